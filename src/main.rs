@@ -1,0 +1,2 @@
+//! Starts the app.
+fn main() {}

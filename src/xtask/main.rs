@@ -1,0 +1,2 @@
+//! Build chores.
+fn main() {}

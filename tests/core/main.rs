@@ -1,0 +1,1 @@
+//! The core by its public face.
