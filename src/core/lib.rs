@@ -1,1 +1,12 @@
-//! The core.
+//! What was noted, what is, what is due, and what the handbooks say: the whole of Yeanling but its face.
+//!
+//! The book makes the flock, the flock makes the watch; `reckon` stands beside them. There is no browser here, no
+//! clock, no chance and no text for people: an instant or an id is always handed in.
+
+pub mod book;
+pub mod flock;
+pub mod practice;
+pub mod reckon;
+pub mod source;
+pub mod units;
+pub mod watch;

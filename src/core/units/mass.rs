@@ -1,0 +1,90 @@
+//! How heavy: kilograms inside.
+
+use super::bounds::{Bounds, Why};
+use super::quantity::quantity;
+use super::typed::{TypedError, split_units};
+use super::{System, parse_number};
+
+/// A mass. Kept in kilograms.
+///
+/// ```
+/// use yeanling_core::units::Mass;
+/// assert!((Mass::from_pounds(10.0).as_kilograms() - 4.535_923_7).abs() < 1e-9);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+pub struct Mass(f64);
+
+quantity!(Mass, "kg", 0, 500);
+
+/// Kilograms in one international pound, exact by definition (1959 agreement).
+const KILOGRAMS_IN_A_POUND: f64 = 0.453_592_37;
+
+impl Mass {
+    /// What a lamb can weigh at birth: 0.5 to 12 kg (ours; wider than any published range).
+    pub const AT_BIRTH: Bounds<Self> = Bounds { least: Self(0.5), most: Self(12.0), why: Why::LambAtBirth };
+
+    /// A birth weight from which the farm is asked whether pounds were meant, in kilograms (ours).
+    pub const ASK_FROM: Self = Self(8.0);
+
+    /// Returns the mass of so many kilograms.
+    #[must_use]
+    pub const fn from_kilograms(kilograms: f64) -> Self {
+        Self(kilograms)
+    }
+
+    /// Returns the mass of so many avoirdupois pounds.
+    #[must_use]
+    pub const fn from_pounds(pounds: f64) -> Self {
+        Self(pounds * KILOGRAMS_IN_A_POUND)
+    }
+
+    /// Returns the mass in kilograms.
+    #[must_use]
+    pub const fn as_kilograms(self) -> f64 {
+        self.0
+    }
+
+    /// Returns the mass in avoirdupois pounds.
+    #[must_use]
+    pub const fn as_pounds(self) -> f64 {
+        self.0 / KILOGRAMS_IN_A_POUND
+    }
+
+    /// Reads a mass as people type it: `4.2`, `4,2`, `4.2 kg`, `4200 g`, `9.3 lb`, `9 lb 4 oz`, `9lb4`.
+    ///
+    /// A bare number is taken in the unit of `system`. The result is rounded to a gram.
+    ///
+    /// # Errors
+    /// What was typed is empty, is no number, or names a unit that is no mass.
+    pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
+        let parts = split_units(text)?;
+        let kilograms = match parts.as_slice() {
+            [(number, unit)] => one_part(text, number, unit, system)?,
+            [(pounds, lb), (ounces, oz)] if is_pounds(lb) && (oz.is_empty() || is_ounces(oz)) => {
+                (parse_number(pounds)? + parse_number(ounces)? / 16.0) * KILOGRAMS_IN_A_POUND
+            }
+            _ => return Err(TypedError::NotANumber { given: text.trim().to_owned() }),
+        };
+        Ok(Self((kilograms * 1000.0).round() / 1000.0))
+    }
+}
+
+fn one_part(text: &str, number: &str, unit: &str, system: System) -> Result<f64, TypedError> {
+    let number = parse_number(number)?;
+    match (unit, system) {
+        ("kg" | "kgs" | "kilo" | "kilos", _) | ("", System::Metric) => Ok(number),
+        ("g" | "grams", _) => Ok(number / 1000.0),
+        ("", System::Us) => Ok(number * KILOGRAMS_IN_A_POUND),
+        (lb, _) if is_pounds(lb) => Ok(number * KILOGRAMS_IN_A_POUND),
+        (oz, _) if is_ounces(oz) => Ok(number / 16.0 * KILOGRAMS_IN_A_POUND),
+        _ => Err(TypedError::OtherUnit { given: text.trim().to_owned() }),
+    }
+}
+
+fn is_pounds(unit: &str) -> bool {
+    matches!(unit, "lb" | "lbs" | "pound" | "pounds" | "#")
+}
+
+fn is_ounces(unit: &str) -> bool {
+    matches!(unit, "oz" | "ounce" | "ounces")
+}
