@@ -3,6 +3,8 @@
 //! The book makes the flock, the flock makes the watch; `reckon` stands beside them. There is no browser here, no
 //! clock, no chance and no text for people: an instant or an id is always handed in.
 
+#![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
+
 pub mod book;
 pub mod flock;
 pub mod practice;

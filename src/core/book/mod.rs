@@ -1,1 +1,104 @@
-//! To come.
+//! What was noted: entries that never change, in a set that only grows.
+//!
+//! Two books become one by union, so any number of phones may meet in any order, any number of times.
+
+mod entry;
+mod event;
+mod file;
+mod ids;
+mod merge;
+mod standing;
+
+use std::collections::BTreeMap;
+
+pub use entry::Entry;
+pub use event::{Animal, Belly, Cause, Ease, Event, Milk, Sex, Unread, VigorScale, Way};
+pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};
+pub use ids::{DeviceId, EntryId, EweId, LambId};
+pub use merge::Merged;
+pub use standing::{Standing, standing};
+
+use crate::units::Moment;
+
+/// Everything that was noted, keyed by entry.
+///
+/// A book has no order of its own and forgets nothing; what stands after corrections is worked out by [`standing`].
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Book {
+    entries: BTreeMap<EntryId, Entry>,
+    set_aside: Vec<Entry>,
+    latest: Option<Moment>,
+}
+
+/// What became of an entry that was added.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Added {
+    /// It was not in the book before.
+    New,
+    /// The same entry was there already.
+    Known,
+    /// An entry of this id with other content was there already and stays; the newcomer was set aside.
+    Clash,
+}
+
+impl Book {
+    /// Returns the entries, by id.
+    pub fn entries(&self) -> impl ExactSizeIterator<Item = &Entry> + Clone {
+        self.entries.values()
+    }
+
+    /// Returns the entry of this id, if it is in the book.
+    #[must_use]
+    pub fn entry(&self, id: EntryId) -> Option<&Entry> {
+        self.entries.get(&id)
+    }
+
+    /// Returns how many entries there are.
+    #[must_use]
+    pub fn len(&self) -> usize {
+        self.entries.len()
+    }
+
+    /// Says whether nothing was ever noted.
+    #[must_use]
+    pub fn is_empty(&self) -> bool {
+        self.entries.is_empty()
+    }
+
+    /// Returns the entries that claimed an id already taken by other content: damage or tampering.
+    #[must_use]
+    pub fn set_aside(&self) -> &[Entry] {
+        &self.set_aside
+    }
+
+    /// Adds an entry, and says what became of it.
+    pub fn add(&mut self, entry: Entry) -> Added {
+        match self.entries.get(&entry.id) {
+            Some(here) if *here == entry => Added::Known,
+            Some(_) => {
+                if !self.set_aside.contains(&entry) {
+                    self.set_aside.push(entry);
+                }
+                Added::Clash
+            }
+            None => {
+                self.latest = self.latest.max(Some(entry.noted));
+                self.entries.insert(entry.id, entry);
+                Added::New
+            }
+        }
+    }
+
+    /// Returns when an entry written at `now` counts as noted: never behind anything already seen.
+    ///
+    /// This is a hybrid logical clock: a phone with a wrong clock cannot reorder what another has noted.
+    #[must_use]
+    pub fn next_noted(&self, now: Moment) -> Moment {
+        match self.latest {
+            Some(latest) if latest >= now => {
+                Moment::from_unix_milliseconds(latest.as_unix_milliseconds() + 1, now.offset_minutes())
+            }
+            Some(_) | None => now,
+        }
+    }
+}

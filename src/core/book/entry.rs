@@ -1,0 +1,91 @@
+//! One entry: noted once, never changed; a small document that carries its own id.
+//!
+//! A fact that this version cannot read is kept as the text it was, so that it leaves as it came.
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser};
+use serde_json::value::RawValue;
+
+use super::event::{Event, Unread};
+use super::ids::{DeviceId, EntryId};
+use crate::units::Moment;
+
+/// What was noted: a fact, when it happened, and who wrote it down when.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Entry {
+    /// The entry's own id.
+    pub id: EntryId,
+    /// The phone that wrote it.
+    pub device: DeviceId,
+    /// When it was written; on one phone always later than all that phone had seen.
+    pub noted: Moment,
+    /// When it happened.
+    pub at: Moment,
+    /// The fact.
+    pub event: Event,
+}
+
+#[derive(Serialize)]
+struct Written<'a, E: Serialize> {
+    id: EntryId,
+    device: DeviceId,
+    noted: Moment,
+    at: Moment,
+    event: &'a E,
+}
+
+#[derive(Deserialize)]
+#[serde(deny_unknown_fields)]
+struct Read {
+    id: EntryId,
+    device: DeviceId,
+    noted: Moment,
+    at: Moment,
+    event: Box<RawValue>,
+}
+
+impl Serialize for Entry {
+    /// Writes the entry as JSON. Only a JSON serializer can carry a fact that could not be read.
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        let Self { id, device, noted, at, ref event } = *self;
+        if let Event::Unread(unread) = event {
+            let event = &RawValue::from_string(unread.as_json().to_owned())
+                .map_err(<S::Error as ser::Error>::custom)?;
+            Written { id, device, noted, at, event }.serialize(serializer)
+        } else {
+            Written { id, device, noted, at, event }.serialize(serializer)
+        }
+    }
+}
+
+impl<'de> Deserialize<'de> for Entry {
+    /// Reads an entry from JSON. A fact that this version cannot read must still be a JSON object or string.
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        let Read { id, device, noted, at, event } = Read::deserialize(deserializer)?;
+        let json = event.get();
+        let event = match serde_json::from_str::<Event>(json) {
+            Ok(event) => event,
+            Err(_) if json.starts_with(['{', '"']) => Event::Unread(Unread::from_json(compact(json))),
+            Err(error) => return Err(de::Error::custom(error)),
+        };
+        Ok(Self { id, device, noted, at, event })
+    }
+}
+
+/// Returns JSON without the white space between its tokens; what stands inside a string stays.
+pub(super) fn compact(json: &str) -> String {
+    let mut out = String::with_capacity(json.len());
+    let mut in_string = false;
+    let mut escaped = false;
+    for c in json.chars() {
+        if in_string {
+            in_string = escaped || c != '"';
+            escaped = c == '\\' && !escaped;
+        } else if matches!(c, ' ' | '\n' | '\r' | '\t') {
+            continue;
+        } else {
+            in_string = c == '"';
+        }
+        out.push(c);
+    }
+    out
+}

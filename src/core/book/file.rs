@@ -1,0 +1,225 @@
+//! The book as one JSON document, to hand from phone to phone.
+//!
+//! Reading checks everything before anything is used: size, form, version, count, digest, each entry. The digest is
+//! taken over the entries without white space, so a file may be laid out by another tool and still be whole. It tells
+//! of damage, not of malice.
+
+use std::borrow::Cow;
+use std::collections::BTreeMap;
+use std::fmt::Write as _;
+
+use serde::Deserialize;
+use serde_json::value::RawValue;
+use sha2::{Digest, Sha256};
+
+use super::entry::compact;
+use super::{Book, DeviceId, Entry, EntryId};
+use crate::units::Moment;
+
+/// What the field `format` says.
+pub const FORMAT: &str = "yeanling-book";
+
+/// The version of the form that is written here, and the latest that can be read.
+pub const VERSION: u64 = 1;
+
+/// The most bytes a book file may have: 40 million, some 150,000 entries.
+pub const MOST_BYTES: usize = 40_000_000;
+
+/// A book file that was read and found whole.
+#[derive(Clone, Debug, PartialEq)]
+pub struct BookFile {
+    /// When it was written.
+    pub made: Moment,
+    /// The phone that wrote it.
+    pub device: DeviceId,
+    /// What was noted.
+    pub entries: Vec<Entry>,
+}
+
+/// Why a file is no book that can be taken in.
+#[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
+pub enum FileError {
+    /// There is nothing in it.
+    #[error("the file is empty")]
+    Empty,
+    /// It is larger than any book.
+    #[error("the file has {bytes} bytes, at most {most} are read")]
+    TooLarge {
+        /// How many bytes it has.
+        bytes: usize,
+        /// How many are allowed.
+        most: usize,
+    },
+    /// It is no text.
+    #[error("the file is not UTF-8 text")]
+    NotText,
+    /// It starts well and then stops.
+    #[error("the file is cut short at line {line}")]
+    CutShort {
+        /// The line where it stops.
+        line: usize,
+    },
+    /// It is no JSON.
+    #[error("the file is not JSON: line {line}, column {column}")]
+    NotJson {
+        /// The line of the first fault.
+        line: usize,
+        /// The column of the first fault.
+        column: usize,
+    },
+    /// It is JSON, but does not say that it is a book.
+    #[error("the file is not a book: {given:?}")]
+    OtherFormat {
+        /// What it says it is, if it says anything.
+        given: Option<String>,
+    },
+    /// A later version wrote it.
+    #[error("the file is of version {given}, known is up to {VERSION}")]
+    NewerVersion {
+        /// Its version.
+        given: u64,
+    },
+    /// A part of the document is missing or of another kind.
+    #[error("the part {part:?} is missing or wrong")]
+    Part {
+        /// Which part.
+        part: &'static str,
+    },
+    /// The number of entries is not what it says.
+    #[error("the file says {said} entries and has {found}")]
+    Count {
+        /// How many it says.
+        said: u64,
+        /// How many it has.
+        found: usize,
+    },
+    /// The entries are not those it was written with.
+    #[error("the digest does not match the entries")]
+    Digest,
+    /// An entry cannot be read.
+    #[error("entry {number}: {why}")]
+    Entry {
+        /// Which, counted from 1.
+        number: usize,
+        /// What is wrong, for a developer.
+        why: String,
+    },
+    /// Two entries of one id differ.
+    #[error("entry {number} repeats an id with other content")]
+    Repeated {
+        /// Which, counted from 1.
+        number: usize,
+    },
+}
+
+#[derive(Deserialize)]
+struct Parts<'a> {
+    #[serde(borrow)]
+    format: Option<&'a RawValue>,
+    #[serde(borrow)]
+    version: Option<&'a RawValue>,
+    #[serde(borrow)]
+    made: Option<&'a RawValue>,
+    #[serde(borrow)]
+    device: Option<&'a RawValue>,
+    #[serde(borrow)]
+    count: Option<&'a RawValue>,
+    #[serde(borrow)]
+    digest: Option<&'a RawValue>,
+    #[serde(borrow)]
+    entries: Option<&'a RawValue>,
+}
+
+/// Returns the book as a document: an entry a line, by id.
+///
+/// The same book, `made` and `device` always give the same bytes.
+#[must_use]
+pub fn write(book: &Book, made: Moment, device: DeviceId) -> String {
+    let mut lines = String::new();
+    for (number, entry) in book.entries().enumerate() {
+        let line = serde_json::to_string(entry).unwrap_or_default();
+        let _ = write!(lines, "{}{line}", if number == 0 { "\n" } else { ",\n" });
+    }
+    let digest = digest(&format!("[{}]", lines.replace('\n', "")));
+    let count = book.len();
+    format!(
+        "{{\"format\":\"{FORMAT}\",\"version\":{VERSION},\"made\":\"{made}\",\"device\":\"{device}\",\
+         \"count\":{count},\"digest\":\"{digest}\",\"entries\":[{lines}\n]}}\n"
+    )
+}
+
+/// Reads a document, whatever it was called, and returns what was noted in it.
+///
+/// # Errors
+/// The file is not a whole book of a version known here; see [`FileError`].
+pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
+    if bytes.len() > MOST_BYTES {
+        return Err(FileError::TooLarge { bytes: bytes.len(), most: MOST_BYTES });
+    }
+    let text = std::str::from_utf8(bytes).map_err(|_| FileError::NotText)?;
+    let text = text.trim_start_matches('\u{feff}').trim();
+    if text.is_empty() {
+        return Err(FileError::Empty);
+    }
+    let whole: &RawValue = serde_json::from_str(text).map_err(|error| not_json(&error))?;
+    let parts: Parts<'_> =
+        serde_json::from_str(whole.get()).map_err(|_| FileError::OtherFormat { given: None })?;
+    let format: Option<Cow<'_, str>> = value(parts.format);
+    if format.as_deref() != Some(FORMAT) {
+        return Err(FileError::OtherFormat { given: format.map(|given| given.chars().take(60).collect()) });
+    }
+    let version: u64 = value(parts.version).ok_or(FileError::Part { part: "version" })?;
+    if version > VERSION {
+        return Err(FileError::NewerVersion { given: version });
+    }
+    let made = value(parts.made).ok_or(FileError::Part { part: "made" })?;
+    let device = value(parts.device).ok_or(FileError::Part { part: "device" })?;
+    let said: u64 = value(parts.count).ok_or(FileError::Part { part: "count" })?;
+    let sealed: Cow<'_, str> = value(parts.digest).ok_or(FileError::Part { part: "digest" })?;
+    let raw = parts.entries.ok_or(FileError::Part { part: "entries" })?;
+    let lines: Vec<&RawValue> = value(Some(raw)).ok_or(FileError::Part { part: "entries" })?;
+    if u64::try_from(lines.len()) != Ok(said) {
+        return Err(FileError::Count { said, found: lines.len() });
+    }
+    if digest(&compact(raw.get())) != sealed {
+        return Err(FileError::Digest);
+    }
+    Ok(BookFile { made, device, entries: entries(&lines)? })
+}
+
+fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
+    let mut entries = Vec::with_capacity(lines.len());
+    let mut seen: BTreeMap<EntryId, usize> = BTreeMap::new();
+    for (index, line) in lines.iter().enumerate() {
+        let number = index + 1;
+        let entry: Entry = serde_json::from_str(line.get())
+            .map_err(|error| FileError::Entry { number, why: error.to_string() })?;
+        if let Some(earlier) = seen.insert(entry.id, entries.len())
+            && entries.get(earlier) != Some(&entry)
+        {
+            return Err(FileError::Repeated { number });
+        }
+        entries.push(entry);
+    }
+    Ok(entries)
+}
+
+fn value<'a, T: Deserialize<'a>>(raw: Option<&'a RawValue>) -> Option<T> {
+    raw.and_then(|raw| serde_json::from_str(raw.get()).ok())
+}
+
+fn not_json(error: &serde_json::Error) -> FileError {
+    if error.is_eof() {
+        FileError::CutShort { line: error.line() }
+    } else {
+        FileError::NotJson { line: error.line(), column: error.column() }
+    }
+}
+
+fn digest(entries: &str) -> String {
+    let mut text = String::from("sha256-");
+    for byte in Sha256::digest(entries.as_bytes()) {
+        let _ = write!(text, "{byte:02x}");
+    }
+    text
+}

@@ -1,0 +1,61 @@
+//! What stands after all corrections: of several to one entry, the latest by (noted, id).
+//!
+//! Corrections are entries and can be corrected themselves. One counts only if it was noted after what it corrects,
+//! so there can be no circle.
+
+use std::collections::HashMap;
+
+use super::{Book, Entry, EntryId, Event};
+use crate::units::Moment;
+
+/// An entry as it reads after all corrections.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Standing<'a> {
+    /// The entry as it was noted.
+    pub entry: &'a Entry,
+    /// The fact as it stands.
+    pub event: &'a Event,
+    /// When it happened, as it stands.
+    pub at: Moment,
+    /// Whether it was amended.
+    pub amended: bool,
+    /// Whether it was struck, so that it does not count.
+    pub struck: bool,
+}
+
+#[derive(Default)]
+struct Corrections<'a> {
+    /// Set by the latest correction alone.
+    struck: Option<bool>,
+    /// Set by the latest amendment alone.
+    amended: Option<(&'a Event, Moment)>,
+}
+
+/// Returns every entry that is no correction, as it stands, by when it happened, then when it was noted, then id.
+#[must_use]
+pub fn standing(book: &Book) -> Vec<Standing<'_>> {
+    let mut latest_first: Vec<&Entry> = book.entries().collect();
+    latest_first.sort_unstable_by_key(|entry| std::cmp::Reverse((entry.noted, entry.id)));
+    let mut corrections: HashMap<EntryId, Corrections<'_>> = HashMap::new();
+    let mut standing = Vec::with_capacity(latest_first.len());
+    for entry in latest_first {
+        let Corrections { struck, amended } = corrections.remove(&entry.id).unwrap_or_default();
+        let struck = struck.unwrap_or(false);
+        let (event, at) = amended.unwrap_or((&entry.event, entry.at));
+        let Some(target) = event.corrects() else {
+            standing.push(Standing { entry, event, at, amended: amended.is_some(), struck });
+            continue;
+        };
+        if struck {
+            continue;
+        }
+        let slot = corrections.entry(target).or_default();
+        let strikes = matches!(event, Event::Struck { .. });
+        slot.struck.get_or_insert(strikes);
+        if let Event::Amended { event, at, .. } = event {
+            slot.amended.get_or_insert((event, *at));
+        }
+    }
+    standing.sort_unstable_by_key(|line| (line.at, line.entry.noted, line.entry.id));
+    standing
+}

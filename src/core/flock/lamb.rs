@@ -1,0 +1,171 @@
+//! A lamb as the book has it.
+
+use crate::book::{Belly, Cause, Ease, EntryId, EweId, LambId, Milk, Sex, VigorScale, Way};
+use crate::units::{Mass, Moment, TimeDelta, Volume};
+
+/// A lamb. Everything seen of it is in the order in which it happened.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Lamb {
+    /// Its id.
+    pub id: LambId,
+    /// When it was born.
+    pub born: Moment,
+    /// Whether it was born alive.
+    pub born_alive: bool,
+    /// Its dam, if known.
+    pub dam: Option<EweId>,
+    /// Its sex, if seen.
+    pub sex: Option<Sex>,
+    /// The first lamb of its litter, which names the litter.
+    pub litter: LambId,
+    /// Its place in the litter, from 0.
+    pub order: usize,
+    /// What it is called by, if it has a tag of its own.
+    pub tag: Option<String>,
+    /// How its birth went.
+    pub ease: Option<Ease>,
+    /// Its weights.
+    pub weights: Vec<Weight>,
+    /// When it was seen standing.
+    pub stood: Vec<Moment>,
+    /// When it was seen to suck.
+    pub sucked: Vec<Moment>,
+    /// When its navel was dipped.
+    pub navel: Vec<Moment>,
+    /// What it was fed by hand.
+    pub feeds: Vec<Feed>,
+    /// Its vigor scores.
+    pub vigor: Vec<Scored>,
+    /// How its belly felt.
+    pub belly: Vec<Felt>,
+    /// Its death, if it has died after birth.
+    pub died: Option<Death>,
+}
+
+/// A weight and when it was taken.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Weight {
+    /// When.
+    pub at: Moment,
+    /// How heavy.
+    pub mass: Mass,
+}
+
+/// A feed by hand.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Feed {
+    /// The entry that noted it.
+    pub entry: EntryId,
+    /// When.
+    pub at: Moment,
+    /// How much.
+    pub volume: Volume,
+    /// What.
+    pub milk: Milk,
+    /// By bottle or tube.
+    pub way: Way,
+}
+
+/// A vigor score on its scale.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Scored {
+    /// When.
+    pub at: Moment,
+    /// On which scale.
+    pub scale: VigorScale,
+    /// The score on that scale.
+    pub score: u8,
+}
+
+/// How a belly felt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Felt {
+    /// When.
+    pub at: Moment,
+    /// Full or hollow.
+    pub belly: Belly,
+}
+
+/// A death.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Death {
+    /// When.
+    pub at: Moment,
+    /// Of what.
+    pub cause: Cause,
+}
+
+impl Lamb {
+    pub(super) fn new(id: LambId, born: Moment, born_alive: bool) -> Self {
+        Self {
+            id,
+            born,
+            born_alive,
+            dam: None,
+            sex: None,
+            litter: id,
+            order: 0,
+            tag: None,
+            ease: None,
+            weights: Vec::new(),
+            stood: Vec::new(),
+            sucked: Vec::new(),
+            navel: Vec::new(),
+            feeds: Vec::new(),
+            vigor: Vec::new(),
+            belly: Vec::new(),
+            died: None,
+        }
+    }
+
+    /// Says whether it lives.
+    #[must_use]
+    pub const fn lives(&self) -> bool {
+        self.born_alive && self.died.is_none()
+    }
+
+    /// Returns how old it is; negative before its birth.
+    #[must_use]
+    pub fn age(&self, now: Moment) -> TimeDelta {
+        now.since(self.born)
+    }
+
+    /// Returns its birth weight: the first weight taken within 24 hours of birth.
+    #[must_use]
+    pub fn birth_weight(&self) -> Option<Mass> {
+        let first = self.weights.first()?;
+        (first.at.since(self.born) < TimeDelta::hours(24)).then_some(first.mass)
+    }
+
+    /// Returns the latest weight.
+    #[must_use]
+    pub fn weight(&self) -> Option<Mass> {
+        self.weights.last().map(|weight| weight.mass)
+    }
+
+    /// Returns what it was given by hand after `from` and up to `until`.
+    #[must_use]
+    pub fn given(&self, from: Moment, until: Moment) -> Volume {
+        self.feeds.iter().filter(|feed| feed.at > from && feed.at <= until).map(|feed| feed.volume).sum()
+    }
+
+    /// Returns what it was given by hand in its first 24 hours, up to `until`.
+    #[must_use]
+    pub fn given_first_day(&self, until: Moment) -> Volume {
+        self.given(self.born - TimeDelta::milliseconds(1), until.min(self.born + TimeDelta::hours(24)))
+    }
+
+    /// Returns when it first had milk, from its dam or by hand.
+    #[must_use]
+    pub fn first_milk(&self) -> Option<Moment> {
+        let fed = self.feeds.first().map(|feed| feed.at);
+        self.sucked.first().copied().into_iter().chain(fed).min()
+    }
+
+    /// Says whether it lives from the hand: fed so, and not seen to suck since.
+    #[must_use]
+    pub fn hand_fed(&self) -> bool {
+        let sucked = self.sucked.last();
+        self.feeds.last().is_some_and(|feed| sucked.is_none_or(|sucked| feed.at > *sucked))
+    }
+}

@@ -1,0 +1,25 @@
+//! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
+
+use super::{Discharge, Duty, FIRST_TWO_DAYS, Task, at_ages, want};
+use crate::flock::Lamb;
+use crate::practice::Practice;
+use crate::units::{Moment, TimeDelta};
+
+/// Looked at from 20 hours, so that there is time for a feed before the window closes at 24 (ours).
+const DUE: TimeDelta = TimeDelta::hours(20);
+const LATE: TimeDelta = TimeDelta::hours(24);
+
+/// A shortfall smaller than this is no shortfall (ours: half the smallest feed printed in the bottle tables).
+const SLACK_MILLILITERS: f64 = 30.0;
+
+pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+    if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.age(now) > FIRST_TWO_DAYS {
+        return None;
+    }
+    let want = want(lamb, practice)?.by_24h;
+    let given = lamb.given_first_day(now);
+    if given.as_milliliters() + SLACK_MILLILITERS >= want.as_milliliters() {
+        return None;
+    }
+    Some(at_ages(lamb, Task::DayTotal { given, want }, DUE, LATE, Discharge::Open))
+}

@@ -1,0 +1,61 @@
+//! The next feed by hand: in the first day from the colostrum wanted, later from the bottle table.
+//!
+//! A lamb seen to suck since its last feed is its dam's again and has no feeding hours.
+
+use super::{Discharge, Duty, Task, want};
+use crate::book::{Animal, Event, Milk, Way};
+use crate::flock::Lamb;
+use crate::practice::Practice;
+use crate::reckon::{bottle, feeds};
+use crate::units::{Moment, TimeDelta, Volume};
+
+/// While the weight is not known, the next feed is due so long after the last (ours).
+const WITHOUT_WEIGHT: TimeDelta = TimeDelta::hours(4);
+/// A feed is late so long after its time (ours).
+const LATE_AFTER: TimeDelta = TimeDelta::hours(1);
+
+pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+    let last = lamb.feeds.last().filter(|_| lamb.hand_fed())?;
+    let age = lamb.age(now);
+    let (due, volume) = if age < TimeDelta::hours(24) {
+        match want(lamb, practice) {
+            Some(want) => {
+                let given = lamb.given_first_day(now);
+                let next = feeds::next(&want, given, Some(last.at.since(lamb.born)), age)?;
+                (lamb.born + next.due_age, Some(next.volume.to_nearest_five()))
+            }
+            None => (last.at + WITHOUT_WEIGHT, None),
+        }
+    } else {
+        let day = bottle::day(age, lamb.weight(), practice.bottle_table).ok()?;
+        let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
+        (last.at + between, Some(day.per_feed.to_nearest_five()))
+    };
+    let milk = if age < TimeDelta::hours(24) { last.milk } else { later_milk(last.milk) };
+    Some(Duty {
+        subject: Animal::Lamb(lamb.id),
+        task: Task::Feed { volume },
+        from: last.at,
+        due,
+        late: due + LATE_AFTER,
+        discharge: discharge(lamb, volume, milk, last.way),
+    })
+}
+
+/// A tube is never one tap away: its safety list is read first.
+fn discharge(lamb: &Lamb, volume: Option<Volume>, milk: Milk, way: Way) -> Discharge {
+    match (volume, way) {
+        (Some(volume), Way::Bottle) => {
+            Discharge::Note(Event::Fed { lamb: lamb.id, volume, milk, way: Way::Bottle })
+        }
+        (Some(_), Way::Tube) | (None, Way::Bottle | Way::Tube) => Discharge::Open,
+    }
+}
+
+/// After the first day colostrum gives way to milk replacer, unless milk was given already.
+fn later_milk(milk: Milk) -> Milk {
+    match milk {
+        Milk::DamColostrum | Milk::EweColostrum | Milk::OtherColostrum | Milk::PowderColostrum => Milk::Replacer,
+        Milk::Replacer | Milk::Milk => milk,
+    }
+}

@@ -1,0 +1,57 @@
+//! The duties of a lamb's first day, one rule a file, and of a lamb that lives from the bottle.
+
+mod day_total;
+mod feed;
+mod first_milk;
+mod get_up;
+mod navel;
+mod vigor;
+mod weigh;
+
+use super::{Discharge, Duty, Task};
+use crate::book::Animal;
+use crate::flock::Lamb;
+use crate::practice::Practice;
+use crate::reckon::colostrum::{self, Want};
+use crate::units::{Mass, Moment, TimeDelta};
+
+/// Returns the duties for one living lamb.
+pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty> {
+    [
+        first_milk::duty(lamb, now, practice),
+        feed::duty(lamb, now, practice),
+        day_total::duty(lamb, now, practice),
+        get_up::duty(lamb, now, practice),
+        navel::duty(lamb, now, practice),
+        vigor::duty(lamb, now),
+        weigh::duty(lamb, now),
+    ]
+    .into_iter()
+    .flatten()
+    .collect()
+}
+
+/// The age after which the first day's duties have no more sense: they are dropped, not shouted for ever (ours).
+const FIRST_TWO_DAYS: TimeDelta = TimeDelta::hours(48);
+
+/// A duty of this lamb, its instants given as ages.
+fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: Discharge) -> Duty {
+    Duty {
+        subject: Animal::Lamb(lamb.id),
+        task,
+        from: lamb.born,
+        due: lamb.born + due,
+        late: lamb.born + late,
+        discharge,
+    }
+}
+
+fn minutes(minutes: u16) -> TimeDelta {
+    TimeDelta::minutes(i64::from(minutes))
+}
+
+/// What the lamb wants in its first day, by its birth weight; nothing while that is not known.
+pub(super) fn want(lamb: &Lamb, practice: &Practice) -> Option<Want> {
+    let weight: Mass = lamb.birth_weight()?;
+    colostrum::want(weight, practice.day_rule, practice.housing).ok()
+}

@@ -1,0 +1,29 @@
+//! The navel: dipped at birth, and again some hours after the first dip.
+
+use super::{Discharge, Duty, Task, at_ages, minutes};
+use crate::book::Event;
+use crate::flock::Lamb;
+use crate::practice::Practice;
+use crate::units::{Moment, TimeDelta};
+
+/// The first dip is late after half an hour, the second two hours after its time (ours).
+const FIRST_LATE: TimeDelta = TimeDelta::minutes(30);
+const AGAIN_LATE: TimeDelta = TimeDelta::hours(2);
+/// A navel this old has dried: no more dipping is asked for (ours).
+const DRY: TimeDelta = TimeDelta::hours(24);
+
+pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+    if lamb.age(now) > DRY {
+        return None;
+    }
+    let dip = Discharge::Note(Event::NavelDipped { lamb: lamb.id });
+    let again = minutes(practice.limits.navel_again_minutes);
+    match lamb.navel.as_slice() {
+        [] => Some(at_ages(lamb, Task::DipNavel, TimeDelta::zero(), FIRST_LATE, dip)),
+        [first] => {
+            let due = first.since(lamb.born) + again;
+            Some(at_ages(lamb, Task::DipNavelAgain, due, due + AGAIN_LATE, dip))
+        }
+        [_, _, ..] => None,
+    }
+}
