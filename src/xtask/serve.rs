@@ -125,3 +125,24 @@ fn kind(file: &Path) -> &'static str {
 fn header(name: &str, value: &str) -> Header {
     Header::from_bytes(name, value).unwrap_or_else(|()| panic!("the header `{name}: {value}` is not ASCII"))
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn rules_apply_by_exact_address_or_by_its_beginning() {
+        let rules = "/*\n  A: 1\n/app.js\n  B: 2: 3\n";
+        assert_eq!(matching(rules, "/app.js"), [("A", "1"), ("B", "2: 3")]);
+        assert_eq!(matching(rules, "/app.js.map"), [("A", "1")]);
+    }
+
+    #[test]
+    fn no_address_leads_out_of_the_folder() {
+        let site = Site { folder: PathBuf::from(env!("CARGO_MANIFEST_DIR")) };
+        assert!(site.file("/main.rs").is_some());
+        for path in ["/../core/lib.rs", "/./main.rs", "//main.rs", "/%2e%2e/core/lib.rs", "main.rs", ""] {
+            assert!(site.file(path).is_none(), "{path}");
+        }
+    }
+}

@@ -141,8 +141,8 @@ fn check(page: &str) -> Result<()> {
 /// A host joins the values of all rules that match, so each header is set by one rule only.
 fn headers(folder: &Path) -> Result<String> {
     let mut text = format!(
-        "/*\n  Content-Security-Policy: {POLICY}; frame-ancestors 'none'\n  X-Content-Type-Options: nosniff\n  \
-        Referrer-Policy: no-referrer\n  Cross-Origin-Opener-Policy: same-origin\n"
+        "/*\n  Content-Security-Policy: {POLICY}; frame-ancestors 'none'\n  \
+        X-Content-Type-Options: nosniff\n  Referrer-Policy: no-referrer\n"
     );
     let mut names: BTreeSet<String> = files(folder)?.into_iter().collect();
     names.remove("_headers");
@@ -157,4 +157,99 @@ fn headers(folder: &Path) -> Result<String> {
         }
     }
     Ok(text)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    const PAGE: &str =
+        "<html><head><title>T</title><script type=\"module\">go()</script></head><body></body></html>";
+
+    /// A folder with a small build in it, gone when the test ends.
+    struct Build(PathBuf);
+
+    impl Build {
+        fn new(test: &str, page: &str) -> Self {
+            let folder = std::env::temp_dir().join(format!("yeanling-{test}-{}", std::process::id()));
+            fs::create_dir_all(folder.join("fonts")).expect("a folder");
+            let build = Self(folder);
+            build.write("index.html", page);
+            build.write("fonts/LICENSE.txt", "free");
+            build.write("fonts/letters.woff2", "letters");
+            build
+        }
+
+        fn write(&self, name: &str, text: &str) {
+            fs::write(self.0.join(name), text).expect("a file");
+        }
+
+        fn read(&self, name: &str) -> String {
+            fs::read_to_string(self.0.join(name)).expect("a text")
+        }
+    }
+
+    impl Drop for Build {
+        fn drop(&mut self) {
+            fs::remove_dir_all(&self.0).ok();
+        }
+    }
+
+    #[test]
+    fn a_stamped_page_has_its_script_in_a_file_and_the_policy_first() {
+        let build = Build::new("page", PAGE);
+        stamp(&build.0).expect("stamped");
+        let name = format!("start-{}.js", digest(b"go()"));
+        assert_eq!(build.read(&name), "go()");
+        let page = build.read("index.html");
+        assert!(page.contains(&format!("<script type=\"module\" src=\"./{name}\"></script>")), "{page}");
+        assert!(
+            page.split("<head>").nth(1).is_some_and(|head| head.trim().starts_with("<meta http-equiv")),
+            "{page}"
+        );
+    }
+
+    #[test]
+    fn stamping_twice_changes_nothing() {
+        let build = Build::new("twice", PAGE);
+        let all = || files(&build.0).expect("files").iter().map(|name| build.read(name)).collect::<Vec<_>>();
+        stamp(&build.0).expect("stamped");
+        let once = all();
+        stamp(&build.0).expect("stamped again");
+        assert_eq!(once, all());
+    }
+
+    #[test]
+    fn names_follow_content_even_if_the_build_named_a_file_by_something_else() {
+        let page = PAGE.replace("go()", "import \"./app-0123456789abcdef.js\"");
+        let build = Build::new("names", &page);
+        build.write("app-0123456789abcdef.js", "app");
+        stamp(&build.0).expect("stamped");
+        assert_eq!(build.read(&format!("app-{}.js", digest(b"app"))), "app");
+        let headers = build.read("_headers");
+        assert!(
+            headers.contains(&format!("/app-{}.js\n  Cache-Control: public, max-age", digest(b"app"))),
+            "{headers}"
+        );
+        assert!(headers.contains("/worker.js\n  Cache-Control: no-cache"), "{headers}");
+    }
+
+    #[test]
+    fn the_worker_keeps_what_a_visit_loads_and_changes_with_any_file() {
+        let build = Build::new("worker", PAGE);
+        stamp(&build.0).expect("stamped");
+        let first = build.read(worker::NAME);
+        assert!(first.contains("[\"./fonts/letters.woff2\",\"./\",\"./start-"), "{first}");
+        build.write("fonts/letters.woff2", "other letters");
+        stamp(&build.0).expect("stamped");
+        assert_ne!(first, build.read(worker::NAME));
+    }
+
+    #[test]
+    fn a_page_that_the_policy_would_break_is_refused() {
+        for spoiled in ["<p style=\"color:red\">", "<style>p{}</style>", "<p onclick=\"go()\">"] {
+            let build = Build::new("refused", &PAGE.replace("<body>", &format!("<body>{spoiled}")));
+            assert!(stamp(&build.0).is_err(), "{spoiled}");
+        }
+    }
 }

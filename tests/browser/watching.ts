@@ -28,18 +28,26 @@ export const test = base.extend<{ watched: void }>({
   ],
 });
 
+/** Asks the active worker whether every file of its build is kept, and which build that is. */
+function ask(page: Page): Promise<{ ready: boolean; version: string }> {
+  return page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    return new Promise((resolve) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = ({ data }) => resolve(data);
+      active?.postMessage({ type: "ready?" }, [port2]);
+    });
+  });
+}
+
 /** Waits until the worker is active and says that every file of the build is kept. */
 export async function readyOffline(page: Page): Promise<void> {
-  await page.evaluate(async () => {
-    const { active } = await navigator.serviceWorker.ready;
-    const ask = () =>
-      new Promise<boolean>((resolve) => {
-        const { port1, port2 } = new MessageChannel();
-        port1.onmessage = ({ data }) => resolve(data.ready);
-        active?.postMessage({ type: "ready?" }, [port2]);
-      });
-    while (!(await ask())) await new Promise((resolve) => setTimeout(resolve, 50));
-  });
+  await expect.poll(async () => (await ask(page)).ready, "ready to work offline").toBe(true);
+}
+
+/** Returns the version of the build that the active worker keeps. */
+export async function workerVersion(page: Page): Promise<string> {
+  return (await ask(page)).version;
 }
 
 /** The document must be no wider than the screen, or taps miss. */
