@@ -14,11 +14,15 @@ pub(crate) fn folder(quick: bool) -> PathBuf {
 
 /// Gets what is missing, builds, and returns the folder of the finished app.
 pub(crate) fn build(quick: bool) -> Result<PathBuf> {
-    // Trunk runs offline, so that it never downloads tools of its own choice: cargo brings the crates first.
-    run(Command::new("cargo").args(["fetch", "--quiet", "--target", TARGET]).current_dir(root()))?;
     doctor::get(Purpose::Build)?;
     let (trunk, bindgen) = (Tool::trunk(), Tool::wasm_bindgen()?);
     let wasm = Wasm::find().context("no compiler for wasm")?;
+
+    // Trunk runs offline, so that it never downloads tools of its own choice: cargo brings the crates first.
+    let mut fetch = Command::new("cargo");
+    fetch.args(["fetch", "--quiet", "--target", TARGET]).current_dir(root());
+    wasm.prepare(&mut fetch, Vec::new())?;
+    run(&mut fetch)?;
 
     let mut build = Command::new(trunk.path());
     build.arg("build").arg("--dist").arg(folder(quick)).current_dir(root());
