@@ -1,0 +1,80 @@
+//! `cargo xtask bench`: what the app weighs and what it asks of a hand, one `name value unit` a line.
+//!
+//! Nothing but such lines goes to standard output.
+use crate::say::say;
+use crate::{browser, build, worker};
+use anyhow::{Context, Result, bail};
+use flate2::{Compression, write::GzEncoder};
+use std::fs;
+use std::io::{Write, stderr};
+use std::path::Path;
+use std::process::{Command, Stdio};
+
+/// Builds, weighs, then passes on what the project `bench` measures in the browser.
+pub(crate) fn bench() -> Result<()> {
+    let folder = build::build(false)?;
+    weigh(&folder)?;
+    if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
+}
+
+/// Prints the weight of the wasm, and of all that a first visit loads: every file that the worker keeps, and itself.
+fn weigh(folder: &Path) -> Result<()> {
+    let mut names = worker::kept(folder)?;
+    names.push(worker::NAME.to_owned());
+    let (mut download, mut wasm) = (0, Vec::new());
+    for name in &names {
+        let content = fs::read(folder.join(name)).with_context(|| name.clone())?;
+        download += sent(name, &content)?;
+        if name.ends_with(".wasm") {
+            wasm = content;
+        }
+    }
+    let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
+    gzip.write_all(&wasm)?;
+    print("wasm_kib", wasm.len());
+    print("wasm_gzip_kib", gzip.finish()?.len());
+    print("download_brotli_kib", download);
+    say(&format!("download_files {} files", names.len()));
+    Ok(())
+}
+
+/// Returns the bytes that a static host sends: brotli at quality 11, except for what is compressed already.
+fn sent(name: &str, content: &[u8]) -> Result<usize> {
+    if [".png", ".woff2"].iter().any(|end| name.ends_with(end)) {
+        return Ok(content.len());
+    }
+    let mut sent = Vec::new();
+    let settings = brotli::enc::BrotliEncoderParams { quality: 11, lgwin: 22, ..Default::default() };
+    brotli::BrotliCompress(&mut &*content, &mut sent, &settings)?;
+    Ok(sent.len())
+}
+
+/// Prints a size, in KiB to one decimal, rounded up so that a limit is never passed unseen.
+fn print(name: &str, bytes: usize) {
+    let tenths = (bytes * 10).div_ceil(1024);
+    say(&format!("{name} {}.{} KiB", tenths / 10, tenths % 10));
+}
+
+/// Runs `command`, passing lines of the form `name value unit` on and all others to standard error.
+fn measure(command: &mut Command) -> Result<()> {
+    let output = command.stderr(Stdio::inherit()).output()?;
+    for line in String::from_utf8_lossy(&output.stdout).lines() {
+        if is_figure(line) {
+            say(line);
+        } else {
+            writeln!(stderr(), "{line}")?;
+        }
+    }
+    if !output.status.success() {
+        bail!("the browser measurements failed");
+    }
+    Ok(())
+}
+
+fn is_figure(line: &str) -> bool {
+    let words: Vec<_> = line.split(' ').collect();
+    let name = |word: &str| {
+        word.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'_')
+    };
+    matches!(words[..], [first, value, unit] if !first.is_empty() && name(first) && value.parse::<f64>().is_ok() && !unit.is_empty())
+}

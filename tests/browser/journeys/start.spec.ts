@@ -1,0 +1,29 @@
+// The first visit, and every visit after it with no network at all.
+import { expect, fitsTheScreen, readyOffline, test } from "../watching";
+
+test("the app starts and fits the screen", async ({ page }) => {
+  await page.goto("./");
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expect(page.locator("#splash")).toHaveCount(0);
+  await fitsTheScreen(page);
+});
+
+test("after one visit it opens with no network, at any address of its own", async ({ page, context }) => {
+  await page.goto("./");
+  await readyOffline(page);
+  await context.setOffline(true);
+  for (const address of ["./", "./#/flock", "./?from=home-screen"]) {
+    await page.goto("about:blank");
+    await page.goto(address);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  }
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+});
+
+test("the letters are the app's own", async ({ page }) => {
+  await page.goto("./");
+  await page.evaluate(() => document.fonts.ready);
+  const loaded = await page.evaluate(() => [...document.fonts].some((font) => font.status === "loaded"));
+  expect(loaded, "a font of the app is loaded").toBe(true);
+});

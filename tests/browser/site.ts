@@ -1,0 +1,62 @@
+// A static host of the test's own, in a folder as some hosts give, whose files the test may change or spoil.
+import { readFile } from "node:fs/promises";
+import { createServer, type Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { extname, join } from "node:path";
+
+const dist = join(import.meta.dirname, process.env.YEANLING_QUICK ? "../../dist-quick" : "../../dist");
+const kinds: Record<string, string> = {
+  ".css": "text/css",
+  ".html": "text/html",
+  ".js": "text/javascript",
+  ".png": "image/png",
+  ".svg": "image/svg+xml",
+  ".wasm": "application/wasm",
+  ".webmanifest": "application/manifest+json",
+  ".woff2": "font/woff2",
+};
+
+/** What the host says instead of the file. */
+export type Answer = { status?: number; kind?: string; body: string };
+
+export class Site {
+  /** Answers by file name, such as "worker.js", in place of the build's files. */
+  readonly instead = new Map<string, Answer>();
+  private constructor(private readonly server: Server, readonly address: string) {}
+
+  static async open(folder = "/farm/book/"): Promise<Site> {
+    const server = createServer(async (request, response) => {
+      const path = new URL(request.url ?? "/", "http://host").pathname;
+      const name = path.startsWith(folder) ? path.slice(folder.length) || "index.html" : "";
+      const answer = site.instead.get(name);
+      const kind = answer?.kind ?? kinds[extname(name)] ?? "text/plain";
+      try {
+        const body = answer?.body ?? (await readFile(join(dist, name)));
+        response.writeHead(answer?.status ?? 200, { "Content-Type": kind, "Cache-Control": "no-cache" }).end(body);
+      } catch {
+        response.writeHead(404, { "Content-Type": "text/html" }).end("<p>not here");
+      }
+    });
+    await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+    const site = new Site(server, `http://127.0.0.1:${(server.address() as AddressInfo).port}${folder}`);
+    return site;
+  }
+
+  /** Returns the text of a file of the build. */
+  file(name: string): Promise<string> {
+    return readFile(join(dist, name), "utf8");
+  }
+
+  /** Publishes a build that differs from the first in its version and, if given, in one more file to keep. */
+  async publishAnother(version: string, alsoKeep?: string): Promise<void> {
+    const worker = await this.file("worker.js");
+    let body = worker.replace(/VERSION = "[0-9a-f]+"/, `VERSION = "${version}"`);
+    if (alsoKeep) body = body.replace('FILES = [', `FILES = [${JSON.stringify(alsoKeep)},`);
+    this.instead.set("worker.js", { body });
+  }
+
+  async close(): Promise<void> {
+    this.server.closeAllConnections();
+    await new Promise((resolve) => this.server.close(resolve));
+  }
+}

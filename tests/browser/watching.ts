@@ -1,0 +1,57 @@
+// What every journey watches for: nothing leaves the device, nothing fails unseen.
+import { test as base, expect, type Page } from "@playwright/test";
+
+export { expect };
+
+/** A test whose page must load only from its own origin, keep the content policy, and log no error. */
+export const test = base.extend<{ watched: void }>({
+  watched: [
+    async ({ context, baseURL }, use) => {
+      const origin = new URL(baseURL ?? "").origin;
+      const strangers: string[] = [];
+      const complaints: string[] = [];
+      context.on("request", (request) => {
+        const url = request.url();
+        if (!url.startsWith(`${origin}/`) && !/^(data|blob):/.test(url)) strangers.push(url);
+      });
+      context.on("console", (message) => {
+        if (message.type() === "error" || message.text().includes("Content Security Policy")) {
+          complaints.push(message.text());
+        }
+      });
+      context.on("weberror", (error) => complaints.push(String(error.error())));
+      await use();
+      expect(strangers, "requests that left the app's own origin").toEqual([]);
+      expect(complaints, "errors in the console").toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+/** Asks the active worker whether every file of its build is kept, and which build that is. */
+function ask(page: Page): Promise<{ ready: boolean; version: string }> {
+  return page.evaluate(async () => {
+    const { active } = await navigator.serviceWorker.ready;
+    return new Promise((resolve) => {
+      const { port1, port2 } = new MessageChannel();
+      port1.onmessage = ({ data }) => resolve(data);
+      active?.postMessage({ type: "ready?" }, [port2]);
+    });
+  });
+}
+
+/** Waits until the worker is active and says that every file of the build is kept. */
+export async function readyOffline(page: Page): Promise<void> {
+  await expect.poll(async () => (await ask(page)).ready, "ready to work offline").toBe(true);
+}
+
+/** Returns the version of the build that the active worker keeps. */
+export async function workerVersion(page: Page): Promise<string> {
+  return (await ask(page)).version;
+}
+
+/** The document must be no wider than the screen, or taps miss. */
+export async function fitsTheScreen(page: Page): Promise<void> {
+  const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  expect(wider, "CSS pixels by which the document is wider than the screen").toBeLessThanOrEqual(0);
+}
