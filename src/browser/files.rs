@@ -1,0 +1,107 @@
+//! Files in and out: what was picked is read, what was made is shared or saved.
+
+use js_sys::{Array, Uint8Array};
+use wasm_bindgen::{JsCast, JsValue};
+use wasm_bindgen_futures::JsFuture;
+use web_sys::{Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, ShareData, Url};
+
+use super::{said, window};
+
+/// Why a file did not go out or come in.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub enum FileTrouble {
+    /// The person closed the share sheet.
+    Closed,
+    /// This browser cannot share files.
+    CannotShare,
+    /// It is larger than may be read; bytes.
+    TooLarge(f64),
+    /// The browser failed; what it said.
+    Failed(String),
+}
+
+/// Reads the file picked in this field, and clears the field so that the same file can be picked again.
+///
+/// # Errors
+/// It is larger than `most` bytes, or cannot be read. Nothing picked is `Ok(None)`.
+pub async fn read_picked(field: &HtmlInputElement, most: usize) -> Result<Option<Vec<u8>>, FileTrouble> {
+    let Some(file) = field.files().and_then(|files| files.get(0)) else { return Ok(None) };
+    #[expect(clippy::cast_precision_loss, reason = "the limit is far below 2^53")]
+    let too_large = file.size() > most as f64;
+    if too_large {
+        field.set_value("");
+        return Err(FileTrouble::TooLarge(file.size()));
+    }
+    let buffer = JsFuture::from(file.array_buffer()).await.map_err(|error| FileTrouble::Failed(said(&error)))?;
+    field.set_value("");
+    Ok(Some(Uint8Array::new(&buffer).to_vec()))
+}
+
+/// Says whether this browser may share files at all; it can still refuse one.
+#[must_use]
+pub fn can_share() -> bool {
+    let navigator = window().navigator();
+    ["share", "canShare"]
+        .iter()
+        .all(|name| js_sys::Reflect::get(&navigator, &JsValue::from_str(name)).is_ok_and(|value| value.is_function()))
+}
+
+/// Offers a text as a file in the phone's share sheet.
+///
+/// # Errors
+/// The sheet was closed, or the browser cannot share this.
+pub async fn share(name: &str, text: &str) -> Result<(), FileTrouble> {
+    if !can_share() {
+        return Err(FileTrouble::CannotShare);
+    }
+    let kind = FilePropertyBag::new();
+    kind.set_type("text/plain");
+    let parts = Array::of1(&JsValue::from_str(text));
+    let file = File::new_with_str_sequence_and_options(&parts, name, &kind)
+        .map_err(|error| FileTrouble::Failed(said(&error)))?;
+    let data = ShareData::new();
+    data.set_files(&Array::of1(&file));
+    data.set_title(name);
+    let navigator = window().navigator();
+    if !navigator.can_share_with_data(&data) {
+        return Err(FileTrouble::CannotShare);
+    }
+    match JsFuture::from(navigator.share_with_data(&data)).await {
+        Ok(_) => Ok(()),
+        Err(error) => {
+            let name = error.dyn_ref::<js_sys::Error>().map(|error| String::from(error.name()));
+            match name.as_deref() {
+                Some("AbortError") => Err(FileTrouble::Closed),
+                Some("NotAllowedError" | "TypeError") => Err(FileTrouble::CannotShare),
+                Some(_) | None => Err(FileTrouble::Failed(said(&error))),
+            }
+        }
+    }
+}
+
+/// Saves a text as a file among the phone's downloads.
+///
+/// # Errors
+/// The browser failed.
+pub fn save(name: &str, text: &str) -> Result<(), FileTrouble> {
+    save_inner(name, text).map_err(|error| FileTrouble::Failed(said(&error)))
+}
+
+fn save_inner(name: &str, text: &str) -> Result<(), JsValue> {
+    let kind = BlobPropertyBag::new();
+    kind.set_type("text/plain;charset=utf-8");
+    let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&JsValue::from_str(text)), &kind)?;
+    let address = Url::create_object_url_with_blob(&blob)?;
+    let link: HtmlAnchorElement = leptos::prelude::document().create_element("a")?.unchecked_into();
+    link.set_href(&address);
+    link.set_download(name);
+    link.click();
+    // The browser reads the address after the click: it is given up a minute later.
+    leptos::prelude::set_timeout(
+        move || {
+            let _ = Url::revoke_object_url(&address);
+        },
+        std::time::Duration::from_secs(60),
+    );
+    Ok(())
+}

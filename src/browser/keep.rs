@@ -1,0 +1,81 @@
+//! Keeping the book in two copies that heal each other. Since entries never change, the union is always right.
+
+use std::cell::RefCell;
+use std::collections::BTreeSet;
+use std::rc::Rc;
+
+use yeanling_core::book::{Book, Entry, EntryId};
+
+use super::base::{self, Base, BaseError};
+use super::local::{self, Held, NotTaken};
+
+/// How many of the oldest entries leave local storage when it is full.
+const MAKE_ROOM: usize = 200;
+
+/// The keeper of both copies.
+#[derive(Clone, Debug, Default)]
+pub struct Keeper {
+    base: Rc<RefCell<Option<Rc<Base>>>>,
+}
+
+/// How well an entry is kept.
+#[derive(Clone, Debug)]
+pub enum Kept {
+    /// On the disk, in IndexedDB.
+    Safe,
+    /// In local storage alone: it may lose the last seconds if the phone dies.
+    LocalOnly(String),
+    /// In this page's memory alone.
+    MemoryOnly(String),
+}
+
+impl Keeper {
+    /// Opens IndexedDB, reads it, and brings either copy what only the other held.
+    ///
+    /// # Errors
+    /// IndexedDB cannot be used; the book then lives in local storage alone.
+    pub async fn open(&self, here: &Book) -> Result<Held, BaseError> {
+        let opened = Rc::new(base::open().await?);
+        let held = opened.load().await?;
+        let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+        let missing: Vec<Entry> = here.entries().filter(|entry| !known.contains(&entry.id)).cloned().collect();
+        if !missing.is_empty() {
+            opened.save(&missing).await?;
+        }
+        *self.base.borrow_mut() = Some(opened);
+        // The newest first: they are the ones the first paint wants, should there not be room for all.
+        let newest_first = held.entries.iter().rev().filter(|entry| here.entry(entry.id).is_none());
+        for entry in newest_first {
+            if local::save(entry).is_err() {
+                break;
+            }
+        }
+        Ok(held)
+    }
+
+    /// Keeps entries that were just noted or taken in, and says how well.
+    pub async fn save(&self, entries: Vec<Entry>) -> Kept {
+        let mut taken = entries.iter().map(local::save).find(Result::is_err).unwrap_or(Ok(()));
+        let base = self.base.borrow().clone();
+        let Some(base) = base else {
+            return not_in_base(taken, "the phone's database is not open");
+        };
+        if let Err(BaseError(said)) = base.save(&entries).await {
+            return not_in_base(taken, &said);
+        }
+        if taken == Err(NotTaken::Full) {
+            local::forget_oldest(MAKE_ROOM);
+            taken = entries.iter().map(local::save).find(Result::is_err).unwrap_or(Ok(()));
+        }
+        // Local storage is a convenience: with IndexedDB safe, its refusal costs only the quick first paint.
+        let _ = taken;
+        Kept::Safe
+    }
+}
+
+fn not_in_base(taken: Result<(), NotTaken>, said: &str) -> Kept {
+    match taken {
+        Ok(()) => Kept::LocalOnly(said.to_owned()),
+        Err(NotTaken::Full | NotTaken::Refused) => Kept::MemoryOnly(said.to_owned()),
+    }
+}

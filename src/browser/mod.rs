@@ -1,0 +1,31 @@
+//! All that the browser gives: keeping, time, ids, files, the address, the worker. No other room names `web_sys`.
+
+pub mod base;
+pub mod files;
+pub mod id;
+pub mod keep;
+pub mod local;
+pub mod look;
+pub mod now;
+pub mod place;
+pub mod worker;
+
+use wasm_bindgen::JsValue;
+
+/// Returns the window; a page always has one.
+///
+/// # Panics
+/// Outside a page, where nothing of this room can run.
+#[must_use]
+pub fn window() -> web_sys::Window {
+    leptos::prelude::window()
+}
+
+/// Returns what the browser said of a failure, for people who may have to pass it on.
+#[must_use]
+pub fn said(error: &JsValue) -> String {
+    use wasm_bindgen::JsCast;
+    error
+        .dyn_ref::<js_sys::Error>()
+        .map_or_else(|| format!("{error:?}"), |error| format!("{}: {}", error.name(), error.message()))
+}

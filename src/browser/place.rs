@@ -1,0 +1,47 @@
+//! The address: the part behind the `#`, read, set and followed.
+
+use wasm_bindgen::{JsCast, closure::Closure};
+
+use super::window;
+
+/// Returns what stands behind the `#`, with the `#`.
+#[must_use]
+pub fn hash() -> String {
+    window().location().hash().unwrap_or_default()
+}
+
+/// Goes to another screen, so that the phone's back button returns from it.
+pub fn go(hash: &str) {
+    let _ = window().location().set_hash(hash);
+}
+
+/// Goes to another screen in place of this one.
+pub fn replace(hash: &str) {
+    let _ = window().location().replace(hash);
+}
+
+/// Calls `moved` whenever the address changes.
+pub fn on_move(moved: impl Fn() + 'static) {
+    listen("hashchange", moved);
+}
+
+/// Calls `seen` whenever the page comes back before someone's eyes.
+pub fn on_return(seen: impl Fn() + Clone + 'static) {
+    listen("focus", seen.clone());
+    listen("pageshow", seen.clone());
+    let listener = Closure::<dyn Fn()>::new(seen);
+    let document = leptos::prelude::document();
+    let _ = document.add_event_listener_with_callback("visibilitychange", listener.as_ref().unchecked_ref());
+    listener.forget();
+}
+
+/// Scrolls to the top, as a new screen should begin.
+pub fn to_top() {
+    window().scroll_to_with_x_and_y(0.0, 0.0);
+}
+
+fn listen(event: &str, call: impl Fn() + 'static) {
+    let listener = Closure::<dyn Fn()>::new(call);
+    let _ = window().add_event_listener_with_callback(event, listener.as_ref().unchecked_ref());
+    listener.forget();
+}
