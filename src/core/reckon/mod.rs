@@ -1,1 +1,58 @@
-//! To come.
+//! What the handbooks say: one published calculation a file, each with its bounds, its reasons and its sources.
+//!
+//! A calculation is a pure function. It knows no book and no flock, so that a figure can be had without any record.
+
+pub mod birth_weight;
+pub mod bottle;
+pub mod colostrum;
+pub mod feeds;
+pub mod quality;
+pub mod vigor;
+pub mod window;
+
+mod cited;
+mod per_kilogram;
+mod strength;
+
+pub use per_kilogram::PerKilogram;
+pub use strength::Strength;
+
+use crate::source::Source;
+
+/// Names one calculation, so that its sources can be listed under a heading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Subject {
+    /// How much colostrum.
+    Colostrum,
+    /// How long colostrum works.
+    Window,
+    /// How often, and how much is too much.
+    Feeds,
+    /// How good colostrum is, and how long it keeps.
+    Quality,
+    /// How much a bottle lamb takes.
+    Bottle,
+    /// What a birth weight means.
+    BirthWeight,
+    /// How lively a newborn is.
+    Vigor,
+}
+
+/// Returns every source of every calculation, in the order in which a lamb meets them.
+///
+/// ```
+/// use yeanling_core::reckon::all_sources;
+/// assert!(all_sources().iter().all(|(_, sources)| !sources.is_empty()));
+/// ```
+#[must_use]
+pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
+    vec![
+        (Subject::Colostrum, colostrum::SOURCES),
+        (Subject::Window, window::SOURCES),
+        (Subject::Feeds, feeds::SOURCES),
+        (Subject::Quality, quality::SOURCES),
+        (Subject::Bottle, bottle::SOURCES),
+        (Subject::BirthWeight, birth_weight::SOURCES),
+        (Subject::Vigor, vigor::SOURCES),
+    ]
+}

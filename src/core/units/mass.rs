@@ -23,6 +23,10 @@ impl Mass {
     /// What a lamb can weigh at birth: 0.5 to 12 kg (ours; wider than any published range).
     pub const AT_BIRTH: Bounds<Self> = Bounds { least: Self(0.5), most: Self(12.0), why: Why::LambAtBirth };
 
+    /// What a lamb can weigh while it is on the bottle: 0.5 to 30 kg (ours).
+    pub const ON_THE_BOTTLE: Bounds<Self> =
+        Bounds { least: Self(0.5), most: Self(30.0), why: Why::LambOnTheBottle };
+
     /// A birth weight from which the farm is asked whether pounds were meant, in kilograms (ours).
     pub const ASK_FROM: Self = Self(8.0);
 

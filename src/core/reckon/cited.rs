@@ -1,0 +1,39 @@
+//! The publications that more than one figure rests on, each written out once.
+
+use crate::source::{Known, Source};
+
+/// Writes a source whose figure was read in it.
+pub(super) const fn seen(
+    authors: &'static str,
+    title: &'static str,
+    year: Option<u16>,
+    place: &'static str,
+) -> Source {
+    Source { authors, title, year, place, known: Known::Seen }
+}
+
+/// Writes a choice of our own; the title says what was chosen.
+pub(super) const fn ours(title: &'static str) -> Source {
+    Source { authors: "", title, year: None, place: "", known: Known::Ours }
+}
+
+/// Writes a rule of the trade that nobody signs.
+pub(super) const fn common(title: &'static str) -> Source {
+    Source { authors: "", title, year: None, place: "", known: Known::CommonPractice }
+}
+
+/// Writes a figure that was recalled.
+pub(super) const fn memory(title: &'static str) -> Source {
+    Source { authors: "", title, year: None, place: "", known: Known::Memory }
+}
+
+pub(super) const AHDB: Source = seen("AHDB", "Watery mouth in lambs", None, "ahdb.org.uk");
+pub(super) const BOND: Source = seen("Bond", "", Some(2020), "Vet Record group");
+pub(super) const MELLOR_MURRAY: Source = seen("Mellor & Murray", "", Some(1986), "Veterinary Record");
+pub(super) const RUMA: Source = seen("RUMA", "Colostrum campaign", None, "");
+pub(super) const VET_TIMES: Source = seen("Vet Times", "17 December 2018", Some(2018), "");
+pub(super) const IRISH_FARMERS: Source = seen("Irish Farmers Journal", "", None, "");
+pub(super) const MERCHANT: Source = seen("Agricultural merchant", "Colostrum by weight", None, "");
+pub(super) const VET_SUPPLIER: Source = seen("Vet supplier", "Feeding table, 20 % dry matter mix", None, "");
+pub(super) const HANRAHAN_KEADY: Source = seen("Hanrahan & Keady", "", Some(2013), "");
+pub(super) const VET_NEWSLETTER: Source = seen("Veterinary newsletter", "", Some(2017), "");
