@@ -3,12 +3,14 @@
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
-use web_sys::{Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, ShareData, Url};
+use web_sys::{
+    Blob, BlobPropertyBag, File, FilePropertyBag, HtmlAnchorElement, HtmlInputElement, ShareData, Url,
+};
 
 use super::{said, window};
 
 /// Why a file did not go out or come in.
-#[derive(Clone, Debug, PartialEq, Eq)]
+#[derive(Clone, Debug, PartialEq)]
 pub enum FileTrouble {
     /// The person closed the share sheet.
     Closed,
@@ -32,7 +34,8 @@ pub async fn read_picked(field: &HtmlInputElement, most: usize) -> Result<Option
         field.set_value("");
         return Err(FileTrouble::TooLarge(file.size()));
     }
-    let buffer = JsFuture::from(file.array_buffer()).await.map_err(|error| FileTrouble::Failed(said(&error)))?;
+    let buffer =
+        JsFuture::from(file.array_buffer()).await.map_err(|error| FileTrouble::Failed(said(&error)))?;
     field.set_value("");
     Ok(Some(Uint8Array::new(&buffer).to_vec()))
 }
@@ -41,9 +44,9 @@ pub async fn read_picked(field: &HtmlInputElement, most: usize) -> Result<Option
 #[must_use]
 pub fn can_share() -> bool {
     let navigator = window().navigator();
-    ["share", "canShare"]
-        .iter()
-        .all(|name| js_sys::Reflect::get(&navigator, &JsValue::from_str(name)).is_ok_and(|value| value.is_function()))
+    ["share", "canShare"].iter().all(|name| {
+        js_sys::Reflect::get(&navigator, &JsValue::from_str(name)).is_ok_and(|value| value.is_function())
+    })
 }
 
 /// Offers a text as a file in the phone's share sheet.

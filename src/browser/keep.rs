@@ -15,7 +15,16 @@ const MAKE_ROOM: usize = 200;
 /// The keeper of both copies.
 #[derive(Clone, Debug, Default)]
 pub struct Keeper {
-    base: Rc<RefCell<Option<Rc<Base>>>>,
+    base: Rc<RefCell<State>>,
+}
+
+/// How far IndexedDB is.
+#[derive(Clone, Debug, Default)]
+enum State {
+    #[default]
+    Opening,
+    Open(Rc<Base>),
+    Refused(String),
 }
 
 /// How well an entry is kept.
@@ -23,6 +32,8 @@ pub struct Keeper {
 pub enum Kept {
     /// On the disk, in IndexedDB.
     Safe,
+    /// In local storage, and waiting for IndexedDB to open: the caller saves it again then.
+    Waiting,
     /// In local storage alone: it may lose the last seconds if the phone dies.
     LocalOnly(String),
     /// In this page's memory alone.
@@ -35,42 +46,59 @@ impl Keeper {
     /// # Errors
     /// IndexedDB cannot be used; the book then lives in local storage alone.
     pub async fn open(&self, here: &Book) -> Result<Held, BaseError> {
-        let opened = Rc::new(base::open().await?);
-        let held = opened.load().await?;
-        let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
-        let missing: Vec<Entry> = here.entries().filter(|entry| !known.contains(&entry.id)).cloned().collect();
-        if !missing.is_empty() {
-            opened.save(&missing).await?;
-        }
-        *self.base.borrow_mut() = Some(opened);
-        // The newest first: they are the ones the first paint wants, should there not be room for all.
-        let newest_first = held.entries.iter().rev().filter(|entry| here.entry(entry.id).is_none());
-        for entry in newest_first {
-            if local::save(entry).is_err() {
-                break;
+        match open_and_heal(here).await {
+            Ok((base, held)) => {
+                *self.base.borrow_mut() = State::Open(Rc::new(base));
+                Ok(held)
+            }
+            Err(error) => {
+                *self.base.borrow_mut() = State::Refused(error.0.clone());
+                Err(error)
             }
         }
-        Ok(held)
     }
 
     /// Keeps entries that were just noted or taken in, and says how well.
     pub async fn save(&self, entries: Vec<Entry>) -> Kept {
-        let mut taken = entries.iter().map(local::save).find(Result::is_err).unwrap_or(Ok(()));
-        let base = self.base.borrow().clone();
-        let Some(base) = base else {
-            return not_in_base(taken, "the phone's database is not open");
+        let taken = save_locally(&entries);
+        let state = self.base.borrow().clone();
+        let base = match state {
+            State::Opening => return Kept::Waiting,
+            State::Refused(said) => return not_in_base(taken, &said),
+            State::Open(base) => base,
         };
         if let Err(BaseError(said)) = base.save(&entries).await {
             return not_in_base(taken, &said);
         }
         if taken == Err(NotTaken::Full) {
+            // Local storage is a convenience: with IndexedDB safe, a second refusal costs only the quick first paint.
             local::forget_oldest(MAKE_ROOM);
-            taken = entries.iter().map(local::save).find(Result::is_err).unwrap_or(Ok(()));
+            let _ = save_locally(&entries);
         }
-        // Local storage is a convenience: with IndexedDB safe, its refusal costs only the quick first paint.
-        let _ = taken;
         Kept::Safe
     }
+}
+
+async fn open_and_heal(here: &Book) -> Result<(Base, Held), BaseError> {
+    let base = base::open().await?;
+    let held = base.load().await?;
+    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+    let missing: Vec<Entry> = here.entries().filter(|entry| !known.contains(&entry.id)).cloned().collect();
+    if !missing.is_empty() {
+        base.save(&missing).await?;
+    }
+    // The newest first: they are the ones the first paint wants, should there not be room for all.
+    let newest_first = held.entries.iter().rev().filter(|entry| here.entry(entry.id).is_none());
+    for entry in newest_first {
+        if local::save(entry).is_err() {
+            break;
+        }
+    }
+    Ok((base, held))
+}
+
+fn save_locally(entries: &[Entry]) -> Result<(), NotTaken> {
+    entries.iter().try_for_each(local::save)
 }
 
 fn not_in_base(taken: Result<(), NotTaken>, said: &str) -> Kept {

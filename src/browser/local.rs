@@ -58,7 +58,9 @@ pub fn save(entry: &Entry) -> Result<(), NotTaken> {
     }
     LocalStorage::set(key_of(entry.id), entry).map_err(|error| match error {
         StorageError::JsError(error) if error.name == "QuotaExceededError" => NotTaken::Full,
-        StorageError::JsError(_) | StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => NotTaken::Refused,
+        StorageError::JsError(_) | StorageError::SerdeError(_) | StorageError::KeyNotFound(_) => {
+            NotTaken::Refused
+        }
     })
 }
 

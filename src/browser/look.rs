@@ -21,7 +21,11 @@ pub enum Look {
 /// Returns the look that was chosen on this phone.
 #[must_use]
 pub fn load() -> Look {
-    let chosen = if local::available() { LocalStorage::get::<String>(LOOK).unwrap_or_default() } else { String::new() };
+    let chosen = if local::available() {
+        LocalStorage::get::<String>(LOOK).unwrap_or_default()
+    } else {
+        String::new()
+    };
     match chosen.as_str() {
         "day" => Look::Day,
         "night" => Look::Night,

@@ -74,7 +74,8 @@ async fn ask_when_ready(container: &ServiceWorkerContainer, offline: Rc<impl Fn(
     let Some(active) = registration.unchecked_into::<ServiceWorkerRegistration>().active() else { return };
     let Ok(channel) = MessageChannel::new() else { return };
     let heard = Closure::once_into_js(move |event: MessageEvent| {
-        let ready = Reflect::get(&event.data(), &JsValue::from_str("ready")).is_ok_and(|ready| ready.is_truthy());
+        let ready =
+            Reflect::get(&event.data(), &JsValue::from_str("ready")).is_ok_and(|ready| ready.is_truthy());
         offline(if ready { Offline::Ready } else { Offline::Preparing });
     });
     channel.port1().set_onmessage(Some(heard.unchecked_ref()));

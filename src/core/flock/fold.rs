@@ -134,11 +134,9 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::VigorScored { lamb, scale, score } => {
             on(flock, *lamb, |lamb| lamb.vigor.push(Scored { at, scale: *scale, score: *score }));
         }
-        Event::BellyFelt { lamb, belly } => {
-            on(flock, *lamb, |lamb| {
+        Event::BellyFelt { lamb, belly } => on(flock, *lamb, |lamb| {
             lamb.belly.push(Felt { at, belly: *belly });
-        })
-        }
+        }),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Chose(choice) => flock.practice.choose(choice),
         Event::Unread(_) => flock.unread.push(line.entry.id),

@@ -186,7 +186,8 @@ fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -
             let lamb = alive(flock, *lamb, at)?;
             let day_before = at - TimeDelta::hours(24);
             let others = lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of);
-            let given = others.filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
+            let given =
+                others.filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
             feeds::check(*volume, lamb.weight(), at.since(lamb.born), given)?;
             Ok(())
         }
@@ -209,15 +210,15 @@ fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -
         Event::Chose(Choice::Limits(limits)) => limits.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(Choice::FarmName(name)) if name.is_empty() => Ok(()),
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
-        Event::Chose(Choice::System(_) | Choice::DayRule(_) | Choice::Housing(_) | Choice::BottleTable(_))
+        Event::Chose(
+            Choice::System(_) | Choice::DayRule(_) | Choice::Housing(_) | Choice::BottleTable(_),
+        )
         | Event::Unread(_) => Ok(()),
         Event::SameAnimal { keep, also } => {
             animal_here(flock, *keep)?;
             animal_here(flock, *also)?;
-            let alike = matches!(
-                (keep, also),
-                (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_))
-            );
+            let alike =
+                matches!((keep, also), (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_)));
             if alike && flock.one(*keep) != flock.one(*also) { Ok(()) } else { Err(Refusal::NotOneAnimal) }
         }
         Event::Amended { .. } | Event::Struck { .. } | Event::Restored { .. } => Err(Refusal::NoSuchEntry),

@@ -55,7 +55,9 @@ fn discharge(lamb: &Lamb, volume: Option<Volume>, milk: Milk, way: Way) -> Disch
 /// After the first day colostrum gives way to milk replacer, unless milk was given already.
 fn later_milk(milk: Milk) -> Milk {
     match milk {
-        Milk::DamColostrum | Milk::EweColostrum | Milk::OtherColostrum | Milk::PowderColostrum => Milk::Replacer,
+        Milk::DamColostrum | Milk::EweColostrum | Milk::OtherColostrum | Milk::PowderColostrum => {
+            Milk::Replacer
+        }
         Milk::Replacer | Milk::Milk => milk,
     }
 }

@@ -1,0 +1,407 @@
+//! The one live cell: the book, the flock it makes, and the clock. [`Farm::note`] is the only door that changes anything.
+//!
+//! A made-up flock can stand in front of the real one; what is noted in it is never kept.
+
+use std::collections::BTreeSet;
+
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use yeanling_core::book::{self, Book, BookFile, DeviceId, Entry, EntryId, Event, FileError, Merged};
+use yeanling_core::flock::{Flock, fold};
+use yeanling_core::practice::Practice;
+use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::watch::{self, Duty, Refusal};
+
+use crate::browser::files::{self, FileTrouble};
+use crate::browser::keep::{Keeper, Kept};
+use crate::browser::worker::{self, Offline};
+use crate::browser::{id, local, now, place};
+use crate::made_up;
+
+/// A book and the flock it makes.
+#[derive(Clone, Debug, Default)]
+pub struct Ground {
+    /// What was noted.
+    pub book: Book,
+    /// What is.
+    pub flock: Flock,
+}
+
+/// Whether what was noted is on the disk.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Saving {
+    /// The book is being opened.
+    Opening,
+    /// So many entries are on their way.
+    Under(usize),
+    /// Everything is saved; when the last was.
+    Saved(Option<Moment>),
+    /// It is kept less well than it should be: in local storage, or only while this page is open.
+    Poorly {
+        /// Whether it lives in this page's memory alone.
+        memory_only: bool,
+        /// What the browser said.
+        said: String,
+    },
+}
+
+/// What taking a book file in would add.
+#[derive(Clone, Debug)]
+pub struct Preview {
+    /// The file.
+    pub file: BookFile,
+    /// What would change.
+    pub merged: Merged,
+    /// The flock as it would be.
+    pub flock: Flock,
+    /// How many ewes would come.
+    pub ewes: usize,
+    /// How many lambs would come.
+    pub lambs: usize,
+}
+
+/// The farm. Cheap to copy; given to every screen.
+#[derive(Clone, Copy, Debug)]
+pub struct Farm {
+    real: RwSignal<Ground>,
+    made_up: RwSignal<Option<Ground>>,
+    clock: RwSignal<Moment>,
+    saving: RwSignal<Saving>,
+    offline: RwSignal<Offline>,
+    update: RwSignal<bool>,
+    broken: RwSignal<Vec<String>>,
+    last: RwSignal<Option<EntryId>>,
+    keeper: StoredValue<Keeper, LocalStorage>,
+    device: DeviceId,
+}
+
+impl Farm {
+    /// Opens the farm: paints from local storage, then joins IndexedDB, the clock, other tabs and the worker.
+    #[must_use]
+    pub fn open() -> Self {
+        let held = local::load();
+        let farm = Self {
+            real: RwSignal::new(Ground::from_book(held.entries.into_iter().collect())),
+            made_up: RwSignal::new(None),
+            clock: RwSignal::new(now::now()),
+            saving: RwSignal::new(Saving::Opening),
+            offline: RwSignal::new(Offline::Preparing),
+            update: RwSignal::new(false),
+            broken: RwSignal::new(held.broken),
+            last: RwSignal::new(None),
+            keeper: StoredValue::new_local(Keeper::default()),
+            device: id::device(now::now()),
+        };
+        farm.join_base();
+        farm.keep_time();
+        local::on_other_tab(move |entry| {
+            farm.real.update(|ground| ground.take(vec![entry]));
+        });
+        worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
+        farm
+    }
+
+    fn join_base(self) {
+        let keeper = self.keeper.get_value();
+        let here = self.real.with_untracked(|ground| ground.book.clone());
+        spawn_local(async move {
+            match keeper.open(&here).await {
+                Ok(held) => {
+                    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+                    let news: Vec<Entry> =
+                        held.entries.into_iter().filter(|entry| here.entry(entry.id).is_none()).collect();
+                    if !news.is_empty() {
+                        self.real.update(|ground| ground.take(news));
+                    }
+                    self.broken.update(|broken| {
+                        broken.extend(held.broken);
+                        broken.sort();
+                        broken.dedup();
+                    });
+                    self.saving.set(Saving::Saved(None));
+                    // What was noted while the database opened waits in local storage; saving twice does no harm.
+                    let all = self.real.with_untracked(|ground| ground.book.clone());
+                    let waiting: Vec<Entry> = all
+                        .entries()
+                        .filter(|entry| here.entry(entry.id).is_none() && !known.contains(&entry.id))
+                        .cloned()
+                        .collect();
+                    if !waiting.is_empty() {
+                        self.keep(waiting);
+                    }
+                }
+                Err(error) => {
+                    let memory_only = !local::available();
+                    self.saving.set(Saving::Poorly { memory_only, said: error.0 });
+                }
+            }
+        });
+    }
+
+    /// Keeps the clock: every second while someone looks, and at once on return from a pocket.
+    fn keep_time(self) {
+        let tick = move || self.clock.set(now::now());
+        // Without a timer the clock still moves on every return and every entry.
+        let _ = set_interval_with_handle(tick, std::time::Duration::from_secs(1));
+        place::on_return(tick);
+    }
+
+    /// Reads the ground: the made-up flock while it is looked round in, else the real one.
+    pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
+        if self.made_up.with(Option::is_some) {
+            self.made_up.with(|ground| read(ground.as_ref().unwrap_or(&Ground::default())))
+        } else {
+            self.real.with(read)
+        }
+    }
+
+    /// Reads the ground without following it.
+    pub fn peek<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
+        untrack(|| self.with(read))
+    }
+
+    /// Returns what the farm has chosen.
+    #[must_use]
+    pub fn practice(self) -> Practice {
+        self.with(|ground| ground.flock.practice.clone())
+    }
+
+    /// Returns the units people read and type.
+    #[must_use]
+    pub fn system(self) -> System {
+        self.with(|ground| ground.flock.practice.system)
+    }
+
+    /// Returns now, to the second, as a signal.
+    #[must_use]
+    pub fn now(self) -> Moment {
+        self.clock.get()
+    }
+
+    /// Returns a memo of now that changes every minute alone, for whatever shows no seconds.
+    #[must_use]
+    pub fn minute(self) -> Memo<Moment> {
+        Memo::new(move |_| {
+            let now = self.clock.get();
+            let past = now.as_unix_milliseconds().rem_euclid(60_000);
+            now - TimeDelta::milliseconds(past)
+        })
+    }
+
+    /// Returns what is due now, the most urgent first.
+    #[must_use]
+    pub fn duties(self, now: Moment) -> Vec<Duty> {
+        self.with(|ground| watch::duties(&ground.flock, now, &ground.flock.practice))
+    }
+
+    /// Says whether what was noted is on the disk.
+    #[must_use]
+    pub fn saving(self) -> Saving {
+        self.saving.get()
+    }
+
+    /// Says how far the app is from working with no signal.
+    #[must_use]
+    pub fn offline(self) -> Offline {
+        self.offline.get()
+    }
+
+    /// Says whether another version of the app waits.
+    #[must_use]
+    pub fn update_waits(self) -> bool {
+        self.update.get()
+    }
+
+    /// Lets the waiting version take over.
+    pub fn take_update(self) {
+        worker::take_update();
+    }
+
+    /// Returns the lines of either copy that could not be read.
+    #[must_use]
+    pub fn broken(self) -> Vec<String> {
+        self.broken.get()
+    }
+
+    /// Returns the entry noted last in this visit, until it is undone or let go.
+    #[must_use]
+    pub fn last(self) -> Option<EntryId> {
+        self.last.get()
+    }
+
+    /// Lets the last entry go: it stays noted, only the offer to undo it ends.
+    pub fn let_last_go(self) {
+        self.last.set(None);
+    }
+
+    /// Notes a fact that happens now.
+    ///
+    /// # Errors
+    /// The reason why it may not be noted; nothing has changed then.
+    pub fn note(self, event: Event) -> Result<EntryId, Refusal> {
+        self.note_at(event, now::now())
+    }
+
+    /// Notes a fact that happened at `at`.
+    ///
+    /// # Errors
+    /// The reason why it may not be noted; nothing has changed then.
+    pub fn note_at(self, event: Event, at: Moment) -> Result<EntryId, Refusal> {
+        let now = now::now();
+        self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
+        let correction = event.corrects().is_some();
+        let noted = self.peek(|ground| ground.book.next_noted(now));
+        let entry = Entry { id: id::new_entry(now), device: self.device, noted, at, event };
+        let id = entry.id;
+        if self.looks_round() {
+            self.made_up.update(|ground| {
+                if let Some(ground) = ground {
+                    ground.take(vec![entry]);
+                }
+            });
+        } else {
+            self.real.update(|ground| ground.take(vec![entry.clone()]));
+            self.keep(vec![entry]);
+        }
+        self.clock.set(now);
+        self.last.set((!correction).then_some(id));
+        Ok(id)
+    }
+
+    /// Strikes an entry, so that it does not count; it can be restored.
+    ///
+    /// # Errors
+    /// There is no such entry.
+    pub fn strike(self, entry: EntryId) -> Result<EntryId, Refusal> {
+        self.note(Event::Struck { entry })
+    }
+
+    fn keep(self, entries: Vec<Entry>) {
+        let keeper = self.keeper.get_value();
+        let count = entries.len();
+        self.saving.update(|saving| {
+            *saving = match saving {
+                Saving::Under(before) => Saving::Under(*before + count),
+                Saving::Opening | Saving::Saved(_) | Saving::Poorly { .. } => Saving::Under(count),
+            };
+        });
+        spawn_local(async move {
+            let kept = keeper.save(entries).await;
+            self.saving.update(|saving| {
+                let left = match saving {
+                    Saving::Under(before) => before.saturating_sub(count),
+                    Saving::Opening | Saving::Saved(_) | Saving::Poorly { .. } => 0,
+                };
+                *saving = match kept {
+                    Kept::Waiting => Saving::Opening,
+                    Kept::LocalOnly(said) => Saving::Poorly { memory_only: false, said },
+                    Kept::MemoryOnly(said) => Saving::Poorly { memory_only: true, said },
+                    Kept::Safe if left > 0 => Saving::Under(left),
+                    Kept::Safe => Saving::Saved(Some(now::now())),
+                };
+            });
+        });
+    }
+
+    /// Returns the book as a file: its name and its text.
+    #[must_use]
+    pub fn book_file(self) -> (String, String) {
+        let now = now::now();
+        let farm = self.peek(|ground| ground.flock.practice.farm_name.clone());
+        let name: String =
+            farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+        let name = if name.is_empty() { "yeanling".to_owned() } else { name };
+        let text = self.peek(|ground| book::write(&ground.book, now, self.device));
+        (format!("{name}-{}.json.txt", now.local().format("%Y-%m-%d-%H%M")), text)
+    }
+
+    /// Reads a book file and says what taking it in would add. Nothing changes.
+    ///
+    /// # Errors
+    /// The file is no whole book.
+    pub fn preview(self, bytes: &[u8]) -> Result<Preview, FileError> {
+        let file = book::read(bytes)?;
+        let (book, merged) = self.peek(|ground| ground.book.with(file.entries.iter().cloned()));
+        let flock = fold(&book);
+        let (ewes, lambs) = self.peek(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
+        Ok(Preview {
+            ewes: flock.ewes.len().saturating_sub(ewes),
+            lambs: flock.lambs.len().saturating_sub(lambs),
+            file,
+            merged,
+            flock,
+        })
+    }
+
+    /// Takes a previewed file in: everything that is new in it, in one piece.
+    pub fn take_in(self, preview: Preview) {
+        let fresh = |entry: &Entry| self.peek(|ground| ground.book.entry(entry.id).is_none());
+        let entries: Vec<Entry> = preview.file.entries.iter().filter(|entry| fresh(entry)).cloned().collect();
+        if self.looks_round() {
+            self.made_up.update(|ground| {
+                if let Some(ground) = ground {
+                    ground.take(preview.file.entries);
+                }
+            });
+            return;
+        }
+        self.real.update(|ground| ground.take(preview.file.entries));
+        if !entries.is_empty() {
+            self.keep(entries);
+        }
+    }
+
+    /// Shares a file through the phone's share sheet.
+    ///
+    /// # Errors
+    /// The sheet was closed, or the browser cannot.
+    pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
+        files::share(name, text).await
+    }
+
+    /// Says whether the made-up flock is being looked round in.
+    #[must_use]
+    pub fn looks_round(self) -> bool {
+        self.made_up.with_untracked(Option::is_some)
+    }
+
+    /// Says, as a signal, whether the made-up flock is being looked round in.
+    #[must_use]
+    pub fn is_made_up(self) -> bool {
+        self.made_up.with(Option::is_some)
+    }
+
+    /// Puts the made-up flock in front of the real one.
+    pub fn look_round(self) {
+        self.last.set(None);
+        let practice = self.peek(|ground| ground.flock.practice.system);
+        self.made_up.set(Some(Ground::from_book(made_up::book(now::now(), practice))));
+    }
+
+    /// Returns to the real flock; the made-up one is forgotten.
+    pub fn stop_looking_round(self) {
+        self.last.set(None);
+        self.made_up.set(None);
+    }
+}
+
+impl Ground {
+    fn from_book(book: Book) -> Self {
+        let flock = fold(&book);
+        Self { book, flock }
+    }
+
+    fn take(&mut self, entries: Vec<Entry>) {
+        self.book.union(entries);
+        self.flock = fold(&self.book);
+    }
+}
+
+/// Returns the farm, which stands at the root.
+///
+/// # Panics
+/// Outside the app's own tree.
+#[must_use]
+pub fn use_farm() -> Farm {
+    expect_context()
+}

@@ -1,0 +1,176 @@
+//! A made-up flock to look round in: invented animals, their times relative to now, so that every screen has life.
+
+use uuid::Uuid;
+use yeanling_core::book::{
+    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, Sex, VigorScale,
+    Way,
+};
+use yeanling_core::practice::Choice;
+use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
+
+/// Returns the made-up book as it would be at `now`, in the units that the farm reads.
+#[must_use]
+pub fn book(now: Moment, system: System) -> Book {
+    let mut scribe = Scribe { now, book: Book::default(), count: 0 };
+    scribe.note(300 * 60, Event::Chose(Choice::FarmName("Quarry Bank".to_owned())));
+    scribe.note(300 * 60, Event::Chose(Choice::System(system)));
+    let ewes: Vec<EweId> = ["5", "8", "12", "14", "19", "21", "27", "30", "33", "36", "41", "44"]
+        .iter()
+        .map(|tag| scribe.note(290 * 60, Event::EweCame { tag: Some((*tag).to_owned()) }).as_ewe())
+        .collect();
+    let [five, eight, twelve, _, nineteen, _, twenty_seven, _, thirty_three, ..] = ewes[..] else {
+        return scribe.book;
+    };
+    bottle_lamb(&mut scribe, nineteen);
+    three_days_ago(&mut scribe, five);
+    yesterday(&mut scribe, thirty_three);
+    single(&mut scribe, eight);
+    triplets(&mut scribe, twelve);
+    twins(&mut scribe, twenty_seven);
+    nobody_s(&mut scribe);
+    scribe.book
+}
+
+/// Writes entries as a phone would, each with an id of its own.
+struct Scribe {
+    now: Moment,
+    book: Book,
+    count: u128,
+}
+
+impl Scribe {
+    fn note(&mut self, minutes_ago: i64, event: Event) -> EntryId {
+        self.count += 1;
+        let id = EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + self.count));
+        let device = DeviceId::from_uuid(Uuid::from_u128(1));
+        let at = self.now - TimeDelta::minutes(minutes_ago);
+        let noted = self.book.next_noted(at);
+        self.book.add(Entry { id, device, noted, at, event });
+        id
+    }
+
+    fn born(&mut self, minutes_ago: i64, dam: Option<EweId>, sex: Sex, ease: Ease) -> LambId {
+        let born = Event::LambBorn { dam, beside: None, sex: Some(sex), alive: true };
+        let lamb = self.note(minutes_ago, born).as_lamb();
+        self.note(minutes_ago, Event::BirthEase { lamb, ease });
+        lamb
+    }
+
+    fn weighed(&mut self, minutes_ago: i64, lamb: LambId, kilograms: f64) {
+        self.note(minutes_ago, Event::Weighed { lamb, mass: Mass::from_kilograms(kilograms) });
+    }
+
+    fn vigor(&mut self, minutes_ago: i64, lamb: LambId, score: u8) {
+        self.note(minutes_ago, Event::VigorScored { lamb, scale: VigorScale::FourGrade, score });
+    }
+
+    fn fed(&mut self, minutes_ago: i64, lamb: LambId, milliliters: f64, milk: Milk) {
+        let volume = Volume::from_milliliters(milliliters);
+        self.note(minutes_ago, Event::Fed { lamb, volume, milk, way: Way::Bottle });
+    }
+}
+
+/// Ten days old and on the bottle since its dam had no milk.
+fn bottle_lamb(scribe: &mut Scribe, dam: EweId) {
+    let day = 24 * 60;
+    let lamb = scribe.born(10 * day, Some(dam), Sex::Ewe, Ease::Alone);
+    scribe.weighed(10 * day - 20, lamb, 3.4);
+    scribe.fed(10 * day - 60, lamb, 170.0, Milk::EweColostrum);
+    scribe.note(10 * day - 90, Event::NavelDipped { lamb });
+    scribe.note(9 * day, Event::Tagged { animal: Animal::Lamb(lamb), tag: "Bramble".to_owned() });
+    scribe.weighed(2 * day, lamb, 5.2);
+    scribe.fed(330, lamb, 215.0, Milk::Replacer);
+    scribe.note(
+        11 * day,
+        Event::Remarked {
+            animal: Animal::Ewe(dam),
+            text: "Hard on one side of the udder, vet seen.".to_owned(),
+        },
+    );
+}
+
+/// Twins of three days ago, one of them lost.
+fn three_days_ago(scribe: &mut Scribe, dam: EweId) {
+    let three_days = 3 * 24 * 60;
+    let a = scribe.born(three_days, Some(dam), Sex::Ram, Ease::SlightByHand);
+    let b = scribe.born(three_days - 22, Some(dam), Sex::Ewe, Ease::Alone);
+    for lamb in [a, b] {
+        scribe.note(three_days - 30, Event::NavelDipped { lamb });
+        scribe.note(three_days - 45, Event::Sucked { lamb });
+    }
+    scribe.weighed(three_days - 50, a, 4.4);
+    scribe.weighed(three_days - 50, b, 3.1);
+    scribe.note(three_days - 55, Event::AllBorn { lamb: a });
+    scribe.note(three_days - 26 * 60, Event::Died { animal: Animal::Lamb(b), cause: Cause::Accident });
+}
+
+/// Twins of yesterday, everything as it should be.
+fn yesterday(scribe: &mut Scribe, dam: EweId) {
+    let began = 19 * 60;
+    let a = scribe.born(began, Some(dam), Sex::Ewe, Ease::Alone);
+    let b = scribe.born(began - 18, Some(dam), Sex::Ewe, Ease::Alone);
+    for (lamb, kilograms) in [(a, 3.8), (b, 4.0)] {
+        scribe.vigor(began - 24, lamb, 1);
+        scribe.note(began - 25, Event::NavelDipped { lamb });
+        scribe.note(began - 35, Event::Stood { lamb });
+        scribe.note(began - 50, Event::Sucked { lamb });
+        scribe.weighed(began - 60, lamb, kilograms);
+        scribe.note(began - 400, Event::NavelDipped { lamb });
+        scribe.note(began - 401, Event::BellyFelt { lamb, belly: Belly::Full });
+    }
+    scribe.note(began - 61, Event::AllBorn { lamb: a });
+}
+
+/// A single of this afternoon, its navel to be dipped again about now.
+fn single(scribe: &mut Scribe, dam: EweId) {
+    let born = 370;
+    let lamb = scribe.born(born, Some(dam), Sex::Ram, Ease::HardByHand);
+    scribe.vigor(born - 5, lamb, 2);
+    scribe.note(born - 6, Event::NavelDipped { lamb });
+    scribe.note(born - 25, Event::Stood { lamb });
+    scribe.note(born - 40, Event::Sucked { lamb });
+    scribe.weighed(born - 45, lamb, 5.1);
+    scribe.note(born - 46, Event::AllBorn { lamb });
+}
+
+/// Triplets, the smallest of them fed by hand.
+fn triplets(scribe: &mut Scribe, dam: EweId) {
+    let began = 250;
+    let a = scribe.born(began, Some(dam), Sex::Ewe, Ease::Alone);
+    let b = scribe.born(began - 15, Some(dam), Sex::Ram, Ease::Alone);
+    let c = scribe.born(began - 32, Some(dam), Sex::Ewe, Ease::SlightByHand);
+    for (lamb, kilograms, score) in [(a, 3.6, 1), (b, 3.5, 1), (c, 2.6, 3)] {
+        scribe.vigor(began - 37, lamb, score);
+        scribe.note(began - 38, Event::NavelDipped { lamb });
+        scribe.weighed(began - 60, lamb, kilograms);
+    }
+    for lamb in [a, b] {
+        scribe.note(began - 45, Event::Stood { lamb });
+        scribe.note(began - 55, Event::Sucked { lamb });
+    }
+    scribe.note(began - 61, Event::AllBorn { lamb: a });
+    scribe.fed(began - 70, c, 130.0, Milk::EweColostrum);
+    scribe.note(began - 90, Event::Stood { lamb: c });
+    scribe.note(began - 91, Event::BellyFelt { lamb: c, belly: Belly::Full });
+}
+
+/// Twins of an hour and a half ago, one not yet seen to suck.
+fn twins(scribe: &mut Scribe, dam: EweId) {
+    let began = 84;
+    let a = scribe.born(began, Some(dam), Sex::Ewe, Ease::Alone);
+    let b = scribe.born(began - 12, Some(dam), Sex::Ram, Ease::Alone);
+    scribe.vigor(began - 5, a, 2);
+    scribe.note(began - 6, Event::NavelDipped { lamb: a });
+    scribe.note(began - 20, Event::Stood { lamb: a });
+    scribe.weighed(began - 30, a, 3.9);
+    scribe.vigor(began - 17, b, 1);
+    scribe.note(began - 18, Event::NavelDipped { lamb: b });
+    scribe.note(began - 26, Event::Stood { lamb: b });
+    scribe.note(began - 34, Event::Sucked { lamb: b });
+    scribe.weighed(began - 35, b, 4.2);
+}
+
+/// A lamb found alone in the straw, no ewe owning up to it.
+fn nobody_s(scribe: &mut Scribe) {
+    scribe.born(26, None, Sex::Ram, Ease::Alone);
+}

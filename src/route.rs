@@ -1,0 +1,117 @@
+//! Which screen stands at which address: a closed type, read from and written as what follows the `#`.
+
+use yeanling_core::book::{EweId, LambId};
+
+/// A screen, with what it is about.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Screen {
+    /// What needs someone now.
+    #[default]
+    Watch,
+    /// Who is lambing.
+    Lambing,
+    /// This ewe is lambing.
+    LambingEwe(EweId),
+    /// A ewe nobody knows yet is lambing; nothing is noted so far.
+    LambingUnknown,
+    /// The litter of this lamb is being born.
+    LambingLamb(LambId),
+    /// One lamb.
+    Lamb(LambId),
+    /// One ewe.
+    Ewe(EweId),
+    /// All animals.
+    Flock,
+    /// Every calculation without any record.
+    Figures,
+    /// Send the book, take one in.
+    HandOver,
+    /// Decision aids, cautions, sources.
+    Help,
+    /// The farm's choices.
+    Practice,
+    /// The way to what has no tab.
+    More,
+    /// An address that names no screen.
+    Lost,
+}
+
+impl Screen {
+    /// Returns the screen at this address, with or without the `#`.
+    #[must_use]
+    pub fn from_hash(hash: &str) -> Self {
+        let path = hash.trim_start_matches('#').trim_matches('/');
+        let parts: Vec<&str> = path.split('/').collect();
+        match parts.as_slice() {
+            [""] => Self::Watch,
+            ["lambing"] => Self::Lambing,
+            ["lambing", "unknown"] => Self::LambingUnknown,
+            ["lambing", "ewe", id] => id.parse().map_or(Self::Lost, Self::LambingEwe),
+            ["lambing", "lamb", id] => id.parse().map_or(Self::Lost, Self::LambingLamb),
+            ["lamb", id] => id.parse().map_or(Self::Lost, Self::Lamb),
+            ["ewe", id] => id.parse().map_or(Self::Lost, Self::Ewe),
+            ["flock"] => Self::Flock,
+            ["figures"] => Self::Figures,
+            ["hand-over"] => Self::HandOver,
+            ["help"] => Self::Help,
+            ["practice"] => Self::Practice,
+            ["more"] => Self::More,
+            _ => Self::Lost,
+        }
+    }
+
+    /// Returns the address of this screen, with the `#`.
+    #[must_use]
+    pub fn hash(self) -> String {
+        match self {
+            Self::Watch | Self::Lost => "#/".to_owned(),
+            Self::Lambing => "#/lambing".to_owned(),
+            Self::LambingEwe(id) => format!("#/lambing/ewe/{id}"),
+            Self::LambingUnknown => "#/lambing/unknown".to_owned(),
+            Self::LambingLamb(id) => format!("#/lambing/lamb/{id}"),
+            Self::Lamb(id) => format!("#/lamb/{id}"),
+            Self::Ewe(id) => format!("#/ewe/{id}"),
+            Self::Flock => "#/flock".to_owned(),
+            Self::Figures => "#/figures".to_owned(),
+            Self::HandOver => "#/hand-over".to_owned(),
+            Self::Help => "#/help".to_owned(),
+            Self::Practice => "#/practice".to_owned(),
+            Self::More => "#/more".to_owned(),
+        }
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn every_address_leads_back_to_its_screen() {
+        let id = uuid::Uuid::from_u128(0x0193_5d5a_0000_7000_8000_0000_0000_0001);
+        let (ewe, lamb) = (EweId::from_uuid(id), LambId::from_uuid(id));
+        for screen in [
+            Screen::Watch,
+            Screen::Lambing,
+            Screen::LambingEwe(ewe),
+            Screen::LambingUnknown,
+            Screen::LambingLamb(lamb),
+            Screen::Lamb(lamb),
+            Screen::Ewe(ewe),
+            Screen::Flock,
+            Screen::Figures,
+            Screen::HandOver,
+            Screen::Help,
+            Screen::Practice,
+            Screen::More,
+        ] {
+            assert_eq!(Screen::from_hash(&screen.hash()), screen);
+        }
+    }
+
+    #[test]
+    fn an_address_that_names_nothing_is_lost() {
+        for hash in ["#/lamb", "#/lamb/14a", "#/nowhere", "#/ewe/../lamb", "#/lamb/x/y"] {
+            assert_eq!(Screen::from_hash(hash), Screen::Lost, "{hash}");
+        }
+    }
+}
