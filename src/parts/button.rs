@@ -1,0 +1,186 @@
+//! Buttons: one look in three weights and three sizes.
+//!
+//! Every target is at least `--target` high, also the small underlined ones, by padding.
+
+use leptos::prelude::*;
+
+/// How much a button asks for.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Weight {
+    /// Filled with ink: the one thing to do next.
+    Filled,
+    /// Drawn with a line: one of several things to do.
+    #[default]
+    Outline,
+    /// Paper without a strong line: for what is seldom used.
+    Quiet,
+}
+
+impl Weight {
+    /// Returns the value of `data-weight` that style knows.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Filled => "filled",
+            Self::Outline => "outline",
+            Self::Quiet => "quiet",
+        }
+    }
+}
+
+/// Shows an ordinary button, as in a grid of things that can be noted.
+#[component]
+pub fn Button(
+    /// What a press does.
+    #[prop(into)]
+    label: Signal<String>,
+    /// Called at every press.
+    #[prop(into)]
+    on_press: Callback<()>,
+    /// How much it asks for.
+    #[prop(optional)]
+    weight: Weight,
+    /// Whether it cannot be pressed now.
+    #[prop(optional, into)]
+    disabled: Signal<bool>,
+) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class="button"
+            data-weight=weight.key()
+            disabled=move || disabled.get()
+            on:click=move |_| on_press.run(())
+        >
+            {move || label.get()}
+        </button>
+    }
+}
+
+/// Shows the big button under the thumb; `Filled` unless told otherwise.
+#[component]
+pub fn BigButton(
+    /// What a press does.
+    #[prop(into)]
+    label: Signal<String>,
+    /// Called at every press.
+    #[prop(into)]
+    on_press: Callback<()>,
+    /// How much it asks for.
+    #[prop(default = Weight::Filled)]
+    weight: Weight,
+    /// Whether it cannot be pressed now.
+    #[prop(optional, into)]
+    disabled: Signal<bool>,
+) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class="button"
+            data-size="big"
+            data-weight=weight.key()
+            disabled=move || disabled.get()
+            on:click=move |_| on_press.run(())
+        >
+            {move || label.get()}
+        </button>
+    }
+}
+
+/// Shows the button at the side of a row: one press does the duty.
+#[component]
+pub fn ActionButton(
+    /// What a press does, in a word or two.
+    #[prop(into)]
+    label: Signal<String>,
+    /// Called at every press.
+    #[prop(into)]
+    on_press: Callback<()>,
+    /// The whole name for those who listen, such as "Sucked, 14a".
+    #[prop(optional, into)]
+    name: Option<Signal<String>>,
+    /// How much it asks for.
+    #[prop(optional)]
+    weight: Weight,
+    /// Whether it cannot be pressed now.
+    #[prop(optional, into)]
+    disabled: Signal<bool>,
+) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class="button"
+            data-size="action"
+            data-weight=weight.key()
+            aria-label=move || name.map(|name| name.get())
+            disabled=move || disabled.get()
+            on:click=move |_| on_press.run(())
+        >
+            {move || label.get()}
+        </button>
+    }
+}
+
+/// Shows a link that looks like a button.
+#[component]
+pub fn LinkButton(
+    /// Where it leads.
+    #[prop(into)]
+    href: Signal<String>,
+    /// What is there.
+    #[prop(into)]
+    label: Signal<String>,
+    /// How much it asks for.
+    #[prop(optional)]
+    weight: Weight,
+    /// Whether it is the big one under the thumb.
+    #[prop(optional)]
+    big: bool,
+) -> impl IntoView {
+    view! {
+        <a class="button" data-size=big.then_some("big") data-weight=weight.key() href=move || href.get()>
+            {move || label.get()}
+        </a>
+    }
+}
+
+/// Shows a small underlined button inside running text, such as "undo" beside a noted line.
+#[component]
+pub fn SmallButton(
+    /// What a press does.
+    #[prop(into)]
+    label: Signal<String>,
+    /// Called at every press.
+    #[prop(into)]
+    on_press: Callback<()>,
+    /// The whole name for those who listen, such as "undo, navel dipped 02:05".
+    #[prop(optional, into)]
+    name: Option<Signal<String>>,
+) -> impl IntoView {
+    view! {
+        <button
+            type="button"
+            class="small-button"
+            aria-label=move || name.map(|name| name.get())
+            on:click=move |_| on_press.run(())
+        >
+            <span>{move || label.get()}</span>
+        </button>
+    }
+}
+
+/// Shows a small underlined link inside running text.
+#[component]
+pub fn SmallLink(
+    /// Where it leads.
+    #[prop(into)]
+    href: Signal<String>,
+    /// What is there.
+    #[prop(into)]
+    label: Signal<String>,
+) -> impl IntoView {
+    view! {
+        <a class="small-button" href=move || href.get()>
+            <span>{move || label.get()}</span>
+        </a>
+    }
+}

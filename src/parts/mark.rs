@@ -1,0 +1,73 @@
+//! The state of a duty as a shape: a full disc is late, a half disc is now, a ring is coming, a tick is done.
+//!
+//! The shape carries its word for those who listen, so that color never carries the state alone.
+
+use super::label;
+use leptos::prelude::*;
+
+/// How a duty stands.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RowState {
+    /// Its time has passed.
+    Late,
+    /// Its time is now.
+    Now,
+    /// Its time is still to come.
+    Coming,
+    /// It is done.
+    Done,
+}
+
+impl RowState {
+    /// Returns the value of `data-state` that style and tests know.
+    pub const fn key(self) -> &'static str {
+        match self {
+            Self::Late => "late",
+            Self::Now => "now",
+            Self::Coming => "coming",
+            Self::Done => "done",
+        }
+    }
+
+    /// Returns the word that is read out for the shape.
+    const fn word(self) -> &'static str {
+        match self {
+            Self::Late => label::LATE,
+            Self::Now => label::NOW,
+            Self::Coming => label::COMING,
+            Self::Done => label::DONE,
+        }
+    }
+}
+
+/// Draws the state of a duty as a small shape.
+#[component]
+pub fn Mark(
+    /// The state to draw.
+    #[prop(into)]
+    state: Signal<RowState>,
+) -> impl IntoView {
+    view! {
+        <svg class="mark" viewBox="0 0 16 16" role="img" aria-label=move || state.get().word()>
+            <path class="mark-line" d=move || outline(state.get()) />
+            <path class="mark-fill" d=move || filling(state.get()) />
+        </svg>
+    }
+}
+
+/// Returns the drawn line of the shape.
+const fn outline(state: RowState) -> &'static str {
+    match state {
+        RowState::Late | RowState::Now | RowState::Coming => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
+        RowState::Done => "M2.5 8.5l4 4l7-9",
+    }
+}
+
+/// Returns the filled part of the shape.
+const fn filling(state: RowState) -> &'static str {
+    match state {
+        RowState::Late => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
+        RowState::Now => "M8 2a6 6 0 0 1 0 12z",
+        RowState::Coming | RowState::Done => "",
+    }
+}

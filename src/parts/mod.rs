@@ -1,0 +1,67 @@
+//! What screens are made of: presentational components, one noun a file.
+//!
+//! A part takes text, numbers and callbacks. It knows no sheep, keeps no record and says nothing of its own
+//! beyond the few words in [`label`]. Its class in `style/parts/` has the same noun; a variant is a `data-…`
+//! attribute that only sets custom properties there.
+
+#![allow(unreachable_pub, reason = "the component macro hides the function it is given")]
+
+mod button;
+mod caution;
+mod choices;
+mod empty;
+mod facts;
+mod field;
+mod figure;
+mod frame;
+mod keypad;
+pub mod label;
+mod mark;
+mod notice;
+mod progress;
+mod ribbon;
+mod row;
+mod said;
+mod save_mark;
+mod section;
+mod sheet;
+mod tab_bar;
+mod timeline;
+mod title;
+mod toggle;
+mod top_bar;
+mod undo_bar;
+mod why;
+
+pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, SmallLink, Weight};
+pub use caution::Caution;
+pub use choices::{Choice, Choices};
+pub use empty::Empty;
+pub use facts::{Fact, Facts};
+pub use field::{Field, FieldKind};
+pub use figure::{Figure, FigureSize};
+pub use frame::{Buttons, Card, Frame, Page};
+pub use keypad::{Keypad, Readout};
+pub use mark::{Mark, RowState};
+pub use notice::{Notice, NoticeKind};
+pub use progress::Progress;
+pub use ribbon::{Pin, PinShape, Ribbon, RibbonKind, Stretch, Tick};
+pub use row::{Row, Rows};
+pub use said::Said;
+pub use save_mark::{SaveMark, SaveState};
+pub use section::Section;
+pub use sheet::Sheet;
+pub use tab_bar::{Tab, TabBar};
+pub use timeline::{Noted, Timeline};
+pub use title::Title;
+pub use toggle::Toggle;
+pub use top_bar::{Back, TopBar};
+pub use undo_bar::UndoBar;
+pub use why::{WhyButton, WhySheet, WhyText};
+
+/// Returns an id that no other element of this page has, for tying a label, a hint or a pattern to its owner.
+fn fresh_id(noun: &str) -> String {
+    use std::sync::atomic::{AtomicUsize, Ordering};
+    static NEXT: AtomicUsize = AtomicUsize::new(1);
+    format!("{noun}-{}", NEXT.fetch_add(1, Ordering::Relaxed))
+}

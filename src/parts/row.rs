@@ -1,0 +1,81 @@
+//! A duty as a row: whose it is, what to do, how it stands, and the one press that does it.
+
+use super::{Mark, RowState, Said};
+use leptos::prelude::*;
+
+/// Holds rows under each other as a list.
+#[component]
+pub fn Rows(
+    /// The rows, each one a `Row`.
+    children: Children,
+) -> impl IntoView {
+    view! { <ul class="rows" role="list">{children()}</ul> }
+}
+
+/// Shows one duty, or one animal, as a list item.
+#[component]
+pub fn Row(
+    /// Whose it is: a tag or a name, however long.
+    #[prop(into)]
+    name: Signal<String>,
+    /// A few soft words beside the name.
+    #[prop(optional, into)]
+    kind: Signal<String>,
+    /// What to do or how it is; `*…*` is bold.
+    #[prop(optional, into)]
+    text: Signal<String>,
+    /// How it stands, in words; `*…*` is bold.
+    #[prop(optional, into)]
+    says: Signal<String>,
+    /// How it stands; drawn as a shape, an edge and a tint.
+    #[prop(into)]
+    state: Signal<RowState>,
+    /// Where the words of the row lead.
+    #[prop(optional, into)]
+    href: Option<String>,
+    /// The button at the side.
+    #[prop(optional, into)]
+    action: Option<ViewFnOnce>,
+    /// What stands below over the whole width, such as a `Ribbon`.
+    #[prop(optional)]
+    children: Option<Children>,
+) -> impl IntoView {
+    let words = view! {
+        <span class="row-head">
+            <b class="row-name">{move || name.get()}</b>
+            {move || show(kind.get(), |kind| view! { <span class="row-kind">{kind}</span> }.into_any())}
+        </span>
+        {move || show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any())}
+        {move || {
+            show(
+                says.get(),
+                |says| {
+                    view! {
+                        <span class="row-says">
+                            <Mark state=state />
+                            <span><Said text=says /></span>
+                        </span>
+                    }
+                        .into_any()
+                },
+            )
+        }}
+    };
+    let words = match href {
+        Some(href) => view! { <a class="row-words" href=href>{words}</a> }.into_any(),
+        None => view! { <div class="row-words">{words}</div> }.into_any(),
+    };
+    view! {
+        <li class="row" data-state=move || state.get().key()>
+            <div class="row-top">
+                {words} {action.map(|action| view! { <div class="row-action">{action.run()}</div> })}
+            </div>
+            {children.map(|children| view! { <div class="row-body">{children()}</div> })}
+        </li>
+    }
+}
+
+/// Returns a view of a text, or nothing for an empty one.
+fn show(text: String, view: impl FnOnce(String) -> AnyView) -> Option<AnyView> {
+    (!text.is_empty()).then(|| view(text))
+}
