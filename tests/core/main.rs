@@ -1,1 +1,4 @@
 //! The core by its public face.
+
+mod handbook;
+mod units;

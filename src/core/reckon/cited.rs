@@ -27,11 +27,11 @@ pub(super) const fn memory(title: &'static str) -> Source {
     Source { authors: "", title, year: None, place: "", known: Known::Memory }
 }
 
-pub(super) const AHDB: Source = seen("AHDB", "Watery mouth in lambs", None, "ahdb.org.uk");
+pub(super) const AHDB: Source = seen("AHDB", "Watery mouth in lambs", None, "");
 pub(super) const BOND: Source = seen("Bond", "", Some(2020), "Vet Record group");
 pub(super) const MELLOR_MURRAY: Source = seen("Mellor & Murray", "", Some(1986), "Veterinary Record");
 pub(super) const RUMA: Source = seen("RUMA", "Colostrum campaign", None, "");
-pub(super) const VET_TIMES: Source = seen("Vet Times", "17 December 2018", Some(2018), "");
+pub(super) const VET_TIMES: Source = seen("Vet Times", "", Some(2018), "17 December");
 pub(super) const IRISH_FARMERS: Source = seen("Irish Farmers Journal", "", None, "");
 pub(super) const MERCHANT: Source = seen("Agricultural merchant", "Colostrum by weight", None, "");
 pub(super) const VET_SUPPLIER: Source = seen("Vet supplier", "Feeding table, 20 % dry matter mix", None, "");

@@ -1,0 +1,215 @@
+//! Quantities and times as people read them, in the farm's own units.
+
+use chrono::{Datelike, NaiveDate};
+use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
+
+/// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
+pub fn mass(mass: Mass, system: System) -> String {
+    match system {
+        System::Metric => format!("{} kg", one_or_two_places(mass.as_kilograms())),
+        System::Us => format!("{:.1} lb", mass.as_pounds()),
+    }
+}
+
+/// Returns a volume such as "195 ml" or "6.6 fl oz"; milliliters to the nearest 5 above 20, else to the nearest 1.
+pub fn volume(volume: Volume, system: System) -> String {
+    match system {
+        System::Metric => {
+            let exact = volume.as_milliliters();
+            let read = if exact > 20.0 { volume.to_nearest_five().as_milliliters() } else { exact };
+            format!("{} ml", whole(read))
+        }
+        System::Us => format!("{:.1} fl oz", volume.as_fluid_ounces()),
+    }
+}
+
+/// Returns a volume in the farm's units with the other in brackets: "195 ml (6.6 fl oz)".
+pub fn volume_both(milk: Volume, system: System) -> String {
+    let (first, second) = match system {
+        System::Metric => (System::Metric, System::Us),
+        System::Us => (System::Us, System::Metric),
+    };
+    format!("{} ({})", volume(milk, first), volume(milk, second))
+}
+
+/// Returns the most that may be given, rounded down so that what is read is never too much: "230 ml", "7.9 fl oz".
+pub fn volume_at_most(volume: Volume, system: System) -> String {
+    let down = |number: f64| (number + 1e-6).floor();
+    match system {
+        System::Metric => {
+            let exact = volume.as_milliliters();
+            let read = if exact > 20.0 { down(exact / 5.0) * 5.0 } else { down(exact) };
+            format!("{} ml", whole(read))
+        }
+        System::Us => format!("{:.1} fl oz", down(volume.as_fluid_ounces() * 10.0) / 10.0),
+    }
+}
+
+/// Returns a volume as it was given, not rounded to what a bottle shows: "241 ml", "8.15 fl oz".
+pub fn volume_as_given(volume: Volume, system: System) -> String {
+    match system {
+        System::Metric => format!("{} ml", number(volume.as_milliliters(), 1)),
+        System::Us => format!("{} fl oz", number(volume.as_fluid_ounces(), 2)),
+    }
+}
+
+/// Returns a temperature such as "38.5 °C" or "101.3 °F".
+pub fn temperature(temperature: Temperature, system: System) -> String {
+    match system {
+        System::Metric => format!("{:.1} °C", temperature.as_celsius()),
+        System::Us => format!("{:.1} °F", temperature.as_fahrenheit()),
+    }
+}
+
+/// Returns a length of time such as "36 min", "1 h 24 min" or "2 days 3 h"; under a minute it is "now".
+///
+/// It never looks like a clock time. Whether it lies ahead or behind is for the sentence around it to say.
+pub fn span(span: TimeDelta) -> String {
+    let span = span.abs();
+    let (days, hours, minutes) = (span.num_days(), span.num_hours() % 24, span.num_minutes() % 60);
+    let day_word = if days == 1 { "day" } else { "days" };
+    match (days, hours, minutes) {
+        (0, 0, 0) => "now".to_owned(),
+        (0, 0, minutes) => format!("{minutes} min"),
+        (0, hours, 0) => format!("{hours} h"),
+        (0, hours, minutes) => format!("{hours} h {minutes} min"),
+        (days, 0, _) => format!("{days} {day_word}"),
+        (days, hours, _) => format!("{days} {day_word} {hours} h"),
+    }
+}
+
+/// Returns what the clock on the wall showed: "03:12".
+pub fn clock(moment: Moment) -> String {
+    moment.local().format("%H:%M").to_string()
+}
+
+/// Returns what the clock on the wall showed, with seconds: "03:12:45".
+pub fn clock_seconds(moment: Moment) -> String {
+    moment.local().format("%H:%M:%S").to_string()
+}
+
+/// Returns when something was or will be, as briefly as it is clear from now: "03:12", "yesterday 23:40",
+/// "tomorrow 06:00", "12 Mar 03:12", "12 Mar 2025 03:12".
+pub fn day_and_clock(moment: Moment, now: Moment) -> String {
+    let (day, today) = (moment.local().date(), now.local().date());
+    let clock = clock(moment);
+    if day == today {
+        clock
+    } else if Some(day) == today.pred_opt() {
+        format!("yesterday {clock}")
+    } else if Some(day) == today.succ_opt() {
+        format!("tomorrow {clock}")
+    } else if day.year() == today.year() {
+        format!("{} {clock}", day.format("%-d %b"))
+    } else {
+        format!("{} {clock}", long_date(day))
+    }
+}
+
+/// Returns a date: "12 Mar 2026".
+pub fn date(moment: Moment) -> String {
+    long_date(moment.local().date())
+}
+
+fn long_date(day: NaiveDate) -> String {
+    day.format("%-d %b %Y").to_string()
+}
+
+/// Returns a number with at most so many decimal places and no zeros at its end: "0.5", "12", "8.15".
+pub fn number(number: f64, places: usize) -> String {
+    let text = format!("{number:.places$}");
+    let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };
+    if text == "-0" { "0".to_owned() } else { text.to_owned() }
+}
+
+fn one_or_two_places(kilograms: f64) -> String {
+    let text = number(kilograms, 2);
+    if text.contains('.') { text } else { format!("{kilograms:.1}") }
+}
+
+fn whole(milliliters: f64) -> String {
+    number(milliliters, 0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn ml(milliliters: f64) -> Volume {
+        Volume::from_milliliters(milliliters)
+    }
+
+    #[track_caller]
+    fn check(got: String, expected: &str) {
+        assert_eq!(got, expected);
+    }
+
+    #[test]
+    fn a_mass_is_read_in_the_farms_units() {
+        check(mass(Mass::from_kilograms(3.9), System::Metric), "3.9 kg");
+        check(mass(Mass::from_kilograms(3.9), System::Us), "8.6 lb");
+        check(mass(Mass::from_kilograms(4.0), System::Metric), "4.0 kg");
+        check(mass(Mass::from_kilograms(4.25), System::Metric), "4.25 kg");
+    }
+
+    #[test]
+    fn a_volume_is_rounded_as_a_bottle_is_read() {
+        check(volume(ml(195.0), System::Metric), "195 ml");
+        check(volume(ml(193.5), System::Metric), "195 ml");
+        check(volume(ml(18.4), System::Metric), "18 ml");
+        check(volume(ml(0.0), System::Metric), "0 ml");
+        check(volume(ml(1000.0), System::Metric), "1000 ml");
+        check(volume(ml(195.0), System::Us), "6.6 fl oz");
+        check(volume_both(ml(195.0), System::Metric), "195 ml (6.6 fl oz)");
+        check(volume_both(ml(195.0), System::Us), "6.6 fl oz (195 ml)");
+    }
+
+    #[test]
+    fn the_most_is_never_rounded_up() {
+        check(volume_at_most(ml(234.0), System::Metric), "230 ml");
+        check(volume_at_most(ml(60.0 * 4.1), System::Metric), "245 ml");
+        check(volume_at_most(ml(240.0), System::Metric), "240 ml");
+        check(volume_at_most(ml(234.0), System::Us), "7.9 fl oz");
+        check(volume_as_given(ml(241.0), System::Metric), "241 ml");
+    }
+
+    #[test]
+    fn a_temperature_is_read_in_the_farms_units() {
+        check(temperature(Temperature::from_celsius(38.5), System::Metric), "38.5 °C");
+        check(temperature(Temperature::from_celsius(38.5), System::Us), "101.3 °F");
+    }
+
+    #[test]
+    fn a_span_never_looks_like_a_clock() {
+        check(span(TimeDelta::seconds(59)), "now");
+        check(span(TimeDelta::minutes(36)), "36 min");
+        check(span(TimeDelta::minutes(84)), "1 h 24 min");
+        check(span(TimeDelta::hours(2)), "2 h");
+        check(span(TimeDelta::hours(24)), "1 day");
+        check(span(TimeDelta::hours(51)), "2 days 3 h");
+        check(span(TimeDelta::minutes(-36)), "36 min");
+    }
+
+    fn moment(text: &str) -> Moment {
+        text.parse().expect("a moment")
+    }
+
+    #[test]
+    fn a_moment_is_told_as_briefly_as_it_is_clear() {
+        let now = moment("2026-03-14T03:12:45+01:00");
+        let told = |text| day_and_clock(moment(text), now);
+        check(clock(now), "03:12");
+        check(clock_seconds(now), "03:12:45");
+        check(date(now), "14 Mar 2026");
+        check(told("2026-03-14T23:59:00+01:00"), "23:59");
+        check(told("2026-03-13T23:40:00+01:00"), "yesterday 23:40");
+        check(told("2026-03-15T06:00:00+01:00"), "tomorrow 06:00");
+        check(told("2026-03-12T03:12:00+01:00"), "12 Mar 03:12");
+        check(told("2025-03-12T03:12:00+01:00"), "12 Mar 2025 03:12");
+    }
+
+    #[test]
+    fn a_moment_keeps_the_wall_clock_it_was_lived_at() {
+        check(clock(moment("2026-02-25T03:12:00-05:00")), "03:12");
+    }
+}

@@ -1,0 +1,129 @@
+//! Why a birth weight is called light, good or heavy.
+
+use yeanling_core::reckon::birth_weight::{
+    Band, HAIR_BREEDS, HEAVY_OVER, Reason, SOURCES, Verdict, litter_factor,
+};
+use yeanling_core::units::{Mass, System};
+
+use super::{Why, cited, general};
+use crate::words::common::{mass, number};
+
+/// Returns why a birth weight comes to its verdict.
+pub fn birth_weight(band: &Band, system: System) -> Why {
+    let factor = number(litter_factor(band.litter_size) * 100.0, 0);
+    let (least, most) = band.optimum;
+    let mut working = vec![
+        format!("Optimum: 4.5 to 5.5 kg × {factor} % = {}", range(least, most, system)),
+        format!(
+            "Very light under {}, good from {} to {}",
+            mass(band.very_light_under, system),
+            mass(band.good_from, system),
+            mass(HEAVY_OVER, system)
+        ),
+        format!("{} is {}", mass(band.weight, system), verdict(band.verdict)),
+    ];
+    working.extend(band.reasons.iter().map(|reason| said(*reason).to_owned()));
+
+    let mut caution = Vec::new();
+    if band.reasons.contains(&Reason::HardBirth) {
+        caution.push(
+            "After a hard birth look for swelling, slow breathing and a lamb that will not suck.".to_owned(),
+        );
+    }
+    caution.push("Hair breeds are born lighter. Your own flock's means are the better guide.".to_owned());
+    caution.extend(general());
+    Why {
+        heading: "Birth weight".to_owned(),
+        working,
+        rule: "Lambs live best near the optimum of their litter size: 93 % of a single's for a twin, 78 % for a triplet."
+            .to_owned(),
+        sources: cited(SOURCES),
+        others: hair_breeds(band.litter_size, system),
+        caution,
+    }
+}
+
+/// Returns a verdict in a word or two.
+pub fn verdict(verdict: Verdict) -> &'static str {
+    match verdict {
+        Verdict::VeryLight => "very light",
+        Verdict::Light => "light",
+        Verdict::Good => "good",
+        Verdict::Heavy => "heavy",
+    }
+}
+
+fn said(reason: Reason) -> &'static str {
+    match reason {
+        Reason::UnderThreeKilograms => "Under 3 kg: watch that it stays warm and feeds",
+        Reason::UnderOptimum => "It is under the optimum of its litter size",
+        Reason::InOptimum => "It is in the optimum of its litter size",
+        Reason::OverOptimum => "It is over the optimum of its litter size",
+        Reason::HardBirth => "Over 6 kg: a hard birth is likelier",
+    }
+}
+
+fn range(least: Mass, most: Mass, system: System) -> String {
+    if least < most {
+        format!("{} to {}", mass(least, system), mass(most, system))
+    } else {
+        mass(least, system)
+    }
+}
+
+/// Returns the recalled means of hair breeds for this litter size.
+fn hair_breeds(litter_size: u8, system: System) -> Vec<String> {
+    let place = usize::from(litter_size.clamp(1, 3)) - 1;
+    HAIR_BREEDS
+        .iter()
+        .filter_map(|mean| {
+            let (least, most) = mean.by_litter.get(place).copied().flatten()?;
+            Some(format!("{} mean: about {} (recalled, not checked)", mean.breed, range(least, most, system)))
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::reckon::birth_weight::band;
+
+    #[track_caller]
+    fn check(kilograms: f64, litter_size: u8, working: &[&str]) -> Why {
+        let band = band(Mass::from_kilograms(kilograms), litter_size).expect("in bounds");
+        let why = birth_weight(&band, System::Metric);
+        assert_eq!(why.working, working);
+        why
+    }
+
+    #[test]
+    fn the_working_says_where_the_weight_lies() {
+        let why = check(
+            3.9,
+            2,
+            &[
+                "Optimum: 4.5 to 5.5 kg × 93 % = 4.19 kg to 5.12 kg",
+                "Very light under 2.79 kg, good from 3.69 kg to 6.0 kg",
+                "3.9 kg is good",
+                "It is under the optimum of its litter size",
+            ],
+        );
+        assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (recalled, not checked)"]);
+    }
+
+    #[test]
+    fn a_heavy_lamb_is_looked_at_for_a_hard_birth() {
+        let why = check(
+            6.4,
+            1,
+            &[
+                "Optimum: 4.5 to 5.5 kg × 100 % = 4.5 kg to 5.5 kg",
+                "Very light under 3.0 kg, good from 4.0 kg to 6.0 kg",
+                "6.4 kg is heavy",
+                "Over 6 kg: a hard birth is likelier",
+                "It is over the optimum of its litter size",
+            ],
+        );
+        assert!(why.caution.iter().any(|line| line.contains("hard birth")));
+    }
+}

@@ -1,0 +1,158 @@
+//! What a figure answers when it is asked "why?": the working, the rule, the sources, the others, and the cautions.
+
+mod birth_weight;
+mod bottle;
+mod colostrum;
+mod next_feed;
+mod vigor;
+mod window;
+
+pub use birth_weight::birth_weight;
+pub use bottle::bottle;
+pub use colostrum::colostrum;
+pub use next_feed::next_feed;
+pub use vigor::vigor;
+pub use window::window;
+
+use yeanling_core::reckon::{PerKilogram, Subject};
+use yeanling_core::source::{Known, Source};
+use yeanling_core::units::{Mass, System, Volume};
+
+use super::cautions;
+use super::common::{mass, number, volume_both};
+
+/// Everything that stands behind one figure, ready to be shown.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Why {
+    /// What the figure is.
+    pub heading: String,
+    /// The formula with the inputs filled in, a line a step.
+    pub working: Vec<String>,
+    /// The rule in one sentence.
+    pub rule: String,
+    /// Every source, cited.
+    pub sources: Vec<String>,
+    /// What other sources would say for these inputs.
+    pub others: Vec<String>,
+    /// What can go wrong.
+    pub caution: Vec<String>,
+}
+
+/// Returns a source as one line, with how it is known unless it was read.
+pub fn source_line(source: &Source) -> String {
+    let author = match source.year {
+        Some(year) => format!("{} {year}", source.authors),
+        None => source.authors.to_owned(),
+    };
+    let parts = [author.trim(), source.title, source.place];
+    let line = parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
+    match source.known {
+        Known::Seen => line,
+        Known::Memory => format!("{line} (recalled, not checked)"),
+        Known::CommonPractice => format!("{line} (common practice, no source)"),
+        Known::Ours => format!("{line} (our own choice)"),
+    }
+}
+
+/// Returns the heading under which a calculation's sources are listed.
+pub fn subject(subject: Subject) -> &'static str {
+    match subject {
+        Subject::Colostrum => "How much colostrum",
+        Subject::Window => "How long colostrum works",
+        Subject::Feeds => "How often, and how much is too much",
+        Subject::Quality => "How good colostrum is",
+        Subject::Bottle => "Bottle lambs",
+        Subject::BirthWeight => "Birth weight",
+        Subject::Vigor => "Vigor",
+    }
+}
+
+fn cited(sources: &[Source]) -> Vec<String> {
+    sources.iter().map(source_line).collect()
+}
+
+fn general() -> Vec<String> {
+    vec![cautions::GENERAL.to_owned()]
+}
+
+fn with_tube() -> Vec<String> {
+    let tube = cautions::TUBE.join(" ");
+    vec![tube, cautions::GENERAL.to_owned()]
+}
+
+fn rate(rate: PerKilogram) -> String {
+    format!("{} ml/kg", number(rate.as_milliliters(), 0))
+}
+
+/// Returns "50 ml/kg × 3.9 kg = 195 ml", with fluid ounces behind it where the farm reads them.
+fn times(figure: PerKilogram, weight: Mass, system: System) -> String {
+    let answer = milk(figure.of(weight), system);
+    format!("{} × {} = {answer}", rate(figure), mass(weight, System::Metric))
+}
+
+/// Returns the exact milliliters, what they are read as, and fluid ounces where the farm reads them.
+fn milk(volume: Volume, system: System) -> String {
+    let exact = format!("{} ml", number(volume.as_milliliters(), 1));
+    let read = super::common::volume(volume, System::Metric);
+    let metric = if exact == read { read } else { format!("{exact}, about {read}") };
+    match system {
+        System::Metric => metric,
+        System::Us => format!("{metric} ({})", super::common::volume(volume, System::Us)),
+    }
+}
+
+/// Returns "195 ml" or "6.6 fl oz (195 ml)": what the farm reads, never without milliliters.
+fn told(volume: Volume, system: System) -> String {
+    match system {
+        System::Metric => super::common::volume(volume, system),
+        System::Us => volume_both(volume, system),
+    }
+}
+
+/// Returns "8.6 lb = 3.9 kg" as a first step for a farm in pounds.
+fn converted(weight: Mass, system: System) -> Option<String> {
+    match system {
+        System::Metric => None,
+        System::Us => Some(format!("{} = {}", mass(weight, System::Us), mass(weight, System::Metric))),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::reckon::all_sources;
+
+    fn source(authors: &'static str, title: &'static str, known: Known) -> Source {
+        Source { authors, title, year: None, place: "", known }
+    }
+
+    #[track_caller]
+    fn check(source: &Source, expected: &str) {
+        assert_eq!(source_line(source), expected);
+    }
+
+    #[test]
+    fn a_source_says_how_it_is_known() {
+        let mellor = Source {
+            authors: "Mellor & Murray",
+            title: "",
+            year: Some(1986),
+            place: "Veterinary Record",
+            known: Known::Seen,
+        };
+        check(&mellor, "Mellor & Murray 1986, Veterinary Record");
+        check(&source("", "Under 3.0 kg", Known::Memory), "Under 3.0 kg (recalled, not checked)");
+        check(&source("", "Help at 1 h", Known::CommonPractice), "Help at 1 h (common practice, no source)");
+        check(&source("", "Rounded", Known::Ours), "Rounded (our own choice)");
+    }
+
+    #[test]
+    fn every_source_makes_a_line() {
+        for (_, sources) in all_sources() {
+            for source in sources {
+                let line = source_line(source);
+                assert!(!line.is_empty() && !line.starts_with([',', ' ']), "{line:?}");
+            }
+        }
+    }
+}

@@ -1,0 +1,81 @@
+//! Why a newborn's grade asks for what it asks.
+
+use yeanling_core::reckon::vigor::{Ask, FourGrade, SOURCES};
+
+use super::{Why, cited, general};
+
+/// Returns what a vigor grade means and asks for.
+pub fn vigor(grade: FourGrade) -> Why {
+    let mut caution = vec![
+        "Other scales run the other way, with the most points for the best lamb. Always name the scale."
+            .to_owned(),
+    ];
+    match grade {
+        FourGrade::One | FourGrade::Two => {}
+        FourGrade::Three | FourGrade::Four => {
+            caution.push("Never tube a lamb that cannot hold its head up and swallow.".to_owned());
+            caution.push("If it labors to breathe or does not come round, call your vet.".to_owned());
+        }
+    }
+    caution.extend(general());
+    Why {
+        heading: format!("Vigor grade {} of 4, 1 is best", grade.number()),
+        working: vec![format!("Grade {}: {}", grade.number(), meaning(grade)), asks(grade.ask()).to_owned()],
+        rule: "Graded once, at 5 minutes, before any tube feed. After the first hour a score says little.".to_owned(),
+        sources: cited(SOURCES),
+        others: vec![
+            "New Zealand smallholder press 2021: of lambs up and sucking in 15 min, 90–95 % are alive at 90 days"
+                .to_owned(),
+        ],
+        caution,
+    }
+}
+
+/// Returns what a grade looks like.
+pub fn meaning(grade: FourGrade) -> &'static str {
+    match grade {
+        FourGrade::One => "up, or trying to rise",
+        FourGrade::Two => "on its chest, knees under it, not yet rising",
+        FourGrade::Three => "flat, head held up",
+        FourGrade::Four => "head down, little movement, may labor to breathe",
+    }
+}
+
+/// Returns what is to be done.
+pub fn asks(ask: Ask) -> &'static str {
+    match ask {
+        Ask::LeaveToDam => "Leave it to its dam.",
+        Ask::WatchUp => "Watch that it is up by 30 min.",
+        Ask::HelpToSuck => "Help it to suck.",
+        Ask::ActNow => "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.",
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn check(number: u8, heading: &str, working: [&str; 2]) {
+        let why = vigor(FourGrade::from_number(number).expect("a grade"));
+        assert_eq!(why.heading, heading);
+        assert_eq!(why.working, working);
+    }
+
+    #[test]
+    fn a_grade_says_what_it_looks_like_and_what_to_do() {
+        let leave = ["Grade 1: up, or trying to rise", "Leave it to its dam."];
+        check(1, "Vigor grade 1 of 4, 1 is best", leave);
+        let act = [
+            "Grade 4: head down, little movement, may labor to breathe",
+            "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.",
+        ];
+        check(4, "Vigor grade 4 of 4, 1 is best", act);
+    }
+
+    #[test]
+    fn a_weak_lamb_is_never_tubed() {
+        assert!(vigor(FourGrade::Three).caution.iter().any(|line| line.contains("Never tube")));
+        assert!(!vigor(FourGrade::One).caution.iter().any(|line| line.contains("Never tube")));
+    }
+}

@@ -1,0 +1,97 @@
+//! What a birth weight means.
+
+use super::{kg, near};
+use yeanling_core::reckon::birth_weight::{HAIR_BREEDS, Reason, Verdict, band, litter_alarm};
+use yeanling_core::units::Mass;
+
+#[track_caller]
+fn check(kilograms: f64, litter_size: u8, verdict: Verdict) {
+    let band = band(kg(kilograms), litter_size).expect("in bounds");
+    assert_eq!(band.verdict, verdict, "{band:?}");
+}
+
+#[test]
+fn the_optimum_is_scaled_by_litter_size() {
+    // Source: AWI (4.5–5.5 kg single, Merino); Hanrahan & Keady 2013 (93 % and 78 %).
+    for (litter, least, most) in [(1, 4.5, 5.5), (2, 4.185, 5.115), (3, 3.51, 4.29), (5, 3.51, 4.29)] {
+        let (low, high) = band(kg(4.0), litter).expect("in bounds").optimum;
+        near(low.as_kilograms(), least, 1e-9);
+        near(high.as_kilograms(), most, 1e-9);
+    }
+}
+
+#[test]
+fn an_ordinary_lamb_is_good_in_its_litter() {
+    // Source: ours, half a kilogram under the optimum to 6 kg.
+    check(4.2, 1, Verdict::Good);
+    check(5.0, 1, Verdict::Good);
+    check(3.9, 2, Verdict::Good);
+    check(3.3, 3, Verdict::Good);
+}
+
+#[test]
+fn the_edges_are_where_they_are_said_to_be() {
+    // Source: memory (3.0 kg); Hanrahan & Keady 2013 (factors); the edges are ours.
+    check(2.99, 1, Verdict::VeryLight);
+    check(3.0, 1, Verdict::Light);
+    check(3.99, 1, Verdict::Light);
+    check(4.0, 1, Verdict::Good);
+    check(2.78, 2, Verdict::VeryLight);
+    check(2.80, 2, Verdict::Light);
+    check(3.68, 2, Verdict::Light);
+    check(3.69, 2, Verdict::Good);
+    check(2.33, 3, Verdict::VeryLight);
+    check(2.35, 3, Verdict::Light);
+    check(3.00, 3, Verdict::Light);
+    check(3.02, 3, Verdict::Good);
+}
+
+#[test]
+fn under_three_kilograms_is_watched_in_every_litter() {
+    // Source: memory.
+    for litter in 0..=6 {
+        let band = band(kg(2.99), litter).expect("in bounds");
+        assert!(band.verdict <= Verdict::Light, "{band:?}");
+        assert_eq!(band.reasons.first(), Some(&Reason::UnderThreeKilograms));
+    }
+}
+
+#[test]
+fn over_six_kilograms_is_a_hard_birth() {
+    // Source: common practice.
+    check(6.0, 1, Verdict::Good);
+    check(6.1, 1, Verdict::Heavy);
+    assert_eq!(band(kg(6.1), 1).expect("in bounds").reasons, [Reason::HardBirth, Reason::OverOptimum]);
+}
+
+#[test]
+fn a_litter_of_unknown_size_counts_as_a_single() {
+    // Source: ours, the safer branch.
+    let (unknown, single) = (band(kg(3.5), 0).expect("in bounds"), band(kg(3.5), 1).expect("in bounds"));
+    assert_eq!((unknown.verdict, unknown.optimum), (single.verdict, single.optimum));
+}
+
+#[test]
+fn a_weight_no_lamb_is_born_with_is_refused() {
+    // Source: ours, 0.5 to 12 kg.
+    for kilograms in [0.0, -3.0, 40.0, f64::NAN] {
+        assert_eq!(band(kg(kilograms), 1).expect_err("out of bounds").allowed, Mass::AT_BIRTH);
+    }
+}
+
+#[test]
+fn a_kilogram_under_a_light_litter_raises_the_alarm() {
+    // Source: Wilson 2025, 74,448 US range records.
+    assert!(litter_alarm(kg(2.8), kg(3.9), kg(4.1)));
+    assert!(!litter_alarm(kg(2.9), kg(3.9), kg(4.1)), "exactly 1 kg is not more than 1 kg");
+    assert!(!litter_alarm(kg(2.8), kg(4.1), kg(4.1)), "the litter is not under the flock");
+    assert!(!litter_alarm(kg(2.8), kg(f64::NAN), kg(4.1)));
+}
+
+#[test]
+fn hair_breeds_have_starting_values() {
+    // Source: memory, low confidence.
+    let katahdin = HAIR_BREEDS.iter().find(|mean| mean.breed == "Katahdin").expect("listed");
+    let means = katahdin.by_litter.map(|range| range.map(|(least, _)| least));
+    assert_eq!(means, [Some(kg(4.6)), Some(kg(3.9)), Some(kg(3.3))]);
+}

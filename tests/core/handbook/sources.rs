@@ -1,0 +1,26 @@
+//! Every figure names where it was printed.
+
+use yeanling_core::reckon::all_sources;
+use yeanling_core::source::Known;
+
+#[test]
+fn every_source_can_be_cited() {
+    // Source: ours.
+    for (subject, sources) in all_sources() {
+        for source in sources {
+            let named = match source.known {
+                Known::Seen => !source.authors.is_empty() || !source.place.is_empty(),
+                Known::Memory => !source.authors.is_empty() || !source.title.is_empty(),
+                Known::CommonPractice | Known::Ours => source.authors.is_empty() && !source.title.is_empty(),
+            };
+            assert!(named, "{subject:?}: {source:?}");
+        }
+    }
+}
+
+#[test]
+fn the_study_that_disagrees_is_shown() {
+    // Source: Hernández-Castellano et al. 2015, Journal of Dairy Science 98:204.
+    let all: Vec<_> = all_sources().into_iter().flat_map(|(_, sources)| sources).collect();
+    assert!(all.iter().any(|source| source.authors.starts_with("Hernández-Castellano")));
+}
