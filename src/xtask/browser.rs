@@ -8,7 +8,8 @@ use std::process::Command;
 pub(crate) fn project(name: &str) -> Result<Command> {
     doctor::get(Purpose::Browser)?;
     let mut command = Command::new(if cfg!(windows) { "npx.cmd" } else { "npx" });
-    command.args(["--no-install", "playwright", "test", "--project", name]).current_dir(browser_tests());
+    command.args(["--no-install", "playwright", "test"]).arg(format!("--project={name}"));
+    command.current_dir(browser_tests());
     command.env("CHROMIUM", chromium().context("no Chromium")?).env(THIS, std::env::current_exe()?);
     Ok(command)
 }

@@ -1,6 +1,7 @@
 //! `cargo xtask test`: everything that must hold, in order, stopping at the first failure.
 //!
 //! Output streams as it comes; the last line is always `N passed, M failed`.
+use crate::doctor::{self, Purpose};
 use crate::say::{complain, say};
 use crate::tools::{root, run, shown};
 use crate::{browser, build};
@@ -29,6 +30,7 @@ pub(crate) fn test() -> Result<()> {
 }
 
 fn steps(counts: &mut Counts) -> Result<()> {
+    doctor::get(Purpose::Tests)?;
     timed("format", || run(&mut cargo(&["fmt", "--all", "--check"])))?;
     timed("lints", || run(&mut cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"])))?;
     timed("tests", || count(&mut cargo(&["test", "--workspace"]), counts))?;

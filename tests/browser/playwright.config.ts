@@ -1,5 +1,5 @@
 // Runs the journeys in a phone-sized Chromium against the finished app in dist/.
-// `cargo xtask test`, `bench` and `shots` call it; by hand: npx playwright test --project journeys
+// `cargo xtask test`, `bench` and `shots` call it; by hand: npx playwright test --project=journeys
 import { existsSync } from "node:fs";
 import { defineConfig } from "@playwright/test";
 

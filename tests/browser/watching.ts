@@ -1,4 +1,5 @@
 // What every journey watches for: nothing leaves the device, nothing fails unseen.
+import AxeBuilder from "@axe-core/playwright";
 import { test as base, expect, type Page } from "@playwright/test";
 
 export { expect };
@@ -54,4 +55,12 @@ export async function workerVersion(page: Page): Promise<string> {
 export async function fitsTheScreen(page: Page): Promise<void> {
   const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
   expect(wider, "CSS pixels by which the document is wider than the screen").toBeLessThanOrEqual(0);
+}
+
+/** No rule of the WCAG, levels A and AA, is broken by what the page shows now. */
+export async function accessible(page: Page): Promise<void> {
+  const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
+  const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
+  const broken = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
+  expect(broken, "broken accessibility rules").toEqual([]);
 }

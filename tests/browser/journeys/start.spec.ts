@@ -1,11 +1,12 @@
 // The first visit, and every visit after it with no network at all.
-import { expect, fitsTheScreen, readyOffline, test } from "../watching";
+import { accessible, expect, fitsTheScreen, readyOffline, test } from "../watching";
 
-test("the app starts and fits the screen", async ({ page }) => {
+test("the app starts, fits the screen and keeps the rules of accessibility", async ({ page }) => {
   await page.goto("./");
   await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
   await expect(page.locator("#splash")).toHaveCount(0);
   await fitsTheScreen(page);
+  await accessible(page);
 });
 
 test("after one visit it opens with no network, at any address of its own", async ({ page, context }) => {
