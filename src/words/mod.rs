@@ -2,7 +2,21 @@
 //!
 //! Words know what the core's types mean and nothing of how or where they are shown.
 
-pub mod cautions;
-pub mod common;
-pub mod errors;
-pub mod why;
+pub(crate) mod animals;
+pub(crate) mod cautions;
+pub(crate) mod common;
+pub(crate) mod errors;
+pub(crate) mod ewe;
+pub(crate) mod figures;
+pub(crate) mod flock;
+pub(crate) mod frame;
+pub(crate) mod hand_over;
+pub(crate) mod help;
+pub(crate) mod lamb;
+pub(crate) mod lambing;
+pub(crate) mod more;
+pub(crate) mod noted;
+pub(crate) mod practice;
+pub(crate) mod refusals;
+pub(crate) mod watch;
+pub(crate) mod why;

@@ -1,0 +1,83 @@
+//! What animals are called, and the few words that tell one from another.
+
+use yeanling_core::book::{Animal, EweId, LambId, Sex};
+use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::units::System;
+
+use super::common::{clock, mass};
+
+/// Returns a ewe's name for a heading or a row: "Ewe 14".
+pub(crate) fn ewe(ewe: &Ewe) -> String {
+    ewe.tag.as_deref().map_or_else(|| "Ewe without a tag".to_owned(), |tag| format!("Ewe {tag}"))
+}
+
+/// Returns the name of the ewe of this id.
+pub(crate) fn ewe_of(flock: &Flock, id: EweId) -> String {
+    flock.ewe(id).map_or_else(|| "A ewe that is not in the book".to_owned(), ewe)
+}
+
+/// Returns a lamb's name: its own tag, or its dam's with a letter, "14a"; without a dam, when it was born.
+pub(crate) fn lamb(flock: &Flock, lamb: &Lamb) -> String {
+    if let Some(tag) = &lamb.tag {
+        return tag.clone();
+    }
+    match lamb.dam.and_then(|dam| flock.ewe(dam)).map(|dam| dam.tag.as_deref().unwrap_or("ewe ")) {
+        Some(dam) => format!("{dam}{}", letter(lamb.order)),
+        None => format!("Lamb of {}{}", clock(lamb.born), letter_in_litter(flock, lamb)),
+    }
+}
+
+fn letter_in_litter(flock: &Flock, lamb: &Lamb) -> String {
+    let alone = flock.litter_of(lamb.id).is_none_or(|litter| litter.lambs.len() < 2);
+    if alone { String::new() } else { format!(" {}", letter(lamb.order)) }
+}
+
+fn letter(order: usize) -> char {
+    u8::try_from(order).ok().filter(|order| *order < 26).map_or('z', |order| char::from(b'a' + order))
+}
+
+/// Returns the name of the lamb of this id.
+pub(crate) fn lamb_of(flock: &Flock, id: LambId) -> String {
+    flock.lamb(id).map_or_else(|| "A lamb that is not in the book".to_owned(), |found| lamb(flock, found))
+}
+
+/// Returns the name of any animal.
+pub(crate) fn animal(flock: &Flock, animal: Animal) -> String {
+    match animal {
+        Animal::Ewe(id) => ewe_of(flock, id),
+        Animal::Lamb(id) => lamb_of(flock, id),
+    }
+}
+
+/// Returns "ewe lamb", "ram lamb" or "lamb".
+pub(crate) const fn sex(sex: Option<Sex>) -> &'static str {
+    match sex {
+        Some(Sex::Ewe) => "ewe lamb",
+        Some(Sex::Ram) => "ram lamb",
+        None => "lamb",
+    }
+}
+
+/// Returns "single", "twin", "triplet", or the number.
+pub(crate) fn litter(size: usize) -> String {
+    match size {
+        0 | 1 => "single".to_owned(),
+        2 => "twin".to_owned(),
+        3 => "triplet".to_owned(),
+        4 => "quadruplet".to_owned(),
+        more => format!("one of {more}"),
+    }
+}
+
+/// Returns a few soft words about a lamb: "ewe lamb · 3.9 kg".
+pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
+    let weight = lamb.weight().map(|weight| format!(" · {}", mass(weight, system))).unwrap_or_default();
+    let state = if !lamb.born_alive {
+        " · born dead"
+    } else if lamb.died.is_some() {
+        " · died"
+    } else {
+        ""
+    };
+    format!("{}{weight}{state}", sex(lamb.sex))
+}

@@ -1,0 +1,94 @@
+//! The words of the frame: tabs, keeping, updates, the made-up flock, and small words that many screens share.
+
+use yeanling_core::units::Moment;
+
+use super::common::clock_seconds;
+
+/// The home.
+pub(crate) const WATCH: &str = "Watch";
+/// All animals.
+pub(crate) const FLOCK: &str = "Flock";
+/// Every calculation without a record.
+pub(crate) const FIGURES: &str = "Figures";
+/// Send and take in.
+pub(crate) const HAND_OVER: &str = "Hand over";
+/// The rest.
+pub(crate) const MORE: &str = "More";
+/// Goes back home.
+pub(crate) const BACK: &str = "Watch";
+/// Saves what was typed.
+pub(crate) const SAVE: &str = "Save";
+/// Changes something noted.
+pub(crate) const CHANGE: &str = "change";
+/// Takes something noted back.
+pub(crate) const UNDO: &str = "undo";
+/// Brings something struck back.
+pub(crate) const RESTORE: &str = "restore";
+/// Heads what was noted.
+pub(crate) const NOTED: &str = "Noted";
+/// Says that the entry was changed.
+pub(crate) const AMENDED: &str = "changed";
+/// Says that the animal is not there.
+pub(crate) const GONE: &str = "This is not in the book. It may have been undone, or be on another phone.";
+/// Says that the address leads nowhere.
+pub(crate) const LOST: &str = "There is nothing at this address.";
+/// Says that the flock is made up.
+pub(crate) const MADE_UP: &str = "A made-up flock to look round in. Nothing here is kept, and your own book is untouched.";
+/// Leaves the made-up flock.
+pub(crate) const LEAVE_MADE_UP: &str = "Back to my flock";
+/// Offers an update.
+pub(crate) const UPDATE: &str = "A new version is ready.";
+/// Takes the update.
+pub(crate) const TAKE_UPDATE: &str = "Use it now";
+/// While it is being written.
+pub(crate) const SAVING: &str = "saving…";
+/// While the book opens.
+pub(crate) const OPENING: &str = "opening…";
+/// When nothing was written yet in this visit.
+pub(crate) const SAVED: &str = "saved";
+/// When it is not on the disk.
+pub(crate) const NOT_SAFE: &str = "not safe";
+/// Once all is kept for work without a network.
+pub(crate) const WORKS_OFFLINE: &str = "ready to work offline";
+/// Before that.
+pub(crate) const NOT_YET_OFFLINE: &str = "getting ready to work offline";
+/// When it cannot be.
+pub(crate) const NO_OFFLINE: &str = "needs a network here";
+
+/// Returns when the last entry was saved.
+pub(crate) fn saved_at(at: Moment) -> String {
+    format!("saved {}", clock_seconds(at))
+}
+
+/// Returns the standing warning while the book is kept less well than it should be.
+pub(crate) fn poorly(memory_only: bool, said: &str) -> String {
+    if memory_only {
+        format!(
+            "This phone will not keep the book: it is lost when this page closes. Go to Hand over and save it as a \
+             file now. (The browser says: {said})"
+        )
+    } else {
+        format!(
+            "The book is kept less safely than it should be: if the phone dies, the last seconds may be lost. Send \
+             it from Hand over before you rely on it. (The browser says: {said})"
+        )
+    }
+}
+
+/// Returns that some lines could not be read.
+pub(crate) fn broken(lines: usize) -> String {
+    format!(
+        "{} of the book could not be read. {} left untouched, and everything else works. You can save {} in Hand over.",
+        if lines == 1 { "One line".to_owned() } else { format!("{lines} lines") },
+        if lines == 1 { "It is" } else { "They are" },
+        if lines == 1 { "it" } else { "them" },
+    )
+}
+
+/// Returns that entries came from a newer version.
+pub(crate) fn unread(entries: usize) -> String {
+    format!(
+        "{} written by a newer version: kept whole and passed on, not shown here.",
+        if entries == 1 { "One entry was".to_owned() } else { format!("{entries} entries were") }
+    )
+}

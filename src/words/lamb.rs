@@ -1,0 +1,112 @@
+//! One lamb.
+
+use yeanling_core::units::Moment;
+
+use super::common::clock;
+
+/// Heads the window.
+pub(crate) const FIRST_MILK: &str = "First milk";
+/// Behind the time left.
+pub(crate) const LEFT: &str = "left";
+/// When the window has closed.
+pub(crate) const CLOSED: &str = "Closed";
+/// Explains a closed window.
+pub(crate) const CLOSED_ALSO: &str = "its gut takes up no more antibody";
+/// Heads the next feed.
+pub(crate) const NEXT_FEED: &str = "Next feed, if it needs the bottle";
+/// Heads the next feed of a hand-fed lamb.
+pub(crate) const NEXT_FEED_HAND: &str = "Next feed, bottle or tube";
+/// Heads the bottle feed of an older lamb.
+pub(crate) const BOTTLE_FEED: &str = "Each feed, by bottle";
+/// Asks for the weight.
+pub(crate) const NO_WEIGHT: &str = "Weigh it, and the volumes stand here.";
+/// Heads the tube.
+pub(crate) const BY_TUBE: &str = "By tube";
+/// Another feed.
+pub(crate) const OTHER_FEED: &str = "Other feed…";
+/// Heads the looks.
+pub(crate) const LOOK: &str = "Look at it";
+/// Notes that it sucked.
+pub(crate) const SUCKED: &str = "Sucked";
+/// Notes that it is up.
+pub(crate) const UP: &str = "Up";
+/// Notes the navel.
+pub(crate) const NAVEL: &str = "Navel";
+/// Opens the belly.
+pub(crate) const BELLY: &str = "Belly";
+/// Opens the vigor check.
+pub(crate) const VIGOR: &str = "Vigor";
+/// Opens the weight.
+pub(crate) const WEIGH: &str = "Weigh";
+/// Opens the tag.
+pub(crate) const TAG: &str = "Tag";
+/// Opens a remark.
+pub(crate) const REMARK: &str = "Remark";
+/// Opens the death.
+pub(crate) const DIED: &str = "Died";
+/// Asks the vigor.
+pub(crate) const VIGOR_ASK: &str = "How is it at five minutes?";
+/// Names the scale.
+pub(crate) const VIGOR_SCALE: &str = "Four-grade scale, 1 is best, before any tube feed.";
+/// Asks the belly.
+pub(crate) const BELLY_ASK: &str = "Both flanks in front of the hip";
+/// A full belly.
+pub(crate) const FULL: &str = "Full, they resist";
+/// A hollow belly.
+pub(crate) const HOLLOW: &str = "Hollow";
+/// Asks the weight.
+pub(crate) const WEIGH_ASK: &str = "How heavy is it?";
+/// Labels the weight.
+pub(crate) const WEIGHT: &str = "Weight";
+/// Asks the volume.
+pub(crate) const FEED_ASK: &str = "What did it get?";
+/// Labels the volume.
+pub(crate) const VOLUME: &str = "Volume";
+/// Labels the milk.
+pub(crate) const MILK: &str = "What";
+/// Labels the way.
+pub(crate) const WAY: &str = "How";
+/// Asks the tag.
+pub(crate) const TAG_ASK: &str = "What is it called?";
+/// Labels the tag.
+pub(crate) const TAG_LABEL: &str = "Tag or mark";
+/// Asks the remark.
+pub(crate) const REMARK_ASK: &str = "Anything worth remembering";
+/// Labels the remark.
+pub(crate) const REMARK_LABEL: &str = "Remark";
+/// Asks the cause.
+pub(crate) const DIED_ASK: &str = "What did it die of?";
+/// Says that the weight is asked about.
+pub(crate) const SIGNS: &str = "Fed or not? Lively and warm, a warm mouth that sucks a finger, full flanks: it has fed. (Common practice, no source.)";
+/// Labels the time.
+pub(crate) const WHEN: &str = "When";
+/// Heads a change.
+pub(crate) const CHANGE: &str = "Change what was noted";
+/// Labels the sex.
+pub(crate) const SEX: &str = "What it is";
+/// It lives no more.
+pub(crate) const DEAD: &str = "This lamb is dead. Its record stays.";
+/// Its litter.
+pub(crate) const LITTER: &str = "Litter";
+/// Its dam.
+pub(crate) const DAM_UNKNOWN: &str = "dam unknown";
+
+/// Returns when it was born.
+pub(crate) fn born(born: Moment) -> String {
+    format!("born {}", clock(born))
+}
+
+/// Returns the question about a weight that may be in pounds.
+pub(crate) fn ask_pounds(kilograms: &str, pounds: &str) -> String {
+    format!("{kilograms} is very heavy for a newborn. Did you mean {pounds}?")
+}
+
+/// Returns the button that keeps a weight as typed.
+pub(crate) fn keep(weight: &str) -> String {
+    format!("No, {weight}")
+}
+
+/// Returns the button that takes the other unit.
+pub(crate) fn meant(weight: &str) -> String {
+    format!("Yes, {weight}")
+}

@@ -1,0 +1,66 @@
+//! One ewe at work.
+
+/// The screen's name before a ewe is picked.
+pub(crate) const WHO: &str = "Who is lambing?";
+/// Labels the search.
+pub(crate) const FIND: &str = "Her tag";
+/// For a ewe nobody knows.
+pub(crate) const UNKNOWN: &str = "Dam unknown";
+/// Heads ewes at work.
+pub(crate) const AT_WORK: &str = "Lambing now";
+/// Heads all ewes.
+pub(crate) const EWES: &str = "Ewes";
+/// Says what to do in an empty book.
+pub(crate) const NO_EWES: &str = "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
+/// Says that no ewe has this tag.
+pub(crate) const NONE_FOUND: &str = "No ewe is called that.";
+/// Before the first lamb.
+pub(crate) const FIRST: &str = "When a lamb is born, tap what it is. That starts its clocks.";
+/// Before another lamb.
+pub(crate) const ANOTHER: &str = "When the next one is born, tap what it is.";
+/// A ewe lamb.
+pub(crate) const EWE_LAMB: &str = "Ewe lamb";
+/// A ram lamb.
+pub(crate) const RAM_LAMB: &str = "Ram lamb";
+/// Born, not looked at.
+pub(crate) const NOT_SEEN: &str = "Sex not seen";
+/// Born dead.
+pub(crate) const BORN_DEAD: &str = "Born dead";
+/// Labels the choice of sex.
+pub(crate) const SEX: &str = "What it is";
+/// Labels help.
+pub(crate) const HELP: &str = "Help at birth";
+/// Labels the weight.
+pub(crate) const WEIGHT: &str = "weight";
+/// Labels the units.
+pub(crate) const UNITS: &str = "Unit of weight";
+/// Heads what was seen.
+pub(crate) const SEEN: &str = "Seen so far";
+/// The navel was dipped.
+pub(crate) const NAVEL: &str = "Navel dipped";
+/// It is up.
+pub(crate) const UP: &str = "Up";
+/// It sucked.
+pub(crate) const SUCKED: &str = "Sucked";
+/// Another lamb comes.
+pub(crate) const NEXT: &str = "Next lamb";
+/// All are born.
+pub(crate) const ALL_BORN: &str = "All lambs born";
+/// Gives the dam.
+pub(crate) const GIVE_DAM: &str = "Give its dam";
+/// Heads the choice of a dam.
+pub(crate) const WHICH_DAM: &str = "Which ewe is the dam?";
+/// Leads to the lamb's own screen.
+pub(crate) const MORE: &str = "More about this lamb";
+/// Names the tabs of the litter.
+pub(crate) const LITTER: &str = "Lambs of this litter";
+
+/// Returns the heading for a ewe at work.
+pub(crate) fn title(ewe: &str) -> String {
+    format!("{ewe} lambing")
+}
+
+/// Returns the button that adds a ewe.
+pub(crate) fn add(tag: &str) -> String {
+    format!("Add ewe {tag}")
+}

@@ -1,0 +1,155 @@
+//! What was noted, in a line each, and the words of every choice that can be noted.
+
+use yeanling_core::book::{Belly, Cause, Ease, Event, Milk, Sex, VigorScale, Way};
+use yeanling_core::flock::Flock;
+use yeanling_core::practice::Choice;
+use yeanling_core::units::System;
+
+use super::common::{mass, volume_as_given};
+use super::{animals, practice};
+
+/// Returns a noted thing as a line of a timeline.
+pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
+    match event {
+        Event::EweCame { tag } => match tag {
+            Some(tag) => format!("Came into the book as ewe {tag}"),
+            None => "Came into the book".to_owned(),
+        },
+        Event::Tagged { tag, .. } => format!("Called *{tag}* from now on"),
+        Event::LambBorn { sex, alive, .. } => {
+            let sex = match sex {
+                Some(Sex::Ewe) => "Ewe lamb",
+                Some(Sex::Ram) => "Ram lamb",
+                None => "Lamb",
+            };
+            format!("{sex} {}", if *alive { "born" } else { "born dead" })
+        }
+        Event::DamGiven { dam, .. } => format!("Dam known: {}", animals::ewe_of(flock, *dam)),
+        Event::BirthEase { ease: how, .. } => format!("Birth: {}", ease(*how)),
+        Event::Stood { .. } => "Up, standing".to_owned(),
+        Event::Sucked { .. } => "Sucked".to_owned(),
+        Event::NavelDipped { .. } => "Navel dipped".to_owned(),
+        Event::Weighed { mass: weight, .. } => format!("Weighed *{}*", mass(*weight, system)),
+        Event::Fed { volume, milk: what, way: how, .. } => {
+            format!("Fed *{}*, {}, {}", volume_as_given(*volume, system), milk(*what), way(*how))
+        }
+        Event::VigorScored { scale, score, .. } => match scale {
+            VigorScale::FourGrade => format!("Vigor {score} of 4, 1 is best"),
+        },
+        Event::BellyFelt { belly: felt, .. } => format!("Belly {}", belly(*felt)),
+        Event::AllBorn { .. } => "All lambs born".to_owned(),
+        Event::Died { cause: of, .. } => format!("Died: {}", cause(*of)),
+        Event::Remarked { text, .. } => text.clone(),
+        Event::Chose(choice) => chose(choice),
+        Event::SameAnimal { keep, also } => {
+            format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))
+        }
+        Event::Amended { .. } => "An entry was changed".to_owned(),
+        Event::Struck { .. } => "An entry was struck".to_owned(),
+        Event::Restored { .. } => "An entry was restored".to_owned(),
+        Event::Unread(_) => "Written by a newer version; kept whole".to_owned(),
+    }
+}
+
+fn chose(choice: &Choice) -> String {
+    match choice {
+        Choice::FarmName(name) => format!("Farm called {name}"),
+        Choice::System(system) => format!("Units: {}", practice::system(*system)),
+        Choice::DayRule(rule) => format!("First milk by {}", practice::day_rule(*rule).0),
+        Choice::Housing(housing) => format!("Newborns {}", practice::housing(*housing)),
+        Choice::BottleTable(table) => format!("Bottle by {}", practice::bottle_table(*table).0),
+        Choice::Limits(_) => "Limits of the watch changed".to_owned(),
+    }
+}
+
+/// Every grade of birth ease, in order.
+pub(crate) const EASES: [Ease; 6] =
+    [Ease::Alone, Ease::SlightByHand, Ease::HardByHand, Ease::Vet, Ease::Surgery, Ease::PlannedSurgery];
+
+/// Returns how a birth went.
+pub(crate) const fn ease(ease: Ease) -> &'static str {
+    match ease {
+        Ease::Alone => "no help",
+        Ease::SlightByHand => "slight help by hand",
+        Ease::HardByHand => "hard pull by hand",
+        Ease::Vet => "the vet helped",
+        Ease::Surgery => "the vet operated",
+        Ease::PlannedSurgery => "planned operation",
+    }
+}
+
+/// Returns how a birth went, for a button.
+pub(crate) const fn ease_short(ease: Ease) -> &'static str {
+    match ease {
+        Ease::Alone => "No help",
+        Ease::SlightByHand => "By hand",
+        Ease::HardByHand => "Hard pull",
+        Ease::Vet => "Vet",
+        Ease::Surgery => "Vet cut",
+        Ease::PlannedSurgery => "Planned",
+    }
+}
+
+/// Every kind of milk, in the order in which a lamb should have it.
+pub(crate) const MILKS: [Milk; 6] = [
+    Milk::DamColostrum,
+    Milk::EweColostrum,
+    Milk::OtherColostrum,
+    Milk::PowderColostrum,
+    Milk::Replacer,
+    Milk::Milk,
+];
+
+/// Returns what was in the bottle.
+pub(crate) const fn milk(milk: Milk) -> &'static str {
+    match milk {
+        Milk::DamColostrum => "its dam’s colostrum",
+        Milk::EweColostrum => "another ewe’s colostrum",
+        Milk::OtherColostrum => "goat’s or cow’s colostrum",
+        Milk::PowderColostrum => "powdered colostrum",
+        Milk::Replacer => "milk replacer",
+        Milk::Milk => "milk",
+    }
+}
+
+/// Returns how it was given.
+pub(crate) const fn way(way: Way) -> &'static str {
+    match way {
+        Way::Bottle => "by bottle",
+        Way::Tube => "by tube",
+    }
+}
+
+/// Returns how a belly felt.
+pub(crate) const fn belly(belly: Belly) -> &'static str {
+    match belly {
+        Belly::Full => "full",
+        Belly::Hollow => "hollow",
+    }
+}
+
+/// Every cause of death, in the order of the list.
+pub(crate) const CAUSES: [Cause; 8] = [
+    Cause::Unknown,
+    Cause::Starved,
+    Cause::Cold,
+    Cause::HardBirth,
+    Cause::Infection,
+    Cause::Accident,
+    Cause::Predator,
+    Cause::Deformity,
+];
+
+/// Returns what an animal died of.
+pub(crate) const fn cause(cause: Cause) -> &'static str {
+    match cause {
+        Cause::Starved => "starved or not mothered",
+        Cause::Cold => "cold",
+        Cause::HardBirth => "hard birth",
+        Cause::Infection => "infection",
+        Cause::Predator => "predator",
+        Cause::Deformity => "born with a fault",
+        Cause::Accident => "accident or lain on",
+        Cause::Unknown => "not known",
+    }
+}
