@@ -71,6 +71,7 @@ pub struct Farm {
     update: RwSignal<bool>,
     broken: RwSignal<Vec<String>>,
     last: RwSignal<Option<EntryId>>,
+    refused: RwSignal<Option<Refusal>>,
     keeper: StoredValue<Keeper, LocalStorage>,
     device: DeviceId,
 }
@@ -89,6 +90,7 @@ impl Farm {
             update: RwSignal::new(false),
             broken: RwSignal::new(held.broken),
             last: RwSignal::new(None),
+            refused: RwSignal::new(None),
             keeper: StoredValue::new_local(Keeper::default()),
             device: id::device(now::now()),
         };
@@ -176,6 +178,18 @@ impl Farm {
     #[must_use]
     pub fn now(self) -> Moment {
         self.clock.get()
+    }
+
+    /// Returns now without following it.
+    #[must_use]
+    pub fn peek_now(self) -> Moment {
+        now::now()
+    }
+
+    /// Returns the instant at which this phone's wall clock shows `local`.
+    #[must_use]
+    pub fn at_local(self, local: chrono::NaiveDateTime) -> Moment {
+        now::at_local(local)
     }
 
     /// Returns a memo of now that changes every minute alone, for whatever shows no seconds.
@@ -266,6 +280,31 @@ impl Farm {
         self.clock.set(now);
         self.last.set((!correction).then_some(id));
         Ok(id)
+    }
+
+    /// Notes a fact with one tap; a refusal is shown above the screen.
+    pub fn tap(self, event: Event) -> Option<EntryId> {
+        match self.note(event) {
+            Ok(entry) => {
+                self.refused.set(None);
+                Some(entry)
+            }
+            Err(refusal) => {
+                self.refused.set(Some(refusal));
+                None
+            }
+        }
+    }
+
+    /// Returns the refusal that has not been read yet.
+    #[must_use]
+    pub fn refused(self) -> Option<Refusal> {
+        self.refused.get()
+    }
+
+    /// Lets the refusal go once it was read.
+    pub fn let_refusal_go(self) {
+        self.refused.set(None);
     }
 
     /// Strikes an entry, so that it does not count; it can be restored.

@@ -58,6 +58,8 @@ pub(crate) const HOLLOW: &str = "Hollow";
 pub(crate) const WEIGH_ASK: &str = "How heavy is it?";
 /// Labels the weight.
 pub(crate) const WEIGHT: &str = "Weight";
+/// Names the choice of the unit.
+pub(crate) const UNIT: &str = "Unit of weight";
 /// Asks the volume.
 pub(crate) const FEED_ASK: &str = "What did it get?";
 /// Labels the volume.
@@ -66,6 +68,10 @@ pub(crate) const VOLUME: &str = "Volume";
 pub(crate) const MILK: &str = "What";
 /// Labels the way.
 pub(crate) const WAY: &str = "How";
+/// A bottle.
+pub(crate) const BOTTLE: &str = "Bottle";
+/// A tube.
+pub(crate) const TUBE: &str = "Tube";
 /// Asks the tag.
 pub(crate) const TAG_ASK: &str = "What is it called?";
 /// Labels the tag.
@@ -109,4 +115,35 @@ pub(crate) fn keep(weight: &str) -> String {
 /// Returns the button that takes the other unit.
 pub(crate) fn meant(weight: &str) -> String {
     format!("Yes, {weight}")
+}
+
+/// Labels the start of the ribbon.
+pub(crate) const RIBBON_BORN: &str = "born";
+/// Tells the ribbon of a closed window.
+pub(crate) const RIBBON_CLOSED: &str = "First milk: the window of 24 hours has closed.";
+/// Names a pin.
+pub(crate) const PIN_UP: &str = "up";
+/// Names a pin.
+pub(crate) const PIN_SUCKED: &str = "sucked";
+/// Names a pin.
+pub(crate) const PIN_BOTTLE: &str = "bottle";
+/// Names a pin.
+pub(crate) const PIN_TUBE: &str = "tube";
+
+/// Tells the ribbon in words.
+pub(crate) fn ribbon_label(age: &str, left: &str) -> String {
+    format!("First milk: {age} old, {left} left of 24 hours.")
+}
+
+/// Names a stretch of the ribbon.
+pub(crate) fn stretch(from: i64, to: i64) -> String {
+    format!("{from} to {to} hours")
+}
+
+/// Says that a time is missing.
+pub(crate) const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
+
+/// Returns when it was born, with the day.
+pub(crate) fn born_at(when: &str) -> String {
+    format!("born {when}")
 }
