@@ -154,13 +154,15 @@ pub(crate) fn AskPounds(
 ) -> impl IntoView {
     let kilograms = mass(typed, System::Metric);
     let pounds = mass(meant, System::Us);
+    let (ask, yes, no) =
+        (words::ask_pounds(&kilograms, &pounds), words::meant(&pounds), words::keep(&kilograms));
     view! {
         <Notice kind=NoticeKind::Warn>
-            <p role="alert">{words::ask_pounds(&kilograms, &pounds)}</p>
+            <p role="alert">{ask}</p>
         </Notice>
         <div class="buttons" data-columns="2">
-            <Button label=words::meant(&pounds) on_press=move || on_answer.run((meant,)) />
-            <Button label=words::keep(&kilograms) on_press=move || on_answer.run((typed,)) />
+            <Button label=yes on_press=move || on_answer.run((meant,)) />
+            <Button label=no on_press=move || on_answer.run((typed,)) />
         </div>
     }
 }

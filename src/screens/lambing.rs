@@ -413,7 +413,7 @@ fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
         if typed.is_empty() { "–".to_owned() } else { typed }
     });
     view! {
-        <Keypad value=value point='.' on_change=move |_| typed()>
+        <Keypad value=value point='.' on_change=move |_: String| typed()>
             <Readout label=words::WEIGHT value=readout />
             <Choices
                 label=words::UNITS
