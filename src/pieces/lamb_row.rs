@@ -22,7 +22,12 @@ pub(crate) fn LambRow(
         farm.with(|ground| {
             let lamb = ground.flock.lamb(id)?;
             let kind = animals::lamb_kind(lamb, ground.flock.practice.system);
-            Some((animals::lamb(&ground.flock, lamb), kind, words::born_at(&day_and_clock(lamb.born, now)), lamb.lives()))
+            Some((
+                animals::lamb(&ground.flock, lamb),
+                kind,
+                words::born_at(&day_and_clock(lamb.born, now)),
+                lamb.lives(),
+            ))
         })
     });
     let name =

@@ -46,7 +46,9 @@ impl MilkRibbon {
             title: format!("{what} {}", clock(moment)),
         };
         let mut pins: Vec<Pin> = Vec::new();
-        pins.extend(lamb.stood.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Bar, words::PIN_UP)));
+        pins.extend(
+            lamb.stood.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Bar, words::PIN_UP)),
+        );
         pins.extend(
             lamb.sucked.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Ring, words::PIN_SUCKED)),
         );
