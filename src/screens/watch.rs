@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, LambId};
-use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State};
@@ -16,7 +16,7 @@ use crate::parts::{
 use crate::pieces::{DrawnRibbon, MilkRibbon, Standing, Top};
 use crate::route::Screen;
 use crate::words::common::{clock, day_and_clock, volume};
-use crate::words::{animals, frame, watch as words};
+use crate::words::{animals, watch as words};
 
 /// One lamb on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
