@@ -48,12 +48,11 @@ pub(crate) fn AnimalTimeline(
     let entries =
         Memo::new(move |_| told.with(|told| told.iter().map(|line| line.entry).collect::<Vec<_>>()));
     let changing = RwSignal::new(None::<EntryId>);
-    let minute = farm.minute();
     let line = move |entry: EntryId| {
         let line =
             Memo::new(move |_| told.with(|told| told.iter().find(|line| line.entry == entry).cloned()));
         let time = Signal::derive(move || {
-            line.get().map(|line| day_and_clock(line.at, minute.get())).unwrap_or_default()
+            line.get().map(|line| day_and_clock(line.at, farm.now())).unwrap_or_default()
         });
         let text = Signal::derive(move || line.get().map(|line| line.text).unwrap_or_default());
         let note = Signal::derive(move || {

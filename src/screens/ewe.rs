@@ -6,7 +6,7 @@ use yeanling_core::units::TimeDelta;
 
 use crate::farm::use_farm;
 use crate::parts::{
-    Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title,
+    Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
 use crate::pieces::{AnimalTimeline, DeathSheet, EwePicker, LambRow, Picked, Standing, TextSheet, Top};
 use crate::route::Screen;
@@ -50,7 +50,7 @@ pub(crate) fn EweScreen(
         view! {
             {move || lives.get().then(|| {
                 let label = if at_work.get() { words::LAMBING_ON } else { words::LAMBING };
-                view! { <LinkButton href=Screen::LambingEwe(id).hash() label=label big=true /> }
+                view! { <LinkButton href=Screen::LambingEwe(id).hash() label=label big=true weight=Weight::Filled /> }
             })}
         }
     };
@@ -91,9 +91,8 @@ pub(crate) fn EweScreen(
 #[component]
 fn Litters(id: EweId) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let litters = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| {
             ground
                 .flock

@@ -8,15 +8,15 @@ use yeanling_core::units::{Moment, System, TimeDelta, Volume};
 
 use crate::farm::use_farm;
 use crate::parts::{
-    Button, Buttons, Card, Caution, Empty, Fact, Facts, Figure, FigureSize, LinkButton, Notice, NoticeKind,
-    Page, Progress, Said, Section, SmallButton, Title, Weight, WhyButton, WhyText,
+    ActionButton, Button, Buttons, Card, Caution, Empty, Fact, Facts, Figure, FigureSize, LinkButton, Notice,
+    NoticeKind, Page, Progress, Remark, Said, Section, SmallButton, Title, Weight, WhyButton, WhyText,
 };
 use crate::pieces::{
     AnimalTimeline, BellySheet, DeathSheet, FeedSheet, Standing, TextSheet, Top, VigorSheet, WeightSheet,
     milk_ribbon, tube, why_text,
 };
 use crate::route::Screen;
-use crate::words::common::{day_and_clock, mass, volume};
+use crate::words::common::{clock, day_and_clock, mass, volume, volume_number};
 use crate::words::{animals, errors, frame, lamb as words, watch, why};
 
 /// Which sheet lies open.
@@ -49,9 +49,8 @@ pub(crate) fn LambScreen(
     id: LambId,
 ) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let head = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).map(|lamb| head(&ground.flock, lamb, now)))
     });
     let there = Memo::new(move |_| head.with(Option::is_some));
@@ -117,9 +116,8 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
 #[component]
 fn FirstMilk(id: LambId) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let age = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).map(|lamb| lamb.age(now)).unwrap_or_default())
     });
     let left = Signal::derive(move || match window::left(age.get()) {
@@ -131,7 +129,7 @@ fn FirstMilk(id: LambId) -> impl IntoView {
         None => words::CLOSED_ALSO.to_owned(),
     });
     let says = Signal::derive(move || {
-        let now = minute.get();
+        let now = farm.now();
         let limits = farm.practice().limits;
         farm.with(|ground| {
             ground.flock.lamb(id).map(|lamb| words::stands(lamb, &limits, now)).unwrap_or_default()
@@ -141,8 +139,9 @@ fn FirstMilk(id: LambId) -> impl IntoView {
     view! {
         <Section title=words::FIRST_MILK>
             <Figure value=left also=also size=FigureSize::Head>
-                <Said text=says />
-                <WhyButton why=because />
+                <Remark text=says>
+                    <WhyButton why=because />
+                </Remark>
             </Figure>
             {milk_ribbon(id, true)}
         </Section>
@@ -179,8 +178,8 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
         let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
         let next = feeds::next(&want, given, last, age);
         let by = |wanted: Volume, hours: i64| {
-            let at = day_and_clock(lamb.born + TimeDelta::hours(hours), now);
-            Fact::new(watch::of(&volume(given, system), &volume(wanted, system)), watch::by(&at))
+            let at = clock(lamb.born + TimeDelta::hours(hours));
+            Fact::new(watch::of(&volume_number(given, system), &volume(wanted, system)), watch::by(&at))
         };
         let why = match &next {
             Some(next) => why::next_feed(next, &want, system),
@@ -238,13 +237,12 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
 #[component]
 fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let plan = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).map(|lamb| plan(&ground.flock, lamb, now)))
     });
     let hand = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| {
             ground.flock.lamb(id).is_some_and(|lamb| lamb.hand_fed() || lamb.age(now) < TimeDelta::hours(48))
         })
@@ -266,35 +264,42 @@ fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         let Some(plan) = plan.get() else { return ().into_any() };
         let system = farm.system();
         let label = plan.volume.map(|next| volume(next, system));
+        let tube_label = label.clone().filter(|_| plan.progress.is_some());
         let other = match system {
             System::Metric => System::Us,
             System::Us => System::Metric,
         };
         let also = plan.volume.map(|next| volume(next, other)).unwrap_or_default();
-        let newborn = plan.progress.is_some();
-        let tube_label = label.clone().filter(|_| newborn);
         view! {
             <Card>
-                <p class="card-title">{plan.title}</p>
-                {label.clone().map(|label| {
+                <Remark text=plan.title />
+                {label.map(|label| {
                     let (number, unit) = label.split_once(' ').unwrap_or((&label, ""));
                     let (number, unit) = (number.to_owned(), unit.to_owned());
                     let fed_label = words::fed(&number);
                     view! {
-                        <Figure value=number unit=unit also=also>
-                            <Button
-                                label=fed_label
-                                on_press=move || fed(Way::Bottle)
-                                weight=Weight::Filled
-                            />
-                        </Figure>
+                        <div class="card-top">
+                            <div class="card-lead">
+                                <Figure value=number unit=unit also=also />
+                            </div>
+                            <div class="card-action">
+                                <ActionButton
+                                    label=fed_label
+                                    on_press=move || fed(Way::Bottle)
+                                    weight=Weight::Filled
+                                />
+                            </div>
+                        </div>
                     }
                 })}
-                {(!plan.note.is_empty()).then(|| view! { <p class="card-note">{plan.note.clone()}</p> })}
-                {plan.why.clone().map(|why| view! { <WhyButton why=why /> })}
-                {(!plan.facts.is_empty()).then(|| view! { <Facts facts=plan.facts.clone() /> })}
-                {plan.progress.clone().map(|(share, text)| view! { <Progress share=share text=text /> })}
-                <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
+                <Remark text=plan.note>
+                    {plan.why.map(|why| view! { <WhyButton why=why /> })}
+                </Remark>
+                {(!plan.facts.is_empty()).then(|| view! { <Facts facts=plan.facts /> })}
+                {plan.progress.map(|(share, text)| view! { <Progress share=share text=text /> })}
+                <Remark text="">
+                    <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
+                </Remark>
             </Card>
             {tube_label.map(|label| view! {
                 <details class="fold">
