@@ -157,6 +157,7 @@ struct Plan {
     why: Option<WhyText>,
     facts: Vec<Fact>,
     progress: Option<(f64, String)>,
+    newborn: bool,
     note: String,
 }
 
@@ -172,7 +173,16 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
             .and_then(|weight| colostrum::want(weight, flock.practice.day_rule, flock.practice.housing).ok());
         let Some(want) = want else {
             let note = words::NO_WEIGHT.to_owned();
-            return Plan { title, volume: None, milk, why: None, facts: Vec::new(), progress: None, note };
+            return Plan {
+                title,
+                volume: None,
+                milk,
+                why: None,
+                facts: Vec::new(),
+                progress: None,
+                newborn: true,
+                note,
+            };
         };
         let given = lamb.given_first_day(now);
         let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
@@ -197,7 +207,10 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
             milk,
             why: Some(why_text(why)),
             facts: vec![by(want.by_6h, 6), by(want.by_18h, 18), by(want.by_24h, 24)],
-            progress: Some((share, words::given(&volume(given, system), &volume(want.by_24h, system)))),
+            progress: lamb
+                .hand_fed()
+                .then(|| (share, words::given(&volume(given, system), &volume(want.by_24h, system)))),
+            newborn: true,
             note,
         }
     } else {
@@ -218,6 +231,7 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                     ),
                 ],
                 progress: None,
+                newborn: false,
                 note: String::new(),
             },
             Err(error) => Plan {
@@ -227,6 +241,7 @@ fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 why: None,
                 facts: Vec::new(),
                 progress: None,
+                newborn: false,
                 note: errors::no_row(&error, system),
             },
         }
@@ -264,7 +279,7 @@ fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         let Some(plan) = plan.get() else { return ().into_any() };
         let system = farm.system();
         let label = plan.volume.map(|next| volume(next, system));
-        let tube_label = label.clone().filter(|_| plan.progress.is_some());
+        let tube_label = label.clone().filter(|_| plan.newborn);
         let other = match system {
             System::Metric => System::Us,
             System::Us => System::Metric,

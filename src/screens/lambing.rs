@@ -209,8 +209,9 @@ fn LitterTabs(
         options
     });
     let now = Signal::derive(move || Some(selected.get()));
+    // One lamb alone needs no choosing.
     move || {
-        (!lambs.with(Vec::is_empty)).then(|| {
+        options.with(|options| options.len() > 1).then(|| {
             view! {
                 <Choices
                     label=words::LITTER
