@@ -11,7 +11,7 @@ use leptos::task::spawn_local;
 use yeanling_core::book::{self, Book, BookFile, DeviceId, Entry, EntryId, Event, FileError, Merged};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
-use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
 pub use crate::browser::files::FileTrouble;
@@ -109,6 +109,7 @@ impl Farm {
         farm.keep_time();
         local::on_other_tab(move |entry| {
             farm.real.update(|ground| ground.take(vec![entry]));
+            farm.clock.set(now::now());
         });
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
@@ -151,9 +152,17 @@ impl Farm {
         });
     }
 
-    /// Keeps the clock: every second while someone looks, and at once on return from a pocket.
+    /// Keeps the clock: looked at every second and on every return from a pocket, moved when another minute begins.
+    ///
+    /// Nothing on screen shows seconds, so nothing is worked out more often; an entry moves it at once.
     fn keep_time(self) {
-        let tick = move || self.clock.set(now::now());
+        let tick = move || {
+            let now = now::now();
+            let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
+            if minute(now) != minute(self.clock.get_untracked()) {
+                self.clock.set(now);
+            }
+        };
         // Without a timer the clock still moves on every return and every entry.
         let _ = set_interval_with_handle(tick, std::time::Duration::from_secs(1));
         place::on_return(tick);
@@ -185,7 +194,7 @@ impl Farm {
         self.with(|ground| ground.flock.practice.system)
     }
 
-    /// Returns now, to the second, as a signal.
+    /// Returns now as a signal that moves every minute and with every entry.
     #[must_use]
     pub fn now(self) -> Moment {
         self.clock.get()
@@ -201,16 +210,6 @@ impl Farm {
     #[must_use]
     pub fn at_local(self, local: chrono::NaiveDateTime) -> Moment {
         now::at_local(local)
-    }
-
-    /// Returns a memo of now that changes every minute alone, for whatever shows no seconds.
-    #[must_use]
-    pub fn minute(self) -> Memo<Moment> {
-        Memo::new(move |_| {
-            let now = self.clock.get();
-            let past = now.as_unix_milliseconds().rem_euclid(60_000);
-            now - TimeDelta::milliseconds(past)
-        })
     }
 
     /// Returns what is due now, the most urgent first.
@@ -396,6 +395,7 @@ impl Farm {
             return;
         }
         self.real.update(|ground| ground.take(preview.file.entries));
+        self.clock.set(now::now());
         if !entries.is_empty() {
             self.keep(entries);
         }

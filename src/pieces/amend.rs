@@ -27,7 +27,8 @@ pub(crate) fn AmendSheet(
         line.map(|line| (line.event.clone(), line.at))
     });
     let Some((event, at)) = found else {
-        return view! { <Sheet title=words::CHANGE on_close=on_close><p>{frame::GONE}</p></Sheet> }.into_any();
+        return view! { <Sheet title=words::CHANGE on_close=on_close><p>{frame::GONE}</p></Sheet> }
+            .into_any();
     };
     let system = untrack(|| farm.system());
     let draft = Draft::of(&event, system);
@@ -150,7 +151,9 @@ impl Draft {
             (Self::Text { text, .. }, Event::Remarked { text: words, .. }) => {
                 text.get_untracked().trim().clone_into(words);
             }
-            (Self::Text { text, .. }, Event::Tagged { tag, .. }) => text.get_untracked().trim().clone_into(tag),
+            (Self::Text { text, .. }, Event::Tagged { tag, .. }) => {
+                text.get_untracked().trim().clone_into(tag)
+            }
             (Self::Text { text, .. }, Event::EweCame { tag }) => {
                 let text = text.get_untracked();
                 *tag = Some(text.trim().to_owned()).filter(|tag| !tag.is_empty());
@@ -164,7 +167,8 @@ impl Draft {
     fn view(self) -> AnyView {
         match self {
             Self::Weighed { text, system } => {
-                view! { <WeightField value=text system=system error=Signal::stored(String::new()) /> }.into_any()
+                view! { <WeightField value=text system=system error=Signal::stored(String::new()) /> }
+                    .into_any()
             }
             Self::Fed { text, system, milk, way } => {
                 let unit = match system {

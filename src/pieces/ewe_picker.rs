@@ -56,7 +56,11 @@ pub(crate) fn EwePicker(
         }
     };
     let hint = Signal::derive(move || {
-        if ewes.with(Vec::is_empty) && !tag.with(String::is_empty) { words::NONE_FOUND.to_owned() } else { String::new() }
+        if ewes.with(Vec::is_empty) && !tag.with(String::is_empty) {
+            words::NONE_FOUND.to_owned()
+        } else {
+            String::new()
+        }
     });
     view! {
         <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint />

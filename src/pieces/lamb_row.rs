@@ -16,18 +16,16 @@ pub(crate) fn LambRow(
     id: LambId,
 ) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let row = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| {
             let lamb = ground.flock.lamb(id)?;
             let kind = animals::lamb_kind(lamb, ground.flock.practice.system);
-            Some((animals::lamb(&ground.flock, lamb), kind, words::born_at(&day_and_clock(lamb.born, now)), lamb.lives()))
+            let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
+            Some((animals::lamb(&ground.flock, lamb), kind))
         })
     });
-    let name =
-        Signal::derive(move || row.get().map_or_else(|| frame::GONE.to_owned(), |(name, _, _, _)| name));
-    let kind = Signal::derive(move || row.get().map(|(_, kind, _, _)| kind).unwrap_or_default());
-    let text = Signal::derive(move || row.get().map(|(_, _, text, _)| text).unwrap_or_default());
-    view! { <Row name=name kind=kind text=text state=Signal::stored(RowState::Coming) href=Screen::Lamb(id).hash() /> }
+    let name = Signal::derive(move || row.get().map_or_else(|| frame::GONE.to_owned(), |(name, _)| name));
+    let kind = Signal::derive(move || row.get().map(|(_, kind)| kind).unwrap_or_default());
+    view! { <Row name=name kind=kind state=Signal::stored(RowState::Coming) href=Screen::Lamb(id).hash() /> }
 }

@@ -46,7 +46,9 @@ impl MilkRibbon {
             title: format!("{what} {}", clock(moment)),
         };
         let mut pins: Vec<Pin> = Vec::new();
-        pins.extend(lamb.stood.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Bar, words::PIN_UP)));
+        pins.extend(
+            lamb.stood.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Bar, words::PIN_UP)),
+        );
         pins.extend(
             lamb.sucked.iter().filter(|at| within(at)).map(|at| pin(*at, PinShape::Ring, words::PIN_SUCKED)),
         );
@@ -100,9 +102,8 @@ pub(crate) fn DrawnRibbon(
 /// Draws the ribbon of the lamb of this id, following the clock.
 pub(crate) fn milk_ribbon(id: LambId, clocks: bool) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let ribbon = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).map(|lamb| MilkRibbon::of(lamb, now, clocks)))
     });
     view! { <DrawnRibbon ribbon=ribbon.into() /> }

@@ -45,21 +45,28 @@ pub(crate) fn AnimalTimeline(
                 .collect::<Vec<_>>()
         })
     });
-    let entries = Memo::new(move |_| told.with(|told| told.iter().map(|line| line.entry).collect::<Vec<_>>()));
+    let entries =
+        Memo::new(move |_| told.with(|told| told.iter().map(|line| line.entry).collect::<Vec<_>>()));
     let changing = RwSignal::new(None::<EntryId>);
-    let minute = farm.minute();
     let line = move |entry: EntryId| {
-        let line = Memo::new(move |_| told.with(|told| told.iter().find(|line| line.entry == entry).cloned()));
+        let line =
+            Memo::new(move |_| told.with(|told| told.iter().find(|line| line.entry == entry).cloned()));
         let time = Signal::derive(move || {
-            line.get().map(|line| day_and_clock(line.at, minute.get())).unwrap_or_default()
+            line.get().map(|line| day_and_clock(line.at, farm.now())).unwrap_or_default()
         });
         let text = Signal::derive(move || line.get().map(|line| line.text).unwrap_or_default());
         let note = Signal::derive(move || {
-            if line.get().is_some_and(|line| line.amended) { frame::AMENDED.to_owned() } else { String::new() }
+            if line.get().is_some_and(|line| line.amended) {
+                frame::AMENDED.to_owned()
+            } else {
+                String::new()
+            }
         });
         let struck = Signal::derive(move || line.get().is_some_and(|line| line.struck));
         let name = move |what: &'static str| {
-            Signal::derive(move || format!("{what}: {}", line.get().map(|line| line.text).unwrap_or_default()))
+            Signal::derive(move || {
+                format!("{what}: {}", line.get().map(|line| line.text).unwrap_or_default())
+            })
         };
         let actions = move || {
             let line = line.get()?;

@@ -122,11 +122,7 @@ pub(crate) fn WeightSheet(
             Weighed::Ask(typed, meant) => ask.set(Some((typed, meant))),
             Weighed::Wrong(wrong) => error.set(wrong),
             Weighed::Nothing => {
-                error.set(errors::typed(
-                    &yeanling_core::units::TypedError::Empty,
-                    errors::Field::Mass,
-                    unit,
-                ));
+                error.set(errors::typed(&yeanling_core::units::TypedError::Empty, errors::Field::Mass, unit));
             }
         }
     };

@@ -11,8 +11,8 @@ use yeanling_core::units::{Mass, System, TimeDelta};
 
 use crate::farm::{Farm, Ground, use_farm};
 use crate::parts::{
-    BigButton, Button, Buttons, Choice, Choices, Keypad, LinkButton, Page, Readout, Said, Section, Sheet,
-    Title, Toggle, Weight, WhyButton,
+    BigButton, Button, Buttons, Choice, Choices, Keypad, LinkButton, Page, Readout, Remark, Said, Section,
+    Sheet, SmallLink, Title, Toggle, Weight, WhyButton,
 };
 use crate::pieces::{AskPounds, EwePicker, Picked, Standing, Top, Weighed, why_text};
 use crate::route::Screen;
@@ -209,8 +209,9 @@ fn LitterTabs(
         options
     });
     let now = Signal::derive(move || Some(selected.get()));
+    // One lamb alone needs no choosing.
     move || {
-        (!lambs.with(Vec::is_empty)).then(|| {
+        options.with(|options| options.len() > 1).then(|| {
             view! {
                 <Choices
                     label=words::LITTER
@@ -250,7 +251,7 @@ fn OneLamb(id: LambId) -> impl IntoView {
         <SexChoice id=id lamb=lamb />
         {move || alive.get().then(|| view! {
             <BirthWeight id=id lamb=lamb />
-            <Section title=words::SEEN>
+            <div class="lambing-seen" role="group" aria-label=words::SEEN>
                 <Buttons columns=3>
                     <Seen
                         label=words::NAVEL
@@ -266,10 +267,12 @@ fn OneLamb(id: LambId) -> impl IntoView {
                         event=Event::Sucked { lamb: id }
                     />
                 </Buttons>
-            </Section>
+            </div>
         })}
         <Help id=id lamb=lamb />
-        <LinkButton href=Screen::Lamb(id).hash() label=words::MORE />
+        <Remark text="">
+            <SmallLink href=Screen::Lamb(id).hash() label=words::MORE />
+        </Remark>
     }
 }
 
@@ -351,9 +354,9 @@ fn Help(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
         }
     };
     view! {
-        <Section title=words::HELP>
-            <Choices label=words::HELP options=options chosen=chosen on_choose=choose />
-        </Section>
+        <div class="lambing-help">
+            <Choices label=words::HELP options=options chosen=chosen on_choose=choose snug=true />
+        </div>
     }
 }
 
@@ -460,8 +463,9 @@ fn verdict(farm: Farm, id: LambId, mass: Mass) -> impl IntoView {
     band.map(|band| {
         let text = words::verdict(why::verdict(band.verdict), &animals::litter(size));
         view! {
-            <p class="verdict">{text}</p>
-            <WhyButton why=why_text(why::birth_weight(&band, untrack(|| farm.system()))) />
+            <Remark text=text>
+                <WhyButton why=why_text(why::birth_weight(&band, untrack(|| farm.system()))) />
+            </Remark>
         }
     })
 }

@@ -4,19 +4,21 @@ use std::collections::BTreeMap;
 
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, LambId};
-use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
+use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State};
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
-    ActionButton, Button, Empty, Fact, Facts, LinkButton, Page, Row, RowState, Rows, Said, Section, Title,
+    ActionButton, Button, Empty, Fact, Facts, Figure, LinkButton, Page, Row, RowState, Rows, Section, Tally,
+    Title, Weight,
 };
 use crate::pieces::{DrawnRibbon, MilkRibbon, Standing, Top};
 use crate::route::Screen;
-use crate::words::common::{clock, day_and_clock, volume};
-use crate::words::{animals, frame, watch as words};
+use crate::words::common::{clock, span, volume, volume_number};
+use crate::words::{animals, watch as words};
 
 /// One lamb on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,6 +29,8 @@ struct OnWatch {
     kind: String,
     text: String,
     says: String,
+    left: String,
+    age: String,
     button: Option<(String, Discharge)>,
     others: Vec<(String, Discharge)>,
     ribbon: Option<MilkRibbon>,
@@ -37,21 +41,33 @@ struct OnWatch {
 #[component]
 pub(crate) fn Watch() -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
-    let lambs = Memo::new(move |_| on_watch(farm, minute.get()));
-    let time = Signal::derive(move || clock(minute.get()));
+    let lambs = Memo::new(move |_| on_watch(farm, farm.now()));
+    let time = Signal::derive(move || clock(farm.now()));
     let count =
         move |state: State| lambs.with(|lambs| lambs.iter().filter(|lamb| lamb.state == Some(state)).count());
-    let sub =
-        Signal::derive(move || words::counts(count(State::Late), count(State::Now), count(State::Coming)));
+    let tally = move |state: State, row: RowState, word: fn(usize) -> String| {
+        move || {
+            let count = count(state);
+            (count > 0).then(|| view! { <Tally state=row text=word(count) /> })
+        }
+    };
+    let nothing = move || {
+        let due = [State::Late, State::Now, State::Coming].into_iter().map(count).sum::<usize>();
+        (due == 0).then_some(words::NOTHING)
+    };
     let empty = Memo::new(move |_| farm.with(|ground| ground.book.is_empty()));
     let quiet = Memo::new(move |_| lambs.with(Vec::is_empty));
-    let thumb = move || view! { <LinkButton href=Screen::Lambing.hash() label=words::LAMBING big=true /> };
+    let thumb = move || {
+        view! { <LinkButton href=Screen::Lambing.hash() label=words::LAMBING big=true weight=Weight::Filled /> }
+    };
     view! {
         <Page thumb=thumb>
             <Top />
             <Title text=time>
-                <Said text=sub />
+                {tally(State::Late, RowState::Late, words::late)}
+                {tally(State::Now, RowState::Now, words::now)}
+                {tally(State::Coming, RowState::Coming, words::coming)}
+                {nothing}
             </Title>
             <Standing />
             {move || {
@@ -135,7 +151,7 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             format!("{label}, {name}")
         })
     };
-    let act = move || {
+    let press = move || {
         button.get().map(|(label, discharge)| match discharge {
             Discharge::Note(event) => view! {
                 <ActionButton
@@ -159,9 +175,12 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             says=text(|lamb| &lamb.says)
             state=state
             href=Screen::Lamb(id).hash()
-            action=act
+            action=move || view! { {press} }
         >
-            {move || has_ribbon.get().then(|| view! { <DrawnRibbon ribbon=ribbon.into() /> })}
+            {move || has_ribbon.get().then(|| view! {
+                <Figure value=text(|lamb| &lamb.left) also=text(|lamb| &lamb.age) />
+                <DrawnRibbon ribbon=ribbon.into() />
+            })}
             {move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> })}
             {move || {
                 let others = others.get();
@@ -239,9 +258,11 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
         id: lamb.id,
         state: first.map(|duty| duty.state(now)),
         name: animals::lamb(flock, lamb),
-        kind: animals::lamb_kind(lamb, system),
+        kind: kind(lamb, newborn, system),
         text: first.map_or_else(|| words::well(lamb, now), |duty| words::task(duty.task, system)),
-        says: says(first.copied(), lamb, now),
+        says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
+        left: window::left(lamb.age(now)).map(span).unwrap_or_default(),
+        age: words::left(&words::age(lamb.age(now))),
         button: first.map(|duty| act(duty)),
         others: duties.iter().skip(1).map(act).collect(),
         ribbon: newborn.then(|| MilkRibbon::of(lamb, now, false)),
@@ -253,11 +274,12 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
     }
 }
 
-fn says(duty: Option<&Duty>, lamb: &Lamb, now: Moment) -> String {
-    let age = words::age(lamb.age(now));
-    match duty {
-        Some(duty) => format!("{} · {age}", words::when(duty, now)),
-        None => age,
+/// A few soft words: what it is, its weight, and in its first day its vigor.
+fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
+    let kind = animals::lamb_kind(lamb, system);
+    match lamb.vigor.last() {
+        Some(scored) if newborn => format!("{kind} · {}", words::vigor(scored.score)),
+        Some(_) | None => kind,
     }
 }
 
@@ -265,12 +287,10 @@ fn says(duty: Option<&Duty>, lamb: &Lamb, now: Moment) -> String {
 fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
     let given = lamb.given_first_day(now);
     let by = |wanted, hours: i64| {
-        let at = day_and_clock(lamb.born + TimeDelta::hours(hours), now);
-        let text = if lamb.feeds.is_empty() {
-            volume(wanted, system)
-        } else {
-            words::of(&volume(given, system), &volume(wanted, system))
-        };
+        let at = clock(lamb.born + TimeDelta::hours(hours));
+        let wanted = volume_number(wanted, system);
+        let text =
+            if lamb.feeds.is_empty() { wanted } else { words::of(&volume_number(given, system), &wanted) };
         Fact::new(text, words::by(&at))
     };
     vec![

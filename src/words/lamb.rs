@@ -1,6 +1,8 @@
 //! One lamb.
 
-use yeanling_core::units::Moment;
+use yeanling_core::flock::Lamb;
+use yeanling_core::practice::Limits;
+use yeanling_core::units::{Moment, TimeDelta};
 
 use super::common::clock;
 
@@ -146,4 +148,54 @@ pub(crate) const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 
 /// Returns when it was born, with the day.
 pub(crate) fn born_at(when: &str) -> String {
     format!("born {when}")
+}
+
+/// Leads to giving a dam.
+pub(crate) const GIVE_DAM: &str = "Give its dam";
+/// Says that the day's milk is given.
+pub(crate) const ENOUGH: &str = "It has had what it wants for its first day.";
+/// Labels the number of feeds.
+pub(crate) const FEEDS_A_DAY: &str = "feeds a day";
+/// Labels the day's volume.
+pub(crate) const IN_A_DAY: &str = "in a day";
+/// Labels what was given.
+pub(crate) const GIVEN_IN_A_DAY: &str = "given in the last 24 h";
+
+/// Leads to the dam.
+pub(crate) fn dam(ewe: &str) -> String {
+    format!("Dam: {ewe}")
+}
+
+/// Returns when the next feed is due.
+pub(crate) fn due(when: &str) -> String {
+    format!("due {when}")
+}
+
+/// Returns what was given by hand of the day's want.
+pub(crate) fn given(given: &str, want: &str) -> String {
+    format!("{given} of {want} given by hand")
+}
+
+/// Returns the word on the button of a bottle feed: "Fed 195".
+pub(crate) fn fed(number: &str) -> String {
+    format!("Fed {number}")
+}
+
+/// Returns the word on the button of a tube feed.
+pub(crate) fn tubed(volume: &str) -> String {
+    format!("All true: tubed {volume}")
+}
+
+/// Returns how a newborn stands with its first milk.
+pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
+    let age = lamb.age(now);
+    let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
+    match lamb.first_milk() {
+        Some(first) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
+        Some(first) => format!("*sucked* {}", clock(first)),
+        None if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
+        None if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),
+        None if age >= minutes(limits.help_minutes) => "*not seen to suck*: help it now".to_owned(),
+        None => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
+    }
 }

@@ -82,12 +82,32 @@ pub(crate) fn age(age: TimeDelta) -> String {
     if age < TimeDelta::minutes(1) { "just born".to_owned() } else { format!("{} old", span(age)) }
 }
 
-/// Returns the counts under the clock: "2 late · 1 now · 4 coming".
-pub(crate) fn counts(late: usize, now: usize, coming: usize) -> String {
-    let part = |count: usize, word: &str| (count > 0).then(|| format!("*{count}* {word}"));
-    let parts: Vec<String> =
-        [part(late, "late"), part(now, "now"), part(coming, "coming")].into_iter().flatten().collect();
-    if parts.is_empty() { "Nothing due".to_owned() } else { parts.join(" · ") }
+/// Says that nothing is due or coming.
+pub(crate) const NOTHING: &str = "Nothing due";
+
+/// Returns how many are late.
+pub(crate) fn late(count: usize) -> String {
+    format!("{count} late")
+}
+
+/// Returns how many are due.
+pub(crate) fn now(count: usize) -> String {
+    format!("{count} now")
+}
+
+/// Returns how many are coming.
+pub(crate) fn coming(count: usize) -> String {
+    format!("{count} coming")
+}
+
+/// Returns what stands behind the time left: "left · 1 h 24 min old".
+pub(crate) fn left(age: &str) -> String {
+    format!("left · {age}")
+}
+
+/// Returns a vigor score in few letters.
+pub(crate) fn vigor(score: u8) -> String {
+    format!("vigor {score} of 4")
 }
 
 /// Labels the volume of one feed.
@@ -100,8 +120,7 @@ pub(crate) fn by(at: &str) -> String {
 
 /// Returns what was given against what is wanted: "190 of 390 ml".
 pub(crate) fn of(given: &str, wanted: &str) -> String {
-    let number = given.split(' ').next().unwrap_or(given);
-    format!("*{number}* of {wanted}")
+    format!("*{given}* of {wanted}")
 }
 
 /// Returns how a newborn with nothing due is doing.

@@ -143,6 +143,13 @@ impl Lamb {
         self.weights.last().map(|weight| weight.mass)
     }
 
+    /// Returns the latest weight if it is at most four days old, the present weight for a bottle (ours).
+    #[must_use]
+    pub fn recent_weight(&self, now: Moment) -> Option<Mass> {
+        let last = self.weights.last()?;
+        (now.since(last.at) <= TimeDelta::days(4)).then_some(last.mass)
+    }
+
     /// Returns what it was given by hand after `from` and up to `until`.
     #[must_use]
     pub fn given(&self, from: Moment, until: Moment) -> Volume {

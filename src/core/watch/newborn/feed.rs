@@ -27,7 +27,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
             None => (last.at + WITHOUT_WEIGHT, None),
         }
     } else {
-        let day = bottle::day(age, lamb.weight(), practice.bottle_table).ok()?;
+        let day = bottle::day(age, lamb.recent_weight(now), practice.bottle_table).ok()?;
         let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
         (last.at + between, Some(day.per_feed.to_nearest_five()))
     };
