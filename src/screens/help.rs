@@ -133,7 +133,7 @@ fn Sources() -> impl IntoView {
         .into_iter()
         .map(|(subject, sources)| {
             view! {
-                <details class="fold">
+                <details class="source-fold">
                     <summary>{words::sources_of(why::subject(subject), sources.len())}</summary>
                     <ul class="reading">
                         {sources

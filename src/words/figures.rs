@@ -1,5 +1,6 @@
 //! Ready figures: every calculation without any record.
 
+use yeanling_core::practice::DayRule;
 use yeanling_core::reckon::window::Stretch;
 use yeanling_core::units::{Mass, System, Volume};
 
@@ -8,7 +9,7 @@ use super::common::{number, volume, volume_at_most, volume_both};
 /// The screen's name.
 pub(crate) const TITLE: &str = "Ready figures";
 /// What the screen is for.
-pub(crate) const SUB: &str = "Figures without a record. Nothing here is noted.";
+pub(crate) const SUB: &str = "Nothing typed here is noted.";
 /// Names the choice of what is worked out.
 pub(crate) const WHICH: &str = "What to work out";
 /// How much colostrum.
@@ -38,6 +39,15 @@ pub(crate) const HOUSING: &str = "It lives";
 pub(crate) const RULE: &str = "Rule for 24 hours";
 /// Says that nothing is noted by choosing here.
 pub(crate) const RULE_SUB: &str = "Changed here for this sum alone. The farm’s own rule is set in Practice.";
+/// Returns who stands behind a rule, and its figure, for a button.
+pub(crate) const fn rule(rule: DayRule) -> (&'static str, &'static str) {
+    match rule {
+        DayRule::Ahdb200 => ("AHDB", "200 ml/kg"),
+        DayRule::Ruma210 => ("RUMA", "210 ml/kg"),
+        DayRule::TenPercent => ("10 %", "of its weight"),
+    }
+}
+
 /// Said with the ten-percent rule.
 pub(crate) const HALF: &str = "10 % is half the guidance, and a cold lamb needs more.";
 

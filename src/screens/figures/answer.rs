@@ -71,8 +71,9 @@ pub(super) fn Answer(
                 unit=Signal::derive(move || shown.get().unit)
                 also=Signal::derive(move || shown.get().also)
                 size=size
-            />
-            <WhyButton why=why />
+            >
+                <WhyButton why=why />
+            </Figure>
         </div>
     }
 }

@@ -10,7 +10,7 @@ use super::answer::{Answer, Shown, other, reasons};
 use crate::farm::use_farm;
 use crate::parts::{Caution, Choice, Choices, Field, FieldKind, FigureSize};
 use crate::pieces::{WeightField, tube};
-use crate::words::{cautions, errors, figures as words, practice, why};
+use crate::words::{errors, figures as words, practice, why};
 
 /// The bottle by age.
 #[component]
@@ -75,7 +75,6 @@ pub(super) fn Bottle(
             words::MIX_CAUTION.to_owned(),
             words::SICK.to_owned(),
             tube().join(" "),
-            cautions::GENERAL.to_owned(),
         ] />
     }
 }

@@ -149,7 +149,10 @@ fn HousingChoice(housing: RwSignal<Housing>) -> impl IntoView {
 #[component]
 fn RuleChoice(rule: RwSignal<DayRule>) -> impl IntoView {
     let options = [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent]
-        .map(|rule| Choice::new(rule, practice::day_rule(rule).0))
+        .map(|rule| {
+            let (who, figure) = words::rule(rule);
+            Choice::new(rule, who).note(figure)
+        })
         .to_vec();
     view! {
         <Section title=words::RULE>

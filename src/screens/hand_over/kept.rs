@@ -15,7 +15,6 @@ const BROKEN_FILE: &str = "yeanling-unread-lines.txt";
 #[component]
 pub(super) fn HowKept() -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let room = RwSignal::new(None::<f64>);
     spawn_local(async move { room.set(farm.used_bytes().await) });
 
@@ -37,7 +36,7 @@ pub(super) fn HowKept() -> impl IntoView {
     let sent_state =
         Signal::derive(move || if farm.sent().is_some() { RowState::Done } else { RowState::Coming });
     let sent_says = Signal::derive(move || match farm.sent() {
-        Some(at) => day_and_clock(at, minute.get()),
+        Some(at) => day_and_clock(at, farm.now()),
         None => words::NEVER_SENT.to_owned(),
     });
     let unread = Memo::new(move |_| farm.with(|ground| ground.flock.unread.len()));
@@ -122,13 +121,17 @@ fn ForGood() -> impl IntoView {
         }
         .to_owned()
     });
+    let text = Signal::derive(move || if said_no.get() { words::SAID_NO.to_owned() } else { String::new() });
+    // The holder is made once; what it holds follows the answer.
     let button = move || {
-        (promised.get() == Some(Promised::UntilRoomIsShort))
-            .then(|| view! { <ActionButton label=words::KEEP_FOR_GOOD on_press=ask /> })
+        view! {
+            {move || {
+                (promised.get() == Some(Promised::UntilRoomIsShort) && !said_no.get())
+                    .then(|| view! { <ActionButton label=words::KEEP_FOR_GOOD on_press=ask /> })
+            }}
+        }
     };
     view! {
-        <Row name=words::PROMISE says=says state=state action=button>
-            <p role="status">{move || said_no.get().then_some(words::SAID_NO)}</p>
-        </Row>
+        <Row name=words::PROMISE text=text says=says state=state action=button />
     }
 }
