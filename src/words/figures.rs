@@ -22,7 +22,7 @@ pub(crate) const BOTTLE: &str = "Bottle";
 /// What to type first.
 pub(crate) const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
 /// Heads one feed.
-pub(crate) const A_FEED: &str = "A feed, and the most at once";
+pub(crate) const A_FEED: &str = "A feed";
 /// Heads the first six hours.
 pub(crate) const BY_6: &str = "Together by 6 h";
 /// Heads the first eighteen hours.
