@@ -2,6 +2,8 @@
 //!
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
+mod phone;
+
 use std::collections::BTreeSet;
 
 use leptos::prelude::*;
@@ -12,10 +14,15 @@ use yeanling_core::practice::Practice;
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
-use crate::browser::files::{self, FileTrouble};
+pub use crate::browser::files::FileTrouble;
+pub use crate::browser::look::Look;
+pub use crate::browser::storage::Promised;
+pub use crate::browser::worker::Offline;
+
+use crate::browser::files;
 use crate::browser::keep::{Keeper, Kept};
-use crate::browser::worker::{self, Offline};
-use crate::browser::{id, local, now, place};
+use crate::browser::worker;
+use crate::browser::{id, local, look, now, place, storage};
 use crate::made_up;
 
 /// A book and the flock it makes.
@@ -72,6 +79,8 @@ pub struct Farm {
     broken: RwSignal<Vec<String>>,
     last: RwSignal<Option<EntryId>>,
     refused: RwSignal<Option<Refusal>>,
+    look: RwSignal<Look>,
+    sent: RwSignal<Option<Moment>>,
     keeper: StoredValue<Keeper, LocalStorage>,
     device: DeviceId,
 }
@@ -91,6 +100,8 @@ impl Farm {
             broken: RwSignal::new(held.broken),
             last: RwSignal::new(None),
             refused: RwSignal::new(None),
+            look: RwSignal::new(look::load()),
+            sent: RwSignal::new(storage::sent()),
             keeper: StoredValue::new_local(Keeper::default()),
             device: id::device(now::now()),
         };
