@@ -19,10 +19,9 @@ pub(super) fn Window(
     asked: Asked,
 ) -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let typed = Memo::new(move |_| age::read(&asked.age.get()));
     let by_clock = Memo::new(move |_| {
-        let now = minute.get();
+        let now = farm.now();
         asked.born.with(|born| read_clock(born)).map(|born| now.since(last_time(farm, born, now)))
     });
     let age = Memo::new(move |_| {

@@ -15,7 +15,6 @@ const BROKEN_FILE: &str = "yeanling-unread-lines.txt";
 #[component]
 pub(super) fn HowKept() -> impl IntoView {
     let farm = use_farm();
-    let minute = farm.minute();
     let room = RwSignal::new(None::<f64>);
     spawn_local(async move { room.set(farm.used_bytes().await) });
 
@@ -37,7 +36,7 @@ pub(super) fn HowKept() -> impl IntoView {
     let sent_state =
         Signal::derive(move || if farm.sent().is_some() { RowState::Done } else { RowState::Coming });
     let sent_says = Signal::derive(move || match farm.sent() {
-        Some(at) => day_and_clock(at, minute.get()),
+        Some(at) => day_and_clock(at, farm.now()),
         None => words::NEVER_SENT.to_owned(),
     });
     let unread = Memo::new(move |_| farm.with(|ground| ground.flock.unread.len()));
