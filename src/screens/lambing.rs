@@ -1,8 +1,8 @@
 //! One ewe at work: each lamb as it comes, everything for it on one screen, every tap saved as it is made.
 
+use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
-use leptos::leptos_dom::helpers::TimeoutHandle;
 use leptos::prelude::*;
 use yeanling_core::book::{Ease, EntryId, Event, EweId, LambId, Sex};
 use yeanling_core::flock::{Lamb, Line, Litter};
@@ -34,7 +34,7 @@ pub(crate) enum Of {
 const SAME_LAMBING: TimeDelta = TimeDelta::hours(24);
 
 /// A weight is noted when the keys have rested for so long.
-const KEYS_REST: Duration = Duration::from_millis(900);
+const KEYS_REST: Duration = Duration::from_millis(700);
 
 /// Asks who is lambing.
 #[component]
@@ -372,29 +372,38 @@ fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
     let known = untrack(|| lamb.get()).and_then(|lamb| lamb.birth_weight());
     let value = RwSignal::new(known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
-    let note = move |mass: Mass| note_weight(farm, id, mass);
-    let settle = move || {
-        if let Weighed::Good(mass) = read.get_untracked() {
-            note(mass);
+    // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
+    let waiting: Arc<Mutex<Option<Mass>>> = Arc::default();
+    let settle = {
+        let waiting = Arc::clone(&waiting);
+        move || {
+            if let Some(mass) = waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
+                note_weight(farm, id, mass);
+            }
         }
     };
-    let resting = StoredValue::new(None::<TimeoutHandle>);
+    on_cleanup(settle.clone());
     let typed = move || {
-        if let Some(before) = resting.get_value() {
-            before.clear();
+        if let Ok(mut waiting) = waiting.lock() {
+            *waiting = match Weighed::at_birth(&value.get_untracked(), system.get_untracked()) {
+                Weighed::Good(mass) => Some(mass),
+                Weighed::Nothing | Weighed::Ask(..) | Weighed::Wrong(_) => None,
+            };
         }
-        resting.set_value(set_timeout_with_handle(settle, KEYS_REST).ok());
+        let (settle, now) = (settle.clone(), value.get_untracked());
+        // Later keys start their own wait; this one then finds other digits, or nothing waiting.
+        let rested = move || {
+            if value.try_get_untracked().is_none_or(|value| value == now) {
+                settle();
+            }
+        };
+        set_timeout(rested, KEYS_REST);
     };
-    on_cleanup(move || {
-        if let Some(before) = resting.get_value() {
-            before.clear();
-            settle();
-        }
-    });
+    let typed_unit = typed.clone();
     let answer = move |mass: Mass| {
         // The answer is shown in the unit it was meant in, so that it is not asked about again.
         if read.get_untracked() != Weighed::Good(mass) {
-            note(mass);
+            note_weight(farm, id, mass);
         }
     };
     let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
@@ -424,7 +433,7 @@ fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
                 chosen=Signal::derive(move || Some(system.get()))
                 on_choose=move |unit| {
                     system.set(unit);
-                    typed();
+                    typed_unit();
                 }
                 snug=true
             />
