@@ -1,4 +1,6 @@
 //! The core by its public face.
 
+mod book;
 mod handbook;
+mod scribe;
 mod units;
