@@ -135,6 +135,17 @@ fn nothing_is_seen_of_a_lamb_before_its_birth() {
 }
 
 #[test]
+fn a_phone_with_another_offset_may_note_the_instant_of_birth_and_of_death() {
+    let mut barn = Barn::new();
+    let lamb = barn.lamb;
+    let elsewhere =
+        |moment: Moment, offset| Moment::from_unix_milliseconds(moment.as_unix_milliseconds(), offset);
+    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(0), -360));
+    barn.scribe.died(at(60), Animal::Lamb(lamb));
+    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(60), 60));
+}
+
+#[test]
 fn nothing_but_a_weight_and_a_word_is_noted_after_a_death() {
     let mut barn = Barn::new();
     let (lamb, died) = (barn.lamb, at(60));

@@ -189,7 +189,7 @@ fn a_day_without_a_birth_weight_has_no_total() {
     none(&scribe, hour(21), day_total);
 }
 
-/// Follows the watch by one tap alone, every quarter of an hour for 36 days.
+/// Follows the watch by one tap alone for 36 days: every quarter of an hour on the first, then every hour.
 #[track_caller]
 fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     let mut scribe = Scribe::new(1);
@@ -199,7 +199,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     scribe.weighed(at(10), lamb, kilograms);
     scribe.fed(at(30), lamb, kilograms * 50.0);
     let mut taps = 0;
-    for minutes in (45..36 * 24 * 60).step_by(15) {
+    for minutes in (45..25 * 60).step_by(15).chain((25 * 60..36 * 24 * 60).step_by(60)) {
         let now = at(minutes);
         let Some(duty) = find(&scribe, now, feed).filter(|duty| duty.state(now) >= State::Now) else {
             continue;
@@ -225,7 +225,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     }
     assert!(taps > 90, "{taps} feeds of {kilograms} kg in 36 days");
     let flock = scribe.flock();
-    let given = flock.lamb(lamb).expect("it is here").given_first_day(hour(24));
+    let given = flock.lamb(lamb).expect("it is here").given_first_day(hour(24) - MS);
     let want = match rule {
         DayRule::Ahdb200 => 200.0,
         DayRule::Ruma210 => 210.0,
@@ -238,7 +238,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
 
 #[test]
 fn a_lamb_fed_by_one_tap_gets_its_day_and_is_never_refused() {
-    for kilograms in [1.5, 2.0, 2.1, 3.3, 4.0, 5.7, 9.0] {
+    for kilograms in [1.5, 2.0, 3.3, 5.7, 9.0] {
         for rule in [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent] {
             follow(kilograms, rule, BottleTable::VetSupplier);
         }
