@@ -9,7 +9,7 @@ use leptos::task::spawn_local;
 use yeanling_core::book::{self, Book, BookFile, DeviceId, Entry, EntryId, Event, FileError, Merged};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
-use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
 use crate::browser::files::{self, FileTrouble};
@@ -71,6 +71,7 @@ pub struct Farm {
     update: RwSignal<bool>,
     broken: RwSignal<Vec<String>>,
     last: RwSignal<Option<EntryId>>,
+    refused: RwSignal<Option<Refusal>>,
     keeper: StoredValue<Keeper, LocalStorage>,
     device: DeviceId,
 }
@@ -89,6 +90,7 @@ impl Farm {
             update: RwSignal::new(false),
             broken: RwSignal::new(held.broken),
             last: RwSignal::new(None),
+            refused: RwSignal::new(None),
             keeper: StoredValue::new_local(Keeper::default()),
             device: id::device(now::now()),
         };
@@ -96,6 +98,7 @@ impl Farm {
         farm.keep_time();
         local::on_other_tab(move |entry| {
             farm.real.update(|ground| ground.take(vec![entry]));
+            farm.clock.set(now::now());
         });
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
@@ -138,9 +141,17 @@ impl Farm {
         });
     }
 
-    /// Keeps the clock: every second while someone looks, and at once on return from a pocket.
+    /// Keeps the clock: looked at every second and on every return from a pocket, moved when another minute begins.
+    ///
+    /// Nothing on screen shows seconds, so nothing is worked out more often; an entry moves it at once.
     fn keep_time(self) {
-        let tick = move || self.clock.set(now::now());
+        let tick = move || {
+            let now = now::now();
+            let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
+            if minute(now) != minute(self.clock.get_untracked()) {
+                self.clock.set(now);
+            }
+        };
         // Without a timer the clock still moves on every return and every entry.
         let _ = set_interval_with_handle(tick, std::time::Duration::from_secs(1));
         place::on_return(tick);
@@ -172,20 +183,22 @@ impl Farm {
         self.with(|ground| ground.flock.practice.system)
     }
 
-    /// Returns now, to the second, as a signal.
+    /// Returns now as a signal that moves every minute and with every entry.
     #[must_use]
     pub fn now(self) -> Moment {
         self.clock.get()
     }
 
-    /// Returns a memo of now that changes every minute alone, for whatever shows no seconds.
+    /// Returns now without following it.
     #[must_use]
-    pub fn minute(self) -> Memo<Moment> {
-        Memo::new(move |_| {
-            let now = self.clock.get();
-            let past = now.as_unix_milliseconds().rem_euclid(60_000);
-            now - TimeDelta::milliseconds(past)
-        })
+    pub fn peek_now(self) -> Moment {
+        now::now()
+    }
+
+    /// Returns the instant at which this phone's wall clock shows `local`.
+    #[must_use]
+    pub fn at_local(self, local: chrono::NaiveDateTime) -> Moment {
+        now::at_local(local)
     }
 
     /// Returns what is due now, the most urgent first.
@@ -268,6 +281,31 @@ impl Farm {
         Ok(id)
     }
 
+    /// Notes a fact with one tap; a refusal is shown above the screen.
+    pub fn tap(self, event: Event) -> Option<EntryId> {
+        match self.note(event) {
+            Ok(entry) => {
+                self.refused.set(None);
+                Some(entry)
+            }
+            Err(refusal) => {
+                self.refused.set(Some(refusal));
+                None
+            }
+        }
+    }
+
+    /// Returns the refusal that has not been read yet.
+    #[must_use]
+    pub fn refused(self) -> Option<Refusal> {
+        self.refused.get()
+    }
+
+    /// Lets the refusal go once it was read.
+    pub fn let_refusal_go(self) {
+        self.refused.set(None);
+    }
+
     /// Strikes an entry, so that it does not count; it can be restored.
     ///
     /// # Errors
@@ -346,6 +384,7 @@ impl Farm {
             return;
         }
         self.real.update(|ground| ground.take(preview.file.entries));
+        self.clock.set(now::now());
         if !entries.is_empty() {
             self.keep(entries);
         }

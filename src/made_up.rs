@@ -154,9 +154,9 @@ fn triplets(scribe: &mut Scribe, dam: EweId) {
     scribe.note(began - 91, Event::BellyFelt { lamb: c, belly: Belly::Full });
 }
 
-/// Twins of an hour and a half ago, one not yet seen to suck.
+/// Twins of two hours ago, one of them late for its first milk.
 fn twins(scribe: &mut Scribe, dam: EweId) {
-    let began = 84;
+    let began = 134;
     let a = scribe.born(began, Some(dam), Sex::Ewe, Ease::Alone);
     let b = scribe.born(began - 12, Some(dam), Sex::Ram, Ease::Alone);
     scribe.vigor(began - 5, a, 2);

@@ -1,10 +1,13 @@
 //! Starts the app.
 
+#![allow(unreachable_pub, reason = "a binary has no outside: `pub` says what a room offers to the others")]
+
 mod app;
 mod browser;
 mod farm;
 mod made_up;
 mod parts;
+mod pieces;
 mod route;
 mod screens;
 mod words;

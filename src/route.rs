@@ -2,6 +2,8 @@
 
 use yeanling_core::book::{EweId, LambId};
 
+use crate::browser::place;
+
 /// A screen, with what it is about.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Screen {
@@ -37,6 +39,16 @@ pub enum Screen {
 }
 
 impl Screen {
+    /// Goes there; the phone's back button leads back.
+    pub(crate) fn go(self) {
+        place::go(&self.hash());
+    }
+
+    /// Goes there in place of where we are.
+    pub(crate) fn replace(self) {
+        place::replace(&self.hash());
+    }
+
     /// Returns the screen at this address, with or without the `#`.
     #[must_use]
     pub fn from_hash(hash: &str) -> Self {

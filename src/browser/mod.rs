@@ -7,6 +7,7 @@ pub mod keep;
 pub mod local;
 pub mod look;
 pub mod now;
+pub mod panic;
 pub mod place;
 pub mod worker;
 

@@ -50,7 +50,7 @@ pub fn Figure(
                     <b>{move || value.get()}</b>
                     {move || {
                         let unit = unit.get();
-                        (!unit.is_empty()).then(|| view! { " " <span class="figure-unit">{unit}</span> })
+                        (!unit.is_empty()).then(|| view! { <span class="figure-unit">" " {unit}</span> })
                     }}
                 </span>
                 " "

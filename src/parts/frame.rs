@@ -1,4 +1,4 @@
-//! The frame of a screen: the page, the place under the thumb, and plain holders for buttons and cards.
+//! The frame of a screen: the page, the place under the thumb, and even columns of buttons.
 //!
 //! What stands under the thumb sticks above the tab bar but keeps its own room at the end of the page, so that
 //! no row can end up behind it.
@@ -41,13 +41,4 @@ pub fn Buttons(
     children: Children,
 ) -> impl IntoView {
     view! { <div class="buttons" data-columns=columns.to_string()>{children()}</div> }
-}
-
-/// Sets a few things apart on a sheet of paper.
-#[component]
-pub fn Card(
-    /// What stands on it.
-    children: Children,
-) -> impl IntoView {
-    view! { <div class="card">{children()}</div> }
 }

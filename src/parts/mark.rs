@@ -46,9 +46,19 @@ pub fn Mark(
     /// The state to draw.
     #[prop(into)]
     state: Signal<RowState>,
+    /// Whether the word already stands beside it, so that the shape is not read out.
+    #[prop(optional)]
+    silent: bool,
 ) -> impl IntoView {
+    let word = move || (!silent).then(|| state.get().word());
     view! {
-        <svg class="mark" viewBox="0 0 16 16" role="img" aria-label=move || state.get().word()>
+        <svg
+            class="mark"
+            viewBox="0 0 16 16"
+            role=(!silent).then_some("img")
+            aria-label=word
+            aria-hidden=silent.then_some("true")
+        >
             <path class="mark-line" d=move || outline(state.get()) />
             <path class="mark-fill" d=move || filling(state.get()) />
         </svg>

@@ -135,8 +135,8 @@ pub fn Ribbon(
 ) -> impl IntoView {
     let hatch = super::fresh_id("hatch");
     let fill = format!("url(#{hatch})");
-    let strip =
-        move || stretches.get().into_iter().map(|stretch| draw_stretch(stretch, &fill)).collect_view();
+    let strip = move || stretches.get().into_iter().map(|one| draw_stretch(one, &fill)).collect_view();
+    let gaps = move || stretches.get().into_iter().skip(1).map(|one| draw_gap(one.from)).collect_view();
     let pinned = move || pins.get().into_iter().map(draw_pin).collect_view();
     let mark = move || {
         now.get().map(|at| {
@@ -164,7 +164,7 @@ pub fn Ribbon(
                         <rect class="ribbon-hatch" width="3" height="7" />
                     </pattern>
                 </defs>
-                {strip}
+                {strip} {gaps}
             </svg>
             <svg class="ribbon-pins" aria-hidden="true">{pinned} {mark}</svg>
             <div class="ribbon-ticks" aria-hidden="true">{labels}</div>
@@ -188,8 +188,12 @@ fn draw_stretch(stretch: Stretch, hatch: &str) -> impl IntoView + use<> {
         >
             <title>{stretch.label}</title>
         </rect>
-        <rect class="ribbon-gap" x=percent(stretch.to) y="0" width="2" height=HEIGHT.to_string() />
     }
+}
+
+/// Draws the thin parting between two stretches, after both of them.
+fn draw_gap(at: f64) -> impl IntoView {
+    view! { <line class="ribbon-gap" x1=percent(at) x2=percent(at) y1="0" y2=HEIGHT.to_string() /> }
 }
 
 fn draw_pin(pin: Pin) -> impl IntoView {

@@ -19,7 +19,7 @@ pub fn UndoBar(
     let button = move || {
         on_undo.filter(|_| text.with(Option::is_some)).map(|on_undo| {
             view! {
-                <button type="button" class="button" data-weight="inverse" on:click=move |_| on_undo.run(())>
+                <button type="button" class="button" data-weight="outline" on:click=move |_| on_undo.run(())>
                     {label::UNDO}
                 </button>
             }

@@ -23,6 +23,12 @@ pub fn volume(volume: Volume, system: System) -> String {
     }
 }
 
+/// Returns a volume without its unit, for a figure beside one that has it: "195", "6.6".
+pub fn volume_number(milk: Volume, system: System) -> String {
+    let text = volume(milk, system);
+    text.split(' ').next().unwrap_or_default().to_owned()
+}
+
 /// Returns a volume in the farm's units with the other in brackets: "195 ml (6.6 fl oz)".
 pub fn volume_both(milk: Volume, system: System) -> String {
     let (first, second) = match system {

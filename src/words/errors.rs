@@ -55,7 +55,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         System::Us => "lb",
     };
     let allowed = format!("Between {} and {} {unit} is allowed.", number(least, 1), number(most, 1));
-    if !given.is_finite() {
+    if !sayable(given) {
         return format!("That is not a weight. {allowed}");
     }
     let whose = match error.allowed.why {
@@ -68,6 +68,11 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         Some(meant) => format!("{said} Did you mean {meant}?"),
         None => said,
     }
+}
+
+/// Returns whether a number is worth repeating: a key held down makes one that fills the screen.
+fn sayable(number: f64) -> bool {
+    number.abs() < 1e6
 }
 
 fn in_units(mass: Mass, system: System) -> f64 {
@@ -100,7 +105,7 @@ pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
     let most = volume_at_most(error.allowed.most, system);
     let allowed = format!("A feed is between {least} and {most}.");
     let given = error.given.as_milliliters();
-    if !given.is_finite() {
+    if !sayable(given) {
         format!("That is not a volume. {allowed}")
     } else if error.given > error.allowed.most {
         format!("{} is too much for one feed. {allowed}", volume_as_given(error.given, system))
@@ -115,7 +120,7 @@ pub fn lamb_temperature(error: &OutOfBounds<Temperature>, system: System) -> Str
     let most = temperature(error.allowed.most, system);
     let allowed = format!("Between {least} and {most} is allowed.");
     let given = error.given.as_celsius();
-    if !given.is_finite() {
+    if !sayable(given) {
         return format!("That is not a temperature. {allowed}");
     }
     let fahrenheit = Temperature::from_fahrenheit(given);
@@ -233,6 +238,7 @@ mod tests {
         metric(12.5, "12.5 kg is too heavy for a lamb at birth. {allowed} Did you mean 12.5 lb?");
         metric(0.0, "0 kg is too light for a lamb at birth. {allowed}");
         metric(-3.0, "-3 kg is too light for a lamb at birth. {allowed}");
+        metric(1e300, "That is not a weight. {allowed}");
         metric(f64::NAN, "That is not a weight. {allowed}");
     }
 

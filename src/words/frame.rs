@@ -33,7 +33,8 @@ pub(crate) const GONE: &str = "This is not in the book. It may have been undone,
 /// Says that the address leads nowhere.
 pub(crate) const LOST: &str = "There is nothing at this address.";
 /// Says that the flock is made up.
-pub(crate) const MADE_UP: &str = "A made-up flock to look round in. Nothing here is kept, and your own book is untouched.";
+pub(crate) const MADE_UP: &str =
+    "A made-up flock to look round in. Nothing here is kept, and your own book is untouched.";
 /// Leaves the made-up flock.
 pub(crate) const LEAVE_MADE_UP: &str = "Back to my flock";
 /// Offers an update.
@@ -92,3 +93,8 @@ pub(crate) fn unread(entries: usize) -> String {
         if entries == 1 { "One entry was".to_owned() } else { format!("{entries} entries were") }
     )
 }
+
+/// Says that the app broke.
+pub(crate) const BROKE: &str = "Something in Yeanling broke. What you noted is safe. ";
+/// Opens it again.
+pub(crate) const RELOAD: &str = "Open it again";

@@ -64,7 +64,11 @@ pub(crate) fn file_error(error: &FileError) -> String {
     let (wrong, todo) = match error {
         FileError::Empty => ("The file is empty.".to_owned(), SEND_AGAIN),
         FileError::TooLarge { bytes, most } => (
-            format!("The file has {}, more than the {} that a book can have.", megabytes(*bytes), megabytes(*most)),
+            format!(
+                "The file has {}, more than the {} that a book can have.",
+                megabytes(*bytes),
+                megabytes(*most)
+            ),
             "Pick a book file, usually far smaller.",
         ),
         FileError::NotText => ("The file is no text, so it is no book.".to_owned(), PICK),
@@ -82,19 +86,26 @@ pub(crate) fn file_error(error: &FileError) -> String {
             ("The file does not say that it is a book of Yeanling.".to_owned(), PICK)
         }
         FileError::NewerVersion { given } => (
-            format!("The file is of version {given}; this Yeanling reads up to version {}.", yeanling_core::book::VERSION),
+            format!(
+                "The file is of version {given}; this Yeanling reads up to version {}.",
+                yeanling_core::book::VERSION
+            ),
             "Open Yeanling once with a network so that it can update, then try again.",
         ),
-        FileError::Part { part } => (format!("The part “{part}” of the file is missing or wrong."), SEND_AGAIN),
-        FileError::Count { said, found } => (
-            format!("The file says it has {said} entries and has {found}: it is damaged."),
-            SEND_AGAIN,
-        ),
+        FileError::Part { part } => {
+            (format!("The part “{part}” of the file is missing or wrong."), SEND_AGAIN)
+        }
+        FileError::Count { said, found } => {
+            (format!("The file says it has {said} entries and has {found}: it is damaged."), SEND_AGAIN)
+        }
         FileError::Digest => (
-            "The entries are not the ones this file was written with: it is damaged or was changed.".to_owned(),
+            "The entries are not the ones this file was written with: it is damaged or was changed."
+                .to_owned(),
             SEND_AGAIN,
         ),
-        FileError::Entry { number, .. } => (format!("Entry {number} of the file cannot be read."), SEND_AGAIN),
+        FileError::Entry { number, .. } => {
+            (format!("Entry {number} of the file cannot be read."), SEND_AGAIN)
+        }
         FileError::Repeated { number } => {
             (format!("Entry {number} of the file comes twice with other content."), SEND_AGAIN)
         }
@@ -107,7 +118,11 @@ const PICK: &str = "Pick a file that was sent from Hand over, its name ends in .
 
 /// Returns what is wrong with a file that is too large to be read at all.
 pub(crate) fn too_large(bytes: f64) -> String {
-    #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "a file's size is whole and positive")]
+    #[expect(
+        clippy::cast_possible_truncation,
+        clippy::cast_sign_loss,
+        reason = "a file's size is whole and positive"
+    )]
     file_error(&FileError::TooLarge { bytes: bytes as usize, most: MOST_BYTES })
 }
 

@@ -1,6 +1,8 @@
 //! One lamb.
 
-use yeanling_core::units::Moment;
+use yeanling_core::flock::Lamb;
+use yeanling_core::practice::Limits;
+use yeanling_core::units::{Moment, TimeDelta};
 
 use super::common::clock;
 
@@ -58,6 +60,8 @@ pub(crate) const HOLLOW: &str = "Hollow";
 pub(crate) const WEIGH_ASK: &str = "How heavy is it?";
 /// Labels the weight.
 pub(crate) const WEIGHT: &str = "Weight";
+/// Names the choice of the unit.
+pub(crate) const UNIT: &str = "Unit of weight";
 /// Asks the volume.
 pub(crate) const FEED_ASK: &str = "What did it get?";
 /// Labels the volume.
@@ -66,6 +70,10 @@ pub(crate) const VOLUME: &str = "Volume";
 pub(crate) const MILK: &str = "What";
 /// Labels the way.
 pub(crate) const WAY: &str = "How";
+/// A bottle.
+pub(crate) const BOTTLE: &str = "Bottle";
+/// A tube.
+pub(crate) const TUBE: &str = "Tube";
 /// Asks the tag.
 pub(crate) const TAG_ASK: &str = "What is it called?";
 /// Labels the tag.
@@ -109,4 +117,85 @@ pub(crate) fn keep(weight: &str) -> String {
 /// Returns the button that takes the other unit.
 pub(crate) fn meant(weight: &str) -> String {
     format!("Yes, {weight}")
+}
+
+/// Labels the start of the ribbon.
+pub(crate) const RIBBON_BORN: &str = "born";
+/// Tells the ribbon of a closed window.
+pub(crate) const RIBBON_CLOSED: &str = "First milk: the window of 24 hours has closed.";
+/// Names a pin.
+pub(crate) const PIN_UP: &str = "up";
+/// Names a pin.
+pub(crate) const PIN_SUCKED: &str = "sucked";
+/// Names a pin.
+pub(crate) const PIN_BOTTLE: &str = "bottle";
+/// Names a pin.
+pub(crate) const PIN_TUBE: &str = "tube";
+
+/// Tells the ribbon in words.
+pub(crate) fn ribbon_label(age: &str, left: &str) -> String {
+    format!("First milk: {age} old, {left} left of 24 hours.")
+}
+
+/// Names a stretch of the ribbon.
+pub(crate) fn stretch(from: i64, to: i64) -> String {
+    format!("{from} to {to} hours")
+}
+
+/// Says that a time is missing.
+pub(crate) const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
+
+/// Returns when it was born, with the day.
+pub(crate) fn born_at(when: &str) -> String {
+    format!("born {when}")
+}
+
+/// Leads to giving a dam.
+pub(crate) const GIVE_DAM: &str = "Give its dam";
+/// Says that the day's milk is given.
+pub(crate) const ENOUGH: &str = "It has had what it wants for its first day.";
+/// Labels the number of feeds.
+pub(crate) const FEEDS_A_DAY: &str = "feeds a day";
+/// Labels the day's volume.
+pub(crate) const IN_A_DAY: &str = "in a day";
+/// Labels what was given.
+pub(crate) const GIVEN_IN_A_DAY: &str = "given in the last 24 h";
+
+/// Leads to the dam.
+pub(crate) fn dam(ewe: &str) -> String {
+    format!("Dam: {ewe}")
+}
+
+/// Returns when the next feed is due.
+pub(crate) fn due(when: &str) -> String {
+    format!("due {when}")
+}
+
+/// Returns what was given by hand of the day's want.
+pub(crate) fn given(given: &str, want: &str) -> String {
+    format!("{given} of {want} given by hand")
+}
+
+/// Returns the word on the button of a bottle feed: "Fed 195".
+pub(crate) fn fed(number: &str) -> String {
+    format!("Fed {number}")
+}
+
+/// Returns the word on the button of a tube feed.
+pub(crate) fn tubed(volume: &str) -> String {
+    format!("All true: tubed {volume}")
+}
+
+/// Returns how a newborn stands with its first milk.
+pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
+    let age = lamb.age(now);
+    let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
+    match lamb.first_milk() {
+        Some(first) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
+        Some(first) => format!("*sucked* {}", clock(first)),
+        None if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
+        None if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),
+        None if age >= minutes(limits.help_minutes) => "*not seen to suck*: help it now".to_owned(),
+        None => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
+    }
 }

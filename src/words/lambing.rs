@@ -11,7 +11,8 @@ pub(crate) const AT_WORK: &str = "Lambing now";
 /// Heads all ewes.
 pub(crate) const EWES: &str = "Ewes";
 /// Says what to do in an empty book.
-pub(crate) const NO_EWES: &str = "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
+pub(crate) const NO_EWES: &str =
+    "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
 /// Says that no ewe has this tag.
 pub(crate) const NONE_FOUND: &str = "No ewe is called that.";
 /// Before the first lamb.
@@ -63,4 +64,14 @@ pub(crate) fn title(ewe: &str) -> String {
 /// Returns the button that adds a ewe.
 pub(crate) fn add(tag: &str) -> String {
     format!("Add ewe {tag}")
+}
+
+/// Returns when the first lamb came.
+pub(crate) fn began(clock: &str) -> String {
+    format!("first lamb {clock}")
+}
+
+/// Returns the verdict on a weight.
+pub(crate) fn verdict(verdict: &str, litter: &str) -> String {
+    format!("{verdict} for a {litter}")
 }

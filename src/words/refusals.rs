@@ -26,7 +26,9 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::AfterDeath { at, died } => {
             format!("It died at {}, so this cannot be at {}.", when(*died), when(*at))
         }
-        Refusal::NoSuchAnimal => "This animal is not in the book any more. Its entry may have been struck.".to_owned(),
+        Refusal::NoSuchAnimal => {
+            "This animal is not in the book any more. Its entry may have been struck.".to_owned()
+        }
         Refusal::NoSuchEntry => "This entry is not in the book.".to_owned(),
         Refusal::Weight(error) => errors::weight(error, system),
         Refusal::Feed(error) => errors::refusal(error, system),

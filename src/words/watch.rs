@@ -16,7 +16,8 @@ pub(crate) const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub(crate) const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub(crate) const EMPTY: &str = "Nothing to watch yet. When a ewe starts, tap *Lambing*. The clocks start with the first lamb.";
+pub(crate) const EMPTY: &str =
+    "Nothing to watch yet. When a ewe starts, tap *Lambing*. The clocks start with the first lamb.";
 /// Says that nothing is due.
 pub(crate) const QUIET: &str = "Nothing is due. Newborns and bottle lambs show here.";
 /// Offers the made-up flock.
@@ -29,7 +30,9 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::DipNavelAgain => "Dip the navel again".to_owned(),
         Task::GetUp => "Not seen up".to_owned(),
         Task::FirstMilk { last_call: false } => "Not seen to suck".to_owned(),
-        Task::FirstMilk { last_call: true } => "No first milk yet: *last call*. Feed it or call your vet".to_owned(),
+        Task::FirstMilk { last_call: true } => {
+            "No first milk yet: *last call*. Feed it or call your vet".to_owned()
+        }
         Task::Feed { volume: Some(next) } => format!("Feed *{}*", volume(next, system)),
         Task::Feed { volume: None } => "Feed: weigh it for the volume".to_owned(),
         Task::DayTotal { given, want } => {
@@ -56,7 +59,9 @@ pub(crate) fn done(task: Task, system: System) -> String {
 /// Returns how urgent it is: "due in 12 min", "due now", "24 min late".
 pub(crate) fn when(duty: &Duty, now: Moment) -> String {
     match duty.state(now) {
-        State::Coming if duty.due.since(now) < TimeDelta::hours(3) => format!("in {}", span(duty.due.since(now))),
+        State::Coming if duty.due.since(now) < TimeDelta::hours(3) => {
+            format!("in {}", span(duty.due.since(now)))
+        }
         State::Coming => format!("at {}", day_and_clock(duty.due, now)),
         State::Now => match duty.task {
             Task::FirstMilk { .. } => "help it now".to_owned(),
@@ -77,10 +82,52 @@ pub(crate) fn age(age: TimeDelta) -> String {
     if age < TimeDelta::minutes(1) { "just born".to_owned() } else { format!("{} old", span(age)) }
 }
 
-/// Returns the counts under the clock: "2 late · 1 now · 4 coming".
-pub(crate) fn counts(late: usize, now: usize, coming: usize) -> String {
-    let part = |count: usize, word: &str| (count > 0).then(|| format!("*{count}* {word}"));
-    let parts: Vec<String> =
-        [part(late, "late"), part(now, "now"), part(coming, "coming")].into_iter().flatten().collect();
-    if parts.is_empty() { "Nothing due".to_owned() } else { parts.join(" · ") }
+/// Says that nothing is due or coming.
+pub(crate) const NOTHING: &str = "Nothing due";
+
+/// Returns how many are late.
+pub(crate) fn late(count: usize) -> String {
+    format!("{count} late")
+}
+
+/// Returns how many are due.
+pub(crate) fn now(count: usize) -> String {
+    format!("{count} now")
+}
+
+/// Returns how many are coming.
+pub(crate) fn coming(count: usize) -> String {
+    format!("{count} coming")
+}
+
+/// Returns what stands behind the time left: "left · 1 h 24 min old".
+pub(crate) fn left(age: &str) -> String {
+    format!("left · {age}")
+}
+
+/// Returns a vigor score in few letters.
+pub(crate) fn vigor(score: u8) -> String {
+    format!("vigor {score} of 4")
+}
+
+/// Labels the volume of one feed.
+pub(crate) const A_FEED: &str = "a feed";
+
+/// Labels the instant by which a volume is wanted.
+pub(crate) fn by(at: &str) -> String {
+    format!("by {at}")
+}
+
+/// Returns what was given against what is wanted: "190 of 390 ml".
+pub(crate) fn of(given: &str, wanted: &str) -> String {
+    format!("*{given}* of {wanted}")
+}
+
+/// Returns how a newborn with nothing due is doing.
+pub(crate) fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
+    match (lamb.sucked.last(), lamb.feeds.last()) {
+        (Some(sucked), _) => format!("Sucked {}", day_and_clock(*sucked, now)),
+        (None, Some(feed)) => format!("Fed {}", day_and_clock(feed.at, now)),
+        (None, None) => String::new(),
+    }
 }

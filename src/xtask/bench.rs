@@ -71,10 +71,10 @@ fn measure(command: &mut Command) -> Result<()> {
     Ok(())
 }
 
+/// Returns whether `line` is a figure: a name in snake case, a number, a unit.
 fn is_figure(line: &str) -> bool {
     let words: Vec<_> = line.split(' ').collect();
-    let name = |word: &str| {
-        word.bytes().all(|byte| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'_')
-    };
-    matches!(words[..], [first, value, unit] if !first.is_empty() && name(first) && value.parse::<f64>().is_ok() && !unit.is_empty())
+    let [name, value, unit] = words[..] else { return false };
+    let plain = |byte: u8| byte.is_ascii_lowercase() || byte.is_ascii_digit() || byte == b'_';
+    !name.is_empty() && name.bytes().all(plain) && value.parse::<f64>().is_ok() && !unit.is_empty()
 }

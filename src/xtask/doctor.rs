@@ -210,7 +210,7 @@ fn debian(packages: &[&str]) -> Vec<Vec<Command>> {
 
 fn npm_ci() -> Command {
     let mut command = Command::new(if cfg!(windows) { "npm.cmd" } else { "npm" });
-    command.args(["ci", "--no-fund", "--no-audit"]).current_dir(browser_tests());
+    command.args(["--prefix", "tests/browser", "ci", "--no-fund", "--no-audit"]).current_dir(root());
     command
 }
 

@@ -2,12 +2,20 @@
 //!
 //! It obeys the `_headers` file of the build, so that what is tried here is what a host gives.
 use crate::{build, say::say};
-use anyhow::{Context, Result, anyhow, bail};
+use anyhow::{Context, Result, bail};
 use std::fs;
+use std::io::{self, BufRead, BufReader, Read, Write};
+use std::net::{Shutdown, TcpListener, TcpStream};
 use std::path::{Path, PathBuf};
 use std::sync::Arc;
 use std::thread;
-use tiny_http::{Header, Method, Request, Response, Server};
+use std::time::Duration;
+
+/// How long a connection may stay silent.
+const PATIENCE: Duration = Duration::from_secs(30);
+
+/// How many bytes of a request are read.
+const LONGEST_REQUEST: u64 = 64 * 1024;
 
 /// Builds unless told not to, then serves until stopped.
 pub(crate) fn serve(words: &[&str]) -> Result<()> {
@@ -27,26 +35,29 @@ pub(crate) fn serve(words: &[&str]) -> Result<()> {
     listen(Site { folder }, port)
 }
 
-/// Serves `site` at `port` of this machine only, on a few threads.
+/// Serves `site` at `port` of this machine only, a thread a connection.
+///
+/// Browsers open connections in bursts and leave some silent, which makes a server with a pool of threads stall.
 fn listen(site: Site, port: u16) -> Result<()> {
     if !site.folder.join("index.html").is_file() {
         bail!("nothing is built in {}; run `cargo xtask build`", site.folder.display());
     }
-    let server = Server::http(("127.0.0.1", port)).map_err(|error| anyhow!("port {port}: {error}"))?;
+    let listener = TcpListener::bind(("127.0.0.1", port)).with_context(|| format!("port {port}"))?;
     say(&format!("http://127.0.0.1:{port}/"));
-    let (server, site) = (Arc::new(server), Arc::new(site));
-    let threads: Vec<_> = (0..4)
-        .map(|_| {
-            let (server, site) = (Arc::clone(&server), Arc::clone(&site));
-            thread::spawn(move || {
-                while let Ok(request) = server.recv() {
-                    site.reply(request);
-                }
-            })
-        })
-        .collect();
-    threads.into_iter().for_each(|thread| thread.join().unwrap_or_default());
+    let site = Arc::new(site);
+    for connection in listener.incoming().flatten() {
+        let site = Arc::clone(&site);
+        // A browser that went away is no trouble of ours.
+        thread::spawn(move || site.reply(connection).ok());
+    }
     Ok(())
+}
+
+/// What is said to a request, before the rules of the `_headers` file.
+struct Reply {
+    status: &'static str,
+    kind: &'static str,
+    content: Vec<u8>,
 }
 
 /// A folder with a finished app.
@@ -55,28 +66,50 @@ struct Site {
 }
 
 impl Site {
-    fn reply(&self, request: Request) {
-        let path = request.url().split(['?', '#']).next().unwrap_or("/").to_owned();
-        // A browser that went away is no trouble of ours.
-        if !matches!(request.method(), Method::Get | Method::Head) {
-            request.respond(Response::from_string("only GET and HEAD\n").with_status_code(405)).ok();
-            return;
-        }
-        let (status, content, kind) =
-            match self.file(&path).and_then(|file| Some((fs::read(&file).ok()?, kind(&file)))) {
-                Some((content, kind)) => (200, content, kind),
-                None => (404, b"not here\n".to_vec(), "text/plain; charset=utf-8"),
-            };
-        let mut response = Response::from_data(content).with_status_code(status);
-        response.add_header(header("Content-Type", kind));
+    /// Answers the one request that a connection may bring, then closes it.
+    fn reply(&self, connection: TcpStream) -> io::Result<()> {
+        connection.set_read_timeout(Some(PATIENCE))?;
+        let mut lines = BufReader::new(&connection).take(LONGEST_REQUEST).lines();
+        let request = lines.next().transpose()?.unwrap_or_default();
+        while lines.next().transpose()?.is_some_and(|line| !line.is_empty()) {}
+
+        let mut words = request.split(' ');
+        let (method, address) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
+        let path = address.split(['?', '#']).next().unwrap_or_default();
+        let reply = self.find(method, path);
+        let mut head = format!("HTTP/1.1 {}\r\nConnection: close\r\n", reply.status);
+        head.push_str(&format!(
+            "Content-Length: {}\r\nContent-Type: {}\r\n",
+            reply.content.len(),
+            reply.kind
+        ));
         // Read anew each time, so that a build while serving is served whole.
         let rules = fs::read_to_string(self.folder.join("_headers")).unwrap_or_default();
-        for (name, value) in matching(&rules, &path) {
-            if status == 200 || !name.eq_ignore_ascii_case("content-type") {
-                response.add_header(header(name, value));
+        for (name, value) in matching(&rules, path) {
+            if !name.eq_ignore_ascii_case("content-type") {
+                head.push_str(&format!("{name}: {value}\r\n"));
             }
         }
-        request.respond(response).ok();
+        (&connection).write_all(format!("{head}\r\n").as_bytes())?;
+        if method != "HEAD" {
+            (&connection).write_all(&reply.content)?;
+        }
+        connection.shutdown(Shutdown::Write)
+    }
+
+    fn find(&self, method: &str, path: &str) -> Reply {
+        let plain = "text/plain; charset=utf-8";
+        if !matches!(method, "GET" | "HEAD") {
+            return Reply {
+                status: "405 Method Not Allowed",
+                kind: plain,
+                content: b"GET and HEAD only\n".to_vec(),
+            };
+        }
+        match self.file(path).and_then(|file| Some((fs::read(&file).ok()?, kind(&file)))) {
+            Some((content, kind)) => Reply { status: "200 OK", kind, content },
+            None => Reply { status: "404 Not Found", kind: plain, content: b"not here\n".to_vec() },
+        }
     }
 
     /// Returns the file of an address, never one outside the folder and never the rules themselves.
@@ -120,10 +153,6 @@ fn kind(file: &Path) -> &'static str {
         "txt" => "text/plain; charset=utf-8",
         _ => "application/octet-stream",
     }
-}
-
-fn header(name: &str, value: &str) -> Header {
-    Header::from_bytes(name, value).unwrap_or_else(|()| panic!("the header `{name}: {value}` is not ASCII"))
 }
 
 #[cfg(test)]

@@ -65,7 +65,11 @@ impl Mass {
         let kilograms = match parts.as_slice() {
             [(number, unit)] => one_part(text, number, unit, system)?,
             [(pounds, lb), (ounces, oz)] if is_pounds(lb) && (oz.is_empty() || is_ounces(oz)) => {
-                (parse_number(pounds)? + parse_number(ounces)? / 16.0) * KILOGRAMS_IN_A_POUND
+                let (pounds, ounces) = (parse_number(pounds)?, parse_number(ounces)?);
+                if !(0.0..16.0).contains(&ounces) {
+                    return Err(TypedError::NotANumber { given: text.trim().to_owned() });
+                }
+                (pounds + ounces / 16.0) * KILOGRAMS_IN_A_POUND
             }
             _ => return Err(TypedError::NotANumber { given: text.trim().to_owned() }),
         };

@@ -60,7 +60,9 @@ pub(super) fn split_units(text: &str) -> Result<Vec<(String, String)>, TypedErro
     if text.is_empty() {
         return Err(TypedError::Empty);
     }
+    let no_number = || TypedError::NotANumber { given: text.to_owned() };
     let mut parts: Vec<(String, String)> = Vec::new();
+    let mut after_gap = false;
     for c in text.chars() {
         let numeric = c.is_ascii_digit() || matches!(c, '.' | ',' | '-' | '+' | '\u{2212}');
         match parts.last_mut() {
@@ -70,10 +72,13 @@ pub(super) fn split_units(text: &str) -> Result<Vec<(String, String)>, TypedErro
                     unit.extend(c.to_lowercase());
                 }
             }
+            // "4 2" may be 4.2, 42 or two weights: nobody can tell.
+            Some((_, unit)) if unit.is_empty() && after_gap => return Err(no_number()),
             Some((number, unit)) if unit.is_empty() => number.push(c),
-            None if !numeric => return Err(TypedError::NotANumber { given: text.to_owned() }),
+            None if !numeric => return Err(no_number()),
             _ => parts.push((c.to_string(), String::new())),
         }
+        after_gap = c.is_whitespace();
     }
     Ok(parts)
 }

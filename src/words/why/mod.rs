@@ -7,11 +7,11 @@ mod next_feed;
 mod vigor;
 mod window;
 
-pub use birth_weight::birth_weight;
+pub use birth_weight::{birth_weight, verdict};
 pub use bottle::bottle;
 pub use colostrum::colostrum;
 pub use next_feed::next_feed;
-pub use vigor::vigor;
+pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use window::window;
 
 use yeanling_core::reckon::{PerKilogram, Subject};

@@ -51,6 +51,16 @@ pub fn asks(ask: Ask) -> &'static str {
     }
 }
 
+/// Returns what a grade looks like, for a button.
+pub fn vigor_meaning(grade: FourGrade) -> &'static str {
+    meaning(grade)
+}
+
+/// Returns what a grade asks for.
+pub fn vigor_asks(grade: FourGrade) -> &'static str {
+    asks(grade.ask())
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

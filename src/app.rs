@@ -1,0 +1,93 @@
+//! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
+
+use leptos::prelude::*;
+
+use crate::browser::{look, panic, place};
+use crate::farm::Farm;
+use crate::parts::{Frame, Tab, TabBar, UndoBar};
+use crate::route::Screen;
+use crate::screens;
+use crate::words::{frame as words, noted};
+
+/// How long the offer to undo stays.
+const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(12);
+
+/// The whole app.
+#[component]
+pub(crate) fn App() -> impl IntoView {
+    panic::on_panic(words::BROKE, words::RELOAD);
+    look::show(look::load());
+    let farm = Farm::open();
+    provide_context(farm);
+    let screen = RwSignal::new(Screen::from_hash(&place::hash()));
+    place::on_move(move || {
+        screen.set(Screen::from_hash(&place::hash()));
+        farm.let_refusal_go();
+        place::to_top();
+    });
+    view! {
+        <Frame>
+            {move || screens::show(screen.get())}
+            <Undo />
+            <TabBar items=tabs(screen) />
+        </Frame>
+    }
+}
+
+/// Offers to take the last entry back, for a while.
+#[component]
+fn Undo() -> impl IntoView {
+    let farm = crate::farm::use_farm();
+    Effect::new(move |_| {
+        if let Some(entry) = farm.last() {
+            let let_go = move || {
+                if untrack(|| farm.last()) == Some(entry) {
+                    farm.let_last_go();
+                }
+            };
+            set_timeout(let_go, UNDO_FOR);
+        }
+    });
+    let text = Signal::derive(move || {
+        let entry = farm.last()?;
+        farm.with(|ground| {
+            let line = ground.flock.lines.iter().rev().find(|line| line.entry == entry)?;
+            Some(noted::line(&line.event, &ground.flock, ground.flock.practice.system).replace('*', ""))
+        })
+    });
+    let undo = move || {
+        if let Some(entry) = untrack(|| farm.last()) {
+            // Nothing can be wrong with striking what was just noted; were it so, the bar simply stays.
+            let _ = farm.strike(entry);
+        }
+    };
+    view! { <UndoBar text=text on_undo=undo /> }
+}
+
+fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
+    let tab = |to: Screen, label: &str, current: fn(Screen) -> bool| Tab {
+        href: to.hash(),
+        label: label.to_owned(),
+        current: Signal::derive(move || current(screen.get())),
+    };
+    vec![
+        tab(Screen::Watch, words::WATCH, |screen| {
+            matches!(
+                screen,
+                Screen::Watch
+                    | Screen::Lambing
+                    | Screen::LambingEwe(_)
+                    | Screen::LambingUnknown
+                    | Screen::LambingLamb(_)
+            )
+        }),
+        tab(Screen::Flock, words::FLOCK, |screen| {
+            matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_))
+        }),
+        tab(Screen::Figures, words::FIGURES, |screen| screen == Screen::Figures),
+        tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
+        tab(Screen::More, words::MORE, |screen| {
+            matches!(screen, Screen::More | Screen::Help | Screen::Practice)
+        }),
+    ]
+}

@@ -1,0 +1,23 @@
+//! How many stand so: a count with its word, in the ink and with the shape of its state.
+
+use super::{Mark, RowState};
+use leptos::prelude::*;
+
+/// Shows a count such as "2 late" with the shape of its state.
+#[component]
+pub fn Tally(
+    /// The state that is counted.
+    #[prop(into)]
+    state: Signal<RowState>,
+    /// The count and its word.
+    #[prop(into)]
+    text: Signal<String>,
+) -> impl IntoView {
+    view! {
+        <b class="tally" data-state=move || state.get().key()>
+            <Mark state=state silent=true />
+            {move || text.get()}
+        </b>
+        " "
+    }
+}

@@ -1,0 +1,243 @@
+//! A sheet in which an earlier entry is changed, in time and in content. The first reading stays in the book.
+
+use leptos::prelude::*;
+use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Milk, Sex, VigorScale, Way};
+use yeanling_core::units::{Mass, Moment, System, Volume};
+
+use super::feed_sheet::{MilkChoices, WayChoices, typed_volume};
+use super::small_sheets::{belly_choices, cause_choices, vigor_choices};
+use super::weight_field::WeightField;
+use crate::farm::use_farm;
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight};
+use crate::words::common::number;
+use crate::words::{errors, frame, lamb as words, lambing, noted, refusals};
+
+/// Changes an entry.
+#[component]
+pub(crate) fn AmendSheet(
+    /// Which entry.
+    entry: EntryId,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let found = farm.peek(|ground| {
+        let line = ground.flock.lines.iter().find(|line| line.entry == entry);
+        line.map(|line| (line.event.clone(), line.at))
+    });
+    let Some((event, at)) = found else {
+        return view! { <Sheet title=words::CHANGE on_close=on_close><p>{frame::GONE}</p></Sheet> }
+            .into_any();
+    };
+    let system = untrack(|| farm.system());
+    let draft = Draft::of(&event, system);
+    let was = typed_time(at);
+    let time = RwSignal::new(was.clone());
+    let error = RwSignal::new(String::new());
+    let save = move || {
+        error.set(String::new());
+        let typed = time.get_untracked();
+        let at = if typed == was { Some(at) } else { read_time(&typed).map(|local| farm.at_local(local)) };
+        let Some(at) = at else { return error.set(words::NO_TIME.to_owned()) };
+        let event = match draft.read(&event) {
+            Ok(event) => Box::new(event),
+            Err(wrong) => return error.set(wrong),
+        };
+        match farm.note(Event::Amended { entry, event, at }) {
+            Ok(_) => on_close.run(()),
+            Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system)),
+        }
+    };
+    view! {
+        <Sheet title=words::CHANGE on_close=on_close>
+            <Field label=words::WHEN value=time kind=FieldKind::Moment error=error />
+            {draft.view()}
+            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
+        </Sheet>
+    }
+    .into_any()
+}
+
+fn typed_time(at: Moment) -> String {
+    at.local().format("%Y-%m-%dT%H:%M").to_string()
+}
+
+fn read_time(typed: &str) -> Option<chrono::NaiveDateTime> {
+    ["%Y-%m-%dT%H:%M", "%Y-%m-%dT%H:%M:%S"]
+        .iter()
+        .find_map(|form| chrono::NaiveDateTime::parse_from_str(typed, form).ok())
+}
+
+/// What can be changed about a fact beside its time.
+#[derive(Clone, Copy)]
+enum Draft {
+    Weighed { text: RwSignal<String>, system: RwSignal<System> },
+    Fed { text: RwSignal<String>, system: System, milk: RwSignal<Milk>, way: RwSignal<Way> },
+    Born { sex: RwSignal<Option<Sex>>, alive: RwSignal<bool> },
+    Ease(RwSignal<Ease>),
+    Vigor(RwSignal<u8>),
+    Belly(RwSignal<Belly>),
+    Cause(RwSignal<Cause>),
+    Text { text: RwSignal<String>, long: bool },
+    TimeAlone,
+}
+
+impl Draft {
+    fn of(event: &Event, system: System) -> Self {
+        match event {
+            Event::Weighed { mass, .. } => {
+                let shown = match system {
+                    System::Metric => number(mass.as_kilograms(), 3),
+                    System::Us => number(mass.as_pounds(), 2),
+                };
+                Self::Weighed { text: RwSignal::new(shown), system: RwSignal::new(system) }
+            }
+            Event::Fed { volume, milk, way, .. } => Self::Fed {
+                text: RwSignal::new(typed_volume(*volume, system)),
+                system,
+                milk: RwSignal::new(*milk),
+                way: RwSignal::new(*way),
+            },
+            Event::LambBorn { sex, alive, .. } => {
+                Self::Born { sex: RwSignal::new(*sex), alive: RwSignal::new(*alive) }
+            }
+            Event::BirthEase { ease, .. } => Self::Ease(RwSignal::new(*ease)),
+            Event::VigorScored { score, .. } => Self::Vigor(RwSignal::new(*score)),
+            Event::BellyFelt { belly, .. } => Self::Belly(RwSignal::new(*belly)),
+            Event::Died { cause, .. } => Self::Cause(RwSignal::new(*cause)),
+            Event::Remarked { text, .. } => Self::Text { text: RwSignal::new(text.clone()), long: true },
+            Event::Tagged { tag, .. } => Self::Text { text: RwSignal::new(tag.clone()), long: false },
+            Event::EweCame { tag } => {
+                Self::Text { text: RwSignal::new(tag.clone().unwrap_or_default()), long: false }
+            }
+            Event::DamGiven { .. }
+            | Event::Stood { .. }
+            | Event::Sucked { .. }
+            | Event::NavelDipped { .. }
+            | Event::AllBorn { .. }
+            | Event::Chose(_)
+            | Event::SameAnimal { .. }
+            | Event::Amended { .. }
+            | Event::Struck { .. }
+            | Event::Restored { .. }
+            | Event::Unread(_) => Self::TimeAlone,
+        }
+    }
+
+    /// Returns the fact as it should have been, or what is wrong with what was typed.
+    fn read(self, was: &Event) -> Result<Event, String> {
+        let mut event = was.clone();
+        match (self, &mut event) {
+            (Self::Weighed { text, system }, Event::Weighed { mass, .. }) => {
+                let unit = system.get_untracked();
+                *mass = Mass::parse(&text.get_untracked(), unit)
+                    .map_err(|wrong| errors::typed(&wrong, errors::Field::Mass, unit))?;
+            }
+            (Self::Fed { text, system, milk, way }, Event::Fed { volume, milk: m, way: w, .. }) => {
+                *volume = Volume::parse(&text.get_untracked(), system)
+                    .map_err(|wrong| errors::typed(&wrong, errors::Field::Volume, system))?;
+                *m = milk.get_untracked();
+                *w = way.get_untracked();
+            }
+            (Self::Born { sex, alive }, Event::LambBorn { sex: s, alive: a, .. }) => {
+                *s = sex.get_untracked();
+                *a = alive.get_untracked();
+            }
+            (Self::Ease(new), Event::BirthEase { ease, .. }) => *ease = new.get_untracked(),
+            (Self::Vigor(new), Event::VigorScored { score, .. }) => *score = new.get_untracked(),
+            (Self::Belly(new), Event::BellyFelt { belly, .. }) => *belly = new.get_untracked(),
+            (Self::Cause(new), Event::Died { cause, .. }) => *cause = new.get_untracked(),
+            (Self::Text { text, .. }, Event::Remarked { text: words, .. }) => {
+                text.get_untracked().trim().clone_into(words);
+            }
+            (Self::Text { text, .. }, Event::Tagged { tag, .. }) => {
+                text.get_untracked().trim().clone_into(tag)
+            }
+            (Self::Text { text, .. }, Event::EweCame { tag }) => {
+                let text = text.get_untracked();
+                *tag = Some(text.trim().to_owned()).filter(|tag| !tag.is_empty());
+            }
+            // A draft is made of its own fact, so nothing else can meet here but what has a time alone.
+            _ => {}
+        }
+        Ok(event)
+    }
+
+    fn view(self) -> AnyView {
+        match self {
+            Self::Weighed { text, system } => {
+                view! { <WeightField value=text system=system error=Signal::stored(String::new()) /> }
+                    .into_any()
+            }
+            Self::Fed { text, system, milk, way } => {
+                let unit = match system {
+                    System::Metric => "ml",
+                    System::Us => "fl oz",
+                };
+                view! {
+                    <Field label=words::VOLUME value=text kind=FieldKind::Decimal>
+                        <span>{unit}</span>
+                    </Field>
+                    <WayChoices way=way />
+                    <MilkChoices milk=milk />
+                }
+                .into_any()
+            }
+            Self::Born { sex, alive } => view! {
+                <Choices
+                    label=words::SEX
+                    options=sex_choices()
+                    chosen=Signal::derive(move || Some(sex.get()))
+                    on_choose=move |new| sex.set(new)
+                />
+                <Toggle
+                    label=lambing::BORN_DEAD
+                    pressed=Signal::derive(move || !alive.get())
+                    on_press=move || alive.update(|alive| *alive = !*alive)
+                />
+            }
+            .into_any(),
+            Self::Ease(ease) => choices(
+                lambing::HELP,
+                noted::EASES.iter().map(|ease| Choice::new(*ease, noted::ease(*ease))).collect(),
+                ease,
+            ),
+            Self::Vigor(score) => choices(words::VIGOR_ASK, vigor_choices(), score),
+            Self::Belly(belly) => choices(words::BELLY_ASK, belly_choices(), belly),
+            Self::Cause(cause) => choices(words::DIED_ASK, cause_choices(), cause),
+            Self::Text { text, long } => {
+                let (label, kind) = if long {
+                    (words::REMARK_LABEL, FieldKind::Long)
+                } else {
+                    (words::TAG_LABEL, FieldKind::Text)
+                };
+                view! { <Field label=label value=text kind=kind /> }.into_any()
+            }
+            Self::TimeAlone => ().into_any(),
+        }
+    }
+}
+
+fn choices<T: Copy + PartialEq + Send + Sync + 'static>(
+    label: &'static str,
+    options: Vec<Choice<T>>,
+    chosen: RwSignal<T>,
+) -> AnyView {
+    let now = Signal::derive(move || Some(chosen.get()));
+    view! {
+        <Choices label=label options=options chosen=now on_choose=move |new| chosen.set(new) stacked=true />
+    }
+    .into_any()
+}
+
+fn sex_choices() -> Vec<Choice<Option<Sex>>> {
+    vec![
+        Choice::new(Some(Sex::Ewe), lambing::EWE_LAMB),
+        Choice::new(Some(Sex::Ram), lambing::RAM_LAMB),
+        Choice::new(None, lambing::NOT_SEEN),
+    ]
+}
+
+// The scale travels with its score; there is one scale so far, and this line breaks when there are two.
+const _: fn(VigorScale) = |VigorScale::FourGrade| ();

@@ -1,0 +1,34 @@
+//! What several screens show of a sheep: its ribbon, its timeline, the sheets in which something is noted.
+//!
+//! Between parts, which know no sheep, and screens, which know no other screen.
+
+mod amend;
+mod ewe_picker;
+mod feed_sheet;
+mod lamb_row;
+mod milk_ribbon;
+mod small_sheets;
+mod standing;
+mod timeline;
+mod top;
+mod weight_field;
+
+pub(crate) use amend::AmendSheet;
+pub(crate) use ewe_picker::{EwePicker, Picked};
+pub(crate) use feed_sheet::{FeedSheet, tube};
+pub(crate) use lamb_row::LambRow;
+pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
+pub(crate) use small_sheets::{BellySheet, DeathSheet, TextSheet, VigorSheet};
+pub(crate) use standing::Standing;
+pub(crate) use timeline::AnimalTimeline;
+pub(crate) use top::Top;
+pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
+
+use crate::parts::WhyText;
+use crate::words::why::Why;
+
+/// Returns the reasons of a figure in the form that the sheet takes.
+pub(crate) fn why_text(why: Why) -> WhyText {
+    let Why { heading, working, rule, sources, others, caution } = why;
+    WhyText { heading, working, rule, sources, others, caution }
+}

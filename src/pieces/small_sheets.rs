@@ -1,0 +1,155 @@
+//! The small sheets in which one thing is noted: vigor, belly, a few words, a death.
+
+use leptos::prelude::*;
+use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, VigorScale};
+use yeanling_core::reckon::vigor::FourGrade;
+
+use super::why_text;
+use crate::farm::use_farm;
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, WhyButton};
+use crate::words::{frame, lamb as words, noted, refusals, why};
+
+/// Scores vigor.
+#[component]
+pub(crate) fn VigorSheet(
+    /// Which lamb.
+    lamb: LambId,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let choose = move |score: u8| {
+        farm.tap(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score });
+        on_close.run(());
+    };
+    view! {
+        <Sheet title=words::VIGOR_ASK on_close=on_close>
+            <p>{words::VIGOR_SCALE}</p>
+            <Choices
+                label=words::VIGOR_ASK
+                options=vigor_choices()
+                chosen=Signal::stored(None)
+                on_choose=choose
+                stacked=true
+            />
+            <WhyButton why=why_text(why::vigor(FourGrade::One)) />
+        </Sheet>
+    }
+}
+
+/// Returns the four grades with what they look like.
+pub(crate) fn vigor_choices() -> Vec<Choice<u8>> {
+    [FourGrade::One, FourGrade::Two, FourGrade::Three, FourGrade::Four]
+        .into_iter()
+        .map(|grade| {
+            let label = format!("{} · {}", grade.number(), why::vigor_meaning(grade));
+            Choice::new(grade.number(), label).note(why::vigor_asks(grade))
+        })
+        .collect()
+}
+
+/// Feels the belly.
+#[component]
+pub(crate) fn BellySheet(
+    /// Which lamb.
+    lamb: LambId,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let choose = move |belly: Belly| {
+        farm.tap(Event::BellyFelt { lamb, belly });
+        on_close.run(());
+    };
+    view! {
+        <Sheet title=words::BELLY_ASK on_close=on_close>
+            <Choices
+                label=words::BELLY_ASK
+                options=belly_choices()
+                chosen=Signal::stored(None)
+                on_choose=choose
+            />
+            <p>{words::SIGNS}</p>
+        </Sheet>
+    }
+}
+
+/// Returns both answers.
+pub(crate) fn belly_choices() -> Vec<Choice<Belly>> {
+    vec![Choice::new(Belly::Full, words::FULL), Choice::new(Belly::Hollow, words::HOLLOW)]
+}
+
+/// Notes a tag or a remark.
+#[component]
+pub(crate) fn TextSheet(
+    /// The heading.
+    #[prop(into)]
+    title: String,
+    /// What to write.
+    #[prop(into)]
+    label: String,
+    /// Whether there is room for several lines.
+    #[prop(optional)]
+    long: bool,
+    /// Makes the fact of the words.
+    event: fn(Animal, String) -> Event,
+    /// Whom it is about.
+    animal: Animal,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let value = RwSignal::new(String::new());
+    let error = RwSignal::new(String::new());
+    let save = move || {
+        let text = value.get_untracked().trim().to_owned();
+        match farm.note(event(animal, text)) {
+            Ok(_) => on_close.run(()),
+            Err(refusal) => {
+                error.set(refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system())));
+            }
+        }
+    };
+    let kind = if long { FieldKind::Long } else { FieldKind::Text };
+    view! {
+        <Sheet title=title on_close=on_close>
+            <Field label=label value=value kind=kind error=error />
+            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
+        </Sheet>
+    }
+}
+
+/// Notes a death.
+#[component]
+pub(crate) fn DeathSheet(
+    /// Who died.
+    animal: Animal,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let choose = move |cause: Cause| {
+        farm.tap(Event::Died { animal, cause });
+        on_close.run(());
+    };
+    view! {
+        <Sheet title=words::DIED_ASK on_close=on_close>
+            <Choices
+                label=words::DIED_ASK
+                options=cause_choices()
+                chosen=Signal::stored(None)
+                on_choose=choose
+                stacked=true
+            />
+        </Sheet>
+    }
+}
+
+/// Returns every cause.
+pub(crate) fn cause_choices() -> Vec<Choice<Cause>> {
+    noted::CAUSES.iter().map(|cause| Choice::new(*cause, noted::cause(*cause))).collect()
+}

@@ -1,0 +1,71 @@
+//! What stands above every screen while it is so: a made-up flock, an update, a book that is not safe, a refusal.
+
+use leptos::prelude::*;
+
+use crate::farm::{Saving, use_farm};
+use crate::parts::{Button, Notice, NoticeKind, SmallButton};
+use crate::words::{frame, refusals};
+
+/// Shows the standing notices; nothing when all is well.
+#[component]
+pub(crate) fn Standing() -> impl IntoView {
+    let farm = use_farm();
+    let made_up = move || {
+        farm.is_made_up().then(|| {
+            view! {
+                <Notice
+                    kind=NoticeKind::Calm
+                    action=move || {
+                        view! { <Button label=frame::LEAVE_MADE_UP on_press=move || farm.stop_looking_round() /> }
+                    }
+                >
+                    <p>{frame::MADE_UP}</p>
+                </Notice>
+            }
+        })
+    };
+    let update = move || {
+        farm.update_waits().then(|| {
+            view! {
+                <Notice
+                    kind=NoticeKind::Calm
+                    action=move || view! { <Button label=frame::TAKE_UPDATE on_press=move || farm.take_update() /> }
+                >
+                    <p>{frame::UPDATE}</p>
+                </Notice>
+            }
+        })
+    };
+    let poorly = move || match farm.saving() {
+        Saving::Poorly { memory_only, said } => Some(view! {
+            <Notice kind=NoticeKind::Bad>
+                <p>{frame::poorly(memory_only, &said)}</p>
+            </Notice>
+        }),
+        Saving::Opening | Saving::Under(_) | Saving::Saved(_) => None,
+    };
+    let broken = move || {
+        let lines = farm.broken().len();
+        (lines > 0).then(|| view! { <Notice kind=NoticeKind::Warn><p>{frame::broken(lines)}</p></Notice> })
+    };
+    let refused = move || {
+        farm.refused().map(|refusal| {
+            let text = refusals::refusal(&refusal, farm.peek_now(), farm.system());
+            view! {
+                <Notice
+                    kind=NoticeKind::Bad
+                    action=move || view! { <SmallButton label="OK" on_press=move || farm.let_refusal_go() /> }
+                >
+                    <p>{text}</p>
+                </Notice>
+            }
+        })
+    };
+    view! {
+        {made_up}
+        {update}
+        {poorly}
+        {broken}
+        <div role="alert">{refused}</div>
+    }
+}

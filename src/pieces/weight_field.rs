@@ -1,0 +1,164 @@
+//! A weight as it is typed: unit beside it, the error under it, and the question whether pounds were meant.
+
+use leptos::prelude::*;
+use yeanling_core::book::{Event, LambId};
+use yeanling_core::units::{Mass, System, TimeDelta};
+
+use crate::farm::use_farm;
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Notice, NoticeKind, Sheet, Weight};
+use crate::words::common::{mass, number};
+use crate::words::{errors, frame, lamb as words, refusals};
+
+/// What was made of a typed weight.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) enum Weighed {
+    /// Nothing is typed.
+    Nothing,
+    /// A weight.
+    Good(Mass),
+    /// A birth weight so heavy that the other unit may have been meant: as typed, and as meant.
+    Ask(Mass, Mass),
+    /// What is wrong, in words.
+    Wrong(String),
+}
+
+impl Weighed {
+    /// Reads a birth weight. Typed as kilograms and from 8 kg on, it is asked about.
+    pub(crate) fn at_birth(text: &str, system: System) -> Self {
+        if text.trim().is_empty() {
+            return Self::Nothing;
+        }
+        let typed = match Mass::parse(text, system) {
+            Ok(typed) => typed,
+            Err(error) => return Self::Wrong(errors::typed(&error, errors::Field::Mass, system)),
+        };
+        let meant = Mass::parse(&number(typed.as_kilograms(), 3), System::Us).ok();
+        let likely = meant.filter(|meant| {
+            typed >= Mass::ASK_FROM && system == System::Metric && Mass::AT_BIRTH.check(*meant).is_ok()
+        });
+        match (Mass::AT_BIRTH.check(typed), likely) {
+            (Ok(typed), Some(meant)) => Self::Ask(typed, meant),
+            (Ok(typed), None) => Self::Good(typed),
+            (Err(error), _) => Self::Wrong(errors::weight(&error, system)),
+        }
+    }
+}
+
+/// A field for a weight with the choice of its unit.
+#[component]
+pub(crate) fn WeightField(
+    /// What was typed, exactly.
+    value: RwSignal<String>,
+    /// The unit it is read in.
+    system: RwSignal<System>,
+    /// What is wrong with it.
+    #[prop(into)]
+    error: Signal<String>,
+    /// Called when the field is left.
+    #[prop(optional, into)]
+    on_change: Option<Callback<(String,)>>,
+) -> impl IntoView {
+    let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
+    let chosen = Signal::derive(move || Some(system.get()));
+    let unit = view! {
+        <Choices
+            label=words::UNIT
+            options=units
+            chosen=chosen
+            on_choose=move |unit| system.set(unit)
+            snug=true
+        />
+    };
+    match on_change {
+        Some(on_change) => view! {
+            <Field label=words::WEIGHT value=value kind=FieldKind::Decimal error=error on_change=on_change>
+                {unit}
+            </Field>
+        }
+        .into_any(),
+        None => view! {
+            <Field label=words::WEIGHT value=value kind=FieldKind::Decimal error=error>
+                {unit}
+            </Field>
+        }
+        .into_any(),
+    }
+}
+
+/// A sheet in which a lamb's weight is noted.
+#[component]
+pub(crate) fn WeightSheet(
+    /// Which lamb.
+    lamb: LambId,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let value = RwSignal::new(String::new());
+    let system = RwSignal::new(untrack(|| farm.system()));
+    let error = RwSignal::new(String::new());
+    let ask = RwSignal::new(None::<(Mass, Mass)>);
+    let note = move |weight: Mass| match farm.note(Event::Weighed { lamb, mass: weight }) {
+        Ok(_) => on_close.run(()),
+        Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system.get_untracked())),
+    };
+    let save = move || {
+        error.set(String::new());
+        ask.set(None);
+        let (text, unit) = (value.get_untracked(), system.get_untracked());
+        let newborn = farm.peek(|ground| {
+            ground.flock.lamb(lamb).is_some_and(|lamb| lamb.age(farm.peek_now()) < TimeDelta::hours(24))
+        });
+        if !newborn {
+            match Mass::parse(&text, unit) {
+                Ok(weight) => note(weight),
+                Err(wrong) => error.set(errors::typed(&wrong, errors::Field::Mass, unit)),
+            }
+            return;
+        }
+        match Weighed::at_birth(&text, unit) {
+            Weighed::Good(weight) => note(weight),
+            Weighed::Ask(typed, meant) => ask.set(Some((typed, meant))),
+            Weighed::Wrong(wrong) => error.set(wrong),
+            Weighed::Nothing => {
+                error.set(errors::typed(&yeanling_core::units::TypedError::Empty, errors::Field::Mass, unit));
+            }
+        }
+    };
+    view! {
+        <Sheet title=words::WEIGH_ASK on_close=on_close>
+            <WeightField value=value system=system error=error />
+            {move || {
+                ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> })
+            }}
+            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
+        </Sheet>
+    }
+}
+
+/// Asks whether pounds were meant, with both answers as buttons.
+#[component]
+pub(crate) fn AskPounds(
+    /// The weight as it was typed.
+    typed: Mass,
+    /// The weight in pounds.
+    meant: Mass,
+    /// Called with the one that is right.
+    #[prop(into)]
+    on_answer: Callback<(Mass,)>,
+) -> impl IntoView {
+    let kilograms = mass(typed, System::Metric);
+    let pounds = mass(meant, System::Us);
+    let (ask, yes, no) =
+        (words::ask_pounds(&kilograms, &pounds), words::meant(&pounds), words::keep(&kilograms));
+    view! {
+        <Notice kind=NoticeKind::Warn>
+            <p role="alert">{ask}</p>
+        </Notice>
+        <div class="buttons" data-columns="2">
+            <Button label=yes on_press=move || on_answer.run((meant,)) />
+            <Button label=no on_press=move || on_answer.run((typed,)) />
+        </div>
+    }
+}

@@ -1,0 +1,172 @@
+//! One ewe: her litters, what can be noted about her, and all that was.
+
+use leptos::prelude::*;
+use yeanling_core::book::{Animal, Event, EweId, LambId};
+use yeanling_core::units::TimeDelta;
+
+use crate::farm::use_farm;
+use crate::parts::{
+    Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
+};
+use crate::pieces::{AnimalTimeline, DeathSheet, EwePicker, LambRow, Picked, Standing, TextSheet, Top};
+use crate::route::Screen;
+use crate::words::common::{date, day_and_clock};
+use crate::words::{animals, ewe as words, frame, lamb};
+
+/// Which sheet lies open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Open {
+    Nothing,
+    Tag,
+    Remark,
+    Died,
+    Same,
+}
+
+/// One ewe.
+#[component]
+pub(crate) fn EweScreen(
+    /// Which.
+    id: EweId,
+) -> impl IntoView {
+    let farm = use_farm();
+    let open = RwSignal::new(Open::Nothing);
+    let ewe = Memo::new(move |_| farm.with(|ground| ground.flock.ewe(id).cloned()));
+    let there = Memo::new(move |_| ewe.with(Option::is_some));
+    let lives = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.died.is_none())));
+    let name = Signal::derive(move || ewe.with(|ewe| ewe.as_ref().map(animals::ewe).unwrap_or_default()));
+    let sub = Signal::derive(move || {
+        ewe.with(|ewe| ewe.as_ref().map(|ewe| words::came(&date(ewe.came))).unwrap_or_default())
+    });
+    let at_work = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            ground.flock.litters_of(id).first().is_some_and(|litter| {
+                litter.all_born.is_none() && now.since(litter.latest) < TimeDelta::hours(24)
+            })
+        })
+    });
+    let thumb = move || {
+        view! {
+            {move || lives.get().then(|| {
+                let label = if at_work.get() { words::LAMBING_ON } else { words::LAMBING };
+                view! { <LinkButton href=Screen::LambingEwe(id).hash() label=label big=true weight=Weight::Filled /> }
+            })}
+        }
+    };
+    view! {
+        <Page thumb=thumb>
+            <Top back=(Screen::Flock, frame::FLOCK.to_owned()) />
+            {move || {
+                if !there.get() {
+                    return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
+                }
+                view! {
+                    <Title text=name>
+                        <Said text=sub />
+                    </Title>
+                    <Standing />
+                    {move || (!lives.get()).then(|| view! {
+                        <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
+                    })}
+                    <Litters id=id />
+                    <Section title=words::NOTE>
+                        <Buttons columns=2>
+                            <Button label=words::TAG on_press=move || open.set(Open::Tag) />
+                            <Button label=words::REMARK on_press=move || open.set(Open::Remark) />
+                            <Button label=words::SAME on_press=move || open.set(Open::Same) />
+                            <Button label=words::DIED on_press=move || open.set(Open::Died) />
+                        </Buttons>
+                    </Section>
+                    <AnimalTimeline animal=Animal::Ewe(id) />
+                    <Sheets id=id open=open />
+                }
+                    .into_any()
+            }}
+        </Page>
+    }
+}
+
+/// Her litters, the latest first.
+#[component]
+fn Litters(id: EweId) -> impl IntoView {
+    let farm = use_farm();
+    let litters = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            ground
+                .flock
+                .litters_of(id)
+                .into_iter()
+                .map(|litter| {
+                    let title = words::litter(&day_and_clock(litter.began, now), litter.lambs.len());
+                    (litter.id, title, litter.lambs.clone())
+                })
+                .collect::<Vec<(LambId, String, Vec<LambId>)>>()
+        })
+    });
+    move || {
+        if litters.with(Vec::is_empty) {
+            return view! { <Section title=words::LAMBS><p>{words::NO_LAMBS}</p></Section> }.into_any();
+        }
+        litters
+            .get()
+            .into_iter()
+            .map(|(_, title, lambs)| {
+                view! {
+                    <Section title=title>
+                        <Rows>{lambs.into_iter().map(|lamb| view! { <LambRow id=lamb /> }).collect_view()}</Rows>
+                    </Section>
+                }
+            })
+            .collect_view()
+            .into_any()
+    }
+}
+
+/// The sheet that lies open.
+#[component]
+fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
+    let farm = use_farm();
+    let close = move || open.set(Open::Nothing);
+    let animal = Animal::Ewe(id);
+    move || match open.get() {
+        Open::Nothing => ().into_any(),
+        Open::Tag => view! {
+            <TextSheet
+                title=lamb::TAG_ASK
+                label=lamb::TAG_LABEL
+                event=|animal, tag| Event::Tagged { animal, tag }
+                animal=animal
+                on_close=close
+            />
+        }
+        .into_any(),
+        Open::Remark => view! {
+            <TextSheet
+                title=lamb::REMARK_ASK
+                label=lamb::REMARK_LABEL
+                long=true
+                event=|animal, text| Event::Remarked { animal, text }
+                animal=animal
+                on_close=close
+            />
+        }
+        .into_any(),
+        Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
+        Open::Same => {
+            let pick = move |picked: Picked| {
+                if let Picked::Ewe(also) = picked {
+                    farm.tap(Event::SameAnimal { keep: animal, also: Animal::Ewe(also) });
+                }
+                close();
+            };
+            view! {
+                <Sheet title=words::SAME_ASK on_close=close>
+                    <EwePicker unknown=false on_pick=pick />
+                </Sheet>
+            }
+            .into_any()
+        }
+    }
+}

@@ -1,0 +1,37 @@
+//! One file a screen. A screen reads the farm, shows parts and pieces, and notes the next thing; it knows no other.
+
+mod ewe;
+mod figures;
+mod flock;
+mod hand_over;
+mod help;
+mod lamb;
+mod lambing;
+mod lost;
+mod more;
+mod practice;
+mod watch;
+
+use leptos::prelude::*;
+
+use crate::route::Screen;
+
+/// Returns the screen at an address.
+pub(crate) fn show(screen: Screen) -> AnyView {
+    match screen {
+        Screen::Watch => view! { <watch::Watch /> }.into_any(),
+        Screen::Lambing => view! { <lambing::Who /> }.into_any(),
+        Screen::LambingEwe(ewe) => view! { <lambing::Lambing of=lambing::Of::Ewe(ewe) /> }.into_any(),
+        Screen::LambingUnknown => view! { <lambing::Lambing of=lambing::Of::Unknown /> }.into_any(),
+        Screen::LambingLamb(lamb) => view! { <lambing::Lambing of=lambing::Of::Lamb(lamb) /> }.into_any(),
+        Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
+        Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
+        Screen::Flock => view! { <flock::Flock /> }.into_any(),
+        Screen::Figures => view! { <figures::Figures /> }.into_any(),
+        Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
+        Screen::Help => view! { <help::Help /> }.into_any(),
+        Screen::Practice => view! { <practice::Practice /> }.into_any(),
+        Screen::More => view! { <more::More /> }.into_any(),
+        Screen::Lost => view! { <lost::Lost /> }.into_any(),
+    }
+}

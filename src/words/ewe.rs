@@ -1,0 +1,34 @@
+//! One ewe.
+
+/// Starts her lambing.
+pub(crate) const LAMBING: &str = "Lambing";
+/// Goes on with it.
+pub(crate) const LAMBING_ON: &str = "Go on with her lambing";
+/// Heads her lambs.
+pub(crate) const LAMBS: &str = "Lambs";
+/// Says that there are none.
+pub(crate) const NO_LAMBS: &str = "No lambs noted yet.";
+/// Changes her tag.
+pub(crate) const TAG: &str = "Tag";
+/// Notes a remark.
+pub(crate) const REMARK: &str = "Remark";
+/// Notes her death.
+pub(crate) const DIED: &str = "Died";
+/// Joins two records.
+pub(crate) const SAME: &str = "Same as…";
+/// Asks which.
+pub(crate) const SAME_ASK: &str = "Which other record is this ewe?";
+/// Says that she is dead.
+pub(crate) const DEAD: &str = "She is dead. Her record stays.";
+/// Heads what can be noted.
+pub(crate) const NOTE: &str = "Note about her";
+
+/// Returns when she came into the book.
+pub(crate) fn came(when: &str) -> String {
+    format!("in the book since {when}")
+}
+
+/// Heads a litter.
+pub(crate) fn litter(when: &str, lambs: usize) -> String {
+    format!("{when}, {}", if lambs == 1 { "one lamb".to_owned() } else { format!("{lambs} lambs") })
+}
