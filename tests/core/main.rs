@@ -3,6 +3,7 @@
 mod book;
 mod flock;
 mod handbook;
+mod rooms;
 mod scribe;
 mod units;
 mod watch;
