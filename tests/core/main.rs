@@ -1,4 +1,9 @@
 //! The core by its public face.
 
+mod book;
+mod flock;
 mod handbook;
+mod rooms;
+mod scribe;
 mod units;
+mod watch;

@@ -156,14 +156,13 @@ pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
     if bytes.len() > MOST_BYTES {
         return Err(FileError::TooLarge { bytes: bytes.len(), most: MOST_BYTES });
     }
-    let text = std::str::from_utf8(bytes).map_err(|_| FileError::NotText)?;
+    let text = std::str::from_utf8(bytes).map_err(|error| not_text(bytes, error))?;
     let text = text.trim_start_matches('\u{feff}').trim();
     if text.is_empty() {
         return Err(FileError::Empty);
     }
-    let whole: &RawValue = serde_json::from_str(text).map_err(|error| not_json(&error))?;
-    let parts: Parts<'_> =
-        serde_json::from_str(whole.get()).map_err(|_| FileError::OtherFormat { given: None })?;
+    let whole: &RawValue = serde_json::from_str(text).map_err(|error| not_json(text, &error))?;
+    let parts: Parts<'_> = object(whole).ok_or(FileError::OtherFormat { given: None })?;
     let format: Option<Cow<'_, str>> = value(parts.format);
     if format.as_deref() != Some(FORMAT) {
         return Err(FileError::OtherFormat { given: format.map(|given| given.chars().take(60).collect()) });
@@ -171,6 +170,9 @@ pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
     let version: u64 = value(parts.version).ok_or(FileError::Part { part: "version" })?;
     if version > VERSION {
         return Err(FileError::NewerVersion { given: version });
+    }
+    if version == 0 {
+        return Err(FileError::Part { part: "version" });
     }
     let made = value(parts.made).ok_or(FileError::Part { part: "made" })?;
     let device = value(parts.device).ok_or(FileError::Part { part: "device" })?;
@@ -192,6 +194,9 @@ fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
     let mut seen: BTreeMap<EntryId, usize> = BTreeMap::new();
     for (index, line) in lines.iter().enumerate() {
         let number = index + 1;
+        if !line.get().starts_with('{') {
+            return Err(FileError::Entry { number, why: "not an object".to_owned() });
+        }
         let entry: Entry = serde_json::from_str(line.get())
             .map_err(|error| FileError::Entry { number, why: error.to_string() })?;
         if let Some(earlier) = seen.insert(entry.id, entries.len())
@@ -208,8 +213,25 @@ fn value<'a, T: Deserialize<'a>>(raw: Option<&'a RawValue>) -> Option<T> {
     raw.and_then(|raw| serde_json::from_str(raw.get()).ok())
 }
 
-fn not_json(error: &serde_json::Error) -> FileError {
-    if error.is_eof() {
+/// Reads an object by the names of its parts; serde alone would also take an array, by their order.
+fn object<'a, T: Deserialize<'a>>(raw: &'a RawValue) -> Option<T> {
+    raw.get().starts_with('{').then_some(raw).and_then(|raw| value(Some(raw)))
+}
+
+/// A file that stops within a character is cut short; any other fault is no text.
+fn not_text(bytes: &[u8], error: std::str::Utf8Error) -> FileError {
+    match error.error_len() {
+        None => FileError::CutShort { line: 1 + bytes.iter().filter(|byte| **byte == b'\n').count() },
+        Some(_) => FileError::NotText,
+    }
+}
+
+fn not_json(text: &str, error: &serde_json::Error) -> FileError {
+    // The JSON reader calls a number that stops at its point, sign or exponent wrong, not short.
+    let last = text.rsplit('\n').next().map_or(0, str::len);
+    let in_a_number = text.ends_with(['.', '-', '+', 'e', 'E']);
+    let at_the_end = error.line() == text.split('\n').count() && error.column() >= last;
+    if error.is_eof() || (in_a_number && at_the_end) {
         FileError::CutShort { line: error.line() }
     } else {
         FileError::NotJson { line: error.line(), column: error.column() }

@@ -13,13 +13,17 @@ use crate::units::Moment;
 pub fn fold(book: &Book) -> Flock {
     let standing = standing(book);
     let mut flock = Flock { same: same_animals(&standing), ..Flock::default() };
-    let mut beside = BTreeMap::new();
-    for line in standing.iter().filter(|line| !line.struck) {
+    let mut beside = Vec::new();
+    // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
+    let (stays, joined): (Vec<_>, Vec<_>) =
+        standing.iter().filter(|line| !line.struck).partition(|line| is_own(&flock, line));
+    for line in stays.into_iter().chain(joined) {
         bring_in(&mut flock, &mut beside, line);
     }
     for line in standing.iter().filter(|line| !line.struck) {
         tell(&mut flock, line);
     }
+    choose(&mut flock, &standing);
     make_litters(&mut flock, &beside);
     for line in standing.iter().filter(|line| !line.struck) {
         if let Event::AllBorn { lamb } = line.event {
@@ -36,15 +40,9 @@ pub fn fold(book: &Book) -> Flock {
 /// Returns which animal each joined record is read as; a join that would close a circle is passed over.
 fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
     let mut parent: BTreeMap<Animal, Animal> = BTreeMap::new();
-    let root = |parent: &BTreeMap<Animal, Animal>, mut animal: Animal| {
-        while let Some(up) = parent.get(&animal) {
-            animal = *up;
-        }
-        animal
-    };
     for line in standing.iter().filter(|line| !line.struck) {
         if let Event::SameAnimal { keep, also } = line.event {
-            let (keep, also) = (root(&parent, *keep), root(&parent, *also));
+            let (keep, also) = (top(&parent, *keep), top(&parent, *also));
             let alike =
                 matches!((keep, also), (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_)));
             if alike && keep != also {
@@ -52,10 +50,28 @@ fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
             }
         }
     }
-    parent.keys().map(|animal| (*animal, root(&parent, *animal))).collect()
+    parent.keys().map(|animal| (*animal, top(&parent, *animal))).collect()
 }
 
-fn bring_in(flock: &mut Flock, beside: &mut BTreeMap<LambId, LambId>, line: &Standing<'_>) {
+/// Says whether the animal that this line may bring in is read under its own id.
+fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
+    let id = line.entry.id;
+    [Animal::Ewe(id.as_ewe()), Animal::Lamb(id.as_lamb())].into_iter().all(|own| flock.one(own) == own)
+}
+
+/// Takes the farm's choices over in the order in which they were noted: a choice is made when it is written, and a
+/// phone whose clock was wrong must not hold on to an old one.
+fn choose(flock: &mut Flock, standing: &[Standing<'_>]) {
+    let mut lines: Vec<_> = standing.iter().filter(|line| !line.struck).collect();
+    lines.sort_by_key(|line| (line.entry.noted, line.entry.id));
+    for line in lines {
+        if let Event::Chose(choice) = line.event {
+            flock.practice.choose(choice);
+        }
+    }
+}
+
+fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standing<'_>) {
     match line.event {
         Event::EweCame { tag } => {
             let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { return };
@@ -68,8 +84,10 @@ fn bring_in(flock: &mut Flock, beside: &mut BTreeMap<LambId, LambId>, line: &Sta
             let lamb = flock.lambs.entry(id).or_insert_with(|| Lamb::new(id, line.at, *alive));
             lamb.dam = lamb.dam.or(dam);
             lamb.sex = lamb.sex.or(*sex);
-            if let Some(mate) = mate {
-                beside.insert(id, *mate);
+            if let Some(mate) = mate
+                && let Animal::Lamb(mate) = flock.one(Animal::Lamb(*mate))
+            {
+                beside.push((id, mate));
             }
         }
         Event::Tagged { .. }
@@ -138,12 +156,12 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
             lamb.belly.push(Felt { at, belly: *belly });
         }),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
-        Event::Chose(choice) => flock.practice.choose(choice),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
         | Event::LambBorn { .. }
         | Event::AllBorn { .. }
         | Event::Remarked { .. }
+        | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
         | Event::Struck { .. }
@@ -169,19 +187,40 @@ fn die(flock: &mut Flock, animal: Animal, death: Death) {
     }
 }
 
+/// Returns, for each lamb noted beside another or named so, one lamb that stands for all that hang together.
+///
+/// Which of two was noted beside the other does not matter, since a birth may be moved before that of its mate.
+fn mates(beside: &[(LambId, LambId)]) -> BTreeMap<LambId, LambId> {
+    let mut up: BTreeMap<LambId, LambId> = BTreeMap::new();
+    for (one, other) in beside {
+        let (one, other) = (top(&up, *one), top(&up, *other));
+        if one != other {
+            up.insert(one.max(other), one.min(other));
+        }
+    }
+    let named = beside.iter().flat_map(|(one, other)| [*one, *other]);
+    named.map(|lamb| (lamb, top(&up, lamb))).collect()
+}
+
+/// Follows a chain to its end.
+fn top<T: Copy + Ord>(up: &BTreeMap<T, T>, mut from: T) -> T {
+    while let Some(next) = up.get(&from) {
+        from = *next;
+    }
+    from
+}
+
 /// Groups lambs, in the order of their birth, by the mate they were noted beside, else by dam and time.
-fn make_litters(flock: &mut Flock, beside: &BTreeMap<LambId, LambId>) {
+fn make_litters(flock: &mut Flock, beside: &[(LambId, LambId)]) {
+    let mates = mates(beside);
     let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
     order.sort_unstable();
     let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
-    let mut of: BTreeMap<LambId, LambId> = BTreeMap::new();
+    let mut of_mates: BTreeMap<LambId, LambId> = BTreeMap::new();
     let mut last: BTreeMap<EweId, LambId> = BTreeMap::new();
     for (born, id) in order {
         let dam = flock.lambs.get(&id).and_then(|lamb| lamb.dam);
-        let mate = beside.get(&id).and_then(|mate| match flock.one(Animal::Lamb(*mate)) {
-            Animal::Lamb(mate) => of.get(&mate).copied(),
-            Animal::Ewe(_) => None,
-        });
+        let mate = mates.get(&id).and_then(|of| of_mates.get(of).copied());
         let by_dam = dam.and_then(|dam| last.get(&dam).copied());
         let near =
             |litter: &LambId| litters.get(litter).is_some_and(|l| born.since(l.latest) <= litter::APART);
@@ -201,7 +240,9 @@ fn make_litters(flock: &mut Flock, beside: &BTreeMap<LambId, LambId>) {
         litter.lambs.push(id);
         litter.latest = born;
         litter.dam = litter.dam.or(dam);
-        of.insert(id, key);
+        if let Some(of) = mates.get(&id) {
+            of_mates.insert(*of, key);
+        }
         if let Some(dam) = litter.dam {
             last.insert(dam, key);
         }

@@ -95,6 +95,9 @@ pub struct Death {
     pub cause: Cause,
 }
 
+/// How long a weight tells what a growing lamb weighs (ours).
+const RECENT: TimeDelta = TimeDelta::days(4);
+
 impl Lamb {
     pub(super) fn new(id: LambId, born: Moment, born_alive: bool) -> Self {
         Self {
@@ -143,11 +146,14 @@ impl Lamb {
         self.weights.last().map(|weight| weight.mass)
     }
 
-    /// Returns the latest weight if it is at most four days old, the present weight for a bottle (ours).
+    /// Returns its present weight: the latest, if it was taken within the last four days.
+    ///
+    /// Four days (ours): a lamb that does well puts on a quarter of its birth weight in that time, so an older weight
+    /// would ration it to what it was. A weight taken after `now` does not count.
     #[must_use]
     pub fn recent_weight(&self, now: Moment) -> Option<Mass> {
-        let last = self.weights.last()?;
-        (now.since(last.at) <= TimeDelta::days(4)).then_some(last.mass)
+        let latest = self.weights.iter().rev().find(|weight| weight.at <= now)?;
+        (now.since(latest.at) <= RECENT).then_some(latest.mass)
     }
 
     /// Returns what it was given by hand after `from` and up to `until`.

@@ -237,10 +237,14 @@ fn lamb_here(flock: &Flock, lamb: LambId) -> Result<&Lamb, Refusal> {
     flock.lamb(lamb).ok_or(Refusal::NoSuchAnimal)
 }
 
-/// The lamb, if it was born by then. An entry in the same minute as the birth counts as at birth.
+/// The lamb, if it was born by then: by elapsed time, since two phones may tell one instant by different offsets.
 fn born(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
     let lamb = lamb_here(flock, lamb)?;
-    if at < lamb.born { Err(Refusal::BeforeBirth { at, born: lamb.born }) } else { Ok(lamb) }
+    if at.since(lamb.born) < TimeDelta::zero() {
+        Err(Refusal::BeforeBirth { at, born: lamb.born })
+    } else {
+        Ok(lamb)
+    }
 }
 
 /// The lamb, if it was born and alive by then.
@@ -248,7 +252,7 @@ fn alive(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
     let lamb = born(flock, lamb, at)?;
     let died = if lamb.born_alive { lamb.died.map(|death| death.at) } else { Some(lamb.born) };
     match died {
-        Some(died) if at > died => Err(Refusal::AfterDeath { at, died }),
+        Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
         Some(_) | None => Ok(lamb),
     }
 }

@@ -1,7 +1,7 @@
 //! One thing that someone should do for one animal.
 
 use crate::book::{Animal, Event};
-use crate::units::{Moment, Volume};
+use crate::units::{Moment, TimeDelta, Volume};
 
 /// A thing to do, and the three instants that give it its urgency.
 #[derive(Clone, Debug, PartialEq)]
@@ -76,9 +76,10 @@ impl Duty {
     /// Returns how urgent it is at this instant.
     #[must_use]
     pub fn state(&self, now: Moment) -> State {
-        if now >= self.late {
+        // By elapsed time, since the same instant may be told by another offset.
+        if now.since(self.late) >= TimeDelta::zero() {
             State::Late
-        } else if now >= self.due {
+        } else if now.since(self.due) >= TimeDelta::zero() {
             State::Now
         } else {
             State::Coming

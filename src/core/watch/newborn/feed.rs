@@ -1,6 +1,7 @@
 //! The next feed by hand: in the first day from the colostrum wanted, later from the bottle table.
 //!
-//! A lamb seen to suck since its last feed is its dam's again and has no feeding hours.
+//! A lamb seen to suck since its last feed is its dam's again and has no feeding hours. The table goes by the present
+//! weight; an old one is none.
 
 use super::{Discharge, Duty, Task, want};
 use crate::book::{Animal, Event, Milk, Way};
@@ -38,13 +39,15 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         from: last.at,
         due,
         late: due + LATE_AFTER,
-        discharge: discharge(lamb, volume, milk, last.way),
+        discharge: discharge(lamb, now, volume, milk, last.way),
     })
 }
 
-/// A tube is never one tap away: its safety list is read first.
-fn discharge(lamb: &Lamb, volume: Option<Volume>, milk: Milk, way: Way) -> Discharge {
-    match (volume, way) {
+/// A tube is never one tap away: its safety list is read first. Nor is a feed that the guard would refuse.
+fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: Way) -> Discharge {
+    let day = lamb.given(now - TimeDelta::hours(24), now);
+    let guarded = |volume: &Volume| feeds::check(*volume, lamb.weight(), lamb.age(now), day).is_ok();
+    match (volume.filter(guarded), way) {
         (Some(volume), Way::Bottle) => {
             Discharge::Note(Event::Fed { lamb: lamb.id, volume, milk, way: Way::Bottle })
         }

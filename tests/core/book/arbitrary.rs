@@ -1,0 +1,180 @@
+//! Any entry at all: every fact, corrections among them, with ids from a small pool so that corrections hit.
+
+use proptest::prelude::*;
+use uuid::Uuid;
+use yeanling_core::book::{
+    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, Sex, VigorScale,
+    Way,
+};
+use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, Limits};
+use yeanling_core::units::{Mass, Moment, System, Volume};
+
+/// So many cases, and no file of old failures: a failure found becomes a test with a name.
+pub(super) fn config(cases: u32) -> ProptestConfig {
+    ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
+}
+
+/// How many ids there are.
+const POOL: u128 = 10;
+
+/// Facts of a later version, in every guise that JSON has.
+pub(super) const UNKNOWN: &[&str] = &[
+    r#""shorn""#,
+    r#"{"shorn":{}}"#,
+    r#"{"shorn":{"kg":1.0,"n":1e3,"m":-0,"big":123456789012345678901234567890,"e":1E+400}}"#,
+    r#"{"shorn":{"text":"a \"b\" \\ \/ \u00e9 \ud83d\udc11 é 🐑 \ud800","deep":[[[{"a":[null,true]}]]]}}"#,
+    r#"{"shorn":{"spaced out":"two  spaces\tand\nlines"},"twice":1,"twice":2}"#,
+    r#"{"stood":{"lamb":"019c0000-0000-7000-8000-000000000001","seen-by":"night shift"}}"#,
+    r#"{"amended":{"entry":"00000000-0000-0000-0000-000000000003","event":{"shorn":{}},"at":"2026-02-25T03:12:00.000-05:00"}}"#,
+];
+
+fn id() -> impl Strategy<Value = Uuid> {
+    (1..=POOL).prop_map(Uuid::from_u128)
+}
+
+fn entry_id() -> impl Strategy<Value = EntryId> {
+    id().prop_map(EntryId::from_uuid)
+}
+
+fn lamb() -> impl Strategy<Value = LambId> {
+    id().prop_map(LambId::from_uuid)
+}
+
+fn ewe() -> impl Strategy<Value = EweId> {
+    id().prop_map(EweId::from_uuid)
+}
+
+fn animal() -> impl Strategy<Value = Animal> {
+    prop_oneof![ewe().prop_map(Animal::Ewe), lamb().prop_map(Animal::Lamb)]
+}
+
+fn moment() -> impl Strategy<Value = Moment> {
+    let near = (0..40_i64).prop_map(|hours| 1_772_000_000_000 + hours * 3_600_000);
+    let offset = prop_oneof![Just(-300_i16), Just(0), Just(60), Just(345)];
+    (prop_oneof![9 => near, 1 => -2_208_988_800_000..253_402_214_400_000_i64], offset)
+        .prop_map(|(milliseconds, offset)| Moment::from_unix_milliseconds(milliseconds, offset))
+}
+
+fn text() -> impl Strategy<Value = String> {
+    prop_oneof![".{0,12}", Just("\"\\\u{0}\u{1f}\u{2028} 🐑".to_owned())]
+}
+
+fn volume() -> impl Strategy<Value = Volume> {
+    prop_oneof![(0..=20_000_u32).prop_map(f64::from), 0.0..=20_000.0].prop_map(Volume::from_milliliters)
+}
+
+fn mass() -> impl Strategy<Value = Mass> {
+    prop_oneof![(0..=500_u32).prop_map(f64::from), 0.0..=500.0].prop_map(Mass::from_kilograms)
+}
+
+fn choice() -> impl Strategy<Value = Choice> {
+    let limits = any::<[u16; 5]>().prop_map(|[up, help, red, last_call, navel_again]| Limits {
+        up_minutes: up,
+        help_minutes: help,
+        red_minutes: red,
+        last_call_minutes: last_call,
+        navel_again_minutes: navel_again,
+    });
+    prop_oneof![
+        text().prop_map(Choice::FarmName),
+        Just(Choice::System(System::Us)),
+        Just(Choice::System(System::Metric)),
+        Just(Choice::DayRule(DayRule::TenPercent)),
+        Just(Choice::DayRule(DayRule::Ruma210)),
+        Just(Choice::Housing(Housing::Outdoors)),
+        Just(Choice::BottleTable(BottleTable::UsHandbook)),
+        limits.prop_map(Choice::Limits),
+    ]
+}
+
+fn sex() -> impl Strategy<Value = Sex> {
+    prop_oneof![Just(Sex::Ewe), Just(Sex::Ram)]
+}
+
+fn milk() -> impl Strategy<Value = Milk> {
+    prop_oneof![Just(Milk::DamColostrum), Just(Milk::PowderColostrum), Just(Milk::Replacer), Just(Milk::Milk)]
+}
+
+fn way() -> impl Strategy<Value = Way> {
+    prop_oneof![Just(Way::Bottle), Just(Way::Tube)]
+}
+
+/// Any fact that is no correction.
+fn fact() -> impl Strategy<Value = Event> {
+    let birth = (prop::option::of(ewe()), prop::option::of(lamb()), prop::option::of(sex()), any::<bool>())
+        .prop_map(|(dam, beside, sex, alive)| Event::LambBorn { dam, beside, sex, alive });
+    let cause = prop_oneof![Just(Cause::Cold), Just(Cause::HardBirth), Just(Cause::Unknown)];
+    let ease = prop_oneof![Just(Ease::Alone), Just(Ease::HardByHand), Just(Ease::PlannedSurgery)];
+    let belly = prop_oneof![Just(Belly::Full), Just(Belly::Hollow)];
+    prop_oneof![
+        3 => prop::option::of(text()).prop_map(|tag| Event::EweCame { tag }),
+        6 => birth,
+        1 => (animal(), text()).prop_map(|(animal, tag)| Event::Tagged { animal, tag }),
+        1 => (lamb(), ewe()).prop_map(|(lamb, dam)| Event::DamGiven { lamb, dam }),
+        1 => (lamb(), ease).prop_map(|(lamb, ease)| Event::BirthEase { lamb, ease }),
+        1 => lamb().prop_map(|lamb| Event::Stood { lamb }),
+        1 => lamb().prop_map(|lamb| Event::Sucked { lamb }),
+        1 => lamb().prop_map(|lamb| Event::NavelDipped { lamb }),
+        1 => (lamb(), mass()).prop_map(|(lamb, mass)| Event::Weighed { lamb, mass }),
+        2 => (lamb(), volume(), milk(), way())
+            .prop_map(|(lamb, volume, milk, way)| Event::Fed { lamb, volume, milk, way }),
+        1 => (lamb(), any::<u8>())
+            .prop_map(|(lamb, score)| Event::VigorScored { lamb, scale: VigorScale::FourGrade, score }),
+        1 => (lamb(), belly).prop_map(|(lamb, belly)| Event::BellyFelt { lamb, belly }),
+        1 => lamb().prop_map(|lamb| Event::AllBorn { lamb }),
+        1 => (animal(), cause).prop_map(|(animal, cause)| Event::Died { animal, cause }),
+        1 => (animal(), text()).prop_map(|(animal, text)| Event::Remarked { animal, text }),
+        1 => choice().prop_map(Event::Chose),
+        2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
+        1 => prop::sample::select(UNKNOWN)
+            .prop_map(|json| super::noting(1, json).event),
+    ]
+}
+
+/// Any fact at all.
+pub(super) fn event() -> impl Strategy<Value = Event> {
+    // What is inside an amendment must be readable, else the whole amendment is not.
+    let known = fact().prop_filter("readable", |event| !matches!(event, Event::Unread(_)));
+    let correction = prop_oneof![
+        2 => (entry_id(), known, moment())
+            .prop_map(|(entry, event, at)| Event::Amended { entry, event: Box::new(event), at }),
+        1 => (entry_id(), entry_id(), moment()).prop_map(|(entry, inner, at)| Event::Amended {
+            entry,
+            event: Box::new(Event::Struck { entry: inner }),
+            at
+        }),
+        3 => entry_id().prop_map(|entry| Event::Struck { entry }),
+        3 => entry_id().prop_map(|entry| Event::Restored { entry }),
+    ];
+    prop_oneof![2 => fact(), 1 => correction]
+}
+
+/// An entry of this id.
+fn entry(id: u128) -> impl Strategy<Value = Entry> {
+    (1..=3_u128, moment(), moment(), event()).prop_map(move |(device, noted, at, event)| Entry {
+        id: EntryId::from_uuid(Uuid::from_u128(id)),
+        device: DeviceId::from_uuid(Uuid::from_u128(device)),
+        noted,
+        at,
+        event,
+    })
+}
+
+/// Any entries, each with an id of its own.
+pub(super) fn entries() -> impl Strategy<Value = Vec<Entry>> {
+    let ids: Vec<u128> = (1..=POOL).collect();
+    let most = ids.len();
+    prop::sample::subsequence(ids, 0..=most)
+        .prop_flat_map(|ids| ids.into_iter().map(entry).collect::<Vec<_>>())
+}
+
+/// The same entries in three books that overlap.
+pub(super) fn three_books() -> impl Strategy<Value = [Book; 3]> {
+    (entries(), prop::collection::vec(0..8_u8, 20)).prop_map(|(entries, lots)| {
+        let of = |book: u8| -> Book {
+            let held = entries.iter().zip(&lots).filter(|(_, lot)| *lot & (1 << book) != 0);
+            held.map(|(entry, _)| entry.clone()).collect()
+        };
+        [of(0), of(1), of(2)]
+    })
+}

@@ -1,0 +1,204 @@
+//! The schema in `public/` describes what is written, and nothing else.
+
+use std::sync::LazyLock;
+
+use jsonschema::Validator;
+use proptest::prelude::*;
+use serde_json::{Value, json};
+use yeanling_core::book::{Book, Event};
+
+use super::arbitrary::{config, entries, event};
+use super::forms::{ENTRY_1, VERSION_1};
+use super::{file, noting};
+
+const SCHEMA: &str = include_str!("../../../public/book.schema.json");
+
+fn schema() -> &'static Validator {
+    static VALIDATOR: LazyLock<Validator> = LazyLock::new(|| {
+        let schema: Value = serde_json::from_str(SCHEMA).expect("the schema is JSON");
+        jsonschema::meta::validate(&schema).expect("the schema is a schema");
+        jsonschema::validator_for(&schema).expect("the schema is a schema")
+    });
+    &VALIDATOR
+}
+
+/// The file of a book with one entry, as a tree.
+fn with_event(event: &str) -> Value {
+    let mut file = tree(&[noting(1, "\"x\"")].into_iter().collect());
+    file["entries"][0]["event"] = serde_json::from_str(event).expect("an event");
+    file
+}
+
+fn tree(book: &Book) -> Value {
+    serde_json::from_str(&file(book)).expect("a book is JSON")
+}
+
+#[track_caller]
+fn fits(schema: &Validator, file: &Value) {
+    let faults: Vec<String> =
+        schema.iter_errors(file).map(|fault| format!("{}: {fault}", fault.instance_path())).collect();
+    assert!(faults.is_empty(), "{faults:#?} in {file:#}");
+}
+
+#[track_caller]
+fn does_not_fit(schema: &Validator, file: &Value) {
+    assert!(!schema.is_valid(file), "{file:#}");
+}
+
+#[test]
+fn every_form_ever_written_fits() {
+    let schema = schema();
+    for line in VERSION_1 {
+        fits(schema, &with_event(line));
+    }
+    fits(schema, &tree(&[super::entry(ENTRY_1)].into_iter().collect()));
+    fits(schema, &tree(&Book::default()));
+}
+
+#[test]
+fn a_fact_of_a_later_version_fits() {
+    let schema = schema();
+    for line in [r#"{"shorn":{}}"#, r#"{"shorn":[1e3,null]}"#, r#"{"shorn":null}"#] {
+        fits(schema, &with_event(line));
+    }
+    for line in [r"{}", r#"{"shorn":{},"dagged":{}}"#, r"[]", "7", "null"] {
+        does_not_fit(schema, &with_event(line));
+    }
+}
+
+/// Whether a fact, and what it amends another to, is one that this version knows.
+fn is_known(event: &Event) -> bool {
+    match event {
+        Event::Unread(_) => false,
+        Event::Amended { event, .. } => is_known(event),
+        _ => true,
+    }
+}
+
+proptest! {
+    #![proptest_config(config(100))]
+
+    #[test]
+    fn whatever_is_written_fits(all in entries()) {
+        fits(schema(), &tree(&all.into_iter().filter(|entry| is_known(&entry.event)).collect()));
+    }
+
+    #[test]
+    fn what_fits_not_by_one_name_is_not_read(event in event()) {
+        // A name too many, at each place where an object stands: neither the schema nor the reader takes it.
+        prop_assume!(is_known(&event));
+        let schema = schema();
+        let whole = serde_json::to_value(&event).expect("it can be written");
+        for place in objects(&whole, String::new()) {
+            let mut more = whole.clone();
+            more.pointer_mut(&place).expect("it is there")["more"] = json!(1);
+            does_not_fit(schema, &with_event(&more.to_string()));
+            prop_assert!(serde_json::from_value::<Event>(more.clone()).is_err(), "{}", more);
+        }
+    }
+}
+
+/// Where the objects in a value stand.
+fn objects(value: &Value, place: String) -> Vec<String> {
+    let mut places = Vec::new();
+    if let Value::Object(parts) = value {
+        for (name, part) in parts {
+            places.extend(objects(part, format!("{place}/{name}")));
+        }
+        places.push(place);
+    }
+    places
+}
+
+#[test]
+fn each_part_of_a_file_must_be_there_and_of_its_kind() {
+    let schema = schema();
+    let whole = with_event(VERSION_1[0]);
+    fits(schema, &whole);
+    let wrong: &[(&str, &[Value])] = &[
+        ("format", &[json!("other"), json!(1), Value::Null]),
+        ("version", &[json!(0), json!(2), json!("1")]),
+        ("made", &[json!("yesterday"), json!("2026-02-25"), json!("2026-02-25T03:12:00-05:00"), json!(0)]),
+        ("device", &[json!("phone"), json!("019C0000-0000-7000-8000-0000000000D1"), json!(1)]),
+        ("count", &[json!(-1), json!(1.5), json!("1")]),
+        ("digest", &[json!("sha256-"), json!("md5-00"), json!(1)]),
+        ("entries", &[json!({}), json!([1]), json!([[]]), Value::Null]),
+    ];
+    for (name, values) in wrong {
+        for value in *values {
+            let mut file = whole.clone();
+            file[*name] = value.clone();
+            does_not_fit(schema, &file);
+        }
+        let mut file = whole.clone();
+        file.as_object_mut().expect("a file is an object").remove(*name);
+        does_not_fit(schema, &file);
+    }
+}
+
+#[test]
+fn each_part_of_an_entry_must_be_there_and_of_its_kind() {
+    let schema = schema();
+    let whole = with_event(VERSION_1[0]);
+    for name in ["id", "device", "noted", "at", "event"] {
+        for value in [json!("?!"), json!(1), json!({}), Value::Null] {
+            let mut file = whole.clone();
+            file["entries"][0][name] = value;
+            does_not_fit(schema, &file);
+        }
+        let mut file = whole.clone();
+        file["entries"][0].as_object_mut().expect("an entry is an object").remove(name);
+        does_not_fit(schema, &file);
+    }
+    let mut file = whole;
+    file["entries"][0]["more"] = json!(1);
+    does_not_fit(schema, &file);
+}
+
+#[test]
+fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
+    let schema = schema();
+    let optional = ["/ewe-came/tag", "/lamb-born/dam", "/lamb-born/beside", "/lamb-born/sex"];
+    for line in VERSION_1 {
+        let whole: Value = serde_json::from_str(line).expect("an event");
+        for place in objects(&whole, String::new()) {
+            let Some(Value::Object(parts)) = whole.pointer(&place) else { continue };
+            for name in parts.keys().filter(|name| !optional.contains(&format!("{place}/{name}").as_str())) {
+                let mut less = whole.clone();
+                let parts = less.pointer_mut(&place).and_then(Value::as_object_mut);
+                parts.expect("it is there").remove(name);
+                does_not_fit(schema, &with_event(&less.to_string()));
+                assert!(serde_json::from_value::<Event>(less.clone()).is_err(), "{less}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_read() {
+    let schema = schema();
+    for (line, from, to) in [
+        (VERSION_1[17], "4.2", "500.1"),
+        (VERSION_1[17], "4.2", "-0.1"),
+        (VERSION_1[17], "4.2", "\"4.2\""),
+        (VERSION_1[19], "195.0", "20000.1"),
+        (VERSION_1[19], "dam-colostrum", "cream"),
+        (VERSION_1[19], "bottle", "bucket"),
+        (VERSION_1[25], "2}", "256}"),
+        (VERSION_1[25], "2}", "2.5}"),
+        (VERSION_1[5], "ram", "wether"),
+        (VERSION_1[5], "false", "0"),
+        (VERSION_1[8], "alone", "1"),
+        (VERSION_1[29], "starved", "murder"),
+        (VERSION_1[29], "lamb", "dog"),
+        (VERSION_1[48], ":30", ":65536"),
+        (VERSION_1[48], ":30", ":-1"),
+        (VERSION_1[50], "T03:12", "T25:12"),
+        (VERSION_1[51], "019c", "xyz!"),
+    ] {
+        let wrong = line.replacen(from, to, 1);
+        assert_ne!(wrong, line, "{from} is in the line");
+        does_not_fit(schema, &with_event(&wrong));
+        assert!(serde_json::from_str::<Event>(&wrong).is_err(), "{wrong}");
+    }
+}

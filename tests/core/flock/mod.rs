@@ -1,0 +1,6 @@
+//! The flock by its public face: what the book makes.
+
+mod facts;
+mod litters;
+mod same;
+mod timeline;

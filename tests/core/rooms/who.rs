@@ -1,0 +1,330 @@
+//! Who may use whom.
+
+use super::paths::paths;
+use super::{File, files, no_faults};
+
+/// A room and what is never mentioned in it.
+struct Rule {
+    /// The file or folder.
+    room: &'static str,
+    /// The beginnings of paths. One that begins with `::` is any part of a path, wherever it comes from.
+    never: &'static [&'static str],
+}
+
+/// The crate of the core, in which `crate::` is the core.
+const CORE: &str = "src/core";
+
+/// The rooms of the core. The arrows: units ← all; source ← reckon; reckon ← watch; book ← flock ← watch.
+const IN_CORE: &[Rule] = &[
+    Rule {
+        room: "src/core",
+        never: &[
+            // No clock.
+            "std::time",
+            "::SystemTime",
+            "::Instant",
+            "::Local",
+            "::Utc::now",
+            // No chance.
+            "rand",
+            "::new_v1",
+            "::new_v4",
+            "::new_v6",
+            "::new_v7",
+            "::now_v1",
+            "::now_v6",
+            "::now_v7",
+            "::RandomState",
+            // No way out.
+            "std::env",
+            "std::fs",
+            "std::io",
+            "std::net",
+            "std::process",
+            "std::thread",
+            // No web and no app.
+            "::web_sys",
+            "::js_sys",
+            "::wasm_bindgen",
+            "leptos",
+            "yeanling",
+        ],
+    },
+    Rule {
+        room: "src/core/units",
+        never: &[
+            "crate::source",
+            "crate::practice",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+        ],
+    },
+    Rule {
+        room: "src/core/source.rs",
+        never: &[
+            "crate::units",
+            "crate::practice",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+        ],
+    },
+    Rule {
+        room: "src/core/practice.rs",
+        never: &["crate::source", "crate::reckon", "crate::book", "crate::flock", "crate::watch"],
+    },
+    Rule { room: "src/core/reckon", never: &["crate::book", "crate::flock", "crate::watch"] },
+    Rule {
+        room: "src/core/book",
+        never: &["crate::source", "crate::reckon", "crate::flock", "crate::watch"],
+    },
+    Rule { room: "src/core/flock", never: &["crate::source", "crate::reckon", "crate::watch"] },
+];
+
+/// The rooms of the app.
+const IN_APP: &[Rule] = &[
+    Rule {
+        room: "src/words",
+        never: &[
+            "leptos",
+            "crate::farm",
+            "crate::browser",
+            "crate::screens",
+            "crate::pieces",
+            "crate::parts",
+            "crate::app",
+            "crate::made_up",
+        ],
+    },
+    Rule {
+        room: "src/parts",
+        never: &[
+            "yeanling_core",
+            "crate::farm",
+            "crate::browser",
+            "crate::screens",
+            "crate::pieces",
+            "crate::words",
+            "crate::app",
+            "crate::made_up",
+        ],
+    },
+    Rule {
+        room: "src/browser",
+        never: &[
+            "crate::farm",
+            "crate::screens",
+            "crate::pieces",
+            "crate::words",
+            "crate::parts",
+            "crate::app",
+            "crate::made_up",
+        ],
+    },
+    Rule {
+        room: "src/farm.rs",
+        never: &["crate::screens", "crate::pieces", "crate::words", "crate::parts", "crate::app"],
+    },
+    Rule { room: "src/pieces", never: &["crate::browser", "crate::screens", "crate::app", "crate::made_up"] },
+    Rule { room: "src/screens", never: &["crate::browser", "crate::app", "crate::made_up"] },
+    Rule {
+        room: "src/route.rs",
+        never: &[
+            "leptos",
+            "crate::farm",
+            "crate::screens",
+            "crate::pieces",
+            "crate::words",
+            "crate::parts",
+            "crate::app",
+        ],
+    },
+    Rule {
+        room: "src/made_up.rs",
+        never: &[
+            "leptos",
+            "crate::farm",
+            "crate::browser",
+            "crate::screens",
+            "crate::pieces",
+            "crate::words",
+            "crate::parts",
+            "crate::app",
+        ],
+    },
+];
+
+/// What only the browser's room names.
+const BROWSER_ALONE: &[&str] = &["::web_sys", "gloo_storage", "indexed_db_futures"];
+
+/// The crates that the core is made of.
+const CORE_CRATES: &[&str] = &["chrono", "serde", "serde_json", "sha2", "thiserror", "uuid"];
+
+/// Returns what a file mentions, with `use` trees laid out and `super` followed.
+fn mentions(file: &File) -> Vec<String> {
+    let root = if file.name.starts_with("src/core/") { "src/core/" } else { "src/" };
+    let inside = file.name.strip_prefix(root).unwrap_or(&file.name);
+    let module: Vec<String> = inside
+        .trim_end_matches(".rs")
+        .split('/')
+        .filter(|part| !matches!(*part, "mod" | "lib" | "main"))
+        .map(str::to_owned)
+        .collect();
+    paths(&file.text, &module)
+}
+
+/// Says whether a path is one that a rule forbids.
+fn is_of(path: &str, never: &str) -> bool {
+    if never.starts_with("::") {
+        format!("::{path}::").contains(&format!("{never}::"))
+    } else {
+        path == never || path.strip_prefix(never).is_some_and(|rest| rest.starts_with("::"))
+    }
+}
+
+fn is_in(file: &File, room: &str) -> bool {
+    file.name == room || file.name.strip_prefix(room).is_some_and(|rest| rest.starts_with('/'))
+}
+
+/// Returns what a file mentions of what is never to be mentioned in it.
+fn faults(file: &File, never: &[&str]) -> Vec<String> {
+    let mut faults = Vec::new();
+    for path in mentions(file) {
+        faults.extend(
+            never.iter().filter(|never| is_of(&path, never)).map(|_| format!("{}: {path}", file.name)),
+        );
+    }
+    faults
+}
+
+/// The files of the app: everything but the core and the build chores.
+fn app() -> Vec<File> {
+    let mut files = files("src", ".rs");
+    files.retain(|file| !is_in(file, CORE) && !is_in(file, "src/xtask"));
+    files
+}
+
+fn keep(rules: &[Rule], all: &[File]) -> Vec<String> {
+    let mut found = Vec::new();
+    for rule in rules {
+        for file in all.iter().filter(|file| is_in(file, rule.room)) {
+            found.extend(faults(file, rule.never));
+        }
+    }
+    found
+}
+
+#[test]
+fn each_room_of_the_core_uses_only_what_it_may() {
+    let all = files(CORE, ".rs");
+    for rule in IN_CORE {
+        assert!(all.iter().any(|file| is_in(file, rule.room)), "{} is there", rule.room);
+    }
+    no_faults(&keep(IN_CORE, &all));
+}
+
+#[test]
+fn each_room_of_the_app_uses_only_what_it_may() {
+    no_faults(&keep(IN_APP, &app()));
+}
+
+#[test]
+fn only_the_browser_room_names_what_the_browser_gives() {
+    let all = app();
+    let others = all.iter().filter(|file| !is_in(file, "src/browser"));
+    no_faults(&others.flat_map(|file| faults(file, BROWSER_ALONE)).collect::<Vec<_>>());
+    let named =
+        all.iter().filter(|file| is_in(file, "src/browser")).flat_map(|file| faults(file, BROWSER_ALONE));
+    assert!(named.count() > 5, "the rule can see what it forbids");
+}
+
+/// Returns where a screen mentions another.
+fn of_another_screen(file: &File) -> Vec<String> {
+    let Some(inside) = file.name.strip_prefix("src/screens/").filter(|inside| *inside != "mod.rs") else {
+        return Vec::new();
+    };
+    let own = inside.split(['/', '.']).next().unwrap_or_default();
+    let own = format!("crate::screens::{own}");
+    mentions(file)
+        .into_iter()
+        .filter(|path| is_of(path, "crate::screens") && !is_of(path, &own))
+        .map(|path| format!("{}: {path}", file.name))
+        .collect()
+}
+
+#[test]
+fn a_screen_knows_no_other_screen() {
+    no_faults(&app().iter().flat_map(of_another_screen).collect::<Vec<_>>());
+}
+
+#[test]
+fn the_core_is_made_of_few_crates() {
+    let manifest = File::read("src/core/Cargo.toml").text;
+    let (_, after) = manifest.split_once("[dependencies]\n").expect("there are dependencies");
+    let (dependencies, _) = after.split_once("\n[").expect("something follows");
+    let crates: Vec<&str> = dependencies
+        .lines()
+        .filter_map(|line| line.split(['.', ' ', '=']).next())
+        .filter(|name| !name.is_empty())
+        .collect();
+    assert_eq!(crates, CORE_CRATES);
+    let workspace = File::read("Cargo.toml").text;
+    let line = |name: &str| {
+        let line =
+            workspace.lines().find(|line| line.starts_with(&format!("{name} = "))).expect("it is there");
+        line.to_owned()
+    };
+    assert!(line("chrono").contains("default-features = false"), "chrono has no clock");
+    for feature in ["clock", "now", "std", "v4", "v7", "js"] {
+        let feature = format!("\"{feature}\"");
+        assert!(!line("chrono").contains(&feature) && !line("uuid").contains(&feature), "{feature}");
+    }
+}
+
+#[track_caller]
+fn bites(name: &str, text: &str, expected: &[&str]) {
+    let file = File { name: name.to_owned(), text: text.to_owned() };
+    let rules = if is_in(&file, CORE) { IN_CORE } else { IN_APP };
+    let mut found = keep(rules, std::slice::from_ref(&file));
+    if !is_in(&file, CORE) && !is_in(&file, "src/browser") {
+        found.extend(faults(&file, BROWSER_ALONE));
+    }
+    found.extend(of_another_screen(&file));
+    let found: Vec<&str> = found.iter().filter_map(|fault| Some(fault.split_once(": ")?.1)).collect();
+    assert_eq!(found, expected, "{name}: {text}");
+}
+
+#[test]
+fn the_rules_bite() {
+    bites("src/core/book/x.rs", "use crate::flock::Flock;", &["crate::flock::Flock"]);
+    bites("src/core/book/x.rs", "use crate::{units::Mass, watch};", &["crate::watch"]);
+    bites("src/core/book/mod.rs", "use super::reckon::bottle;", &["crate::reckon::bottle"]);
+    bites(
+        "src/core/flock/mod.rs",
+        "mod tests { use super::super::watch::duties; }",
+        &["crate::watch::duties"],
+    );
+    bites("src/core/watch/x.rs", "use std::time::Duration;", &["std::time::Duration"]);
+    bites("src/core/watch/x.rs", "chrono::Utc::now()", &["chrono::Utc::now"]);
+    bites("src/core/watch/x.rs", "use chrono::{Local, Utc};", &["chrono::Local"]);
+    bites("src/core/watch/x.rs", "uuid::Uuid::now_v7()", &["uuid::Uuid::now_v7"]);
+    bites("src/core/watch/x.rs", "use crate::{book, flock, reckon, units};", &[]);
+    bites("src/words/x.rs", "use leptos::prelude::*;", &["leptos::prelude::*"]);
+    bites("src/words/x.rs", "// use leptos::prelude::*;\nuse yeanling_core::book::Sex;", &[]);
+    bites("src/parts/x.rs", "use yeanling_core::units::Mass;", &["yeanling_core::units::Mass"]);
+    bites("src/parts/x.rs", "fn f(x: leptos::web_sys::Event) {}", &["leptos::web_sys::Event"]);
+    bites("src/browser/x.rs", "use web_sys::Window; use super::super::farm;", &["crate::farm"]);
+    bites("src/farm.rs", "use crate::words;", &["crate::words"]);
+    bites("src/pieces/x.rs", "use crate::screens::lamb::Lamb;", &["crate::screens::lamb::Lamb"]);
+    bites(
+        "src/screens/lamb.rs",
+        "use crate::browser::now; use super::ewe;",
+        &["crate::browser::now", "crate::screens::ewe"],
+    );
+    bites("src/screens/lamb/feed.rs", "use super::Row; use crate::screens::lamb::x;", &[]);
+    bites("src/screens/lamb/feed.rs", "use super::super::ewe::Row;", &["crate::screens::ewe::Row"]);
+    bites("src/screens/lamb.rs", "mod tests { use super::*; }", &[]);
+}

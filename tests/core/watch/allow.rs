@@ -1,0 +1,447 @@
+//! What may be noted here and now, and the exact reason for what may not.
+
+use yeanling_core::book::{Animal, Book, Ease, EntryId, Event, EweId, LambId, Milk, Sex, Way};
+use yeanling_core::practice::{Choice, DayRule, Limit, LimitError, Limits};
+use yeanling_core::reckon::feeds::{self, Guard};
+use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta, Volume};
+use yeanling_core::watch::{Refusal, allow};
+
+use crate::scribe::{MS, Scribe, at, birth, eased, fed, hour, kg, ml, scored};
+
+/// A ewe, her lamb of four kilograms, seen to suck at forty minutes; it is now two hours after its birth.
+struct Barn {
+    scribe: Scribe,
+    ewe: EweId,
+    lamb: LambId,
+    now: Moment,
+}
+
+impl Barn {
+    fn new() -> Self {
+        let mut scribe = Scribe::new(1);
+        let ewe = scribe.ewe(at(-600), "23");
+        let lamb = scribe.born(at(0), Some(ewe));
+        scribe.weighed(at(25), lamb, 4.0);
+        scribe.sucked(at(40), lamb);
+        Self { scribe, ewe, lamb, now: at(120) }
+    }
+
+    fn try_at(&self, event: &Event, at: Moment) -> Result<(), Refusal> {
+        allow(&self.scribe.flock(), &self.scribe.book, event, at, self.now)
+    }
+
+    #[track_caller]
+    fn check(&self, event: &Event, expected: &Refusal) {
+        self.check_at(event, self.now, expected);
+    }
+
+    #[track_caller]
+    fn check_at(&self, event: &Event, at: Moment, expected: &Refusal) {
+        assert_eq!(self.try_at(event, at).as_ref(), Err(expected), "{event:?}");
+    }
+
+    #[track_caller]
+    fn ok(&self, event: &Event) {
+        self.ok_at(event, self.now);
+    }
+
+    #[track_caller]
+    fn ok_at(&self, event: &Event, at: Moment) {
+        assert_eq!(self.try_at(event, at), Ok(()), "{event:?}");
+    }
+}
+
+fn weighed(lamb: LambId, kilograms: f64) -> Event {
+    Event::Weighed { lamb, mass: kg(kilograms) }
+}
+
+fn bottle(lamb: LambId, milliliters: f64) -> Event {
+    fed(lamb, milliliters, Milk::DamColostrum, Way::Bottle)
+}
+
+fn amended(entry: EntryId, event: Event, at: Moment) -> Event {
+    Event::Amended { entry, event: Box::new(event), at }
+}
+
+#[test]
+fn what_is_right_may_be_noted() {
+    let barn = Barn::new();
+    let (ewe, lamb) = (barn.ewe, barn.lamb);
+    let (the_ewe, the_lamb) = (Animal::Ewe(ewe), Animal::Lamb(lamb));
+    for event in [
+        Event::EweCame { tag: None },
+        Event::EweCame { tag: Some("24".to_owned()) },
+        Event::Tagged { animal: the_ewe, tag: "32".to_owned() },
+        Event::Tagged { animal: the_lamb, tag: "Bramble".to_owned() },
+        birth(None, None),
+        birth(Some(ewe), Some(lamb)),
+        Event::DamGiven { lamb, dam: ewe },
+        eased(lamb),
+        Event::Stood { lamb },
+        Event::Sucked { lamb },
+        Event::NavelDipped { lamb },
+        weighed(lamb, 4.1),
+        bottle(lamb, 200.0),
+        fed(lamb, 60.0, Milk::PowderColostrum, Way::Tube),
+        scored(lamb, 1),
+        scored(lamb, 4),
+        Event::AllBorn { lamb },
+        Event::Remarked { animal: the_ewe, text: "Good mother".to_owned() },
+        Event::Chose(Choice::FarmName(String::new())),
+        Event::Chose(Choice::FarmName("Quarry Bank".to_owned())),
+        Event::Chose(Choice::DayRule(DayRule::TenPercent)),
+        Event::Chose(Choice::Limits(Limits::default())),
+        Event::Struck { entry: lamb.entry() },
+        Event::Restored { entry: lamb.entry() },
+        amended(lamb.entry(), birth(None, None), at(10)),
+    ] {
+        barn.ok(&event);
+    }
+}
+
+#[test]
+fn nothing_may_be_noted_of_the_future() {
+    let barn = Barn::new();
+    let (now, slack) = (barn.now, TimeDelta::minutes(2));
+    let in_future = |at| Refusal::InFuture { at, now };
+    for event in
+        [birth(None, None), Event::Sucked { lamb: barn.lamb }, Event::Struck { entry: barn.lamb.entry() }]
+    {
+        barn.ok_at(&event, now + slack);
+        barn.check_at(&event, now + slack + MS, &in_future(now + slack + MS));
+    }
+    let moved = |at| amended(barn.lamb.entry(), Event::EweCame { tag: None }, at);
+    barn.ok(&moved(now + slack));
+    barn.check(&moved(now + slack + MS), &in_future(now + slack + MS));
+}
+
+#[test]
+fn nothing_is_seen_of_a_lamb_before_its_birth() {
+    let barn = Barn::new();
+    let (lamb, born, early) = (barn.lamb, at(0), at(0) - MS);
+    for event in [
+        Event::Stood { lamb },
+        Event::Sucked { lamb },
+        Event::NavelDipped { lamb },
+        weighed(lamb, 4.0),
+        bottle(lamb, 60.0),
+        scored(lamb, 2),
+        Event::Died { animal: Animal::Lamb(lamb), cause: yeanling_core::book::Cause::Cold },
+    ] {
+        barn.check_at(&event, early, &Refusal::BeforeBirth { at: early, born });
+        barn.ok_at(&event, born);
+    }
+    barn.ok_at(&eased(lamb), early);
+}
+
+#[test]
+fn a_phone_with_another_offset_may_note_the_instant_of_birth_and_of_death() {
+    let mut barn = Barn::new();
+    let lamb = barn.lamb;
+    let elsewhere =
+        |moment: Moment, offset| Moment::from_unix_milliseconds(moment.as_unix_milliseconds(), offset);
+    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(0), -360));
+    barn.scribe.died(at(60), Animal::Lamb(lamb));
+    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(60), 60));
+}
+
+#[test]
+fn nothing_but_a_weight_and_a_word_is_noted_after_a_death() {
+    let mut barn = Barn::new();
+    let (lamb, died) = (barn.lamb, at(60));
+    barn.scribe.died(died, Animal::Lamb(lamb));
+    for event in [
+        Event::Stood { lamb },
+        Event::Sucked { lamb },
+        Event::NavelDipped { lamb },
+        bottle(lamb, 60.0),
+        scored(lamb, 2),
+    ] {
+        barn.check_at(&event, died + MS, &Refusal::AfterDeath { at: died + MS, died });
+        barn.ok_at(&event, died);
+    }
+    barn.ok(&weighed(lamb, 4.0));
+    barn.ok(&eased(lamb));
+    barn.ok(&Event::Remarked { animal: Animal::Lamb(lamb), text: "Sent to the lab".to_owned() });
+}
+
+#[test]
+fn a_lamb_born_dead_was_never_seen_alive() {
+    let mut barn = Barn::new();
+    let lamb = barn.scribe.born_dead(at(5));
+    barn.check(&Event::Stood { lamb }, &Refusal::AfterDeath { at: barn.now, died: at(5) });
+    barn.check(&bottle(lamb, 60.0), &Refusal::AfterDeath { at: barn.now, died: at(5) });
+    barn.ok(&weighed(lamb, 3.0));
+}
+
+#[test]
+fn a_weight_is_a_lambs() {
+    let barn = Barn::new();
+    for kilograms in [0.0, -3.0, 0.49, 12.1, 40.0, f64::INFINITY] {
+        let allowed = Mass::AT_BIRTH;
+        barn.check(
+            &weighed(barn.lamb, kilograms),
+            &Refusal::Weight(OutOfBounds { given: kg(kilograms), allowed }),
+        );
+    }
+    assert!(matches!(barn.try_at(&weighed(barn.lamb, f64::NAN), barn.now), Err(Refusal::Weight(_))));
+    barn.ok(&weighed(barn.lamb, 0.5));
+    barn.ok(&weighed(barn.lamb, 12.0));
+}
+
+#[test]
+fn after_a_day_a_lamb_may_weigh_more() {
+    let mut barn = Barn::new();
+    barn.now = hour(90 * 24);
+    barn.ok(&weighed(barn.lamb, 40.0));
+    barn.ok(&weighed(barn.lamb, 90.0));
+    let mut allowed = Mass::AT_BIRTH;
+    allowed.most = kg(90.0);
+    barn.check(&weighed(barn.lamb, 90.1), &Refusal::Weight(OutOfBounds { given: kg(90.1), allowed }));
+    barn.check(&weighed(barn.lamb, 0.4), &Refusal::Weight(OutOfBounds { given: kg(0.4), allowed }));
+    let at_birth = Refusal::Weight(OutOfBounds { given: kg(40.0), allowed: Mass::AT_BIRTH });
+    barn.check_at(&weighed(barn.lamb, 40.0), hour(24) - MS, &at_birth);
+    barn.ok_at(&weighed(barn.lamb, 40.0), hour(24));
+}
+
+#[test]
+fn a_feed_is_not_too_much_at_once() {
+    let barn = Barn::new();
+    let refusal = |given, most, weight| {
+        Refusal::Feed(feeds::Refusal::TooMuchAtOnce {
+            given: ml(given),
+            most: ml(most),
+            weight,
+            guard: Guard::FirstWeek,
+        })
+    };
+    barn.ok(&bottle(barn.lamb, 240.0));
+    barn.check(&bottle(barn.lamb, 900.0), &refusal(900.0, 240.0, Some(kg(4.0))));
+    barn.check(&bottle(barn.lamb, 240.1), &refusal(240.1, 240.0, Some(kg(4.0))));
+    let mut unweighed = Barn::new();
+    let lamb = unweighed.scribe.born(at(5), None);
+    unweighed.ok(&bottle(lamb, 240.0));
+    unweighed.check(&bottle(lamb, 900.0), &refusal(900.0, 240.0, None));
+}
+
+#[test]
+fn a_feed_is_a_feed() {
+    let barn = Barn::new();
+    for milliliters in [0.0, -60.0, 0.9, 2000.1] {
+        let out = OutOfBounds { given: ml(milliliters), allowed: Volume::ONE_FEED };
+        barn.check(&bottle(barn.lamb, milliliters), &Refusal::Feed(feeds::Refusal::NotAVolume(out)));
+    }
+}
+
+#[test]
+fn a_day_of_feeds_is_not_too_much() {
+    let mut barn = Barn::new();
+    let lamb = barn.lamb;
+    let feeds: Vec<EntryId> = (1..=5).map(|hours| barn.scribe.fed(hour(hours), lamb, 220.0)).collect();
+    barn.now = hour(6);
+    let too_much = |would_be| {
+        let (most, weight, guard) = (ml(1200.0), Some(kg(4.0)), Guard::FirstWeek);
+        Refusal::Feed(feeds::Refusal::TooMuchInADay { would_be: ml(would_be), most, weight, guard })
+    };
+    barn.ok(&bottle(lamb, 100.0));
+    barn.check(&bottle(lamb, 120.0), &too_much(1220.0));
+    // What the amended feed was is not counted beside what it should have been.
+    barn.ok(&amended(feeds[4], bottle(lamb, 230.0), hour(5)));
+    barn.check(
+        &amended(feeds[4], bottle(lamb, 240.0), hour(6) - TimeDelta::hours(30)),
+        &Refusal::BeforeBirth { at: hour(-24), born: at(0) },
+    );
+    // A day later the first feeds no longer count.
+    barn.now = hour(25);
+    barn.ok(&bottle(lamb, 240.0));
+    barn.check_at(&bottle(lamb, 240.0), hour(25) - MS, &too_much(1340.0));
+}
+
+#[test]
+fn who_and_what_is_not_in_the_book_cannot_be_written_about() {
+    let barn = Barn::new();
+    let mut elsewhere = Scribe::new(2);
+    let (ewe, lamb) = (elsewhere.ewe(at(0), "99"), elsewhere.born(at(0), None));
+    for event in [
+        Event::Tagged { animal: Animal::Ewe(ewe), tag: "1".to_owned() },
+        Event::Tagged { animal: Animal::Lamb(lamb), tag: "1".to_owned() },
+        Event::Tagged { animal: Animal::Lamb(barn.ewe.entry().as_lamb()), tag: "1".to_owned() },
+        birth(Some(ewe), None),
+        birth(None, Some(lamb)),
+        Event::DamGiven { lamb, dam: barn.ewe },
+        Event::DamGiven { lamb: barn.lamb, dam: ewe },
+        eased(lamb),
+        Event::Stood { lamb },
+        Event::Sucked { lamb },
+        Event::NavelDipped { lamb },
+        weighed(lamb, 4.0),
+        bottle(lamb, 60.0),
+        scored(lamb, 2),
+        Event::BellyFelt { lamb, belly: yeanling_core::book::Belly::Full },
+        Event::AllBorn { lamb },
+        Event::Died { animal: Animal::Ewe(ewe), cause: yeanling_core::book::Cause::Cold },
+        Event::Remarked { animal: Animal::Lamb(lamb), text: "?".to_owned() },
+        Event::SameAnimal { keep: Animal::Ewe(barn.ewe), also: Animal::Ewe(ewe) },
+        Event::SameAnimal { keep: Animal::Ewe(ewe), also: Animal::Ewe(barn.ewe) },
+    ] {
+        barn.check(&event, &Refusal::NoSuchAnimal);
+    }
+    for event in [
+        Event::Struck { entry: lamb.entry() },
+        Event::Restored { entry: lamb.entry() },
+        amended(lamb.entry(), birth(None, None), at(0)),
+    ] {
+        barn.check(&event, &Refusal::NoSuchEntry);
+    }
+}
+
+#[test]
+fn nothing_is_noted_of_a_lamb_whose_birth_was_struck() {
+    let mut barn = Barn::new();
+    barn.scribe.strike(at(50), barn.lamb.entry());
+    barn.check(&Event::Stood { lamb: barn.lamb }, &Refusal::NoSuchAnimal);
+    barn.ok(&Event::Restored { entry: barn.lamb.entry() });
+}
+
+#[test]
+fn a_birth_may_not_move_past_what_was_seen_of_the_lamb() {
+    let mut barn = Barn::new();
+    let entry = barn.lamb.entry();
+    let moved = |at| amended(entry, birth(None, None), at);
+    barn.ok(&moved(at(-300)));
+    barn.ok(&moved(at(25)));
+    let late = at(25) + MS;
+    barn.check(&moved(late), &Refusal::BornAfter { born: late, seen: at(25) });
+    let weights: Vec<EntryId> =
+        barn.scribe.flock().lines.iter().filter(|line| line.at == at(25)).map(|line| line.entry).collect();
+    barn.scribe.strike(at(50), weights[0]);
+    barn.ok(&moved(late));
+    barn.check(&moved(at(40) + MS), &Refusal::BornAfter { born: at(40) + MS, seen: at(40) });
+}
+
+#[test]
+fn a_correction_is_not_amended_and_nothing_is_amended_into_one() {
+    let mut barn = Barn::new();
+    let struck = barn.scribe.strike(at(50), barn.ewe.entry());
+    barn.check(&amended(struck, birth(None, None), at(0)), &Refusal::NoSuchEntry);
+    let restore = Event::Restored { entry: barn.ewe.entry() };
+    barn.check(&amended(barn.lamb.entry(), restore, at(0)), &Refusal::NoSuchEntry);
+    barn.ok(&Event::Struck { entry: struck });
+}
+
+#[test]
+fn an_amendment_passes_the_same_gate_as_a_new_fact() {
+    let mut barn = Barn::new();
+    let lamb = barn.lamb;
+    let fed = barn.scribe.fed(at(60), lamb, 200.0);
+    barn.ok(&amended(fed, bottle(lamb, 100.0), at(61)));
+    barn.ok(&amended(fed, Event::BirthEase { lamb, ease: Ease::Vet }, at(61)));
+    barn.check(&amended(fed, bottle(lamb, 100.0), at(-1)), &Refusal::BeforeBirth { at: at(-1), born: at(0) });
+    barn.check(&amended(fed, scored(lamb, 9), at(61)), &Refusal::Score { given: 9, least: 1, most: 4 });
+    barn.check(&amended(fed, Event::EweCame { tag: Some(" ".to_owned()) }, at(61)), &Refusal::NoText);
+}
+
+#[test]
+fn a_score_is_on_its_scale() {
+    let barn = Barn::new();
+    for given in [0, 5, 255] {
+        barn.check(&scored(barn.lamb, given), &Refusal::Score { given, least: 1, most: 4 });
+    }
+}
+
+#[track_caller]
+fn text(barn: &Barn, most: usize, event: impl Fn(String) -> Event) {
+    for empty in ["", " ", "\t\n\u{a0}"] {
+        barn.check(&event(empty.to_owned()), &Refusal::NoText);
+    }
+    // Counted by characters, not by bytes.
+    barn.ok(&event("🐑".repeat(most)));
+    barn.check(&event("🐑".repeat(most + 1)), &Refusal::LongText { given: most + 1, most });
+}
+
+#[test]
+fn a_text_says_something_and_not_too_much() {
+    let barn = Barn::new();
+    text(&barn, 24, |tag| Event::EweCame { tag: Some(tag) });
+    text(&barn, 24, |tag| Event::Tagged { animal: Animal::Ewe(barn.ewe), tag });
+    text(&barn, 1000, |text| Event::Remarked { animal: Animal::Ewe(barn.ewe), text });
+    let long = Event::Chose(Choice::FarmName("x".repeat(25)));
+    barn.check(&long, &Refusal::LongText { given: 25, most: 24 });
+    barn.check(&Event::Chose(Choice::FarmName(" ".to_owned())), &Refusal::NoText);
+}
+
+#[test]
+fn only_two_records_of_one_kind_can_be_one_animal() {
+    let mut barn = Barn::new();
+    let other = barn.scribe.ewe(at(1), "24");
+    let twin = barn.scribe.born(at(2), Some(barn.ewe));
+    let (ewe, lamb) = (Animal::Ewe(barn.ewe), Animal::Lamb(barn.lamb));
+    let same = |keep, also| Event::SameAnimal { keep, also };
+    barn.ok(&same(ewe, Animal::Ewe(other)));
+    barn.ok(&same(lamb, Animal::Lamb(twin)));
+    for (keep, also) in [(ewe, ewe), (lamb, lamb), (ewe, lamb), (lamb, ewe)] {
+        barn.check(&same(keep, also), &Refusal::NotOneAnimal);
+    }
+    barn.scribe.same(at(3), ewe, Animal::Ewe(other));
+    barn.check(&same(Animal::Ewe(other), ewe), &Refusal::NotOneAnimal);
+}
+
+#[track_caller]
+fn limits(change: impl FnOnce(&mut Limits), expected: Option<LimitError>) {
+    let mut limits = Limits::default();
+    change(&mut limits);
+    let got = Barn::new().try_at(&Event::Chose(Choice::Limits(limits)), at(0));
+    assert_eq!(got, expected.map_or(Ok(()), |error| Err(Refusal::Limit(error))));
+}
+
+#[test]
+fn the_farms_limits_have_limits() {
+    let error = |limit, given, least, most| Some(LimitError { limit, given, least, most });
+    for (up, expected) in
+        [(4, error(Limit::Up, 4, 5, 120)), (5, None), (120, None), (121, error(Limit::Up, 121, 5, 120))]
+    {
+        limits(|limits| limits.up_minutes = up, expected);
+    }
+    for (help, expected) in [
+        (14, error(Limit::Help, 14, 15, 180)),
+        (15, None),
+        (119, None),
+        (120, error(Limit::Red, 120, 121, 240)),
+        (181, error(Limit::Help, 181, 15, 180)),
+    ] {
+        limits(|limits| limits.help_minutes = help, expected);
+    }
+    for (red, expected) in [
+        (60, error(Limit::Red, 60, 61, 240)),
+        (61, None),
+        (240, None),
+        (241, error(Limit::Red, 241, 61, 240)),
+    ] {
+        limits(|limits| limits.red_minutes = red, expected);
+    }
+    for (last_call, expected) in [
+        (120, error(Limit::LastCall, 120, 121, 720)),
+        (121, None),
+        (720, None),
+        (721, error(Limit::LastCall, 721, 121, 720)),
+    ] {
+        limits(|limits| limits.last_call_minutes = last_call, expected);
+    }
+    for (again, expected) in [
+        (59, error(Limit::NavelAgain, 59, 60, 1440)),
+        (60, None),
+        (1440, None),
+        (1441, error(Limit::NavelAgain, 1441, 60, 1440)),
+    ] {
+        limits(|limits| limits.navel_again_minutes = again, expected);
+    }
+}
+
+#[test]
+fn a_book_is_not_changed_by_asking() {
+    let barn = Barn::new();
+    let before: Book = barn.scribe.book.clone();
+    let ram = Event::LambBorn { dam: None, beside: None, sex: Some(Sex::Ram), alive: true };
+    barn.ok(&ram);
+    assert_eq!(barn.scribe.book, before);
+}

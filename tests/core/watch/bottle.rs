@@ -1,0 +1,247 @@
+//! A lamb that lives from the hand: its next feed, and what its first day is short of.
+
+use yeanling_core::book::{Event, LambId, Milk, Way};
+use yeanling_core::practice::{BottleTable, Choice, DayRule};
+use yeanling_core::units::{Moment, TimeDelta, Volume};
+use yeanling_core::watch::{Discharge, State, Task, allow};
+
+use super::{all, check, day_total, feed, find, none};
+use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
+
+/// A lamb of four kilograms, fed 200 ml of its dam's colostrum at half an hour.
+fn on_the_bottle() -> (Scribe, LambId) {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    scribe.weighed(at(25), lamb, 4.0);
+    scribe.fed(at(30), lamb, 200.0);
+    (scribe, lamb)
+}
+
+#[track_caller]
+fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
+    assert_eq!(find(scribe, now, feed).map(|duty| duty.task), Some(Task::Feed { volume: expected }));
+}
+
+#[track_caller]
+fn one_tap(scribe: &Scribe, now: Moment, expected: Event) {
+    assert_eq!(find(scribe, now, feed).map(|duty| duty.discharge), Some(Discharge::Note(expected)));
+}
+
+#[track_caller]
+fn read_first(scribe: &Scribe, now: Moment) {
+    assert_eq!(find(scribe, now, feed).map(|duty| duty.discharge), Some(Discharge::Open));
+}
+
+#[test]
+fn a_lamb_never_fed_has_no_feeding_hours() {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    scribe.weighed(at(25), lamb, 4.0);
+    none(&scribe, at(60), feed);
+    none(&scribe, hour(21), day_total);
+}
+
+#[test]
+fn the_feed_after_the_first_is_due_in_time_for_the_six_hours() {
+    let (scribe, lamb) = on_the_bottle();
+    check(&scribe, at(30), feed, at(360), at(420));
+    volume(&scribe, at(30), Some(ml(200.0)));
+    one_tap(&scribe, at(30), fed(lamb, 200.0, Milk::DamColostrum, Way::Bottle));
+}
+
+#[test]
+fn the_last_feed_of_the_day_is_what_is_missing() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.fed(hour(6), lamb, 200.0);
+    scribe.fed(hour(12), lamb, 200.0);
+    scribe.fed(hour(15), lamb, 90.0);
+    volume(&scribe, hour(15), Some(ml(110.0)));
+    scribe.fed(hour(18), lamb, 110.0);
+    none(&scribe, hour(18), feed);
+    none(&scribe, hour(24) - MS, feed);
+    check(&scribe, hour(24), feed, hour(18) + TimeDelta::minutes(288), hour(19) + TimeDelta::minutes(288));
+}
+
+#[test]
+fn without_a_weight_the_next_feed_is_four_hours_on_and_no_volume_is_said() {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    scribe.fed(at(30), lamb, 100.0);
+    check(&scribe, at(30), feed, at(270), at(330));
+    volume(&scribe, at(30), None);
+    read_first(&scribe, at(30));
+    scribe.weighed(at(40), lamb, 4.0);
+    volume(&scribe, at(40), Some(ml(200.0)));
+}
+
+#[test]
+fn a_tube_is_never_one_tap() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.note(hour(6), fed(lamb, 200.0, Milk::DamColostrum, Way::Tube));
+    volume(&scribe, hour(6), Some(ml(200.0)));
+    read_first(&scribe, hour(6));
+    read_first(&scribe, hour(30));
+}
+
+#[test]
+fn a_feed_that_the_guard_would_refuse_is_not_one_tap() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.weighed(at(40), lamb, 3.0);
+    // The day goes by the birth weight of 4 kg, the guard by the latest: 3 kg × 60 ml/kg = 180 ml.
+    volume(&scribe, at(40), Some(ml(200.0)));
+    read_first(&scribe, at(40));
+}
+
+#[test]
+fn a_lamb_seen_to_suck_is_its_dams_again() {
+    let (mut scribe, lamb) = on_the_bottle();
+    let sucked = scribe.sucked(at(200), lamb);
+    none(&scribe, at(400), feed);
+    none(&scribe, hour(21), day_total);
+    scribe.strike(at(201), sucked);
+    assert!(find(&scribe, at(400), feed).is_some());
+    assert!(find(&scribe, hour(21), day_total).is_some());
+    scribe.sucked(at(200), lamb);
+    scribe.fed(at(300), lamb, 200.0);
+    assert!(find(&scribe, at(400), feed).is_some(), "fed again");
+    none(&scribe, hour(21), day_total);
+}
+
+#[test]
+fn after_a_day_colostrum_gives_way_to_replacer() {
+    let (mut scribe, lamb) = on_the_bottle();
+    one_tap(&scribe, hour(24) - MS, fed(lamb, 200.0, Milk::DamColostrum, Way::Bottle));
+    for milk in [Milk::DamColostrum, Milk::EweColostrum, Milk::OtherColostrum, Milk::PowderColostrum] {
+        scribe.note(hour(23), fed(lamb, 50.0, milk, Way::Bottle));
+        one_tap(&scribe, hour(24), fed(lamb, 125.0, Milk::Replacer, Way::Bottle));
+    }
+    scribe.note(hour(23), fed(lamb, 50.0, Milk::Milk, Way::Bottle));
+    one_tap(&scribe, hour(24), fed(lamb, 125.0, Milk::Milk, Way::Bottle));
+}
+
+#[test]
+fn an_older_lamb_is_fed_by_the_table_of_its_farm() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.note(hour(30), fed(lamb, 100.0, Milk::Replacer, Way::Bottle));
+    check(&scribe, hour(30), feed, hour(30) + TimeDelta::minutes(288), hour(31) + TimeDelta::minutes(288));
+    volume(&scribe, hour(30), Some(ml(125.0)));
+    scribe.note(hour(30), Event::Chose(Choice::BottleTable(BottleTable::UsHandbook)));
+    // 2½ US fluid ounces six times a day.
+    check(&scribe, hour(30), feed, hour(34), hour(35));
+    volume(&scribe, hour(30), Some(ml(75.0)));
+}
+
+#[test]
+fn an_older_lamb_is_fed_by_its_present_weight_or_by_none() {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    scribe.weighed(at(25), lamb, 2.0);
+    scribe.fed(hour(25), lamb, 60.0);
+    let four_days = at(25) + TimeDelta::days(4);
+    // 2 kg × 200 ml/kg ÷ 5 feeds = 80 ml; without a weight, the middle of 100 to 150 ml.
+    volume(&scribe, four_days, Some(ml(80.0)));
+    volume(&scribe, four_days + MS, Some(ml(125.0)));
+    let day_nine = hour(9 * 24);
+    scribe.fed(day_nine, lamb, 150.0);
+    volume(&scribe, day_nine, Some(ml(215.0)));
+    scribe.weighed(day_nine, lamb, 3.0);
+    volume(&scribe, day_nine, Some(ml(150.0)));
+}
+
+#[test]
+fn a_lamb_older_than_the_table_has_no_feeding_hours() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.fed(hour(35 * 24 - 8), lamb, 800.0);
+    assert!(find(&scribe, hour(35 * 24) - MS, feed).is_some());
+    none(&scribe, hour(35 * 24), feed);
+}
+
+#[test]
+fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
+    let (mut scribe, lamb) = on_the_bottle();
+    check(&scribe, at(30), day_total, hour(20), hour(24));
+    let total = |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (duty.task, duty.discharge));
+    let short = |given| Some((Task::DayTotal { given: ml(given), want: ml(800.0) }, Discharge::Open));
+    assert_eq!(total(&scribe, hour(20)), short(200.0));
+    scribe.fed(hour(21), lamb, 569.0);
+    assert_eq!(total(&scribe, hour(21)), short(769.0));
+    assert_eq!(total(&scribe, hour(48)), short(769.0));
+    assert_eq!(total(&scribe, hour(48) + MS), None);
+    scribe.fed(hour(22), lamb, 1.0);
+    assert_eq!(total(&scribe, hour(22)), None, "30 ml are no shortfall");
+}
+
+#[test]
+fn milk_after_the_first_day_does_not_count_for_it() {
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.fed(hour(24) + MS, lamb, 700.0);
+    assert!(find(&scribe, hour(25), day_total).is_some());
+    let mut in_time = on_the_bottle().0;
+    in_time.fed(hour(24), lamb, 700.0);
+    none(&in_time, hour(25), day_total);
+}
+
+#[test]
+fn a_day_without_a_birth_weight_has_no_total() {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    scribe.fed(at(30), lamb, 100.0);
+    none(&scribe, hour(21), day_total);
+}
+
+/// Follows the watch by one tap alone for 36 days: every quarter of an hour on the first, then every hour.
+#[track_caller]
+fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
+    let mut scribe = Scribe::new(1);
+    scribe.note(at(0), Event::Chose(Choice::DayRule(rule)));
+    scribe.note(at(0), Event::Chose(Choice::BottleTable(table)));
+    let lamb = scribe.born(at(0), None);
+    scribe.weighed(at(10), lamb, kilograms);
+    scribe.fed(at(30), lamb, kilograms * 50.0);
+    let mut taps = 0;
+    for minutes in (45..25 * 60).step_by(15).chain((25 * 60..36 * 24 * 60).step_by(60)) {
+        let now = at(minutes);
+        let Some(duty) = find(&scribe, now, feed).filter(|duty| duty.state(now) >= State::Now) else {
+            continue;
+        };
+        let Discharge::Note(event) = duty.discharge else {
+            let Task::Feed { volume } = duty.task else { panic!("{duty:?}") };
+            // What is not one tap is given all the same, as much as a careful hand would.
+            let half = volume.map_or(60.0, |volume| volume.as_milliliters() / 2.0);
+            scribe.note(now, fed(lamb, half, Milk::Replacer, Way::Bottle));
+            continue;
+        };
+        let flock = scribe.flock();
+        assert_eq!(
+            allow(&flock, &scribe.book, &event, now, now),
+            Ok(()),
+            "{kilograms} kg at {minutes} minutes"
+        );
+        scribe.note(now, event);
+        taps += 1;
+        if minutes > 24 * 60 {
+            none(&scribe, now, day_total);
+        }
+    }
+    assert!(taps > 90, "{taps} feeds of {kilograms} kg in 36 days");
+    let flock = scribe.flock();
+    let given = flock.lamb(lamb).expect("it is here").given_first_day(hour(24) - MS);
+    let want = match rule {
+        DayRule::Ahdb200 => 200.0,
+        DayRule::Ruma210 => 210.0,
+        DayRule::TenPercent => 100.0,
+    };
+    let short = kg(kilograms).as_kilograms() * want - given.as_milliliters();
+    assert!((-30.0..=30.0).contains(&short), "{short} ml short at {kilograms} kg");
+    assert_eq!(all(&scribe, hour(36 * 24)), vec![]);
+}
+
+#[test]
+fn a_lamb_fed_by_one_tap_gets_its_day_and_is_never_refused() {
+    for kilograms in [1.5, 2.0, 3.3, 5.7, 9.0] {
+        for rule in [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent] {
+            follow(kilograms, rule, BottleTable::VetSupplier);
+        }
+        follow(kilograms, DayRule::Ahdb200, BottleTable::UsHandbook);
+    }
+}
