@@ -263,7 +263,7 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
         says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
         left: window::left(lamb.age(now)).map(span).unwrap_or_default(),
         age: words::left(&words::age(lamb.age(now))),
-        button: first.map(|duty| act(duty)),
+        button: first.map(act),
         others: duties.iter().skip(1).map(act).collect(),
         ribbon: newborn.then(|| MilkRibbon::of(lamb, now, false)),
         facts: if newborn {
