@@ -43,7 +43,7 @@ test("a birth in the future and a suck before birth are refused, and nothing is 
 test("what was noted can be changed: weight, sex, a remark, a tag", async ({ page }) => {
   const phone = new Phone(page);
   await aLamb(phone);
-  await phone.tap("change: Weighed *4 kg*");
+  await phone.tap("change: Weighed 4.0 kg");
   await page.getByRole("dialog").getByLabel("Weight", { exact: true }).fill("4.4");
   await phone.tap("Save", page.getByRole("dialog"));
   await expect(page.locator(".title")).toContainText("4.4 kg");

@@ -44,7 +44,7 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
   await phone.tap("Other feed…");
   const volume = page.getByLabel("Volume");
   for (const [typed, said] of [
-    ["900", /900 ml.*4 kg|4 kg.*900 ml/],
+    ["900", "900 ml at once is too much for a lamb of 4.0 kg. At most 240 ml"],
     ["4..2", "more than one point"],
     ["abc", "is not a number"],
     ["", "Nothing is typed yet"],
@@ -59,7 +59,7 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
   await volume.fill("190,5");
   await phone.tap("Save");
   await expect(page.getByRole("dialog")).toHaveCount(0);
-  await expect(page.locator(".noted-text", { hasText: "Fed 190.5 ml" }).or(page.locator(".noted-text", { hasText: "Fed 191 ml" })).first()).toBeVisible();
+  await expect(page.locator(".noted-text", { hasText: /Fed 19[01](\.5)? ml/ })).toBeVisible();
 });
 
 test("every figure says why: the working, the rule, who says so, and what others say", async ({ page }) => {

@@ -23,7 +23,7 @@ test("the first lamb of an empty book is on the Watch with its window, volumes a
   await expect(row.locator(".fact").nth(3)).toContainText("840");
   await expect(row.locator(".figure")).toContainText(/23 h 5\d min|24 h/);
   await expect(row.getByRole("img", { name: /First milk: .* left of 24 hours/ })).toBeVisible();
-  await expect(row.getByRole("link", { name: "Score" })).toBeVisible();
+  await expect(row.getByRole("link", { name: "Score", exact: true })).toBeVisible();
   await fitsTheScreen(page);
 });
 
@@ -91,10 +91,10 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   await phone.saved();
   const row = phone.row("31a");
   await page.clock.fastForward("00:31:00");
-  await expect(row).toContainText("Not seen up");
+  await expect(row).toContainText("Dip the navel · Not seen up");
   await page.clock.fastForward("00:30:00");
   await expect(row).toContainText("Not seen to suck");
-  await expect(row).toContainText("22 h 59 min");
+  await expect(row).toContainText(/22 h 5\d min/);
   await phone.look("31a");
   await expect(page.getByText("not seen to suck: help it now")).toBeVisible();
   await phone.tab("Watch");
@@ -102,7 +102,7 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   await expect(row).toHaveAttribute("data-state", "late");
   await page.clock.fastForward("04:00:00");
   await expect(row).toContainText("last call");
-  await expect(row).toContainText("17 h 59 min");
+  await expect(row).toContainText(/17 h 5\d min/);
   await row.getByRole("button", { name: "Sucked, 31a" }).first().tap();
   await expect(row).not.toContainText("last call");
   await page.clock.fastForward("18:00:00");

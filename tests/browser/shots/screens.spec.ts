@@ -1,17 +1,81 @@
 // A picture of every screen, by day and by night: `cargo xtask shots` puts them into target/shots/.
 import { join } from "node:path";
+import { Phone } from "../barn";
 import { expect, test } from "../watching";
 
 const folder = process.env.YEANLING_SHOTS ?? join(import.meta.dirname, "../../../target/shots");
-const screens: Record<string, string> = {
-  watch: "./",
+
+/** How to come before each screen, from the made-up flock's Watch. */
+const screens: Record<string, (phone: Phone) => Promise<void>> = {
+  watch: async () => {},
+  "lambing-who": async (phone) => phone.tap("Lambing", phone.page.locator(".thumb")),
+  "lambing-next": async (phone) => phone.lambing("44"),
+  lambing: async (phone) => {
+    await phone.lambing("44");
+    await phone.tap("Ewe lamb");
+    await phone.tap("Next lamb");
+    await phone.tap("Ram lamb");
+    await phone.weigh("4.2");
+    await phone.tap("Navel dipped");
+    await phone.tap("No help");
+  },
+  lamb: async (phone) => phone.look("27a"),
+  "lamb-bottle": async (phone) => phone.look("Bramble"),
+  why: async (phone) => {
+    await phone.look("12c");
+    await phone.page.locator(".card").getByRole("button", { name: /^why/ }).tap();
+  },
+  change: async (phone) => {
+    await phone.look("12c");
+    await phone.tap(/^change: Fed/);
+  },
+  ewe: async (phone) => {
+    await phone.tab("Flock");
+    await phone.look("Ewe 12");
+  },
+  flock: async (phone) => phone.tab("Flock"),
+  figures: async (phone) => {
+    await phone.tab("Figures");
+    await phone.page.getByLabel("Weight", { exact: true }).fill("3.9");
+  },
+  "figures-window": async (phone) => {
+    await phone.tab("Figures");
+    await phone.tap("Window");
+    await phone.page.getByRole("textbox").first().fill("1 h 20");
+  },
+  "figures-bottle": async (phone) => {
+    await phone.tab("Figures");
+    await phone.tap("Bottle");
+    await phone.page.getByRole("textbox").first().fill("10");
+  },
+  "hand-over": async (phone) => phone.tab("Hand over"),
+  more: async (phone) => phone.tab("More"),
+  help: async (phone) => {
+    await phone.tab("More");
+    await phone.page.getByText("Help", { exact: true }).first().tap();
+  },
+  practice: async (phone) => {
+    await phone.tab("More");
+    await phone.page.getByText("Practice", { exact: true }).first().tap();
+  },
 };
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
-  for (const [name, address] of Object.entries(screens)) {
+  test(`empty by ${look}`, async ({ page }) => {
+    await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+    await new Phone(page).open();
+    await page.evaluate(() => document.fonts.ready);
+    await page.screenshot({ path: join(folder, `empty-${look}.png`) });
+  });
+  for (const [name, go] of Object.entries(screens)) {
     test(`${name} by ${look}`, async ({ page }) => {
       await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-      await page.goto(address);
+      await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+      const phone = new Phone(page);
+      await phone.open();
+      await phone.tap("Look round a made-up flock");
+      await go(phone);
+      await page.clock.fastForward("00:00:14");
       await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
       await page.evaluate(() => document.fonts.ready);
       await page.screenshot({ path: join(folder, `${name}-${look}.png`) });
