@@ -2,20 +2,27 @@
 //!
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
+mod hand_over;
+mod phone;
+
 use std::collections::BTreeSet;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::book::{self, Book, BookFile, DeviceId, Entry, EntryId, Event, FileError, Merged};
+use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
-use crate::browser::files::{self, FileTrouble};
+pub use crate::browser::files::FileTrouble;
+pub use crate::browser::look::Look;
+pub use crate::browser::storage::Promised;
+pub use crate::browser::worker::Offline;
+
 use crate::browser::keep::{Keeper, Kept};
-use crate::browser::worker::{self, Offline};
-use crate::browser::{id, local, now, place};
+use crate::browser::worker;
+use crate::browser::{id, local, look, now, place, storage};
 use crate::made_up;
 
 /// A book and the flock it makes.
@@ -72,6 +79,8 @@ pub struct Farm {
     broken: RwSignal<Vec<String>>,
     last: RwSignal<Option<EntryId>>,
     refused: RwSignal<Option<Refusal>>,
+    look: RwSignal<Look>,
+    sent: RwSignal<Option<Moment>>,
     keeper: StoredValue<Keeper, LocalStorage>,
     device: DeviceId,
 }
@@ -91,6 +100,8 @@ impl Farm {
             broken: RwSignal::new(held.broken),
             last: RwSignal::new(None),
             refused: RwSignal::new(None),
+            look: RwSignal::new(look::load()),
+            sent: RwSignal::new(storage::sent()),
             keeper: StoredValue::new_local(Keeper::default()),
             device: id::device(now::now()),
         };
@@ -339,63 +350,6 @@ impl Farm {
                 };
             });
         });
-    }
-
-    /// Returns the book as a file: its name and its text.
-    #[must_use]
-    pub fn book_file(self) -> (String, String) {
-        let now = now::now();
-        let farm = self.peek(|ground| ground.flock.practice.farm_name.clone());
-        let name: String =
-            farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
-        let name = if name.is_empty() { "yeanling".to_owned() } else { name };
-        let text = self.peek(|ground| book::write(&ground.book, now, self.device));
-        (format!("{name}-{}.json.txt", now.local().format("%Y-%m-%d-%H%M")), text)
-    }
-
-    /// Reads a book file and says what taking it in would add. Nothing changes.
-    ///
-    /// # Errors
-    /// The file is no whole book.
-    pub fn preview(self, bytes: &[u8]) -> Result<Preview, FileError> {
-        let file = book::read(bytes)?;
-        let (book, merged) = self.peek(|ground| ground.book.with(file.entries.iter().cloned()));
-        let flock = fold(&book);
-        let (ewes, lambs) = self.peek(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
-        Ok(Preview {
-            ewes: flock.ewes.len().saturating_sub(ewes),
-            lambs: flock.lambs.len().saturating_sub(lambs),
-            file,
-            merged,
-            flock,
-        })
-    }
-
-    /// Takes a previewed file in: everything that is new in it, in one piece.
-    pub fn take_in(self, preview: Preview) {
-        let fresh = |entry: &Entry| self.peek(|ground| ground.book.entry(entry.id).is_none());
-        let entries: Vec<Entry> = preview.file.entries.iter().filter(|entry| fresh(entry)).cloned().collect();
-        if self.looks_round() {
-            self.made_up.update(|ground| {
-                if let Some(ground) = ground {
-                    ground.take(preview.file.entries);
-                }
-            });
-            return;
-        }
-        self.real.update(|ground| ground.take(preview.file.entries));
-        self.clock.set(now::now());
-        if !entries.is_empty() {
-            self.keep(entries);
-        }
-    }
-
-    /// Shares a file through the phone's share sheet.
-    ///
-    /// # Errors
-    /// The sheet was closed, or the browser cannot.
-    pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        files::share(name, text).await
     }
 
     /// Says whether the made-up flock is being looked round in.

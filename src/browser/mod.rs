@@ -9,6 +9,7 @@ pub mod look;
 pub mod now;
 pub mod panic;
 pub mod place;
+pub mod storage;
 pub mod worker;
 
 use wasm_bindgen::JsValue;

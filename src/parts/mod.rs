@@ -5,6 +5,7 @@
 //! attribute that only sets custom properties there.
 
 #![allow(unreachable_pub, reason = "the component macro hides the function it is given")]
+#![allow(dead_code, reason = "parts are a kit: a shape may wait for the screen that shows it")]
 
 mod button;
 mod card;
@@ -63,7 +64,7 @@ pub use title::Title;
 pub use toggle::Toggle;
 pub use top_bar::{Back, TopBar};
 pub use undo_bar::UndoBar;
-pub use why::{WhyButton, WhySheet, WhyText};
+pub use why::{WhyButton, WhyText};
 
 /// Returns an id that no other element of this page has, for tying a label, a hint or a pattern to its owner.
 fn fresh_id(noun: &str) -> String {

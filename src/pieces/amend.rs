@@ -152,7 +152,7 @@ impl Draft {
                 text.get_untracked().trim().clone_into(words);
             }
             (Self::Text { text, .. }, Event::Tagged { tag, .. }) => {
-                text.get_untracked().trim().clone_into(tag)
+                text.get_untracked().trim().clone_into(tag);
             }
             (Self::Text { text, .. }, Event::EweCame { tag }) => {
                 let text = text.get_untracked();

@@ -1,8 +1,153 @@
-//! To come.
-use leptos::prelude::*;
+//! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
-/// To come.
+use leptos::html;
+use leptos::prelude::*;
+use yeanling_core::reckon::all_sources;
+
+use crate::farm::use_farm;
+use crate::parts::{Caution, Page, Said, Section, SmallButton, Title};
+use crate::pieces::{Standing, Top, tube};
+use crate::route::Screen;
+use crate::words::help as words;
+use crate::words::{cautions, more, why};
+
+/// A part of the page that the list at the top leads to.
+#[derive(Clone, Copy)]
+struct Topic {
+    title: &'static str,
+    place: NodeRef<html::Div>,
+}
+
+impl Topic {
+    fn new(title: &'static str) -> Self {
+        Self { title, place: NodeRef::new() }
+    }
+
+    /// Goes there, so that reading goes on from there too.
+    fn go(self) {
+        if let Some(place) = self.place.get_untracked() {
+            place.scroll_into_view();
+            // A place that cannot be focused is still scrolled to.
+            let _ = place.focus();
+        }
+    }
+}
+
+/// Decision aids, cautions and sources.
 #[component]
 pub(crate) fn Help() -> impl IntoView {
-    view! { <p>"Help"</p> }
+    let topics = [
+        words::FIRST_DAY,
+        words::FED,
+        words::TUBE,
+        words::VET,
+        words::PEOPLE,
+        words::INSTALL,
+        words::LIMITS,
+        words::SOURCES,
+    ]
+    .map(Topic::new);
+    let [first_day, fed, tubing, vet, people, install, limits, sources] = topics;
+    view! {
+        <Page>
+            <Top back=(Screen::More, more::TITLE.to_owned()) />
+            <Title text=words::TITLE>{words::SUB}</Title>
+            <Standing />
+            <p class="small-print">{cautions::GENERAL}</p>
+            <nav class="contents" aria-label=words::CONTENTS>
+                <ul role="list">
+                    {topics
+                        .map(|topic| {
+                            view! {
+                                <li><SmallButton label=topic.title on_press=move || topic.go() /></li>
+                            }
+                        })
+                        .collect_view()}
+                </ul>
+            </nav>
+            <Part topic=first_day>
+                <FirstDay />
+            </Part>
+            <Part topic=fed>
+                {list(words::FED_SIGNS)} <p class="small-print">{words::FED_SOURCE}</p>
+            </Part>
+            <Part topic=tubing>
+                <Caution lines=tube() />
+            </Part>
+            <Part topic=vet>
+                <h3>{words::EWE}</h3>
+                {list(words::VET_EWE)}
+                <h3>{words::LAMB}</h3>
+                {list(words::VET_LAMB)}
+                <p class="small-print">{words::VET_SOURCE}</p>
+            </Part>
+            <Part topic=people>
+                <Caution lines=vec![cautions::PEOPLE.to_owned()] />
+            </Part>
+            <Part topic=install>{list(words::INSTALL_STEPS)}</Part>
+            <Part topic=limits>{list(words::LIMITS_LIST)}</Part>
+            <Part topic=sources>
+                <Sources />
+            </Part>
+        </Page>
+    }
+}
+
+/// A part of the page under its heading.
+#[component]
+fn Part(topic: Topic, children: Children) -> impl IntoView {
+    view! {
+        <div class="help-part" tabindex="-1" node_ref=topic.place>
+            <Section title=topic.title>{children()}</Section>
+        </div>
+    }
+}
+
+/// A newborn's first day, step by step, each with who says so.
+#[component]
+fn FirstDay() -> impl IntoView {
+    let farm = use_farm();
+    let steps = move || {
+        words::first_day(&farm.practice())
+            .into_iter()
+            .map(|(step, source)| {
+                view! {
+                    <li>
+                        <Said text=step />
+                        <small>{source}</small>
+                    </li>
+                }
+            })
+            .collect_view()
+    };
+    view! {
+        <ol class="reading">{steps}</ol>
+        <p class="small-print">{move || words::by_rule(&farm.practice())}</p>
+    }
+}
+
+/// Every source, folded under its subject.
+#[component]
+fn Sources() -> impl IntoView {
+    all_sources()
+        .into_iter()
+        .map(|(subject, sources)| {
+            view! {
+                <details class="source-fold">
+                    <summary>{words::sources_of(why::subject(subject), sources.len())}</summary>
+                    <ul class="reading">
+                        {sources
+                            .iter()
+                            .map(|source| view! { <li>{why::source_line(source)}</li> })
+                            .collect_view()}
+                    </ul>
+                </details>
+            }
+        })
+        .collect_view()
+}
+
+fn list(lines: &'static [&'static str]) -> impl IntoView {
+    let items = lines.iter().map(|line| view! { <li><Said text=*line /></li> }).collect_view();
+    view! { <ul class="reading">{items}</ul> }
 }

@@ -1,8 +1,53 @@
-//! To come.
+//! The way to what has no tab.
+
 use leptos::prelude::*;
 
-/// To come.
+use crate::farm::use_farm;
+use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
+use crate::pieces::{Standing, Top};
+use crate::route::Screen;
+use crate::words::more as words;
+
+/// Leads to the farm's choices, the help and the made-up flock.
 #[component]
 pub(crate) fn More() -> impl IntoView {
-    view! { <p>"More"</p> }
+    let farm = use_farm();
+    let look_round = move || {
+        farm.look_round();
+        Screen::Watch.go();
+    };
+    view! {
+        <Page>
+            <Top />
+            <Title text=words::TITLE />
+            <Standing />
+            <Rows>
+                <Row
+                    name=words::PRACTICE
+                    text=words::PRACTICE_SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Practice.hash()
+                />
+                <Row
+                    name=words::HELP
+                    text=words::HELP_SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Help.hash()
+                />
+            </Rows>
+            {move || {
+                (!farm.is_made_up()).then(|| view! {
+                    <Section title=words::TRY>
+                        <p>{words::TRY_SUB}</p>
+                        <Button label=words::LOOK_ROUND on_press=look_round />
+                    </Section>
+                })
+            }}
+            <Section title=words::ABOUT>
+                <p>{words::version(env!("CARGO_PKG_VERSION"))}</p>
+                <p class="small-print">{words::PROMISE}</p>
+                <p class="small-print">{words::LICENSE}</p>
+            </Section>
+        </Page>
+    }
 }

@@ -259,11 +259,11 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
         state: first.map(|duty| duty.state(now)),
         name: animals::lamb(flock, lamb),
         kind: kind(lamb, newborn, system),
-        text: first.map_or_else(|| words::well(lamb, now), |duty| words::task(duty.task, system)),
+        text: text(duties, lamb, now, system),
         says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
         left: window::left(lamb.age(now)).map(span).unwrap_or_default(),
         age: words::left(&words::age(lamb.age(now))),
-        button: first.map(|duty| act(duty)),
+        button: first.map(act),
         others: duties.iter().skip(1).map(act).collect(),
         ribbon: newborn.then(|| MilkRibbon::of(lamb, now, false)),
         facts: if newborn {
@@ -272,6 +272,13 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
             Vec::new()
         },
     }
+}
+
+/// What is due, all of it; when nothing is, what comes first; when nothing comes, how it is doing.
+fn text(duties: &[&Duty], lamb: &Lamb, now: Moment, system: System) -> String {
+    let due = duties.iter().filter(|duty| duty.state(now) > State::Coming).count().max(1);
+    let tasks: Vec<String> = duties.iter().take(due).map(|duty| words::task(duty.task, system)).collect();
+    if tasks.is_empty() { words::well(lamb, now) } else { tasks.join(" · ") }
 }
 
 /// A few soft words: what it is, its weight, and in its first day its vigor.

@@ -130,3 +130,130 @@ fn megabytes(bytes: usize) -> String {
     let tenths = bytes / 100_000;
     format!("{}.{} MB", tenths / 10, tenths % 10)
 }
+
+/// What is sent.
+pub(crate) const SEND_SUB: &str =
+    "The whole book goes. On the other phone it is added to what is there; nothing is overwritten.";
+/// Says that there is nothing to send.
+pub(crate) const NOTHING_TO_SEND: &str = "Nothing is noted yet, so there is nothing to send.";
+/// Says why the made-up flock stays here.
+pub(crate) const MADE_UP: &str = "The made-up flock is not sent, so that it can never end up in a real book. Go back to your own flock first.";
+/// Says that it was given to the share sheet.
+pub(crate) const SHARED: &str = "Handed over.";
+/// Says that it was saved as a file.
+pub(crate) const SAVED_FILE: &str =
+    "Saved among this phone’s downloads. Send it from there, or keep it as a copy.";
+/// While a file is read.
+pub(crate) const READING: &str = "Reading the file…";
+/// Heads the question about records of one tag.
+pub(crate) const SAME_HEAD: &str = "One tag, two records";
+/// Explains the question.
+pub(crate) const SAME_SUB: &str = "Joining keeps everything noted under both. It can be undone.";
+
+/// Returns the name and the size of the file that is sent.
+pub(crate) fn file_is(name: &str, bytes: usize) -> String {
+    let size = if bytes < 100_000 { format!("{} KB", bytes.div_ceil(1000)) } else { megabytes(bytes) };
+    format!("{name}, {size}")
+}
+
+/// Returns that the file did not go out.
+pub(crate) fn not_sent(said: &str) -> String {
+    format!("It was not sent: the browser says “{said}”. The book is as it was. Try saving it as a file.")
+}
+
+/// Returns that the file could not be saved.
+pub(crate) fn not_saved(said: &str) -> String {
+    format!("It was not saved as a file: the browser says “{said}”. The book is as it was.")
+}
+
+/// Returns that the picked file could not be read at all.
+pub(crate) fn not_read(said: &str) -> String {
+    format!("The file could not be read: the browser says “{said}”. Nothing was changed. {PICK}")
+}
+
+/// Returns what a file would add: "*2 ewes*, *3 lambs*, *41 entries*".
+pub(crate) fn would_add(ewes: usize, lambs: usize, entries: usize) -> String {
+    let part = |number: usize, one: &str, many: &str| {
+        (number > 0).then(|| format!("*{}*", count(number, one, many)))
+    };
+    let parts = [part(ewes, "ewe", "ewes"), part(lambs, "lamb", "lambs"), part(entries, "entry", "entries")];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// Returns where a file comes from: "Written on another phone (…3f9c), 14 Mar 03:12."
+pub(crate) fn from(here: bool, device: &str, when: &str) -> String {
+    let start = device.char_indices().rev().nth(3).map_or(0, |(start, _)| start);
+    let phone =
+        if here { "this phone".to_owned() } else { format!("another phone (…{})", &device[start..]) };
+    format!("Written on {phone}, {when}.")
+}
+
+/// Returns that some tags would stand twice.
+pub(crate) fn would_ask(tags: &[String]) -> String {
+    format!("Both books have a ewe called {}. You will be asked whether she is one ewe.", tags.join(", "))
+}
+
+/// Returns a record of a ewe, to tell it from another: "since 12 Mar 03:12, 2 lambs".
+pub(crate) fn record(came: &str, lambs: usize) -> String {
+    format!("in the book since {came}, {}", count(lambs, "lamb", "lambs"))
+}
+
+/// Names the copy on this phone.
+pub(crate) const ON_PHONE: &str = "This phone";
+/// Names the work without a network.
+pub(crate) const OFFLINE: &str = "Offline";
+/// Names the browser's promise.
+pub(crate) const PROMISE: &str = "For good";
+/// Names the last time it was sent.
+pub(crate) const SENT: &str = "Last sent";
+/// Names the room it takes.
+pub(crate) const ROOM: &str = "Room";
+/// Says that it was never sent.
+pub(crate) const NEVER_SENT: &str = "not yet: a lost phone is a lost book";
+/// While the browser is asked.
+pub(crate) const ASKING: &str = "asking the browser…";
+/// The browser keeps it for good.
+pub(crate) const FOR_GOOD: &str = "the browser will not clear it";
+/// The browser may clear it.
+pub(crate) const UNTIL_ROOM: &str = "the browser may clear it if the phone runs out of room";
+/// The browser does not say.
+pub(crate) const NO_PROMISE: &str = "this browser makes no promise";
+/// Asks the browser.
+pub(crate) const KEEP_FOR_GOOD: &str = "Keep it for good";
+/// When the browser said no.
+pub(crate) const SAID_NO: &str = "The browser said no for now. It agrees more readily once Yeanling is on the home screen and in use. Until then, send \
+     the book often.";
+
+/// Returns how many entries there are and how well they are kept.
+pub(crate) fn entries_are(entries: usize, how: &str) -> String {
+    format!("{}, {how}", count(entries, "entry", "entries"))
+}
+
+/// Returns about how much room is taken.
+pub(crate) fn room(bytes: f64) -> String {
+    format!("about {:.1} MB, with the app", bytes / 1_000_000.0)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn what_a_file_would_add_leaves_out_what_is_none() {
+        assert_eq!(would_add(2, 1, 41), "*2 ewes*, *1 lamb*, *41 entries*");
+        assert_eq!(would_add(0, 0, 1), "*1 entry*");
+    }
+
+    #[test]
+    fn another_phone_is_told_by_the_end_of_its_id() {
+        let device = "01935d5a-0000-7000-8000-00000000ab3f";
+        assert_eq!(from(false, device, "03:12"), "Written on another phone (…ab3f), 03:12.");
+        assert_eq!(from(true, "", "03:12"), "Written on this phone, 03:12.");
+    }
+
+    #[test]
+    fn a_file_is_told_with_its_size() {
+        assert_eq!(file_is("fold.json.txt", 1200), "fold.json.txt, 2 KB");
+        assert_eq!(file_is("fold.json.txt", 3_240_000), "fold.json.txt, 3.2 MB");
+    }
+}

@@ -1,1 +1,180 @@
-//! To come.
+//! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
+
+use yeanling_core::practice::Practice;
+use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
+use yeanling_core::units::TimeDelta;
+
+use super::common::{number, span};
+use super::practice::day_rule;
+
+/// The screen's name.
+pub(crate) const TITLE: &str = "Help";
+/// What the screen is for.
+pub(crate) const SUB: &str = "Everything here can be read with no network.";
+/// Heads the list of what is here.
+pub(crate) const CONTENTS: &str = "On this page";
+/// Heads the first day.
+pub(crate) const FIRST_DAY: &str = "A newborn’s first day";
+/// Heads the signs of a fed lamb.
+pub(crate) const FED: &str = "Has it fed?";
+/// Heads the safety list of the tube.
+pub(crate) const TUBE: &str = "Before you tube";
+/// Heads the calls to the vet.
+pub(crate) const VET: &str = "When to call the vet";
+/// Heads who keeps away.
+pub(crate) const PEOPLE: &str = "Who keeps away";
+/// Heads how it is put on a phone.
+pub(crate) const INSTALL: &str = "Put it on a phone";
+/// Heads what the program does not do.
+pub(crate) const LIMITS: &str = "What it does not do";
+/// Heads the sources.
+pub(crate) const SOURCES: &str = "Every source";
+
+/// A step or a sign, and who says so.
+pub(crate) type Sourced = (String, &'static str);
+
+/// Returns a newborn's first day in eight steps, with the farm's own figures.
+pub(crate) fn first_day(practice: &Practice) -> Vec<Sourced> {
+    let minutes = |minutes: u16| span(TimeDelta::minutes(i64::from(minutes)));
+    let limits = &practice.limits;
+    let per_kilogram = |figure: yeanling_core::reckon::PerKilogram| number(figure.as_milliliters(), 0);
+    vec![
+        (
+            "*Breathing?* Clear its nose and mouth. Then let the ewe lick it dry.".to_owned(),
+            "common practice, no source",
+        ),
+        (
+            format!(
+                "*Dip the navel* at once in iodine made for it, and again {} later.",
+                minutes(limits.navel_again_minutes)
+            ),
+            "Sheep Veterinary Society; the time is your farm’s",
+        ),
+        (
+            "*Score its vigor* at five minutes, before any tube feed.".to_owned(),
+            "levy-board breeding scheme with SRUC",
+        ),
+        (
+            format!("*Up* within {}. If not, dry it, warm it, look again.", minutes(limits.up_minutes)),
+            "Veterinary newsletter 2017; the limit is your farm’s",
+        ),
+        (
+            format!(
+                "*First milk* at once, within 2 h. Help it to suck if you have not seen it by {}.",
+                minutes(limits.help_minutes)
+            ),
+            "RUMA, SRUC, Vet Times 2018; the limit is your farm’s",
+        ),
+        (
+            format!(
+                "*Weigh it.* By hand it gets {} ml/kg a feed, and never more at once.",
+                per_kilogram(ONE_FEED)
+            ),
+            "AHDB; Vet Times 2018",
+        ),
+        (
+            format!(
+                "*By 6 h* {} ml/kg together, *by 24 h* {} ml/kg, in 4 or 5 feeds. {} is the last call.",
+                per_kilogram(FIRST_SIX_HOURS),
+                per_kilogram(day_figure(practice.day_rule)),
+                minutes(limits.last_call_minutes)
+            ),
+            day_source(practice),
+        ),
+        (
+            "*Look again* after each round: belly full, warm, with its dam. Go on until it feeds by itself."
+                .to_owned(),
+            "common practice, no source",
+        ),
+    ]
+}
+
+fn day_source(practice: &Practice) -> &'static str {
+    use yeanling_core::practice::DayRule;
+    match practice.day_rule {
+        DayRule::Ahdb200 => "Bond 2020; AHDB; Irish Farmers Journal",
+        DayRule::Ruma210 => "Bond 2020; RUMA; Irish Farmers Journal",
+        DayRule::TenPercent => "Bond 2020; hobby press, half the guidance; Irish Farmers Journal",
+    }
+}
+
+/// Says by which rule the steps are told.
+pub(crate) fn by_rule(practice: &Practice) -> String {
+    format!("Told by your farm’s rule: {}. Change it in Practice.", day_rule(practice.day_rule).0)
+}
+
+/// The signs that a lamb has fed.
+pub(crate) const FED_SIGNS: &[&str] = &[
+    "It is lively and warm.",
+    "Its mouth is warm, and it sucks a finger.",
+    "Both flanks in front of the hip feel full and resist. Hollow means hungry.",
+    "It stretches when it gets up, then lies quiet. A hunched, bleating lamb is not fed.",
+];
+/// Who says so.
+pub(crate) const FED_SOURCE: &str = "Common practice, no source.";
+
+/// When to call the vet about a ewe.
+pub(crate) const VET_EWE: &[&str] = &[
+    "Water bag or hard straining for 30 minutes and nothing comes: look with a clean hand. After 60 minutes, or if you \
+     cannot put it right: call.",
+    "The neck of the womb is tight after 10 minutes of gentle trying.",
+    "The next lamb has not come an hour after the one before, and she strains.",
+    "The afterbirth still hangs after 18 hours. Never pull it.",
+    "She is down, dull, or will not eat. Or something hangs out that is no lamb and no water bag.",
+];
+/// When to call the vet about a lamb.
+pub(crate) const VET_LAMB: &[&str] = &[
+    "Colder than 37 °C (98.6 °F) and older than 5 hours, or of unknown age: call before you warm it.",
+    "It cannot hold its head up or does not swallow.",
+    "Warmer than 40 °C (104 °F).",
+    "Dull, drooling, with a swollen belly: no milk by tube.",
+    "It labors to breathe, or does not come round.",
+    "A navel or a joint that is hot and swollen.",
+    "No first milk by the last call, and you cannot get it in.",
+];
+/// Names the ewe's list.
+pub(crate) const EWE: &str = "The ewe";
+/// Names the lamb's list.
+pub(crate) const LAMB: &str = "The lamb";
+/// Who says so.
+pub(crate) const VET_SOURCE: &str = "Labor: Anexa, Maryland, NADIS, MSD Vet Manual. Lambs: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB. \
+     The rest is common practice. If in doubt, call earlier.";
+
+/// How it is put on a phone.
+pub(crate) const INSTALL_STEPS: &[&str] = &[
+    "*iPhone or iPad:* open it in Safari, tap Share, then Add to Home Screen.",
+    "*Android:* open it in Chrome, tap the menu, then Install app or Add to Home screen.",
+    "Open it once from the new icon *with a network*, and wait for “ready to work offline” in Hand over.",
+    "Then start noting. On an iPhone the icon has a book of its own: what was noted in the browser before is not in it. \
+     Send it over with Hand over.",
+];
+
+/// What the program does not do.
+pub(crate) const LIMITS_LIST: &[&str] = &[
+    "It does not wake you. While it is closed or the phone sleeps, nothing rings: set the phone’s own alarm.",
+    "It does not send anything by itself. Two phones meet when you hand a file over.",
+    "It does not find out what ails an animal, and it gives no doses.",
+    "It does not know your law: tags, rings and medicine follow local rules.",
+    "It has no copy elsewhere. Send the book now and then: a lost phone is a lost book.",
+];
+
+/// Returns the heading of one subject's sources with their number.
+pub(crate) fn sources_of(subject: &str, count: usize) -> String {
+    format!("{subject} · {count}")
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::practice::DayRule;
+
+    #[test]
+    fn the_first_day_is_eight_steps_told_by_the_farms_own_figures() {
+        let practice = Practice { day_rule: DayRule::Ruma210, ..Practice::default() };
+        let steps = first_day(&practice);
+        assert_eq!(steps.len(), 8);
+        assert!(steps.iter().any(|(step, _)| step.contains("*by 24 h* 210 ml/kg")));
+        assert!(steps.iter().any(|(step, _)| step.contains("seen it by 1 h")));
+        assert!(steps.iter().all(|(_, source)| !source.is_empty()));
+    }
+}

@@ -94,15 +94,6 @@ pub(crate) const CHANGE: &str = "Change what was noted";
 pub(crate) const SEX: &str = "What it is";
 /// It lives no more.
 pub(crate) const DEAD: &str = "This lamb is dead. Its record stays.";
-/// Its litter.
-pub(crate) const LITTER: &str = "Litter";
-/// Its dam.
-pub(crate) const DAM_UNKNOWN: &str = "dam unknown";
-
-/// Returns when it was born.
-pub(crate) fn born(born: Moment) -> String {
-    format!("born {}", clock(born))
-}
 
 /// Returns the question about a weight that may be in pounds.
 pub(crate) fn ask_pounds(kilograms: &str, pounds: &str) -> String {

@@ -75,3 +75,32 @@ pub(crate) const fn limit(limit: Limit) -> &'static str {
         Limit::NavelAgain => "Dip the navel again",
     }
 }
+
+/// Heads how this phone looks: as the phone has it.
+pub(crate) const LOOK_PHONE: &str = "As the phone";
+/// Ink on paper.
+pub(crate) const LOOK_DAY: &str = "Day";
+/// Dim amber on black.
+pub(crate) const LOOK_NIGHT: &str = "Night";
+/// Explains the look.
+pub(crate) const LOOK_SUB: &str = "This phone alone. Night is dim amber on black, kind to eyes and ewes.";
+/// Explains the farm's name.
+pub(crate) const FARM_NAME_SUB: &str = "Stands above the Watch and names the files you send.";
+/// The unit of the limits.
+pub(crate) const MINUTES: &str = "min";
+/// Says that nothing was changed.
+pub(crate) const UNCHANGED: &str = "Nothing was changed.";
+
+/// Returns the limit that holds until the farm sets its own.
+pub(crate) fn usual(minutes: u16) -> String {
+    format!("{minutes} unless you choose otherwise")
+}
+
+/// Returns what is wrong with a limit that is no whole number.
+pub(crate) fn not_minutes(given: &str, usual: u16) -> String {
+    if given.is_empty() {
+        format!("Nothing is typed. Type whole minutes, such as {usual}.")
+    } else {
+        format!("“{given}” is not a whole number of minutes. Type it like {usual}.")
+    }
+}

@@ -18,7 +18,7 @@ export default defineConfig({
   workers: 2,
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
-  timeout: 30_000,
+  timeout: 45_000,
   use: {
     baseURL: `${origin}/`,
     viewport: { width: 390, height: 844 },
@@ -29,6 +29,7 @@ export default defineConfig({
     timezoneId: "America/New_York",
     serviceWorkers: "allow",
     trace: "off",
+    actionTimeout: 8_000,
     launchOptions: {
       executablePath,
       args: [

@@ -108,10 +108,10 @@ pub fn allow(flock: &Flock, book: &Book, event: &Event, at: Moment, now: Moment)
             if event.corrects().is_some() || here.event.corrects().is_some() {
                 return Err(Refusal::NoSuchEntry);
             }
-            amendable(flock, *entry, event, *at)?;
             if *at > now + CLOCK_SLACK {
                 return Err(Refusal::InFuture { at: *at, now });
             }
+            amendable(flock, *entry, event, *at)?;
             fact(flock, Some(*entry), event, *at)
         }
         Event::Struck { entry } | Event::Restored { entry } => {

@@ -1,0 +1,73 @@
+//! How well the browser keeps what is ours: for good or until it wants the room, and how much room it takes.
+//!
+//! Also when the book last left this phone, which is this phone's alone and stays out of the book.
+
+use gloo_storage::{LocalStorage, Storage};
+use js_sys::{Promise, Reflect};
+use wasm_bindgen::JsValue;
+use wasm_bindgen_futures::JsFuture;
+use web_sys::StorageManager;
+use yeanling_core::units::Moment;
+
+use super::{local, window};
+
+const SENT: &str = "yeanling/sent";
+
+/// What the browser promises about what it keeps.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Promised {
+    /// It is never cleared to make room.
+    ForGood,
+    /// It may be cleared when room runs short.
+    UntilRoomIsShort,
+    /// This browser makes no promises that can be asked for.
+    Unknown,
+}
+
+/// Says what the browser promises now.
+pub async fn promised() -> Promised {
+    asked(|storage| storage.persisted()).await
+}
+
+/// Asks the browser to keep everything for good, and says what it answered. Only ever on a tap: some browsers ask back.
+pub async fn ask_for_good() -> Promised {
+    asked(|storage| storage.persist()).await
+}
+
+async fn asked(ask: impl FnOnce(&StorageManager) -> Result<Promise, JsValue>) -> Promised {
+    let Some(storage) = storage() else { return Promised::Unknown };
+    let Ok(promise) = ask(&storage) else { return Promised::Unknown };
+    match JsFuture::from(promise).await.ok().and_then(|answer| answer.as_bool()) {
+        Some(true) => Promised::ForGood,
+        Some(false) => Promised::UntilRoomIsShort,
+        None => Promised::Unknown,
+    }
+}
+
+/// Returns about how many bytes are kept here, the app itself among them; none where the browser does not tell.
+pub async fn used_bytes() -> Option<f64> {
+    let promise = storage()?.estimate().ok()?;
+    let estimate = JsFuture::from(promise).await.ok()?;
+    Reflect::get(&estimate, &JsValue::from_str("usage")).ok()?.as_f64()
+}
+
+/// Returns the browser's storage; an address without https has none.
+fn storage() -> Option<StorageManager> {
+    let navigator = window().navigator();
+    let there = Reflect::get(&navigator, &JsValue::from_str("storage")).ok()?;
+    (!there.is_undefined()).then(|| navigator.storage())
+}
+
+/// Returns when the book was last sent or saved as a file from this phone.
+#[must_use]
+pub fn sent() -> Option<Moment> {
+    if local::available() { LocalStorage::get(SENT).ok() } else { None }
+}
+
+/// Keeps when the book was sent.
+pub fn keep_sent(at: Moment) {
+    if local::available() {
+        // A phone that cannot keep it says "not yet" next time, which errs on the safe side.
+        let _ = LocalStorage::set(SENT, at);
+    }
+}

@@ -1,0 +1,68 @@
+//! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
+
+use leptos::prelude::*;
+use yeanling_core::book::{self, Entry, FileError};
+use yeanling_core::flock::fold;
+
+use super::{Farm, Preview};
+use crate::browser::files::{self, FileTrouble};
+use crate::browser::now;
+
+impl Farm {
+    /// Returns the book as a file: its name and its text.
+    #[must_use]
+    pub fn book_file(self) -> (String, String) {
+        let now = now::now();
+        let farm = self.peek(|ground| ground.flock.practice.farm_name.clone());
+        let name: String =
+            farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+        let name = if name.is_empty() { "yeanling".to_owned() } else { name };
+        let text = self.peek(|ground| book::write(&ground.book, now, self.device));
+        (format!("{name}-{}.json.txt", now.local().format("%Y-%m-%d-%H%M")), text)
+    }
+
+    /// Reads a book file and says what taking it in would add. Nothing changes.
+    ///
+    /// # Errors
+    /// The file is no whole book.
+    pub fn preview(self, bytes: &[u8]) -> Result<Preview, FileError> {
+        let file = book::read(bytes)?;
+        let (book, merged) = self.peek(|ground| ground.book.with(file.entries.iter().cloned()));
+        let flock = fold(&book);
+        let (ewes, lambs) = self.peek(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
+        Ok(Preview {
+            ewes: flock.ewes.len().saturating_sub(ewes),
+            lambs: flock.lambs.len().saturating_sub(lambs),
+            file,
+            merged,
+            flock,
+        })
+    }
+
+    /// Takes a previewed file in: everything that is new in it, in one piece.
+    pub fn take_in(self, preview: Preview) {
+        let fresh = |entry: &Entry| self.peek(|ground| ground.book.entry(entry.id).is_none());
+        let entries: Vec<Entry> = preview.file.entries.iter().filter(|entry| fresh(entry)).cloned().collect();
+        if self.looks_round() {
+            self.made_up.update(|ground| {
+                if let Some(ground) = ground {
+                    ground.take(preview.file.entries);
+                }
+            });
+            return;
+        }
+        self.real.update(|ground| ground.take(preview.file.entries));
+        self.clock.set(now::now());
+        if !entries.is_empty() {
+            self.keep(entries);
+        }
+    }
+
+    /// Shares a file through the phone's share sheet.
+    ///
+    /// # Errors
+    /// The sheet was closed, or the browser cannot.
+    pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
+        files::share(name, text).await
+    }
+}

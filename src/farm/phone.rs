@@ -1,0 +1,85 @@
+//! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
+
+use leptos::html;
+use leptos::prelude::*;
+use yeanling_core::book::{DeviceId, MOST_BYTES};
+use yeanling_core::units::Moment;
+
+use super::Farm;
+use crate::browser::files::{self, FileTrouble};
+use crate::browser::look::{self, Look};
+use crate::browser::now;
+use crate::browser::storage::{self, Promised};
+
+impl Farm {
+    /// Returns how this phone looks.
+    #[must_use]
+    pub fn look(self) -> Look {
+        self.look.get()
+    }
+
+    /// Chooses how this phone looks.
+    pub fn choose_look(self, look: Look) {
+        look::choose(look);
+        self.look.set(look);
+    }
+
+    /// Returns this phone's id.
+    #[must_use]
+    pub const fn device(self) -> DeviceId {
+        self.device
+    }
+
+    /// Says whether this phone has a share sheet for files.
+    #[must_use]
+    pub fn can_share(self) -> bool {
+        files::can_share()
+    }
+
+    /// Saves a text as a file among the phone's downloads.
+    ///
+    /// # Errors
+    /// The browser failed.
+    pub fn save_file(self, name: &str, text: &str) -> Result<(), FileTrouble> {
+        files::save(name, text)
+    }
+
+    /// Reads the file picked in this field; nothing picked is `Ok(None)`.
+    ///
+    /// # Errors
+    /// It is larger than a book may be, or cannot be read.
+    pub async fn read_picked(self, field: NodeRef<html::Input>) -> Result<Option<Vec<u8>>, FileTrouble> {
+        match field.get_untracked() {
+            Some(field) => files::read_picked(&field, MOST_BYTES).await,
+            None => Ok(None),
+        }
+    }
+
+    /// Returns when the book was last sent or saved as a file from this phone.
+    #[must_use]
+    pub fn sent(self) -> Option<Moment> {
+        self.sent.get()
+    }
+
+    /// Keeps that the book was sent now.
+    pub fn keep_sent(self) {
+        let at = now::now();
+        storage::keep_sent(at);
+        self.sent.set(Some(at));
+    }
+
+    /// Says what the browser promises about keeping the book.
+    pub async fn promised(self) -> Promised {
+        storage::promised().await
+    }
+
+    /// Asks the browser to keep the book for good, and says what it answered.
+    pub async fn ask_for_good(self) -> Promised {
+        storage::ask_for_good().await
+    }
+
+    /// Returns about how many bytes the app and the book take on this phone.
+    pub async fn used_bytes(self) -> Option<f64> {
+        storage::used_bytes().await
+    }
+}

@@ -1,0 +1,111 @@
+//! The way in: a file is read whole and shown before anything changes, then added or left.
+
+use leptos::html;
+use leptos::prelude::*;
+use leptos::task::spawn_local;
+use yeanling_core::book::Event;
+
+use super::twice::tags_twice;
+use crate::farm::{FileTrouble, Preview, use_farm};
+use crate::parts::{Button, Buttons, Notice, NoticeKind, Said, Section, Weight};
+use crate::words::common::day_and_clock;
+use crate::words::{frame, hand_over as words};
+
+/// How far taking a file in is.
+#[derive(Clone, Debug)]
+enum Taking {
+    /// No file is picked.
+    Nothing,
+    /// It is being read.
+    Reading,
+    /// It was read and found whole.
+    Read(Box<Preview>),
+    /// It is no book that can be taken in; why, in words.
+    Wrong(String),
+    /// It was taken in; how many entries came.
+    Done(usize),
+}
+
+/// Takes a book in.
+#[component]
+pub(super) fn Take() -> impl IntoView {
+    let farm = use_farm();
+    let field = NodeRef::<html::Input>::new();
+    let taking = RwSignal::new(Taking::Nothing);
+    let picked = move || {
+        taking.set(Taking::Reading);
+        spawn_local(async move {
+            taking.set(match farm.read_picked(field).await {
+                Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Taking::Nothing,
+                Ok(Some(bytes)) => match farm.preview(&bytes) {
+                    Ok(preview) => Taking::Read(Box::new(preview)),
+                    Err(error) => Taking::Wrong(words::file_error(&error)),
+                },
+                Err(FileTrouble::TooLarge(bytes)) => Taking::Wrong(words::too_large(bytes)),
+                Err(FileTrouble::Failed(browser)) => Taking::Wrong(words::not_read(&browser)),
+            });
+        });
+    };
+    let id = "book-file";
+    let outcome = move || match taking.get() {
+        Taking::Nothing => ().into_any(),
+        Taking::Reading => view! { <p role="status">{words::READING}</p> }.into_any(),
+        Taking::Read(preview) => view! { <WouldAdd preview=*preview taking=taking /> }.into_any(),
+        Taking::Wrong(wrong) => view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> }.into_any(),
+        Taking::Done(entries) => view! { <p role="status">{words::taken_in(entries)}</p> }.into_any(),
+    };
+    view! {
+        <Section title=words::TAKE>
+            <p>{words::TAKE_SUB}</p>
+            <div class="pick">
+                <input class="pick-input" id=id type="file" node_ref=field on:change=move |_| picked() />
+                <label class="button" for=id>
+                    {words::OPEN}
+                </label>
+            </div>
+        </Section>
+        {outcome}
+    }
+}
+
+/// What a file would add, with both answers.
+#[component]
+fn WouldAdd(preview: Preview, taking: RwSignal<Taking>) -> impl IntoView {
+    let farm = use_farm();
+    let now = farm.peek_now();
+    let here = preview.file.device == farm.device();
+    let from = words::from(here, &preview.file.device.to_string(), &day_and_clock(preview.file.made, now));
+    let entries = preview.merged.added.len();
+    let clashes = preview.merged.clashes.len();
+    let unread = preview.file.entries.iter().filter(|entry| matches!(entry.event, Event::Unread(_))).count();
+    let known = farm.peek(|ground| tags_twice(&ground.flock));
+    let asked: Vec<String> =
+        tags_twice(&preview.flock).into_iter().filter(|tag| !known.contains(tag)).collect();
+    let text = if entries > 0 {
+        words::would_add(preview.ewes, preview.lambs, entries)
+    } else {
+        words::NOTHING_NEW.to_owned()
+    };
+    let add = move || {
+        farm.take_in(preview.clone());
+        taking.set(Taking::Done(entries));
+    };
+    let leave = move || taking.set(Taking::Nothing);
+    view! {
+        <Section title=words::PREVIEW>
+            <p class="lead" role="status">
+                <Said text=text />
+            </p>
+            <p class="small-print">{from}</p>
+            {(!asked.is_empty()).then(|| view! { <p>{words::would_ask(&asked)}</p> })}
+            {(unread > 0).then(|| view! { <p>{frame::unread(unread)}</p> })}
+            {(clashes > 0)
+                .then(|| view! { <Notice kind=NoticeKind::Warn><p>{words::clashes(clashes)}</p></Notice> })}
+            <Buttons columns=2>
+                {(entries > 0)
+                    .then(|| view! { <Button label=words::MERGE on_press=add weight=Weight::Filled /> })}
+                <Button label=words::LEAVE on_press=leave />
+            </Buttons>
+        </Section>
+    }
+}

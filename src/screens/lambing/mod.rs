@@ -1,0 +1,203 @@
+//! One ewe at work: each lamb as it comes, everything for it on one screen, every tap saved as it is made.
+
+mod one_lamb;
+mod weight;
+mod who;
+
+use leptos::prelude::*;
+use yeanling_core::book::{Event, EweId, LambId, Sex};
+use yeanling_core::flock::Litter;
+use yeanling_core::units::TimeDelta;
+
+pub(crate) use who::Who;
+
+use one_lamb::OneLamb;
+
+use crate::farm::{Farm, Ground, use_farm};
+use crate::parts::{BigButton, Button, Buttons, Choice, Choices, Page, Said, Sheet, Title, Weight};
+use crate::pieces::{EwePicker, Picked, Standing, Top};
+use crate::route::Screen;
+use crate::words::common::clock;
+use crate::words::{animals, cautions, frame, lambing as words};
+
+/// Whose lambing it is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(crate) enum Of {
+    /// A ewe's.
+    Ewe(EweId),
+    /// Nobody's yet, and nothing is born.
+    Unknown,
+    /// The litter of this lamb.
+    Lamb(LambId),
+}
+
+/// A lambing counts as the same while its last birth is this fresh and not all are born (ours).
+const SAME_LAMBING: TimeDelta = TimeDelta::hours(24);
+
+/// The litter being born.
+fn litter_of(of: Of, ground: &Ground, farm: Farm) -> Option<Litter> {
+    match of {
+        Of::Lamb(lamb) => ground.flock.litter_of(lamb).cloned(),
+        Of::Unknown => None,
+        Of::Ewe(ewe) => {
+            let now = farm.peek_now();
+            let latest = ground.flock.litters_of(ewe).into_iter().next()?;
+            let same = latest.all_born.is_none() && now.since(latest.latest) < SAME_LAMBING;
+            same.then(|| latest.clone())
+        }
+    }
+}
+
+/// A ewe, or nobody's litter, at work.
+#[component]
+pub(crate) fn Lambing(
+    /// Whose.
+    of: Of,
+) -> impl IntoView {
+    let farm = use_farm();
+    let litter = Memo::new(move |_| farm.with(|ground| litter_of(of, ground, farm)));
+    let lambs = Memo::new(move |_| litter.with(|l| l.as_ref().map(|l| l.lambs.clone()).unwrap_or_default()));
+    // What is chosen: a lamb, or the one that comes next.
+    let chosen = RwSignal::new(match of {
+        Of::Lamb(lamb) => Some(lamb),
+        Of::Ewe(_) | Of::Unknown => untrack(|| lambs.get().last().copied()),
+    });
+    // A lamb whose birth was undone is no longer there to be chosen.
+    let selected = Memo::new(move |_| chosen.get().filter(|lamb| lambs.with(|lambs| lambs.contains(lamb))));
+    let dam = Memo::new(move |_| match of {
+        Of::Ewe(ewe) => Some(ewe),
+        Of::Unknown | Of::Lamb(_) => litter.with(|litter| litter.as_ref().and_then(|litter| litter.dam)),
+    });
+    let title = Signal::derive(move || match dam.get() {
+        Some(dam) => words::title(&farm.with(|ground| animals::ewe_of(&ground.flock, dam))),
+        None => words::UNKNOWN.to_owned(),
+    });
+    let sub = Signal::derive(move || {
+        litter.with(|litter| {
+            litter.as_ref().map(|litter| words::began(&clock(litter.began))).unwrap_or_default()
+        })
+    });
+    let born = move |sex: Option<Sex>, alive: bool| {
+        let mate = lambs.with_untracked(|lambs| lambs.first().copied());
+        let event = Event::LambBorn { dam: dam.get_untracked(), beside: mate, sex, alive };
+        let Some(entry) = farm.tap(event) else { return };
+        chosen.set(Some(entry.as_lamb()));
+        if of == Of::Unknown {
+            Screen::LambingLamb(entry.as_lamb()).replace();
+        }
+    };
+    let all_born = move || {
+        if let Some(lamb) = lambs.with_untracked(|lambs| lambs.first().copied())
+            && farm.tap(Event::AllBorn { lamb }).is_some()
+        {
+            Screen::Watch.go();
+        }
+    };
+    let thumb = move || {
+        view! {
+            {move || {
+                selected.get().is_some().then(|| view! {
+                    <BigButton
+                        label=words::NEXT
+                        weight=Weight::Outline
+                        on_press=move || chosen.set(None)
+                    />
+                    <BigButton label=words::ALL_BORN on_press=all_born />
+                })
+            }}
+        }
+    };
+    let giving = RwSignal::new(false);
+    view! {
+        <Page thumb=thumb>
+            <Top back=(Screen::Watch, frame::BACK.to_owned()) />
+            <Title text=title>
+                <Said text=sub />
+            </Title>
+            <Standing />
+            <LitterTabs lambs=lambs selected=selected chosen=chosen />
+            {move || match selected.get() {
+                Some(lamb) => view! { <OneLamb id=lamb /> }.into_any(),
+                None => view! { <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born /> }.into_any(),
+            }}
+            {move || {
+                (dam.get().is_none() && selected.get().is_some())
+                    .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> })
+            }}
+            {move || giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> })}
+        </Page>
+    }
+}
+
+/// The lambs of this litter so far, one to be chosen.
+#[component]
+fn LitterTabs(
+    lambs: Memo<Vec<LambId>>,
+    selected: Memo<Option<LambId>>,
+    chosen: RwSignal<Option<LambId>>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let options = Signal::derive(move || {
+        let mut options: Vec<Choice<Option<LambId>>> = farm.with(|ground| {
+            lambs
+                .get()
+                .into_iter()
+                .map(|id| Choice::new(Some(id), animals::lamb_of(&ground.flock, id)))
+                .collect()
+        });
+        if selected.get().is_none() && !options.is_empty() {
+            options.push(Choice::new(None, words::NEXT));
+        }
+        options
+    });
+    let now = Signal::derive(move || Some(selected.get()));
+    // One lamb alone needs no choosing.
+    move || {
+        options.with(|options| options.len() > 1).then(|| {
+            view! {
+                <Choices
+                    label=words::LITTER
+                    options=options
+                    chosen=now
+                    on_choose=move |lamb| chosen.set(lamb)
+                />
+            }
+        })
+    }
+}
+
+/// The moment of birth: one tap that says what it is, and starts the clocks.
+#[component]
+fn NextLamb(first: bool, #[prop(into)] on_born: Callback<(Option<Sex>, bool)>) -> impl IntoView {
+    let lead = if first { words::FIRST } else { words::ANOTHER };
+    let born = move |sex: Option<Sex>, alive: bool| move || on_born.run((sex, alive));
+    view! {
+        <p class="lead">{lead}</p>
+        <Buttons columns=2>
+            <BigButton label=words::EWE_LAMB on_press=born(Some(Sex::Ewe), true) />
+            <BigButton label=words::RAM_LAMB on_press=born(Some(Sex::Ram), true) />
+            <BigButton label=words::NOT_SEEN weight=Weight::Outline on_press=born(None, true) />
+            <BigButton label=words::BORN_DEAD weight=Weight::Outline on_press=born(None, false) />
+        </Buttons>
+        <p class="small-print">{cautions::PEOPLE}</p>
+    }
+}
+
+/// Gives a litter its dam.
+#[component]
+fn GiveDam(lambs: Memo<Vec<LambId>>, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let farm = use_farm();
+    let pick = move |picked: Picked| {
+        if let Picked::Ewe(dam) = picked {
+            for lamb in lambs.get_untracked() {
+                farm.tap(Event::DamGiven { lamb, dam });
+            }
+        }
+        on_close.run(());
+    };
+    view! {
+        <Sheet title=words::WHICH_DAM on_close=on_close>
+            <EwePicker unknown=false on_pick=pick />
+        </Sheet>
+    }
+}

@@ -1,0 +1,138 @@
+//! The birth weight: typed on large keys, noted when the keys rest, with a plain verdict.
+
+use std::sync::{Arc, Mutex};
+use std::time::Duration;
+
+use leptos::prelude::*;
+use yeanling_core::book::{EntryId, Event, LambId};
+use yeanling_core::flock::{Lamb, Line};
+use yeanling_core::reckon::birth_weight;
+use yeanling_core::units::{Mass, System};
+
+use crate::farm::{Farm, use_farm};
+use crate::parts::{Choice, Choices, Keypad, Readout, Remark, WhyButton};
+use crate::pieces::{AskPounds, Weighed, why_text};
+use crate::words::common::number;
+use crate::words::{animals, lambing as words, why};
+
+/// A weight is noted when the keys have rested for so long.
+const KEYS_REST: Duration = Duration::from_millis(700);
+
+/// The weight: typed on large keys, noted as soon as the keys rest, with a plain verdict.
+#[component]
+pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
+    let farm = use_farm();
+    let system = RwSignal::new(untrack(|| farm.system()));
+    let shown = move |mass: Mass, system: System| match system {
+        System::Metric => number(mass.as_kilograms(), 2),
+        System::Us => number(mass.as_pounds(), 1),
+    };
+    let known = untrack(|| lamb.get()).and_then(|lamb| lamb.birth_weight());
+    let value = RwSignal::new(known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
+    let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
+    // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
+    let waiting: Arc<Mutex<Option<Mass>>> = Arc::default();
+    let settle = {
+        let waiting = Arc::clone(&waiting);
+        move || {
+            if let Some(mass) = waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
+                note_weight(farm, id, mass);
+            }
+        }
+    };
+    on_cleanup(settle.clone());
+    let typed = move || {
+        if let Ok(mut waiting) = waiting.lock() {
+            *waiting = match Weighed::at_birth(&value.get_untracked(), system.get_untracked()) {
+                Weighed::Good(mass) => Some(mass),
+                Weighed::Nothing | Weighed::Ask(..) | Weighed::Wrong(_) => None,
+            };
+        }
+        let (settle, now) = (settle.clone(), value.get_untracked());
+        // Later keys start their own wait; this one then finds other digits, or nothing waiting.
+        let rested = move || {
+            if value.try_get_untracked().is_none_or(|value| value == now) {
+                settle();
+            }
+        };
+        set_timeout(rested, KEYS_REST);
+    };
+    let typed_unit = typed.clone();
+    let answer = move |mass: Mass| {
+        // The answer is shown in the unit it was meant in, so that it is not asked about again.
+        if read.get_untracked() != Weighed::Good(mass) {
+            note_weight(farm, id, mass);
+        }
+    };
+    let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
+    let says = move || {
+        let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
+        match read.get() {
+            Weighed::Wrong(wrong) => view! { <p class="field-error" role="alert">{wrong}</p> }.into_any(),
+            Weighed::Ask(typed, _) if noted == Some(typed) => verdict(farm, id, typed).into_any(),
+            Weighed::Ask(typed, meant) if noted != Some(meant) => {
+                view! { <AskPounds typed=typed meant=meant on_answer=answer /> }.into_any()
+            }
+            Weighed::Ask(_, meant) => verdict(farm, id, meant).into_any(),
+            Weighed::Good(mass) => verdict(farm, id, mass).into_any(),
+            Weighed::Nothing => ().into_any(),
+        }
+    };
+    let readout = Signal::derive(move || {
+        let typed = value.get();
+        if typed.is_empty() { "–".to_owned() } else { typed }
+    });
+    view! {
+        <Keypad value=value point='.' on_change=move |_: String| typed()>
+            <Readout label=words::WEIGHT value=readout />
+            <Choices
+                label=words::UNITS
+                options=units
+                chosen=Signal::derive(move || Some(system.get()))
+                on_choose=move |unit| {
+                    system.set(unit);
+                    typed_unit();
+                }
+                snug=true
+            />
+            {says}
+        </Keypad>
+    }
+}
+
+/// Notes a birth weight, or corrects the one that was noted.
+fn note_weight(farm: Farm, id: LambId, mass: Mass) {
+    let before: Option<(EntryId, Mass, yeanling_core::units::Moment)> = farm.peek(|ground| {
+        let lamb = ground.flock.lamb(id)?;
+        let first = lamb.birth_weight().and(lamb.weights.first())?;
+        let is_it = |line: &&Line| {
+            !line.struck
+                && line.at == first.at
+                && matches!(line.event, Event::Weighed { lamb, .. } if lamb == id)
+        };
+        ground.flock.lines.iter().find(is_it).map(|line| (line.entry, first.mass, line.at))
+    });
+    match before {
+        Some((_, noted, _)) if noted == mass => {}
+        Some((entry, _, at)) => {
+            farm.tap(Event::Amended { entry, event: Box::new(Event::Weighed { lamb: id, mass }), at });
+        }
+        None => {
+            farm.tap(Event::Weighed { lamb: id, mass });
+        }
+    }
+}
+
+/// A plain verdict on the weight, which can be asked why.
+fn verdict(farm: Farm, id: LambId, mass: Mass) -> impl IntoView {
+    let size = farm.peek(|ground| ground.flock.litter_of(id).map_or(1, |litter| litter.lambs.len()));
+    let band = birth_weight::band(mass, u8::try_from(size).unwrap_or(u8::MAX)).ok();
+    band.map(|band| {
+        let text = words::verdict(why::verdict(band.verdict), &animals::litter(size));
+        view! {
+            <Remark text=text>
+                <WhyButton why=why_text(why::birth_weight(&band, untrack(|| farm.system()))) />
+            </Remark>
+        }
+    })
+}

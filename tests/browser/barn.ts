@@ -1,0 +1,102 @@
+// What a shepherd does on the phone, as steps that journeys share. Every tap is a real tap, and counted.
+import type { Browser, BrowserContext, Page } from "@playwright/test";
+import { expect } from "./watching";
+
+/** One phone: a page, and how often it was tapped (digits of weights apart). */
+export class Phone {
+  taps = 0;
+  constructor(readonly page: Page) {}
+
+  /** Opens the app at an address of its own, such as `#/flock`. */
+  async open(hash = ""): Promise<void> {
+    await this.page.goto(`./${hash}`);
+    await expect(this.page.getByRole("heading", { level: 1 })).toBeVisible();
+  }
+
+  /** Taps a button or a link by its name. */
+  async tap(name: string | RegExp, within = this.page.locator("body")): Promise<void> {
+    const exact = typeof name === "string";
+    const found = within.getByRole("button", { name, exact }).or(within.getByRole("link", { name, exact }));
+    await found.first().tap();
+    this.taps += 1;
+  }
+
+  /** Goes to a tab at the foot of the page. */
+  async tab(name: string): Promise<void> {
+    await this.tap(name, this.page.getByRole("navigation"));
+  }
+
+  /** Starts the lambing of a ewe, who is added by her tag if she is not in the book. */
+  async lambing(tag: string): Promise<void> {
+    await this.tab("Watch");
+    await this.tap("Lambing", this.page.locator(".thumb"));
+    const known = this.page.getByRole("button", { name: tag, exact: true });
+    if (await known.count()) {
+      await this.tap(tag);
+    } else {
+      await this.page.getByLabel("Her tag").fill(tag);
+      await this.tap(`Add ewe ${tag}`);
+    }
+    await expect(this.page.getByRole("heading", { level: 1 })).toHaveText(`Ewe ${tag} lambing`);
+  }
+
+  /** Types a weight on the large keys, which are not counted as taps. */
+  async weigh(digits: string): Promise<void> {
+    for (const digit of digits) {
+      await this.page.getByRole("button", { name: digit === "." ? "point" : digit, exact: true }).tap();
+    }
+  }
+
+  /** Waits until everything that was noted is on the disk. */
+  async saved(): Promise<void> {
+    await expect(this.page.locator(".save-mark")).toHaveAttribute("data-state", "saved");
+  }
+
+  /** Returns the row of an animal on this screen. */
+  row(name: string) {
+    return this.page.locator(".row", { has: this.page.locator(".row-name").getByText(name, { exact: true }) });
+  }
+
+  /** Opens the screen of an animal from a list. */
+  async look(name: string): Promise<void> {
+    await this.row(name).locator("a.row-words").tap();
+    await expect(this.page.getByRole("heading", { level: 1 })).toHaveText(name);
+  }
+
+  /** Saves the book as a file and returns its name and text. */
+  async handOver(): Promise<{ name: string; text: string }> {
+    await this.tab("Hand over");
+    const download = this.page.waitForEvent("download");
+    await this.tap("Save as a file");
+    const file = await download;
+    const chunks: Buffer[] = [];
+    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+    return { name: file.suggestedFilename(), text: Buffer.concat(chunks).toString("utf8") };
+  }
+
+  /** Opens a file in Hand over. */
+  async openFile(text: string | Buffer, name = "book.json.txt"): Promise<void> {
+    await this.tab("Hand over");
+    await this.page.locator("input[type=file]").setInputFiles({
+      name,
+      mimeType: "text/plain",
+      buffer: typeof text === "string" ? Buffer.from(text) : text,
+    });
+  }
+
+  /** Returns the flock as the screen shows it: every name with its soft words, in order. */
+  async flock(): Promise<string[]> {
+    await this.tab("Flock");
+    await expect(this.page.getByRole("heading", { level: 1 })).toHaveText("Flock");
+    return this.page.locator(".row-words").allInnerTexts();
+  }
+}
+
+/** Opens another phone: a context of its own, which shares no storage with the first. */
+export async function anotherPhone(
+  browser: Browser,
+  options: Parameters<Browser["newContext"]>[0],
+): Promise<{ phone: Phone; context: BrowserContext }> {
+  const context = await browser.newContext(options);
+  return { phone: new Phone(await context.newPage()), context };
+}

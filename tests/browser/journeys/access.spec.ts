@@ -1,0 +1,62 @@
+// Every screen keeps the rules of accessibility by day and by night, and fits a narrow phone.
+import { Phone } from "../barn";
+import { accessible, expect, fitsTheScreen, test } from "../watching";
+
+const screens = ["", "#/lambing", "#/flock", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice", "#/nowhere"];
+
+for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
+  test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
+    test.setTimeout(120_000);
+    await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+    const phone = new Phone(page);
+    await phone.open();
+    await phone.tap("Look round a made-up flock");
+    for (const hash of screens) {
+      await test.step(hash, async () => {
+        await page.evaluate((hash) => (location.hash = hash), hash);
+        await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+        await accessible(page);
+      });
+    }
+    await test.step("lamb, its reasons and its sheets", async () => {
+      await phone.tab("Watch");
+      await page.locator("a.row-words").first().tap();
+      await accessible(page);
+      for (const opens of [/^why/, "Vigor", "Other feed…", /^change/]) {
+        await page.getByRole("button", { name: opens }).first().tap();
+        await expect(page.getByRole("dialog")).toBeVisible();
+        await accessible(page);
+        await page.keyboard.press("Escape");
+      }
+    });
+    await test.step("ewe", async () => {
+      await phone.tab("Flock");
+      await phone.look("Ewe 5");
+      await accessible(page);
+    });
+    await test.step("lambing", async () => {
+      await phone.lambing("44");
+      await accessible(page);
+      await phone.tap("Ewe lamb");
+      await accessible(page);
+    });
+  });
+}
+
+test("no screen is wider than a phone of 320 pixels", async ({ page }) => {
+  await page.setViewportSize({ width: 320, height: 640 });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tap("Look round a made-up flock");
+  for (const hash of screens) {
+    await page.evaluate((hash) => (location.hash = hash), hash);
+    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+    await fitsTheScreen(page);
+  }
+  await phone.tab("Watch");
+  await page.locator("a.row-words").first().tap();
+  await fitsTheScreen(page);
+  await phone.lambing("44");
+  await phone.tap("Ewe lamb");
+  await fitsTheScreen(page);
+});

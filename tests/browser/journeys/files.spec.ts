@@ -1,0 +1,64 @@
+// A file that is no whole book changes nothing, and the message says what is wrong and what to do.
+import { createHash } from "node:crypto";
+import { Phone } from "../barn";
+import { expect, test } from "../watching";
+
+const seal = (entries: unknown[]) => `sha256-${createHash("sha256").update(JSON.stringify(entries)).digest("hex")}`;
+
+test("every bad file is refused in words, and the book stays as it was", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("14");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("3.9");
+  await phone.tap("All lambs born");
+  const { text } = await phone.handOver();
+  const book = JSON.parse(text);
+  const before = await phone.flock();
+  const other = (change: object) => JSON.stringify({ ...book, ...change });
+  const files: [string, string | Buffer, RegExp][] = [
+    ["empty", "", /The file is empty/],
+    ["cut short", text.slice(0, text.length - 40), /cut short/],
+    ["not JSON", "dear diary, it snowed", /no book/],
+    ["JSON of another kind", "[1, 2, 3]", /does not say that it is a book/],
+    ["another format", JSON.stringify({ format: "shopping-list", version: 1 }), /“shopping-list”/],
+    ["a newer version", other({ version: 2 }), /version 2/],
+    ["a wrong digest", other({ digest: `sha256-${"0".repeat(64)}` }), /damaged or was changed/],
+    ["a wrong count", other({ count: 99 }), /says it has 99 entries/],
+    ["an entry of another form", other({ entries: [{ id: 1 }], count: 1, digest: seal([{ id: 1 }]) }), /Entry 1/],
+    ["no text", Buffer.from([0xff, 0xfe, 0x00, 0x80]), /no text/],
+    ["50 MB", Buffer.alloc(50_000_000, 0x20), /50\.0 MB/],
+  ];
+  for (const [what, file, said] of files) {
+    await test.step(what, async () => {
+      await phone.openFile(file, `${what}.json`);
+      const alert = page.getByRole("alert").filter({ hasText: said });
+      await expect(alert).toBeVisible();
+      await expect(alert).toContainText("Nothing was changed");
+      await expect(page.getByText("This file would add")).toHaveCount(0);
+    });
+  }
+  expect(await phone.flock()).toEqual(before);
+  await page.reload();
+  expect(await phone.flock()).toEqual(before);
+  // A good file still opens after all that.
+  await phone.openFile(text);
+  await expect(page.getByText("Everything in this file is in your book already.")).toBeVisible();
+});
+
+test("markup in a file is text everywhere", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("1");
+  const { text } = await phone.handOver();
+  const book = JSON.parse(text);
+  const nasty = '<img src=x onerror="document.title=1">';
+  const came = book.entries.find((entry: { event: object }) => "ewe-came" in entry.event);
+  const entry = { ...came, id: "01900000-0000-7000-8000-000000000bad", event: { "ewe-came": { tag: nasty } } };
+  const entries = [entry, ...book.entries];
+  await phone.openFile(JSON.stringify({ ...book, entries, count: entries.length, digest: seal(entries) }));
+  await phone.tap("Add to my book");
+  await phone.tab("Flock");
+  await expect(page.getByText(nasty)).toBeVisible();
+  await expect(page).toHaveTitle("Yeanling");
+});

@@ -1,0 +1,161 @@
+// The book survives: a reload, a dead server, a full or wiped copy, a second tab, a broken line.
+import { Phone } from "../barn";
+import { expect, readyOffline, test } from "../watching";
+import { Site } from "../site";
+
+async function aTwin(phone: Phone, tag = "14"): Promise<void> {
+  await phone.lambing(tag);
+  await phone.tap("Ewe lamb");
+  await phone.weigh("3.9");
+  await phone.tap("Navel dipped");
+  await phone.tap("Next lamb");
+  await phone.tap("Ram lamb");
+  await phone.tap("Sucked");
+  await phone.saved();
+}
+
+test("with the server dead, a reload and a link into the app show the same thing", async ({ page }) => {
+  const site = await Site.open();
+  const phone = new Phone(page);
+  await page.goto(site.address);
+  await readyOffline(page);
+  await site.close();
+  await aTwin(phone);
+  await phone.tap("More about this lamb");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("14b");
+  const link = page.url();
+  await phone.saved();
+  await page.reload();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("14b");
+  await page.goto("about:blank");
+  await page.goto(link);
+  await expect(page.locator(".noted-text", { hasText: "Sucked" })).toBeVisible();
+  await phone.tab("Watch");
+  await expect(phone.row("14a")).toContainText("3.9 kg");
+});
+
+test("a second tab follows without a reload, in both directions", async ({ page, context }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  const other = new Phone(await context.newPage());
+  await other.open();
+  await aTwin(phone);
+  await expect(other.row("14a")).toContainText("3.9 kg");
+  await other.row("14a").getByRole("button", { name: "Sucked, 14a" }).tap();
+  await other.saved();
+  await phone.tab("Watch");
+  await phone.look("14a");
+  await expect(page.locator(".noted-text", { hasText: "Sucked" })).toBeVisible();
+});
+
+test("local storage full: everything is still noted, saved and there after a reload", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("1");
+  await phone.saved();
+  await page.evaluate(() => {
+    let piece = "x".repeat(1024 * 1024);
+    for (let n = 0; piece.length > 0; n += 1) {
+      try {
+        localStorage.setItem(`filler/${n}`, piece);
+      } catch {
+        piece = piece.slice(piece.length / 2);
+        if (piece.length < 2) break;
+      }
+    }
+  });
+  await aTwin(phone);
+  const kept = await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")).length);
+  expect(kept, "entries that found room in local storage").toBeLessThan(8);
+  await expect(page.getByText("not safe")).toHaveCount(0);
+  await page.reload();
+  await phone.tab("Watch");
+  await expect(phone.row("14a")).toContainText("3.9 kg");
+  await expect(phone.row("14b")).toBeVisible();
+});
+
+test("either copy wiped is healed by the other", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await aTwin(phone);
+  const keys = () =>
+    page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")).length);
+  const before = await keys();
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  await phone.tab("Watch");
+  await expect(phone.row("14a")).toContainText("3.9 kg");
+  await expect.poll(keys).toBe(before);
+
+  await page.goto("about:blank");
+  await phone.open();
+  await phone.saved();
+  // A page of the origin that does not hold the database open can delete it.
+  await page.goto("./manifest.webmanifest");
+  await page.evaluate(
+    () =>
+      new Promise((resolve, reject) => {
+        const asked = indexedDB.deleteDatabase("yeanling");
+        asked.onsuccess = () => resolve(null);
+        asked.onerror = () => reject(asked.error);
+        asked.onblocked = () => reject(new Error("blocked"));
+      }),
+  );
+  await phone.open();
+  await phone.saved();
+  await page.evaluate(() => localStorage.clear());
+  await page.reload();
+  await expect(phone.row("14a")).toContainText("3.9 kg");
+});
+
+test("a broken line is kept, reported, and the rest works", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await aTwin(phone);
+  await page.evaluate(() => localStorage.setItem("yeanling/entry/broken", '{"half":'));
+  await page.reload();
+  await phone.tab("Watch");
+  await expect(page.getByText("One line of the book could not be read")).toBeVisible();
+  await expect(phone.row("14a")).toContainText("3.9 kg");
+  expect(await page.evaluate(() => localStorage.getItem("yeanling/entry/broken"))).toBe('{"half":');
+});
+
+test("when neither copy can be used, the page says so and still notes", async ({ page }) => {
+  await page.addInitScript(() => {
+    Object.defineProperty(window, "indexedDB", { get: () => null });
+    Object.defineProperty(window, "localStorage", {
+      get: () => {
+        throw new DOMException("refused", "SecurityError");
+      },
+    });
+  });
+  const phone = new Phone(page);
+  await phone.open();
+  await expect(page.getByText("lost when this page closes")).toBeVisible();
+  await phone.lambing("2");
+  await phone.tap("Ewe lamb");
+  await phone.tap("All lambs born");
+  await expect(phone.row("2a")).toBeVisible();
+});
+
+test("the made-up flock never touches the real book", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tap("Look round a made-up flock");
+  await expect(page.getByText("A made-up flock")).toBeVisible();
+  await expect(page.locator(".row").first()).toBeVisible();
+  await page.locator(".row-action button").first().tap();
+  await phone.tap("Back to my flock");
+  await expect(page.getByText("Nothing to watch yet")).toBeVisible();
+  expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")))).toEqual([]);
+  await page.reload();
+  await expect(page.getByText("Nothing to watch yet")).toBeVisible();
+});
+
+test("the app says that it is ready to work offline once it is", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await readyOffline(page);
+  await phone.tab("Hand over");
+  await expect(page.getByText("ready to work offline", { exact: false }).first()).toBeVisible();
+});

@@ -1,0 +1,144 @@
+// The main job: lambs are born, every tap is saved, and the Watch keeps their clocks.
+import { Phone } from "../barn";
+import { expect, fitsTheScreen, test } from "../watching";
+
+test("the first lamb of an empty book is on the Watch with its window, volumes and clock", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await expect(page.getByText("Nothing to watch yet")).toBeVisible();
+  await phone.lambing("14");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("4.2");
+  await expect(page.getByText("good for a single")).toBeVisible();
+  await phone.tap("No help");
+  await phone.tap("Navel dipped");
+  await phone.saved();
+  await phone.tap("All lambs born");
+  const row = phone.row("14a");
+  await expect(row).toContainText("ewe lamb · 4.2 kg");
+  // AHDB: 50 ml/kg at once; Bond 2020: 100 ml/kg by 6 h; Mellor & Murray 1986: 180 by 18 h; AHDB: 200 in 24 h.
+  await expect(row.locator(".fact").nth(0)).toContainText("210 ml");
+  await expect(row.locator(".fact").nth(1)).toContainText("420");
+  await expect(row.locator(".fact").nth(2)).toContainText("755");
+  await expect(row.locator(".fact").nth(3)).toContainText("840");
+  await expect(row.locator(".figure")).toContainText(/23 h 5\d min|24 h/);
+  await expect(row.getByRole("img", { name: /First milk: .* left of 24 hours/ })).toBeVisible();
+  await expect(row.getByRole("link", { name: "Score" })).toBeVisible();
+  await fitsTheScreen(page);
+});
+
+test("twins are recorded with fourteen taps or fewer, and each tap is on the disk", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/flock");
+  await page.getByLabel("Find a tag or a name").fill("27");
+  await phone.tap("Add ewe 27");
+  await phone.tab("Watch");
+  phone.taps = 0;
+  await phone.tap("Lambing", page.locator(".thumb"));
+  await phone.tap("27");
+  for (const [lamb, weight] of [["Ewe lamb", "3.9"], ["Ram lamb", "4.2"]] as const) {
+    await phone.tap(lamb);
+    await phone.weigh(weight);
+    await phone.tap("No help");
+    await phone.tap("Navel dipped");
+    await phone.tap("Sucked");
+    if (lamb === "Ewe lamb") await phone.tap("Next lamb");
+  }
+  await phone.tap("All lambs born");
+  expect(phone.taps).toBeLessThanOrEqual(14);
+  await phone.saved();
+  await page.reload();
+  await expect(phone.row("27a")).toContainText("ewe lamb · 3.9 kg");
+  await expect(phone.row("27b")).toContainText("ram lamb · 4.2 kg");
+  await phone.look("27b");
+  await expect(page.getByText("ram lamb · twin")).toBeVisible();
+  for (const noted of ["Weighed 4.2 kg", "Sucked", "Navel dipped", "Birth: no help", "Ram lamb born"]) {
+    await expect(page.locator(".noted-text", { hasText: noted }).first()).toBeVisible();
+  }
+});
+
+test("a litter without a dam stays together and is given its dam later", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/flock");
+  await page.getByLabel("Find a tag or a name").fill("8");
+  await phone.tap("Add ewe 8");
+  await phone.tab("Watch");
+  await phone.tap("Lambing", page.locator(".thumb"));
+  await phone.tap("Dam unknown");
+  await phone.tap("Ram lamb");
+  await phone.tap("Next lamb");
+  await phone.tap("Ewe lamb");
+  await phone.tap("All lambs born");
+  await expect(page.locator(".row-name")).toHaveCount(2);
+  await expect(page.locator(".row-name").first()).toHaveText(/Lamb of \d\d:\d\d [ab]/);
+  await page.locator("a.row-words").first().tap();
+  await phone.tap("Give its dam");
+  await phone.tap("Give its dam");
+  await phone.tap("8", page.getByRole("dialog"));
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 8 lambing");
+  await phone.tab("Watch");
+  await expect(phone.row("8a")).toBeVisible();
+  await expect(phone.row("8b")).toBeVisible();
+});
+
+test("the countdown passes one hour, two hours and six hours, and says so each time", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("31");
+  await phone.tap("Ewe lamb");
+  await phone.tap("All lambs born");
+  await phone.saved();
+  const row = phone.row("31a");
+  await page.clock.fastForward("00:31:00");
+  await expect(row).toContainText("Not seen up");
+  await page.clock.fastForward("00:30:00");
+  await expect(row).toContainText("Not seen to suck");
+  await expect(row).toContainText("22 h 59 min");
+  await phone.look("31a");
+  await expect(page.getByText("not seen to suck: help it now")).toBeVisible();
+  await phone.tab("Watch");
+  await page.clock.fastForward("01:00:00");
+  await expect(row).toHaveAttribute("data-state", "late");
+  await page.clock.fastForward("04:00:00");
+  await expect(row).toContainText("last call");
+  await expect(row).toContainText("17 h 59 min");
+  await row.getByRole("button", { name: "Sucked, 31a" }).first().tap();
+  await expect(row).not.toContainText("last call");
+  await page.clock.fastForward("18:00:00");
+  await phone.open();
+  await expect(page.locator(".figure")).toHaveCount(0);
+});
+
+test("the navel is asked for at birth and again six hours later", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T22:40:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("5");
+  await phone.tap("Ram lamb");
+  await phone.tap("Navel dipped");
+  await phone.tap("Sucked");
+  await phone.tap("All lambs born");
+  await page.clock.fastForward("06:01:00");
+  await expect(phone.row("5a")).toContainText("Dip the navel again");
+  await phone.row("5a").getByRole("button", { name: "Dipped, 5a" }).tap();
+  await expect(phone.row("5a")).not.toContainText("Dip the navel again");
+});
+
+test("a tap too many is taken back, and what was undone can be brought back", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("40");
+  await phone.tap("Ewe lamb");
+  await phone.tap("Sucked");
+  await phone.tap("Undo");
+  await expect(page.getByRole("button", { name: "Sucked", exact: true })).toHaveAttribute("aria-pressed", "false");
+  await phone.tap("Up");
+  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "true");
+  await phone.tap("More about this lamb");
+  await phone.tap("undo: Up, standing");
+  await expect(page.locator("s", { hasText: "Up, standing" })).toBeVisible();
+  await phone.tap("restore: Up, standing");
+  await expect(page.locator("s", { hasText: "Up, standing" })).toHaveCount(0);
+  await expect(page.locator("s", { hasText: "Sucked" })).toBeVisible();
+});

@@ -1,0 +1,70 @@
+// What is typed for a weight: the field says what is allowed, keeps what was typed, and asks when pounds are likely.
+import { Phone } from "../barn";
+import { expect, test } from "../watching";
+
+const wrong = [
+  ["0", /0 kg/],
+  ["-3", /3/],
+  ["40", /40 kg/],
+  ["4..2", "more than one point"],
+  ["abc", "is not a number"],
+  ["", "Nothing is typed yet"],
+] as const;
+
+test("a wrong weight is refused with what is allowed, and stays in the field", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("3");
+  await phone.tap("Ram lamb");
+  await phone.tap("More about this lamb");
+  await phone.tap("Weigh");
+  const field = page.getByRole("dialog").getByLabel("Weight", { exact: true });
+  for (const [typed, said] of wrong) {
+    await field.fill(typed);
+    await phone.tap("Save", page.getByRole("dialog"));
+    await expect(page.getByRole("dialog").getByRole("alert")).toContainText(said);
+    await expect(field).toHaveValue(typed);
+  }
+  await field.fill("4,2");
+  await phone.tap("Save", page.getByRole("dialog"));
+  await expect(page.locator(".noted-text", { hasText: "Weighed 4.2 kg" })).toBeVisible();
+});
+
+test("9.9 kg is asked about: pounds are taken with one tap, kilograms with another", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("3");
+  await phone.tap("Ram lamb");
+  await phone.weigh("9.9");
+  await expect(page.getByText("Did you mean 9.9 lb?")).toBeVisible();
+  await phone.tap("Yes, 9.9 lb");
+  await expect(page.getByText("Did you mean 9.9 lb?")).toHaveCount(0);
+  await phone.tap("Next lamb");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("9.9");
+  await phone.tap("No, 9.9 kg");
+  await phone.tap("All lambs born");
+  await expect(phone.row("3a")).toContainText("4.49 kg");
+  await expect(phone.row("3b")).toContainText("9.9 kg");
+});
+
+test("a weight typed on the keys is there after the phone dies, and can be corrected on the keys", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("3");
+  await phone.tap("Ram lamb");
+  await phone.weigh("40");
+  await expect(page.getByRole("alert").filter({ hasText: "40 kg" })).toBeVisible();
+  await page.getByRole("button", { name: "delete last digit" }).tap();
+  await phone.weigh(".5");
+  await expect(page.locator(".undo-bar")).toContainText("Weighed 4.5 kg");
+  await phone.saved();
+  await page.reload();
+  await expect(page.locator(".readout")).toContainText("4.5");
+  await page.getByRole("button", { name: "delete last digit" }).tap();
+  await phone.weigh("7");
+  await phone.tap("All lambs born");
+  await expect(phone.row("3a")).toContainText("4.7 kg");
+  await phone.look("3a");
+  await expect(page.locator(".noted-text", { hasText: "Weighed" })).toHaveCount(1);
+});
