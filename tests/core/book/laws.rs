@@ -211,9 +211,9 @@ fn a_fact_of_a_later_version_leaves_as_it_came() {
 
 #[test]
 fn white_space_between_tokens_is_no_part_of_a_fact() {
-    let laid_out = "{ \"shorn\" :\n\t{ \"kg\" : 1.0 ,\r\n \"text\" : \"a  b \\\" c\" } }";
+    let laid_out = "{ \"shorn\" :\n\t{ \"kg\" : 1.0 ,\r\n \"text\" : \"a  b \\\" c\" , \"end\" : \"\\\\\" , \"n\" : 1 } }";
     let entry = noting(1, laid_out);
     let Event::Unread(unread) = &entry.event else { panic!("{entry:?}") };
-    assert_eq!(unread.as_json(), r#"{"shorn":{"kg":1.0,"text":"a  b \" c"}}"#);
+    assert_eq!(unread.as_json(), r#"{"shorn":{"kg":1.0,"text":"a  b \" c","end":"\\","n":1}}"#);
     assert_eq!(entry, noting(1, unread.as_json()));
 }
