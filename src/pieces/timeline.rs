@@ -65,7 +65,8 @@ pub(crate) fn AnimalTimeline(
         let struck = Signal::derive(move || line.get().is_some_and(|line| line.struck));
         let name = move |what: &'static str| {
             Signal::derive(move || {
-                format!("{what}: {}", line.get().map(|line| line.text).unwrap_or_default())
+                let text = line.get().map(|line| line.text).unwrap_or_default();
+                format!("{what}: {}", text.replace('*', ""))
             })
         };
         let actions = move || {
