@@ -1,5 +1,6 @@
 //! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
 
+use crate::parts::live;
 use leptos::prelude::*;
 
 use crate::browser::{look, panic, place};
@@ -27,7 +28,7 @@ pub(crate) fn App() -> impl IntoView {
     });
     view! {
         <Frame>
-            {move || screens::show(screen.get())}
+            {live(move || { screens::show(screen.get()) }.into_any())}
             <Undo />
             <TabBar items=tabs(screen) />
         </Frame>

@@ -129,7 +129,7 @@ impl Farm {
                     }
                     self.broken.update(|broken| {
                         broken.extend(held.broken);
-                        broken.sort();
+                        broken.sort_unstable();
                         broken.dedup();
                     });
                     self.saving.set(Saving::Saved(None));

@@ -1,8 +1,10 @@
 //! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
 
+use chrono::{Datelike, Timelike};
 use leptos::prelude::*;
 use yeanling_core::book::{self, Entry, FileError};
 use yeanling_core::flock::fold;
+use yeanling_core::units::Moment;
 
 use super::{Farm, Preview};
 use crate::browser::files::{self, FileTrouble};
@@ -18,7 +20,7 @@ impl Farm {
             farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
         let name = if name.is_empty() { "yeanling".to_owned() } else { name };
         let text = self.peek(|ground| book::write(&ground.book, now, self.device));
-        (format!("{name}-{}.json.txt", now.local().format("%Y-%m-%d-%H%M")), text)
+        (format!("{name}-{}.json.txt", stamp(now)), text)
     }
 
     /// Reads a book file and says what taking it in would add. Nothing changes.
@@ -65,4 +67,11 @@ impl Farm {
     pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
         files::share(name, text).await
     }
+}
+
+/// The day and the time for a file's name: "2026-02-25-0312".
+fn stamp(now: Moment) -> String {
+    let local = now.local();
+    let (hour, minute) = (local.hour(), local.minute());
+    format!("{:04}-{:02}-{:02}-{hour:02}{minute:02}", local.year(), local.month(), local.day())
 }

@@ -2,6 +2,7 @@
 //!
 //! Every target is at least `--target` high, also the small underlined ones, by padding.
 
+use super::live;
 use leptos::prelude::*;
 
 /// How much a button asks for.
@@ -51,7 +52,7 @@ pub fn Button(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {move || label.get()}
+            {live(move || { label.get() }.into_any())}
         </button>
     }
 }
@@ -81,7 +82,7 @@ pub fn BigButton(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {move || label.get()}
+            {live(move || { label.get() }.into_any())}
         </button>
     }
 }
@@ -115,7 +116,7 @@ pub fn ActionButton(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {move || label.get()}
+            {live(move || { label.get() }.into_any())}
         </button>
     }
 }
@@ -138,7 +139,7 @@ pub fn LinkButton(
 ) -> impl IntoView {
     view! {
         <a class="button" data-size=big.then_some("big") data-weight=weight.key() href=move || href.get()>
-            {move || label.get()}
+            {live(move || { label.get() }.into_any())}
         </a>
     }
 }
@@ -163,7 +164,7 @@ pub fn SmallButton(
             aria-label=move || name.map(|name| name.get())
             on:click=move |_| on_press.run(())
         >
-            <span>{move || label.get()}</span>
+            <span>{live(move || { label.get() }.into_any())}</span>
         </button>
     }
 }
@@ -180,7 +181,7 @@ pub fn SmallLink(
 ) -> impl IntoView {
     view! {
         <a class="small-button" href=move || href.get()>
-            <span>{move || label.get()}</span>
+            <span>{live(move || { label.get() }.into_any())}</span>
         </a>
     }
 }

@@ -1,5 +1,6 @@
 //! The safety box: what can hurt, and whom to ask.
 
+use super::live;
 use super::{Said, label};
 use leptos::prelude::*;
 
@@ -18,9 +19,9 @@ pub fn Caution(
                 </svg>
                 {label::CAUTION}
             </p>
-            {move || {
+            {live(move || {
                 lines.get().into_iter().map(|line| view! { <p><Said text=line /></p> }).collect_view()
-            }}
+            }.into_any())}
         </div>
     }
 }

@@ -3,6 +3,7 @@
 //! They are plain buttons with `aria-pressed`, not radio inputs, so that what is shown is always what the book
 //! says and a choice that was undone looks undone.
 
+use super::live;
 use leptos::prelude::*;
 
 /// One thing that can be chosen.
@@ -58,40 +59,69 @@ where
     T: Clone + PartialEq + Send + Sync + 'static,
 {
     let shape = if stacked {
-        "stacked"
+        Shape::Stacked
     } else if snug {
-        "snug"
+        Shape::Snug
     } else {
-        "even"
+        Shape::Even
     };
-    let buttons = move || {
-        options
-            .get()
-            .into_iter()
-            .map(|option| {
-                let value = option.value.clone();
-                let pressed = move || chosen.with(|chosen| chosen.as_ref() == Some(&value)).to_string();
-                let value = option.value;
-                let note = option.note;
-                view! {
-                    <button
-                        type="button"
-                        class="button choice"
-                        aria-pressed=pressed
-                        on:click=move |_| on_choose.run((value.clone(),))
-                    >
-                        <span>{option.label}</span>
-                        {(!note.is_empty()).then(|| view! { <small>{note}</small> })}
-                    </button>
-                }
-            })
-            .collect_view()
+    // What a value is does not matter to the buttons: they know its place, so that they are compiled once for all.
+    let words = Signal::derive(move || {
+        options.with(|options| {
+            options.iter().map(|option| (option.label.clone(), option.note.clone())).collect()
+        })
+    });
+    let place = Signal::derive(move || {
+        let chosen = chosen.get()?;
+        options.with(|options| options.iter().position(|option| option.value == chosen))
+    });
+    let choose = Callback::new(move |place: usize| {
+        if let Some(value) = options.with_untracked(|options| options.get(place).map(|it| it.value.clone())) {
+            on_choose.run((value,));
+        }
+    });
+    buttons(label, labelled, words, place, choose, shape)
+}
+
+#[derive(Clone, Copy)]
+enum Shape {
+    Even,
+    Snug,
+    Stacked,
+}
+
+fn buttons(
+    label: Signal<String>,
+    labelled: bool,
+    words: Signal<Vec<(String, String)>>,
+    chosen: Signal<Option<usize>>,
+    on_choose: Callback<usize>,
+    shape: Shape,
+) -> AnyView {
+    let shape = match shape {
+        Shape::Even => "even",
+        Shape::Snug => "snug",
+        Shape::Stacked => "stacked",
+    };
+    let button = move |(place, (text, note)): (usize, (String, String))| {
+        let pressed = Signal::derive(move || (chosen.get() == Some(place)).to_string());
+        view! {
+            <button
+                type="button"
+                class="button choice"
+                aria-pressed=pressed
+                on:click=move |_| on_choose.run(place)
+            >
+                <span>{text}</span>
+                {(!note.is_empty()).then(|| view! { <small>{note}</small> })}
+            </button>
+        }
     };
     view! {
-        <div class="choices" role="group" aria-label=move || label.get() data-shape=shape>
-            {labelled
-                .then(|| view! { <span class="choices-label" aria-hidden="true">{move || label.get()}</span> })}
-            {buttons}
+        <div class="choices" role="group" aria-label=label data-shape=shape>
+            {labelled.then(|| view! { <span class="choices-label" aria-hidden="true">{label}</span> })}
+            {live(move || words.get().into_iter().enumerate().map(button).collect_view().into_any())}
         </div>
     }
+    .into_any()
 }

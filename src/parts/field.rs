@@ -2,6 +2,7 @@
 //!
 //! What is wrong stands beside what was typed and never replaces it.
 
+use super::live;
 use leptos::prelude::*;
 
 /// What is typed into a field, which decides the keyboard that comes up.
@@ -132,16 +133,16 @@ pub fn Field(
     view! {
         <div class="field">
             <label class="field-label" for=id>
-                {move || label.get()}
+                {live(move || { label.get() }.into_any())}
             </label>
             <div class="field-line">
                 {input} {children.map(|children| view! { <div class="field-unit">{children()}</div> })}
             </div>
             <p class="field-error" id=error_id role="alert">
-                {move || error.get()}
+                {live(move || { error.get() }.into_any())}
             </p>
             <p class="field-hint" id=hint_id>
-                {move || hint.get()}
+                {live(move || { hint.get() }.into_any())}
             </p>
         </div>
     }

@@ -1,6 +1,7 @@
 //! The number pad for wet gloves, and the read-out beside it.
 
 use super::label;
+use super::live;
 use leptos::ev::KeyboardEvent;
 use leptos::prelude::*;
 
@@ -90,12 +91,12 @@ pub fn Readout(
 ) -> impl IntoView {
     view! {
         <div class="readout">
-            <span class="readout-label">{move || label.get()}</span>
+            <span class="readout-label">{live(move || { label.get() }.into_any())}</span>
             <output class="readout-value" aria-live="polite">
-                {move || {
+                {live(move || {
                     let value = value.get();
                     if value.is_empty() { "–".to_owned() } else { value }
-                }}
+                }.into_any())}
             </output>
         </div>
     }

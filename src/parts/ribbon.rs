@@ -256,7 +256,7 @@ const ROOMS: [u8; 8] = [0, 14, 18, 22, 26, 32, 40, 52];
 /// Measuring is not needed: the type is tabular, so letters are counted. Ticks are placed by rank, and each one
 /// asks for the narrowest strip on which it stays clear of those placed before.
 fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
-    ticks.sort_by_key(|tick| tick.rank);
+    ticks.sort_unstable_by(|one, other| one.rank.cmp(&other.rank).then(one.at.total_cmp(&other.at)));
     let mut placed: Vec<Placed> = Vec::new();
     for tick in ticks {
         let wide = width(&tick.text);
@@ -273,7 +273,7 @@ fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
             placed.push(Placed { at, text: tick.text, wide, room });
         }
     }
-    placed.sort_by(|one, other| one.at.total_cmp(&other.at));
+    placed.sort_unstable_by(|one, other| one.at.total_cmp(&other.at));
     placed
 }
 

@@ -1,5 +1,6 @@
 //! A duty as a row: whose it is, what to do, how it stands, and the one press that does it.
 
+use super::live;
 use super::{Mark, RowState, Said};
 use leptos::prelude::*;
 
@@ -42,11 +43,11 @@ pub fn Row(
 ) -> impl IntoView {
     let words = view! {
         <span class="row-head">
-            <b class="row-name">{move || name.get()}</b>
-            {move || show(kind.get(), |kind| view! { <span class="row-kind">{kind}</span> }.into_any())}
+            <b class="row-name">{live(move || { name.get() }.into_any())}</b>
+            {live(move || { show(kind.get(), |kind| view! { <span class="row-kind">{kind}</span> }.into_any()) }.into_any())}
         </span>
-        {move || show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any())}
-        {move || {
+        {live(move || { show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any()) }.into_any())}
+        {live(move || {
             show(
                 says.get(),
                 |says| {
@@ -59,7 +60,7 @@ pub fn Row(
                         .into_any()
                 },
             )
-        }}
+        }.into_any())}
     };
     let words = match href {
         Some(href) => view! { <a class="row-words" href=href>{words}</a> }.into_any(),

@@ -1,5 +1,6 @@
 //! Whether what was noted is safe.
 
+use super::live;
 use leptos::prelude::*;
 
 /// How far the keeping is.
@@ -38,7 +39,7 @@ pub fn SaveMark(
             <svg class="icon" viewBox="0 0 16 16" aria-hidden="true">
                 <path d=sign />
             </svg>
-            <span>{move || text.get()}</span>
+            <span>{live(move || { text.get() }.into_any())}</span>
         </span>
     }
 }

@@ -1,5 +1,6 @@
 //! A part of a screen under a heading with a rule line.
 
+use super::live;
 use leptos::prelude::*;
 
 /// Groups what belongs together under an `h2` with a line that runs to the edge.
@@ -22,7 +23,7 @@ pub fn Section(
     view! {
         <section class="section" aria-labelledby=named_by data-state=state.map(super::RowState::key)>
             <div class="section-head">
-                <h2 id=id>{move || title.get()}</h2>
+                <h2 id=id>{live(move || { title.get() }.into_any())}</h2>
                 {aside.map(ViewFnOnce::run)}
             </div>
             {children()}

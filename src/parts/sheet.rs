@@ -4,6 +4,7 @@
 //! and the page behind is out of reach. A tap beside the sheet closes it too.
 
 use super::label;
+use super::live;
 use leptos::html;
 use leptos::prelude::*;
 
@@ -50,7 +51,7 @@ pub fn Sheet(
         >
             <div class="sheet-paper">
                 <h2 class="sheet-title" id=id tabindex="-1" autofocus>
-                    {move || title.get()}
+                    {live(move || { title.get() }.into_any())}
                 </h2>
                 <div class="sheet-body">{children()}</div>
                 <div class="sheet-foot">

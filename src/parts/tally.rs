@@ -1,5 +1,6 @@
 //! How many stand so: a count with its word, in the ink and with the shape of its state.
 
+use super::live;
 use super::{Mark, RowState};
 use leptos::prelude::*;
 
@@ -16,7 +17,7 @@ pub fn Tally(
     view! {
         <b class="tally" data-state=move || state.get().key()>
             <Mark state=state silent=true />
-            {move || text.get()}
+            {live(move || { text.get() }.into_any())}
         </b>
         " "
     }

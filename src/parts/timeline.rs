@@ -1,6 +1,7 @@
 //! What was noted, line by line, each with its time.
 
 use super::Said;
+use super::live;
 use leptos::prelude::*;
 
 /// Holds noted things as a list; each child is a `Noted`.
@@ -40,13 +41,13 @@ pub fn Noted(
     };
     view! {
         <li class="noted">
-            <span class="noted-time">{move || time.get()}</span>
+            <span class="noted-time">{live(move || { time.get() }.into_any())}</span>
             <span class="noted-text">
                 {words}
-                {move || {
+                {live(move || {
                     let note = note.get();
                     (!note.is_empty()).then(|| view! { <small>{note}</small> })
-                }}
+                }.into_any())}
             </span>
             {children.map(|children| view! { <span class="noted-actions">{children()}</span> })}
         </li>

@@ -1,5 +1,6 @@
 //! The name of the screen: one large line and what is said under it.
 
+use super::live;
 use leptos::prelude::*;
 
 /// Shows the screen's `h1` and, as children, the line under it.
@@ -16,7 +17,7 @@ pub fn Title(
 ) -> impl IntoView {
     view! {
         <div class="title">
-            <h1 id="title" tabindex="-1">{move || text.get()}</h1>
+            <h1 id="title" tabindex="-1">{live(move || { text.get() }.into_any())}</h1>
             {children.map(|children| view! { <p class="title-sub">{children()}</p> })}
         </div>
     }

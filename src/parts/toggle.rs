@@ -1,5 +1,6 @@
 //! A button that stays down: something that was seen, or not.
 
+use super::live;
 use leptos::prelude::*;
 
 /// Shows what was seen as a pressed button with a tick, and what was not as an empty one.
@@ -25,7 +26,7 @@ pub fn Toggle(
             <svg class="icon toggle-tick" viewBox="0 0 16 16" aria-hidden="true">
                 <path d="M2.5 8.5l4 4l7-9" />
             </svg>
-            <span>{move || label.get()}</span>
+            <span>{live(move || { label.get() }.into_any())}</span>
         </button>
     }
 }

@@ -1,5 +1,6 @@
 //! The small line above the title: the way back or the place, and how safe the book is.
 
+use super::live;
 use leptos::prelude::*;
 
 /// Where the way back leads.
@@ -37,11 +38,13 @@ pub fn TopBar(
             </a>
         }
         .into_any(),
-        None => view! { <span class="top-bar-place">{move || place.get()}</span> }.into_any(),
+        None => {
+            view! { <span class="top-bar-place">{live(move || { place.get() }.into_any())}</span> }.into_any()
+        }
     };
     view! {
         <div class="top-bar">
-            {start} <span class="top-bar-aside">{move || aside.get()} {children.map(|children| children())}</span>
+            {start} <span class="top-bar-aside">{live(move || { aside.get() }.into_any())} {children.map(|children| children())}</span>
         </div>
     }
 }

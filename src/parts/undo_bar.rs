@@ -4,6 +4,7 @@
 //! under the thumb, never in it, so that a second tap on the big button cannot land on "Undo".
 
 use super::label;
+use super::live;
 use leptos::prelude::*;
 
 /// Shows what was just noted with an "Undo"; stays out of sight while there is nothing to say.
@@ -27,7 +28,7 @@ pub fn UndoBar(
     };
     view! {
         <div class="undo-bar" data-shown=move || text.with(Option::is_some).to_string()>
-            <p role="status">{move || text.get().unwrap_or_default()}</p>
+            <p role="status">{live(move || { text.get().unwrap_or_default() }.into_any())}</p>
             {button}
         </div>
     }

@@ -1,5 +1,6 @@
 //! The answer to "why?": how a figure came about, and who says so.
 
+use super::live;
 use super::{Caution, Said, Sheet, label};
 use leptos::prelude::*;
 
@@ -39,9 +40,9 @@ pub fn WhyButton(
             aria-label=move || format!("{} {}", text.get(), why.get().heading)
             on:click=move |_| open.set(true)
         >
-            <span>{move || text.get()}</span>
+            <span>{live(move || { text.get() }.into_any())}</span>
         </button>
-        {move || open.get().then(|| view! { <WhySheet why=why on_close=move || open.set(false) /> })}
+        {live(move || { open.get().then(|| view! { <WhySheet why=why on_close=move || open.set(false) /> }) }.into_any())}
     }
 }
 
@@ -57,7 +58,7 @@ pub fn WhySheet(
 ) -> impl IntoView {
     view! {
         <Sheet title=Signal::derive(move || why.get().heading) on_close=on_close>
-            <div class="why">{move || reasons(why.get())}</div>
+            <div class="why">{live(move || { reasons(why.get()) }.into_any())}</div>
         </Sheet>
     }
 }

@@ -2,14 +2,14 @@
 
 use leptos::prelude::*;
 use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Milk, Sex, VigorScale, Way};
-use yeanling_core::units::{Mass, Moment, System, Volume};
+use yeanling_core::units::{Mass, System, Volume};
 
 use super::feed_sheet::{MilkChoices, WayChoices, typed_volume};
 use super::small_sheets::{belly_choices, cause_choices, vigor_choices};
 use super::weight_field::WeightField;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight};
-use crate::words::common::number;
+use crate::words::common::{field_time, number, read_field_time};
 use crate::words::{errors, frame, lamb as words, lambing, noted, refusals};
 
 /// Changes an entry.
@@ -32,13 +32,14 @@ pub(crate) fn AmendSheet(
     };
     let system = untrack(|| farm.system());
     let draft = Draft::of(&event, system);
-    let was = typed_time(at);
+    let was = field_time(at);
     let time = RwSignal::new(was.clone());
     let error = RwSignal::new(String::new());
     let save = move || {
         error.set(String::new());
         let typed = time.get_untracked();
-        let at = if typed == was { Some(at) } else { read_time(&typed).map(|local| farm.at_local(local)) };
+        let at =
+            if typed == was { Some(at) } else { read_field_time(&typed).map(|local| farm.at_local(local)) };
         let Some(at) = at else { return error.set(words::NO_TIME.to_owned()) };
         let event = match draft.read(&event) {
             Ok(event) => Box::new(event),
@@ -57,16 +58,6 @@ pub(crate) fn AmendSheet(
         </Sheet>
     }
     .into_any()
-}
-
-fn typed_time(at: Moment) -> String {
-    at.local().format("%Y-%m-%dT%H:%M").to_string()
-}
-
-fn read_time(typed: &str) -> Option<chrono::NaiveDateTime> {
-    ["%Y-%m-%dT%H:%M", "%Y-%m-%dT%H:%M:%S"]
-        .iter()
-        .find_map(|form| chrono::NaiveDateTime::parse_from_str(typed, form).ok())
 }
 
 /// What can be changed about a fact beside its time.

@@ -1,5 +1,6 @@
 //! Picking a ewe: every living ewe as a large button, narrowed by what is typed; a new one is added on the spot.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, EweId};
 
@@ -39,7 +40,7 @@ pub(crate) fn EwePicker(
                 .filter(|(tag, _)| tag.to_lowercase().contains(&part))
                 .collect();
             // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
-            ewes.sort_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+            ewes.sort_unstable_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
             ewes
         })
     });
@@ -64,15 +65,15 @@ pub(crate) fn EwePicker(
     });
     view! {
         <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint />
-        {move || {
+        {live(move || {
             is_new.get().then(|| {
                 view! { <Button label=words::add(&tag.get()) on_press=add weight=Weight::Filled /> }
             })
-        }}
+        }.into_any())}
         {unknown.then(|| {
             view! { <Button label=words::UNKNOWN on_press=move || on_pick.run((Picked::Unknown,)) /> }
         })}
-        {move || {
+        {live(move || {
             (!ewes.with(Vec::is_empty)).then(|| view! {
                 <Section title=words::EWES>
                     <Buttons>
@@ -86,6 +87,6 @@ pub(crate) fn EwePicker(
                     </Buttons>
                 </Section>
             })
-        }}
+        }.into_any())}
     }
 }

@@ -1,5 +1,6 @@
 //! A sheet in which a feed by hand is noted, with whatever volume, milk and way it had.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::units::{System, Volume};
@@ -51,7 +52,7 @@ pub(crate) fn FeedSheet(
             </Field>
             <WayChoices way=way />
             <MilkChoices milk=milk />
-            {move || (way.get() == Way::Tube).then(|| view! { <Caution lines=tube() /> })}
+            {live(move || { (way.get() == Way::Tube).then(|| view! { <Caution lines=tube() /> }) }.into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

@@ -1,5 +1,6 @@
 //! What was noted about an animal, newest first; each line can be changed, taken back, and brought back.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, EntryId, Event};
 use yeanling_core::units::Moment;
@@ -114,8 +115,8 @@ pub(crate) fn AnimalTimeline(
                 <For each=move || entries.get() key=|entry| *entry children=line />
             </Timeline>
         </Section>
-        {move || {
+        {live(move || {
             changing.get().map(|entry| view! { <AmendSheet entry=entry on_close=move || changing.set(None) /> })
-        }}
+        }.into_any())}
     }
 }

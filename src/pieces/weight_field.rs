@@ -1,5 +1,6 @@
 //! A weight as it is typed: unit beside it, the error under it, and the question whether pounds were meant.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, LambId};
 use yeanling_core::units::{Mass, System, TimeDelta};
@@ -129,9 +130,9 @@ pub(crate) fn WeightSheet(
     view! {
         <Sheet title=words::WEIGH_ASK on_close=on_close>
             <WeightField value=value system=system error=error />
-            {move || {
+            {live(move || {
                 ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> })
-            }}
+            }.into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

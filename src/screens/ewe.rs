@@ -1,5 +1,6 @@
 //! One ewe: her litters, what can be noted about her, and all that was.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::units::TimeDelta;
@@ -48,16 +49,16 @@ pub(crate) fn EweScreen(
     });
     let thumb = move || {
         view! {
-            {move || lives.get().then(|| {
+            {live(move || { lives.get().then(|| {
                 let label = if at_work.get() { words::LAMBING_ON } else { words::LAMBING };
                 view! { <LinkButton href=Screen::LambingEwe(id).hash() label=label big=true weight=Weight::Filled /> }
-            })}
+            }) }.into_any())}
         }
     };
     view! {
         <Page thumb=thumb>
             <Top back=(Screen::Flock, frame::FLOCK.to_owned()) />
-            {move || {
+            {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
                 }
@@ -66,9 +67,9 @@ pub(crate) fn EweScreen(
                         <Said text=sub />
                     </Title>
                     <Standing />
-                    {move || (!lives.get()).then(|| view! {
+                    {live(move || { (!lives.get()).then(|| view! {
                         <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
-                    })}
+                    }) }.into_any())}
                     <Litters id=id />
                     <Section title=words::NOTE>
                         <Buttons columns=2>
@@ -82,7 +83,7 @@ pub(crate) fn EweScreen(
                     <Sheets id=id open=open />
                 }
                     .into_any()
-            }}
+            }.into_any())}
         </Page>
     }
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId};
 
@@ -72,11 +73,11 @@ pub(crate) fn Flock() -> impl IntoView {
             </Title>
             <Standing />
             <Field label=words::FIND value=typed kind=FieldKind::Search />
-            {move || {
+            {live(move || {
                 (!tag.with(String::is_empty) && !taken.get())
                     .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> })
-            }}
-            {move || {
+            }.into_any())}
+            {live(move || {
                 if empty.get() {
                     view! { <Empty text=words::EMPTY /> }.into_any()
                 } else if none.get() {
@@ -84,8 +85,8 @@ pub(crate) fn Flock() -> impl IntoView {
                 } else {
                     ().into_any()
                 }
-            }}
-            {move || (!found.with(|found| found.ewes.is_empty())).then(|| view! {
+            }.into_any())}
+            {live(move || { (!found.with(|found| found.ewes.is_empty())).then(|| view! {
                 <Section title=words::EWES>
                     <Rows>
                         <For
@@ -102,10 +103,10 @@ pub(crate) fn Flock() -> impl IntoView {
                         />
                     </Rows>
                 </Section>
-            })}
+            }) }.into_any())}
             <Lambs title=words::LAMBS ids=Signal::derive(move || found.get().lambs) />
             <Lambs title=words::DEAD ids=Signal::derive(move || found.get().dead) />
-            {move || found.with(|found| found.cut).then(|| view! { <p class="small-print">{words::MORE}</p> })}
+            {live(move || { found.with(|found| found.cut).then(|| view! { <p class="small-print">{words::MORE}</p> }) }.into_any())}
         </Page>
     }
 }
@@ -147,10 +148,10 @@ fn find(farm: Farm, typed: &str) -> Found {
             })
             .filter(|ewe| fits(&ewe.name))
             .collect();
-        ewes.sort_by(|a, b| (a.name.len(), &a.name).cmp(&(b.name.len(), &b.name)));
+        ewes.sort_unstable_by(|a, b| (a.name.len(), &a.name).cmp(&(b.name.len(), &b.name)));
         let mut lambs: Vec<_> =
             flock.lambs.values().filter(|lamb| fits(&animals::lamb(flock, lamb))).collect();
-        lambs.sort_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
+        lambs.sort_unstable_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
         let (living, dead): (Vec<_>, Vec<_>) = lambs.into_iter().partition(|lamb| lamb.lives());
         let ids = |lambs: Vec<&yeanling_core::flock::Lamb>| {
             lambs.iter().take(MOST_ROWS).map(|lamb| lamb.id).collect::<Vec<_>>()

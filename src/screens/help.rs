@@ -1,5 +1,6 @@
 //! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
+use crate::parts::live;
 use leptos::html;
 use leptos::prelude::*;
 use yeanling_core::reckon::all_sources;
@@ -122,7 +123,7 @@ fn FirstDay() -> impl IntoView {
     };
     view! {
         <ol class="reading">{steps}</ol>
-        <p class="small-print">{move || words::by_rule(&farm.practice())}</p>
+        <p class="small-print">{live(move || { words::by_rule(&farm.practice()) }.into_any())}</p>
     }
 }
 

@@ -1,5 +1,6 @@
 //! The way to what has no tab.
 
+use crate::parts::live;
 use leptos::prelude::*;
 
 use crate::farm::use_farm;
@@ -35,14 +36,14 @@ pub(crate) fn More() -> impl IntoView {
                     href=Screen::Help.hash()
                 />
             </Rows>
-            {move || {
+            {live(move || {
                 (!farm.is_made_up()).then(|| view! {
                     <Section title=words::TRY>
                         <p>{words::TRY_SUB}</p>
                         <Button label=words::LOOK_ROUND on_press=look_round />
                     </Section>
                 })
-            }}
+            }.into_any())}
             <Section title=words::ABOUT>
                 <p>{words::version(env!("CARGO_PKG_VERSION"))}</p>
                 <p class="small-print">{words::PROMISE}</p>

@@ -1,5 +1,6 @@
 //! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{self, BottleTable, DayRule, Housing, Limit, Limits};
@@ -52,7 +53,7 @@ fn FarmName() -> impl IntoView {
     view! {
         <Section title=words::FARM>
             <Field label=words::FARM_NAME value=typed hint=words::FARM_NAME_SUB error=error />
-            {move || changed.get().then(|| view! { <Button label=words::SAVE_NAME on_press=save /> })}
+            {live(move || { changed.get().then(|| view! { <Button label=words::SAVE_NAME on_press=save /> }) }.into_any())}
         </Section>
     }
 }

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, LambId};
 use yeanling_core::flock::{Flock, Lamb};
@@ -70,7 +71,7 @@ pub(crate) fn Watch() -> impl IntoView {
                 {nothing}
             </Title>
             <Standing />
-            {move || {
+            {live(move || {
                 if empty.get() {
                     view! {
                         <Empty
@@ -86,7 +87,7 @@ pub(crate) fn Watch() -> impl IntoView {
                 } else {
                     ().into_any()
                 }
-            }}
+            }.into_any())}
             <Group title=words::LATE state=Some(State::Late) lambs=lambs />
             <Group title=words::NOW state=Some(State::Now) lambs=lambs />
             <Group title=words::COMING state=Some(State::Coming) lambs=lambs />
@@ -177,15 +178,15 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             href=Screen::Lamb(id).hash()
             action=move || view! { {press} }
         >
-            {move || has_ribbon.get().then(|| view! {
+            {live(move || { has_ribbon.get().then(|| view! {
                 <Figure value=text(|lamb| &lamb.left) also=text(|lamb| &lamb.age) />
                 <DrawnRibbon ribbon=ribbon.into() />
-            })}
-            {move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> })}
-            {move || {
+            }) }.into_any())}
+            {live(move || { (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }) }.into_any())}
+            {live(move || {
                 let others = others.get();
                 (!others.is_empty()).then(|| view! { <Others id=id others=others name=named /> })
-            }}
+            }.into_any())}
         </Row>
     }
 }

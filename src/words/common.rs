@@ -1,6 +1,6 @@
 //! Quantities and times as people read them, in the farm's own units.
 
-use chrono::{Datelike, NaiveDate};
+use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
 use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
 
 /// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
@@ -86,12 +86,13 @@ pub fn span(span: TimeDelta) -> String {
 
 /// Returns what the clock on the wall showed: "03:12".
 pub fn clock(moment: Moment) -> String {
-    moment.local().format("%H:%M").to_string()
+    let local = moment.local();
+    format!("{:02}:{:02}", local.hour(), local.minute())
 }
 
 /// Returns what the clock on the wall showed, with seconds: "03:12:45".
 pub fn clock_seconds(moment: Moment) -> String {
-    moment.local().format("%H:%M:%S").to_string()
+    format!("{}:{:02}", clock(moment), moment.local().second())
 }
 
 /// Returns when something was or will be, as briefly as it is clear from now: "03:12", "yesterday 23:40",
@@ -106,7 +107,7 @@ pub fn day_and_clock(moment: Moment, now: Moment) -> String {
     } else if Some(day) == today.succ_opt() {
         format!("tomorrow {clock}")
     } else if day.year() == today.year() {
-        format!("{} {clock}", day.format("%-d %b"))
+        format!("{} {clock}", short_date(day))
     } else {
         format!("{} {clock}", long_date(day))
     }
@@ -118,7 +119,40 @@ pub fn date(moment: Moment) -> String {
 }
 
 fn long_date(day: NaiveDate) -> String {
-    day.format("%-d %b %Y").to_string()
+    format!("{} {}", short_date(day), day.year())
+}
+
+fn short_date(day: NaiveDate) -> String {
+    const MONTHS: [&str; 12] =
+        ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
+    let month = usize::try_from(day.month0()).ok().and_then(|month| MONTHS.get(month)).unwrap_or(&"");
+    format!("{} {month}", day.day())
+}
+
+/// Returns a day and a time as a date-and-time field holds them: "2026-02-25T03:12".
+pub fn field_time(moment: Moment) -> String {
+    let local = moment.local();
+    format!("{:04}-{:02}-{:02}T{}", local.year(), local.month(), local.day(), clock(moment))
+}
+
+/// Returns the day and the time that a date-and-time field holds; browsers add seconds or leave them out.
+pub fn read_field_time(typed: &str) -> Option<NaiveDateTime> {
+    let (day, time) = typed.trim().split_once('T')?;
+    let mut parts = day.split('-');
+    let year = parts.next()?.parse().ok()?;
+    let (month, day) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
+    let day = NaiveDate::from_ymd_opt(year, month, day).filter(|_| parts.next().is_none())?;
+    Some(day.and_time(read_field_clock(time)?))
+}
+
+/// Returns the time that a time field holds; browsers add seconds or leave them out.
+pub fn read_field_clock(typed: &str) -> Option<NaiveTime> {
+    let mut parts = typed.trim().split(':');
+    let (hour, minute) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
+    let second: f64 = parts.next().map_or(Some(0.0), |second| second.parse().ok())?;
+    // A second's fraction is nothing a shepherd has typed.
+    let second = (0..60).rev().find(|whole| f64::from(*whole) <= second)?;
+    NaiveTime::from_hms_opt(hour, minute, second).filter(|_| parts.next().is_none())
 }
 
 /// Returns a number with at most so many decimal places and no zeros at its end: "0.5", "12", "8.15".
@@ -140,6 +174,26 @@ fn whole(milliliters: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn a_field_of_day_and_time_is_read_as_it_is_written() {
+        let moment: Moment = "2026-02-25T03:12:40.000-05:00".parse().expect("a moment");
+        assert_eq!(field_time(moment), "2026-02-25T03:12");
+        let read = |typed| read_field_time(typed).map(|local| local.to_string());
+        assert_eq!(read("2026-02-25T03:12"), Some("2026-02-25 03:12:00".to_owned()));
+        assert_eq!(read("2026-02-25T03:12:59.5"), Some("2026-02-25 03:12:59".to_owned()));
+        for typed in [
+            "",
+            "T",
+            "2026-02-30T03:12",
+            "2026-02-25",
+            "2026-02-25T24:00",
+            "25.2.2026T03:12",
+            "2026-02-25T03",
+        ] {
+            assert_eq!(read(typed), None, "{typed}");
+        }
+    }
 
     fn ml(milliliters: f64) -> Volume {
         Volume::from_milliliters(milliliters)

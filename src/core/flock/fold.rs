@@ -63,7 +63,7 @@ fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
 /// phone whose clock was wrong must not hold on to an old one.
 fn choose(flock: &mut Flock, standing: &[Standing<'_>]) {
     let mut lines: Vec<_> = standing.iter().filter(|line| !line.struck).collect();
-    lines.sort_by_key(|line| (line.entry.noted, line.entry.id));
+    lines.sort_unstable_by_key(|line| (line.entry.noted, line.entry.id));
     for line in lines {
         if let Event::Chose(choice) = line.event {
             flock.practice.choose(choice);

@@ -67,7 +67,7 @@ impl Flock {
         let ewe = self.ewe(ewe).map(|ewe| ewe.id);
         let mut litters: Vec<&Litter> =
             self.litters.values().filter(|litter| litter.dam.is_some() && litter.dam == ewe).collect();
-        litters.sort_by_key(|litter| std::cmp::Reverse(litter.began));
+        litters.sort_unstable_by_key(|litter| std::cmp::Reverse(litter.began));
         litters
     }
 

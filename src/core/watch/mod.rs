@@ -24,10 +24,10 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
         .flat_map(|lamb| newborn::duties(lamb, now, practice))
         .filter(|duty| duty.from <= now)
         .collect();
-    duties.sort_by_key(|duty| {
+    duties.sort_unstable_by_key(|duty| {
         let state = duty.state(now);
         let weight = if state == State::Coming { 0 } else { duty.task.weight() };
-        (std::cmp::Reverse(state), weight, duty.due, duty.subject)
+        (std::cmp::Reverse(state), weight, duty.due, duty.subject, duty.task.weight())
     });
     duties
 }

@@ -1,5 +1,6 @@
 //! One figure under its name, in the farm's units with the other beside it, which can be asked why.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::units::{System, Volume};
 
@@ -65,7 +66,7 @@ pub(super) fn Answer(
 ) -> impl IntoView {
     view! {
         <div class="answer">
-            <p class="answer-label">{move || label.get()}</p>
+            <p class="answer-label">{live(move || { label.get() }.into_any())}</p>
             <Figure
                 value=Signal::derive(move || shown.get().number)
                 unit=Signal::derive(move || shown.get().unit)

@@ -1,5 +1,6 @@
 //! How much a bottle lamb takes, from its age in days and, if it is known, its weight today.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::practice::BottleTable;
 use yeanling_core::reckon::bottle::{self, Day, Milk, NoRow, mix};
@@ -62,8 +63,8 @@ pub(super) fn Bottle(
         />
         <WeightField value=asked.weight system=asked.unit error=weight_error />
         <p class="small-print">{words::WEIGHT_TODAY}</p>
-        {move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_DAYS}</p> })}
-        {move || some.get().then(|| view! { <Feeds day=good /> })}
+        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_DAYS}</p> }) }.into_any())}
+        {live(move || { some.get().then(|| view! { <Feeds day=good /> }) }.into_any())}
         <Choices
             label=words::TABLE
             labelled=true
@@ -117,7 +118,7 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
             size=FigureSize::Head
         />
         <p class="small-print">{row}</p>
-        {move || capped.get().then(|| view! { <p>{words::CAPPED}</p> })}
+        {live(move || { capped.get().then(|| view! { <p>{words::CAPPED}</p> }) }.into_any())}
         <div class="answers">
             <Answer
                 label=words::FEEDS_A_DAY
@@ -129,12 +130,12 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
                 shown=shown(|day, system| Shown::volume(day.day_total, system))
                 why=why(words::DAY_TOTAL)
             />
-            {move || {
+            {live(move || {
                 weighed.get().then(|| view! {
                     <Answer label=words::CAP shown=shown(most_in_a_day) why=why(words::CAP) />
                 })
-            }}
-            {move || {
+            }.into_any())}
+            {live(move || {
                 powder.get().then(|| view! {
                     <Answer
                         label=words::MIX_FEED
@@ -147,10 +148,10 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
                         why=why(words::MIX_DAY)
                     />
                 })
-            }}
+            }.into_any())}
         </div>
-        {move || (!weighed.get()).then(|| view! { <p class="small-print">{words::NO_CAP}</p> })}
-        {move || (!powder.get()).then(|| view! { <p>{words::COLOSTRUM}</p> })}
+        {live(move || { (!weighed.get()).then(|| view! { <p class="small-print">{words::NO_CAP}</p> }) }.into_any())}
+        {live(move || { (!powder.get()).then(|| view! { <p>{words::COLOSTRUM}</p> }) }.into_any())}
     }
 }
 

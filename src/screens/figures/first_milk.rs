@@ -1,5 +1,6 @@
 //! How much colostrum, from a weight alone, while it is typed.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::practice::{DayRule, Housing};
 use yeanling_core::reckon::colostrum::{self, COLD_EXTRA, Caution as Warning, Want};
@@ -48,11 +49,11 @@ pub(super) fn FirstMilk(
     let nothing = Memo::new(move |_| read.with(|read| *read == Weighed::Nothing));
     view! {
         <WeightField value=asked.weight system=asked.unit error=error />
-        {move || {
+        {live(move || {
             ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=answer /> })
-        }}
-        {move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_WEIGHT}</p> })}
-        {move || some.get().then(|| view! { <Volumes want=want /> })}
+        }.into_any())}
+        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_WEIGHT}</p> }) }.into_any())}
+        {live(move || { some.get().then(|| view! { <Volumes want=want /> }) }.into_any())}
         <HousingChoice housing=asked.housing />
         <RuleChoice rule=asked.rule />
     }
@@ -106,7 +107,7 @@ fn Volumes(want: Memo<Option<Want>>) -> impl IntoView {
                 why=Signal::derive(move || next_feed(want.get(), farm.system(), words::FEEDS))
             />
         </div>
-        {move || half.get().then(|| view! { <Caution lines=vec![words::HALF.to_owned()] /> })}
+        {live(move || { half.get().then(|| view! { <Caution lines=vec![words::HALF.to_owned()] /> }) }.into_any())}
         <p><Said text=cold /></p>
     }
 }

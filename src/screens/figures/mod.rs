@@ -8,6 +8,7 @@ mod bottle;
 mod first_milk;
 mod window;
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::practice::{BottleTable, DayRule, Housing};
 use yeanling_core::units::{Mass, System};
@@ -90,11 +91,11 @@ pub(crate) fn Figures() -> impl IntoView {
                 chosen=Signal::derive(move || Some(which.get()))
                 on_choose=move |new| which.set(new)
             />
-            {move || match which.get() {
+            {live(move || { match which.get() {
                 Which::FirstMilk => view! { <first_milk::FirstMilk asked=asked /> }.into_any(),
                 Which::Window => view! { <window::Window asked=asked /> }.into_any(),
                 Which::Bottle => view! { <bottle::Bottle asked=asked /> }.into_any(),
-            }}
+            } }.into_any())}
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>
     }

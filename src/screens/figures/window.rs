@@ -1,5 +1,6 @@
 //! How long colostrum still works, from an age or a time of birth.
 
+use crate::parts::live;
 use chrono::NaiveTime;
 use leptos::prelude::*;
 use yeanling_core::reckon::window::{DISSENT, absorption, left, place_on_ribbon, stretch};
@@ -9,7 +10,7 @@ use super::answer::{Answer, Shown, reasons};
 use super::{Asked, age};
 use crate::farm::{Farm, use_farm};
 use crate::parts::{Choice, Choices, Field, FieldKind, FigureSize, Ribbon, RibbonKind, Stretch, Tick};
-use crate::words::common::span;
+use crate::words::common::{read_field_clock, span};
 use crate::words::{figures as words, lamb, why};
 
 /// The window by age.
@@ -22,7 +23,7 @@ pub(super) fn Window(
     let typed = Memo::new(move |_| age::read(&asked.age.get()));
     let by_clock = Memo::new(move |_| {
         let now = farm.now();
-        asked.born.with(|born| read_clock(born)).map(|born| now.since(last_time(farm, born, now)))
+        asked.born.with(|born| read_field_clock(born)).map(|born| now.since(last_time(farm, born, now)))
     });
     let age = Memo::new(move |_| {
         if asked.by_birth.get() { by_clock.get() } else { typed.with(|typed| typed.clone().ok().flatten()) }
@@ -59,8 +60,8 @@ pub(super) fn Window(
             on_choose=move |new| asked.by_birth.set(new)
         />
         {field}
-        {move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_AGE}</p> })}
-        {move || some.get().then(|| view! { <Standing age=age /> })}
+        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_AGE}</p> }) }.into_any())}
+        {live(move || { some.get().then(|| view! { <Standing age=age /> }) }.into_any())}
     }
 }
 
@@ -88,7 +89,7 @@ fn Standing(age: Memo<Option<TimeDelta>>) -> impl IntoView {
             size=FigureSize::Head
         />
         <Ribbon label=label stretches=stretches() ticks=ticks() now=now />
-        <p>{move || words::stretch(stretch(age.get()))}</p>
+        <p>{live(move || { words::stretch(stretch(age.get())) }.into_any())}</p>
         <Answer label=words::REACHES shown=reaches why=why(words::REACHES) />
         <p class="small-print">{words::dissent(&why::source_line(&DISSENT))}</p>
     }
@@ -120,11 +121,6 @@ fn ticks() -> Vec<Tick> {
         Tick::new(hour(12), "12").rank(2),
         Tick::new(1.0, "24 h"),
     ]
-}
-
-/// Returns the time that a time field holds; browsers add seconds or leave them out.
-fn read_clock(typed: &str) -> Option<NaiveTime> {
-    ["%H:%M", "%H:%M:%S"].iter().find_map(|form| NaiveTime::parse_from_str(typed, form).ok())
 }
 
 /// Returns the last instant at which the clock on the wall showed this time.

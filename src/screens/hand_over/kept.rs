@@ -1,5 +1,6 @@
 //! How the book is kept on this phone, said plainly, with what can be done about it.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -57,7 +58,7 @@ pub(super) fn HowKept() -> impl IntoView {
                 <Row name=words::OFFLINE says=offline_says state=offline_state />
                 <ForGood />
                 <Row name=words::SENT says=sent_says state=sent_state />
-                {move || {
+                {live(move || {
                     room.get().map(|bytes| view! {
                         <Row
                             name=words::ROOM
@@ -65,9 +66,9 @@ pub(super) fn HowKept() -> impl IntoView {
                             state=Signal::stored(RowState::Done)
                         />
                     })
-                }}
+                }.into_any())}
             </Rows>
-            {move || (unread.get() > 0).then(|| view! { <p>{frame::unread(unread.get())}</p> })}
+            {live(move || { (unread.get() > 0).then(|| view! { <p>{frame::unread(unread.get())}</p> }) }.into_any())}
             {broken}
         </Section>
     }
@@ -125,10 +126,10 @@ fn ForGood() -> impl IntoView {
     // The holder is made once; what it holds follows the answer.
     let button = move || {
         view! {
-            {move || {
+            {live(move || {
                 (promised.get() == Some(Promised::UntilRoomIsShort) && !said_no.get())
                     .then(|| view! { <ActionButton label=words::KEEP_FOR_GOOD on_press=ask /> })
-            }}
+            }.into_any())}
         }
     };
     view! {

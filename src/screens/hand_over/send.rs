@@ -1,5 +1,6 @@
 //! The way out: the file is ready before the tap, since a share sheet opens only straight from one.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use leptos::task::spawn_local;
 
@@ -75,15 +76,15 @@ pub(super) fn Send() -> impl IntoView {
     };
     view! {
         <Section title=words::SEND>
-            {move || {
+            {live(move || {
                 if farm.is_made_up() { view! { <p>{words::MADE_UP}</p> }.into_any() } else { own().into_any() }
-            }}
+            }.into_any())}
             <p role="status">{said}</p>
-            {move || {
+            {live(move || {
                 let wrong = wrong.get();
                 (!wrong.is_empty())
                     .then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong.clone()}</p></Notice> })
-            }}
+            }.into_any())}
         </Section>
     }
 }

@@ -103,7 +103,7 @@ fn pairs(flock: &Flock) -> Vec<Pair> {
     };
     let mut pairs = Vec::new();
     for ewes in by_tag.values_mut() {
-        ewes.sort_by_key(|ewe| (ewe.came, ewe.id));
+        ewes.sort_unstable_by_key(|ewe| (ewe.came, ewe.id));
         let Some((oldest, others)) = ewes.split_first() else { continue };
         pairs.extend(others.iter().map(|other| Pair {
             tag: oldest.tag.clone().unwrap_or_default(),

@@ -2,6 +2,7 @@
 
 mod feeding;
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, Event, LambId, Milk};
 use yeanling_core::flock::{Flock, Lamb};
@@ -68,7 +69,7 @@ pub(crate) fn LambScreen(
     view! {
         <Page>
             <Top back=(Screen::Watch, frame::BACK.to_owned()) />
-            {move || {
+            {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
                 }
@@ -77,20 +78,20 @@ pub(crate) fn LambScreen(
                         <Said text=part(|head| head.sub.clone()) />
                     </Title>
                     <Standing />
-                    {move || (!lives.get()).then(|| view! {
+                    {live(move || { (!lives.get()).then(|| view! {
                         <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
-                    })}
-                    {move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> })}
-                    {move || lives.get().then(|| view! { <Feeding id=id open=open /> })}
-                    {move || lives.get().then(|| view! { <Looks id=id open=open /> })}
+                    }) }.into_any())}
+                    {live(move || { (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }) }.into_any())}
+                    {live(move || { lives.get().then(|| view! { <Feeding id=id open=open /> }) }.into_any())}
+                    {live(move || { lives.get().then(|| view! { <Looks id=id open=open /> }) }.into_any())}
                     <AnimalTimeline animal=Animal::Lamb(id) />
-                    {move || {
+                    {live(move || {
                         dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> })
-                    }}
+                    }.into_any())}
                     <Sheets id=id open=open />
                 }
                     .into_any()
-            }}
+            }.into_any())}
         </Page>
     }
 }

@@ -4,6 +4,7 @@ mod one_lamb;
 mod weight;
 mod who;
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId, Sex};
 use yeanling_core::flock::Litter;
@@ -95,7 +96,7 @@ pub(crate) fn Lambing(
     };
     let thumb = move || {
         view! {
-            {move || {
+            {live(move || {
                 selected.get().is_some().then(|| view! {
                     <BigButton
                         label=words::NEXT
@@ -104,7 +105,7 @@ pub(crate) fn Lambing(
                     />
                     <BigButton label=words::ALL_BORN on_press=all_born />
                 })
-            }}
+            }.into_any())}
         }
     };
     let giving = RwSignal::new(false);
@@ -116,15 +117,15 @@ pub(crate) fn Lambing(
             </Title>
             <Standing />
             <LitterTabs lambs=lambs selected=selected chosen=chosen />
-            {move || match selected.get() {
+            {live(move || { match selected.get() {
                 Some(lamb) => view! { <OneLamb id=lamb /> }.into_any(),
                 None => view! { <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born /> }.into_any(),
-            }}
-            {move || {
+            } }.into_any())}
+            {live(move || {
                 (dam.get().is_none() && selected.get().is_some())
                     .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> })
-            }}
-            {move || giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> })}
+            }.into_any())}
+            {live(move || { giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> }) }.into_any())}
         </Page>
     }
 }

@@ -1,5 +1,6 @@
 //! Everything for one lamb on one screen: what it is, its weight, what was seen, how the birth went.
 
+use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Ease, Event, LambId, Sex};
 use yeanling_core::flock::{Lamb, Line};
@@ -18,7 +19,7 @@ pub(super) fn OneLamb(id: LambId) -> impl IntoView {
     let alive = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(Lamb::lives)));
     view! {
         <SexChoice id=id lamb=lamb />
-        {move || alive.get().then(|| view! {
+        {live(move || { alive.get().then(|| view! {
             <BirthWeight id=id lamb=lamb />
             <div class="lambing-seen" role="group" aria-label=words::SEEN>
                 <Buttons columns=3>
@@ -37,7 +38,7 @@ pub(super) fn OneLamb(id: LambId) -> impl IntoView {
                     />
                 </Buttons>
             </div>
-        })}
+        }) }.into_any())}
         <Help id=id lamb=lamb />
         <Remark text="">
             <SmallLink href=Screen::Lamb(id).hash() label=words::MORE />

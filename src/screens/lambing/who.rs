@@ -1,5 +1,6 @@
 //! Who is lambing: picked, added on the spot, or not known yet.
 
+use crate::parts::live;
 use leptos::prelude::*;
 
 use super::SAME_LAMBING;
@@ -40,7 +41,7 @@ pub(crate) fn Who() -> impl IntoView {
             <Top back=(Screen::Watch, frame::BACK.to_owned()) />
             <Title text=words::WHO />
             <Standing />
-            {move || {
+            {live(move || {
                 let at_work = at_work.get();
                 (!at_work.is_empty()).then(|| view! {
                     <Section title=words::AT_WORK>
@@ -54,11 +55,11 @@ pub(crate) fn Who() -> impl IntoView {
                         </Buttons>
                     </Section>
                 })
-            }}
-            {move || {
+            }.into_any())}
+            {live(move || {
                 farm.with(|ground| ground.flock.ewes.is_empty())
                     .then(|| view! { <p class="lead"><Said text=words::NO_EWES /></p> })
-            }}
+            }.into_any())}
             <EwePicker unknown=true on_pick=pick />
             <p class="small-print">{cautions::PEOPLE}</p>
         </Page>
