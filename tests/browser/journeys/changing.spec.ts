@@ -54,7 +54,7 @@ test("what was noted can be changed: weight, sex, a remark, a tag", async ({ pag
   await phone.tap("Remark");
   await page.getByLabel("Remark").fill("White ear <b>left</b>");
   await phone.tap("Save", page.getByRole("dialog"));
-  await expect(page.getByText("White ear <b>left</b>")).toBeVisible();
+  await expect(page.locator(".noted-text", { hasText: "White ear <b>left</b>" })).toBeVisible();
   await phone.tap("Tag");
   await page.getByLabel("Tag or mark").fill("Clover");
   await phone.tap("Save", page.getByRole("dialog"));
