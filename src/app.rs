@@ -28,7 +28,7 @@ pub(crate) fn App() -> impl IntoView {
     });
     view! {
         <Frame>
-            {live(move || { screens::show(screen.get()) }.into_any())}
+            {live(move || screens::show(screen.get()).into_any())}
             <Undo />
             <TabBar items=tabs(screen) />
         </Frame>

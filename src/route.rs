@@ -55,7 +55,7 @@ impl Screen {
         let path = hash.trim_start_matches('#').trim_matches('/');
         let parts: Vec<&str> = path.split('/').collect();
         match parts.as_slice() {
-            [""] => Self::Watch,
+            ["" | "watch"] => Self::Watch,
             ["lambing"] => Self::Lambing,
             ["lambing", "unknown"] => Self::LambingUnknown,
             ["lambing", "ewe", id] => id.parse().map_or(Self::Lost, Self::LambingEwe),

@@ -52,7 +52,7 @@ pub fn Button(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {live(move || { label.get() }.into_any())}
+            {live(move || label.get().into_any())}
         </button>
     }
 }
@@ -82,7 +82,7 @@ pub fn BigButton(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {live(move || { label.get() }.into_any())}
+            {live(move || label.get().into_any())}
         </button>
     }
 }
@@ -116,7 +116,7 @@ pub fn ActionButton(
             disabled=move || disabled.get()
             on:click=move |_| on_press.run(())
         >
-            {live(move || { label.get() }.into_any())}
+            {live(move || label.get().into_any())}
         </button>
     }
 }
@@ -139,7 +139,7 @@ pub fn LinkButton(
 ) -> impl IntoView {
     view! {
         <a class="button" data-size=big.then_some("big") data-weight=weight.key() href=move || href.get()>
-            {live(move || { label.get() }.into_any())}
+            {live(move || label.get().into_any())}
         </a>
     }
 }
@@ -164,7 +164,7 @@ pub fn SmallButton(
             aria-label=move || name.map(|name| name.get())
             on:click=move |_| on_press.run(())
         >
-            <span>{live(move || { label.get() }.into_any())}</span>
+            <span>{live(move || label.get().into_any())}</span>
         </button>
     }
 }
@@ -181,7 +181,7 @@ pub fn SmallLink(
 ) -> impl IntoView {
     view! {
         <a class="small-button" href=move || href.get()>
-            <span>{live(move || { label.get() }.into_any())}</span>
+            <span>{live(move || label.get().into_any())}</span>
         </a>
     }
 }

@@ -19,9 +19,7 @@ pub fn Caution(
                 </svg>
                 {label::CAUTION}
             </p>
-            {live(move || {
-                lines.get().into_iter().map(|line| view! { <p><Said text=line /></p> }).collect_view()
-            }.into_any())}
+            {live(move || lines.get().into_iter().map(|line| view! { <p><Said text=line /></p> }).collect_view().into_any())}
         </div>
     }
 }

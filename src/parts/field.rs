@@ -133,16 +133,16 @@ pub fn Field(
     view! {
         <div class="field">
             <label class="field-label" for=id>
-                {live(move || { label.get() }.into_any())}
+                {live(move || label.get().into_any())}
             </label>
             <div class="field-line">
                 {input} {children.map(|children| view! { <div class="field-unit">{children()}</div> })}
             </div>
             <p class="field-error" id=error_id role="alert">
-                {live(move || { error.get() }.into_any())}
+                {live(move || error.get().into_any())}
             </p>
             <p class="field-hint" id=hint_id>
-                {live(move || { hint.get() }.into_any())}
+                {live(move || hint.get().into_any())}
             </p>
         </div>
     }

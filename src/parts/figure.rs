@@ -48,14 +48,14 @@ pub fn Figure(
         <div class="figure" data-size=size.key()>
             <p class="figure-line">
                 <span class="figure-number">
-                    <b>{live(move || { value.get() }.into_any())}</b>
+                    <b>{live(move || value.get().into_any())}</b>
                     {live(move || {
                         let unit = unit.get();
                         (!unit.is_empty()).then(|| view! { <span class="figure-unit">" " {unit}</span> })
                     }.into_any())}
                 </span>
                 " "
-                <span class="figure-also">{live(move || { also.get() }.into_any())}</span>
+                <span class="figure-also">{live(move || also.get().into_any())}</span>
             </p>
             {children.map(|children| view! { <div class="figure-side">{children()}</div> })}
         </div>

@@ -91,7 +91,7 @@ pub fn Readout(
 ) -> impl IntoView {
     view! {
         <div class="readout">
-            <span class="readout-label">{live(move || { label.get() }.into_any())}</span>
+            <span class="readout-label">{live(move || label.get().into_any())}</span>
             <output class="readout-value" aria-live="polite">
                 {live(move || {
                     let value = value.get();

@@ -43,12 +43,11 @@ pub fn Row(
 ) -> impl IntoView {
     let words = view! {
         <span class="row-head">
-            <b class="row-name">{live(move || { name.get() }.into_any())}</b>
-            {live(move || { show(kind.get(), |kind| view! { <span class="row-kind">{kind}</span> }.into_any()) }.into_any())}
+            <b class="row-name">{live(move || name.get().into_any())}</b>
+            {live(move || show(kind.get(), |kind| view! { <span class="row-kind"><Said text=kind /></span> }.into_any()).into_any())}
         </span>
-        {live(move || { show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any()) }.into_any())}
-        {live(move || {
-            show(
+        {live(move || show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any()).into_any())}
+        {live(move || show(
                 says.get(),
                 |says| {
                     view! {
@@ -59,8 +58,7 @@ pub fn Row(
                     }
                         .into_any()
                 },
-            )
-        }.into_any())}
+            ).into_any())}
     };
     let words = match href {
         Some(href) => view! { <a class="row-words" href=href>{words}</a> }.into_any(),

@@ -12,7 +12,7 @@ pub fn Said(
     text: Signal<String>,
 ) -> impl IntoView {
     move || {
-        pieces(&text.get())
+        pieces(&tied(&text.get()))
             .into_iter()
             .map(
                 |(bold, piece)| {
@@ -21,6 +21,23 @@ pub fn Said(
             )
             .collect_view()
     }
+}
+
+/// Units that stay on one line with the number before them.
+const UNITS: [&str; 9] = ["kg", "lb", "g", "ml", "l", "fl", "oz", "h", "min"];
+
+/// Returns the text with each number tied to its unit, so that "3.9 kg" never parts at a line's end.
+fn tied(text: &str) -> String {
+    let mut tied = String::with_capacity(text.len());
+    for (place, word) in text.split(' ').enumerate() {
+        let unit = UNITS.contains(&word.trim_end_matches(|c: char| !c.is_alphanumeric()));
+        let after_number = tied.ends_with(|c: char| c.is_ascii_digit()) || tied.ends_with("fl");
+        if place > 0 {
+            tied.push(if unit && after_number { '\u{a0}' } else { ' ' });
+        }
+        tied.push_str(word);
+    }
+    tied
 }
 
 /// Returns the pieces of a line in order, each with whether it is bold.
@@ -45,7 +62,15 @@ fn pieces(text: &str) -> Vec<(bool, String)> {
 
 #[cfg(test)]
 mod tests {
-    use super::pieces;
+    use super::{pieces, tied};
+
+    #[test]
+    fn a_number_stays_with_its_unit() {
+        assert_eq!(tied("Feed *190 ml* now"), "Feed *190\u{a0}ml* now");
+        assert_eq!(tied("6.6 fl oz, 1 h 24 min old"), "6.6\u{a0}fl\u{a0}oz, 1\u{a0}h 24\u{a0}min old");
+        assert_eq!(tied("twin · 3.9 kg"), "twin · 3.9\u{a0}kg");
+        assert_eq!(tied("a  kg of 5 lambs"), "a  kg of 5 lambs");
+    }
 
     #[track_caller]
     fn check(text: &str, expected: &[(bool, &str)]) {

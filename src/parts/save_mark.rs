@@ -39,7 +39,7 @@ pub fn SaveMark(
             <svg class="icon" viewBox="0 0 16 16" aria-hidden="true">
                 <path d=sign />
             </svg>
-            <span>{live(move || { text.get() }.into_any())}</span>
+            <span>{live(move || text.get().into_any())}</span>
         </span>
     }
 }

@@ -23,7 +23,7 @@ pub fn Section(
     view! {
         <section class="section" aria-labelledby=named_by data-state=state.map(super::RowState::key)>
             <div class="section-head">
-                <h2 id=id>{live(move || { title.get() }.into_any())}</h2>
+                <h2 id=id>{live(move || title.get().into_any())}</h2>
                 {aside.map(ViewFnOnce::run)}
             </div>
             {children()}

@@ -51,7 +51,7 @@ pub fn Sheet(
         >
             <div class="sheet-paper">
                 <h2 class="sheet-title" id=id tabindex="-1" autofocus>
-                    {live(move || { title.get() }.into_any())}
+                    {live(move || title.get().into_any())}
                 </h2>
                 <div class="sheet-body">{children()}</div>
                 <div class="sheet-foot">

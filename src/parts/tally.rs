@@ -17,7 +17,7 @@ pub fn Tally(
     view! {
         <b class="tally" data-state=move || state.get().key()>
             <Mark state=state silent=true />
-            {live(move || { text.get() }.into_any())}
+            {live(move || text.get().into_any())}
         </b>
         " "
     }

@@ -41,7 +41,7 @@ pub fn Noted(
     };
     view! {
         <li class="noted">
-            <span class="noted-time">{live(move || { time.get() }.into_any())}</span>
+            <span class="noted-time">{live(move || time.get().into_any())}</span>
             <span class="noted-text">
                 {words}
                 {live(move || {

@@ -17,7 +17,7 @@ pub fn Title(
 ) -> impl IntoView {
     view! {
         <div class="title">
-            <h1 id="title" tabindex="-1">{live(move || { text.get() }.into_any())}</h1>
+            <h1 id="title" tabindex="-1">{live(move || text.get().into_any())}</h1>
             {children.map(|children| view! { <p class="title-sub">{children()}</p> })}
         </div>
     }

@@ -26,7 +26,7 @@ pub fn Toggle(
             <svg class="icon toggle-tick" viewBox="0 0 16 16" aria-hidden="true">
                 <path d="M2.5 8.5l4 4l7-9" />
             </svg>
-            <span>{live(move || { label.get() }.into_any())}</span>
+            <span>{live(move || label.get().into_any())}</span>
         </button>
     }
 }

@@ -39,12 +39,12 @@ pub fn TopBar(
         }
         .into_any(),
         None => {
-            view! { <span class="top-bar-place">{live(move || { place.get() }.into_any())}</span> }.into_any()
+            view! { <span class="top-bar-place">{live(move || place.get().into_any())}</span> }.into_any()
         }
     };
     view! {
         <div class="top-bar">
-            {start} <span class="top-bar-aside">{live(move || { aside.get() }.into_any())} {children.map(|children| children())}</span>
+            {start} <span class="top-bar-aside">{live(move || aside.get().into_any())} {children.map(|children| children())}</span>
         </div>
     }
 }

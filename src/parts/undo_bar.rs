@@ -28,7 +28,7 @@ pub fn UndoBar(
     };
     view! {
         <div class="undo-bar" data-shown=move || text.with(Option::is_some).to_string()>
-            <p role="status">{live(move || { text.get().unwrap_or_default() }.into_any())}</p>
+            <p role="status">{live(move || text.get().unwrap_or_default().into_any())}</p>
             {button}
         </div>
     }

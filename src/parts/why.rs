@@ -40,9 +40,9 @@ pub fn WhyButton(
             aria-label=move || format!("{} {}", text.get(), why.get().heading)
             on:click=move |_| open.set(true)
         >
-            <span>{live(move || { text.get() }.into_any())}</span>
+            <span>{live(move || text.get().into_any())}</span>
         </button>
-        {live(move || { open.get().then(|| view! { <WhySheet why=why on_close=move || open.set(false) /> }) }.into_any())}
+        {live(move || open.get().then(|| view! { <WhySheet why=why on_close=move || open.set(false) /> }).into_any())}
     }
 }
 
@@ -58,7 +58,7 @@ pub fn WhySheet(
 ) -> impl IntoView {
     view! {
         <Sheet title=Signal::derive(move || why.get().heading) on_close=on_close>
-            <div class="why">{live(move || { reasons(why.get()) }.into_any())}</div>
+            <div class="why">{live(move || reasons(why.get()).into_any())}</div>
         </Sheet>
     }
 }

@@ -65,16 +65,13 @@ pub(crate) fn EwePicker(
     });
     view! {
         <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint />
-        {live(move || {
-            is_new.get().then(|| {
+        {live(move || is_new.get().then(|| {
                 view! { <Button label=words::add(&tag.get()) on_press=add weight=Weight::Filled /> }
-            })
-        }.into_any())}
+            }).into_any())}
         {unknown.then(|| {
             view! { <Button label=words::UNKNOWN on_press=move || on_pick.run((Picked::Unknown,)) /> }
         })}
-        {live(move || {
-            (!ewes.with(Vec::is_empty)).then(|| view! {
+        {live(move || (!ewes.with(Vec::is_empty)).then(|| view! {
                 <Section title=words::EWES>
                     <Buttons>
                         <For
@@ -86,7 +83,6 @@ pub(crate) fn EwePicker(
                         />
                     </Buttons>
                 </Section>
-            })
-        }.into_any())}
+            }).into_any())}
     }
 }

@@ -52,7 +52,7 @@ pub(crate) fn FeedSheet(
             </Field>
             <WayChoices way=way />
             <MilkChoices milk=milk />
-            {live(move || { (way.get() == Way::Tube).then(|| view! { <Caution lines=tube() /> }) }.into_any())}
+            {live(move || (way.get() == Way::Tube).then(|| view! { <Caution lines=tube() /> }).into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

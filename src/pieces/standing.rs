@@ -3,7 +3,8 @@
 use leptos::prelude::*;
 
 use crate::farm::{Saving, use_farm};
-use crate::parts::{Button, Notice, NoticeKind, SmallButton};
+use crate::parts::{Button, Notice, NoticeKind, Remark, SmallButton};
+use crate::route::Screen;
 use crate::words::{frame, refusals};
 
 /// Shows the standing notices; nothing when all is well.
@@ -13,13 +14,16 @@ pub(crate) fn Standing() -> impl IntoView {
     let made_up = move || {
         farm.is_made_up().then(|| {
             view! {
-                <Notice
-                    kind=NoticeKind::Calm
-                    action=move || {
-                        view! { <Button label=frame::LEAVE_MADE_UP on_press=move || farm.stop_looking_round() /> }
-                    }
-                >
-                    <p>{frame::MADE_UP}</p>
+                <Notice kind=NoticeKind::Calm>
+                    <Remark text=frame::MADE_UP>
+                        <SmallButton
+                            label=frame::LEAVE_MADE_UP
+                            on_press=move || {
+                                farm.stop_looking_round();
+                                Screen::Watch.go();
+                            }
+                        />
+                    </Remark>
                 </Notice>
             }
         })

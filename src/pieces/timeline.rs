@@ -115,8 +115,6 @@ pub(crate) fn AnimalTimeline(
                 <For each=move || entries.get() key=|entry| *entry children=line />
             </Timeline>
         </Section>
-        {live(move || {
-            changing.get().map(|entry| view! { <AmendSheet entry=entry on_close=move || changing.set(None) /> })
-        }.into_any())}
+        {live(move || changing.get().map(|entry| view! { <AmendSheet entry=entry on_close=move || changing.set(None) /> }).into_any())}
     }
 }

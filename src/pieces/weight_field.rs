@@ -130,9 +130,7 @@ pub(crate) fn WeightSheet(
     view! {
         <Sheet title=words::WEIGH_ASK on_close=on_close>
             <WeightField value=value system=system error=error />
-            {live(move || {
-                ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> })
-            }.into_any())}
+            {live(move || ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> }).into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

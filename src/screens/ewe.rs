@@ -49,10 +49,10 @@ pub(crate) fn EweScreen(
     });
     let thumb = move || {
         view! {
-            {live(move || { lives.get().then(|| {
+            {live(move || lives.get().then(|| {
                 let label = if at_work.get() { words::LAMBING_ON } else { words::LAMBING };
                 view! { <LinkButton href=Screen::LambingEwe(id).hash() label=label big=true weight=Weight::Filled /> }
-            }) }.into_any())}
+            }).into_any())}
         }
     };
     view! {
@@ -67,9 +67,9 @@ pub(crate) fn EweScreen(
                         <Said text=sub />
                     </Title>
                     <Standing />
-                    {live(move || { (!lives.get()).then(|| view! {
+                    {live(move || (!lives.get()).then(|| view! {
                         <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
-                    }) }.into_any())}
+                    }).into_any())}
                     <Litters id=id />
                     <Section title=words::NOTE>
                         <Buttons columns=2>

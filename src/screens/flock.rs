@@ -73,10 +73,8 @@ pub(crate) fn Flock() -> impl IntoView {
             </Title>
             <Standing />
             <Field label=words::FIND value=typed kind=FieldKind::Search />
-            {live(move || {
-                (!tag.with(String::is_empty) && !taken.get())
-                    .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> })
-            }.into_any())}
+            {live(move || (!tag.with(String::is_empty) && !taken.get())
+                    .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
             {live(move || {
                 if empty.get() {
                     view! { <Empty text=words::EMPTY /> }.into_any()
@@ -86,7 +84,7 @@ pub(crate) fn Flock() -> impl IntoView {
                     ().into_any()
                 }
             }.into_any())}
-            {live(move || { (!found.with(|found| found.ewes.is_empty())).then(|| view! {
+            {live(move || (!found.with(|found| found.ewes.is_empty())).then(|| view! {
                 <Section title=words::EWES>
                     <Rows>
                         <For
@@ -103,10 +101,10 @@ pub(crate) fn Flock() -> impl IntoView {
                         />
                     </Rows>
                 </Section>
-            }) }.into_any())}
+            }).into_any())}
             <Lambs title=words::LAMBS ids=Signal::derive(move || found.get().lambs) />
             <Lambs title=words::DEAD ids=Signal::derive(move || found.get().dead) />
-            {live(move || { found.with(|found| found.cut).then(|| view! { <p class="small-print">{words::MORE}</p> }) }.into_any())}
+            {live(move || found.with(|found| found.cut).then(|| view! { <p class="small-print">{words::MORE}</p> }).into_any())}
         </Page>
     }
 }

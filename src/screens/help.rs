@@ -123,7 +123,7 @@ fn FirstDay() -> impl IntoView {
     };
     view! {
         <ol class="reading">{steps}</ol>
-        <p class="small-print">{live(move || { words::by_rule(&farm.practice()) }.into_any())}</p>
+        <p class="small-print">{live(move || words::by_rule(&farm.practice()).into_any())}</p>
     }
 }
 

@@ -36,14 +36,12 @@ pub(crate) fn More() -> impl IntoView {
                     href=Screen::Help.hash()
                 />
             </Rows>
-            {live(move || {
-                (!farm.is_made_up()).then(|| view! {
+            {live(move || (!farm.is_made_up()).then(|| view! {
                     <Section title=words::TRY>
                         <p>{words::TRY_SUB}</p>
                         <Button label=words::LOOK_ROUND on_press=look_round />
                     </Section>
-                })
-            }.into_any())}
+                }).into_any())}
             <Section title=words::ABOUT>
                 <p>{words::version(env!("CARGO_PKG_VERSION"))}</p>
                 <p class="small-print">{words::PROMISE}</p>

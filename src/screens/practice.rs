@@ -53,7 +53,7 @@ fn FarmName() -> impl IntoView {
     view! {
         <Section title=words::FARM>
             <Field label=words::FARM_NAME value=typed hint=words::FARM_NAME_SUB error=error />
-            {live(move || { changed.get().then(|| view! { <Button label=words::SAVE_NAME on_press=save /> }) }.into_any())}
+            {live(move || changed.get().then(|| view! { <Button label=words::SAVE_NAME on_press=save /> }).into_any())}
         </Section>
     }
 }

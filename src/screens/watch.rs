@@ -178,11 +178,11 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             href=Screen::Lamb(id).hash()
             action=move || view! { {press} }
         >
-            {live(move || { has_ribbon.get().then(|| view! {
+            {live(move || has_ribbon.get().then(|| view! {
                 <Figure value=text(|lamb| &lamb.left) also=text(|lamb| &lamb.age) />
                 <DrawnRibbon ribbon=ribbon.into() />
-            }) }.into_any())}
-            {live(move || { (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }) }.into_any())}
+            }).into_any())}
+            {live(move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }).into_any())}
             {live(move || {
                 let others = others.get();
                 (!others.is_empty()).then(|| view! { <Others id=id others=others name=named /> })

@@ -33,8 +33,7 @@ pub(crate) const GONE: &str = "This is not in the book. It may have been undone,
 /// Says that the address leads nowhere.
 pub(crate) const LOST: &str = "There is nothing at this address.";
 /// Says that the flock is made up.
-pub(crate) const MADE_UP: &str =
-    "A made-up flock to look round in. Nothing here is kept, and your own book is untouched.";
+pub(crate) const MADE_UP: &str = "*Made-up flock.* Nothing here is kept.";
 /// Leaves the made-up flock.
 pub(crate) const LEAVE_MADE_UP: &str = "Back to my flock";
 /// Offers an update.

@@ -66,7 +66,7 @@ pub(super) fn Answer(
 ) -> impl IntoView {
     view! {
         <div class="answer">
-            <p class="answer-label">{live(move || { label.get() }.into_any())}</p>
+            <p class="answer-label">{live(move || label.get().into_any())}</p>
             <Figure
                 value=Signal::derive(move || shown.get().number)
                 unit=Signal::derive(move || shown.get().unit)

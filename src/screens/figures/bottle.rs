@@ -63,8 +63,8 @@ pub(super) fn Bottle(
         />
         <WeightField value=asked.weight system=asked.unit error=weight_error />
         <p class="small-print">{words::WEIGHT_TODAY}</p>
-        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_DAYS}</p> }) }.into_any())}
-        {live(move || { some.get().then(|| view! { <Feeds day=good /> }) }.into_any())}
+        {live(move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_DAYS}</p> }).into_any())}
+        {live(move || some.get().then(|| view! { <Feeds day=good /> }).into_any())}
         <Choices
             label=words::TABLE
             labelled=true
@@ -118,7 +118,7 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
             size=FigureSize::Head
         />
         <p class="small-print">{row}</p>
-        {live(move || { capped.get().then(|| view! { <p>{words::CAPPED}</p> }) }.into_any())}
+        {live(move || capped.get().then(|| view! { <p>{words::CAPPED}</p> }).into_any())}
         <div class="answers">
             <Answer
                 label=words::FEEDS_A_DAY
@@ -130,13 +130,10 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
                 shown=shown(|day, system| Shown::volume(day.day_total, system))
                 why=why(words::DAY_TOTAL)
             />
-            {live(move || {
-                weighed.get().then(|| view! {
+            {live(move || weighed.get().then(|| view! {
                     <Answer label=words::CAP shown=shown(most_in_a_day) why=why(words::CAP) />
-                })
-            }.into_any())}
-            {live(move || {
-                powder.get().then(|| view! {
+                }).into_any())}
+            {live(move || powder.get().then(|| view! {
                     <Answer
                         label=words::MIX_FEED
                         shown=shown(|day, system| mixed(day.per_feed, system))
@@ -147,11 +144,10 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
                         shown=shown(|day, system| mixed(day.day_total, system))
                         why=why(words::MIX_DAY)
                     />
-                })
-            }.into_any())}
+                }).into_any())}
         </div>
-        {live(move || { (!weighed.get()).then(|| view! { <p class="small-print">{words::NO_CAP}</p> }) }.into_any())}
-        {live(move || { (!powder.get()).then(|| view! { <p>{words::COLOSTRUM}</p> }) }.into_any())}
+        {live(move || (!weighed.get()).then(|| view! { <p class="small-print">{words::NO_CAP}</p> }).into_any())}
+        {live(move || (!powder.get()).then(|| view! { <p>{words::COLOSTRUM}</p> }).into_any())}
     }
 }
 

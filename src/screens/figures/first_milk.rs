@@ -49,11 +49,9 @@ pub(super) fn FirstMilk(
     let nothing = Memo::new(move |_| read.with(|read| *read == Weighed::Nothing));
     view! {
         <WeightField value=asked.weight system=asked.unit error=error />
-        {live(move || {
-            ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=answer /> })
-        }.into_any())}
-        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_WEIGHT}</p> }) }.into_any())}
-        {live(move || { some.get().then(|| view! { <Volumes want=want /> }) }.into_any())}
+        {live(move || ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=answer /> }).into_any())}
+        {live(move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_WEIGHT}</p> }).into_any())}
+        {live(move || some.get().then(|| view! { <Volumes want=want /> }).into_any())}
         <HousingChoice housing=asked.housing />
         <RuleChoice rule=asked.rule />
     }
@@ -107,7 +105,7 @@ fn Volumes(want: Memo<Option<Want>>) -> impl IntoView {
                 why=Signal::derive(move || next_feed(want.get(), farm.system(), words::FEEDS))
             />
         </div>
-        {live(move || { half.get().then(|| view! { <Caution lines=vec![words::HALF.to_owned()] /> }) }.into_any())}
+        {live(move || half.get().then(|| view! { <Caution lines=vec![words::HALF.to_owned()] /> }).into_any())}
         <p><Said text=cold /></p>
     }
 }

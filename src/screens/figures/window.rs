@@ -60,8 +60,8 @@ pub(super) fn Window(
             on_choose=move |new| asked.by_birth.set(new)
         />
         {field}
-        {live(move || { nothing.get().then(|| view! { <p class="small-print">{words::TYPE_AGE}</p> }) }.into_any())}
-        {live(move || { some.get().then(|| view! { <Standing age=age /> }) }.into_any())}
+        {live(move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_AGE}</p> }).into_any())}
+        {live(move || some.get().then(|| view! { <Standing age=age /> }).into_any())}
     }
 }
 
@@ -89,7 +89,7 @@ fn Standing(age: Memo<Option<TimeDelta>>) -> impl IntoView {
             size=FigureSize::Head
         />
         <Ribbon label=label stretches=stretches() ticks=ticks() now=now />
-        <p>{live(move || { words::stretch(stretch(age.get())) }.into_any())}</p>
+        <p>{live(move || words::stretch(stretch(age.get())).into_any())}</p>
         <Answer label=words::REACHES shown=reaches why=why(words::REACHES) />
         <p class="small-print">{words::dissent(&why::source_line(&DISSENT))}</p>
     }

@@ -58,17 +58,15 @@ pub(super) fn HowKept() -> impl IntoView {
                 <Row name=words::OFFLINE says=offline_says state=offline_state />
                 <ForGood />
                 <Row name=words::SENT says=sent_says state=sent_state />
-                {live(move || {
-                    room.get().map(|bytes| view! {
+                {live(move || room.get().map(|bytes| view! {
                         <Row
                             name=words::ROOM
                             text=words::room(bytes)
                             state=Signal::stored(RowState::Done)
                         />
-                    })
-                }.into_any())}
+                    }).into_any())}
             </Rows>
-            {live(move || { (unread.get() > 0).then(|| view! { <p>{frame::unread(unread.get())}</p> }) }.into_any())}
+            {live(move || (unread.get() > 0).then(|| view! { <p>{frame::unread(unread.get())}</p> }).into_any())}
             {broken}
         </Section>
     }
@@ -126,10 +124,8 @@ fn ForGood() -> impl IntoView {
     // The holder is made once; what it holds follows the answer.
     let button = move || {
         view! {
-            {live(move || {
-                (promised.get() == Some(Promised::UntilRoomIsShort) && !said_no.get())
-                    .then(|| view! { <ActionButton label=words::KEEP_FOR_GOOD on_press=ask /> })
-            }.into_any())}
+            {live(move || (promised.get() == Some(Promised::UntilRoomIsShort) && !said_no.get())
+                    .then(|| view! { <ActionButton label=words::KEEP_FOR_GOOD on_press=ask /> }).into_any())}
         }
     };
     view! {

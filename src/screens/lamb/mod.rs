@@ -78,16 +78,14 @@ pub(crate) fn LambScreen(
                         <Said text=part(|head| head.sub.clone()) />
                     </Title>
                     <Standing />
-                    {live(move || { (!lives.get()).then(|| view! {
+                    {live(move || (!lives.get()).then(|| view! {
                         <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
-                    }) }.into_any())}
-                    {live(move || { (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }) }.into_any())}
-                    {live(move || { lives.get().then(|| view! { <Feeding id=id open=open /> }) }.into_any())}
-                    {live(move || { lives.get().then(|| view! { <Looks id=id open=open /> }) }.into_any())}
+                    }).into_any())}
+                    {live(move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }).into_any())}
+                    {live(move || lives.get().then(|| view! { <Feeding id=id open=open /> }).into_any())}
+                    {live(move || lives.get().then(|| view! { <Looks id=id open=open /> }).into_any())}
                     <AnimalTimeline animal=Animal::Lamb(id) />
-                    {live(move || {
-                        dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> })
-                    }.into_any())}
+                    {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
                     <Sheets id=id open=open />
                 }
                     .into_any()

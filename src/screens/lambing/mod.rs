@@ -96,16 +96,14 @@ pub(crate) fn Lambing(
     };
     let thumb = move || {
         view! {
-            {live(move || {
-                selected.get().is_some().then(|| view! {
+            {live(move || selected.get().is_some().then(|| view! {
                     <BigButton
                         label=words::NEXT
                         weight=Weight::Outline
                         on_press=move || chosen.set(None)
                     />
                     <BigButton label=words::ALL_BORN on_press=all_born />
-                })
-            }.into_any())}
+                }).into_any())}
         }
     };
     let giving = RwSignal::new(false);
@@ -121,11 +119,9 @@ pub(crate) fn Lambing(
                 Some(lamb) => view! { <OneLamb id=lamb /> }.into_any(),
                 None => view! { <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born /> }.into_any(),
             } }.into_any())}
-            {live(move || {
-                (dam.get().is_none() && selected.get().is_some())
-                    .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> })
-            }.into_any())}
-            {live(move || { giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> }) }.into_any())}
+            {live(move || (dam.get().is_none() && selected.get().is_some())
+                    .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> }).into_any())}
+            {live(move || giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> }).into_any())}
         </Page>
     }
 }

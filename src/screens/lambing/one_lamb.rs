@@ -19,7 +19,7 @@ pub(super) fn OneLamb(id: LambId) -> impl IntoView {
     let alive = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(Lamb::lives)));
     view! {
         <SexChoice id=id lamb=lamb />
-        {live(move || { alive.get().then(|| view! {
+        {live(move || alive.get().then(|| view! {
             <BirthWeight id=id lamb=lamb />
             <div class="lambing-seen" role="group" aria-label=words::SEEN>
                 <Buttons columns=3>
@@ -38,7 +38,7 @@ pub(super) fn OneLamb(id: LambId) -> impl IntoView {
                     />
                 </Buttons>
             </div>
-        }) }.into_any())}
+        }).into_any())}
         <Help id=id lamb=lamb />
         <Remark text="">
             <SmallLink href=Screen::Lamb(id).hash() label=words::MORE />

@@ -56,10 +56,8 @@ pub(crate) fn Who() -> impl IntoView {
                     </Section>
                 })
             }.into_any())}
-            {live(move || {
-                farm.with(|ground| ground.flock.ewes.is_empty())
-                    .then(|| view! { <p class="lead"><Said text=words::NO_EWES /></p> })
-            }.into_any())}
+            {live(move || farm.with(|ground| ground.flock.ewes.is_empty())
+                    .then(|| view! { <p class="lead"><Said text=words::NO_EWES /></p> }).into_any())}
             <EwePicker unknown=true on_pick=pick />
             <p class="small-print">{cautions::PEOPLE}</p>
         </Page>

@@ -116,7 +116,7 @@ test("the made-up flock never touches the real book", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open();
   await phone.tap("Look round a made-up flock");
-  await expect(page.getByText("A made-up flock")).toBeVisible();
+  await expect(page.getByText("Made-up flock.")).toBeVisible();
   await expect(page.locator(".row").first()).toBeVisible();
   await page.locator(".row-action button").first().tap();
   await phone.tap("Back to my flock");
