@@ -165,8 +165,8 @@ fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
     assert_eq!(total(&scribe, hour(20)), short(200.0));
     scribe.fed(hour(21), lamb, 569.0);
     assert_eq!(total(&scribe, hour(21)), short(769.0));
-    assert_eq!(total(&scribe, hour(48)), short(769.0));
-    assert_eq!(total(&scribe, hour(48) + MS), None);
+    assert_eq!(total(&scribe, hour(26)), short(769.0));
+    assert_eq!(total(&scribe, hour(26) + MS), None);
     scribe.fed(hour(22), lamb, 1.0);
     assert_eq!(total(&scribe, hour(22)), None, "30 ml are no shortfall");
 }

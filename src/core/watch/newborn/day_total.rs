@@ -1,6 +1,6 @@
 //! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
 
-use super::{Discharge, Duty, FIRST_TWO_DAYS, Task, at_ages, want};
+use super::{Discharge, Duty, Task, at_ages, want};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta};
@@ -8,12 +8,14 @@ use crate::units::{Moment, TimeDelta};
 /// Looked at from 20 hours, so that there is time for a feed before the window closes at 24 (ours).
 const DUE: TimeDelta = TimeDelta::hours(20);
 const LATE: TimeDelta = TimeDelta::hours(24);
+/// Told for two hours past the close; then no milk can make it up, and the bottle's own hours go on (ours).
+const GONE: TimeDelta = TimeDelta::hours(26);
 
 /// A shortfall smaller than this is no shortfall (ours: half the smallest feed printed in the bottle tables).
 const SLACK_MILLILITERS: f64 = 30.0;
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
-    if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.age(now) > FIRST_TWO_DAYS {
+    if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.age(now) > GONE {
         return None;
     }
     let want = want(lamb, practice)?.by_24h;
