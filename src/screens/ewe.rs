@@ -3,7 +3,6 @@
 use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
-use yeanling_core::units::TimeDelta;
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -41,11 +40,7 @@ pub(crate) fn EweScreen(
     });
     let at_work = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| {
-            ground.flock.litters_of(id).first().is_some_and(|litter| {
-                litter.all_born.is_none() && now.since(litter.latest) < TimeDelta::hours(24)
-            })
-        })
+        farm.with(|ground| ground.flock.litters_of(id).first().is_some_and(|litter| litter.goes_on(now)))
     });
     let thumb = move || {
         view! {

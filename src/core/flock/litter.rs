@@ -23,3 +23,14 @@ pub struct Litter {
     /// When all were said to be born.
     pub all_born: Option<Moment>,
 }
+
+/// A lambing counts as going on while its last birth is this fresh (ours).
+const GOES_ON: TimeDelta = TimeDelta::hours(24);
+
+impl Litter {
+    /// Says whether the lambing goes on: not all were said to be born, or one came after that was said.
+    #[must_use]
+    pub fn goes_on(&self, now: Moment) -> bool {
+        self.all_born.is_none_or(|said| self.latest > said) && now.since(self.latest) < GOES_ON
+    }
+}

@@ -32,9 +32,6 @@ pub(crate) enum Of {
     Lamb(LambId),
 }
 
-/// A lambing counts as the same while its last birth is this fresh and not all are born (ours).
-const SAME_LAMBING: TimeDelta = TimeDelta::hours(24);
-
 /// The litter being born.
 fn litter_of(of: Of, ground: &Ground, farm: Farm) -> Option<Litter> {
     match of {
@@ -43,8 +40,7 @@ fn litter_of(of: Of, ground: &Ground, farm: Farm) -> Option<Litter> {
         Of::Ewe(ewe) => {
             let now = farm.peek_now();
             let latest = ground.flock.litters_of(ewe).into_iter().next()?;
-            let same = latest.all_born.is_none() && now.since(latest.latest) < SAME_LAMBING;
-            same.then(|| latest.clone())
+            latest.goes_on(now).then(|| latest.clone())
         }
     }
 }

@@ -3,7 +3,6 @@
 use crate::parts::live;
 use leptos::prelude::*;
 
-use super::SAME_LAMBING;
 use crate::farm::use_farm;
 use crate::parts::{Buttons, LinkButton, Page, Said, Section, Title};
 use crate::pieces::{EwePicker, Picked, Standing, Top};
@@ -25,7 +24,7 @@ pub(crate) fn Who() -> impl IntoView {
                 .flock
                 .litters
                 .values()
-                .filter(|litter| litter.all_born.is_none() && now.since(litter.latest) < SAME_LAMBING)
+                .filter(|litter| litter.goes_on(now))
                 .map(|litter| {
                     let name = match litter.dam {
                         Some(dam) => animals::ewe_of(&ground.flock, dam),

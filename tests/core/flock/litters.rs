@@ -170,3 +170,16 @@ fn all_born_holds_for_the_litter_whichever_lamb_it_names() {
     scribe.strike(at(41), said);
     assert_eq!(all_born(&scribe), None);
 }
+
+#[test]
+fn a_lambing_goes_on_until_all_are_said_to_be_born_and_again_when_one_more_comes() {
+    let (mut scribe, ewe) = with_ewe();
+    let first = scribe.born(at(0), Some(ewe));
+    let goes_on = |scribe: &Scribe, now| scribe.flock().litter_of(first).expect("a litter").goes_on(now);
+    assert!(goes_on(&scribe, at(30)));
+    assert!(!goes_on(&scribe, at(24 * 60)), "a day after the last birth it is over");
+    scribe.note(at(40), Event::AllBorn { lamb: first });
+    assert!(!goes_on(&scribe, at(41)));
+    scribe.born(at(55), Some(ewe));
+    assert!(goes_on(&scribe, at(56)));
+}
