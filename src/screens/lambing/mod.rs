@@ -8,7 +8,6 @@ use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId, Sex};
 use yeanling_core::flock::Litter;
-use yeanling_core::units::TimeDelta;
 
 pub(crate) use who::Who;
 
