@@ -14,12 +14,12 @@ use yeanling_core::watch::{Discharge, Duty, State};
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
     ActionButton, Button, Empty, Fact, Facts, Figure, LinkButton, Page, Row, RowState, Rows, Section, Tally,
-    Title, Weight,
+    Title, Weight, WhyButton, WhyText,
 };
-use crate::pieces::{DrawnRibbon, MilkRibbon, Standing, Top};
+use crate::pieces::{DrawnRibbon, MilkRibbon, Standing, Top, why_text};
 use crate::route::Screen;
 use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{animals, watch as words};
+use crate::words::{animals, watch as words, why};
 
 /// One lamb on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -36,6 +36,7 @@ struct OnWatch {
     others: Vec<(String, Discharge)>,
     ribbon: Option<MilkRibbon>,
     facts: Vec<Fact>,
+    why: Option<WhyText>,
 }
 
 /// The home.
@@ -167,6 +168,7 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             Discharge::Open => view! { <LinkButton href=Screen::Lamb(id).hash() label=label /> }.into_any(),
         })
     };
+    let why = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().and_then(|lamb| lamb.why.clone())));
     let has_ribbon = Memo::new(move |_| ribbon.with(Option::is_some));
     view! {
         <Row
@@ -179,7 +181,9 @@ fn LambOnWatch(id: LambId, lambs: Memo<Vec<OnWatch>>) -> impl IntoView {
             action=move || view! { {press} }
         >
             {live(move || has_ribbon.get().then(|| view! {
-                <Figure value=text(|lamb| &lamb.left) also=text(|lamb| &lamb.age) />
+                <Figure value=text(|lamb| &lamb.left) also=text(|lamb| &lamb.age)>
+                    {live(move || why.get().map(|why| view! { <WhyButton why=why /> }).into_any())}
+                </Figure>
                 <DrawnRibbon ribbon=ribbon.into() />
             }).into_any())}
             {live(move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }).into_any())}
@@ -267,6 +271,7 @@ fn one(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> OnWatch {
         button: first.map(act),
         others: duties.iter().skip(1).map(act).collect(),
         ribbon: newborn.then(|| MilkRibbon::of(lamb, now, false)),
+        why: want.filter(|_| newborn).map(|want| why_text(why::colostrum(&want, system))),
         facts: if newborn {
             want.map(|want| facts(&want, lamb, now, system)).unwrap_or_default()
         } else {

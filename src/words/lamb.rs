@@ -190,3 +190,6 @@ pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
         None => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
     }
 }
+
+/// Asks why the first day wants so much.
+pub(crate) const WHY_DAY: &str = "why so much in a day?";

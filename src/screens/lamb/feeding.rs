@@ -24,6 +24,7 @@ pub(super) struct Plan {
     pub(super) milk: Milk,
     why: Option<WhyText>,
     facts: Vec<Fact>,
+    facts_why: Option<WhyText>,
     progress: Option<(f64, String)>,
     newborn: bool,
     note: String,
@@ -47,6 +48,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 milk,
                 why: None,
                 facts: Vec::new(),
+                facts_why: None,
                 progress: None,
                 newborn: true,
                 note,
@@ -74,6 +76,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
             volume: next.map(|next| next.volume.to_nearest_five()),
             milk,
             why: Some(why_text(why)),
+            facts_why: Some(why_text(why::colostrum(&want, system))),
             facts: vec![by(want.by_6h, 6), by(want.by_18h, 18), by(want.by_24h, 24)],
             progress: lamb
                 .hand_fed()
@@ -98,6 +101,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                         words::GIVEN_IN_A_DAY,
                     ),
                 ],
+                facts_why: None,
                 progress: None,
                 newborn: false,
                 note: String::new(),
@@ -108,6 +112,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 milk,
                 why: None,
                 facts: Vec::new(),
+                facts_why: None,
                 progress: None,
                 newborn: false,
                 note: errors::no_row(&error, system),
@@ -181,6 +186,8 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                 {(!plan.facts.is_empty()).then(|| view! { <Facts facts=plan.facts /> })}
                 {plan.progress.map(|(share, text)| view! { <Progress share=share text=text /> })}
                 <Remark text="">
+                    {plan.facts_why.map(|why| view! { <WhyButton why=why text=words::WHY_DAY /> })}
+                    " "
                     <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
                 </Remark>
             </Card>
