@@ -59,7 +59,7 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
   await volume.fill("190,5");
   await phone.tap("Save");
   await expect(page.getByRole("dialog")).toHaveCount(0);
-  await expect(page.locator(".noted-text", { hasText: /Fed 19[01](\.5)? ml/ })).toBeVisible();
+  await expect(page.locator(".noted-text", { hasText: /Fed 19[01](\.5)?\sml/ })).toBeVisible();
 });
 
 test("every figure says why: the working, the rule, who says so, and what others say", async ({ page }) => {
