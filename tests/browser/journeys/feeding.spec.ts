@@ -65,7 +65,7 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
 test("every figure says why: the working, the rule, who says so, and what others say", async ({ page }) => {
   const phone = new Phone(page);
   await aLamb(phone);
-  await page.locator(".card").getByRole("button", { name: /^why/ }).tap();
+  await page.locator(".card").getByRole("button", { name: /^why\?/ }).tap();
   const sheet = page.getByRole("dialog");
   await expect(sheet).toContainText("50 ml/kg");
   await expect(sheet).toContainText("200 ml");

@@ -23,7 +23,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   "lamb-bottle": async (phone) => phone.look("Bramble"),
   why: async (phone) => {
     await phone.look("12c");
-    await phone.page.locator(".card").getByRole("button", { name: /^why/ }).tap();
+    await phone.page.locator(".card").getByRole("button", { name: /^why\?/ }).tap();
   },
   change: async (phone) => {
     await phone.look("12c");
