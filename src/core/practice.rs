@@ -1,6 +1,10 @@
 //! The farm's own choice among rules, and its own limits: a value a rule takes, never a global.
 
+mod labor;
+
 use serde::{Deserialize, Serialize};
+
+pub use labor::{LaborLimits, PenStay};
 
 use crate::units::System;
 
@@ -55,17 +59,17 @@ pub struct Limits {
     pub navel_again_minutes: u16,
 }
 
-/// A limit outside what makes sense: which, what was given, what is allowed.
+/// A limit outside what makes sense: which, what was given, what is allowed, in that limit's own unit.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, thiserror::Error)]
-#[error("{limit:?} of {given} minutes is not between {least} and {most}")]
+#[error("{limit:?} of {given} is not between {least} and {most}")]
 pub struct LimitError {
     /// Which limit.
     pub limit: Limit,
-    /// Minutes that were given.
+    /// What was given: minutes, or hours for a stay.
     pub given: u16,
-    /// The least minutes allowed.
+    /// The least that is allowed.
     pub least: u16,
-    /// The most minutes allowed.
+    /// The most that is allowed.
     pub most: u16,
 }
 
@@ -82,6 +86,45 @@ pub enum Limit {
     LastCall,
     /// `navel_again_minutes`
     NavelAgain,
+    /// `look_minutes`
+    Look,
+    /// `restless_minutes`
+    Restless,
+    /// `hand_check_minutes`
+    HandCheck,
+    /// `step_in_minutes`
+    StepIn,
+    /// `progress_minutes`
+    Progress,
+    /// `neck_minutes`
+    Neck,
+    /// `put_right_minutes`
+    PutRight,
+    /// `next_lamb_minutes`
+    NextLamb,
+    /// `next_check_minutes`
+    NextCheck,
+    /// `afterbirth_ask_minutes`
+    AfterbirthAsk,
+    /// `afterbirth_late_minutes`
+    AfterbirthLate,
+    /// `afterbirth_vet_minutes`
+    AfterbirthVet,
+    /// `single_hours`
+    StaySingle,
+    /// `twins_hours`
+    StayTwins,
+    /// `more_hours`
+    StayMore,
+}
+
+fn check_all(spans: &[(Limit, u16, u16, u16)]) -> Result<(), LimitError> {
+    for (limit, given, least, most) in spans.iter().copied() {
+        if given < least || given > most {
+            return Err(LimitError { limit, given, least, most });
+        }
+    }
+    Ok(())
 }
 
 impl Default for Limits {
@@ -105,18 +148,13 @@ impl Limits {
     /// and at most 12 h, navel again 60 min–24 h. A farm may be stricter than the handbooks, or somewhat looser,
     /// never so loose that the watch keeps silent past 12 h (ours).
     pub fn checked(self) -> Result<Self, LimitError> {
-        let spans = [
+        check_all(&[
             (Limit::Up, self.up_minutes, 5, 120),
             (Limit::Help, self.help_minutes, 15, 180),
             (Limit::Red, self.red_minutes, self.help_minutes.saturating_add(1).max(30), 240),
             (Limit::LastCall, self.last_call_minutes, self.red_minutes.saturating_add(1), 720),
             (Limit::NavelAgain, self.navel_again_minutes, 60, 1440),
-        ];
-        for (limit, given, least, most) in spans {
-            if given < least || given > most {
-                return Err(LimitError { limit, given, least, most });
-            }
-        }
+        ])?;
         Ok(self)
     }
 }
@@ -134,8 +172,12 @@ pub struct Practice {
     pub housing: Housing,
     /// How much a bottle lamb takes.
     pub bottle_table: BottleTable,
-    /// When the watch speaks up.
+    /// When the watch speaks up for a newborn.
     pub limits: Limits,
+    /// When it speaks up around lambing.
+    pub labor: LaborLimits,
+    /// How long a pair stays in its pen.
+    pub stay: PenStay,
 }
 
 /// One choice, as it is noted in the book.
@@ -152,8 +194,12 @@ pub enum Choice {
     Housing(Housing),
     /// The bottle table.
     BottleTable(BottleTable),
-    /// The limits of the watch.
+    /// The limits of the watch for a newborn.
     Limits(Limits),
+    /// The limits of the watch around lambing.
+    LaborLimits(LaborLimits),
+    /// The stay in a bonding pen.
+    PenStay(PenStay),
 }
 
 impl Practice {
@@ -166,6 +212,8 @@ impl Practice {
             Choice::Housing(housing) => self.housing = *housing,
             Choice::BottleTable(table) => self.bottle_table = *table,
             Choice::Limits(limits) => self.limits = limits.checked().unwrap_or(self.limits),
+            Choice::LaborLimits(limits) => self.labor = limits.checked().unwrap_or(self.labor),
+            Choice::PenStay(stay) => self.stay = stay.checked().unwrap_or(self.stay),
         }
     }
 }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Milk, Sex, VigorScale, Way};
-use yeanling_core::units::{Mass, System, Volume};
+use yeanling_core::units::{Mass, System, Temperature, Volume};
 
 use super::feed_sheet::{MilkChoices, WayChoices, typed_volume};
 use super::small_sheets::{belly_choices, cause_choices, vigor_choices};
@@ -65,6 +65,7 @@ pub(crate) fn AmendSheet(
 enum Draft {
     Weighed { text: RwSignal<String>, system: RwSignal<System> },
     Fed { text: RwSignal<String>, system: System, milk: RwSignal<Milk>, way: RwSignal<Way> },
+    Temperature { text: RwSignal<String>, system: System },
     Born { sex: RwSignal<Option<Sex>>, alive: RwSignal<bool> },
     Ease(RwSignal<Ease>),
     Vigor(RwSignal<u8>),
@@ -94,7 +95,19 @@ impl Draft {
                 Self::Born { sex: RwSignal::new(*sex), alive: RwSignal::new(*alive) }
             }
             Event::BirthEase { ease, .. } => Self::Ease(RwSignal::new(*ease)),
-            Event::VigorScored { score, .. } => Self::Vigor(RwSignal::new(*score)),
+            Event::VigorScored { scale: VigorScale::FourGrade, score, .. } => {
+                Self::Vigor(RwSignal::new(*score))
+            }
+            Event::TemperatureTaken { temperature, .. } => {
+                let degrees = match system {
+                    System::Metric => temperature.as_celsius(),
+                    System::Us => temperature.as_fahrenheit(),
+                };
+                Self::Temperature { text: RwSignal::new(number(degrees, 1)), system }
+            }
+            Event::PenMade { name, .. } | Event::PenNamed { name, .. } => {
+                Self::Text { text: RwSignal::new(name.clone()), long: false }
+            }
             Event::BellyFelt { belly, .. } => Self::Belly(RwSignal::new(*belly)),
             Event::Died { cause, .. } => Self::Cause(RwSignal::new(*cause)),
             Event::Remarked { text, .. } => Self::Text { text: RwSignal::new(text.clone()), long: true },
@@ -103,6 +116,28 @@ impl Draft {
                 Self::Text { text: RwSignal::new(tag.clone().unwrap_or_default()), long: false }
             }
             Event::DamGiven { .. }
+            | Event::VigorScored { .. }
+            | Event::SignSeen { .. }
+            | Event::WaterBagSeen { .. }
+            | Event::StrainingSeen { .. }
+            | Event::PartShowing { .. }
+            | Event::HandChecked { .. }
+            | Event::HelpBegun { .. }
+            | Event::VetCalled { .. }
+            | Event::LookedAt { .. }
+            | Event::NotLambing { .. }
+            | Event::AfterbirthPassed { .. }
+            | Event::Accepted { .. }
+            | Event::SwallowTried { .. }
+            | Event::Warmed { .. }
+            | Event::SolidsEaten { .. }
+            | Event::Weaned { .. }
+            | Event::Ringed { .. }
+            | Event::PenCleaned { .. }
+            | Event::PenClosed { .. }
+            | Event::PutInPen { .. }
+            | Event::LetOut { .. }
+            | Event::PutOff { .. }
             | Event::Stood { .. }
             | Event::Sucked { .. }
             | Event::NavelDipped { .. }
@@ -131,6 +166,10 @@ impl Draft {
                 *m = milk.get_untracked();
                 *w = way.get_untracked();
             }
+            (Self::Temperature { text, system }, Event::TemperatureTaken { temperature, .. }) => {
+                *temperature = Temperature::parse(&text.get_untracked(), system)
+                    .map_err(|wrong| errors::typed(&wrong, errors::Field::Temperature, system))?;
+            }
             (Self::Born { sex, alive }, Event::LambBorn { sex: s, alive: a, .. }) => {
                 *s = sex.get_untracked();
                 *a = alive.get_untracked();
@@ -148,6 +187,9 @@ impl Draft {
             (Self::Text { text, .. }, Event::EweCame { tag }) => {
                 let text = text.get_untracked();
                 *tag = Some(text.trim().to_owned()).filter(|tag| !tag.is_empty());
+            }
+            (Self::Text { text, .. }, Event::PenMade { name, .. } | Event::PenNamed { name, .. }) => {
+                text.get_untracked().trim().clone_into(name);
             }
             // A draft is made of its own fact, so nothing else can meet here but what has a time alone.
             _ => {}
@@ -172,6 +214,18 @@ impl Draft {
                     </Field>
                     <WayChoices way=way />
                     <MilkChoices milk=milk />
+                }
+                .into_any()
+            }
+            Self::Temperature { text, system } => {
+                let unit = match system {
+                    System::Metric => "°C",
+                    System::Us => "°F",
+                };
+                view! {
+                    <Field label=words::TEMPERATURE value=text kind=FieldKind::Decimal>
+                        <span>{unit}</span>
+                    </Field>
                 }
                 .into_any()
             }
@@ -229,6 +283,3 @@ fn sex_choices() -> Vec<Choice<Option<Sex>>> {
         Choice::new(None, lambing::NOT_SEEN),
     ]
 }
-
-// The scale travels with its score; there is one scale so far, and this line breaks when there are two.
-const _: fn(VigorScale) = |VigorScale::FourGrade| ();

@@ -3,7 +3,9 @@
 use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::book::Event;
-use yeanling_core::practice::{self, BottleTable, DayRule, Housing, Limit, Limits};
+use yeanling_core::practice::{
+    self, BottleTable, DayRule, Housing, LaborLimits, Limit, LimitError, Limits, PenStay, Practice as Chosen,
+};
 use yeanling_core::units::System;
 
 use crate::farm::{Look, use_farm};
@@ -22,7 +24,9 @@ pub(crate) fn Practice() -> impl IntoView {
             <Standing />
             <FarmName />
             <Rules />
-            <LimitFields />
+            <LimitFields group=NEWBORN />
+            <LimitFields group=LABOR />
+            <LimitFields group=STAY />
             <LookChoice />
         </Page>
     }
@@ -140,17 +144,114 @@ fn Rules() -> impl IntoView {
     }
 }
 
-/// Every limit, in the order in which a lamb meets them.
-const LIMITS: [Limit; 5] = [Limit::Up, Limit::Help, Limit::Red, Limit::LastCall, Limit::NavelAgain];
+/// Limits that are read and saved together.
+#[derive(Clone, Copy)]
+struct Group {
+    title: &'static str,
+    sub: &'static str,
+    unit: &'static str,
+    save: &'static str,
+    limits: &'static [Limit],
+    /// Makes the choice of the figures, in the order of `limits`, or says which is wrong.
+    make: fn(&[u16]) -> Result<practice::Choice, LimitError>,
+}
 
-const fn minutes(limits: &Limits, limit: Limit) -> u16 {
+/// In the order in which a lamb meets them.
+const NEWBORN: Group = Group {
+    title: words::LIMITS,
+    sub: words::LIMITS_SUB,
+    unit: words::MINUTES,
+    save: words::SAVE_LIMITS,
+    limits: &[Limit::Up, Limit::Help, Limit::Red, Limit::LastCall, Limit::NavelAgain],
+    make: |figures| {
+        let mut all = Limits::default();
+        if let [up, help, red, last_call, navel_again] = figures {
+            (all.up_minutes, all.help_minutes, all.red_minutes) = (*up, *help, *red);
+            (all.last_call_minutes, all.navel_again_minutes) = (*last_call, *navel_again);
+        }
+        all.checked().map(practice::Choice::Limits)
+    },
+};
+
+/// In the order of a night.
+const LABOR: Group = Group {
+    title: words::LABOR,
+    sub: words::LABOR_SUB,
+    unit: words::MINUTES,
+    save: words::SAVE_LIMITS,
+    limits: &[
+        Limit::Look,
+        Limit::Restless,
+        Limit::HandCheck,
+        Limit::StepIn,
+        Limit::Progress,
+        Limit::Neck,
+        Limit::PutRight,
+        Limit::NextLamb,
+        Limit::NextCheck,
+        Limit::AfterbirthAsk,
+        Limit::AfterbirthLate,
+        Limit::AfterbirthVet,
+    ],
+    make: |figures| {
+        let mut all = LaborLimits::default();
+        if let [look, restless, hand, step_in, progress, neck, put_right, next, check, ask, late, vet] =
+            figures
+        {
+            (all.look_minutes, all.restless_minutes) = (*look, *restless);
+            (all.hand_check_minutes, all.step_in_minutes) = (*hand, *step_in);
+            (all.progress_minutes, all.neck_minutes, all.put_right_minutes) = (*progress, *neck, *put_right);
+            (all.next_lamb_minutes, all.next_check_minutes) = (*next, *check);
+            (all.afterbirth_ask_minutes, all.afterbirth_late_minutes) = (*ask, *late);
+            all.afterbirth_vet_minutes = *vet;
+        }
+        all.checked().map(practice::Choice::LaborLimits)
+    },
+};
+
+/// By how many lambs there are.
+const STAY: Group = Group {
+    title: words::STAY,
+    sub: words::STAY_SUB,
+    unit: words::HOURS,
+    save: words::SAVE_STAY,
+    limits: &[Limit::StaySingle, Limit::StayTwins, Limit::StayMore],
+    make: |figures| {
+        let mut all = PenStay::default();
+        if let [single, twins, more] = figures {
+            (all.single_hours, all.twins_hours, all.more_hours) = (*single, *twins, *more);
+        }
+        all.checked().map(practice::Choice::PenStay)
+    },
+};
+
+fn figure(of: &Chosen, limit: Limit) -> u16 {
     match limit {
-        Limit::Up => limits.up_minutes,
-        Limit::Help => limits.help_minutes,
-        Limit::Red => limits.red_minutes,
-        Limit::LastCall => limits.last_call_minutes,
-        Limit::NavelAgain => limits.navel_again_minutes,
+        Limit::Up => of.limits.up_minutes,
+        Limit::Help => of.limits.help_minutes,
+        Limit::Red => of.limits.red_minutes,
+        Limit::LastCall => of.limits.last_call_minutes,
+        Limit::NavelAgain => of.limits.navel_again_minutes,
+        Limit::Look => of.labor.look_minutes,
+        Limit::Restless => of.labor.restless_minutes,
+        Limit::HandCheck => of.labor.hand_check_minutes,
+        Limit::StepIn => of.labor.step_in_minutes,
+        Limit::Progress => of.labor.progress_minutes,
+        Limit::Neck => of.labor.neck_minutes,
+        Limit::PutRight => of.labor.put_right_minutes,
+        Limit::NextLamb => of.labor.next_lamb_minutes,
+        Limit::NextCheck => of.labor.next_check_minutes,
+        Limit::AfterbirthAsk => of.labor.afterbirth_ask_minutes,
+        Limit::AfterbirthLate => of.labor.afterbirth_late_minutes,
+        Limit::AfterbirthVet => of.labor.afterbirth_vet_minutes,
+        Limit::StaySingle => of.stay.single_hours,
+        Limit::StayTwins => of.stay.twins_hours,
+        Limit::StayMore => of.stay.more_hours,
     }
+}
+
+fn usual(limit: Limit) -> u16 {
+    figure(&Chosen::default(), limit)
 }
 
 /// One limit as it is typed, and what is wrong with it.
@@ -162,84 +263,79 @@ struct Typed {
 }
 
 impl Typed {
-    /// Returns the minutes, or shows what is wrong.
+    fn new(limit: Limit) -> Self {
+        Self { limit, text: RwSignal::new(String::new()), error: RwSignal::new(String::new()) }
+    }
+
+    /// Returns the figure, or shows what is wrong.
     fn read(self) -> Option<u16> {
         let text = self.text.get_untracked().trim().to_owned();
-        let minutes = text.parse().ok();
-        self.error.set(match minutes {
+        let figure = text.parse().ok();
+        self.error.set(match figure {
             Some(_) => String::new(),
-            None => words::not_minutes(&text, minutes_usual(self.limit)),
+            None => words::not_whole(&text, usual(self.limit)),
         });
-        minutes
+        figure
     }
 }
 
-fn minutes_usual(limit: Limit) -> u16 {
-    minutes(&Limits::default(), limit)
-}
-
-/// When the watch speaks up: five fields, saved together. What is wrong stays as it was typed.
+/// A group of limits, saved together. What is wrong stays as it was typed.
 #[component]
-fn LimitFields() -> impl IntoView {
+fn LimitFields(group: Group) -> impl IntoView {
     let farm = use_farm();
-    let known = Memo::new(move |_| farm.practice().limits);
-    let fields = LIMITS.map(|limit| Typed {
-        limit,
-        text: RwSignal::new(String::new()),
-        error: RwSignal::new(String::new()),
-    });
+    let fields: Vec<Typed> = group.limits.iter().copied().map(Typed::new).collect();
+    let shown = fields.clone();
     Effect::new(move |_| {
-        let limits = known.get();
-        for field in fields {
-            field.text.set(minutes(&limits, field.limit).to_string());
+        let practice = farm.practice();
+        for field in &shown {
+            field.text.set(figure(&practice, field.limit).to_string());
         }
     });
     let said = RwSignal::new(String::new());
+    let typed = fields.clone();
     let save = move || {
         said.set(String::new());
-        let [up, help, red, last_call, navel_again] = fields.map(Typed::read);
-        let (Some(up), Some(help), Some(red), Some(last_call), Some(navel_again)) =
-            (up, help, red, last_call, navel_again)
-        else {
+        let figures: Vec<u16> = typed.iter().filter_map(|field| field.read()).collect();
+        if figures.len() < typed.len() {
             return;
-        };
-        let limits = Limits {
-            up_minutes: up,
-            help_minutes: help,
-            red_minutes: red,
-            last_call_minutes: last_call,
-            navel_again_minutes: navel_again,
-        };
-        if let Err(wrong) = limits.checked() {
-            if let Some(field) = fields.iter().find(|field| field.limit == wrong.limit) {
-                field.error.set(errors::limit(&wrong));
+        }
+        let practice = untrack(|| farm.practice());
+        let same = typed.iter().zip(&figures).all(|(field, new)| figure(&practice, field.limit) == *new);
+        match (group.make)(&figures) {
+            Err(wrong) => {
+                if let Some(field) = typed.iter().find(|field| field.limit == wrong.limit) {
+                    field.error.set(errors::limit(&wrong));
+                }
             }
-        } else if limits == known.get_untracked() {
-            said.set(words::UNCHANGED.to_owned());
-        } else if farm.tap(Event::Chose(practice::Choice::Limits(limits))).is_some() {
-            said.set(words::SAVED.to_owned());
+            Ok(_) if same => said.set(words::UNCHANGED.to_owned()),
+            Ok(choice) => {
+                if farm.tap(Event::Chose(choice)).is_some() {
+                    said.set(words::SAVED.to_owned());
+                }
+            }
         }
     };
     view! {
-        <Section title=words::LIMITS>
-            <p class="small-print">{words::LIMITS_SUB}</p>
+        <Section title=group.title>
+            <p class="small-print">{group.sub}</p>
             {fields
+                .into_iter()
                 .map(|field| {
                     view! {
                         <Field
                             label=words::limit(field.limit)
                             value=field.text
                             kind=FieldKind::Whole
-                            hint=words::usual(minutes_usual(field.limit))
+                            hint=words::usual(usual(field.limit))
                             error=field.error
                             on_input=move |_: String| said.set(String::new())
                         >
-                            <span>{words::MINUTES}</span>
+                            <span>{group.unit}</span>
                         </Field>
                     }
                 })
                 .collect_view()}
-            <Button label=words::SAVE_LIMITS on_press=save />
+            <Button label=group.save on_press=save />
             <p role="status">{said}</p>
         </Section>
     }

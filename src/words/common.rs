@@ -1,7 +1,7 @@
 //! Quantities and times as people read them, in the farm's own units.
 
 use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
-use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Length, Mass, Moment, System, Temperature, TimeDelta, Volume};
 
 /// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
 pub fn mass(mass: Mass, system: System) -> String {
@@ -64,6 +64,22 @@ pub fn temperature(temperature: Temperature, system: System) -> String {
     match system {
         System::Metric => format!("{:.1} °C", temperature.as_celsius()),
         System::Us => format!("{:.1} °F", temperature.as_fahrenheit()),
+    }
+}
+
+/// Returns a small mass of feed or powder: "250 g" or "8.8 oz".
+pub fn feed_mass(mass: Mass, system: System) -> String {
+    match system {
+        System::Metric => format!("{} g", whole(mass.as_kilograms() * 1000.0)),
+        System::Us => format!("{} oz", number(mass.as_pounds() * 16.0, 1)),
+    }
+}
+
+/// Returns a length such as "1.5 m" or "5 ft".
+pub fn length(length: Length, system: System) -> String {
+    match system {
+        System::Metric => format!("{} m", number(length.as_meters(), 2)),
+        System::Us => format!("{} ft", number(length.as_feet(), 1)),
     }
 }
 

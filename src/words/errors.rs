@@ -3,9 +3,9 @@
 use yeanling_core::practice::{Limit, LimitError};
 use yeanling_core::reckon::bottle::NoRow;
 use yeanling_core::reckon::feeds::{ASSUMED, Guard, Refusal};
-use yeanling_core::units::{Mass, OutOfBounds, System, Temperature, TypedError, Volume, Why};
+use yeanling_core::units::{Length, Mass, OutOfBounds, System, Temperature, TypedError, Volume, Why};
 
-use super::common::{mass, number, temperature, volume_as_given, volume_at_most};
+use super::common::{length, mass, number, temperature, volume_as_given, volume_at_most};
 
 /// Names the kind of field that was typed into, so that the sentence can show how it is typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -14,6 +14,12 @@ pub enum Field {
     Mass,
     /// A volume of milk.
     Volume,
+    /// A lamb's temperature.
+    Temperature,
+    /// The side of a pen.
+    Length,
+    /// A day's feed.
+    Feed,
 }
 
 /// Returns what is wrong with something typed.
@@ -35,6 +41,12 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Mass, System::Us) => "9.3 lb or 9 lb 4 oz",
         (Field::Volume, System::Metric) => "195 ml",
         (Field::Volume, System::Us) => "6.6 fl oz",
+        (Field::Temperature, System::Metric) => "38.5 °C",
+        (Field::Temperature, System::Us) => "101.3 °F",
+        (Field::Length, System::Metric) => "1.5 m",
+        (Field::Length, System::Us) => "5 ft",
+        (Field::Feed, System::Metric) => "250 g",
+        (Field::Feed, System::Us) => "9 oz",
     }
 }
 
@@ -55,7 +67,8 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
     }
     let whose = match error.allowed.why {
         Why::LambAtBirth => "a lamb at birth",
-        Why::LambOnTheBottle | Why::OneFeed | Why::LambTemperature => "a lamb on the bottle",
+        Why::SolidsInADay => "a day’s solid feed",
+        Why::LambOnTheBottle | Why::OneFeed | Why::LambTemperature | Why::PenSide => "a lamb on the bottle",
     };
     let too = if error.given > error.allowed.most { "heavy" } else { "light" };
     let said = format!("{} {unit} is too {too} for {whose}. {allowed}", number(given, 2));
@@ -94,6 +107,13 @@ fn meant(error: &OutOfBounds<Mass>, system: System) -> Option<String> {
     as_pounds.then(|| format!("{} lb", number(kilograms, 1)))
 }
 
+/// Returns what is wrong with the side of a pen.
+pub fn pen_side(error: &OutOfBounds<Length>, system: System) -> String {
+    let told = |side| length(side, system);
+    let (least, most) = (told(error.allowed.least), told(error.allowed.most));
+    format!("{} is no side of a pen. Between {least} and {most} is allowed.", told(error.given))
+}
+
 /// Returns what is wrong with the volume of a feed.
 pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
     let least = volume_as_given(error.allowed.least, system);
@@ -110,19 +130,29 @@ pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
 }
 
 /// Returns what is wrong with a temperature.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for a temperature yet"))]
 pub fn lamb_temperature(error: &OutOfBounds<Temperature>, system: System) -> String {
     let least = temperature(error.allowed.least, system);
     let most = temperature(error.allowed.most, system);
     let allowed = format!("Between {least} and {most} is allowed.");
-    let given = error.given.as_celsius();
-    if !sayable(given) {
+    if !sayable(error.given.as_celsius()) {
         return format!("That is not a temperature. {allowed}");
     }
-    let fahrenheit = Temperature::from_fahrenheit(given);
-    let other_scale = matches!(system, System::Metric) && error.allowed.check(fahrenheit).is_ok();
     let said = format!("{} cannot be read in a living lamb. {allowed}", temperature(error.given, system));
-    if other_scale { format!("{said} Did you mean {} °F?", number(given, 1)) } else { said }
+    // The same figure on the other scale, if a lamb could read that.
+    let (figure, meant, scale) = match system {
+        System::Metric => {
+            let figure = error.given.as_celsius();
+            (figure, Temperature::from_fahrenheit(figure), "°F")
+        }
+        System::Us => {
+            let figure = error.given.as_fahrenheit();
+            (figure, Temperature::from_celsius(figure), "°C")
+        }
+    };
+    match error.allowed.check(meant) {
+        Ok(_) => format!("{said} Did you mean {} {scale}?", number(figure, 1)),
+        Err(_) => said,
+    }
 }
 
 /// Returns why a feed is refused, and what to do instead.
@@ -195,8 +225,27 @@ pub fn limit(error: &LimitError) -> String {
         Limit::Red => ("Red", "It comes after help, and no later than 4 h."),
         Limit::LastCall => ("Last call", "It comes after red, and no later than 12 h."),
         Limit::NavelAgain => ("Navel again", "The second dip is on the first day."),
+        Limit::Look => ("The look", "A restless ewe is looked at often."),
+        Limit::Restless => ("Restless", "Twelve hours without waters is too long."),
+        Limit::HandCheck => ("The hand check", "Half an hour is usual."),
+        Limit::StepIn => ("Stepping in", "It comes after the hand check, and no later than 2 h."),
+        Limit::Progress => ("Progress", "What shows comes further within an hour at most."),
+        Limit::Neck => ("The tight neck", "No longer than half an hour, then the vet."),
+        Limit::PutRight => ("Putting right", "No longer than half an hour, then the vet."),
+        Limit::NextLamb => ("The next lamb", "It is looked for within the hour."),
+        Limit::NextCheck => ("The next check", "It comes after the look, and no later than 2 h."),
+        Limit::AfterbirthAsk => ("Asking for the afterbirth", "Within the first 12 h."),
+        Limit::AfterbirthLate => ("Afterbirth late", "It comes after asking, and no later than 18 h."),
+        Limit::AfterbirthVet => ("Afterbirth: vet", "It comes after late, and no later than 24 h."),
+        Limit::StaySingle => ("The stay of a single", "Longer than ten days is no bonding pen."),
+        Limit::StayTwins => ("The stay of twins", "Longer than ten days is no bonding pen."),
+        Limit::StayMore => ("The stay of triplets", "Longer than ten days is no bonding pen."),
     };
-    format!("{name} cannot be {given} minutes. Between {least} and {most} is allowed. {why}")
+    let unit = match limit {
+        Limit::StaySingle | Limit::StayTwins | Limit::StayMore => "hours",
+        _ => "minutes",
+    };
+    format!("{name} cannot be {given} {unit}. Between {least} and {most} is allowed. {why}")
 }
 
 #[cfg(test)]

@@ -66,6 +66,8 @@ pub(crate) const UNIT: &str = "Unit of weight";
 pub(crate) const FEED_ASK: &str = "What did it get?";
 /// Labels the volume.
 pub(crate) const VOLUME: &str = "Volume";
+/// Labels a temperature.
+pub(crate) const TEMPERATURE: &str = "Temperature";
 /// Labels the milk.
 pub(crate) const MILK: &str = "What";
 /// Labels the way.

@@ -12,6 +12,7 @@ pub(crate) mod flock;
 pub(crate) mod frame;
 pub(crate) mod hand_over;
 pub(crate) mod help;
+pub(crate) mod labor;
 pub(crate) mod lamb;
 pub(crate) mod lambing;
 pub(crate) mod more;

@@ -1,12 +1,12 @@
 //! What was noted, in a line each, and the words of every choice that can be noted.
 
-use yeanling_core::book::{Belly, Cause, Ease, Event, Milk, Sex, VigorScale, Way};
+use yeanling_core::book::{Belly, Cause, Ease, Event, Milk, Ring, Sex, VigorScale, Way};
 use yeanling_core::flock::Flock;
 use yeanling_core::practice::Choice;
 use yeanling_core::units::System;
 
-use super::common::{mass, volume_as_given};
-use super::{animals, practice};
+use super::common::{clock, feed_mass, mass, temperature, volume_as_given};
+use super::{animals, labor, practice, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -35,8 +35,46 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::VigorScored { scale, score, .. } => match scale {
             VigorScale::FourGrade => format!("Vigor {score} of 4, 1 is best"),
+            VigorScale::TenPoint => format!("Vigor {score} of 10 points, 10 is best"),
+            VigorScale::EightPoint => format!("Vigor {score} of 8 points (adapted), 8 is best"),
         },
         Event::BellyFelt { belly: felt, .. } => format!("Belly {}", belly(*felt)),
+        Event::SignSeen { sign, .. } => format!("Seen: {}", labor::sign(*sign).to_lowercase()),
+        Event::WaterBagSeen { .. } => "Water bag, or waters".to_owned(),
+        Event::StrainingSeen { .. } => "Straining hard".to_owned(),
+        Event::PartShowing { part, .. } => format!("Showing: *{}*", labor::part(*part).to_lowercase()),
+        Event::HandChecked { found, .. } => {
+            format!("Clean hand: *{}*", labor::found(*found).to_lowercase())
+        }
+        Event::HelpBegun { .. } => "Help begun".to_owned(),
+        Event::VetCalled { .. } => "Vet called".to_owned(),
+        Event::LookedAt { .. } => "Looked: all well".to_owned(),
+        Event::NotLambing { .. } => "Not lambing after all".to_owned(),
+        Event::AfterbirthPassed { .. } => "Afterbirth passed".to_owned(),
+        Event::Accepted { accepts: true, .. } => "Its dam takes it".to_owned(),
+        Event::Accepted { accepts: false, .. } => "Its dam turns it away".to_owned(),
+        Event::TemperatureTaken { temperature: warm, .. } => {
+            format!("Temperature *{}*", temperature(*warm, system))
+        }
+        Event::SwallowTried { able: true, .. } => "Holds its head up and swallows".to_owned(),
+        Event::SwallowTried { able: false, .. } => "Does not hold its head up, or swallow".to_owned(),
+        Event::Warmed { .. } => "Warming begun".to_owned(),
+        Event::SolidsEaten { mass: eaten, .. } => format!("Ate {} of feed", feed_mass(*eaten, system)),
+        Event::Weaned { .. } => "Weaned".to_owned(),
+        Event::Ringed { ring: Ring::Tail, .. } => "Tail ringed".to_owned(),
+        Event::Ringed { ring: Ring::Castration, .. } => "Ringed (castration)".to_owned(),
+        Event::PenMade { name, .. } => format!("Pen {name} set up"),
+        Event::PenNamed { name, .. } => format!("Called pen *{name}* from now on"),
+        Event::PenCleaned { .. } => "Cleaned and bedded".to_owned(),
+        Event::PenClosed { .. } => "Taken down".to_owned(),
+        Event::PutInPen { animal, pen } => {
+            let name = flock.pens.get(pen).map_or("?", |pen| pen.name.as_str());
+            format!("{} into pen {name}", animals::animal(flock, *animal))
+        }
+        Event::LetOut { .. } => "Out of the pen".to_owned(),
+        Event::PutOff { duty, until, .. } => {
+            format!("Put off until {}: {}", clock(*until), watch::kind(*duty))
+        }
         Event::AllBorn { .. } => "All lambs born".to_owned(),
         Event::Died { cause: of, .. } => format!("Died: {}", cause(*of)),
         Event::Remarked { text, .. } => text.clone(),
@@ -59,6 +97,8 @@ fn chose(choice: &Choice) -> String {
         Choice::Housing(housing) => format!("Newborns {}", practice::housing(*housing)),
         Choice::BottleTable(table) => format!("Bottle by {}", practice::bottle_table(*table).0),
         Choice::Limits(_) => "Limits of the watch changed".to_owned(),
+        Choice::LaborLimits(_) => "Limits around lambing changed".to_owned(),
+        Choice::PenStay(_) => "Stay in the pens changed".to_owned(),
     }
 }
 

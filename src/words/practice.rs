@@ -73,6 +73,21 @@ pub(crate) const fn limit(limit: Limit) -> &'static str {
         Limit::Red => "Late for first milk",
         Limit::LastCall => "Last call for first milk",
         Limit::NavelAgain => "Dip the navel again",
+        Limit::Look => "Look at a restless ewe every",
+        Limit::Restless => "Restless, no waters: examine or vet",
+        Limit::HandCheck => "Waters, nothing shows: clean hand",
+        Limit::StepIn => "Waters, nothing shows: step in",
+        Limit::Progress => "Feet or nose: further within",
+        Limit::Neck => "Tight neck: try for, then vet",
+        Limit::PutRight => "Lying wrong: try for, then vet",
+        Limit::NextLamb => "Look for the next lamb",
+        Limit::NextCheck => "Check for the next lamb",
+        Limit::AfterbirthAsk => "Ask for the afterbirth",
+        Limit::AfterbirthLate => "Afterbirth late",
+        Limit::AfterbirthVet => "Afterbirth: call the vet",
+        Limit::StaySingle => "A single stays",
+        Limit::StayTwins => "Twins stay",
+        Limit::StayMore => "Triplets and more stay",
     }
 }
 
@@ -91,16 +106,30 @@ pub(crate) const MINUTES: &str = "min";
 /// Says that nothing was changed.
 pub(crate) const UNCHANGED: &str = "Nothing was changed.";
 
+/// The unit of the stays.
+pub(crate) const HOURS: &str = "h";
+/// Heads the limits around lambing.
+pub(crate) const LABOR: &str = "Around lambing";
+/// Explains them.
+pub(crate) const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the last lamb. Stricter is fine; ask your vet before looser.";
+/// Heads the stays in the pens.
+pub(crate) const STAY: &str = "Bonding pens";
+/// Explains them.
+pub(crate) const STAY_SUB: &str =
+    "Until the stay is over nobody is told to go out, and not while a lamb is unfed, cold or turned away.";
+/// Saves the stays.
+pub(crate) const SAVE_STAY: &str = "Save the stays";
+
 /// Returns the limit that holds until the farm sets its own.
-pub(crate) fn usual(minutes: u16) -> String {
-    format!("{minutes} unless you choose otherwise")
+pub(crate) fn usual(figure: u16) -> String {
+    format!("{figure} unless you choose otherwise")
 }
 
 /// Returns what is wrong with a limit that is no whole number.
-pub(crate) fn not_minutes(given: &str, usual: u16) -> String {
+pub(crate) fn not_whole(given: &str, usual: u16) -> String {
     if given.is_empty() {
-        format!("Nothing is typed. Type whole minutes, such as {usual}.")
+        format!("Nothing is typed. Type a whole number, such as {usual}.")
     } else {
-        format!("“{given}” is not a whole number of minutes. Type it like {usual}.")
+        format!("“{given}” is not a whole number. Type it like {usual}.")
     }
 }

@@ -37,6 +37,17 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::Score { given, least, most } => {
             format!("{given} is not on this scale. It runs from {least} to {most}.")
         }
+        Refusal::Temperature(error) => errors::lamb_temperature(error, system),
+        Refusal::PenSide(error) => errors::pen_side(error, system),
+        Refusal::TooYoungToRing { from } => {
+            format!("No ring in the first 24 hours. From {} on; check your local rules.", when(*from))
+        }
+        Refusal::NoSuchPen => "There is no such pen, or it was taken down.".to_owned(),
+        Refusal::PenInUse => "Someone is in this pen. Let them out first.".to_owned(),
+        Refusal::NoSuchDuty => "Nothing of that kind is due any more.".to_owned(),
+        Refusal::PutOffTooLong { until, most } => {
+            format!("{} is too late. This can wait until {} and no longer.", when(*until), when(*most))
+        }
         Refusal::NotOneAnimal => "These two cannot be one animal.".to_owned(),
         Refusal::Limit(error) => errors::limit(error),
     }

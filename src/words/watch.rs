@@ -1,9 +1,11 @@
 //! What the Watch says of each duty.
 
+use yeanling_core::book::DutyKind;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, State, Task};
 
 use super::common::{day_and_clock, span, volume};
+use super::labor;
 
 /// Starts a lambing.
 pub(crate) const LAMBING: &str = "Lambing";
@@ -40,6 +42,23 @@ pub(crate) fn task(task: Task, system: System) -> String {
         }
         Task::Weigh => "Weigh it".to_owned(),
         Task::ScoreVigor => "Score its vigor".to_owned(),
+        Task::Look => "Look at her".to_owned(),
+        Task::LongRestless => "Restless for hours, no waters: *examine her or call your vet*".to_owned(),
+        Task::HandCheck { step_in: false } => "Nothing shows: *clean hand check*".to_owned(),
+        Task::HandCheck { step_in: true } => {
+            "Nothing shows for an hour: *step in, or call your vet*".to_owned()
+        }
+        Task::Progress => "Come no further: *clean hand check*".to_owned(),
+        Task::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
+        Task::PutRight { lie: Some(lie) } => {
+            format!("{}: put right, or *call your vet*", labor::lie(lie))
+        }
+        Task::PutRight { lie: None } => "Being helped: born soon, or *call your vet*".to_owned(),
+        Task::NextLamb { check: false } => "Another lamb?".to_owned(),
+        Task::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
+        Task::Afterbirth { vet: false } => "Afterbirth passed? Never pull it".to_owned(),
+        Task::Afterbirth { vet: true } => "Afterbirth not seen: *call your vet*. Never pull it".to_owned(),
+        Task::LetOut => "May go out of the pen".to_owned(),
     }
 }
 
@@ -53,26 +72,51 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::Feed { volume: None } | Task::DayTotal { .. } => "Feed".to_owned(),
         Task::Weigh => "Weigh".to_owned(),
         Task::ScoreVigor => "Score".to_owned(),
+        Task::Look => "All well".to_owned(),
+        Task::LongRestless | Task::HandCheck { .. } | Task::Progress => "Open".to_owned(),
+        Task::NeckTight | Task::PutRight { .. } => "Vet called".to_owned(),
+        Task::NextLamb { .. } => "All born".to_owned(),
+        Task::Afterbirth { .. } => "Passed".to_owned(),
+        Task::LetOut => "Out".to_owned(),
+    }
+}
+
+/// Returns what a duty is called when it is put off.
+pub(crate) const fn kind(kind: DutyKind) -> &'static str {
+    match kind {
+        DutyKind::DipNavel => "navel",
+        DutyKind::DipNavelAgain => "navel again",
+        DutyKind::GetUp => "up",
+        DutyKind::FirstMilk => "first milk",
+        DutyKind::Feed => "feed",
+        DutyKind::DayTotal => "first day’s milk",
+        DutyKind::Weigh => "weigh",
+        DutyKind::ScoreVigor => "vigor",
+        DutyKind::TakeTemperature => "temperature",
+        DutyKind::CallVet => "vet",
+        DutyKind::Ring => "ring",
+        DutyKind::WeaningCheck => "weaning",
+        DutyKind::Look => "look",
+        DutyKind::LongRestless => "restless long",
+        DutyKind::HandCheck => "hand check",
+        DutyKind::Progress => "progress",
+        DutyKind::NeckTight => "neck tight",
+        DutyKind::PutRight => "put right",
+        DutyKind::NextLamb => "next lamb",
+        DutyKind::Afterbirth => "afterbirth",
+        DutyKind::LetOut => "out of the pen",
     }
 }
 
 /// Returns how urgent it is: "due in 12 min", "due now", "24 min late".
 pub(crate) fn when(duty: &Duty, now: Moment) -> String {
     match duty.state(now) {
-        State::Coming if duty.due.since(now) < TimeDelta::hours(3) => {
-            format!("in {}", span(duty.due.since(now)))
+        State::Coming if duty.comes().since(now) < TimeDelta::hours(3) => {
+            format!("in {}", span(duty.comes().since(now)))
         }
-        State::Coming => format!("at {}", day_and_clock(duty.due, now)),
-        State::Now => match duty.task {
-            Task::FirstMilk { .. } => "help it now".to_owned(),
-            Task::DipNavel
-            | Task::DipNavelAgain
-            | Task::GetUp
-            | Task::Feed { .. }
-            | Task::DayTotal { .. }
-            | Task::Weigh
-            | Task::ScoreVigor => format!("due {}", day_and_clock(duty.due, now)),
-        },
+        State::Coming => format!("at {}", day_and_clock(duty.comes(), now)),
+        State::Now if matches!(duty.task, Task::FirstMilk { .. }) => "help it now".to_owned(),
+        State::Now => format!("due {}", day_and_clock(duty.due, now)),
         State::Late => format!("*late*: was due {}", day_and_clock(duty.due, now)),
     }
 }

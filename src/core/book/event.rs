@@ -5,115 +5,12 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::ids::{EntryId, EweId, LambId};
+use super::ids::{EntryId, EweId, LambId, PenId};
+use super::terms::{
+    Animal, Belly, Cause, DutyKind, Ease, Found, Milk, Part, PenSize, Ring, Sex, Sign, VigorScale, Way,
+};
 use crate::practice::Choice;
-use crate::units::{Mass, Moment, Volume};
-
-/// An animal that a fact is about.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Animal {
-    /// A ewe.
-    Ewe(EweId),
-    /// A lamb.
-    Lamb(LambId),
-}
-
-/// A lamb's sex.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Sex {
-    /// A ewe lamb.
-    Ewe,
-    /// A ram lamb.
-    Ram,
-}
-
-/// How the birth went, on the six-grade scale of UK recording, each lamb by itself.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Ease {
-    /// 1: no help.
-    Alone,
-    /// 2: slight help by hand.
-    SlightByHand,
-    /// 3: hard pull by hand.
-    HardByHand,
-    /// 4: the vet helped, without surgery.
-    Vet,
-    /// 5: the vet helped, with surgery.
-    Surgery,
-    /// 6: surgery that was planned.
-    PlannedSurgery,
-}
-
-/// What was in the bottle or the tube.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Milk {
-    /// Colostrum of its own dam.
-    DamColostrum,
-    /// Colostrum of another ewe.
-    EweColostrum,
-    /// Colostrum of a goat or a cow.
-    OtherColostrum,
-    /// Colostrum from powder.
-    PowderColostrum,
-    /// Lamb milk replacer.
-    Replacer,
-    /// Ewe's, goat's or cow's milk that is no colostrum.
-    Milk,
-}
-
-/// How it was given.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Way {
-    /// The lamb sucked a bottle.
-    Bottle,
-    /// By stomach tube.
-    Tube,
-}
-
-/// Which scale a vigor score is on. Scales run in opposite directions, so the scale is always kept with the score.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum VigorScale {
-    /// Four grades at five minutes, 1 the liveliest.
-    FourGrade,
-}
-
-/// How the flanks in front of the hip feel.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Belly {
-    /// Full; they resist the hand.
-    Full,
-    /// Hollow.
-    Hollow,
-}
-
-/// What an animal died of, as far as can be told in a barn.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Cause {
-    /// Starved, or not mothered.
-    Starved,
-    /// Cold.
-    Cold,
-    /// A hard birth.
-    HardBirth,
-    /// Infection.
-    Infection,
-    /// A predator.
-    Predator,
-    /// Born with a fault.
-    Deformity,
-    /// An accident, or lain on.
-    Accident,
-    /// Not known.
-    Unknown,
-}
+use crate::units::{Mass, Moment, Temperature, Volume};
 
 /// A fact of a kind, or in a form, that this version cannot read: kept whole, handed on, never applied.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -229,6 +126,155 @@ pub enum Event {
         /// Full or hollow.
         belly: Belly,
     },
+    /// A sign that a ewe will lamb soon was seen.
+    SignSeen {
+        /// Which ewe.
+        ewe: EweId,
+        /// Which sign.
+        sign: Sign,
+    },
+    /// A ewe's water bag was seen, or her waters broke.
+    WaterBagSeen {
+        /// Which ewe.
+        ewe: EweId,
+    },
+    /// A ewe was seen to strain hard.
+    StrainingSeen {
+        /// Which ewe.
+        ewe: EweId,
+    },
+    /// A part of the lamb was seen.
+    PartShowing {
+        /// Which ewe.
+        ewe: EweId,
+        /// Which part.
+        part: Part,
+    },
+    /// A ewe was checked with a clean hand.
+    HandChecked {
+        /// Which ewe.
+        ewe: EweId,
+        /// What the hand found.
+        found: Found,
+    },
+    /// Someone began to put a lamb right or to pull.
+    HelpBegun {
+        /// Which ewe.
+        ewe: EweId,
+    },
+    /// The vet was called for an animal.
+    VetCalled {
+        /// For which animal.
+        animal: Animal,
+    },
+    /// An animal was looked at, and all was well.
+    LookedAt {
+        /// Which animal.
+        animal: Animal,
+    },
+    /// The signs came to nothing: she is not lambing now.
+    NotLambing {
+        /// Which ewe.
+        ewe: EweId,
+    },
+    /// A ewe passed her afterbirth.
+    AfterbirthPassed {
+        /// Which ewe.
+        ewe: EweId,
+    },
+    /// Whether the dam accepts a lamb as her own.
+    Accepted {
+        /// Which lamb.
+        lamb: LambId,
+        /// Whether she does.
+        accepts: bool,
+    },
+    /// A lamb's temperature was taken.
+    TemperatureTaken {
+        /// Which lamb.
+        lamb: LambId,
+        /// How warm, in degrees Celsius.
+        #[serde(rename = "celsius")]
+        temperature: Temperature,
+    },
+    /// A lamb was tried: whether it holds its head up and swallows.
+    SwallowTried {
+        /// Which lamb.
+        lamb: LambId,
+        /// Whether it does both.
+        able: bool,
+    },
+    /// The warming of a lamb began.
+    Warmed {
+        /// Which lamb.
+        lamb: LambId,
+    },
+    /// What a lamb ate of solid feed in a day.
+    SolidsEaten {
+        /// Which lamb.
+        lamb: LambId,
+        /// How much, in kilograms.
+        #[serde(rename = "kg")]
+        mass: Mass,
+    },
+    /// A lamb was taken off milk.
+    Weaned {
+        /// Which lamb.
+        lamb: LambId,
+    },
+    /// A ring was put on a lamb.
+    Ringed {
+        /// Which lamb.
+        lamb: LambId,
+        /// Where.
+        ring: Ring,
+    },
+    /// A pen was set up.
+    PenMade {
+        /// What it is called.
+        name: String,
+        /// How large it is, if said.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        size: Option<PenSize>,
+    },
+    /// A pen was given another name.
+    PenNamed {
+        /// Which pen.
+        pen: PenId,
+        /// What it is called from now on.
+        name: String,
+    },
+    /// A pen was cleaned and bedded.
+    PenCleaned {
+        /// Which pen.
+        pen: PenId,
+    },
+    /// A pen was taken down.
+    PenClosed {
+        /// Which pen.
+        pen: PenId,
+    },
+    /// An animal was put in a pen, out of any other; a ewe's living lambs go with her.
+    PutInPen {
+        /// Which animal.
+        animal: Animal,
+        /// Which pen.
+        pen: PenId,
+    },
+    /// An animal was let out of its pen; a ewe's lambs go with her.
+    LetOut {
+        /// Which animal.
+        animal: Animal,
+    },
+    /// A duty was put off.
+    PutOff {
+        /// For which animal.
+        animal: Animal,
+        /// Which duty.
+        duty: DutyKind,
+        /// Until when.
+        until: Moment,
+    },
     /// All lambs of a litter are born.
     AllBorn {
         /// Any lamb of the litter.
@@ -286,9 +332,22 @@ impl Event {
     #[must_use]
     pub fn animals(&self) -> Vec<Animal> {
         match self {
-            Self::Tagged { animal, .. } | Self::Died { animal, .. } | Self::Remarked { animal, .. } => {
-                vec![*animal]
-            }
+            Self::Tagged { animal, .. }
+            | Self::Died { animal, .. }
+            | Self::Remarked { animal, .. }
+            | Self::VetCalled { animal }
+            | Self::LookedAt { animal }
+            | Self::PutInPen { animal, .. }
+            | Self::LetOut { animal }
+            | Self::PutOff { animal, .. } => vec![*animal],
+            Self::SignSeen { ewe, .. }
+            | Self::WaterBagSeen { ewe }
+            | Self::StrainingSeen { ewe }
+            | Self::PartShowing { ewe, .. }
+            | Self::HandChecked { ewe, .. }
+            | Self::HelpBegun { ewe }
+            | Self::NotLambing { ewe }
+            | Self::AfterbirthPassed { ewe } => vec![Animal::Ewe(*ewe)],
             Self::LambBorn { dam, .. } => dam.iter().map(|dam| Animal::Ewe(*dam)).collect(),
             Self::DamGiven { lamb, dam } => vec![Animal::Lamb(*lamb), Animal::Ewe(*dam)],
             Self::BirthEase { lamb, .. }
@@ -299,9 +358,20 @@ impl Event {
             | Self::Fed { lamb, .. }
             | Self::VigorScored { lamb, .. }
             | Self::BellyFelt { lamb, .. }
+            | Self::Accepted { lamb, .. }
+            | Self::TemperatureTaken { lamb, .. }
+            | Self::SwallowTried { lamb, .. }
+            | Self::Warmed { lamb }
+            | Self::SolidsEaten { lamb, .. }
+            | Self::Weaned { lamb }
+            | Self::Ringed { lamb, .. }
             | Self::AllBorn { lamb } => vec![Animal::Lamb(*lamb)],
             Self::SameAnimal { keep, also } => vec![*keep, *also],
             Self::EweCame { .. }
+            | Self::PenMade { .. }
+            | Self::PenNamed { .. }
+            | Self::PenCleaned { .. }
+            | Self::PenClosed { .. }
             | Self::Chose(_)
             | Self::Amended { .. }
             | Self::Struck { .. }
@@ -310,29 +380,28 @@ impl Event {
         }
     }
 
+    /// Returns the pen that the fact is about, if it is about one.
+    #[must_use]
+    pub const fn pen(&self) -> Option<PenId> {
+        // `animals` lists every fact for the compiler; these four name a pen.
+        if let Self::PenNamed { pen, .. }
+        | Self::PenCleaned { pen }
+        | Self::PenClosed { pen }
+        | Self::PutInPen { pen, .. } = self
+        {
+            Some(*pen)
+        } else {
+            None
+        }
+    }
+
     /// Returns the entry that this fact corrects, if it is a correction.
     #[must_use]
     pub const fn corrects(&self) -> Option<EntryId> {
-        match self {
-            Self::Amended { entry, .. } | Self::Struck { entry } | Self::Restored { entry } => Some(*entry),
-            Self::EweCame { .. }
-            | Self::Tagged { .. }
-            | Self::LambBorn { .. }
-            | Self::DamGiven { .. }
-            | Self::BirthEase { .. }
-            | Self::Stood { .. }
-            | Self::Sucked { .. }
-            | Self::NavelDipped { .. }
-            | Self::Weighed { .. }
-            | Self::Fed { .. }
-            | Self::VigorScored { .. }
-            | Self::BellyFelt { .. }
-            | Self::AllBorn { .. }
-            | Self::Died { .. }
-            | Self::Remarked { .. }
-            | Self::Chose(_)
-            | Self::SameAnimal { .. }
-            | Self::Unread(_) => None,
+        if let Self::Amended { entry, .. } | Self::Struck { entry } | Self::Restored { entry } = self {
+            Some(*entry)
+        } else {
+            None
         }
     }
 }

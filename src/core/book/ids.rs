@@ -56,6 +56,10 @@ id! {
     /// Names a lamb.
     LambId
 }
+id! {
+    /// Names a pen.
+    PenId
+}
 
 impl EntryId {
     /// Returns the ewe that this entry brought in.
@@ -69,6 +73,12 @@ impl EntryId {
     pub const fn as_lamb(self) -> LambId {
         LambId(self.0)
     }
+
+    /// Returns the pen that this entry set up.
+    #[must_use]
+    pub const fn as_pen(self) -> PenId {
+        PenId(self.0)
+    }
 }
 
 impl EweId {
@@ -81,6 +91,14 @@ impl EweId {
 
 impl LambId {
     /// Returns the entry that brought this lamb in.
+    #[must_use]
+    pub const fn entry(self) -> EntryId {
+        EntryId(self.0)
+    }
+}
+
+impl PenId {
+    /// Returns the entry that set this pen up.
     #[must_use]
     pub const fn entry(self) -> EntryId {
         EntryId(self.0)

@@ -8,15 +8,19 @@ mod file;
 mod ids;
 mod merge;
 mod standing;
+mod terms;
 
 use std::collections::BTreeMap;
 
 pub use entry::Entry;
-pub use event::{Animal, Belly, Cause, Ease, Event, Milk, Sex, Unread, VigorScale, Way};
+pub use event::{Event, Unread};
 pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};
-pub use ids::{DeviceId, EntryId, EweId, LambId};
+pub use ids::{DeviceId, EntryId, EweId, LambId, PenId};
 pub use merge::Merged;
 pub use standing::{Standing, standing};
+pub use terms::{
+    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, Milk, Part, PenSize, Ring, Sex, Sign, VigorScale, Way,
+};
 
 use crate::units::Moment;
 

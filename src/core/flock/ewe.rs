@@ -1,6 +1,6 @@
 //! A ewe as the book has her.
 
-use super::Death;
+use super::{Death, Labor, Seen};
 use crate::book::EweId;
 use crate::units::Moment;
 
@@ -15,4 +15,14 @@ pub struct Ewe {
     pub tag: Option<String>,
     /// Her death, if she has died.
     pub died: Option<Death>,
+    /// What was seen of her around lambing, in the order in which it happened.
+    pub seen: Vec<Seen>,
+    /// Her labor, if one goes on or is near.
+    pub labor: Option<Labor>,
+}
+
+impl Ewe {
+    pub(super) const fn new(id: EweId, came: Moment) -> Self {
+        Self { id, came, tag: None, died: None, seen: Vec::new(), labor: None }
+    }
 }

@@ -4,9 +4,10 @@
 
 use std::collections::BTreeMap;
 
-use super::{Death, Ewe, Feed, Felt, Flock, Lamb, Line, Litter, Scored, Weight, litter};
+use super::{
+    Death, Ewe, Feed, Felt, Flock, Lamb, Pen, Reading, Saw, Scored, Seen, Weight, keep, litter, pen,
+};
 use crate::book::{Animal, Book, Event, EweId, LambId, Standing, standing};
-use crate::units::Moment;
 
 /// Returns the flock that this book makes.
 #[must_use]
@@ -24,7 +25,7 @@ pub fn fold(book: &Book) -> Flock {
         tell(&mut flock, line);
     }
     choose(&mut flock, &standing);
-    make_litters(&mut flock, &beside);
+    litter::make(&mut flock, &beside);
     for line in standing.iter().filter(|line| !line.struck) {
         if let Event::AllBorn { lamb } = line.event {
             let id = flock.lamb(*lamb).map(|lamb| lamb.litter);
@@ -33,7 +34,9 @@ pub fn fold(book: &Book) -> Flock {
             }
         }
     }
-    keep_lines(&mut flock, &standing);
+    keep::lines(&mut flock, &standing);
+    keep::labors(&mut flock);
+    keep::indices(&mut flock);
     flock
 }
 
@@ -75,7 +78,7 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
     match line.event {
         Event::EweCame { tag } => {
             let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { return };
-            let ewe = flock.ewes.entry(id).or_insert(Ewe { id, came: line.at, tag: None, died: None });
+            let ewe = flock.ewes.entry(id).or_insert_with(|| Ewe::new(id, line.at));
             ewe.tag = ewe.tag.take().or_else(|| tag.clone());
         }
         Event::LambBorn { dam, beside: mate, sex, alive } => {
@@ -90,6 +93,10 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
                 beside.push((id, mate));
             }
         }
+        Event::PenMade { name, size } => {
+            let id = line.entry.id.as_pen();
+            flock.pens.insert(id, Pen::new(id, line.at, name.clone(), *size));
+        }
         Event::Tagged { .. }
         | Event::DamGiven { .. }
         | Event::BirthEase { .. }
@@ -100,6 +107,29 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
         | Event::Fed { .. }
         | Event::VigorScored { .. }
         | Event::BellyFelt { .. }
+        | Event::SignSeen { .. }
+        | Event::WaterBagSeen { .. }
+        | Event::StrainingSeen { .. }
+        | Event::PartShowing { .. }
+        | Event::HandChecked { .. }
+        | Event::HelpBegun { .. }
+        | Event::VetCalled { .. }
+        | Event::LookedAt { .. }
+        | Event::NotLambing { .. }
+        | Event::AfterbirthPassed { .. }
+        | Event::Accepted { .. }
+        | Event::TemperatureTaken { .. }
+        | Event::SwallowTried { .. }
+        | Event::Warmed { .. }
+        | Event::SolidsEaten { .. }
+        | Event::Weaned { .. }
+        | Event::Ringed { .. }
+        | Event::PenNamed { .. }
+        | Event::PenCleaned { .. }
+        | Event::PenClosed { .. }
+        | Event::PutInPen { .. }
+        | Event::LetOut { .. }
+        | Event::PutOff { .. }
         | Event::AllBorn { .. }
         | Event::Died { .. }
         | Event::Remarked { .. }
@@ -155,10 +185,47 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::BellyFelt { lamb, belly } => on(flock, *lamb, |lamb| {
             lamb.belly.push(Felt { at, belly: *belly });
         }),
+        Event::Accepted { lamb, accepts } => on(flock, *lamb, |lamb| lamb.accepted.push((at, *accepts))),
+        Event::TemperatureTaken { lamb, temperature } => on(flock, *lamb, |lamb| {
+            lamb.temperatures.push(Reading { at, temperature: *temperature });
+        }),
+        Event::SwallowTried { lamb, able } => on(flock, *lamb, |lamb| lamb.swallow.push((at, *able))),
+        Event::Warmed { lamb } => on(flock, *lamb, |lamb| lamb.warmed.push(at)),
+        Event::SolidsEaten { lamb, mass } => {
+            on(flock, *lamb, |lamb| lamb.solids.push(Weight { at, mass: *mass }));
+        }
+        Event::Weaned { lamb } => on(flock, *lamb, |lamb| _ = lamb.weaned.get_or_insert(at)),
+        Event::Ringed { lamb, ring } => on(flock, *lamb, |lamb| lamb.rings.push((at, *ring))),
+        Event::SignSeen { ewe, sign } => see(flock, *ewe, line, Saw::Sign(*sign)),
+        Event::WaterBagSeen { ewe } => see(flock, *ewe, line, Saw::WaterBag),
+        Event::StrainingSeen { ewe } => see(flock, *ewe, line, Saw::Straining),
+        Event::PartShowing { ewe, part } => see(flock, *ewe, line, Saw::Part(*part)),
+        Event::HandChecked { ewe, found } => see(flock, *ewe, line, Saw::Check(*found)),
+        Event::HelpBegun { ewe } => see(flock, *ewe, line, Saw::Help),
+        Event::NotLambing { ewe } => see(flock, *ewe, line, Saw::NotLambing),
+        Event::AfterbirthPassed { ewe } => see(flock, *ewe, line, Saw::Afterbirth),
+        Event::VetCalled { animal } => match animal {
+            Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Vet),
+            Animal::Lamb(lamb) => on(flock, *lamb, |lamb| lamb.vet.push(at)),
+        },
+        Event::LookedAt { animal } => match animal {
+            Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Look),
+            Animal::Lamb(lamb) => on(flock, *lamb, |lamb| lamb.looked.push(at)),
+        },
+        Event::PenNamed { .. }
+        | Event::PenCleaned { .. }
+        | Event::PenClosed { .. }
+        | Event::PutInPen { .. }
+        | Event::LetOut { .. } => pen::tell(flock, line),
+        Event::PutOff { animal, duty, until } => {
+            let animal = flock.one(*animal);
+            flock.put_off.insert((animal, *duty), *until);
+        }
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
         | Event::LambBorn { .. }
+        | Event::PenMade { .. }
         | Event::AllBorn { .. }
         | Event::Remarked { .. }
         | Event::Chose(_)
@@ -177,6 +244,14 @@ fn on(flock: &mut Flock, lamb: LambId, change: impl FnOnce(&mut Lamb)) {
     }
 }
 
+fn see(flock: &mut Flock, ewe: EweId, line: &Standing<'_>, what: Saw) {
+    if let Animal::Ewe(id) = flock.one(Animal::Ewe(ewe))
+        && let Some(ewe) = flock.ewes.get_mut(&id)
+    {
+        ewe.seen.push(Seen { entry: line.entry.id, at: line.at, what });
+    }
+}
+
 fn die(flock: &mut Flock, animal: Animal, death: Death) {
     let died = match flock.one(animal) {
         Animal::Ewe(id) => flock.ewes.get_mut(&id).map(|ewe| &mut ewe.died),
@@ -187,104 +262,10 @@ fn die(flock: &mut Flock, animal: Animal, death: Death) {
     }
 }
 
-/// Returns, for each lamb noted beside another or named so, one lamb that stands for all that hang together.
-///
-/// Which of two was noted beside the other does not matter, since a birth may be moved before that of its mate.
-fn mates(beside: &[(LambId, LambId)]) -> BTreeMap<LambId, LambId> {
-    let mut up: BTreeMap<LambId, LambId> = BTreeMap::new();
-    for (one, other) in beside {
-        let (one, other) = (top(&up, *one), top(&up, *other));
-        if one != other {
-            up.insert(one.max(other), one.min(other));
-        }
-    }
-    let named = beside.iter().flat_map(|(one, other)| [*one, *other]);
-    named.map(|lamb| (lamb, top(&up, lamb))).collect()
-}
-
 /// Follows a chain to its end.
-fn top<T: Copy + Ord>(up: &BTreeMap<T, T>, mut from: T) -> T {
+pub(super) fn top<T: Copy + Ord>(up: &BTreeMap<T, T>, mut from: T) -> T {
     while let Some(next) = up.get(&from) {
         from = *next;
     }
     from
-}
-
-/// Groups lambs, in the order of their birth, by the mate they were noted beside, else by dam and time.
-fn make_litters(flock: &mut Flock, beside: &[(LambId, LambId)]) {
-    let mates = mates(beside);
-    let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
-    order.sort_unstable();
-    let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
-    let mut of_mates: BTreeMap<LambId, LambId> = BTreeMap::new();
-    let mut last: BTreeMap<EweId, LambId> = BTreeMap::new();
-    for (born, id) in order {
-        let dam = flock.lambs.get(&id).and_then(|lamb| lamb.dam);
-        let mate = mates.get(&id).and_then(|of| of_mates.get(of).copied());
-        let by_dam = dam.and_then(|dam| last.get(&dam).copied());
-        let near =
-            |litter: &LambId| litters.get(litter).is_some_and(|l| born.since(l.latest) <= litter::APART);
-        let of_another = |litter: &LambId| {
-            litters.get(litter).is_some_and(|l| l.dam.is_some() && dam.is_some() && l.dam != dam)
-        };
-        let found = mate.filter(|litter| !of_another(litter)).or(by_dam).filter(near);
-        let key = found.unwrap_or(id);
-        let litter = litters.entry(key).or_insert(Litter {
-            id: key,
-            dam,
-            lambs: Vec::new(),
-            began: born,
-            latest: born,
-            all_born: None,
-        });
-        litter.lambs.push(id);
-        litter.latest = born;
-        litter.dam = litter.dam.or(dam);
-        if let Some(of) = mates.get(&id) {
-            of_mates.insert(*of, key);
-        }
-        if let Some(dam) = litter.dam {
-            last.insert(dam, key);
-        }
-    }
-    for litter in litters.values() {
-        for (order, id) in litter.lambs.iter().enumerate() {
-            if let Some(lamb) = flock.lambs.get_mut(id) {
-                lamb.litter = litter.id;
-                lamb.order = order;
-                lamb.dam = lamb.dam.or(litter.dam);
-            }
-        }
-    }
-    flock.litters = litters;
-}
-
-/// Keeps every line, and for each animal which lines are about it; a lamb's birth is a line of the lamb and its dam.
-fn keep_lines(flock: &mut Flock, standing: &[Standing<'_>]) {
-    for (index, line) in standing.iter().enumerate() {
-        let mut animals = line.event.animals();
-        if let Event::EweCame { .. } = line.event {
-            animals.push(Animal::Ewe(line.entry.id.as_ewe()));
-        }
-        if let Event::LambBorn { .. } = line.event {
-            animals.push(Animal::Lamb(line.entry.id.as_lamb()));
-            let dam = flock.lamb(line.entry.id.as_lamb()).and_then(|lamb| lamb.dam);
-            animals.extend(dam.map(Animal::Ewe));
-        }
-        let mut animals: Vec<Animal> = animals.into_iter().map(|animal| flock.one(animal)).collect();
-        animals.sort_unstable();
-        animals.dedup();
-        for animal in animals {
-            flock.of.entry(animal).or_default().push(index);
-        }
-        flock.lines.push(Line {
-            entry: line.entry.id,
-            device: line.entry.device,
-            noted: line.entry.noted,
-            at: line.at,
-            event: line.event.clone(),
-            amended: line.amended,
-            struck: line.struck,
-        });
-    }
 }

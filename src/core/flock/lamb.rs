@@ -1,7 +1,7 @@
 //! A lamb as the book has it.
 
-use crate::book::{Belly, Cause, Ease, EntryId, EweId, LambId, Milk, Sex, VigorScale, Way};
-use crate::units::{Mass, Moment, TimeDelta, Volume};
+use crate::book::{Belly, Cause, Ease, EntryId, EweId, LambId, Milk, Ring, Sex, VigorScale, Way};
+use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 /// A lamb. Everything seen of it is in the order in which it happened.
 #[derive(Clone, Debug, PartialEq)]
@@ -38,6 +38,24 @@ pub struct Lamb {
     pub vigor: Vec<Scored>,
     /// How its belly felt.
     pub belly: Vec<Felt>,
+    /// Its temperatures.
+    pub temperatures: Vec<Reading>,
+    /// Whether it held its head up and swallowed when tried.
+    pub swallow: Vec<(Moment, bool)>,
+    /// When its warming began.
+    pub warmed: Vec<Moment>,
+    /// What it ate of solid feed, a day an entry.
+    pub solids: Vec<Weight>,
+    /// When it was ringed, and where.
+    pub rings: Vec<(Moment, Ring)>,
+    /// Whether its dam accepted it, each time it was noted.
+    pub accepted: Vec<(Moment, bool)>,
+    /// When the vet was called for it.
+    pub vet: Vec<Moment>,
+    /// When it was looked at and all was well.
+    pub looked: Vec<Moment>,
+    /// When it was weaned.
+    pub weaned: Option<Moment>,
     /// Its death, if it has died after birth.
     pub died: Option<Death>,
 }
@@ -64,6 +82,15 @@ pub struct Feed {
     pub milk: Milk,
     /// By bottle or tube.
     pub way: Way,
+}
+
+/// A temperature and when it was taken.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Reading {
+    /// When.
+    pub at: Moment,
+    /// How warm.
+    pub temperature: Temperature,
 }
 
 /// A vigor score on its scale.
@@ -117,6 +144,15 @@ impl Lamb {
             feeds: Vec::new(),
             vigor: Vec::new(),
             belly: Vec::new(),
+            temperatures: Vec::new(),
+            swallow: Vec::new(),
+            warmed: Vec::new(),
+            solids: Vec::new(),
+            rings: Vec::new(),
+            accepted: Vec::new(),
+            vet: Vec::new(),
+            looked: Vec::new(),
+            weaned: None,
             died: None,
         }
     }
@@ -180,5 +216,17 @@ impl Lamb {
     pub fn hand_fed(&self) -> bool {
         let sucked = self.sucked.last();
         self.feeds.last().is_some_and(|feed| sucked.is_none_or(|sucked| feed.at > *sucked))
+    }
+
+    /// Says whether it is on the bottle: it lives, lives from the hand, and is not weaned.
+    #[must_use]
+    pub fn on_bottle(&self) -> bool {
+        self.lives() && self.weaned.is_none() && self.hand_fed()
+    }
+
+    /// Says whether its dam is known to turn it away: what was noted last says so.
+    #[must_use]
+    pub fn turned_away(&self) -> bool {
+        self.accepted.last().is_some_and(|(_, accepts)| !accepts)
     }
 }

@@ -1,11 +1,15 @@
 //! The lambs of one birth.
 
+use std::collections::BTreeMap;
+
+use super::Flock;
+use super::fold::top;
 use crate::book::{EweId, LambId};
 use crate::units::{Moment, TimeDelta};
 
 /// The longest that may lie between two births of one litter: seven days (ours; far longer than any, so that a late
 /// entry still finds its litter, and far shorter than two lambings of one ewe).
-pub(super) const APART: TimeDelta = TimeDelta::days(7);
+const APART: TimeDelta = TimeDelta::days(7);
 
 /// A litter: lambs of one dam born together, or lambs noted beside each other while the dam is unknown.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -33,4 +37,72 @@ impl Litter {
     pub fn goes_on(&self, now: Moment) -> bool {
         self.all_born.is_none_or(|said| self.latest > said) && now.since(self.latest) < GOES_ON
     }
+}
+
+/// Groups lambs, in the order of their birth, by the mate they were noted beside, else by dam and time.
+pub(super) fn make(flock: &mut Flock, beside: &[(LambId, LambId)]) {
+    let mates = mates(beside);
+    let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
+    order.sort_unstable();
+    let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
+    let mut of_mates: BTreeMap<LambId, LambId> = BTreeMap::new();
+    let mut last: BTreeMap<EweId, LambId> = BTreeMap::new();
+    for (born, id) in order {
+        let dam = flock.lambs.get(&id).and_then(|lamb| lamb.dam);
+        let mate = mates.get(&id).and_then(|of| of_mates.get(of).copied());
+        let by_dam = dam.and_then(|dam| last.get(&dam).copied());
+        let near = |litter: &LambId| litters.get(litter).is_some_and(|l| born.since(l.latest) <= APART);
+        let of_another = |litter: &LambId| {
+            litters.get(litter).is_some_and(|l| l.dam.is_some() && dam.is_some() && l.dam != dam)
+        };
+        let found = mate.filter(|litter| !of_another(litter)).or(by_dam).filter(near);
+        let key = found.unwrap_or(id);
+        let litter = litters.entry(key).or_insert(Litter {
+            id: key,
+            dam,
+            lambs: Vec::new(),
+            began: born,
+            latest: born,
+            all_born: None,
+        });
+        litter.lambs.push(id);
+        litter.latest = born;
+        litter.dam = litter.dam.or(dam);
+        if let Some(of) = mates.get(&id) {
+            of_mates.insert(*of, key);
+        }
+        if let Some(dam) = litter.dam {
+            last.insert(dam, key);
+        }
+    }
+    for litter in litters.values() {
+        for (order, id) in litter.lambs.iter().enumerate() {
+            if let Some(lamb) = flock.lambs.get_mut(id) {
+                lamb.litter = litter.id;
+                lamb.order = order;
+                lamb.dam = lamb.dam.or(litter.dam);
+            }
+        }
+    }
+    for litter in litters.values() {
+        if let Some(dam) = litter.dam {
+            flock.of_dam.entry(dam).or_default().push(litter.id);
+        }
+    }
+    flock.litters = litters;
+}
+
+/// Returns, for each lamb noted beside another or named so, one lamb that stands for all that hang together.
+///
+/// Which of two was noted beside the other does not matter, since a birth may be moved before that of its mate.
+fn mates(beside: &[(LambId, LambId)]) -> BTreeMap<LambId, LambId> {
+    let mut up: BTreeMap<LambId, LambId> = BTreeMap::new();
+    for (one, other) in beside {
+        let (one, other) = (top(&up, *one), top(&up, *other));
+        if one != other {
+            up.insert(one.max(other), one.min(other));
+        }
+    }
+    let named = beside.iter().flat_map(|(one, other)| [*one, *other]);
+    named.map(|lamb| (lamb, top(&up, lamb))).collect()
 }

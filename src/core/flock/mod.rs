@@ -2,20 +2,26 @@
 
 mod ewe;
 mod fold;
+mod keep;
+mod labor;
 mod lamb;
 mod line;
 mod litter;
+mod pen;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 pub use ewe::Ewe;
 pub use fold::fold;
-pub use lamb::{Death, Feed, Felt, Lamb, Scored, Weight};
+pub use labor::{Labor, Saw, Seen};
+pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
 pub use line::Line;
 pub use litter::Litter;
+pub use pen::{Pen, Stay};
 
-use crate::book::{Animal, EntryId, EweId, LambId};
+use crate::book::{Animal, DutyKind, EntryId, EweId, LambId, PenId};
 use crate::practice::Practice;
+use crate::units::Moment;
 
 /// The flock as the book has it.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -26,6 +32,14 @@ pub struct Flock {
     pub lambs: BTreeMap<LambId, Lamb>,
     /// The litters, each under its first lamb.
     pub litters: BTreeMap<LambId, Litter>,
+    /// The pens, those taken down too.
+    pub pens: BTreeMap<PenId, Pen>,
+    /// Ewes that live and whose labor goes on or is near.
+    pub at_work: BTreeSet<EweId>,
+    /// Lambs on the bottle.
+    pub on_bottle: BTreeSet<LambId>,
+    /// Living lambs whose temperature was ever taken.
+    pub with_temperature: BTreeSet<LambId>,
     /// What the farm has chosen.
     pub practice: Practice,
     /// Everything noted, as it stands, in the order in which it happened.
@@ -34,6 +48,12 @@ pub struct Flock {
     pub unread: Vec<EntryId>,
     same: BTreeMap<Animal, Animal>,
     of: BTreeMap<Animal, Vec<usize>>,
+    of_pen: BTreeMap<PenId, Vec<usize>>,
+    place: BTreeMap<Animal, (PenId, Moment)>,
+    let_out: BTreeMap<Animal, Moment>,
+    put_off: BTreeMap<(Animal, DutyKind), Moment>,
+    by_birth: Vec<(Moment, LambId)>,
+    of_dam: BTreeMap<EweId, Vec<LambId>>,
 }
 
 impl Flock {
@@ -64,9 +84,8 @@ impl Flock {
     /// Returns a ewe's litters, the latest first.
     #[must_use]
     pub fn litters_of(&self, ewe: EweId) -> Vec<&Litter> {
-        let ewe = self.ewe(ewe).map(|ewe| ewe.id);
-        let mut litters: Vec<&Litter> =
-            self.litters.values().filter(|litter| litter.dam.is_some() && litter.dam == ewe).collect();
+        let ids = self.ewe(ewe).and_then(|ewe| self.of_dam.get(&ewe.id)).map_or(&[][..], Vec::as_slice);
+        let mut litters: Vec<&Litter> = ids.iter().filter_map(|id| self.litters.get(id)).collect();
         litters.sort_unstable_by_key(|litter| std::cmp::Reverse(litter.began));
         litters
     }
@@ -81,5 +100,47 @@ impl Flock {
     pub fn lines_of(&self, animal: Animal) -> impl DoubleEndedIterator<Item = &Line> {
         let indices = self.of.get(&self.one(animal)).map_or(&[][..], Vec::as_slice);
         indices.iter().filter_map(|index| self.lines.get(*index))
+    }
+
+    /// Returns what was noted about a pen, as it stands, oldest first; struck lines too.
+    pub fn lines_of_pen(&self, pen: PenId) -> impl DoubleEndedIterator<Item = &Line> {
+        let indices = self.of_pen.get(&pen).map_or(&[][..], Vec::as_slice);
+        indices.iter().filter_map(|index| self.lines.get(*index))
+    }
+
+    /// Returns the lambs born after `from`, oldest first, without looking at any other.
+    pub fn born_after(&self, from: Moment) -> impl DoubleEndedIterator<Item = &Lamb> {
+        let first = self.by_birth.partition_point(|(born, _)| *born <= from);
+        self.by_birth[first..].iter().filter_map(|(_, id)| self.lambs.get(id))
+    }
+
+    /// Returns the pen an animal is in and since when: put there itself, or gone in with its dam.
+    #[must_use]
+    pub fn pen_of(&self, animal: Animal) -> Option<(PenId, Moment)> {
+        let animal = self.one(animal);
+        if let Some(place) = self.place.get(&animal) {
+            return Some(*place);
+        }
+        let Animal::Lamb(lamb) = animal else { return None };
+        let lamb = self.lambs.get(&lamb).filter(|lamb| lamb.lives())?;
+        let (pen, since) = self.place.get(&Animal::Ewe(lamb.dam?))?;
+        let since = (*since).max(lamb.born);
+        let of_now = self.litters_of(lamb.dam?).first().is_some_and(|litter| litter.id == lamb.litter);
+        let out = self.let_out.get(&animal).is_some_and(|out| *out >= since);
+        (of_now && !out).then_some((*pen, since))
+    }
+
+    /// Returns the living lambs of a ewe's latest litter.
+    #[must_use]
+    pub fn lambs_at_foot(&self, ewe: EweId) -> Vec<&Lamb> {
+        let litters = self.litters_of(ewe);
+        let lambs = litters.first().map_or(&[][..], |litter| litter.lambs.as_slice());
+        lambs.iter().filter_map(|id| self.lambs.get(id)).filter(|lamb| lamb.lives()).collect()
+    }
+
+    /// Returns until when a duty was put off, if it was.
+    #[must_use]
+    pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<Moment> {
+        self.put_off.get(&(self.one(animal), duty)).copied()
     }
 }

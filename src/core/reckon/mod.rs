@@ -6,6 +6,8 @@ pub mod birth_weight;
 pub mod bottle;
 pub mod colostrum;
 pub mod feeds;
+pub mod labor;
+pub mod pen_stay;
 pub mod quality;
 pub mod vigor;
 pub mod window;
@@ -36,6 +38,10 @@ pub enum Subject {
     BirthWeight,
     /// How lively a newborn is.
     Vigor,
+    /// How long labor may take.
+    Labor,
+    /// How long a pair stays in its pen.
+    PenStay,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -54,5 +60,7 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Bottle, bottle::SOURCES),
         (Subject::BirthWeight, birth_weight::SOURCES),
         (Subject::Vigor, vigor::SOURCES),
+        (Subject::Labor, labor::SOURCES),
+        (Subject::PenStay, pen_stay::SOURCES),
     ]
 }

@@ -11,6 +11,10 @@ pub enum Why {
     OneFeed,
     /// No living lamb reads lower or higher.
     LambTemperature,
+    /// No lamb on milk eats more of solid feed.
+    SolidsInADay,
+    /// No pen for a ewe is narrower or wider.
+    PenSide,
 }
 
 /// The least and the most that a quantity may be, both allowed.

@@ -27,6 +27,10 @@ impl Mass {
     pub const ON_THE_BOTTLE: Bounds<Self> =
         Bounds { least: Self(0.5), most: Self(30.0), why: Why::LambOnTheBottle };
 
+    /// What a lamb can eat of solid feed in a day: nothing to 3 kg (ours).
+    pub const SOLIDS_IN_A_DAY: Bounds<Self> =
+        Bounds { least: Self(0.0), most: Self(3.0), why: Why::SolidsInADay };
+
     /// A birth weight from which the farm is asked whether pounds were meant, in kilograms (ours).
     pub const ASK_FROM: Self = Self(8.0);
 

@@ -1,6 +1,7 @@
 //! Quantities that never travel without their unit: one file each, SI inside, both systems at the edges.
 
 mod bounds;
+mod length;
 mod mass;
 mod moment;
 mod quantity;
@@ -11,6 +12,7 @@ mod volume;
 
 pub use bounds::{Bounds, OutOfBounds, Why};
 pub use chrono::TimeDelta;
+pub use length::Length;
 pub use mass::Mass;
 pub use moment::{Moment, MomentError};
 pub use system::System;

@@ -2,11 +2,11 @@
 //!
 //! What comes in a file was let in elsewhere and is kept as it is; this gate is for what someone types here and now.
 
-use crate::book::{Animal, Book, EntryId, Event, LambId};
-use crate::flock::{Flock, Lamb};
+use crate::book::{Animal, Book, EntryId, Event, LambId, PenId, VigorScale};
+use crate::flock::{Flock, Lamb, Pen};
 use crate::practice::{Choice, LimitError};
 use crate::reckon::feeds;
-use crate::units::{Mass, Moment, OutOfBounds, TimeDelta};
+use crate::units::{Length, Mass, Moment, OutOfBounds, Temperature, TimeDelta};
 
 /// Why something cannot be noted.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -76,6 +76,35 @@ pub enum Refusal {
         /// The highest on the scale.
         most: u8,
     },
+    /// No thermometer reads that in a living lamb.
+    #[error(transparent)]
+    Temperature(#[from] OutOfBounds<Temperature>),
+    /// No pen is so narrow or so wide.
+    #[error(transparent)]
+    PenSide(#[from] OutOfBounds<Length>),
+    /// A lamb is not ringed in its first 24 hours.
+    #[error("not ringed before {from}")]
+    TooYoungToRing {
+        /// When it is a day old.
+        from: Moment,
+    },
+    /// The pen is not in the book, or was taken down.
+    #[error("no such pen")]
+    NoSuchPen,
+    /// A pen is taken down when it is empty.
+    #[error("the pen is in use")]
+    PenInUse,
+    /// Nothing of that kind is due for the animal.
+    #[error("no such duty")]
+    NoSuchDuty,
+    /// A duty can wait, but not past its red limit.
+    #[error("{until} is later than {most}")]
+    PutOffTooLong {
+        /// Until when it was to wait.
+        until: Moment,
+        /// Until when it may.
+        most: Moment,
+    },
     /// The two records cannot be of one animal.
     #[error("these two cannot be one animal")]
     NotOneAnimal,
@@ -86,6 +115,9 @@ pub enum Refusal {
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
 const CLOCK_SLACK: TimeDelta = TimeDelta::minutes(2);
+
+/// No ring in the first 24 hours (AHDB).
+const RINGED_FROM: TimeDelta = TimeDelta::hours(24);
 
 /// The most characters of a tag and of a remark.
 const MOST_TAG: usize = 24;
@@ -102,40 +134,19 @@ pub fn allow(flock: &Flock, book: &Book, event: &Event, at: Moment, now: Moment)
     if at > now + CLOCK_SLACK {
         return Err(Refusal::InFuture { at, now });
     }
-    match event {
-        Event::Amended { entry, event, at } => {
-            let here = book.entry(*entry).ok_or(Refusal::NoSuchEntry)?;
-            if event.corrects().is_some() || here.event.corrects().is_some() {
-                return Err(Refusal::NoSuchEntry);
-            }
-            if *at > now + CLOCK_SLACK {
-                return Err(Refusal::InFuture { at: *at, now });
-            }
-            amendable(flock, *entry, event, *at)?;
-            fact(flock, Some(*entry), event, *at)
-        }
-        Event::Struck { entry } | Event::Restored { entry } => {
-            book.entry(*entry).map(|_| ()).ok_or(Refusal::NoSuchEntry)
-        }
-        Event::EweCame { .. }
-        | Event::Tagged { .. }
-        | Event::LambBorn { .. }
-        | Event::DamGiven { .. }
-        | Event::BirthEase { .. }
-        | Event::Stood { .. }
-        | Event::Sucked { .. }
-        | Event::NavelDipped { .. }
-        | Event::Weighed { .. }
-        | Event::Fed { .. }
-        | Event::VigorScored { .. }
-        | Event::BellyFelt { .. }
-        | Event::AllBorn { .. }
-        | Event::Died { .. }
-        | Event::Remarked { .. }
-        | Event::Chose(_)
-        | Event::SameAnimal { .. }
-        | Event::Unread(_) => fact(flock, None, event, at),
+    if let Event::Struck { entry } | Event::Restored { entry } = event {
+        return book.entry(*entry).map(|_| ()).ok_or(Refusal::NoSuchEntry);
     }
+    let Event::Amended { entry, event, at } = event else { return fact(flock, None, event, at, now) };
+    let here = book.entry(*entry).ok_or(Refusal::NoSuchEntry)?;
+    if event.corrects().is_some() || here.event.corrects().is_some() {
+        return Err(Refusal::NoSuchEntry);
+    }
+    if *at > now + CLOCK_SLACK {
+        return Err(Refusal::InFuture { at: *at, now });
+    }
+    amendable(flock, *entry, event, *at)?;
+    fact(flock, Some(*entry), event, *at, now)
 }
 
 /// A birth may not move past what was seen of the lamb.
@@ -153,7 +164,13 @@ fn amendable(flock: &Flock, entry: EntryId, event: &Event, at: Moment) -> Result
     }
 }
 
-fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -> Result<(), Refusal> {
+fn fact(
+    flock: &Flock,
+    instead_of: Option<EntryId>,
+    event: &Event,
+    at: Moment,
+    now: Moment,
+) -> Result<(), Refusal> {
     match event {
         Event::EweCame { tag } => tag.as_deref().map_or(Ok(()), |tag| text(tag, MOST_TAG)),
         Event::Tagged { animal, tag } => {
@@ -172,7 +189,64 @@ fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -
         Event::Stood { lamb }
         | Event::Sucked { lamb }
         | Event::NavelDipped { lamb }
-        | Event::BellyFelt { lamb, .. } => alive(flock, *lamb, at).map(|_| ()),
+        | Event::BellyFelt { lamb, .. }
+        | Event::Accepted { lamb, .. }
+        | Event::SwallowTried { lamb, .. }
+        | Event::Warmed { lamb }
+        | Event::Weaned { lamb } => alive(flock, *lamb, at).map(|_| ()),
+        Event::TemperatureTaken { lamb, temperature } => {
+            alive(flock, *lamb, at)?;
+            Temperature::IN_A_LAMB.check(*temperature)?;
+            Ok(())
+        }
+        Event::SolidsEaten { lamb, mass } => {
+            alive(flock, *lamb, at)?;
+            Mass::SOLIDS_IN_A_DAY.check(*mass)?;
+            Ok(())
+        }
+        Event::Ringed { lamb, .. } => {
+            let from = alive(flock, *lamb, at)?.born + RINGED_FROM;
+            if at.since(from) < TimeDelta::zero() { Err(Refusal::TooYoungToRing { from }) } else { Ok(()) }
+        }
+        Event::SignSeen { ewe, .. }
+        | Event::WaterBagSeen { ewe }
+        | Event::StrainingSeen { ewe }
+        | Event::PartShowing { ewe, .. }
+        | Event::HandChecked { ewe, .. }
+        | Event::HelpBegun { ewe }
+        | Event::NotLambing { ewe }
+        | Event::AfterbirthPassed { ewe } => living(flock, Animal::Ewe(*ewe), at),
+        Event::VetCalled { animal } | Event::LookedAt { animal } | Event::LetOut { animal } => {
+            living(flock, *animal, at)
+        }
+        Event::PenMade { name, size } => {
+            text(name, MOST_TAG)?;
+            let sides = size.iter().flat_map(|size| [size.wide, size.deep]);
+            sides.map(|side| Length::PEN_SIDE.check(side)).collect::<Result<Vec<_>, _>>()?;
+            Ok(())
+        }
+        Event::PenNamed { pen, name } => {
+            pen_here(flock, *pen)?;
+            text(name, MOST_TAG)
+        }
+        Event::PenCleaned { pen } => pen_here(flock, *pen).map(|_| ()),
+        Event::PenClosed { pen } => {
+            if pen_here(flock, *pen)?.inside.is_empty() {
+                Ok(())
+            } else {
+                Err(Refusal::PenInUse)
+            }
+        }
+        Event::PutInPen { animal, pen } => {
+            living(flock, *animal, at)?;
+            if pen_here(flock, *pen)?.closed.is_none() { Ok(()) } else { Err(Refusal::NoSuchPen) }
+        }
+        Event::PutOff { animal, duty, until } if instead_of.is_none() => {
+            living(flock, *animal, at)?;
+            let most = super::may_wait_until(flock, *animal, *duty, now).ok_or(Refusal::NoSuchDuty)?;
+            if *until <= most { Ok(()) } else { Err(Refusal::PutOffTooLong { until: *until, most }) }
+        }
+        Event::PutOff { animal, .. } => animal_here(flock, *animal),
         Event::Weighed { lamb, mass } => {
             let lamb = born(flock, *lamb, at)?;
             let mut allowed = Mass::AT_BIRTH;
@@ -191,9 +265,14 @@ fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -
             feeds::check(*volume, lamb.weight(), at.since(lamb.born), given)?;
             Ok(())
         }
-        Event::VigorScored { lamb, score, .. } => {
+        Event::VigorScored { lamb, scale, score } => {
             alive(flock, *lamb, at)?;
-            let (given, least, most) = (*score, 1, 4);
+            let (least, most) = match scale {
+                VigorScale::FourGrade => (1, 4),
+                VigorScale::TenPoint => (0, 10),
+                VigorScale::EightPoint => (0, 8),
+            };
+            let given = *score;
             if (least..=most).contains(&given) { Ok(()) } else { Err(Refusal::Score { given, least, most }) }
         }
         Event::Died { animal, .. } => {
@@ -208,6 +287,8 @@ fn fact(flock: &Flock, instead_of: Option<EntryId>, event: &Event, at: Moment) -
             text(remark, MOST_REMARK)
         }
         Event::Chose(Choice::Limits(limits)) => limits.checked().map(|_| ()).map_err(Refusal::from),
+        Event::Chose(Choice::LaborLimits(limits)) => limits.checked().map(|_| ()).map_err(Refusal::from),
+        Event::Chose(Choice::PenStay(stay)) => stay.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(Choice::FarmName(name)) if name.is_empty() => Ok(()),
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
         Event::Chose(
@@ -231,6 +312,24 @@ fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Refusal> {
         Animal::Lamb(lamb) => flock.lamb(lamb).is_some(),
     };
     if here { Ok(()) } else { Err(Refusal::NoSuchAnimal) }
+}
+
+fn pen_here(flock: &Flock, pen: PenId) -> Result<&Pen, Refusal> {
+    flock.pens.get(&pen).ok_or(Refusal::NoSuchPen)
+}
+
+/// An animal that lived at that time; a lamb that was born by then.
+fn living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Refusal> {
+    match animal {
+        Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
+        Animal::Ewe(ewe) => {
+            let died = flock.ewe(ewe).ok_or(Refusal::NoSuchAnimal)?.died.map(|death| death.at);
+            match died {
+                Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
+                Some(_) | None => Ok(()),
+            }
+        }
+    }
 }
 
 fn lamb_here(flock: &Flock, lamb: LambId) -> Result<&Lamb, Refusal> {

@@ -1,6 +1,6 @@
 //! One thing that someone should do for one animal.
 
-use crate::book::{Animal, Event};
+use crate::book::{Animal, DutyKind, Event, Lie};
 use crate::units::{Moment, TimeDelta, Volume};
 
 /// A thing to do, and the three instants that give it its urgency.
@@ -18,6 +18,8 @@ pub struct Duty {
     pub late: Moment,
     /// What discharges it.
     pub discharge: Discharge,
+    /// Until when it was put off, if it was.
+    pub put_off: Option<Moment>,
 }
 
 /// What is to be done.
@@ -50,6 +52,36 @@ pub enum Task {
     Weigh,
     /// Score its vigor.
     ScoreVigor,
+    /// Look at a ewe that is restless, or that the vet was called for.
+    Look,
+    /// Examine a ewe that has been restless too long, or call the vet.
+    LongRestless,
+    /// Check with a clean hand.
+    HandCheck {
+        /// Whether it is time to step in.
+        step_in: bool,
+    },
+    /// See whether what shows has come further.
+    Progress,
+    /// Call the vet: the neck of the womb has not opened.
+    NeckTight,
+    /// Call the vet unless the lamb is put right.
+    PutRight {
+        /// How it lies, if a hand found out.
+        lie: Option<Lie>,
+    },
+    /// Look for the next lamb.
+    NextLamb {
+        /// Whether it is time for a clean hand check.
+        check: bool,
+    },
+    /// Ask for the afterbirth.
+    Afterbirth {
+        /// Whether it is a matter for the vet.
+        vet: bool,
+    },
+    /// Let the pair out of its pen.
+    LetOut,
 }
 
 /// What discharges a duty.
@@ -73,11 +105,19 @@ pub enum State {
 }
 
 impl Duty {
+    /// Returns when it comes up next: when it is due, or until when it was put off.
+    #[must_use]
+    pub fn comes(&self) -> Moment {
+        self.put_off.map_or(self.due, |until| until.max(self.due))
+    }
+
     /// Returns how urgent it is at this instant.
     #[must_use]
     pub fn state(&self, now: Moment) -> State {
         // By elapsed time, since the same instant may be told by another offset.
-        if now.since(self.late) >= TimeDelta::zero() {
+        if self.put_off.is_some_and(|until| until.since(now) > TimeDelta::zero()) {
+            State::Coming
+        } else if now.since(self.late) >= TimeDelta::zero() {
             State::Late
         } else if now.since(self.due) >= TimeDelta::zero() {
             State::Now
@@ -92,12 +132,42 @@ impl Task {
     #[must_use]
     pub const fn weight(self) -> u8 {
         match self {
-            Self::FirstMilk { .. } | Self::Feed { .. } => 0,
-            Self::DayTotal { .. } | Self::GetUp => 1,
+            Self::FirstMilk { .. }
+            | Self::Feed { .. }
+            | Self::LongRestless
+            | Self::HandCheck { .. }
+            | Self::Progress
+            | Self::NeckTight
+            | Self::PutRight { .. } => 0,
+            Self::DayTotal { .. } | Self::GetUp | Self::NextLamb { .. } | Self::Look => 1,
             Self::DipNavel => 2,
-            Self::DipNavelAgain => 3,
+            Self::DipNavelAgain | Self::Afterbirth { .. } => 3,
             Self::ScoreVigor => 4,
-            Self::Weigh => 5,
+            Self::Weigh | Self::LetOut => 5,
+        }
+    }
+
+    /// Returns the name under which the book knows it.
+    #[must_use]
+    pub const fn kind(self) -> DutyKind {
+        match self {
+            Self::DipNavel => DutyKind::DipNavel,
+            Self::DipNavelAgain => DutyKind::DipNavelAgain,
+            Self::GetUp => DutyKind::GetUp,
+            Self::FirstMilk { .. } => DutyKind::FirstMilk,
+            Self::Feed { .. } => DutyKind::Feed,
+            Self::DayTotal { .. } => DutyKind::DayTotal,
+            Self::Weigh => DutyKind::Weigh,
+            Self::ScoreVigor => DutyKind::ScoreVigor,
+            Self::Look => DutyKind::Look,
+            Self::LongRestless => DutyKind::LongRestless,
+            Self::HandCheck { .. } => DutyKind::HandCheck,
+            Self::Progress => DutyKind::Progress,
+            Self::NeckTight => DutyKind::NeckTight,
+            Self::PutRight { .. } => DutyKind::PutRight,
+            Self::NextLamb { .. } => DutyKind::NextLamb,
+            Self::Afterbirth { .. } => DutyKind::Afterbirth,
+            Self::LetOut => DutyKind::LetOut,
         }
     }
 }

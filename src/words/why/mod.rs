@@ -64,6 +64,8 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Bottle => "Bottle lambs",
         Subject::BirthWeight => "Birth weight",
         Subject::Vigor => "Vigor",
+        Subject::Labor => "Labor",
+        Subject::PenStay => "Bonding pens",
     }
 }
 

@@ -3,14 +3,14 @@
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, Sex, VigorScale,
-    Way,
+    Animal, Belly, Book, Cause, DeviceId, DutyKind, Ease, Entry, EntryId, Event, EweId, Found, LambId, Lie,
+    Milk, Part, PenId, PenSize, Ring, Sex, Sign, VigorScale, Way,
 };
-use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, Limits};
-use yeanling_core::units::{Mass, Moment, System, Volume};
+use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, LaborLimits, Limits, PenStay};
+use yeanling_core::units::{Length, Mass, Moment, System, Temperature, Volume};
 
 /// So many cases, and no file of old failures: a failure found becomes a test with a name.
-pub(super) fn config(cases: u32) -> ProptestConfig {
+pub(crate) fn config(cases: u32) -> ProptestConfig {
     ProptestConfig { cases, failure_persistence: None, ..ProptestConfig::default() }
 }
 
@@ -84,6 +84,16 @@ fn choice() -> impl Strategy<Value = Choice> {
         Just(Choice::Housing(Housing::Outdoors)),
         Just(Choice::BottleTable(BottleTable::UsHandbook)),
         limits.prop_map(Choice::Limits),
+        any::<[u16; 2]>().prop_map(|[look, neck]| Choice::LaborLimits(LaborLimits {
+            look_minutes: look,
+            neck_minutes: neck,
+            ..LaborLimits::default()
+        })),
+        any::<[u16; 3]>().prop_map(|[single, twins, more]| Choice::PenStay(PenStay {
+            single_hours: single,
+            twins_hours: twins,
+            more_hours: more
+        })),
     ]
 }
 
@@ -97,6 +107,66 @@ fn milk() -> impl Strategy<Value = Milk> {
 
 fn way() -> impl Strategy<Value = Way> {
     prop_oneof![Just(Way::Bottle), Just(Way::Tube)]
+}
+
+fn pen() -> impl Strategy<Value = PenId> {
+    id().prop_map(PenId::from_uuid)
+}
+
+/// Any fact of labor.
+fn labor() -> impl Strategy<Value = Event> {
+    let sign = prop_oneof![Just(Sign::Restless), Just(Sign::UdderTight)];
+    let part = prop_oneof![Just(Part::ForeFeet), Just(Part::Tail)];
+    let found = prop_oneof![
+        Just(Found::NeckTight),
+        Just(Found::NothingYet),
+        Just(Found::Empty),
+        Just(Found::Lamb(Lie::Normal)),
+        Just(Found::Lamb(Lie::Crosswise)),
+    ];
+    prop_oneof![
+        (ewe(), sign).prop_map(|(ewe, sign)| Event::SignSeen { ewe, sign }),
+        ewe().prop_map(|ewe| Event::WaterBagSeen { ewe }),
+        ewe().prop_map(|ewe| Event::StrainingSeen { ewe }),
+        (ewe(), part).prop_map(|(ewe, part)| Event::PartShowing { ewe, part }),
+        (ewe(), found).prop_map(|(ewe, found)| Event::HandChecked { ewe, found }),
+        ewe().prop_map(|ewe| Event::HelpBegun { ewe }),
+        animal().prop_map(|animal| Event::VetCalled { animal }),
+        animal().prop_map(|animal| Event::LookedAt { animal }),
+        ewe().prop_map(|ewe| Event::NotLambing { ewe }),
+        ewe().prop_map(|ewe| Event::AfterbirthPassed { ewe }),
+    ]
+}
+
+/// Any fact of a failing or a growing lamb.
+fn care() -> impl Strategy<Value = Event> {
+    let ring = prop_oneof![Just(Ring::Tail), Just(Ring::Castration)];
+    let celsius = (-60.0..=120.0).prop_map(Temperature::from_celsius);
+    prop_oneof![
+        (lamb(), any::<bool>()).prop_map(|(lamb, accepts)| Event::Accepted { lamb, accepts }),
+        (lamb(), celsius).prop_map(|(lamb, temperature)| Event::TemperatureTaken { lamb, temperature }),
+        (lamb(), any::<bool>()).prop_map(|(lamb, able)| Event::SwallowTried { lamb, able }),
+        lamb().prop_map(|lamb| Event::Warmed { lamb }),
+        (lamb(), mass()).prop_map(|(lamb, mass)| Event::SolidsEaten { lamb, mass }),
+        lamb().prop_map(|lamb| Event::Weaned { lamb }),
+        (lamb(), ring).prop_map(|(lamb, ring)| Event::Ringed { lamb, ring }),
+    ]
+}
+
+/// Any fact of the pens, and duties put off.
+fn pens() -> impl Strategy<Value = Event> {
+    let side = || (0.0..=1000.0).prop_map(Length::from_meters);
+    let size = (side(), side()).prop_map(|(wide, deep)| PenSize { wide, deep });
+    let duty = prop_oneof![Just(DutyKind::Feed), Just(DutyKind::Look), Just(DutyKind::Afterbirth)];
+    prop_oneof![
+        3 => (text(), prop::option::of(size)).prop_map(|(name, size)| Event::PenMade { name, size }),
+        1 => (pen(), text()).prop_map(|(pen, name)| Event::PenNamed { pen, name }),
+        1 => pen().prop_map(|pen| Event::PenCleaned { pen }),
+        1 => pen().prop_map(|pen| Event::PenClosed { pen }),
+        3 => (animal(), pen()).prop_map(|(animal, pen)| Event::PutInPen { animal, pen }),
+        2 => animal().prop_map(|animal| Event::LetOut { animal }),
+        1 => (animal(), duty, moment()).prop_map(|(animal, duty, until)| Event::PutOff { animal, duty, until }),
+    ]
 }
 
 /// Any fact that is no correction.
@@ -125,6 +195,9 @@ fn fact() -> impl Strategy<Value = Event> {
         1 => (animal(), cause).prop_map(|(animal, cause)| Event::Died { animal, cause }),
         1 => (animal(), text()).prop_map(|(animal, text)| Event::Remarked { animal, text }),
         1 => choice().prop_map(Event::Chose),
+        4 => labor(),
+        3 => care(),
+        4 => pens(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)
             .prop_map(|json| super::noting(1, json).event),
@@ -161,7 +234,7 @@ fn entry(id: u128) -> impl Strategy<Value = Entry> {
 }
 
 /// Any entries, each with an id of its own.
-pub(super) fn entries() -> impl Strategy<Value = Vec<Entry>> {
+pub(crate) fn entries() -> impl Strategy<Value = Vec<Entry>> {
     let ids: Vec<u128> = (1..=POOL).collect();
     let most = ids.len();
     prop::sample::subsequence(ids, 0..=most)

@@ -1,6 +1,6 @@
 //! The book by its public face.
 
-mod arbitrary;
+pub(crate) mod arbitrary;
 mod clash;
 mod file;
 mod forms;

@@ -4,6 +4,8 @@ mod birth_weight;
 mod bottle;
 mod colostrum;
 mod feeds;
+mod labor;
+mod pen_stay;
 mod quality;
 mod sources;
 mod vigor;

@@ -2,8 +2,13 @@
 
 mod allow;
 mod bottle;
+mod labor;
+mod laws;
 mod newborn;
 mod order;
+mod pens;
+mod put_off;
+mod round;
 
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State, Task, duties};

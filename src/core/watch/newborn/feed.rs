@@ -40,6 +40,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         due,
         late: due + LATE_AFTER,
         discharge: discharge(lamb, now, volume, milk, last.way),
+        put_off: None,
     })
 }
 

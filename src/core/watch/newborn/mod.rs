@@ -43,6 +43,7 @@ fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: 
         due: lamb.born + due,
         late: lamb.born + late,
         discharge,
+        put_off: None,
     }
 }
 

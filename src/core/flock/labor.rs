@@ -1,0 +1,121 @@
+//! A ewe's labor as it stands: what was seen since her last birth, and since it was last said that she is not lambing.
+
+use crate::book::{EntryId, Found, Part, Sign};
+use crate::units::Moment;
+
+/// One thing seen of a ewe around lambing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Seen {
+    /// The entry that noted it.
+    pub entry: EntryId,
+    /// When.
+    pub at: Moment,
+    /// What.
+    pub what: Saw,
+}
+
+/// What can be seen, found or done around lambing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Saw {
+    /// A sign.
+    Sign(Sign),
+    /// The water bag, or waters.
+    WaterBag,
+    /// Hard straining.
+    Straining,
+    /// A part of the lamb.
+    Part(Part),
+    /// What a clean hand found.
+    Check(Found),
+    /// A lamb being put right, or pulled.
+    Help,
+    /// The vet was called.
+    Vet,
+    /// She was looked at, and all was well.
+    Look,
+    /// She is not lambing now.
+    NotLambing,
+    /// The afterbirth passed.
+    Afterbirth,
+}
+
+/// A labor that goes on. Each instant is the first of its kind, but for the last look and the last check.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Labor {
+    /// Signs seen, oldest first.
+    pub signs: Vec<(Moment, Sign)>,
+    /// Since when she is restless.
+    pub restless: Option<Moment>,
+    /// When her waters were seen.
+    pub waters: Option<Moment>,
+    /// Since when she strains.
+    pub straining: Option<Moment>,
+    /// What showed, oldest first.
+    pub parts: Vec<(Moment, Part)>,
+    /// The last clean hand check and what it found.
+    pub check: Option<(Moment, Found)>,
+    /// Since when she is being helped.
+    pub help: Option<Moment>,
+    /// When the vet was called.
+    pub vet: Option<Moment>,
+    /// When she was last looked at and all was well.
+    pub looked: Option<Moment>,
+}
+
+impl Labor {
+    /// Returns the labor made of what was seen after `after`, if anything was that belongs to one.
+    pub(super) fn since(seen: &[Seen], after: Option<Moment>) -> Option<Self> {
+        let mut labor = Self::default();
+        for seen in seen.iter().filter(|seen| after.is_none_or(|after| seen.at > after)) {
+            labor.take(seen);
+        }
+        (labor.runs() || !labor.signs.is_empty()).then_some(labor)
+    }
+
+    fn take(&mut self, seen: &Seen) {
+        let at = seen.at;
+        match seen.what {
+            Saw::Sign(sign) => {
+                self.signs.push((at, sign));
+                if sign == Sign::Restless {
+                    self.restless.get_or_insert(at);
+                }
+            }
+            Saw::WaterBag => _ = self.waters.get_or_insert(at),
+            Saw::Straining => _ = self.straining.get_or_insert(at),
+            Saw::Part(part) => self.parts.push((at, part)),
+            Saw::Help => _ = self.help.get_or_insert(at),
+            Saw::Vet => _ = self.vet.get_or_insert(at),
+            Saw::Look => self.looked = Some(at),
+            // Either way nothing more is awaited; what comes later begins anew.
+            Saw::NotLambing | Saw::Check(Found::Empty) => *self = Self::default(),
+            Saw::Check(found) => self.check = Some((at, found)),
+            Saw::Afterbirth => {}
+        }
+    }
+
+    /// Says whether a clock runs: more than signs that she is near.
+    #[must_use]
+    pub const fn runs(&self) -> bool {
+        self.restless.is_some()
+            || self.waters.is_some()
+            || self.straining.is_some()
+            || !self.parts.is_empty()
+            || self.help.is_some()
+            || self.check.is_some()
+    }
+
+    /// Returns since when it presses: the first of waters and hard straining.
+    #[must_use]
+    pub fn pressing(&self) -> Option<Moment> {
+        self.waters.into_iter().chain(self.straining).min()
+    }
+
+    /// Returns when it began, as far as was seen.
+    #[must_use]
+    pub fn began(&self) -> Option<Moment> {
+        let parts = self.parts.first().map(|(at, _)| *at);
+        let check = self.check.map(|(at, _)| at);
+        [self.restless, self.waters, self.straining, parts, self.help, check].into_iter().flatten().min()
+    }
+}

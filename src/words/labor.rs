@@ -1,0 +1,128 @@
+//! The words around lambing: signs, what shows, what a hand finds, and what each asks for.
+
+use yeanling_core::book::{Found, Lie, Part, Sign};
+use yeanling_core::reckon::labor::Needs;
+
+/// Every sign, the one that starts the clock first.
+pub(crate) const SIGNS: [Sign; 5] =
+    [Sign::Restless, Sign::Apart, Sign::UdderTight, Sign::Slack, Sign::Discharge];
+
+/// Returns a sign, for a button.
+pub(crate) const fn sign(sign: Sign) -> &'static str {
+    match sign {
+        Sign::Restless => "Restless",
+        Sign::Apart => "Off alone",
+        Sign::UdderTight => "Udder tight",
+        Sign::Slack => "Slack behind",
+        Sign::Discharge => "Discharge",
+    }
+}
+
+/// Every part that can show, the best first.
+pub(crate) const PARTS: [Part; 6] =
+    [Part::FeetAndNose, Part::ForeFeet, Part::OneFoot, Part::Head, Part::HindFeet, Part::Tail];
+
+/// Returns what shows, for a button.
+pub(crate) const fn part(part: Part) -> &'static str {
+    match part {
+        Part::FeetAndNose => "Two feet and nose",
+        Part::ForeFeet => "Two feet, soles down",
+        Part::OneFoot => "One foot",
+        Part::Head => "Head alone",
+        Part::HindFeet => "Two feet, soles up",
+        Part::Tail => "Tail",
+    }
+}
+
+/// Every lie, the good one first.
+pub(crate) const LIES: [Lie; 13] = [
+    Lie::Normal,
+    Lie::OneLegBack,
+    Lie::BothLegsBack,
+    Lie::HeadBack,
+    Lie::HeadDown,
+    Lie::ElbowsLocked,
+    Lie::HindFeetFirst,
+    Lie::TailFirst,
+    Lie::TwoTangled,
+    Lie::UpsideDown,
+    Lie::Crosswise,
+    Lie::TooBig,
+    Lie::Deformed,
+];
+
+/// Returns how a lamb lies.
+pub(crate) const fn lie(lie: Lie) -> &'static str {
+    match lie {
+        Lie::Normal => "Two feet and nose",
+        Lie::OneLegBack => "One leg back",
+        Lie::BothLegsBack => "Both legs back",
+        Lie::HeadBack => "Head turned back",
+        Lie::HeadDown => "Head tucked down",
+        Lie::ElbowsLocked => "Elbows locked",
+        Lie::HindFeetFirst => "Hind feet first",
+        Lie::TailFirst => "Tail first",
+        Lie::Crosswise => "Crosswise",
+        Lie::TwoTangled => "Two tangled",
+        Lie::TooBig => "Too big",
+        Lie::UpsideDown => "Upside down",
+        Lie::Deformed => "Deformed or dead",
+    }
+}
+
+/// Returns the name of a lie's drawing in `lies.svg`.
+pub(crate) const fn drawing(lie: Lie) -> &'static str {
+    match lie {
+        Lie::Normal => "normal",
+        Lie::OneLegBack => "one-leg-back",
+        Lie::BothLegsBack => "both-legs-back",
+        Lie::HeadBack => "head-back",
+        Lie::HeadDown => "head-down",
+        Lie::ElbowsLocked => "elbows-locked",
+        Lie::HindFeetFirst => "hind-feet-first",
+        Lie::TailFirst => "tail-first",
+        Lie::Crosswise => "crosswise",
+        Lie::TwoTangled => "two-tangled",
+        Lie::TooBig => "too-big",
+        Lie::UpsideDown => "upside-down",
+        Lie::Deformed => "deformed",
+    }
+}
+
+/// Returns what to do for a lamb that lies so, in a line. Common practice, no source; a vet teaches the hand.
+pub(crate) const fn what_to_do(lie: Lie) -> &'static str {
+    match lie {
+        Lie::Normal => "She can do it. Give her time.",
+        Lie::OneLegBack => "Push the lamb back between strains, cup the hoof, bring the leg forward.",
+        Lie::BothLegsBack => "Push the head back gently, bring one leg forward, then the other.",
+        Lie::HeadBack => "Push back, bring the nose round. A head that does not come is the vet’s.",
+        Lie::HeadDown => "Push back, lift the nose over the brim.",
+        Lie::ElbowsLocked => "Push back a little, ease one elbow over the brim, then the other.",
+        Lie::HindFeetFirst => "Pull straight out, then down, and be quick once the hips are through.",
+        Lie::TailFirst => "Push forward, cup each hind hoof, bring both legs up, then out hind feet first.",
+        Lie::Crosswise => "Call your vet. Do not pull.",
+        Lie::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
+        Lie::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
+        Lie::UpsideDown => "Push back, turn it over. If it does not turn, it is the vet’s.",
+        Lie::Deformed => "Call your vet.",
+    }
+}
+
+/// Returns whom a lamb that lies so needs.
+pub(crate) const fn needs(needs: Needs) -> &'static str {
+    match needs {
+        Needs::Nothing => "no help",
+        Needs::Help => "help",
+        Needs::Vet => "vet",
+    }
+}
+
+/// Returns what a hand found.
+pub(crate) const fn found(found: Found) -> &'static str {
+    match found {
+        Found::NeckTight => "Neck of the womb tight",
+        Found::NothingYet => "Open, no lamb in reach",
+        Found::Empty => "No further lamb",
+        Found::Lamb(how) => lie(how),
+    }
+}
