@@ -3,11 +3,14 @@
 //! A calculation is a pure function. It knows no book and no flock, so that a figure can be had without any record.
 
 pub mod birth_weight;
+pub mod body_temperature;
 pub mod bottle;
+pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
 pub mod quality;
 pub mod vigor;
+pub mod warming;
 pub mod window;
 
 mod cited;
@@ -36,6 +39,12 @@ pub enum Subject {
     BirthWeight,
     /// How lively a newborn is.
     Vigor,
+    /// What a lamb's temperature means.
+    BodyTemperature,
+    /// What to do with a cold lamb, in order.
+    ColdLamb,
+    /// How a cold lamb is warmed, and when it is looked at again.
+    Warming,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -54,5 +63,8 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Bottle, bottle::SOURCES),
         (Subject::BirthWeight, birth_weight::SOURCES),
         (Subject::Vigor, vigor::SOURCES),
+        (Subject::BodyTemperature, body_temperature::SOURCES),
+        (Subject::ColdLamb, cold_lamb::SOURCES),
+        (Subject::Warming, warming::SOURCES),
     ]
 }

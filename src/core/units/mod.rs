@@ -14,6 +14,6 @@ pub use chrono::TimeDelta;
 pub use mass::Mass;
 pub use moment::{Moment, MomentError};
 pub use system::System;
-pub use temperature::Temperature;
+pub use temperature::{NotInALamb, Temperature};
 pub use typed::{TypedError, parse_number};
 pub use volume::Volume;

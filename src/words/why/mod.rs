@@ -64,6 +64,9 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Bottle => "Bottle lambs",
         Subject::BirthWeight => "Birth weight",
         Subject::Vigor => "Vigor",
+        Subject::BodyTemperature => "A lamb’s temperature",
+        Subject::ColdLamb => "A cold lamb",
+        Subject::Warming => "Warming a lamb",
     }
 }
 
