@@ -3,7 +3,7 @@
 use yeanling_core::practice::{Limit, LimitError};
 use yeanling_core::reckon::bottle::NoRow;
 use yeanling_core::reckon::feeds::{ASSUMED, Guard, Refusal};
-use yeanling_core::units::{Length, Mass, OutOfBounds, System, Temperature, TypedError, Volume, Why};
+use yeanling_core::units::{Length, Mass, NotInALamb, OutOfBounds, System, TypedError, Volume, Why};
 
 use super::common::{length, mass, number, temperature, volume_as_given, volume_at_most};
 
@@ -68,7 +68,23 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
     let whose = match error.allowed.why {
         Why::LambAtBirth => "a lamb at birth",
         Why::SolidsInADay => "a day’s solid feed",
-        Why::LambOnTheBottle | Why::OneFeed | Why::LambTemperature | Why::PenSide => "a lamb on the bottle",
+        Why::LambAtWeaning => "a lamb at weaning",
+        Why::LambOnTheBottle
+        | Why::OneFeed
+        | Why::LambTemperature
+        | Why::Weather
+        | Why::Wind
+        | Why::RainInADay
+        | Why::BrixOfColostrum
+        | Why::AntibodyInColostrum
+        | Why::AntibodyInSerum
+        | Why::LabelRate
+        | Why::OneRound
+        | Why::LambsOnTheBottle
+        | Why::PowderInStore
+        | Why::Pulse
+        | Why::PenSide
+        | Why::Percent => "a lamb on the bottle",
     };
     let too = if error.given > error.allowed.most { "heavy" } else { "light" };
     let said = format!("{} {unit} is too {too} for {whose}. {allowed}", number(given, 2));
@@ -129,29 +145,25 @@ pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
     }
 }
 
-/// Returns what is wrong with a temperature.
-pub fn lamb_temperature(error: &OutOfBounds<Temperature>, system: System) -> String {
-    let least = temperature(error.allowed.least, system);
-    let most = temperature(error.allowed.most, system);
+/// Returns what is wrong with a lamb's temperature, and on which scale the number would make sense.
+pub fn lamb_temperature(error: &NotInALamb) -> String {
+    let NotInALamb { out, typed_in, reads_like } = error;
+    let least = temperature(out.allowed.least, *typed_in);
+    let most = temperature(out.allowed.most, *typed_in);
     let allowed = format!("Between {least} and {most} is allowed.");
-    if !sayable(error.given.as_celsius()) {
+    let given = match typed_in {
+        System::Metric => out.given.as_celsius(),
+        System::Us => out.given.as_fahrenheit(),
+    };
+    if !sayable(given) {
         return format!("That is not a temperature. {allowed}");
     }
-    let said = format!("{} cannot be read in a living lamb. {allowed}", temperature(error.given, system));
-    // The same figure on the other scale, if a lamb could read that.
-    let (figure, meant, scale) = match system {
-        System::Metric => {
-            let figure = error.given.as_celsius();
-            (figure, Temperature::from_fahrenheit(figure), "°F")
-        }
-        System::Us => {
-            let figure = error.given.as_fahrenheit();
-            (figure, Temperature::from_celsius(figure), "°C")
-        }
-    };
-    match error.allowed.check(meant) {
-        Ok(_) => format!("{said} Did you mean {} {scale}?", number(figure, 1)),
-        Err(_) => said,
+    let given = number(given, 1);
+    match (typed_in, reads_like) {
+        (System::Metric, Some(System::Us)) => format!("{given} reads like °F, and °C is chosen. {allowed}"),
+        (System::Us, Some(System::Metric)) => format!("{given} reads like °C, and °F is chosen. {allowed}"),
+        (System::Metric, _) => format!("{given} °C cannot be read in a living lamb. {allowed}"),
+        (System::Us, _) => format!("{given} °F cannot be read in a living lamb. {allowed}"),
     }
 }
 
@@ -253,7 +265,7 @@ mod tests {
     use super::*;
     use yeanling_core::practice::Limits;
     use yeanling_core::reckon::feeds;
-    use yeanling_core::units::TimeDelta;
+    use yeanling_core::units::{Temperature, TimeDelta};
 
     #[track_caller]
     fn check(got: String, expected: &str) {
@@ -335,13 +347,18 @@ mod tests {
     }
 
     #[test]
-    fn a_wrong_temperature_asks_for_the_scale() {
-        let error =
-            Temperature::IN_A_LAMB.check(Temperature::from_celsius(102.0)).expect_err("out of bounds");
-        check(
-            lamb_temperature(&error, System::Metric),
-            "102.0 °C cannot be read in a living lamb. Between 15.0 °C and 45.0 °C is allowed. Did you mean 102 °F?",
-        );
+    fn a_wrong_temperature_says_which_scale_it_reads_like() {
+        let wrong = |text, system, said: &str| {
+            let typed = Temperature::parse(text, system).expect("a number");
+            check(lamb_temperature(&typed.in_a_lamb(system).expect_err("not in a lamb")), said);
+        };
+        let (metric, us) =
+            ("Between 15.0 °C and 44.0 °C is allowed.", "Between 59.0 °F and 111.2 °F is allowed.");
+        wrong("98.6", System::Metric, &format!("98.6 reads like °F, and °C is chosen. {metric}"));
+        wrong("39", System::Us, &format!("39 reads like °C, and °F is chosen. {us}"));
+        wrong("45", System::Metric, &format!("45 °C cannot be read in a living lamb. {metric}"));
+        wrong("120", System::Us, &format!("120 °F cannot be read in a living lamb. {us}"));
+        wrong("9999999", System::Metric, &format!("That is not a temperature. {metric}"));
     }
 
     #[test]

@@ -37,7 +37,7 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::Score { given, least, most } => {
             format!("{given} is not on this scale. It runs from {least} to {most}.")
         }
-        Refusal::Temperature(error) => errors::lamb_temperature(error, system),
+        Refusal::Temperature(error) => errors::lamb_temperature(error),
         Refusal::PenSide(error) => errors::pen_side(error, system),
         Refusal::TooYoungToRing { from } => {
             format!("No ring in the first 24 hours. From {} on; check your local rules.", when(*from))

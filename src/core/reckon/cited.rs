@@ -37,3 +37,12 @@ pub(super) const MERCHANT: Source = seen("Agricultural merchant", "Colostrum by 
 pub(super) const VET_SUPPLIER: Source = seen("Vet supplier", "Feeding table, 20 % dry matter mix", None, "");
 pub(super) const HANRAHAN_KEADY: Source = seen("Hanrahan & Keady", "", Some(2013), "");
 pub(super) const VET_NEWSLETTER: Source = seen("Veterinary newsletter", "", Some(2017), "");
+pub(super) const UK_SHEET: Source = seen("UK hypothermia sheet", "", None, "");
+pub(super) const SRUC: Source = seen("SRUC", "", None, "");
+pub(super) const HENDERSON: Source = seen("Henderson", "", Some(1996), "");
+pub(super) const HENDERSON_97: Source = seen("Henderson", "", Some(1997), "");
+pub(super) const EALES_82: Source = seen("Eales et al.", "", Some(1982), "Veterinary Record 110:121");
+pub(super) const EALES_84: Source = seen("Eales et al.", "", Some(1984), "Veterinary Record 114:469");
+pub(super) const US_EXTENSION: Source = seen("US extension", "", None, "");
+pub(super) const FEED_MAKER: Source =
+    seen("Feed maker", "200 g made up to 1 liter, water below 45 °C", None, "");

@@ -4,7 +4,7 @@
 //! day is the floor, nothing earlier asks for more, and the answer carries a caution.
 
 use super::PerKilogram;
-use super::cited::{AHDB, BOND, MELLOR_MURRAY, MERCHANT, RUMA, VET_TIMES, ours, seen};
+use super::cited::{AHDB, BOND, MELLOR_MURRAY, MERCHANT, RUMA, UK_SHEET, VET_TIMES, ours, seen};
 use crate::practice::{DayRule, Housing};
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds, Volume};
@@ -16,7 +16,6 @@ pub const ONE_FEED: PerKilogram = PerKilogram::from_milliliters(50.0);
 pub const FIRST_SIX_HOURS: PerKilogram = PerKilogram::from_milliliters(100.0);
 
 const HOBBY_PRESS: Source = seen("Hobby press", "10 % of body weight", None, "");
-const UK_SHEET: Source = seen("UK hypothermia sheet", "", None, "");
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[

@@ -3,13 +3,16 @@
 //! A calculation is a pure function. It knows no book and no flock, so that a figure can be had without any record.
 
 pub mod birth_weight;
+pub mod body_temperature;
 pub mod bottle;
+pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
 pub mod labor;
 pub mod pen_stay;
 pub mod quality;
 pub mod vigor;
+pub mod warming;
 pub mod window;
 
 mod cited;
@@ -42,6 +45,12 @@ pub enum Subject {
     Labor,
     /// How long a pair stays in its pen.
     PenStay,
+    /// What a lamb's temperature means.
+    BodyTemperature,
+    /// What to do with a cold lamb, in order.
+    ColdLamb,
+    /// How a cold lamb is warmed, and when it is looked at again.
+    Warming,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -62,5 +71,8 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Vigor, vigor::SOURCES),
         (Subject::Labor, labor::SOURCES),
         (Subject::PenStay, pen_stay::SOURCES),
+        (Subject::BodyTemperature, body_temperature::SOURCES),
+        (Subject::ColdLamb, cold_lamb::SOURCES),
+        (Subject::Warming, warming::SOURCES),
     ]
 }

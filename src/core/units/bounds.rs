@@ -11,10 +11,36 @@ pub enum Why {
     OneFeed,
     /// No living lamb reads lower or higher.
     LambTemperature,
-    /// No lamb on milk eats more of solid feed.
-    SolidsInADay,
     /// No pen for a ewe is narrower or wider.
     PenSide,
+    /// No weather that ewes lamb in is colder or warmer.
+    Weather,
+    /// No wind that anyone stands in is stronger, and none is weaker than still air.
+    Wind,
+    /// No day rains less or more.
+    RainInADay,
+    /// No colostrum reads lower or higher.
+    BrixOfColostrum,
+    /// No colostrum holds less or more antibody.
+    AntibodyInColostrum,
+    /// No lamb's serum holds less or more antibody.
+    AntibodyInSerum,
+    /// No label of lamb milk replacer asks for less or more powder.
+    LabelRate,
+    /// No one round of feeding takes less or more.
+    OneRound,
+    /// No lamb at weaning is lighter or heavier.
+    LambAtWeaning,
+    /// A bucket holds no less and no more than a lamb eats in a day.
+    SolidsInADay,
+    /// No farm has fewer or more lambs on the bottle.
+    LambsOnTheBottle,
+    /// No store holds less or more powder.
+    PowderInStore,
+    /// No newborn's heart beats slower or faster.
+    Pulse,
+    /// A share runs from nothing to the whole.
+    Percent,
 }
 
 /// The least and the most that a quantity may be, both allowed.

@@ -16,6 +16,6 @@ pub use length::Length;
 pub use mass::Mass;
 pub use moment::{Moment, MomentError};
 pub use system::System;
-pub use temperature::Temperature;
+pub use temperature::{NotInALamb, Temperature};
 pub use typed::{TypedError, parse_number};
 pub use volume::Volume;

@@ -6,7 +6,7 @@ use crate::book::{Animal, Book, EntryId, Event, LambId, PenId, VigorScale};
 use crate::flock::{Flock, Lamb, Pen};
 use crate::practice::{Choice, LimitError};
 use crate::reckon::feeds;
-use crate::units::{Length, Mass, Moment, OutOfBounds, Temperature, TimeDelta};
+use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, TimeDelta};
 
 /// Why something cannot be noted.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -78,7 +78,7 @@ pub enum Refusal {
     },
     /// No thermometer reads that in a living lamb.
     #[error(transparent)]
-    Temperature(#[from] OutOfBounds<Temperature>),
+    Temperature(#[from] NotInALamb),
     /// No pen is so narrow or so wide.
     #[error(transparent)]
     PenSide(#[from] OutOfBounds<Length>),
@@ -196,7 +196,7 @@ fn fact(
         | Event::Weaned { lamb } => alive(flock, *lamb, at).map(|_| ()),
         Event::TemperatureTaken { lamb, temperature } => {
             alive(flock, *lamb, at)?;
-            Temperature::IN_A_LAMB.check(*temperature)?;
+            temperature.in_a_lamb(flock.practice.system)?;
             Ok(())
         }
         Event::SolidsEaten { lamb, mass } => {

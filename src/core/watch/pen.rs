@@ -3,7 +3,8 @@
 use super::{Discharge, Duty, Task};
 use crate::book::{Animal, Event, EweId, LambId};
 use crate::flock::{Flock, Lamb, Stay};
-use crate::units::{Moment, Temperature, TimeDelta};
+use crate::reckon::body_temperature::{Band, band};
+use crate::units::{Moment, TimeDelta};
 
 /// Told as late so long after a pair could go out (ours).
 const LATE_AFTER: TimeDelta = TimeDelta::hours(12);
@@ -62,9 +63,7 @@ fn hold_back(lamb: &Lamb, now: Moment) -> impl Iterator<Item = WhyNot> + use<> {
     let milk = lamb.sucked.iter().copied().chain(lamb.feeds.iter().map(|feed| feed.at)).max();
     // A lamb seen to suck is its dam's; one that lives from the hand needs a feed of the day.
     let fed = milk.is_some_and(|milk| !lamb.hand_fed() || now.since(milk) <= FED_WITHIN);
-    let normal = lamb.temperatures.last().is_none_or(|last| {
-        (Temperature::from_celsius(39.0)..=Temperature::from_celsius(40.0)).contains(&last.temperature)
-    });
+    let normal = lamb.temperatures.last().is_none_or(|last| band(last.temperature) == Ok(Band::Normal));
     let id = lamb.id;
     [
         (!fed).then_some(WhyNot::NotFed(id)),

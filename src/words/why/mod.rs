@@ -66,6 +66,9 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Vigor => "Vigor",
         Subject::Labor => "Labor",
         Subject::PenStay => "Bonding pens",
+        Subject::BodyTemperature => "A lamb’s temperature",
+        Subject::ColdLamb => "A cold lamb",
+        Subject::Warming => "Warming a lamb",
     }
 }
 

@@ -1,7 +1,9 @@
 //! Published figures: every test opens with where its expected value was printed, and how that is known.
 
 mod birth_weight;
+mod body_temperature;
 mod bottle;
+mod cold_lamb;
 mod colostrum;
 mod feeds;
 mod labor;
@@ -9,9 +11,10 @@ mod pen_stay;
 mod quality;
 mod sources;
 mod vigor;
+mod warming;
 mod window;
 
-use yeanling_core::units::{Mass, TimeDelta, Volume};
+use yeanling_core::units::{Mass, Temperature, TimeDelta, Volume};
 
 fn kg(kilograms: f64) -> Mass {
     Mass::from_kilograms(kilograms)
@@ -19,6 +22,10 @@ fn kg(kilograms: f64) -> Mass {
 
 fn ml(milliliters: f64) -> Volume {
     Volume::from_milliliters(milliliters)
+}
+
+fn celsius(degrees: f64) -> Temperature {
+    Temperature::from_celsius(degrees)
 }
 
 fn hours(hours: f64) -> TimeDelta {
