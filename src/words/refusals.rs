@@ -3,7 +3,7 @@
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::Refusal;
 
-use super::common::day_and_clock;
+use super::common::{day_and_clock, volume_as_given};
 use super::errors;
 
 /// Returns why something was not noted.
@@ -32,6 +32,11 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::NoSuchEntry => "This entry is not in the book.".to_owned(),
         Refusal::Weight(error) => errors::weight(error, system),
         Refusal::Feed(error) => errors::refusal(error, system),
+        Refusal::TooSoon { last, together } => format!(
+            "It was fed at {}. With this that is {} within an hour: too much for one stomach. Wait, or change the earlier entry.",
+            when(*last),
+            volume_as_given(*together, system)
+        ),
         Refusal::NoText => "Nothing is written yet. Write a few letters or digits.".to_owned(),
         Refusal::LongText { given, most } => format!("{given} characters are too many. At most {most} fit."),
         Refusal::Score { given, least, most } => {

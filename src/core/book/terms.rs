@@ -241,6 +241,10 @@ pub enum DutyKind {
     TakeTemperature,
     /// To call the vet.
     CallVet,
+    /// A newborn scored as failing.
+    Failing,
+    /// A belly felt hollow.
+    Hollow,
     /// To ring it.
     Ring,
     /// To see whether it can be weaned.

@@ -3,10 +3,10 @@
 //! What comes in a file was let in elsewhere and is kept as it is; this gate is for what someone types here and now.
 
 use crate::book::{Animal, Book, EntryId, Event, LambId, PenId, VigorScale};
-use crate::flock::{Flock, Lamb, Pen};
+use crate::flock::{Feed, Flock, Lamb, Pen};
 use crate::practice::{Choice, LimitError};
 use crate::reckon::feeds;
-use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, TimeDelta};
+use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, TimeDelta, Volume};
 
 /// Why something cannot be noted.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -55,6 +55,14 @@ pub enum Refusal {
     /// The feed is too much.
     #[error(transparent)]
     Feed(#[from] feeds::Refusal),
+    /// The feed comes so soon after another that both together are too much.
+    #[error("{together:?} within an hour of {last}")]
+    TooSoon {
+        /// When the other was given.
+        last: Moment,
+        /// Both together.
+        together: Volume,
+    },
     /// A text is empty.
     #[error("nothing was written")]
     NoText,
@@ -115,6 +123,9 @@ pub enum Refusal {
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
 const CLOCK_SLACK: TimeDelta = TimeDelta::minutes(2);
+
+/// Feeds within so long of each other lie in one stomach (ours).
+const ONE_STOMACH: TimeDelta = TimeDelta::hours(1);
 
 /// No ring in the first 24 hours (AHDB).
 const RINGED_FROM: TimeDelta = TimeDelta::hours(24);
@@ -263,7 +274,18 @@ fn fact(
             let given =
                 others.filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
             feeds::check(*volume, lamb.weight(), at.since(lamb.born), given)?;
-            Ok(())
+            let near = |feed: &&Feed| at.since(feed.at).abs() < ONE_STOMACH;
+            let others = lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of).filter(near);
+            let (mut together, mut last) = (*volume, None);
+            for feed in others {
+                together = together + feed.volume;
+                last = Some(feed.at);
+            }
+            match last {
+                Some(last) => feeds::check(together, lamb.weight(), at.since(lamb.born), Volume::ZERO)
+                    .map_err(|_| Refusal::TooSoon { last, together }),
+                None => Ok(()),
+            }
         }
         Event::VigorScored { lamb, scale, score } => {
             alive(flock, *lamb, at)?;

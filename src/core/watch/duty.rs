@@ -52,6 +52,14 @@ pub enum Task {
     Weigh,
     /// Score its vigor.
     ScoreVigor,
+    /// Take its temperature again.
+    TakeTemperature,
+    /// Call the vet for it.
+    CallVet,
+    /// See to a newborn that scored as failing: its airway, its breath, dry, warm.
+    Failing,
+    /// Feed a lamb whose belly felt hollow.
+    Hollow,
     /// Look at a ewe that is restless, or that the vet was called for.
     Look,
     /// Examine a ewe that has been restless too long, or call the vet.
@@ -138,7 +146,11 @@ impl Task {
             | Self::HandCheck { .. }
             | Self::Progress
             | Self::NeckTight
-            | Self::PutRight { .. } => 0,
+            | Self::PutRight { .. }
+            | Self::TakeTemperature
+            | Self::CallVet
+            | Self::Failing
+            | Self::Hollow => 0,
             Self::DayTotal { .. } | Self::GetUp | Self::NextLamb { .. } | Self::Look => 1,
             Self::DipNavel => 2,
             Self::DipNavelAgain | Self::Afterbirth { .. } => 3,
@@ -159,6 +171,10 @@ impl Task {
             Self::DayTotal { .. } => DutyKind::DayTotal,
             Self::Weigh => DutyKind::Weigh,
             Self::ScoreVigor => DutyKind::ScoreVigor,
+            Self::TakeTemperature => DutyKind::TakeTemperature,
+            Self::CallVet => DutyKind::CallVet,
+            Self::Failing => DutyKind::Failing,
+            Self::Hollow => DutyKind::Hollow,
             Self::Look => DutyKind::Look,
             Self::LongRestless => DutyKind::LongRestless,
             Self::HandCheck { .. } => DutyKind::HandCheck,

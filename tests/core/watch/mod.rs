@@ -2,6 +2,7 @@
 
 mod allow;
 mod bottle;
+mod care;
 mod labor;
 mod laws;
 mod newborn;

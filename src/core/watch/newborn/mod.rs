@@ -1,10 +1,12 @@
 //! The duties of a lamb's first day, one rule a file, and of a lamb that lives from the bottle.
 
+mod belly;
 mod day_total;
 mod feed;
 mod first_milk;
 mod get_up;
 mod navel;
+mod temperature;
 mod vigor;
 mod weigh;
 
@@ -18,6 +20,10 @@ use crate::units::{Mass, Moment, TimeDelta};
 /// Returns the duties for one living lamb.
 pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty> {
     [
+        temperature::vet(lamb),
+        temperature::again(lamb),
+        vigor::failing(lamb, now),
+        belly::duty(lamb),
         first_milk::duty(lamb, now, practice),
         feed::duty(lamb, now, practice),
         day_total::duty(lamb, now, practice),
@@ -42,6 +48,19 @@ fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: 
         from: lamb.born,
         due: lamb.born + due,
         late: lamb.born + late,
+        discharge,
+        put_off: None,
+    }
+}
+
+/// A duty of this lamb, counted from an instant at which it is due at once.
+fn at_once(lamb: &Lamb, task: Task, from: Moment, late: TimeDelta, discharge: Discharge) -> Duty {
+    Duty {
+        subject: Animal::Lamb(lamb.id),
+        task,
+        from,
+        due: from,
+        late: from + late,
         discharge,
         put_off: None,
     }

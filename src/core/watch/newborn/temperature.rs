@@ -1,0 +1,37 @@
+//! A lamb that read too cold is read again in twenty minutes; where the table says so, the vet is called at once.
+//!
+//! The table goes by the age at the reading and by the last try of head and swallow; what is not known takes the
+//! safer branch there. Only a normal reading ends it.
+
+use super::{Discharge, Duty, Task, at_once};
+use crate::book::{Animal, Event};
+use crate::flock::Lamb;
+use crate::reckon::cold_lamb::{Answer, Vet, decide};
+use crate::units::{Moment, TimeDelta};
+
+/// A second reading is late so long after its time, and a call so long after the first (ours).
+const LATE_AFTER: TimeDelta = TimeDelta::minutes(20);
+
+fn answer(lamb: &Lamb) -> Option<(Moment, Answer)> {
+    let last = lamb.temperatures.last()?;
+    let able = lamb.swallow.last().map(|(_, able)| *able);
+    let answer = decide(last.temperature, Some(lamb.age(last.at)), able).ok()?;
+    Some((last.at, answer))
+}
+
+pub(super) fn again(lamb: &Lamb) -> Option<Duty> {
+    let (read, answer) = answer(lamb)?;
+    let wait = answer.look_again?;
+    let mut duty = at_once(lamb, Task::TakeTemperature, read, wait + LATE_AFTER, Discharge::Open);
+    duty.due = read + wait;
+    Some(duty)
+}
+
+pub(super) fn vet(lamb: &Lamb) -> Option<Duty> {
+    let (read, answer) = answer(lamb)?;
+    if answer.vet != Vet::Now || lamb.vet.iter().any(|called| *called >= read) {
+        return None;
+    }
+    let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
+    Some(at_once(lamb, Task::CallVet, read, LATE_AFTER, call))
+}

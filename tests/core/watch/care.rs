@@ -1,0 +1,134 @@
+//! A failing lamb: cold, hollow, or scored as failing.
+
+use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
+use yeanling_core::units::Temperature;
+use yeanling_core::watch::{Discharge, Refusal, Task, allow};
+
+use super::{check, find, none};
+use crate::scribe::{Scribe, at, fed, hour, scored};
+
+fn again(task: &Task) -> bool {
+    matches!(task, Task::TakeTemperature)
+}
+
+fn vet(task: &Task) -> bool {
+    matches!(task, Task::CallVet)
+}
+
+fn hollow(task: &Task) -> bool {
+    matches!(task, Task::Hollow)
+}
+
+fn failing(task: &Task) -> bool {
+    matches!(task, Task::Failing)
+}
+
+fn with_lamb() -> (Scribe, LambId) {
+    let mut scribe = Scribe::new(1);
+    let lamb = scribe.born(at(0), None);
+    (scribe, lamb)
+}
+
+fn taken(lamb: LambId, celsius: f64) -> Event {
+    Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(celsius) }
+}
+
+#[test]
+fn a_cold_reading_is_read_again_in_twenty_minutes_until_it_is_normal() {
+    // Source: Henderson 1997, look every 20 minutes.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(at(30), Event::SwallowTried { lamb, able: true });
+    scribe.note(at(30), taken(lamb, 38.0));
+    check(&scribe, at(30), again, at(50), at(70));
+    none(&scribe, at(30), vet);
+    scribe.note(at(52), taken(lamb, 38.9));
+    check(&scribe, at(52), again, at(72), at(92));
+    scribe.note(at(75), taken(lamb, 39.0));
+    none(&scribe, at(75), again);
+}
+
+#[test]
+fn a_lamb_over_five_hours_and_under_37_is_the_vets_at_once() {
+    // Source: Eales et al. 1982.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(hour(6), Event::SwallowTried { lamb, able: true });
+    scribe.note(hour(6), taken(lamb, 36.9));
+    let duty = find(&scribe, hour(6), vet).expect("the vet");
+    assert_eq!(duty.due, hour(6));
+    let call = Event::VetCalled { animal: Animal::Lamb(lamb) };
+    assert_eq!(duty.discharge, Discharge::Note(call.clone()));
+    scribe.note(hour(6), call);
+    none(&scribe, hour(6), vet);
+    assert!(find(&scribe, hour(6), again).is_some(), "and it is read again");
+}
+
+#[test]
+fn at_five_hours_it_is_still_young_and_just_after_it_is_not() {
+    // Source: Henderson 1996; US extension: up to five hours.
+    for (minute, called) in [(299, false), (300, false), (301, true)] {
+        let (mut scribe, lamb) = with_lamb();
+        scribe.note(at(minute), Event::SwallowTried { lamb, able: true });
+        scribe.note(at(minute), taken(lamb, 36.0));
+        assert_eq!(find(&scribe, at(minute), vet).is_some(), called, "{minute}");
+    }
+}
+
+#[test]
+fn a_fever_is_the_vets() {
+    // Source: UK hypothermia sheet.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(hour(30), taken(lamb, 40.1));
+    assert!(find(&scribe, hour(30), vet).is_some());
+    none(&scribe, hour(30), again);
+}
+
+#[test]
+fn a_hollow_belly_asks_for_milk_although_it_was_seen_to_suck() {
+    let (mut scribe, lamb) = with_lamb();
+    scribe.sucked(at(20), lamb);
+    scribe.note(at(90), Event::BellyFelt { lamb, belly: Belly::Hollow });
+    check(&scribe, at(90), hollow, at(90), at(150));
+    let mut other = scribe.clone();
+    other.note(at(100), Event::BellyFelt { lamb, belly: Belly::Full });
+    none(&other, at(100), hollow);
+    scribe.fed(at(100), lamb, 100.0);
+    none(&scribe, at(100), hollow);
+}
+
+#[test]
+fn the_worst_grade_is_seen_to_until_something_is_better() {
+    // Source: UK levy-board breeding scheme with SRUC: grade 4, head down, may labor to breathe.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(at(5), scored(lamb, 4));
+    check(&scribe, at(5), failing, at(5), at(15));
+    scribe.note(at(12), Event::Stood { lamb });
+    none(&scribe, at(12), failing);
+}
+
+#[test]
+fn points_run_the_other_way() {
+    // Source: ten-point newborn score, 75 Polypay lambs; bands from memory.
+    for (score, seen_to) in [(3, true), (4, false), (10, false)] {
+        let (mut scribe, lamb) = with_lamb();
+        scribe.note(at(5), Event::VigorScored { lamb, scale: VigorScale::TenPoint, score });
+        assert_eq!(find(&scribe, at(6), failing).is_some(), seen_to, "{score}");
+    }
+}
+
+#[test]
+fn two_feeds_within_an_hour_lie_in_one_stomach() {
+    // Ours: together they keep the guard of one feed, 60 ml/kg.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.weighed(at(1), lamb, 4.0);
+    scribe.fed(at(60), lamb, 200.0);
+    let ask = |minute, milliliters| {
+        let event =
+            fed(lamb, milliliters, yeanling_core::book::Milk::DamColostrum, yeanling_core::book::Way::Bottle);
+        allow(&scribe.flock(), &scribe.book, &event, at(minute), at(minute))
+    };
+    assert_eq!(ask(61, 40.0), Ok(()));
+    let together = crate::scribe::ml(400.0);
+    assert_eq!(ask(61, 200.0), Err(Refusal::TooSoon { last: at(60), together }));
+    assert_eq!(ask(119, 200.0), Err(Refusal::TooSoon { last: at(60), together }));
+    assert_eq!(ask(120, 200.0), Ok(()));
+}
