@@ -2,6 +2,7 @@
 //!
 //! Nothing but such lines goes to standard output.
 use crate::say::say;
+use crate::watch_ratio::watch_ratio;
 use crate::{browser, build, worker};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
@@ -14,6 +15,7 @@ use std::process::{Command, Stdio};
 pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
+    say(&format!("watch_ratio_10k {:.2} times", watch_ratio()));
     if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
 }
 

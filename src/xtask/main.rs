@@ -11,6 +11,7 @@ mod shots;
 mod stamp;
 mod test;
 mod tools;
+mod watch_ratio;
 mod worker;
 
 use anyhow::{Result, bail};
