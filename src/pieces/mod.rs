@@ -3,6 +3,7 @@
 //! Between parts, which know no sheep, and screens, which know no other screen.
 
 mod amend;
+mod duty_ribbon;
 mod ewe_picker;
 mod feed_sheet;
 mod lamb_row;
@@ -14,13 +15,14 @@ mod top;
 mod weight_field;
 
 pub(crate) use amend::AmendSheet;
+pub(crate) use duty_ribbon::DutyRibbon;
 pub(crate) use ewe_picker::{EwePicker, Picked};
 pub(crate) use feed_sheet::{FeedSheet, tube};
 pub(crate) use lamb_row::LambRow;
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
 pub(crate) use small_sheets::{BellySheet, DeathSheet, TextSheet, VigorSheet};
 pub(crate) use standing::Standing;
-pub(crate) use timeline::AnimalTimeline;
+pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use top::Top;
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
 

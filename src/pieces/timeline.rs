@@ -2,7 +2,8 @@
 
 use crate::parts::live;
 use leptos::prelude::*;
-use yeanling_core::book::{Animal, EntryId, Event};
+use yeanling_core::book::{Animal, EntryId, Event, PenId};
+use yeanling_core::flock::{Flock, Line};
 use yeanling_core::units::Moment;
 
 use super::AmendSheet;
@@ -21,6 +22,17 @@ struct Told {
     readable: bool,
 }
 
+fn told(line: &Line, flock: &Flock) -> Told {
+    Told {
+        entry: line.entry,
+        at: line.at,
+        text: noted::line(&line.event, flock, flock.practice.system),
+        amended: line.amended,
+        struck: line.struck,
+        readable: !matches!(line.event, Event::Unread(_)),
+    }
+}
+
 /// Shows the timeline of an animal.
 #[component]
 pub(crate) fn AnimalTimeline(
@@ -28,24 +40,34 @@ pub(crate) fn AnimalTimeline(
     animal: Animal,
 ) -> impl IntoView {
     let farm = use_farm();
-    let told = Memo::new(move |_| {
+    let all = Memo::new(move |_| {
         farm.with(|ground| {
-            let system = ground.flock.practice.system;
-            ground
-                .flock
-                .lines_of(animal)
-                .rev()
-                .map(|line| Told {
-                    entry: line.entry,
-                    at: line.at,
-                    text: noted::line(&line.event, &ground.flock, system),
-                    amended: line.amended,
-                    struck: line.struck,
-                    readable: !matches!(line.event, Event::Unread(_)),
-                })
-                .collect::<Vec<_>>()
+            let flock = &ground.flock;
+            flock.lines_of(animal).rev().map(|line| told(line, flock)).collect::<Vec<_>>()
         })
     });
+    view! { <Lines told=all /> }
+}
+
+/// Shows the timeline of a pen.
+#[component]
+pub(crate) fn PenTimeline(
+    /// Which.
+    pen: PenId,
+) -> impl IntoView {
+    let farm = use_farm();
+    let all = Memo::new(move |_| {
+        farm.with(|ground| {
+            let flock = &ground.flock;
+            flock.lines_of_pen(pen).rev().map(|line| told(line, flock)).collect::<Vec<_>>()
+        })
+    });
+    view! { <Lines told=all /> }
+}
+
+#[component]
+fn Lines(told: Memo<Vec<Told>>) -> impl IntoView {
+    let farm = use_farm();
     let entries =
         Memo::new(move |_| told.with(|told| told.iter().map(|line| line.entry).collect::<Vec<_>>()));
     let changing = RwSignal::new(None::<EntryId>);

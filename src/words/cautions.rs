@@ -15,5 +15,9 @@ pub const TUBE: &[&str] = &[
 pub const PEOPLE: &str = "Anyone who is or may be pregnant keeps away from lambing ewes, newborn lambs, afterbirth and \
      soiled clothes: some infections of sheep can harm an unborn child.";
 
+/// How a hand goes into a ewe.
+pub const HANDS: &str = "Clean hand, short nails, a glove, plenty of lubricant. One person’s pull at most, with her straining. If in \
+     doubt, call your vet.";
+
 /// What the whole program is.
 pub const GENERAL: &str = "This helps you decide. It does not replace your vet.";

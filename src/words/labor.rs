@@ -1,7 +1,9 @@
 //! The words around lambing: signs, what shows, what a hand finds, and what each asks for.
 
 use yeanling_core::book::{Found, Lie, Part, Sign};
+use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
+use yeanling_core::watch::Task;
 
 /// Every sign, the one that starts the clock first.
 pub(crate) const SIGNS: [Sign; 5] =
@@ -124,5 +126,63 @@ pub(crate) const fn found(found: Found) -> &'static str {
         Found::NothingYet => "Open, no lamb in reach",
         Found::Empty => "No further lamb",
         Found::Lamb(how) => lie(how),
+    }
+}
+
+/// Heads the signs.
+pub(crate) const SIGNS_TITLE: &str = "Signs";
+/// Heads what starts the clocks.
+pub(crate) const LABOR_TITLE: &str = "Before the lamb";
+/// The water bag, or waters.
+pub(crate) const WATERS: &str = "Water bag";
+/// Hard straining.
+pub(crate) const STRAINING: &str = "Straining";
+/// Opens what shows.
+pub(crate) const SHOWS: &str = "What shows…";
+/// Asks what shows.
+pub(crate) const SHOWS_ASK: &str = "What shows?";
+/// Opens what a hand found.
+pub(crate) const HAND: &str = "Clean hand…";
+/// Asks what a hand found.
+pub(crate) const HAND_ASK: &str = "What did your hand find?";
+/// Heads the lies.
+pub(crate) const LIES_TITLE: &str = "A lamb, lying so";
+/// Help was begun.
+pub(crate) const HELP: &str = "Helping";
+/// The vet was called.
+pub(crate) const VET: &str = "Vet called";
+/// She was looked at.
+pub(crate) const LOOKED: &str = "Looked, all well";
+/// The signs came to nothing.
+pub(crate) const NOT_LAMBING: &str = "Not lambing";
+/// Stands behind the time that has passed.
+pub(crate) const SO_FAR: &str = "so far";
+
+/// Returns what a duty is counted from: "since waters or straining 02:10".
+pub(crate) fn since(task: Task, clock: &str) -> String {
+    let what = match task {
+        Task::HandCheck { .. } => "since waters, straining or the last check",
+        Task::Progress => "since this showed",
+        Task::NeckTight | Task::PutRight { .. } => "since the hand or the help",
+        Task::NextLamb { .. } | Task::Afterbirth { .. } => "since the last lamb",
+        Task::LongRestless => "restless since",
+        _ => "since the last look",
+    };
+    format!("{what} {clock}")
+}
+
+/// Returns what was seen, in a few words.
+pub(crate) fn saw(saw: Saw) -> &'static str {
+    match saw {
+        Saw::Sign(how) => sign(how),
+        Saw::WaterBag => WATERS,
+        Saw::Straining => STRAINING,
+        Saw::Part(what) => part(what),
+        Saw::Check(what) => found(what),
+        Saw::Help => HELP,
+        Saw::Vet => VET,
+        Saw::Look => LOOKED,
+        Saw::NotLambing => NOT_LAMBING,
+        Saw::Afterbirth => "Afterbirth",
     }
 }

@@ -89,6 +89,21 @@ pub(crate) fn done(task: Task, system: System) -> String {
     }
 }
 
+/// Returns the heading over why an ewe's duty is due.
+pub(crate) const fn kind_title(kind: DutyKind) -> &'static str {
+    match kind {
+        DutyKind::LongRestless => "Restless too long",
+        DutyKind::HandCheck => "Clean hand check",
+        DutyKind::Progress => "No progress",
+        DutyKind::NeckTight => "Neck of the womb tight",
+        DutyKind::PutRight => "Putting the lamb right",
+        DutyKind::NextLamb => "The next lamb",
+        DutyKind::Afterbirth => "The afterbirth",
+        DutyKind::LetOut => "Out of the pen",
+        _ => "A look",
+    }
+}
+
 /// Returns what a duty is called when it is put off.
 pub(crate) const fn kind(kind: DutyKind) -> &'static str {
     match kind {
@@ -184,4 +199,9 @@ pub(crate) fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
         (None, Some(feed)) => format!("Fed {}", day_and_clock(feed.at, now)),
         (None, None) => String::new(),
     }
+}
+
+/// Tells the ribbon of a duty in words.
+pub(crate) fn ribbon(since: &str, due: &str, says: &str) -> String {
+    format!("Counted from {since}, due {due}: {}.", says.replace('*', ""))
 }

@@ -10,6 +10,8 @@ pub struct Duty {
     pub subject: Animal,
     /// What.
     pub task: Task,
+    /// What it is counted from: a birth, a sign, the last feed.
+    pub since: Moment,
     /// When it comes into sight.
     pub from: Moment,
     /// When it should be done.

@@ -82,6 +82,7 @@ pub(super) fn duty(flock: &Flock, stay: &Stay, now: Moment) -> Option<Duty> {
     only_stay.then(|| Duty {
         subject: stay.animal,
         task: Task::LetOut,
+        since: stay.since,
         from: ready.stay_over - TimeDelta::hours(1),
         due: ready.stay_over,
         late: ready.stay_over + LATE_AFTER,

@@ -1,5 +1,6 @@
 //! One ewe at work: each lamb as it comes, everything for it on one screen, every tap saved as it is made.
 
+mod labor;
 mod one_lamb;
 mod weight;
 mod who;
@@ -11,6 +12,7 @@ use yeanling_core::flock::Litter;
 
 pub(crate) use who::Who;
 
+use labor::LaborPart;
 use one_lamb::OneLamb;
 
 use crate::farm::{Farm, Ground, use_farm};
@@ -112,7 +114,11 @@ pub(crate) fn Lambing(
             <LitterTabs lambs=lambs selected=selected chosen=chosen />
             {live(move || { match selected.get() {
                 Some(lamb) => view! { <OneLamb id=lamb /> }.into_any(),
-                None => view! { <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born /> }.into_any(),
+                None => view! {
+                    <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born />
+                    {live(move || dam.get().map(|ewe| view! { <LaborPart ewe=ewe /> }).into_any())}
+                }
+                .into_any(),
             } }.into_any())}
             {live(move || (dam.get().is_none() && selected.get().is_some())
                     .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> }).into_any())}

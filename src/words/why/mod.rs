@@ -3,6 +3,7 @@
 mod birth_weight;
 mod bottle;
 mod colostrum;
+mod labor;
 mod next_feed;
 mod vigor;
 mod window;
@@ -10,6 +11,7 @@ mod window;
 pub use birth_weight::{birth_weight, verdict};
 pub use bottle::bottle;
 pub use colostrum::colostrum;
+pub use labor::labor;
 pub use next_feed::next_feed;
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use window::window;

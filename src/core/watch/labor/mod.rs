@@ -87,6 +87,7 @@ fn counted(
     Duty {
         subject: Animal::Ewe(ewe.id),
         task,
+        since: from,
         from,
         due: from + due,
         late: from + late,

@@ -36,6 +36,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     Some(Duty {
         subject: Animal::Lamb(lamb.id),
         task: Task::Feed { volume },
+        since: last.at,
         from: last.at,
         due,
         late: due + LATE_AFTER,

@@ -45,6 +45,7 @@ fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: 
     Duty {
         subject: Animal::Lamb(lamb.id),
         task,
+        since: lamb.born,
         from: lamb.born,
         due: lamb.born + due,
         late: lamb.born + late,
@@ -58,6 +59,7 @@ fn at_once(lamb: &Lamb, task: Task, from: Moment, late: TimeDelta, discharge: Di
     Duty {
         subject: Animal::Lamb(lamb.id),
         task,
+        since: from,
         from,
         due: from,
         late: from + late,
