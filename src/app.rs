@@ -80,6 +80,8 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::LambingEwe(_)
                     | Screen::LambingUnknown
                     | Screen::LambingLamb(_)
+                    | Screen::Pens
+                    | Screen::Pen(_)
             )
         }),
         tab(Screen::Flock, words::FLOCK, |screen| {

@@ -1,6 +1,6 @@
 //! Which screen stands at which address: a closed type, read from and written as what follows the `#`.
 
-use yeanling_core::book::{EweId, LambId};
+use yeanling_core::book::{EweId, LambId, PenId};
 
 use crate::browser::place;
 
@@ -24,6 +24,10 @@ pub enum Screen {
     Ewe(EweId),
     /// All animals.
     Flock,
+    /// Who is in which pen.
+    Pens,
+    /// One pen.
+    Pen(PenId),
     /// Every calculation without any record.
     Figures,
     /// Send the book, take one in.
@@ -63,6 +67,8 @@ impl Screen {
             ["lamb", id] => id.parse().map_or(Self::Lost, Self::Lamb),
             ["ewe", id] => id.parse().map_or(Self::Lost, Self::Ewe),
             ["flock"] => Self::Flock,
+            ["pens"] => Self::Pens,
+            ["pen", id] => id.parse().map_or(Self::Lost, Self::Pen),
             ["figures"] => Self::Figures,
             ["hand-over"] => Self::HandOver,
             ["help"] => Self::Help,
@@ -84,6 +90,8 @@ impl Screen {
             Self::Lamb(id) => format!("#/lamb/{id}"),
             Self::Ewe(id) => format!("#/ewe/{id}"),
             Self::Flock => "#/flock".to_owned(),
+            Self::Pens => "#/pens".to_owned(),
+            Self::Pen(id) => format!("#/pen/{id}"),
             Self::Figures => "#/figures".to_owned(),
             Self::HandOver => "#/hand-over".to_owned(),
             Self::Help => "#/help".to_owned(),
@@ -100,7 +108,7 @@ mod tests {
     #[test]
     fn every_address_leads_back_to_its_screen() {
         let id = uuid::Uuid::from_u128(0x0193_5d5a_0000_7000_8000_0000_0000_0001);
-        let (ewe, lamb) = (EweId::from_uuid(id), LambId::from_uuid(id));
+        let (ewe, lamb, pen) = (EweId::from_uuid(id), LambId::from_uuid(id), PenId::from_uuid(id));
         for screen in [
             Screen::Watch,
             Screen::Lambing,
@@ -110,6 +118,8 @@ mod tests {
             Screen::Lamb(lamb),
             Screen::Ewe(ewe),
             Screen::Flock,
+            Screen::Pens,
+            Screen::Pen(pen),
             Screen::Figures,
             Screen::HandOver,
             Screen::Help,

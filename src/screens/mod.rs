@@ -9,6 +9,7 @@ mod lamb;
 mod lambing;
 mod lost;
 mod more;
+mod pens;
 mod practice;
 mod watch;
 
@@ -27,6 +28,8 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
         Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
+        Screen::Pens => view! { <pens::Pens /> }.into_any(),
+        Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),

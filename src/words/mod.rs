@@ -17,6 +17,7 @@ pub(crate) mod lamb;
 pub(crate) mod lambing;
 pub(crate) mod more;
 pub(crate) mod noted;
+pub(crate) mod pens;
 pub(crate) mod practice;
 pub(crate) mod refusals;
 pub(crate) mod watch;

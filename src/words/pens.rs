@@ -1,0 +1,112 @@
+//! The bonding pens: who is in, who may go out, and why not yet.
+
+use yeanling_core::book::{Animal, PenSize};
+use yeanling_core::flock::{Flock, Pen};
+use yeanling_core::units::{Moment, System};
+use yeanling_core::watch::{Readiness, WhyNot};
+
+use super::animals;
+use super::common::{day_and_clock, length, span};
+
+/// The screen's name.
+pub(crate) const TITLE: &str = "Pens";
+/// Says what to do first.
+pub(crate) const EMPTY: &str = "No pens yet. Set one up, then put a ewe in: her lambs go with her.";
+/// Sets a pen up.
+pub(crate) const NEW: &str = "Set up a pen";
+/// Labels the name.
+pub(crate) const NAME: &str = "What it is called";
+/// Labels one side.
+pub(crate) const WIDE: &str = "Wide, if you like";
+/// Labels the other side.
+pub(crate) const DEEP: &str = "Deep, if you like";
+/// Explains the size.
+pub(crate) const SIZES: &str = "Printed for small, middling and large ewes: 4 × 4, 5 × 5 and 5 × 6 ft (1.2 × 1.2, 1.5 × 1.5, 1.5 × 1.8 m).";
+/// One side alone was given.
+pub(crate) const BOTH_SIDES: &str = "Give both sides, or neither.";
+/// A pen of that name stands already.
+pub(crate) const SAME_NAME: &str = "There is a pen of that name. Give this one another.";
+/// Puts a ewe in.
+pub(crate) const PUT_IN: &str = "Put in…";
+/// Asks who goes in.
+pub(crate) const PUT_IN_ASK: &str = "Who goes in?";
+/// Lets them out.
+pub(crate) const OUT: &str = "Out";
+/// Moves them.
+pub(crate) const MOVE: &str = "Move…";
+/// Asks where to.
+pub(crate) const MOVE_ASK: &str = "Into which pen?";
+/// Cleaned and bedded.
+pub(crate) const CLEANED: &str = "Cleaned, bedded";
+/// Gives another name.
+pub(crate) const RENAME: &str = "Another name";
+/// Takes the pen down.
+pub(crate) const CLOSE: &str = "Take it down";
+/// Nobody is in.
+pub(crate) const NOBODY: &str = "Empty, clean";
+/// Nobody is in, and it was used.
+pub(crate) const SOILED: &str = "Empty, not cleaned since";
+/// They went in without cleaning.
+pub(crate) const NOT_CLEANED: &str = "Not cleaned before they went in.";
+/// More than one ewe.
+pub(crate) const TWO_EWES: &str = "Two ewes in one pen: lambs may be mixed up.";
+/// They may go.
+pub(crate) const READY: &str = "*May go out*";
+/// Was taken down.
+pub(crate) const CLOSED: &str = "This pen was taken down. Its record stays.";
+/// Puts her into a pen.
+pub(crate) const INTO: &str = "Into a pen…";
+/// Leads to the pens where there are none.
+pub(crate) const NO_PENS: &str = "No pen stands yet. Set one up under Pens.";
+/// Says that the dam takes it.
+pub(crate) const ACCEPTS: &str = "Dam takes it";
+/// Says that the dam turns it away.
+pub(crate) const TURNS_AWAY: &str = "Dam turns it away";
+
+/// Returns the name of a pen for a heading or a row.
+pub(crate) fn pen(pen: &Pen) -> String {
+    format!("Pen {}", pen.name)
+}
+
+/// Returns a size: "1.5 × 1.8 m".
+pub(crate) fn size(size: PenSize, system: System) -> String {
+    let wide = length(size.wide, system);
+    let number = wide.split(' ').next().unwrap_or_default().to_owned();
+    format!("{number} × {}", length(size.deep, system))
+}
+
+/// Returns who is in and since when: "Ewe 14 and 2 lambs · 1 day 2 h".
+pub(crate) fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) -> String {
+    let name = animals::animal(flock, animal);
+    let with = match animal {
+        Animal::Ewe(ewe) => match flock.lambs_at_foot(ewe).len() {
+            0 => String::new(),
+            1 => " and her lamb".to_owned(),
+            lambs => format!(" and {lambs} lambs"),
+        },
+        Animal::Lamb(_) => String::new(),
+    };
+    format!("*{name}*{with} · in for {}", span(now.since(since)))
+}
+
+/// Returns whether a pair may go out, and all that holds it back.
+pub(crate) fn readiness(flock: &Flock, readiness: &Readiness, now: Moment) -> String {
+    if readiness.why_not.is_empty() {
+        return READY.to_owned();
+    }
+    let why: Vec<String> =
+        readiness.why_not.iter().map(|why| why_not(flock, *why, readiness.stay_over, now)).collect();
+    format!("Not yet: {}", why.join("; "))
+}
+
+fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String {
+    match why {
+        WhyNot::Stay => format!("the stay ends {}", day_and_clock(stay_over, now)),
+        WhyNot::NotFed(lamb) => format!("{} not seen to suck, nor fed", animals::lamb_of(flock, lamb)),
+        WhyNot::Temperature(lamb) => {
+            format!("{} was not at 39–40 °C when last read", animals::lamb_of(flock, lamb))
+        }
+        WhyNot::TurnedAway(lamb) => format!("{} is turned away by its dam", animals::lamb_of(flock, lamb)),
+        WhyNot::NoLambs => "no living lamb with her".to_owned(),
+    }
+}
