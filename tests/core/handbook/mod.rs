@@ -3,13 +3,23 @@
 mod birth_weight;
 mod body_temperature;
 mod bottle;
+mod chill;
 mod cold_lamb;
 mod colostrum;
 mod feeds;
+mod laws;
+mod marking;
+mod mixing;
+mod navel;
+mod passive_transfer;
+mod powder;
 mod quality;
 mod sources;
+mod ten_point;
+mod tube;
 mod vigor;
 mod warming;
+mod weaning;
 mod window;
 
 use yeanling_core::units::{Mass, Temperature, TimeDelta, Volume};

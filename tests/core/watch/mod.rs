@@ -2,6 +2,7 @@
 
 mod allow;
 mod bottle;
+mod choices;
 mod newborn;
 mod order;
 
