@@ -43,7 +43,7 @@ pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, Small
 pub use card::Card;
 pub use caution::Caution;
 pub use choices::{Choice, Choices};
-pub use drawing::{Drawing, DrawnButton};
+pub use drawing::DrawnButton;
 pub use empty::Empty;
 pub use facts::{Fact, Facts};
 pub use field::{Field, FieldKind};

@@ -168,7 +168,7 @@ impl Draft {
             }
             (Self::Temperature { text, system }, Event::TemperatureTaken { temperature, .. }) => {
                 *temperature = Temperature::parse(&text.get_untracked(), system)
-                    .map_err(|wrong| errors::typed(&wrong, errors::Field::Temperature, system))?;
+                    .map_err(|wrong| errors::typed(&wrong, errors::Field::LambTemperature, system))?;
             }
             (Self::Born { sex, alive }, Event::LambBorn { sex: s, alive: a, .. }) => {
                 *s = sex.get_untracked();

@@ -1,7 +1,7 @@
 //! Quantities and times as people read them, in the farm's own units.
 
 use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
-use yeanling_core::units::{Length, Mass, Moment, System, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Length, Mass, Moment, Rain, Speed, System, Temperature, TimeDelta, Volume};
 
 /// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
 pub fn mass(mass: Mass, system: System) -> String {
@@ -80,6 +80,31 @@ pub fn length(length: Length, system: System) -> String {
     match system {
         System::Metric => format!("{} m", number(length.as_meters(), 2)),
         System::Us => format!("{} ft", number(length.as_feet(), 1)),
+    }
+}
+
+/// Returns a temperature in the farm's units with the other in brackets: "38.5 °C (101.3 °F)".
+pub fn temperature_both(read: Temperature, system: System) -> String {
+    let other = match system {
+        System::Metric => System::Us,
+        System::Us => System::Metric,
+    };
+    format!("{} ({})", temperature(read, system), temperature(read, other))
+}
+
+/// Returns a wind such as "4 m/s" or "9 mph".
+pub fn wind(wind: Speed, system: System) -> String {
+    match system {
+        System::Metric => format!("{} m/s", number(wind.as_meters_per_second(), 1)),
+        System::Us => format!("{} mph", number(wind.as_miles_per_hour(), 1)),
+    }
+}
+
+/// Returns rain such as "10 mm" or "0.39 in".
+pub fn rain(rain: Rain, system: System) -> String {
+    match system {
+        System::Metric => format!("{} mm", number(rain.as_millimeters(), 1)),
+        System::Us => format!("{} in", number(rain.as_inches(), 2)),
     }
 }
 

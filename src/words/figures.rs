@@ -225,7 +225,7 @@ mod tests {
 
     #[test]
     fn powder_is_told_in_grams_and_water_in_both_units() {
-        let (grams, milliliters) = yeanling_core::reckon::bottle::mix(Volume::from_milliliters(150.0));
+        let (grams, milliliters) = yeanling_core::reckon::mixing::mix(Volume::from_milliliters(150.0));
         assert_eq!(powder(grams), "30 g");
         assert_eq!(water(milliliters, System::Metric), "powder + 120 ml (4.1 fl oz) water");
     }

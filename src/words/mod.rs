@@ -3,7 +3,10 @@
 //! Words know what the core's types mean and nothing of how or where they are shown.
 
 pub(crate) mod animals;
+pub(crate) mod bag;
 pub(crate) mod cautions;
+pub(crate) mod chill;
+pub(crate) mod cold_lamb;
 pub(crate) mod common;
 pub(crate) mod errors;
 pub(crate) mod ewe;
@@ -15,10 +18,12 @@ pub(crate) mod help;
 pub(crate) mod labor;
 pub(crate) mod lamb;
 pub(crate) mod lambing;
+pub(crate) mod marking;
 pub(crate) mod more;
 pub(crate) mod noted;
 pub(crate) mod pens;
 pub(crate) mod practice;
 pub(crate) mod refusals;
 pub(crate) mod watch;
+pub(crate) mod weaning;
 pub(crate) mod why;

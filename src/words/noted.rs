@@ -99,6 +99,15 @@ fn chose(choice: &Choice) -> String {
         Choice::Limits(_) => "Limits of the watch changed".to_owned(),
         Choice::LaborLimits(_) => "Limits around lambing changed".to_owned(),
         Choice::PenStay(_) => "Stay in the pens changed".to_owned(),
+        Choice::FreezerLife(life) => format!("Frozen colostrum keeps {}", practice::freezer_life(*life).0),
+        Choice::PowderRate(rate) => format!("Powder at {}", practice::rate(*rate)),
+        Choice::PowderRule(rule) => format!("Powder to weaning by {}", practice::powder_rule(*rule).0),
+        Choice::WeaningRule(rule) => format!("Weaning by {}", practice::weaning_rule(*rule).0),
+        Choice::BreedMeans(means) => format!("Birth weights: {}", practice::breed_means(*means).0),
+        Choice::Vigor(scale) => format!("Vigor on {}", practice::vigor(*scale).0),
+        Choice::ChillLimit(limit) => format!("Chill by {}", practice::chill_limit(*limit).0),
+        Choice::Rings(rings) => format!("Rings: {}", practice::rings(*rings)),
+        Choice::DamsVaccinated(vaccinated) => practice::dams_vaccinated(*vaccinated).to_owned(),
     }
 }
 

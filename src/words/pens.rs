@@ -54,14 +54,9 @@ pub(crate) const TWO_EWES: &str = "Two ewes in one pen: lambs may be mixed up.";
 pub(crate) const READY: &str = "*May go out*";
 /// Was taken down.
 pub(crate) const CLOSED: &str = "This pen was taken down. Its record stays.";
-/// Puts her into a pen.
-pub(crate) const INTO: &str = "Into a pen…";
-/// Leads to the pens where there are none.
-pub(crate) const NO_PENS: &str = "No pen stands yet. Set one up under Pens.";
-/// Says that the dam takes it.
-pub(crate) const ACCEPTS: &str = "Dam takes it";
-/// Says that the dam turns it away.
-pub(crate) const TURNS_AWAY: &str = "Dam turns it away";
+
+/// Says where a pen comes from.
+pub(crate) const NO_PENS: &str = "No other pen stands yet. Set one up under Pens.";
 
 /// Returns the name of a pen for a heading or a row.
 pub(crate) fn pen(pen: &Pen) -> String {

@@ -1,7 +1,12 @@
 //! The farm's choices.
 
-use yeanling_core::practice::{BottleTable, DayRule, Housing, Limit};
-use yeanling_core::units::System;
+use yeanling_core::practice::{
+    BottleTable, BreedMeans, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit, PowderRule,
+    RingRule, Rings, VigorInUse, WeaningRule,
+};
+use yeanling_core::units::{Strength, System};
+
+use super::common::number;
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Practice";
@@ -63,6 +68,113 @@ pub(crate) const fn bottle_table(table: BottleTable) -> (&'static str, &'static 
         BottleTable::VetSupplier => ("Vet supplier’s table", "our default: steps by week, in ml"),
         BottleTable::UsHandbook => ("US handbook’s table", "smaller feeds, in fl oz"),
     }
+}
+
+/// Returns how long frozen colostrum keeps, and a few words about it.
+pub(crate) const fn freezer_life(life: FreezerLife) -> (&'static str, &'static str) {
+    match life {
+        FreezerLife::SixMonths => ("6 months", "Ozarks Farm, the strictest"),
+        FreezerLife::OneYear => ("1 year", "our default: common practice, between the two in print"),
+        FreezerLife::TwoYears => ("2 years", "SRUC, at −18 °C (0 °F)"),
+    }
+}
+
+/// Returns a powder rule's name and a few words about it.
+pub(crate) const fn powder_rule(rule: PowderRule) -> (&'static str, &'static str) {
+    match rule {
+        PowderRule::NewZealand => ("New Zealand, 7 kg (15 lb)", "the least in print"),
+        PowderRule::Ndsu => {
+            ("NDSU, 6.8 to 9.1 kg (15 to 20 lb)", "our default: the middle of what is printed")
+        }
+        PowderRule::FarmersJournal => ("Irish Farmers Journal, 13 kg (29 lb)", "the most in print"),
+    }
+}
+
+/// Returns a weaning rule's name and a few words about it.
+pub(crate) const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static str) {
+    match rule {
+        WeaningRule::FeedMaker => (
+            "feed maker’s rule",
+            "our default: 35 days, 2.5 × its birth weight, 250 g (9 oz) of solids on 3 days running",
+        ),
+        WeaningRule::Teagasc => {
+            ("Teagasc’s rule", "about 5 weeks, 9 kg (20 lb), 250 g (9 oz) of solids on 3 days running")
+        }
+        WeaningRule::FourWeeks => {
+            ("the four-week rule", "common practice: 4 weeks at the earliest, and the same solids")
+        }
+    }
+}
+
+/// Returns whose mean birth weights, and a few words about it.
+pub(crate) const fn breed_means(means: BreedMeans) -> (&'static str, &'static str) {
+    match means {
+        BreedMeans::NoBreed => ("no breed’s", "our default: your own once there are 15"),
+        BreedMeans::Katahdin => ("Katahdin", "recalled, not checked"),
+        BreedMeans::StCroix => ("St Croix", "recalled, not checked; singles only"),
+        BreedMeans::Dorper => ("Dorper", "recalled, not checked; singles only"),
+    }
+}
+
+/// Returns a vigor scale's name and a few words about it.
+pub(crate) const fn vigor(scale: VigorInUse) -> (&'static str, &'static str) {
+    match scale {
+        VigorInUse::FourGrade => ("four grades", "our default: 1 is best, no instrument"),
+        VigorInUse::TenPoint => ("ten points", "10 is best; 8 without an ear oximeter"),
+    }
+}
+
+/// Returns a chill limit's name and a few words about it.
+pub(crate) const fn chill_limit(limit: ChillLimit) -> (&'static str, &'static str) {
+    match limit {
+        ChillLimit::Victoria1000 => ("Agriculture Victoria, 1000", "our default: the stricter"),
+        ChillLimit::Murdoch1100 => ("Murdoch, 1100", "cold stress"),
+    }
+}
+
+/// Returns a ring rule’s name and a few words about it.
+pub(crate) fn ring_rule(rule: RingRule) -> (String, &'static str) {
+    let (name, note) = match rule {
+        RingRule::NoRings => ("no rings", "our default: no reminder"),
+        RingRule::EnglandWales => ("England and Wales", "only in the first 7 days"),
+        RingRule::Germany => ("Germany", "tails under 8 days, castration under 4 weeks"),
+        RingRule::NewSouthWales => ("New South Wales", "to 6 months"),
+        RingRule::NewZealand => ("New Zealand", "to 6 months"),
+        RingRule::Own { days } => return (format!("our own, {days} days"), "your own limit"),
+    };
+    (name.to_owned(), note)
+}
+
+/// Returns the farm's choice about rings: by whose rule, and on which lambs.
+pub(crate) fn rings(rings: Rings) -> String {
+    let on = match (rings.tails, rings.ram_lambs) {
+        (true, true) => "tails and ram lambs",
+        (true, false) => "tails",
+        (false, true) => "ram lambs",
+        (false, false) => "no lambs",
+    };
+    match rings.rule {
+        RingRule::NoRings => "none".to_owned(),
+        RingRule::EnglandWales
+        | RingRule::Germany
+        | RingRule::NewSouthWales
+        | RingRule::NewZealand
+        | RingRule::Own { .. } => format!("{on}, {}", ring_rule(rings.rule).0),
+    }
+}
+
+/// Returns whether the dams had their vaccine.
+pub(crate) const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str {
+    match vaccinated {
+        DamsVaccinated::Unknown => "Dams’ vaccine not known",
+        DamsVaccinated::Yes => "Dams vaccinated",
+        DamsVaccinated::No => "Dams not vaccinated",
+    }
+}
+
+/// Returns a powder rate: "200 g/L".
+pub(crate) fn rate(rate: Strength) -> String {
+    format!("{} g/L", number(rate.as_grams_per_liter(), 1))
 }
 
 /// Returns what a limit is about.

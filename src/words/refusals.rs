@@ -55,5 +55,7 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         }
         Refusal::NotOneAnimal => "These two cannot be one animal.".to_owned(),
         Refusal::Limit(error) => errors::limit(error),
+        Refusal::PowderRate(error) => errors::powder_rate(error),
+        Refusal::Rings(error) => errors::ring_days(error),
     }
 }

@@ -1,12 +1,20 @@
 //! Quantities by their public face: both systems agree, and what people type is read or refused with its reason.
 
 use proptest::prelude::*;
-use uom::si::f64::{Mass as UomMass, Volume as UomVolume};
+use uom::si::f64::{
+    Length as UomLength, Mass as UomMass, ThermodynamicTemperature as UomTemperature,
+    Velocity as UomVelocity, Volume as UomVolume,
+};
+use uom::si::length::{inch, millimeter};
 use uom::si::mass::{kilogram, pound};
+use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
+use uom::si::velocity::{kilometer_per_hour, meter_per_second, mile_per_hour};
 use uom::si::volume::{fluid_ounce, milliliter};
 use yeanling_core::practice::{DayRule, Housing};
 use yeanling_core::reckon::colostrum::want;
-use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, TypedError, Volume};
+use yeanling_core::units::{
+    Brix, Mass, Moment, Rain, Speed, Strength, System, Temperature, TimeDelta, TypedError, Volume,
+};
 
 #[track_caller]
 fn near(got: f64, expected: f64, tolerance: f64) {
@@ -29,6 +37,30 @@ proptest! {
     }
 
     #[test]
+    fn fahrenheit_agrees_with_an_independent_library(fahrenheit in -76.0..248.0) {
+        let expected = UomTemperature::new::<degree_fahrenheit>(fahrenheit).get::<degree_celsius>();
+        near(Temperature::from_fahrenheit(fahrenheit).as_celsius(), expected, 1e-9);
+        near(Temperature::from_fahrenheit(fahrenheit).as_fahrenheit(), fahrenheit, 1e-9);
+    }
+
+    #[test]
+    fn winds_agree_with_an_independent_library(number in 0.0..150.0) {
+        let miles = UomVelocity::new::<mile_per_hour>(number).get::<meter_per_second>();
+        near(Speed::from_miles_per_hour(number).as_meters_per_second(), miles, 1e-3);
+        near(Speed::from_miles_per_hour(number).as_miles_per_hour(), number, 1e-9);
+        let kilometers = UomVelocity::new::<kilometer_per_hour>(number).get::<meter_per_second>();
+        near(Speed::from_kilometers_per_hour(number).as_meters_per_second(), kilometers, 1e-4);
+        near(Speed::from_kilometers_per_hour(number).as_kilometers_per_hour(), number, 1e-9);
+    }
+
+    #[test]
+    fn inches_of_rain_agree_with_an_independent_library(inches in 0.0..12.0) {
+        let expected = UomLength::new::<inch>(inches).get::<millimeter>();
+        near(Rain::from_inches(inches).as_millimeters(), expected, 1e-9);
+        near(Rain::from_inches(inches).as_inches(), inches, 1e-9);
+    }
+
+    #[test]
     fn a_farm_in_pounds_gives_the_same_milliliters(pounds in 2.0..26.0) {
         let kilograms = UomMass::new::<pound>(pounds).get::<kilogram>();
         let of = |weight| want(weight, DayRule::Ahdb200, Housing::Outdoors).expect("in bounds");
@@ -43,7 +75,11 @@ proptest! {
             let _ = Mass::parse(&text, system);
             let _ = Volume::parse(&text, system);
             let _ = Temperature::parse(&text, system);
+            let _ = Speed::parse(&text, system);
+            let _ = Rain::parse(&text, system);
         }
+        let _ = Brix::parse(&text);
+        let _ = Strength::parse(&text);
         let _ = text.parse::<Moment>();
     }
 
@@ -135,6 +171,48 @@ fn a_temperature_is_read_as_people_type_it() {
     near(read("102.2", System::Us), 39.0, 1e-9);
     near(read("102.2 F", System::Metric), 39.0, 1e-9);
     assert!(matches!(Temperature::parse("39 kg", System::Metric), Err(TypedError::OtherUnit { .. })));
+}
+
+#[test]
+fn a_wind_is_read_as_people_type_it() {
+    let read = |text, system| Speed::parse(text, system).expect("this is a wind").as_meters_per_second();
+    for text in ["4", "4 m/s", "4,0 m/s", "14.4 km/h", "14.4 kph", "14.4KM/H"] {
+        near(read(text, System::Metric), 4.0, 1e-9);
+    }
+    near(read("9", System::Us), 4.02, 1e-9);
+    near(read("9 mph", System::Metric), 4.02, 1e-9);
+    near(read("4 m/s", System::Us), 4.0, 1e-9);
+    near(read("-2", System::Metric), -2.0, 1e-9);
+    assert!(matches!(Speed::parse("4 mm", System::Metric), Err(TypedError::OtherUnit { .. })));
+    assert!(matches!(Speed::parse("4 m 2 s", System::Metric), Err(TypedError::NotANumber { .. })));
+}
+
+#[test]
+fn rain_is_read_as_people_type_it() {
+    let read = |text, system| Rain::parse(text, system).expect("this is rain").as_millimeters();
+    for text in ["10", "10 mm", "1 cm", "10,0"] {
+        near(read(text, System::Metric), 10.0, 1e-9);
+    }
+    near(read("0.4", System::Us), 10.16, 1e-9);
+    near(read("0.4 in", System::Metric), 10.16, 1e-9);
+    near(read("0.4\"", System::Us), 10.16, 1e-9);
+    assert!(matches!(Rain::parse("10 ml", System::Metric), Err(TypedError::OtherUnit { .. })));
+    assert!(matches!(Rain::parse("1 in 2 in", System::Us), Err(TypedError::NotANumber { .. })));
+}
+
+#[test]
+fn a_brix_reading_and_a_strength_are_read_as_people_type_them() {
+    for text in ["26.5", "26,5", "26.5 %", "26.5 Brix", "26.5°Bx"] {
+        assert_eq!(Brix::parse(text), Ok(Brix::from_percent(26.5)), "{text}");
+    }
+    for text in ["200", "200 g/l", "200 G/L", "20 g/dL", "200 g per liter"] {
+        assert_eq!(Strength::parse(text), Ok(Strength::from_grams_per_liter(200.0)), "{text}");
+    }
+    assert!(matches!(Brix::parse("26.5 g"), Err(TypedError::OtherUnit { .. })));
+    assert!(matches!(Strength::parse("200 ml"), Err(TypedError::OtherUnit { .. })));
+    assert!(matches!(Brix::parse("26 5"), Err(TypedError::NotANumber { .. })));
+    assert!(matches!(Strength::parse("1 g/l 2"), Err(TypedError::NotANumber { .. })));
+    assert_eq!(Brix::parse(" "), Err(TypedError::Empty));
 }
 
 #[test]

@@ -22,7 +22,9 @@ pub struct Ewe {
 }
 
 impl Ewe {
-    pub(super) const fn new(id: EweId, came: Moment) -> Self {
+    /// Returns a ewe of whom nothing else is known.
+    #[must_use]
+    pub const fn new(id: EweId, came: Moment) -> Self {
         Self { id, came, tag: None, died: None, seen: Vec::new(), labor: None }
     }
 }

@@ -2,7 +2,7 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::{Limit, LimitError, check_all};
+use super::limits::{Limit, LimitError, check_all};
 
 /// Minutes after which the watch asks for a look, a hand or the vet around lambing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]

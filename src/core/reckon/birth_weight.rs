@@ -3,6 +3,7 @@
 //! Few ordinary lambs hit the optimum, so "good" is wider (ours): from half a kilogram under it up to 6 kg.
 
 use super::cited::{HANRAHAN_KEADY, common, memory, ours, seen};
+use crate::practice::BreedMeans;
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds};
 
@@ -29,6 +30,7 @@ pub const SOURCES: &[Source] = &[
     memory("Under 3.0 kg: watch"),
     common("Over about 6 kg: a hard birth"),
     memory("Hair-breed means"),
+    ours("The flock's own mean replaces any other from 15 lambs of a litter size on"),
     ours("Good is from 0.5 kg under the optimum to 6 kg; very light is under 3.0, 2.8 or 2.3 kg by litter"),
 ];
 
@@ -187,3 +189,119 @@ pub fn litter_alarm(weight: Mass, litter_mean: Mass, flock_mean_for_size: Mass) 
 
 /// Weights are kept to a gram, so that a gap of exactly 1 kg is not more than 1 kg.
 const HALF_A_GRAM: f64 = 0.000_5;
+
+/// From so many lambs of a litter size on, the flock's own mean replaces any other (ours).
+pub const OWN_FROM: u16 = 15;
+
+/// The flock's own mean for a litter size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct OwnMean {
+    /// The mean.
+    pub mean: Mass,
+    /// Over so many lambs.
+    pub lambs: u16,
+}
+
+/// Which mean a weight was held against.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum MeanUsed {
+    /// The flock's own, over so many lambs.
+    Own {
+        /// How many.
+        lambs: u16,
+    },
+    /// A breed's (memory, low confidence), until the flock has enough lambs of its own.
+    Breed {
+        /// Which breed.
+        breed: BreedMeans,
+        /// How many lambs of its own the flock has so far.
+        lambs: u16,
+    },
+    /// None: only the optimum by litter size.
+    Optimum {
+        /// How many lambs of its own the flock has so far.
+        lambs: u16,
+    },
+}
+
+/// A birth weight against its band, its litter and its flock.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Against {
+    /// Where it lies by litter size.
+    pub band: Band,
+    /// The mean of its litter, if all are weighed.
+    pub litter_mean: Option<Mass>,
+    /// Which mean stands for the flock.
+    pub used: MeanUsed,
+    /// That mean; none when only the optimum is there.
+    pub mean: Option<Mass>,
+    /// Under half of such lambs live (Wilson 2025): see `litter_alarm`. Never from a breed's recalled mean.
+    pub red: bool,
+}
+
+/// Returns a breed's mean for a litter size: the middle of its range, or none where none is recalled (memory).
+///
+/// ```
+/// use yeanling_core::practice::BreedMeans;
+/// use yeanling_core::reckon::birth_weight::breed_mean;
+/// use yeanling_core::units::Mass;
+/// assert_eq!(breed_mean(BreedMeans::Dorper, 1), Some(Mass::from_kilograms(4.25)));
+/// assert_eq!(breed_mean(BreedMeans::Dorper, 2), None);
+/// ```
+#[must_use]
+pub fn breed_mean(breed: BreedMeans, litter_size: u8) -> Option<Mass> {
+    let name = match breed {
+        BreedMeans::NoBreed => return None,
+        BreedMeans::Katahdin => "Katahdin",
+        BreedMeans::StCroix => "St Croix",
+        BreedMeans::Dorper => "Dorper",
+    };
+    let means = HAIR_BREEDS.iter().find(|means| means.breed == name)?;
+    let place = usize::from(litter_size.clamp(1, 3)) - 1;
+    let (least, most) = means.by_litter.get(place).copied().flatten()?;
+    Some(Mass::from_kilograms(f64::midpoint(least.as_kilograms(), most.as_kilograms())))
+}
+
+/// Returns a birth weight against its band, its litter's mean and the flock's.
+///
+/// The flock's own mean for this litter size counts from `OWN_FROM` lambs on; before that a breed's, if the farm chose
+/// one. Red needs the flock's own mean: a recalled one is no ground for an alarm (ours).
+///
+/// # Errors
+/// The weight, the litter's mean or the flock's is outside `Mass::AT_BIRTH`.
+///
+/// ```
+/// use yeanling_core::practice::BreedMeans;
+/// use yeanling_core::reckon::birth_weight::{OwnMean, against};
+/// use yeanling_core::units::Mass;
+/// let kg = Mass::from_kilograms;
+/// let own = Some(OwnMean { mean: kg(4.1), lambs: 15 });
+/// assert!(against(kg(2.8), 3, Some(kg(3.9)), own, BreedMeans::NoBreed).unwrap().red);
+/// ```
+pub fn against(
+    weight: Mass,
+    litter_size: u8,
+    litter_mean: Option<Mass>,
+    own: Option<OwnMean>,
+    breed: BreedMeans,
+) -> Result<Against, OutOfBounds<Mass>> {
+    let band = band(weight, litter_size)?;
+    let litter_mean = litter_mean.map(|mean| Mass::AT_BIRTH.check(mean)).transpose()?;
+    let own_mean = own.map(|own| Mass::AT_BIRTH.check(own.mean)).transpose()?;
+    let lambs = own.map_or(0, |own| own.lambs);
+    let breed_mean = breed_mean(breed, litter_size);
+    let (used, mean) = if lambs >= OWN_FROM && own_mean.is_some() {
+        (MeanUsed::Own { lambs }, own_mean)
+    } else if breed_mean.is_some() {
+        (MeanUsed::Breed { breed, lambs }, breed_mean)
+    } else {
+        (MeanUsed::Optimum { lambs }, None)
+    };
+    let red = match used {
+        MeanUsed::Own { .. } => {
+            litter_mean.zip(mean).is_some_and(|(litter, flock)| litter_alarm(weight, litter, flock))
+        }
+        MeanUsed::Breed { .. } | MeanUsed::Optimum { .. } => false,
+    };
+    Ok(Against { band, litter_mean, used, mean, red })
+}

@@ -4,30 +4,25 @@
 //! its day 35 ends where weaning begins.
 
 use super::PerKilogram;
-use super::Strength;
 use super::cited::{VET_SUPPLIER, ours, seen};
 use super::colostrum::ONE_FEED;
 use super::feeds::{ASSUMED, FIRST_WEEK};
 use crate::practice::BottleTable;
 use crate::source::Source;
-use crate::units::{Mass, OutOfBounds, TimeDelta, Volume};
+use crate::units::{Mass, NaiveTime, OutOfBounds, TimeDelta, Volume};
 
 /// The most in a day for the present weight (the vet supplier of table one).
 pub const MOST_IN_A_DAY: PerKilogram = PerKilogram::from_milliliters(200.0);
 
-/// The printed strength: 200 g of powder in each liter of the finished mix. The label's own rate comes first.
-pub const MIX: Strength = Strength::from_grams_per_liter(200.0);
-
 const US_HANDBOOK: Source = seen("US sheep handbook", "Bottle feeding by age", None, "");
-const FEED_MAKER: Source = seen("Feed maker", "200 g made up to 1 liter, water below 45 °C", None, "");
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     VET_SUPPLIER,
     US_HANDBOOK,
-    FEED_MAKER,
     ours("The middle of the row; the largest feed in week one is 50 ml/kg"),
     ours("Day 1 is the first 24 h"),
+    ours("Feeds are spread evenly over 24 h"),
     ours("For \"up to 16 fl oz\" the range starts at 8, the most of the row before"),
 ];
 
@@ -224,36 +219,19 @@ fn row(day: u16, table: BottleTable) -> Result<&'static Row, NoRow> {
     })
 }
 
-/// Returns the powder, and the water to shake it up with, for so much finished mix at 200 g made up to a liter.
+/// Returns the times of day of so many feeds, spread evenly over 24 h from the first; in the order of feeding.
 ///
-/// A gram of powder takes up a milliliter: 200 g and 800 ml make 1 liter (feed maker). Below zero counts as nothing.
-///
-/// ```
-/// use yeanling_core::reckon::bottle::mix;
-/// use yeanling_core::units::{Mass, Volume};
-/// let (powder, water) = mix(Volume::from_milliliters(1000.0));
-/// assert_eq!((powder, water), (Mass::from_kilograms(0.2), Volume::from_milliliters(800.0)));
-/// ```
-#[must_use]
-pub fn mix(finished: Volume) -> (Mass, Volume) {
-    let finished = finished.as_milliliters().max(0.0);
-    let grams = finished / 1000.0 * MIX.as_grams_per_liter();
-    (Mass::from_kilograms(grams / 1000.0), Volume::from_milliliters(finished - grams))
-}
-
-/// Returns the strength of powder added to water, which is less than the same powder made up to that volume.
-///
-/// None if there is neither powder nor water.
+/// Minutes are cut off: five feeds from 06:00 are at 06:00, 10:48, 15:36, 20:24 and 01:12 (ours, arithmetic).
 ///
 /// ```
-/// use yeanling_core::reckon::bottle::strength_if_added;
-/// use yeanling_core::units::{Mass, Volume};
-/// let weak = strength_if_added(Mass::from_kilograms(0.2), Volume::from_milliliters(1000.0)).unwrap();
-/// assert_eq!(weak.as_grams_per_liter().round(), 167.0);
+/// use chrono::NaiveTime;
+/// use yeanling_core::reckon::bottle::times;
+/// let six = NaiveTime::from_hms_opt(6, 0, 0).unwrap();
+/// let at: Vec<String> = times(4, six).iter().map(|time| time.format("%H:%M").to_string()).collect();
+/// assert_eq!(at, ["06:00", "12:00", "18:00", "00:00"]);
 /// ```
 #[must_use]
-pub fn strength_if_added(powder: Mass, water: Volume) -> Option<Strength> {
-    let grams = powder.as_kilograms() * 1000.0;
-    let finished = grams + water.as_milliliters();
-    (finished > 0.0).then(|| Strength::from_grams_per_liter(grams / finished * 1000.0))
+pub fn times(feeds: u8, first: NaiveTime) -> Vec<NaiveTime> {
+    let minutes = |feed: u8| 24 * 60 * i64::from(feed) / i64::from(feeds.max(1));
+    (0..feeds).map(|feed| first.overflowing_add_signed(TimeDelta::minutes(minutes(feed))).0).collect()
 }

@@ -38,7 +38,6 @@ pub(super) const VET_SUPPLIER: Source = seen("Vet supplier", "Feeding table, 20 
 pub(super) const HANRAHAN_KEADY: Source = seen("Hanrahan & Keady", "", Some(2013), "");
 pub(super) const VET_NEWSLETTER: Source = seen("Veterinary newsletter", "", Some(2017), "");
 pub(super) const UK_SHEET: Source = seen("UK hypothermia sheet", "", None, "");
-pub(super) const SRUC: Source = seen("SRUC", "", None, "");
 pub(super) const HENDERSON: Source = seen("Henderson", "", Some(1996), "");
 pub(super) const HENDERSON_97: Source = seen("Henderson", "", Some(1997), "");
 pub(super) const EALES_82: Source = seen("Eales et al.", "", Some(1982), "Veterinary Record 110:121");

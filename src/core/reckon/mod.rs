@@ -5,22 +5,30 @@
 pub mod birth_weight;
 pub mod body_temperature;
 pub mod bottle;
+pub mod chill;
 pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
 pub mod labor;
+pub mod marking;
+pub mod mixing;
+pub mod navel;
+pub mod passive_transfer;
 pub mod pen_stay;
+pub mod powder;
 pub mod quality;
+pub mod ten_point;
+pub mod tube;
 pub mod vigor;
 pub mod warming;
+pub mod weaning;
 pub mod window;
 
 mod cited;
 mod per_kilogram;
-mod strength;
 
+pub use crate::units::Strength;
 pub use per_kilogram::PerKilogram;
-pub use strength::Strength;
 
 use crate::source::Source;
 
@@ -51,6 +59,24 @@ pub enum Subject {
     ColdLamb,
     /// How a cold lamb is warmed, and when it is looked at again.
     Warming,
+    /// What antibody in a lamb's serum suggests.
+    PassiveTransfer,
+    /// How lively a newborn is, on the ten-point score.
+    TenPoint,
+    /// Whether the weather chills lambs.
+    Chill,
+    /// Whether a lamb may be fed by tube.
+    Tube,
+    /// How powder is mixed.
+    Mixing,
+    /// How much powder until weaning.
+    Powder,
+    /// Whether a bottle lamb can be weaned.
+    Weaning,
+    /// When a navel is dipped.
+    Navel,
+    /// Rings, tags, and the clostridial vaccine.
+    Marking,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -74,5 +100,14 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::BodyTemperature, body_temperature::SOURCES),
         (Subject::ColdLamb, cold_lamb::SOURCES),
         (Subject::Warming, warming::SOURCES),
+        (Subject::PassiveTransfer, passive_transfer::SOURCES),
+        (Subject::TenPoint, ten_point::SOURCES),
+        (Subject::Chill, chill::SOURCES),
+        (Subject::Tube, tube::SOURCES),
+        (Subject::Mixing, mixing::SOURCES),
+        (Subject::Powder, powder::SOURCES),
+        (Subject::Weaning, weaning::SOURCES),
+        (Subject::Navel, navel::SOURCES),
+        (Subject::Marking, marking::SOURCES),
     ]
 }

@@ -4,9 +4,9 @@
 
 use crate::book::{Animal, Book, EntryId, Event, LambId, PenId, VigorScale};
 use crate::flock::{Feed, Flock, Lamb, Pen};
-use crate::practice::{Choice, LimitError};
+use crate::practice::{Choice, LimitError, RingDaysError};
 use crate::reckon::feeds;
-use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, TimeDelta, Volume};
+use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, Strength, TimeDelta, Volume};
 
 /// Why something cannot be noted.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -119,6 +119,12 @@ pub enum Refusal {
     /// A limit of the farm is out of its own bounds.
     #[error(transparent)]
     Limit(#[from] LimitError),
+    /// No label asks for so little or so much powder.
+    #[error(transparent)]
+    PowderRate(#[from] OutOfBounds<Strength>),
+    /// The farm's own limit for rings makes no sense.
+    #[error(transparent)]
+    Rings(#[from] RingDaysError),
 }
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
@@ -313,8 +319,22 @@ fn fact(
         Event::Chose(Choice::PenStay(stay)) => stay.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(Choice::FarmName(name)) if name.is_empty() => Ok(()),
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
+        Event::Chose(Choice::PowderRate(rate)) => {
+            Strength::ON_A_LABEL.check(*rate).map(|_| ()).map_err(Refusal::from)
+        }
+        Event::Chose(Choice::Rings(rings)) => rings.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(
-            Choice::System(_) | Choice::DayRule(_) | Choice::Housing(_) | Choice::BottleTable(_),
+            Choice::System(_)
+            | Choice::DayRule(_)
+            | Choice::Housing(_)
+            | Choice::BottleTable(_)
+            | Choice::FreezerLife(_)
+            | Choice::PowderRule(_)
+            | Choice::WeaningRule(_)
+            | Choice::BreedMeans(_)
+            | Choice::Vigor(_)
+            | Choice::ChillLimit(_)
+            | Choice::DamsVaccinated(_),
         )
         | Event::Unread(_) => Ok(()),
         Event::SameAnimal { keep, also } => {

@@ -3,7 +3,8 @@
 use crate::parts::live;
 use leptos::prelude::*;
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{self, Day, Milk, NoRow, mix};
+use yeanling_core::reckon::bottle::{self, Day, Milk, NoRow};
+use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{Mass, System, TimeDelta, TypedError, Volume};
 
 use super::Asked;

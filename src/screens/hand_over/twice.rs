@@ -123,7 +123,7 @@ mod tests {
         for (number, tag) in tags {
             let id = EweId::from_uuid(uuid::Uuid::from_u128(*number));
             let came = Moment::from_unix_milliseconds(i64::try_from(*number).unwrap_or_default(), 0);
-            flock.ewes.insert(id, Ewe { id, came, tag: Some((*tag).to_owned()), died: None });
+            flock.ewes.insert(id, Ewe { tag: Some((*tag).to_owned()), ..Ewe::new(id, came) });
         }
         flock
     }

@@ -1,12 +1,13 @@
 //! Why a birth weight is called light, good or heavy.
 
 use yeanling_core::reckon::birth_weight::{
-    Band, HAIR_BREEDS, HEAVY_OVER, Reason, SOURCES, Verdict, litter_factor,
+    Against, Band, HAIR_BREEDS, HEAVY_OVER, MeanUsed, OWN_FROM, Reason, SOURCES, Verdict, litter_factor,
 };
 use yeanling_core::units::{Mass, System};
 
 use super::{Why, cited, general};
 use crate::words::common::{mass, number};
+use crate::words::practice::breed_means;
 
 /// Returns why a birth weight comes to its verdict.
 pub fn birth_weight(band: &Band, system: System) -> Why {
@@ -40,6 +41,44 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
         sources: cited(SOURCES),
         others: hair_breeds(band.litter_size, system),
         caution,
+    }
+}
+
+/// Returns why a birth weight comes to its verdict, against its litter and its flock as well.
+#[cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
+pub fn against(against: &Against, system: System) -> Why {
+    let mut why = birth_weight(&against.band, system);
+    why.working
+        .extend(against.litter_mean.map(|mean| format!("Its litter’s mean: {}", mass_of(mean, system))));
+    why.working.push(used(against, system));
+    if against.red {
+        why.working.push(
+            "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live"
+                .to_owned(),
+        );
+        why.caution.insert(0, "Help it feed, keep it warm, and look at it often.".to_owned());
+    }
+    why
+}
+
+fn mass_of(mean: Mass, system: System) -> String {
+    mass(Mass::from_kilograms((mean.as_kilograms() * 100.0).round() / 100.0), system)
+}
+
+/// Says which mean was used; a breed's is recalled.
+fn used(against: &Against, system: System) -> String {
+    let mean = against.mean.map_or_else(String::new, |mean| mass_of(mean, system));
+    match against.used {
+        MeanUsed::Own { lambs } => {
+            format!("Your flock’s mean for this litter size: {mean}, from {lambs} lambs")
+        }
+        MeanUsed::Breed { breed, lambs } => format!(
+            "{} mean: {mean} (recalled, not checked), until you have {OWN_FROM} lambs of this litter size; now {lambs}",
+            breed_means(breed).0
+        ),
+        MeanUsed::Optimum { lambs } => {
+            format!("No mean of your own yet: {lambs} of {OWN_FROM} lambs of this litter size")
+        }
     }
 }
 
@@ -109,6 +148,24 @@ mod tests {
             ],
         );
         assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (recalled, not checked)"]);
+    }
+
+    #[test]
+    fn the_mean_that_was_used_is_said() {
+        use yeanling_core::practice::BreedMeans;
+        use yeanling_core::reckon::birth_weight::{OwnMean, against as reckon};
+        let kg = Mass::from_kilograms;
+        let says = |own, breed| {
+            let answer = reckon(kg(2.8), 3, Some(kg(3.9)), own, breed).expect("in bounds");
+            against(&answer, System::Metric).working
+        };
+        let own = says(Some(OwnMean { mean: kg(4.1), lambs: 18 }), BreedMeans::Katahdin);
+        assert!(own.contains(&"Your flock’s mean for this litter size: 4.1 kg, from 18 lambs".to_owned()));
+        assert!(own.last().is_some_and(|line| line.ends_with("under half of such lambs live")));
+        let breed = says(None, BreedMeans::Katahdin);
+        assert!(breed.last().is_some_and(|line| line.starts_with("Katahdin mean: 3.3 kg (recalled")));
+        let none = says(None, BreedMeans::NoBreed);
+        assert!(none.last().is_some_and(|line| line.starts_with("No mean of your own yet: 0 of 15")));
     }
 
     #[test]

@@ -1,7 +1,8 @@
 //! Why a bottle lamb takes this much today.
 
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, Milk, SOURCES, mix};
+use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, Milk, SOURCES};
+use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{System, TimeDelta};
 
 use super::{Why, cited, converted, times, told, with_tube};

@@ -2,10 +2,20 @@
 
 mod birth_weight;
 mod bottle;
+mod chill;
+mod cold_lamb;
 mod colostrum;
 mod labor;
+mod marking;
+mod mixing;
 mod next_feed;
+mod passive_transfer;
+mod powder;
+mod quality;
+mod ten_point;
+mod tube;
 mod vigor;
+mod weaning;
 mod window;
 
 pub use birth_weight::{birth_weight, verdict};
@@ -15,6 +25,20 @@ pub use labor::labor;
 pub use next_feed::next_feed;
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use window::window;
+#[expect(unused_imports, reason = "the screens that ask come after their words")]
+pub use {
+    birth_weight::against,
+    chill::{chill, indoors},
+    cold_lamb::cold_lamb,
+    marking::{marking, vaccine},
+    mixing::mixing,
+    passive_transfer::passive_transfer,
+    powder::powder,
+    quality::{antibody_in, bag, brix},
+    ten_point::{band, points, sign, ten_point},
+    tube::{item, tube},
+    weaning::weaning,
+};
 
 use yeanling_core::reckon::{PerKilogram, Subject};
 use yeanling_core::source::{Known, Source};
@@ -71,6 +95,15 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::BodyTemperature => "A lamb’s temperature",
         Subject::ColdLamb => "A cold lamb",
         Subject::Warming => "Warming a lamb",
+        Subject::PassiveTransfer => "Antibody in the blood",
+        Subject::TenPoint => "Vigor, ten points",
+        Subject::Chill => "Weather that chills",
+        Subject::Tube => "Feeding by tube",
+        Subject::Mixing => "Mixing powder",
+        Subject::Powder => "Powder until weaning",
+        Subject::Weaning => "Weaning",
+        Subject::Navel => "The navel",
+        Subject::Marking => "Rings, tags, vaccine",
     }
 }
 

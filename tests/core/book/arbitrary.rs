@@ -6,8 +6,11 @@ use yeanling_core::book::{
     Animal, Belly, Book, Cause, DeviceId, DutyKind, Ease, Entry, EntryId, Event, EweId, Found, LambId, Lie,
     Milk, Part, PenId, PenSize, Ring, Sex, Sign, VigorScale, Way,
 };
-use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, LaborLimits, Limits, PenStay};
-use yeanling_core::units::{Length, Mass, Moment, System, Temperature, Volume};
+use yeanling_core::practice::{
+    BottleTable, BreedMeans, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing, LaborLimits,
+    Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+};
+use yeanling_core::units::{Length, Mass, Moment, Strength, System, Temperature, Volume};
 
 /// So many cases, and no file of old failures: a failure found becomes a test with a name.
 pub(crate) fn config(cases: u32) -> ProptestConfig {
@@ -94,7 +97,25 @@ fn choice() -> impl Strategy<Value = Choice> {
             twins_hours: twins,
             more_hours: more
         })),
+        Just(Choice::FreezerLife(FreezerLife::TwoYears)),
+        (0.0..=1000.0).prop_map(|grams| Choice::PowderRate(Strength::from_grams_per_liter(grams))),
+        Just(Choice::PowderRule(PowderRule::FarmersJournal)),
+        Just(Choice::WeaningRule(WeaningRule::Teagasc)),
+        Just(Choice::BreedMeans(BreedMeans::StCroix)),
+        Just(Choice::Vigor(VigorInUse::TenPoint)),
+        Just(Choice::ChillLimit(ChillLimit::Murdoch1100)),
+        rings().prop_map(Choice::Rings),
+        Just(Choice::DamsVaccinated(DamsVaccinated::No)),
     ]
+}
+
+fn rings() -> impl Strategy<Value = Rings> {
+    let rule = prop_oneof![
+        Just(RingRule::NoRings),
+        Just(RingRule::EnglandWales),
+        any::<u16>().prop_map(|days| RingRule::Own { days }),
+    ];
+    (rule, any::<bool>(), any::<bool>()).prop_map(|(rule, tails, ram_lambs)| Rings { rule, tails, ram_lambs })
 }
 
 fn sex() -> impl Strategy<Value = Sex> {

@@ -1,6 +1,7 @@
 //! The book by its public face.
 
 pub(crate) mod arbitrary;
+mod choices;
 mod clash;
 mod file;
 mod forms;

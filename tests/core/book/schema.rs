@@ -13,7 +13,7 @@ use super::{file, noting};
 
 const SCHEMA: &str = include_str!("../../../public/book.schema.json");
 
-fn schema() -> &'static Validator {
+pub(super) fn schema() -> &'static Validator {
     static VALIDATOR: LazyLock<Validator> = LazyLock::new(|| {
         let schema: Value = serde_json::from_str(SCHEMA).expect("the schema is JSON");
         jsonschema::meta::validate(&schema).expect("the schema is a schema");
@@ -23,7 +23,7 @@ fn schema() -> &'static Validator {
 }
 
 /// The file of a book with one entry, as a tree.
-fn with_event(event: &str) -> Value {
+pub(super) fn with_event(event: &str) -> Value {
     let mut file = tree(&[noting(1, "\"x\"")].into_iter().collect());
     file["entries"][0]["event"] = serde_json::from_str(event).expect("an event");
     file
@@ -34,14 +34,14 @@ fn tree(book: &Book) -> Value {
 }
 
 #[track_caller]
-fn fits(schema: &Validator, file: &Value) {
+pub(super) fn fits(schema: &Validator, file: &Value) {
     let faults: Vec<String> =
         schema.iter_errors(file).map(|fault| format!("{}: {fault}", fault.instance_path())).collect();
     assert!(faults.is_empty(), "{faults:#?} in {file:#}");
 }
 
 #[track_caller]
-fn does_not_fit(schema: &Validator, file: &Value) {
+pub(super) fn does_not_fit(schema: &Validator, file: &Value) {
     assert!(!schema.is_valid(file), "{file:#}");
 }
 
@@ -99,7 +99,7 @@ proptest! {
 }
 
 /// Where the objects in a value stand.
-fn objects(value: &Value, place: String) -> Vec<String> {
+pub(super) fn objects(value: &Value, place: String) -> Vec<String> {
     let mut places = Vec::new();
     if let Value::Object(parts) = value {
         for (name, part) in parts {

@@ -1,7 +1,10 @@
 //! What a birth weight means.
 
 use super::{kg, near};
-use yeanling_core::reckon::birth_weight::{HAIR_BREEDS, Reason, Verdict, band, litter_alarm};
+use yeanling_core::practice::BreedMeans;
+use yeanling_core::reckon::birth_weight::{
+    HAIR_BREEDS, MeanUsed, OWN_FROM, OwnMean, Reason, Verdict, against, band, breed_mean, litter_alarm,
+};
 use yeanling_core::units::Mass;
 
 #[track_caller]
@@ -94,4 +97,65 @@ fn hair_breeds_have_starting_values() {
     let katahdin = HAIR_BREEDS.iter().find(|mean| mean.breed == "Katahdin").expect("listed");
     let means = katahdin.by_litter.map(|range| range.map(|(least, _)| least));
     assert_eq!(means, [Some(kg(4.6)), Some(kg(3.9)), Some(kg(3.3))]);
+}
+
+fn own(mean: f64, lambs: u16) -> Option<OwnMean> {
+    Some(OwnMean { mean: kg(mean), lambs })
+}
+
+#[test]
+fn a_triplet_far_under_a_light_litter_is_red() {
+    // Source: Wilson 2025, 74,448 US range records.
+    let red = |weight, litter, flock| {
+        against(kg(weight), 3, Some(kg(litter)), own(flock, 40), BreedMeans::NoBreed).expect("in bounds").red
+    };
+    assert!(red(2.8, 3.9, 4.1));
+    assert!(!red(2.9, 3.9, 4.1), "exactly 1 kg");
+    assert!(!red(2.8, 3.9, 3.9), "the litter is not light");
+    let no_litter = against(kg(2.8), 3, None, own(4.1, 40), BreedMeans::NoBreed).expect("in bounds");
+    assert!(!no_litter.red);
+}
+
+#[test]
+fn from_15_lambs_on_the_flocks_own_mean_replaces_a_breeds() {
+    // Source: ours.
+    assert_eq!(OWN_FROM, 15);
+    let of = |own, breed| against(kg(3.5), 2, None, own, breed).expect("in bounds");
+    let katahdin = BreedMeans::Katahdin;
+    let enough = of(own(4.1, 15), katahdin);
+    assert_eq!((enough.used, enough.mean), (MeanUsed::Own { lambs: 15 }, Some(kg(4.1))));
+    let few = of(own(4.1, 14), katahdin);
+    assert_eq!((few.used, few.mean), (MeanUsed::Breed { breed: katahdin, lambs: 14 }, Some(kg(3.9))));
+    let neither = of(own(4.1, 14), BreedMeans::NoBreed);
+    assert_eq!((neither.used, neither.mean), (MeanUsed::Optimum { lambs: 14 }, None));
+    assert_eq!(of(None, BreedMeans::Dorper).used, MeanUsed::Optimum { lambs: 0 }, "no mean for twins");
+}
+
+#[test]
+fn a_recalled_mean_is_no_ground_for_an_alarm() {
+    // Source: ours.
+    let litter_mean = Some(kg(3.2));
+    let of = |own| against(kg(2.1), 3, litter_mean, own, BreedMeans::Katahdin).expect("in bounds").red;
+    assert!(!of(None) && !of(own(4.1, 14)));
+    assert!(of(own(4.1, 15)));
+}
+
+#[test]
+fn a_breeds_mean_is_the_middle_of_what_is_recalled() {
+    // Source: memory, low confidence.
+    assert_eq!(breed_mean(BreedMeans::Katahdin, 3), Some(kg(3.3)));
+    assert_eq!(breed_mean(BreedMeans::Katahdin, 5), Some(kg(3.3)));
+    assert_eq!(breed_mean(BreedMeans::StCroix, 1), Some(kg(3.0)));
+    assert_eq!(breed_mean(BreedMeans::Dorper, 1), Some(kg(4.25)));
+    assert_eq!(breed_mean(BreedMeans::StCroix, 2), None);
+    assert_eq!(breed_mean(BreedMeans::NoBreed, 1), None);
+}
+
+#[test]
+fn a_mean_no_litter_has_is_refused() {
+    // Source: ours, 0.5 to 12 kg.
+    for mean in [0.0, 40.0, f64::NAN] {
+        assert!(against(kg(3.0), 2, Some(kg(mean)), None, BreedMeans::NoBreed).is_err());
+        assert!(against(kg(3.0), 2, None, own(mean, 40), BreedMeans::NoBreed).is_err());
+    }
 }

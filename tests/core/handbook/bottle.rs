@@ -1,9 +1,9 @@
 //! What a bottle lamb takes, against both printed tables.
 
-use super::{kg, ml, near, same_ml};
+use super::{kg, ml, same_ml};
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{Day, Milk, NoRow, day, mix, strength_if_added};
-use yeanling_core::units::{Mass, TimeDelta, Volume};
+use yeanling_core::reckon::bottle::{Day, Milk, NoRow, day, times};
+use yeanling_core::units::{Mass, NaiveTime, TimeDelta, Volume};
 
 fn on_day(day_of_life: i64, weight: Option<Mass>, table: BottleTable) -> Result<Day, NoRow> {
     day(TimeDelta::days(day_of_life - 1), weight, table)
@@ -114,24 +114,15 @@ fn a_weight_no_bottle_lamb_has_is_refused() {
 }
 
 #[test]
-fn two_hundred_grams_are_made_up_to_a_liter_not_added_to_one() {
-    // Source: feed maker, 200 g + 800 ml; 200 g added to 1 liter is only 167 g/L (ours, arithmetic).
-    let (powder, water) = mix(ml(1000.0));
-    near(powder.as_kilograms(), 0.2, 1e-12);
-    same_ml(water, 800.0);
-    let (powder, water) = mix(ml(250.0));
-    near(powder.as_kilograms(), 0.05, 1e-12);
-    same_ml(water, 200.0);
-    let weak = strength_if_added(kg(0.2), ml(1000.0)).expect("a mix");
-    near(weak.as_grams_per_liter(), 167.0, 0.5);
-    let right = strength_if_added(kg(0.2), ml(800.0)).expect("a mix");
-    near(right.as_grams_per_liter(), 200.0, 1e-9);
-}
-
-#[test]
-fn a_mix_of_nothing_is_nothing() {
-    // Source: ours.
-    assert_eq!(mix(ml(-5.0)), (kg(0.0), ml(0.0)));
-    assert_eq!(mix(ml(f64::NAN)), (kg(0.0), ml(0.0)));
-    assert!(strength_if_added(kg(0.0), ml(0.0)).is_none());
+fn feeds_are_spread_evenly_over_a_day_from_the_first() {
+    // Source: ours, arithmetic.
+    let six = NaiveTime::from_hms_opt(6, 0, 0).expect("a time");
+    let at =
+        |feeds| times(feeds, six).iter().map(|time| time.format("%H:%M").to_string()).collect::<Vec<_>>();
+    assert_eq!(at(5), ["06:00", "10:48", "15:36", "20:24", "01:12"]);
+    assert_eq!(at(4), ["06:00", "12:00", "18:00", "00:00"]);
+    assert_eq!(at(3), ["06:00", "14:00", "22:00"]);
+    assert_eq!(at(2), ["06:00", "18:00"]);
+    assert_eq!(at(1), ["06:00"]);
+    assert!(at(0).is_empty());
 }

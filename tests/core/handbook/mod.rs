@@ -3,15 +3,25 @@
 mod birth_weight;
 mod body_temperature;
 mod bottle;
+mod chill;
 mod cold_lamb;
 mod colostrum;
 mod feeds;
 mod labor;
+mod laws;
+mod marking;
+mod mixing;
+mod navel;
+mod passive_transfer;
 mod pen_stay;
+mod powder;
 mod quality;
 mod sources;
+mod ten_point;
+mod tube;
 mod vigor;
 mod warming;
+mod weaning;
 mod window;
 
 use yeanling_core::units::{Mass, Temperature, TimeDelta, Volume};

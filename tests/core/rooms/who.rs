@@ -73,7 +73,7 @@ const IN_CORE: &[Rule] = &[
         ],
     },
     Rule {
-        room: "src/core/practice.rs",
+        room: "src/core/practice",
         never: &["crate::source", "crate::reckon", "crate::book", "crate::flock", "crate::watch"],
     },
     Rule { room: "src/core/reckon", never: &["crate::book", "crate::flock", "crate::watch"] },

@@ -3,6 +3,7 @@
 mod allow;
 mod bottle;
 mod care;
+mod choices;
 mod labor;
 mod laws;
 mod newborn;

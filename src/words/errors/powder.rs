@@ -1,0 +1,99 @@
+//! What is wrong with an amount of powder, or with the farm's own limit for rings.
+
+use yeanling_core::practice::RingDaysError;
+use yeanling_core::reckon::mixing::NoMix;
+use yeanling_core::reckon::powder::NoPlan;
+use yeanling_core::units::{OutOfBounds, Strength, System};
+
+use super::sayable;
+use crate::words::common::{mass, number, volume_as_given};
+
+/// Returns what is wrong with a label's rate.
+pub fn powder_rate(error: &OutOfBounds<Strength>) -> String {
+    let allowed = "Between 100 and 300 g/L is allowed. Look on the label for grams in a liter of mix.";
+    let given = error.given.as_grams_per_liter();
+    if sayable(given) {
+        format!("{} g/L is on no label. {allowed}", number(given, 1))
+    } else {
+        format!("That is not a rate. {allowed}")
+    }
+}
+
+/// Returns why there is no mix.
+#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for a label's rate yet"))]
+pub fn no_mix(error: &NoMix, system: System) -> String {
+    match error {
+        NoMix::Rate(error) => powder_rate(error),
+        NoMix::Finished(error) => {
+            let most = volume_as_given(error.allowed.most, system);
+            format!("There is nothing to mix, or too much for one round. At most {most}.")
+        }
+    }
+}
+
+/// Returns why there is no plan for powder.
+#[cfg_attr(not(test), expect(dead_code, reason = "no screen plans powder yet"))]
+pub fn no_plan(error: &NoPlan, system: System) -> String {
+    match error {
+        NoPlan::Lambs(error) => {
+            let (least, most) = (error.allowed.least, error.allowed.most);
+            format!("{} lambs cannot be planned for. Between {least} and {most} is allowed.", error.given)
+        }
+        NoPlan::Used(error) => {
+            format!("So much powder cannot have been used. At most {}.", mass(error.allowed.most, system))
+        }
+    }
+}
+
+/// Returns what is wrong with the farm's own limit for rings.
+pub fn ring_days(error: &RingDaysError) -> String {
+    let RingDaysError { given, least, most } = error;
+    format!(
+        "Rings cannot end at {given} days. Between {least} and {most} is allowed: never in the first day, \
+         and no law in this book goes past 6 months."
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::practice::{PowderRule, RingRule, Rings};
+    use yeanling_core::reckon::{mixing, powder};
+    use yeanling_core::units::{Mass, Volume};
+
+    #[test]
+    fn a_rate_of_nothing_sends_to_the_label() {
+        let rate = Strength::from_grams_per_liter(0.0);
+        let error = mixing::made_up_to(Volume::from_milliliters(500.0), rate).expect_err("no rate");
+        assert_eq!(
+            no_mix(&error, System::Metric),
+            "0 g/L is on no label. Between 100 and 300 g/L is allowed. \
+             Look on the label for grams in a liter of mix."
+        );
+        let error = mixing::made_up_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
+        let said = "There is nothing to mix, or too much for one round. At most 100000 ml.";
+        assert_eq!(no_mix(&error, System::Metric), said);
+    }
+
+    #[test]
+    fn a_plan_for_no_lambs_says_what_is_allowed() {
+        let error = powder::plan(0, PowderRule::Ndsu, Mass::from_kilograms(0.0)).expect_err("no lambs");
+        let said = "0 lambs cannot be planned for. Between 1 and 500 is allowed.";
+        assert_eq!(no_plan(&error, System::Metric), said);
+        let error = powder::plan(3, PowderRule::Ndsu, Mass::from_kilograms(-1.0)).expect_err("no powder");
+        assert_eq!(
+            no_plan(&error, System::Metric),
+            "So much powder cannot have been used. At most 10000.0 kg."
+        );
+    }
+
+    #[test]
+    fn an_own_limit_of_one_day_is_refused() {
+        let rings = Rings { rule: RingRule::Own { days: 1 }, tails: true, ram_lambs: false };
+        assert_eq!(
+            ring_days(&rings.checked().expect_err("too early")),
+            "Rings cannot end at 1 days. Between 2 and 181 is allowed: never in the first day, \
+             and no law in this book goes past 6 months."
+        );
+    }
+}

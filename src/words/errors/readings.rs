@@ -1,0 +1,83 @@
+//! What is wrong with a reading: of a refractometer, of a laboratory, of a score.
+
+use yeanling_core::reckon::ten_point::TooManyPoints;
+use yeanling_core::units::{Brix, OutOfBounds, Strength};
+
+use super::sayable;
+use crate::words::common::number;
+
+/// Returns what is wrong with a Brix reading, and what may have been meant.
+#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for a Brix reading yet"))]
+pub fn brix(error: &OutOfBounds<Brix>) -> String {
+    let allowed = "Between 0 and 40 % is allowed.";
+    let given = error.given.as_percent();
+    if !sayable(given) {
+        return format!("That is not a Brix reading. {allowed}");
+    }
+    let said = format!("{} % cannot be read in colostrum. {allowed}", number(given, 1));
+    // A lost point: 265 for 26.5.
+    let meant = given / 10.0;
+    if (10.0..=40.0).contains(&meant) { format!("{said} Did you mean {}?", number(meant, 1)) } else { said }
+}
+
+/// Returns what is wrong with antibody in a liter, of colostrum or of serum.
+#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for antibody yet"))]
+pub fn antibody(error: &OutOfBounds<Strength>) -> String {
+    let (least, most) = (error.allowed.least, error.allowed.most);
+    let allowed = format!(
+        "Between {} and {} g/L is allowed.",
+        number(least.as_grams_per_liter(), 0),
+        number(most.as_grams_per_liter(), 0)
+    );
+    let given = error.given.as_grams_per_liter();
+    if sayable(given) {
+        format!("{} g/L cannot be. {allowed} Laboratories that print mg/dl: divide by 100.", number(given, 2))
+    } else {
+        format!("That is not a number of grams. {allowed}")
+    }
+}
+
+/// Returns what is wrong with a score.
+#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for points yet"))]
+pub fn too_many_points(error: &TooManyPoints) -> String {
+    format!("{} is not on this scale. It runs from 0 to {}.", error.given, error.most)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::reckon::passive_transfer::reading;
+    use yeanling_core::reckon::quality;
+    use yeanling_core::reckon::ten_point::{Scale, from_points};
+    use yeanling_core::units::TimeDelta;
+
+    #[track_caller]
+    fn wrong_brix(percent: f64, expected: &str) {
+        let error = quality::reading(Brix::from_percent(percent)).expect_err("out of bounds");
+        assert_eq!(brix(&error), expected);
+    }
+
+    #[test]
+    fn a_brix_of_265_asks_for_its_point() {
+        let allowed = "Between 0 and 40 % is allowed.";
+        wrong_brix(265.0, &format!("265 % cannot be read in colostrum. {allowed} Did you mean 26.5?"));
+        wrong_brix(-2.0, &format!("-2 % cannot be read in colostrum. {allowed}"));
+        wrong_brix(f64::NAN, &format!("That is not a Brix reading. {allowed}"));
+    }
+
+    #[test]
+    fn serum_in_milligrams_is_told_how_to_be_divided() {
+        let error =
+            reading(Strength::from_grams_per_liter(1500.0), TimeDelta::hours(24)).expect_err("too much");
+        assert_eq!(
+            antibody(&error),
+            "1500 g/L cannot be. Between 0 and 100 g/L is allowed. Laboratories that print mg/dl: divide by 100."
+        );
+    }
+
+    #[test]
+    fn nine_of_eight_points_are_too_many() {
+        let error = from_points(9, Scale::EightPointAdapted).expect_err("too many");
+        assert_eq!(too_many_points(&error), "9 is not on this scale. It runs from 0 to 8.");
+    }
+}

@@ -1,0 +1,111 @@
+//! Rings, tags and vaccine. Wherever a law stands behind a line, it says when it was read, and "check local rules".
+#![cfg_attr(not(test), expect(dead_code, reason = "the screen that shows them comes after their words"))]
+
+use yeanling_core::practice::DamsVaccinated;
+use yeanling_core::reckon::marking::{READ_IN, Ring, RingState, TagRule, Vaccine, Window};
+
+use super::common::span;
+use super::practice::ring_rule;
+
+/// Returns the window of a ring, with whose limit it is.
+pub(crate) fn window(window: &Window) -> String {
+    let what = ring(window.ring);
+    let until = span(window.before);
+    let rule = ring_rule(window.rule).0;
+    let line = format!("{what}: from 24 h of age, before {until} ({rule}).");
+    if window.law { format!("{line} {}", local_rules()) } else { line }
+}
+
+/// Returns where a lamb stands.
+pub(crate) fn ring_state(state: RingState) -> String {
+    match state {
+        RingState::TooYoung(left) => format!("Not in the first 24 h. Wait {}.", span(left)),
+        RingState::Open(left) => format!("May go on. {} left.", span(left)),
+        RingState::Past => "Too late for a ring. Ask your vet.".to_owned(),
+    }
+}
+
+/// Returns what a ring is for.
+pub(crate) const fn ring(ring: Ring) -> &'static str {
+    match ring {
+        Ring::Tail => "Tail ring",
+        Ring::Castration => "Castration ring",
+    }
+}
+
+/// Says when the laws were read, and that local rules win.
+pub(crate) fn local_rules() -> String {
+    format!("As read in {READ_IN}: check local rules.")
+}
+
+/// Returns by when a lamb is tagged.
+pub(crate) fn tag(rule: TagRule) -> String {
+    let by = match rule {
+        TagRule::GreatBritainHoused => "Great Britain, housed: tag by 6 months, or before it leaves.",
+        TagRule::GreatBritainOutdoors => "Great Britain, outdoors: tag by 9 months, or before it leaves.",
+        TagRule::Usa => "USA: tag before it leaves the farm.",
+    };
+    format!("{by} {}", local_rules())
+}
+
+/// Returns when the clostridial vaccine is due; never a dose.
+pub(crate) fn vaccine(vaccine: &Vaccine) -> String {
+    let dam = match vaccine.dam {
+        DamsVaccinated::Yes => "Dam vaccinated",
+        DamsVaccinated::No => "Dam not vaccinated",
+        DamsVaccinated::Unknown => "Dam’s vaccine not known, taken as none",
+    };
+    let ((first, last), (again, latest)) = (vaccine.first, vaccine.second_after);
+    format!(
+        "{dam}: first at {} to {} weeks, second {} to {} weeks later. The label wins.",
+        first.num_weeks(),
+        last.num_weeks(),
+        again.num_weeks(),
+        latest.num_weeks()
+    )
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::practice::{RingRule, Rings};
+    use yeanling_core::reckon::marking;
+    use yeanling_core::units::TimeDelta;
+
+    fn told(rule: RingRule) -> String {
+        let rings = Rings { rule, tails: true, ram_lambs: true };
+        window(&marking::ring(rings, Ring::Tail).expect("rings are chosen"))
+    }
+
+    #[test]
+    fn a_law_says_when_it_was_read() {
+        assert_eq!(
+            told(RingRule::EnglandWales),
+            "Tail ring: from 24 h of age, before 7 days (England and Wales). As read in 2026: check local rules."
+        );
+        let own = "Tail ring: from 24 h of age, before 10 days (our own, 10 days).";
+        assert_eq!(told(RingRule::Own { days: 10 }), own);
+    }
+
+    #[test]
+    fn a_state_says_what_is_left() {
+        let day = TimeDelta::days(1);
+        assert_eq!(ring_state(RingState::TooYoung(TimeDelta::hours(3))), "Not in the first 24 h. Wait 3 h.");
+        assert_eq!(ring_state(RingState::Open(day)), "May go on. 1 day left.");
+        assert_eq!(ring_state(RingState::Past), "Too late for a ring. Ask your vet.");
+    }
+
+    #[test]
+    fn tags_and_vaccine_are_told_without_a_dose() {
+        let usa = "USA: tag before it leaves the farm. As read in 2026: check local rules.";
+        assert_eq!(tag(TagRule::Usa), usa);
+        let says = |dam| vaccine(&marking::vaccine(dam));
+        assert_eq!(
+            says(DamsVaccinated::Yes),
+            "Dam vaccinated: first at 6 to 8 weeks, second 3 to 4 weeks later. The label wins."
+        );
+        let unknown = "Dam’s vaccine not known, taken as none: first at 3 to 4 weeks, \
+                       second 3 to 4 weeks later. The label wins.";
+        assert_eq!(says(DamsVaccinated::Unknown), unknown);
+    }
+}

@@ -1,0 +1,101 @@
+//! Why a bag of colostrum is called good, and what a feed of it brings.
+#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
+
+use yeanling_core::practice::FreezerLife;
+use yeanling_core::reckon::quality::{
+    Keeps, Reading, SOURCES, Store, antibody, freezer_life, percent_of_wanted,
+};
+use yeanling_core::units::{Strength, System, Volume};
+
+use super::{Why, cited, general, told};
+use crate::words::bag::{THAWING, brix as verdict, keeps};
+use crate::words::common::{number, span};
+
+/// Returns why a Brix reading comes to its verdict.
+pub fn brix(reading: &Reading) -> Why {
+    Why {
+        heading: "Colostrum, Brix".to_owned(),
+        working: vec![verdict(reading)],
+        rule: "A ewe’s colostrum is good from 26.5 % Brix on.".to_owned(),
+        sources: cited(SOURCES),
+        others: vec![
+            "For a cow’s, 22 % is about 50 g/L. That mark does not carry over to ewes.".to_owned(),
+            "As antibody: 20 g/L is good (Kessler et al. 2021); older targets are 50 and 60 g/L.".to_owned(),
+        ],
+        caution: general(),
+    }
+}
+
+/// Returns what a feed of this volume and strength brings.
+pub fn antibody_in(volume: Volume, strength: Strength, system: System) -> Why {
+    let brings = antibody(volume, strength);
+    let grams = number(brings.as_kilograms() * 1000.0, 1);
+    let share = number(percent_of_wanted(brings), 0);
+    Why {
+        heading: "Antibody in this feed".to_owned(),
+        working: vec![
+            format!(
+                "{} × {} g/L = {grams} g",
+                told(volume, system),
+                number(strength.as_grams_per_liter(), 1)
+            ),
+            format!("{grams} g is {share} % of the 30 g wanted in the first 24 h"),
+        ],
+        rule: "Volume times strength.".to_owned(),
+        sources: cited(SOURCES),
+        others: Vec::new(),
+        caution: general(),
+    }
+}
+
+/// Returns why a bag still serves or does not.
+pub fn bag(keep: Keeps, store: Store, life: FreezerLife) -> Why {
+    let rule = match store {
+        Store::Freezer => {
+            format!("Frozen colostrum keeps {}, by your farm’s choice.", span(freezer_life(life)))
+        }
+        Store::Fridge => "Colostrum keeps 2 days in a fridge (SRUC).".to_owned(),
+    };
+    let mut caution: Vec<String> = THAWING.iter().map(|line| (*line).to_owned()).collect();
+    caution.extend(general());
+    Why {
+        heading: "How old is this bag?".to_owned(),
+        working: vec![keeps(keep, store)],
+        rule,
+        sources: cited(SOURCES),
+        others: vec![
+            "Ozarks Farm: 6 months. WikiVet and common practice: 1 year. SRUC: 2 years at −18 °C (0 °F)."
+                .to_owned(),
+        ],
+        caution,
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::reckon::quality::{bag as age_of, reading};
+    use yeanling_core::units::{Brix, TimeDelta};
+
+    #[test]
+    fn a_feed_says_its_share_of_30_grams() {
+        let strength = Strength::from_grams_per_liter(50.0);
+        let why = antibody_in(Volume::from_milliliters(250.0), strength, System::Metric);
+        let expected = ["250 ml × 50 g/L = 12.5 g", "12.5 g is 42 % of the 30 g wanted in the first 24 h"];
+        assert_eq!(why.working, expected);
+    }
+
+    #[test]
+    fn the_cows_mark_is_among_the_others() {
+        let why = brix(&reading(Brix::from_percent(24.0)).expect("in bounds"));
+        assert!(why.others[0].contains("does not carry over"));
+    }
+
+    #[test]
+    fn a_bag_tells_how_it_is_thawed() {
+        let (store, life) = (Store::Freezer, FreezerLife::OneYear);
+        let why = bag(age_of(TimeDelta::days(10), store, life), store, life);
+        assert_eq!(why.rule, "Frozen colostrum keeps 365 days, by your farm’s choice.");
+        assert!(why.caution.iter().any(|line| line.contains("microwave")));
+    }
+}

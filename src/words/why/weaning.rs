@@ -1,0 +1,60 @@
+//! Why a bottle lamb can or cannot be weaned yet.
+#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
+
+use yeanling_core::reckon::weaning::{Answer, RULES, SOURCES, source, wean};
+use yeanling_core::units::System;
+
+use super::{Why, cited, general, source_line};
+use crate::words::weaning::{conditions, verdict};
+
+/// Returns why a lamb can or cannot be weaned yet.
+pub fn weaning(answer: &Answer, system: System) -> Why {
+    let mut working = conditions(answer, system);
+    working.push(verdict(answer));
+    let others = RULES
+        .into_iter()
+        .filter(|rule| *rule != answer.rule)
+        .filter_map(|rule| wean(answer.lamb, rule).ok())
+        .map(|other| verdict(&other))
+        .collect();
+    Why {
+        heading: "Weaning".to_owned(),
+        working,
+        rule: format!("{}. What is not known counts as not met.", source_line(&source(answer.rule))),
+        sources: cited(SOURCES),
+        others,
+        caution: general(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::practice::WeaningRule;
+    use yeanling_core::reckon::weaning::Lamb;
+    use yeanling_core::units::{Mass, TimeDelta};
+
+    #[test]
+    fn each_rule_has_its_own_verdict() {
+        let lamb = Lamb {
+            age: TimeDelta::days(36),
+            weight: Some(Mass::from_kilograms(9.5)),
+            birth_weight: Some(Mass::from_kilograms(4.0)),
+            eats_solids: Some(true),
+        };
+        let why = weaning(&wean(lamb, WeaningRule::FeedMaker).expect("in bounds"), System::Metric);
+        assert_eq!(
+            why.working,
+            [
+                "Yes: 35 days old",
+                "No: weighs 10.0 kg",
+                "Yes: eats 250 g of solids on 3 days running",
+                "Not yet, by the feed maker’s rule",
+            ]
+        );
+        assert_eq!(
+            why.others,
+            ["It can be weaned, by Teagasc’s rule", "It can be weaned, by the four-week rule"]
+        );
+    }
+}

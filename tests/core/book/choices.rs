@@ -1,0 +1,167 @@
+//! The farm's choices that came after the first: every form stays readable. The lines are never edited; more may come.
+
+use serde_json::Value;
+use yeanling_core::book::Event;
+use yeanling_core::practice::{
+    BreedMeans, ChillLimit, Choice, DamsVaccinated, FreezerLife, PowderRule, Practice, RingRule, Rings,
+    USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+};
+use yeanling_core::units::Strength;
+
+use super::schema::{does_not_fit, fits, objects, schema, with_event};
+
+/// What is written of each choice.
+const LINES: &[&str] = &[
+    r#"{"chose":{"freezer-life":"six-months"}}"#,
+    r#"{"chose":{"freezer-life":"one-year"}}"#,
+    r#"{"chose":{"freezer-life":"two-years"}}"#,
+    r#"{"chose":{"powder-rate":150.0}}"#,
+    r#"{"chose":{"powder-rule":"new-zealand"}}"#,
+    r#"{"chose":{"powder-rule":"ndsu"}}"#,
+    r#"{"chose":{"powder-rule":"farmers-journal"}}"#,
+    r#"{"chose":{"weaning-rule":"feed-maker"}}"#,
+    r#"{"chose":{"weaning-rule":"teagasc"}}"#,
+    r#"{"chose":{"weaning-rule":"four-weeks"}}"#,
+    r#"{"chose":{"breed-means":"no-breed"}}"#,
+    r#"{"chose":{"breed-means":"katahdin"}}"#,
+    r#"{"chose":{"breed-means":"st-croix"}}"#,
+    r#"{"chose":{"breed-means":"dorper"}}"#,
+    r#"{"chose":{"vigor":"four-grade"}}"#,
+    r#"{"chose":{"vigor":"ten-point"}}"#,
+    r#"{"chose":{"chill-limit":"victoria1000"}}"#,
+    r#"{"chose":{"chill-limit":"murdoch1100"}}"#,
+    r#"{"chose":{"rings":{"rule":"no-rings","tails":false,"ram-lambs":false}}}"#,
+    r#"{"chose":{"rings":{"rule":"england-wales","tails":true,"ram-lambs":true}}}"#,
+    r#"{"chose":{"rings":{"rule":"germany","tails":true,"ram-lambs":false}}}"#,
+    r#"{"chose":{"rings":{"rule":"new-south-wales","tails":false,"ram-lambs":true}}}"#,
+    r#"{"chose":{"rings":{"rule":"new-zealand","tails":true,"ram-lambs":true}}}"#,
+    r#"{"chose":{"rings":{"rule":{"own":{"days":10}},"tails":true,"ram-lambs":false}}}"#,
+    r#"{"chose":{"dams-vaccinated":"unknown"}}"#,
+    r#"{"chose":{"dams-vaccinated":"yes"}}"#,
+    r#"{"chose":{"dams-vaccinated":"no"}}"#,
+];
+
+/// The choices that the lines stand for, in their order.
+fn choices() -> Vec<Choice> {
+    let rings = |rule, tails, ram_lambs| Choice::Rings(Rings { rule, tails, ram_lambs });
+    vec![
+        Choice::FreezerLife(FreezerLife::SixMonths),
+        Choice::FreezerLife(FreezerLife::OneYear),
+        Choice::FreezerLife(FreezerLife::TwoYears),
+        Choice::PowderRate(Strength::from_grams_per_liter(150.0)),
+        Choice::PowderRule(PowderRule::NewZealand),
+        Choice::PowderRule(PowderRule::Ndsu),
+        Choice::PowderRule(PowderRule::FarmersJournal),
+        Choice::WeaningRule(WeaningRule::FeedMaker),
+        Choice::WeaningRule(WeaningRule::Teagasc),
+        Choice::WeaningRule(WeaningRule::FourWeeks),
+        Choice::BreedMeans(BreedMeans::NoBreed),
+        Choice::BreedMeans(BreedMeans::Katahdin),
+        Choice::BreedMeans(BreedMeans::StCroix),
+        Choice::BreedMeans(BreedMeans::Dorper),
+        Choice::Vigor(VigorInUse::FourGrade),
+        Choice::Vigor(VigorInUse::TenPoint),
+        Choice::ChillLimit(ChillLimit::Victoria1000),
+        Choice::ChillLimit(ChillLimit::Murdoch1100),
+        rings(RingRule::NoRings, false, false),
+        rings(RingRule::EnglandWales, true, true),
+        rings(RingRule::Germany, true, false),
+        rings(RingRule::NewSouthWales, false, true),
+        rings(RingRule::NewZealand, true, true),
+        rings(RingRule::Own { days: 10 }, true, false),
+        Choice::DamsVaccinated(DamsVaccinated::Unknown),
+        Choice::DamsVaccinated(DamsVaccinated::Yes),
+        Choice::DamsVaccinated(DamsVaccinated::No),
+    ]
+}
+
+#[test]
+fn every_choice_is_read_and_written_as_it_was() {
+    let choices = choices();
+    assert_eq!(choices.len(), LINES.len());
+    for (line, choice) in LINES.iter().zip(choices) {
+        let fact = Event::Chose(choice);
+        assert_eq!(serde_json::from_str::<Event>(line).ok().as_ref(), Some(&fact), "{line}");
+        assert_eq!(serde_json::to_string(&fact).ok().as_deref(), Some(*line));
+    }
+}
+
+#[test]
+fn every_choice_fits_the_schema_and_no_part_of_it_may_be_missing() {
+    for line in LINES {
+        fits(schema(), &with_event(line));
+        let whole: Value = serde_json::from_str(line).expect("an event");
+        for place in objects(&whole, String::new()) {
+            let Some(Value::Object(parts)) = whole.pointer(&place) else { continue };
+            for name in parts.keys() {
+                let mut less = whole.clone();
+                let parts = less.pointer_mut(&place).and_then(Value::as_object_mut);
+                parts.expect("it is there").remove(name);
+                does_not_fit(schema(), &with_event(&less.to_string()));
+                assert!(serde_json::from_value::<Event>(less.clone()).is_err(), "{less}");
+            }
+        }
+    }
+}
+
+#[test]
+fn a_choice_that_is_none_does_not_fit_and_is_not_read() {
+    for (line, from, to) in [
+        (LINES[0], "six-months", "ten-years"),
+        (LINES[3], "150.0", "-1"),
+        (LINES[3], "150.0", "1000.1"),
+        (LINES[3], "150.0", "\"150\""),
+        (LINES[23], "10", "-1"),
+        (LINES[23], "10", "65536"),
+        (LINES[23], "own", "other"),
+        (LINES[19], "true", "1"),
+        (LINES[24], "unknown", "perhaps"),
+    ] {
+        let wrong = line.replacen(from, to, 1);
+        assert_ne!(wrong, line, "{from} is in the line");
+        does_not_fit(schema(), &with_event(&wrong));
+        assert!(serde_json::from_str::<Event>(&wrong).is_err(), "{wrong}");
+    }
+}
+
+#[test]
+fn each_choice_is_taken_over_and_nothing_else_is() {
+    for choice in choices() {
+        let mut practice = Practice::default();
+        practice.choose(&choice);
+        let mut expected = Practice::default();
+        match choice {
+            Choice::FreezerLife(life) => expected.freezer_life = life,
+            Choice::PowderRate(rate) => expected.powder_rate = rate,
+            Choice::PowderRule(rule) => expected.powder_rule = rule,
+            Choice::WeaningRule(rule) => expected.weaning_rule = rule,
+            Choice::BreedMeans(means) => expected.breed_means = means,
+            Choice::Vigor(scale) => expected.vigor = scale,
+            Choice::ChillLimit(limit) => expected.chill_limit = limit,
+            Choice::Rings(rings) => expected.rings = rings,
+            Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
+            Choice::FarmName(_)
+            | Choice::System(_)
+            | Choice::DayRule(_)
+            | Choice::Housing(_)
+            | Choice::BottleTable(_)
+            | Choice::Limits(_)
+            | Choice::LaborLimits(_)
+            | Choice::PenStay(_) => panic!("a choice of the first lines"),
+        }
+        assert_eq!(practice, expected);
+    }
+}
+
+#[test]
+fn what_a_file_brings_out_of_bounds_changes_nothing() {
+    let mut practice = Practice::default();
+    assert_eq!(practice.powder_rate, USUAL_POWDER_RATE);
+    for grams in [0.0, 99.0, 301.0] {
+        practice.choose(&Choice::PowderRate(Strength::from_grams_per_liter(grams)));
+    }
+    for days in [0, 1, 182] {
+        practice.choose(&Choice::Rings(Rings { rule: RingRule::Own { days }, tails: true, ram_lambs: true }));
+    }
+    assert_eq!(practice, Practice::default());
+}
