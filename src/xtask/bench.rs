@@ -2,7 +2,7 @@
 //!
 //! Nothing but such lines goes to standard output.
 use crate::say::say;
-use crate::{browser, build, worker};
+use crate::{browser, build, handbook, worker};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
@@ -10,10 +10,11 @@ use std::io::{Write, stderr};
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-/// Builds, weighs, then passes on what the project `bench` measures in the browser.
+/// Builds, weighs, counts the checks of published figures, then passes on what the project `bench` measures in the browser.
 pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
+    handbook::figures()?;
     if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
 }
 
