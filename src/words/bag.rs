@@ -95,6 +95,18 @@ mod tests {
     }
 
     #[test]
+    fn water_that_is_too_warm_is_cooled() {
+        assert_eq!(thaw(Thaw::Right), "Right for thawing.");
+        assert!([Thaw::Split, Thaw::TooHot].map(thaw).iter().all(|line| line.ends_with("Add cold water.")));
+    }
+
+    #[test]
+    fn where_colostrum_comes_from_is_told_best_first() {
+        let told = Origin::ALL.map(origin);
+        assert_eq!((told[0], told[4]), ("its own ewe", "powder"));
+    }
+
+    #[test]
     fn blood_suggests_and_never_says() {
         for one in [Suggests::Enough, Suggests::TooLittle, Suggests::IllnessLikelier, Suggests::DeathLikelier]
         {

@@ -34,7 +34,7 @@ fn amount(feed: Option<Volume>, system: System) -> String {
         Some(feed) => volume_at_most(feed, system),
         None => match system {
             System::Metric => "50 ml/kg".to_owned(),
-            System::Us => "0.8 fl oz a pound (50 ml/kg)".to_owned(),
+            System::Us => "0.75 fl oz a pound (50 ml/kg)".to_owned(),
         },
     }
 }
@@ -160,7 +160,7 @@ mod tests {
     fn without_a_weight_the_rule_is_told() {
         assert_eq!(step(Step::Feed, None, System::Metric), "Feed 50 ml/kg by bottle or tube.");
         let us = step(Step::Feed, None, System::Us);
-        assert_eq!(us, "Feed 0.8 fl oz a pound (50 ml/kg) by bottle or tube.");
+        assert_eq!(us, "Feed 0.75 fl oz a pound (50 ml/kg) by bottle or tube.");
     }
 
     #[test]

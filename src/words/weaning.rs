@@ -1,5 +1,4 @@
 //! Whether a bottle lamb can be weaned.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen of weaning comes after its words"))]
 
 use yeanling_core::reckon::weaning::{Answer, Condition, Met, Verdict};
 use yeanling_core::units::System;

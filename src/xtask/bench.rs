@@ -3,7 +3,7 @@
 //! Nothing but such lines goes to standard output.
 use crate::say::say;
 use crate::watch_ratio::watch_ratio;
-use crate::{browser, build, worker};
+use crate::{browser, build, handbook, worker};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
@@ -11,11 +11,12 @@ use std::io::{Write, stderr};
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-/// Builds, weighs, then passes on what the project `bench` measures in the browser.
+/// Builds, weighs, counts the checks of published figures, then passes on what the project `bench` measures in the browser.
 pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
     say(&format!("watch_ratio_10k {:.2} times", watch_ratio()));
+    handbook::figures()?;
     if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
 }
 

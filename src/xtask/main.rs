@@ -5,6 +5,7 @@ mod bench;
 mod browser;
 mod build;
 mod doctor;
+mod handbook;
 mod say;
 mod serve;
 mod shots;

@@ -9,6 +9,7 @@ use super::cited::{
     EALES_82, EALES_84, HENDERSON, HENDERSON_97, IRISH_FARMERS, UK_SHEET, US_EXTENSION, ours,
 };
 use super::colostrum::ONE_FEED;
+use super::feeds::MOST_AT_ONCE_LATER;
 use super::warming::LOOK_EVERY;
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds, Temperature, TimeDelta, Volume};
@@ -236,7 +237,7 @@ fn never(branch: Branch, weak: bool) -> Vec<Never> {
     never
 }
 
-/// Returns the one feed of 50 ml/kg that `Feed` and `FeedAt37` ask for.
+/// Returns the one feed of 50 ml/kg that `Feed` and `FeedAt37` ask for, never over `MOST_AT_ONCE_LATER`.
 ///
 /// # Errors
 /// The weight is outside `Mass::ON_THE_BOTTLE`, 0.5 to 30 kg, or no number.
@@ -247,5 +248,6 @@ fn never(branch: Branch, weak: bool) -> Vec<Never> {
 /// assert_eq!(feed(Mass::from_kilograms(4.0)), Ok(Volume::from_milliliters(200.0)));
 /// ```
 pub fn feed(weight: Mass) -> Result<Volume, OutOfBounds<Mass>> {
-    Mass::ON_THE_BOTTLE.check(weight).map(|weight| FEED.of(weight))
+    let feed = FEED.of(Mass::ON_THE_BOTTLE.check(weight)?);
+    Ok(if feed > MOST_AT_ONCE_LATER { MOST_AT_ONCE_LATER } else { feed })
 }

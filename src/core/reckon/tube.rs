@@ -7,6 +7,7 @@ use super::PerKilogram;
 use super::body_temperature::{MILD_FROM, warm_enough_to_feed};
 use super::cited::{AHDB, HENDERSON, US_EXTENSION, ours, seen};
 use super::colostrum::ONE_FEED;
+use super::feeds::MOST_AT_ONCE_LATER;
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds, Temperature, TimeDelta, Volume};
 
@@ -100,7 +101,7 @@ pub struct Answer {
     pub unmet: Vec<Item>,
     /// Items of which nothing is known; none of them may be left.
     pub unknown: Vec<Item>,
-    /// The most that may be given; none while the weight is unknown.
+    /// The most that may be given, never over `feeds::MOST_AT_ONCE_LATER`; none while the weight is unknown.
     pub most: Option<Volume>,
 }
 
@@ -124,8 +125,11 @@ impl Answer {
 /// assert_eq!(check(cold).unwrap().unmet, [Item::Warm]);
 /// ```
 pub fn check(known: Known) -> Result<Answer, OutOfBounds<Mass>> {
-    let most = known.weight.map(|weight| Mass::ON_THE_BOTTLE.check(weight)).transpose()?;
-    let most = most.map(|weight| AT_MOST.of(weight));
+    let weight = known.weight.map(|weight| Mass::ON_THE_BOTTLE.check(weight)).transpose()?;
+    let most = weight.map(|weight| {
+        let most = AT_MOST.of(weight);
+        if most > MOST_AT_ONCE_LATER { MOST_AT_ONCE_LATER } else { most }
+    });
     let holds = |item: Item| match item {
         Item::Warm => known.temperature.map(warm_enough_to_feed),
         Item::Awake => known.awake,

@@ -12,6 +12,12 @@ pub const GRADED_AT: TimeDelta = TimeDelta::minutes(5);
 /// The age after which a score says little about survival (Gronqvist et al. 2020).
 pub const SCORED_UNTIL: TimeDelta = TimeDelta::hours(1);
 
+/// Up and sucking by this age is quick (New Zealand smallholder press 2021).
+pub const QUICK: TimeDelta = TimeDelta::minutes(15);
+
+/// How many of 100 quick lambs are alive at 90 days, the least and the most (the same).
+pub const QUICK_ALIVE_AT_90_DAYS_PERCENT: (u8, u8) = (90, 95);
+
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("UK levy-board breeding scheme with SRUC", "Lamb vigor, four grades", None, ""),

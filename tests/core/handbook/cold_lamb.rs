@@ -210,6 +210,7 @@ fn nothing_is_fed_under_37_degrees_and_glucose_always_comes_before_warmth() {
 fn one_feed_is_50_ml_per_kilogram() {
     // Source: Irish Farmers Journal; Henderson 1997, 50 ml/kg.
     assert_eq!(feed(kg(4.0)), Ok(ml(200.0)));
+    assert_eq!(feed(kg(30.0)), Ok(ml(1000.0)), "never over the largest printed feed");
     for kilograms in [0.0, -3.0, 31.0, f64::NAN] {
         assert!(feed(kg(kilograms)).is_err());
     }

@@ -50,6 +50,8 @@ fn over_50_ml_per_kilogram_is_too_much_for_a_tube() {
     // Source: Vet Times, 17 Dec 2018; AHDB, 50 ml/kg.
     assert_eq!(AT_MOST.of(kg(4.0)), ml(200.0));
     unmet(Known { volume: Some(ml(200.1)), ..fit() }, Item::NotTooMuch);
+    let heavy = check(Known { weight: Some(kg(25.0)), ..fit() }).expect("in bounds");
+    assert_eq!(heavy.most, Some(ml(1000.0)), "never over the largest printed feed");
 }
 
 #[test]
