@@ -11,6 +11,7 @@ mod button;
 mod card;
 mod caution;
 mod choices;
+mod each;
 mod empty;
 mod facts;
 mod field;
@@ -42,6 +43,7 @@ pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, Small
 pub use card::Card;
 pub use caution::Caution;
 pub use choices::{Choice, Choices};
+pub use each::each;
 pub use empty::Empty;
 pub use facts::{Fact, Facts};
 pub use field::{Field, FieldKind};

@@ -12,7 +12,7 @@ mod more;
 mod practice;
 mod watch;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::route::Screen;
 
