@@ -1,7 +1,7 @@
 //! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::browser::{look, panic, place};
 use crate::farm::Farm;

@@ -7,7 +7,7 @@ mod phone;
 
 use std::collections::BTreeSet;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
 use yeanling_core::flock::{Flock, fold};

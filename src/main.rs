@@ -10,9 +10,10 @@ mod parts;
 mod pieces;
 mod route;
 mod screens;
+mod signals;
 mod words;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 fn main() {
     mount_to_body(app::App);

@@ -1,7 +1,6 @@
 //! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
 
 use chrono::{Datelike, Timelike};
-use leptos::prelude::*;
 use yeanling_core::book::{self, Entry, FileError};
 use yeanling_core::flock::fold;
 use yeanling_core::units::Moment;

@@ -1,7 +1,7 @@
 //! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
 
+use crate::signals::prelude::*;
 use leptos::html;
-use leptos::prelude::*;
 use yeanling_core::book::{DeviceId, MOST_BYTES};
 use yeanling_core::units::Moment;
 

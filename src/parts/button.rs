@@ -3,7 +3,7 @@
 //! Every target is at least `--target` high, also the small underlined ones, by padding.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// How much a button asks for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -1,6 +1,6 @@
 //! A few things set apart on a sheet of paper, with the one thing to do about them at the side.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Sets a few things apart; `lead` and `action` stand side by side above the rest.
 #[component]
@@ -19,7 +19,7 @@ pub fn Card(
         view! {
             <div class="card-top">
                 <div class="card-lead">{lead.map(ViewFnOnce::run)}</div>
-                {action.map(|action| view! { <div class="card-action">{action.run()}</div> })}
+                {action.map(|action| view! { <div class="card-action">{action.run()}</div> }.into_any())}
             </div>
         }
     });

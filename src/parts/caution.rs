@@ -2,7 +2,7 @@
 
 use super::live;
 use super::{Said, label};
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows cautions under a triangle and the word, never folded away.
 #[component]
@@ -19,7 +19,7 @@ pub fn Caution(
                 </svg>
                 {label::CAUTION}
             </p>
-            {live(move || lines.get().into_iter().map(|line| view! { <p><Said text=line /></p> }).collect_view().into_any())}
+            {live(move || lines.get().into_iter().map(|line| view! { <p><Said text=line /></p> }.into_any()).collect_view().into_any())}
         </div>
     }
 }

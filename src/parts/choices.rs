@@ -4,7 +4,7 @@
 //! says and a choice that was undone looks undone.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// One thing that can be chosen.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -113,13 +113,14 @@ fn buttons(
                 on:click=move |_| on_choose.run(place)
             >
                 <span>{text}</span>
-                {(!note.is_empty()).then(|| view! { <small>{note}</small> })}
+                {(!note.is_empty()).then(|| view! { <small>{note}</small> }.into_any())}
             </button>
         }
+        .into_any()
     };
     view! {
         <div class="choices" role="group" aria-label=label data-shape=shape>
-            {labelled.then(|| view! { <span class="choices-label" aria-hidden="true">{label}</span> })}
+            {labelled.then(|| view! { <span class="choices-label" aria-hidden="true">{label}</span> }.into_any())}
             {live(move || words.get().into_iter().enumerate().map(button).collect_view().into_any())}
         </div>
     }

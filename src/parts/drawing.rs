@@ -1,6 +1,6 @@
 //! A small line drawing out of a sheet of drawings, in the ink of the text around it.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Draws one symbol, 3 wide to 2 high; the words beside it say what it is, so it is not read out.
 #[component]

@@ -1,7 +1,7 @@
 //! An empty screen that says what to do first.
 
 use super::Said;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows what to do first, and the button that does it.
 #[component]

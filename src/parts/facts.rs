@@ -1,7 +1,7 @@
 //! A few small facts side by side.
 
-use super::Said;
-use leptos::prelude::*;
+use super::{Said, live};
+use crate::signals::prelude::*;
 
 /// A small fact.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -37,8 +37,9 @@ pub fn Facts(
                         <small>{fact.note}</small>
                     </li>
                 }
+                .into_any()
             })
             .collect_view()
     };
-    view! { <ul class="facts" role="list">{items}</ul> }
+    view! { <ul class="facts" role="list">{live(move || items().into_any())}</ul> }
 }

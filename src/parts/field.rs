@@ -3,7 +3,7 @@
 //! What is wrong stands beside what was typed and never replaces it.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// What is typed into a field, which decides the keyboard that comes up.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -136,7 +136,7 @@ pub fn Field(
                 {live(move || label.get().into_any())}
             </label>
             <div class="field-line">
-                {input} {children.map(|children| view! { <div class="field-unit">{children()}</div> })}
+                {input} {children.map(|children| view! { <div class="field-unit">{children()}</div> }.into_any())}
             </div>
             <p class="field-error" id=error_id role="alert">
                 {live(move || error.get().into_any())}

@@ -1,7 +1,7 @@
 //! One figure, large, with its unit and the same in other units.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// How large a figure stands.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -51,13 +51,13 @@ pub fn Figure(
                     <b>{live(move || value.get().into_any())}</b>
                     {live(move || {
                         let unit = unit.get();
-                        (!unit.is_empty()).then(|| view! { <span class="figure-unit">" " {unit}</span> })
-                    }.into_any())}
+                        (!unit.is_empty()).then(|| view! { <span class="figure-unit">" " {unit}</span> }.into_any()).into_any()
+                    })}
                 </span>
                 " "
                 <span class="figure-also">{live(move || also.get().into_any())}</span>
             </p>
-            {children.map(|children| view! { <div class="figure-side">{children()}</div> })}
+            {children.map(|children| view! { <div class="figure-side">{children()}</div> }.into_any())}
         </div>
     }
 }

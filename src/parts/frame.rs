@@ -3,7 +3,7 @@
 //! What stands under the thumb sticks above the tab bar but keeps its own room at the end of the page, so that
 //! no row can end up behind it.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Holds the whole app: one `Page`, the `UndoBar` and the `TabBar`.
 #[component]
@@ -26,7 +26,7 @@ pub fn Page(
     view! {
         <main class="page">
             <div class="page-body">{children()}</div>
-            {thumb.map(|thumb| view! { <div class="thumb">{thumb.run()}</div> })}
+            {thumb.map(|thumb| view! { <div class="thumb">{thumb.run()}</div> }.into_any())}
         </main>
     }
 }

@@ -2,8 +2,8 @@
 
 use super::label;
 use super::live;
+use crate::signals::prelude::*;
 use leptos::ev::KeyboardEvent;
-use leptos::prelude::*;
 
 /// Shows ten digits, a point and a key that takes back, each a full target; children stand beside it.
 ///
@@ -47,6 +47,7 @@ pub fn Keypad(
                 {digit.to_string()}
             </button>
         }
+        .into_any()
     };
     let point_key = match point {
         Some(sign) => view! {
@@ -74,7 +75,7 @@ pub fn Keypad(
                     </svg>
                 </button>
             </div>
-            {children.map(|children| view! { <div class="keypad-side">{children()}</div> })}
+            {children.map(|children| view! { <div class="keypad-side">{children()}</div> }.into_any())}
         </div>
     }
 }
@@ -95,8 +96,8 @@ pub fn Readout(
             <output class="readout-value" aria-live="polite">
                 {live(move || {
                     let value = value.get();
-                    if value.is_empty() { "–".to_owned() } else { value }
-                }.into_any())}
+                    if value.is_empty() { "–".to_owned() } else { value }.into_any()
+                })}
             </output>
         </div>
     }

@@ -1,6 +1,6 @@
 //! A piece of view that follows its signals: one machine for all of them, so that each costs few bytes.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Returns a view that is made anew whenever a signal it reads changes.
 ///

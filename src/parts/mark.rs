@@ -3,7 +3,7 @@
 //! The shape carries its word for those who listen, so that color never carries the state alone.
 
 use super::label;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// How a duty stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -1,6 +1,6 @@
 //! A few lines that the page wants read, and perhaps one thing to do about them.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// How much a notice matters.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -1,7 +1,7 @@
 //! What was given against what is wanted, as a slim bar with its words.
 
 use super::Said;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows a share as a bar; more than the whole fills it and stops there.
 #[component]

@@ -1,7 +1,7 @@
 //! A soft line beside what matters: a verdict, a place, an honest word about the alarm.
 
 use super::Said;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows a soft line; children such as a `WhyButton` follow it.
 #[component]

@@ -4,7 +4,8 @@
 //! window closes and reads the same in one color. Places are fractions of the whole (0 to 1); the caller chooses
 //! the scale. Ticks that would touch each other on a narrow screen give way by rank.
 
-use leptos::prelude::*;
+use super::live;
+use crate::signals::prelude::*;
 
 /// What a stretch of time is worth.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -135,21 +136,23 @@ pub fn Ribbon(
 ) -> impl IntoView {
     let hatch = super::fresh_id("hatch");
     let fill = format!("url(#{hatch})");
-    let strip = move || stretches.get().into_iter().map(|one| draw_stretch(one, &fill)).collect_view();
-    let gaps = move || stretches.get().into_iter().skip(1).map(|one| draw_gap(one.from)).collect_view();
-    let pinned = move || pins.get().into_iter().map(draw_pin).collect_view();
-    let mark = move || {
-        now.get().map(|at| {
-            view! {
-                <svg class="ribbon-now" x=percent(at) y="0">
-                    <path class="ribbon-halo" d="M0 4V42" />
-                    <path d="M0 6V42" />
-                    <circle cx="0" cy="5" r="5" />
-                </svg>
-            }
-        })
+    let strip =
+        move || stretches.get().into_iter().map(|one| draw_stretch(one, &fill)).collect_view().into_any();
+    let gaps =
+        move || stretches.get().into_iter().skip(1).map(|one| draw_gap(one.from)).collect_view().into_any();
+    let pinned = move || pins.get().into_iter().map(draw_pin).collect_view().into_any();
+    let mark = move || match now.get() {
+        Some(at) => view! {
+            <svg class="ribbon-now" x=percent(at) y="0">
+                <path class="ribbon-halo" d="M0 4V42" />
+                <path d="M0 6V42" />
+                <circle cx="0" cy="5" r="5" />
+            </svg>
+        }
+        .into_any(),
+        None => ().into_any(),
     };
-    let labels = move || place(ticks.get()).into_iter().map(draw_tick).collect_view();
+    let labels = move || place(ticks.get()).into_iter().map(draw_tick).collect_view().into_any();
     view! {
         <div class="ribbon" role="img" aria-label=move || label.get()>
             <svg class="ribbon-strip" aria-hidden="true">
@@ -164,15 +167,15 @@ pub fn Ribbon(
                         <rect class="ribbon-hatch" width="3" height="7" />
                     </pattern>
                 </defs>
-                {strip} {gaps}
+                {live(strip)} {live(gaps)}
             </svg>
-            <svg class="ribbon-pins" aria-hidden="true">{pinned} {mark}</svg>
-            <div class="ribbon-ticks" aria-hidden="true">{labels}</div>
+            <svg class="ribbon-pins" aria-hidden="true">{live(pinned)} {live(mark)}</svg>
+            <div class="ribbon-ticks" aria-hidden="true">{live(labels)}</div>
         </div>
     }
 }
 
-fn draw_stretch(stretch: Stretch, hatch: &str) -> impl IntoView + use<> {
+fn draw_stretch(stretch: Stretch, hatch: &str) -> AnyView {
     let height = stretch.kind.height();
     let fill = matches!(stretch.kind, RibbonKind::Held).then(|| hatch.to_owned());
     let width = (stretch.to.clamp(0.0, 1.0) - stretch.from.clamp(0.0, 1.0)).max(0.0);
@@ -189,14 +192,16 @@ fn draw_stretch(stretch: Stretch, hatch: &str) -> impl IntoView + use<> {
             <title>{stretch.label}</title>
         </rect>
     }
+    .into_any()
 }
 
 /// Draws the thin parting between two stretches, after both of them.
-fn draw_gap(at: f64) -> impl IntoView {
+fn draw_gap(at: f64) -> AnyView {
     view! { <line class="ribbon-gap" x1=percent(at) x2=percent(at) y1="0" y2=HEIGHT.to_string() /> }
+        .into_any()
 }
 
-fn draw_pin(pin: Pin) -> impl IntoView {
+fn draw_pin(pin: Pin) -> AnyView {
     let shape = match pin.shape {
         PinShape::Ring => "M0-5a5 5 0 1 1 0 10a5 5 0 1 1 0-10z",
         PinShape::Dot => "M0-5a5 5 0 1 1 0 10a5 5 0 1 1 0-10z",
@@ -216,9 +221,10 @@ fn draw_pin(pin: Pin) -> impl IntoView {
             <path d=shape />
         </svg>
     }
+    .into_any()
 }
 
-fn draw_tick(tick: Placed) -> impl IntoView {
+fn draw_tick(tick: Placed) -> AnyView {
     let side = if tick.at <= 0.0 {
         "start"
     } else if tick.at >= 1.0 {
@@ -237,6 +243,7 @@ fn draw_tick(tick: Placed) -> impl IntoView {
             {tick.text}
         </span>
     }
+    .into_any()
 }
 
 /// A tick with its guessed width and the narrowest strip that has room for it, both in em of its own type.

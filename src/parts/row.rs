@@ -2,7 +2,7 @@
 
 use super::live;
 use super::{Mark, RowState, Said};
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Holds rows under each other as a list.
 #[component]
@@ -67,9 +67,9 @@ pub fn Row(
     view! {
         <li class="row" data-state=move || state.get().key()>
             <div class="row-top">
-                {words} {action.map(|action| view! { <div class="row-action">{action.run()}</div> })}
+                {words} {action.map(|action| view! { <div class="row-action">{action.run()}</div> }.into_any())}
             </div>
-            {children.map(|children| view! { <div class="row-body">{children()}</div> })}
+            {children.map(|children| view! { <div class="row-body">{children()}</div> }.into_any())}
         </li>
     }
 }

@@ -2,7 +2,8 @@
 //!
 //! An asterisk without a partner is printed as it is, so that typed remarks pass through unharmed.
 
-use leptos::prelude::*;
+use super::live;
+use crate::signals::prelude::*;
 
 /// Shows a line of text with the parts between asterisks in bold.
 #[component]
@@ -11,7 +12,7 @@ pub fn Said(
     #[prop(into)]
     text: Signal<String>,
 ) -> impl IntoView {
-    move || {
+    live(move || {
         pieces(&tied(&text.get()))
             .into_iter()
             .map(
@@ -20,7 +21,8 @@ pub fn Said(
                 },
             )
             .collect_view()
-    }
+            .into_any()
+    })
 }
 
 /// Units that stay on one line with the number before them.

@@ -1,7 +1,7 @@
 //! Whether what was noted is safe.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// How far the keeping is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

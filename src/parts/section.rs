@@ -1,7 +1,7 @@
 //! A part of a screen under a heading with a rule line.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Groups what belongs together under an `h2` with a line that runs to the edge.
 #[component]

@@ -5,8 +5,8 @@
 
 use super::label;
 use super::live;
+use crate::signals::prelude::*;
 use leptos::html;
-use leptos::prelude::*;
 
 /// Shows a modal sheet for as long as it is in the view.
 #[component]

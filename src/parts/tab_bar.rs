@@ -1,7 +1,7 @@
 //! The bar of screens at the foot of the page.
 
 use super::label;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// One way in the bar.
 #[derive(Clone, Debug)]
@@ -34,6 +34,7 @@ pub fn TabBar(
                             <span>{tab.label}</span>
                         </a>
                     }
+                    .into_any()
                 })
                 .collect_view()}
         </nav>

@@ -2,7 +2,7 @@
 
 use super::live;
 use super::{Mark, RowState};
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows a count such as "2 late" with the shape of its state.
 #[component]

@@ -2,7 +2,7 @@
 
 use super::Said;
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Holds noted things as a list; each child is a `Noted`.
 #[component]
@@ -43,13 +43,13 @@ pub fn Noted(
         <li class="noted">
             <span class="noted-time">{live(move || time.get().into_any())}</span>
             <span class="noted-text">
-                {words}
+                {live(words)}
                 {live(move || {
                     let note = note.get();
-                    (!note.is_empty()).then(|| view! { <small>{note}</small> })
-                }.into_any())}
+                    (!note.is_empty()).then(|| view! { <small>{note}</small> }.into_any()).into_any()
+                })}
             </span>
-            {children.map(|children| view! { <span class="noted-actions">{children()}</span> })}
+            {children.map(|children| view! { <span class="noted-actions">{children()}</span> }.into_any())}
         </li>
     }
 }

@@ -1,7 +1,7 @@
 //! The name of the screen: one large line and what is said under it.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows the screen's `h1` and, as children, the line under it.
 ///
@@ -18,7 +18,7 @@ pub fn Title(
     view! {
         <div class="title">
             <h1 id="title" tabindex="-1">{live(move || text.get().into_any())}</h1>
-            {children.map(|children| view! { <p class="title-sub">{children()}</p> })}
+            {children.map(|children| view! { <p class="title-sub">{children()}</p> }.into_any())}
         </div>
     }
 }

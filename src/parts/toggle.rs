@@ -1,7 +1,7 @@
 //! A button that stays down: something that was seen, or not.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows what was seen as a pressed button with a tick, and what was not as an empty one.
 #[component]

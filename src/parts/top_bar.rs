@@ -1,7 +1,7 @@
 //! The small line above the title: the way back or the place, and how safe the book is.
 
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Where the way back leads.
 #[derive(Clone, Debug, PartialEq, Eq)]

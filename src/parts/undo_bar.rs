@@ -5,7 +5,7 @@
 
 use super::label;
 use super::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// Shows what was just noted with an "Undo"; stays out of sight while there is nothing to say.
 #[component]
@@ -29,7 +29,7 @@ pub fn UndoBar(
     view! {
         <div class="undo-bar" data-shown=move || text.with(Option::is_some).to_string()>
             <p role="status">{live(move || text.get().unwrap_or_default().into_any())}</p>
-            {button}
+            {live(move || button().into_any())}
         </div>
     }
 }

@@ -2,7 +2,7 @@
 
 use super::live;
 use super::{Caution, Said, Sheet, label};
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 /// The reasons of a figure, in words.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
@@ -77,13 +77,14 @@ fn reasons(why: WhyText) -> impl IntoView {
 }
 
 /// Returns a headed list of lines, or nothing for none.
-fn lines(heading: &'static str, kind: &'static str, lines: Vec<String>) -> Option<impl IntoView> {
+fn lines(heading: &'static str, kind: &'static str, lines: Vec<String>) -> Option<AnyView> {
     (!lines.is_empty()).then(|| {
         view! {
             <h3>{heading}</h3>
             <ul class="why-lines" role="list" data-kind=kind>
-                {lines.into_iter().map(|line| view! { <li><Said text=line /></li> }).collect_view()}
+                {lines.into_iter().map(|line| view! { <li><Said text=line /></li> }.into_any()).collect_view()}
             </ul>
         }
+        .into_any()
     })
 }

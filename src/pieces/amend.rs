@@ -1,6 +1,6 @@
 //! A sheet in which an earlier entry is changed, in time and in content. The first reading stays in the book.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Milk, Sex, VigorScale, Way};
 use yeanling_core::units::{Mass, System, Temperature, Volume};
 

@@ -1,7 +1,7 @@
 //! Picking a ewe: every living ewe as a large button, narrowed by what is typed; a new one is added on the spot.
 
-use crate::parts::live;
-use leptos::prelude::*;
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId};
 
 use crate::farm::use_farm;
@@ -74,13 +74,14 @@ pub(crate) fn EwePicker(
         {live(move || (!ewes.with(Vec::is_empty)).then(|| view! {
                 <Section title=words::EWES>
                     <Buttons>
-                        <For
-                            each=move || ewes.get()
-                            key=|(tag, ewe)| (tag.clone(), *ewe)
-                            children=move |(tag, ewe)| {
+                        {each(
+                            move || ewes.get(),
+                            |(tag, ewe)| format!("{ewe} {tag}"),
+                            move |(tag, ewe)| {
                                 view! { <Button label=tag on_press=move || on_pick.run((Picked::Ewe(ewe),)) /> }
-                            }
-                        />
+                                    .into_any()
+                            },
+                        )}
                     </Buttons>
                 </Section>
             }).into_any())}

@@ -1,7 +1,7 @@
 //! A sheet in which a feed by hand is noted, with whatever volume, milk and way it had.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::units::{System, Volume};
 

@@ -1,6 +1,6 @@
 //! A lamb as a row of a list: its name, what it is, how it stands.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::LambId;
 
 use crate::farm::use_farm;

@@ -1,6 +1,6 @@
 //! The ribbon of first milk: a day on a square-root scale, so that the first two hours get the room they deserve.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{LambId, Way};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::window;

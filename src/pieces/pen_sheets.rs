@@ -1,6 +1,6 @@
 //! The sheets of the pens: which ewe goes in, and into which pen.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, PenId};
 
 use super::{EwePicker, Picked};

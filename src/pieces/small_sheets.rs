@@ -1,6 +1,6 @@
 //! The small sheets in which one thing is noted: vigor, belly, a few words, a death.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, VigorScale};
 use yeanling_core::reckon::vigor::FourGrade;
 

@@ -1,9 +1,9 @@
 //! What stands above every screen while it is so: a made-up flock, an update, a book that is not safe, a refusal.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
-use crate::parts::{Button, Notice, NoticeKind, Remark, SmallButton};
+use crate::parts::{Button, Notice, NoticeKind, Remark, SmallButton, live};
 use crate::route::Screen;
 use crate::words::{frame, refusals};
 
@@ -66,10 +66,10 @@ pub(crate) fn Standing() -> impl IntoView {
         })
     };
     view! {
-        {made_up}
-        {update}
-        {poorly}
-        {broken}
-        <div role="alert">{refused}</div>
+        {live(move || made_up().into_any())}
+        {live(move || update().into_any())}
+        {live(move || poorly().into_any())}
+        {live(move || broken().into_any())}
+        <div role="alert">{live(move || refused().into_any())}</div>
     }
 }

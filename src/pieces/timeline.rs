@@ -1,7 +1,7 @@
 //! What was noted about an animal, newest first; each line can be changed, taken back, and brought back.
 
-use crate::parts::live;
-use leptos::prelude::*;
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, EntryId, Event, PenId};
 use yeanling_core::flock::{Flock, Line};
 use yeanling_core::units::Moment;
@@ -127,14 +127,15 @@ fn Lines(told: Memo<Vec<Told>>) -> impl IntoView {
         };
         view! {
             <Noted time=time text=text note=note struck=struck>
-                {actions}
+                {live(move || actions().into_any())}
             </Noted>
         }
+        .into_any()
     };
     view! {
         <Section title=frame::NOTED>
             <Timeline>
-                <For each=move || entries.get() key=|entry| *entry children=line />
+                {each(move || entries.get(), EntryId::to_string, line)}
             </Timeline>
         </Section>
         {live(move || changing.get().map(|entry| view! { <AmendSheet entry=entry on_close=move || changing.set(None) /> }).into_any())}

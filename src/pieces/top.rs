@@ -1,6 +1,6 @@
 //! The line above a screen's name: the way back or the farm's name, and whether everything is saved.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
 use crate::parts::{Back, SaveMark, SaveState, TopBar};

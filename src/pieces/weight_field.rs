@@ -1,7 +1,7 @@
 //! A weight as it is typed: unit beside it, the error under it, and the question whether pounds were meant.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId};
 use yeanling_core::units::{Mass, System, TimeDelta};
 

@@ -1,7 +1,7 @@
 //! One ewe: her litters, what can be noted about her, and all that was.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
 
 use crate::farm::use_farm;
@@ -101,7 +101,7 @@ fn Litters(id: EweId) -> impl IntoView {
                 .collect::<Vec<(LambId, String, Vec<LambId>)>>()
         })
     });
-    move || {
+    live(move || {
         if litters.with(Vec::is_empty) {
             return view! { <Section title=words::LAMBS><p>{words::NO_LAMBS}</p></Section> }.into_any();
         }
@@ -117,7 +117,7 @@ fn Litters(id: EweId) -> impl IntoView {
             })
             .collect_view()
             .into_any()
-    }
+    })
 }
 
 /// The sheet that lies open.
@@ -126,7 +126,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
     let farm = use_farm();
     let close = move || open.set(Open::Nothing);
     let animal = Animal::Ewe(id);
-    move || match open.get() {
+    live(move || match open.get() {
         Open::Nothing => ().into_any(),
         Open::Tag => view! {
             <TextSheet
@@ -164,5 +164,5 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
             }
             .into_any()
         }
-    }
+    })
 }

@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use crate::parts::live;
-use leptos::prelude::*;
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId};
 
 use crate::farm::{Farm, use_farm};
@@ -87,10 +87,10 @@ pub(crate) fn Flock() -> impl IntoView {
             {live(move || (!found.with(|found| found.ewes.is_empty())).then(|| view! {
                 <Section title=words::EWES>
                     <Rows>
-                        <For
-                            each=move || found.get().ewes
-                            key=|ewe| (ewe.id, ewe.name.clone(), ewe.kind.clone())
-                            children=|ewe| view! {
+                        {each(
+                            move || found.get().ewes,
+                            |ewe| format!("{} {} {}", ewe.id, ewe.name, ewe.kind),
+                            |ewe| view! {
                                 <Row
                                     name=ewe.name
                                     kind=ewe.kind
@@ -98,7 +98,8 @@ pub(crate) fn Flock() -> impl IntoView {
                                     href=Screen::Ewe(ewe.id).hash()
                                 />
                             }
-                        />
+                            .into_any(),
+                        )}
                     </Rows>
                 </Section>
             }).into_any())}
@@ -113,17 +114,11 @@ pub(crate) fn Flock() -> impl IntoView {
 #[component]
 fn Lambs(title: &'static str, ids: Signal<Vec<LambId>>) -> impl IntoView {
     let some = Memo::new(move |_| ids.with(|ids| !ids.is_empty()));
-    move || {
-        some.get().then(|| {
-            view! {
-                <Section title=title>
-                    <Rows>
-                        <For each=move || ids.get() key=|id| *id children=|id| view! { <LambRow id=id /> } />
-                    </Rows>
-                </Section>
-            }
-        })
-    }
+    let row = |id: LambId| view! { <LambRow id=id /> }.into_any();
+    live(move || {
+        let rows = move || view! { <Rows>{each(move || ids.get(), LambId::to_string, row)}</Rows> };
+        some.get().then(|| view! { <Section title=title>{rows()}</Section> }).into_any()
+    })
 }
 
 /// Returns the animals whose name has the typed letters, ewes by tag, lambs the youngest first.

@@ -1,8 +1,8 @@
 //! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
 use crate::parts::live;
+use crate::signals::prelude::*;
 use leptos::html;
-use leptos::prelude::*;
 use yeanling_core::reckon::all_sources;
 
 use crate::farm::use_farm;
@@ -62,6 +62,7 @@ pub(crate) fn Help() -> impl IntoView {
                             view! {
                                 <li><SmallButton label=topic.title on_press=move || topic.go() /></li>
                             }
+                            .into_any()
                         })
                         .collect_view()}
                 </ul>
@@ -118,11 +119,12 @@ fn FirstDay() -> impl IntoView {
                         <small>{source}</small>
                     </li>
                 }
+                .into_any()
             })
             .collect_view()
     };
     view! {
-        <ol class="reading">{steps}</ol>
+        <ol class="reading">{live(move || steps().into_any())}</ol>
         <p class="small-print">{live(move || words::by_rule(&farm.practice()).into_any())}</p>
     }
 }
@@ -139,16 +141,17 @@ fn Sources() -> impl IntoView {
                     <ul class="reading">
                         {sources
                             .iter()
-                            .map(|source| view! { <li>{why::source_line(source)}</li> })
+                            .map(|source| view! { <li>{why::source_line(source)}</li> }.into_any())
                             .collect_view()}
                     </ul>
                 </details>
             }
+            .into_any()
         })
         .collect_view()
 }
 
 fn list(lines: &'static [&'static str]) -> impl IntoView {
-    let items = lines.iter().map(|line| view! { <li><Said text=*line /></li> }).collect_view();
+    let items = lines.iter().map(|line| view! { <li><Said text=*line /></li> }.into_any()).collect_view();
     view! { <ul class="reading">{items}</ul> }
 }

@@ -1,6 +1,6 @@
 //! An address that names no screen.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::parts::{Empty, LinkButton, Page, Title};
 use crate::pieces::{Standing, Top};

@@ -13,7 +13,7 @@ mod pens;
 mod practice;
 mod watch;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::route::Screen;
 

@@ -1,7 +1,7 @@
 //! The way to what has no tab.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};

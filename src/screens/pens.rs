@@ -2,7 +2,7 @@
 
 mod one;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, PenId, PenSize};
 use yeanling_core::flock::{Flock, Pen};
 use yeanling_core::units::{Length, Moment};
@@ -13,7 +13,7 @@ pub(crate) use one::PenScreen;
 use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, BigButton, Button, Empty, Field, FieldKind, Page, Remark, Ribbon, RibbonKind, Row,
-    RowState, Rows, Sheet, Stretch, Tick, Title, Weight, live,
+    RowState, Rows, Sheet, Stretch, Tick, Title, Weight, each, live,
 };
 use crate::pieces::{PutInSheet, Standing, Top};
 use crate::route::Screen;
@@ -80,11 +80,11 @@ pub(crate) fn Pens() -> impl IntoView {
             <Standing />
             {live(move || ids.with(Vec::is_empty).then(|| view! { <Empty text=words::EMPTY /> }).into_any())}
             <Rows>
-                <For
-                    each=move || ids.get()
-                    key=|id| *id
-                    children=move |id| view! { <PenRow id=id putting=putting /> }
-                />
+                {each(
+                    move || ids.get(),
+                    PenId::to_string,
+                    move |id| view! { <PenRow id=id putting=putting /> }.into_any(),
+                )}
             </Rows>
             {live(move || {
                 making.get().then(|| view! { <NewPen on_close=move || making.set(false) /> }).into_any()

@@ -1,7 +1,7 @@
 //! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{
     self, BottleTable, DayRule, Housing, LaborLimits, Limit, LimitError, Limits, PenStay, Practice as Chosen,

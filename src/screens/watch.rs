@@ -2,8 +2,8 @@
 
 use std::collections::BTreeMap;
 
-use crate::parts::live;
-use leptos::prelude::*;
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, LambId};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
@@ -48,10 +48,10 @@ pub(crate) fn Watch() -> impl IntoView {
     let count =
         move |state: State| lambs.with(|lambs| lambs.iter().filter(|lamb| lamb.state == Some(state)).count());
     let tally = move |state: State, row: RowState, word: fn(usize) -> String| {
-        move || {
+        live(move || {
             let count = count(state);
-            (count > 0).then(|| view! { <Tally state=row text=word(count) /> })
-        }
+            (count > 0).then(|| view! { <Tally state=row text=word(count) /> }).into_any()
+        })
     };
     let nothing = move || {
         let due = [State::Late, State::Now, State::Coming].into_iter().map(count).sum::<usize>();
@@ -69,7 +69,7 @@ pub(crate) fn Watch() -> impl IntoView {
                 {tally(State::Late, RowState::Late, words::late)}
                 {tally(State::Now, RowState::Now, words::now)}
                 {tally(State::Coming, RowState::Coming, words::coming)}
-                {nothing}
+                {live(move || nothing().into_any())}
             </Title>
             <Standing />
             {live(move || {
@@ -106,21 +106,11 @@ fn Group(title: &'static str, state: Option<State>, lambs: Memo<Vec<OnWatch>>) -
         })
     });
     let some = Memo::new(move |_| ids.with(|ids| !ids.is_empty()));
-    move || {
-        some.get().then(|| {
-            view! {
-                <Section title=title>
-                    <Rows>
-                        <For
-                            each=move || ids.get()
-                            key=|id| *id
-                            children=move |id| view! { <LambOnWatch id=id lambs=lambs /> }
-                        />
-                    </Rows>
-                </Section>
-            }
-        })
-    }
+    let row = move |id: LambId| view! { <LambOnWatch id=id lambs=lambs /> }.into_any();
+    live(move || {
+        let rows = move || view! { <Rows>{each(move || ids.get(), LambId::to_string, row)}</Rows> };
+        some.get().then(|| view! { <Section title=title>{rows()}</Section> }).into_any()
+    })
 }
 
 /// One lamb: what is most urgent with its button, the ribbon, the volumes, and what else is due.

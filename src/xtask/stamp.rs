@@ -1,7 +1,7 @@
 //! `cargo xtask stamp DIR`: the last step of a build, called by Trunk.
 //!
-//! It makes the names of files follow their content, leaves no inline script for the content policy to forbid,
-//! writes the policy, and tells the worker which files to keep.
+//! It makes the names of files follow their content, joins the style sheets, leaves no inline script for the content
+//! policy to forbid, writes the policy, and tells the worker which files to keep.
 use crate::worker;
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
@@ -28,6 +28,7 @@ pub(crate) fn stamp(folder: &Path) -> Result<()> {
     let index = folder.join("index.html");
     let mut page = fs::read_to_string(&index).with_context(|| format!("no {}", index.display()))?;
     page = name_by_content(folder, &page)?;
+    page = join_sheets(folder, &page)?;
     page = move_scripts_out(folder, &page)?;
     page = with_policy(&page)?;
     check(&page)?;
@@ -85,6 +86,31 @@ fn name_by_content(folder: &Path, page: &str) -> Result<String> {
         }
     }
     Ok(page)
+}
+
+/// Joins the style sheets in the page's order and returns the page that loads the one: together they compress to half.
+fn join_sheets(folder: &Path, page: &str) -> Result<String> {
+    let (link, end) = ("<link rel=\"stylesheet\" href=\"./", "\"/>");
+    let mut parts = page.split(link);
+    let mut before = parts.next().unwrap_or_default().to_owned();
+    let (mut names, mut after) = (Vec::new(), String::new());
+    for part in parts {
+        let (name, rest) = part.split_once(end).context("a style sheet's link is not as Trunk writes it")?;
+        names.push(name);
+        after.push_str(rest.trim_start());
+    }
+    if names.len() < 2 {
+        return Ok(page.to_owned());
+    }
+    let mut joined = String::new();
+    for name in names {
+        joined.push_str(&fs::read_to_string(folder.join(name)).with_context(|| format!("no {name}"))?);
+        fs::remove_file(folder.join(name))?;
+    }
+    let name = format!("style-{}.css", digest(joined.as_bytes()));
+    fs::write(folder.join(&name), joined)?;
+    before.push_str(&format!("{link}{name}{end}\n{after}"));
+    Ok(before)
 }
 
 /// Writes each inline script into a file of its own and returns the page that loads the files instead.
@@ -207,6 +233,23 @@ mod tests {
             page.split("<head>").nth(1).is_some_and(|head| head.trim().starts_with("<meta http-equiv")),
             "{page}"
         );
+    }
+
+    #[test]
+    fn the_style_sheets_become_one_in_the_order_of_the_page() {
+        let sheet = |name: &str| format!("<link rel=\"stylesheet\" href=\"./{name}.css\"/>\n");
+        let links = format!("{}{}<script", sheet("b"), sheet("a"));
+        let build = Build::new("sheets", &PAGE.replacen("<script", &links, 1));
+        build.write("a.css", "@layer a { }\n");
+        build.write("b.css", "@layer b, a;\n");
+        stamp(&build.0).expect("stamped");
+        let joined = "@layer b, a;\n@layer a { }\n";
+        let name = format!("style-{}.css", digest(joined.as_bytes()));
+        assert_eq!(build.read(&name), joined);
+        let page = build.read("index.html");
+        assert_eq!(page.matches("stylesheet").count(), 1, "{page}");
+        assert!(page.contains(&format!("href=\"./{name}\"/>\n<script")), "{page}");
+        assert!(!files(&build.0).expect("files").contains(&"a.css".to_owned()), "nothing is left over");
     }
 
     #[test]

@@ -117,6 +117,8 @@ impl Wasm {
             first.push("/usr/bin".into());
             command.env("RUSTC", "/usr/bin/rustc").env("RUSTC_BOOTSTRAP", "1");
             command.env("CARGO_UNSTABLE_BUILD_STD", "std,panic_abort");
+            // The library is built here anyway, so it is built small: plain sorting, plain formatting.
+            command.env("CARGO_UNSTABLE_BUILD_STD_FEATURES", "optimize_for_size");
             // Set by cargo for its children; they would bring the other compiler back.
             command.env_remove("CARGO").env_remove("RUSTUP_TOOLCHAIN").env_remove("LD_LIBRARY_PATH");
         }

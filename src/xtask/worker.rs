@@ -37,10 +37,11 @@ pub(crate) fn kept(folder: &Path) -> Result<Vec<String>> {
     Ok(names)
 }
 
-/// Returns whether a visit may load the file; licenses, schemas and the pictures for app stores are only there.
+/// Returns whether the page may load the file. Licenses and schemas are only there, and so are the pictures: those of
+/// the manifest are for the phone, which fetches what it wants of them once, when the app is put on its home screen.
 fn may_be_loaded(name: &str) -> bool {
-    let only_there = [".txt", ".schema.json", ".map"].iter().any(|end| name.ends_with(end));
-    !only_there && name != "_headers" && name != NAME && !name.starts_with("screenshots/")
+    let only_there = [".txt", ".schema.json", ".map", ".png"].iter().any(|end| name.ends_with(end));
+    !only_there && name != "_headers" && name != NAME
 }
 
 /// Returns the address of a file, relative to the app; the page's own is the folder, since hosts redirect index.html.

@@ -6,6 +6,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser};
 use serde_json::value::RawValue;
 
 use super::event::{Event, Unread};
+use super::fact;
 use super::ids::{DeviceId, EntryId};
 use crate::units::Moment;
 
@@ -62,7 +63,7 @@ impl<'de> Deserialize<'de> for Entry {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         let Read { id, device, noted, at, event } = Read::deserialize(deserializer)?;
         let json = event.get();
-        let event = match serde_json::from_str::<Event>(json) {
+        let event = match fact::from_json::<Event>(json) {
             Ok(event) => event,
             Err(_) if json.starts_with(['{', '"']) => Event::Unread(Unread::from_json(compact(json))),
             Err(error) => return Err(de::Error::custom(error)),

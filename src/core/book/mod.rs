@@ -4,6 +4,7 @@
 
 mod entry;
 mod event;
+mod fact;
 mod file;
 mod ids;
 mod merge;

@@ -1,4 +1,20 @@
 //! What every quantity has in common: order, JSON as a plain number of its SI unit, and a gate against nonsense.
+//!
+//! The number is written and read by the standard library, which gives back every number exactly as it was written;
+//! what serde_json brings for that weighs as much as a calculation and its screen.
+
+use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser};
+use serde_json::value::RawValue;
+
+/// Writes a number in the fewest digits that read back as the same number.
+pub(super) fn write<S: Serializer>(number: f64, serializer: S) -> Result<S::Ok, S::Error> {
+    RawValue::from_string(format!("{number:?}")).map_err(ser::Error::custom)?.serialize(serializer)
+}
+
+/// Reads a number of JSON.
+pub(super) fn read<'de, D: Deserializer<'de>>(deserializer: D) -> Result<f64, D::Error> {
+    Box::<RawValue>::deserialize(deserializer)?.get().parse().map_err(de::Error::custom)
+}
 
 /// Gives a newtype over `f64` its order and its JSON form, refusing a number outside `$least..=$most` when read.
 ///
@@ -7,13 +23,13 @@ macro_rules! quantity {
     ($name:ident, $unit:literal, $least:literal, $most:literal) => {
         impl serde::Serialize for $name {
             fn serialize<S: serde::Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
-                serializer.serialize_f64(self.0)
+                super::quantity::write(self.0, serializer)
             }
         }
 
         impl<'de> serde::Deserialize<'de> for $name {
             fn deserialize<D: serde::Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
-                let number = f64::deserialize(deserializer)?;
+                let number = super::quantity::read(deserializer)?;
                 if (f64::from($least)..=f64::from($most)).contains(&number) {
                     Ok(Self(number))
                 } else {

@@ -1,7 +1,7 @@
 //! One figure under its name, in the farm's units with the other beside it, which can be asked why.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::units::{System, Volume};
 
 use crate::parts::{Figure, FigureSize, WhyButton, WhyText};

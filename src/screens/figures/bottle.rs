@@ -1,7 +1,7 @@
 //! How much a bottle lamb takes, from its age in days and, if it is known, its weight today.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::practice::BottleTable;
 use yeanling_core::reckon::bottle::{self, Day, Milk, NoRow};
 use yeanling_core::reckon::mixing::mix;

@@ -1,7 +1,7 @@
 //! How much colostrum, from a weight alone, while it is typed.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::practice::{DayRule, Housing};
 use yeanling_core::reckon::colostrum::{self, COLD_EXTRA, Caution as Warning, Want};
 use yeanling_core::reckon::feeds;

@@ -9,7 +9,7 @@ mod first_milk;
 mod window;
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::practice::{BottleTable, DayRule, Housing};
 use yeanling_core::units::{Mass, System};
 

@@ -1,8 +1,8 @@
 //! How long colostrum still works, from an age or a time of birth.
 
 use crate::parts::live;
+use crate::signals::prelude::*;
 use chrono::NaiveTime;
-use leptos::prelude::*;
 use yeanling_core::reckon::window::{DISSENT, absorption, left, place_on_ribbon, stretch};
 use yeanling_core::units::{Moment, TimeDelta};
 

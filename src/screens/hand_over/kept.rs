@@ -1,7 +1,7 @@
 //! How the book is kept on this phone, said plainly, with what can be done about it.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::farm::{Offline, Promised, Saving, use_farm};
@@ -67,7 +67,7 @@ pub(super) fn HowKept() -> impl IntoView {
                     }).into_any())}
             </Rows>
             {live(move || (unread.get() > 0).then(|| view! { <p>{frame::unread(unread.get())}</p> }).into_any())}
-            {broken}
+            {live(move || broken().into_any())}
         </Section>
     }
 }

@@ -5,7 +5,7 @@ mod send;
 mod take;
 mod twice;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::parts::{Page, Title};
 use crate::pieces::{Standing, Top};

@@ -1,7 +1,7 @@
 //! The way out: the file is ready before the tap, since a share sheet opens only straight from one.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use leptos::task::spawn_local;
 
 use crate::farm::{FileTrouble, use_farm};

@@ -1,13 +1,13 @@
 //! The way in: a file is read whole and shown before anything changes, then added or left.
 
+use crate::signals::prelude::*;
 use leptos::html;
-use leptos::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::book::Event;
 
 use super::twice::tags_twice;
 use crate::farm::{FileTrouble, Preview, use_farm};
-use crate::parts::{Button, Buttons, Notice, NoticeKind, Said, Section, Weight};
+use crate::parts::{Button, Buttons, Notice, NoticeKind, Said, Section, Weight, live};
 use crate::words::common::day_and_clock;
 use crate::words::{frame, hand_over as words};
 
@@ -64,7 +64,7 @@ pub(super) fn Take() -> impl IntoView {
                 </label>
             </div>
         </Section>
-        {outcome}
+        {live(outcome)}
     }
 }
 

@@ -2,13 +2,13 @@
 
 use std::collections::BTreeMap;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::units::Moment;
 
 use crate::farm::use_farm;
-use crate::parts::{Button, Buttons, Card, Said, Section, Weight};
+use crate::parts::{Button, Buttons, Card, Said, Section, Weight, each, live};
 use crate::words::common::day_and_clock;
 use crate::words::hand_over as words;
 
@@ -64,21 +64,19 @@ pub(super) fn Twice() -> impl IntoView {
                 </Buttons>
             </Card>
         }
+        .into_any()
     };
-    move || {
+    live(move || {
         some.get().then(|| {
             view! {
                 <Section title=words::SAME_HEAD>
                     <p class="small-print">{words::SAME_SUB}</p>
-                    <For
-                        each=move || pairs.get()
-                        key=|pair| (pair.older.ewe, pair.newer.ewe)
-                        children=ask
-                    />
+                    {each(move || pairs.get(), |pair| format!("{} {}", pair.older.ewe, pair.newer.ewe), ask)}
                 </Section>
             }
         })
-    }
+        .into_any()
+    })
 }
 
 /// Returns the tags that more than one living ewe carries.

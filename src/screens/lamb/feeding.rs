@@ -1,6 +1,6 @@
 //! The next feed: how much, why, given against wanted; by bottle with one tap, by tube under its safety list.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
@@ -10,7 +10,7 @@ use super::Open;
 use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Button, Buttons, Card, Caution, Fact, Facts, Figure, Progress, Remark, SmallButton, Weight,
-    WhyButton, WhyText,
+    WhyButton, WhyText, live,
 };
 use crate::pieces::{tube, why_text};
 use crate::words::common::{clock, day_and_clock, volume, volume_number};
@@ -140,7 +140,7 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
             farm.tap(Event::Fed { lamb: id, volume, milk, way });
         }
     };
-    move || {
+    live(move || {
         if !hand.get() {
             return view! {
                 <Buttons columns=2>
@@ -200,5 +200,5 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
             })}
         }
         .into_any()
-    }
+    })
 }

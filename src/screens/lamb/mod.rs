@@ -3,7 +3,7 @@
 mod feeding;
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, LambId, Milk};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::window;
@@ -199,7 +199,7 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
     let farm = use_farm();
     let close = move || open.set(Open::Nothing);
     let animal = Animal::Lamb(id);
-    move || match open.get() {
+    live(move || match open.get() {
         Open::Nothing => ().into_any(),
         Open::Vigor => view! { <VigorSheet lamb=id on_close=close /> }.into_any(),
         Open::Belly => view! { <BellySheet lamb=id on_close=close /> }.into_any(),
@@ -234,5 +234,5 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         }
         .into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
-    }
+    })
 }

@@ -1,6 +1,6 @@
 //! The ewe before the lamb: what is due for her now, the signs as large buttons, the clean hand, the vet.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, Found, Lie, Part};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
 use yeanling_core::units::Moment;

@@ -6,7 +6,7 @@ mod weight;
 mod who;
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId, Sex};
 use yeanling_core::flock::Litter;
 
@@ -150,18 +150,21 @@ fn LitterTabs(
     });
     let now = Signal::derive(move || Some(selected.get()));
     // One lamb alone needs no choosing.
-    move || {
-        options.with(|options| options.len() > 1).then(|| {
-            view! {
-                <Choices
-                    label=words::LITTER
-                    options=options
-                    chosen=now
-                    on_choose=move |lamb| chosen.set(lamb)
-                />
-            }
-        })
-    }
+    live(move || {
+        options
+            .with(|options| options.len() > 1)
+            .then(|| {
+                view! {
+                    <Choices
+                        label=words::LITTER
+                        options=options
+                        chosen=now
+                        on_choose=move |lamb| chosen.set(lamb)
+                    />
+                }
+            })
+            .into_any()
+    })
 }
 
 /// The moment of birth: one tap that says what it is, and starts the clocks.

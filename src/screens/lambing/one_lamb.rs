@@ -1,7 +1,7 @@
 //! Everything for one lamb on one screen: what it is, its weight, what was seen, how the birth went.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Ease, Event, LambId, Sex};
 use yeanling_core::flock::{Lamb, Line};
 

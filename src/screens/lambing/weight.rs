@@ -3,7 +3,7 @@
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{EntryId, Event, LambId};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::reckon::birth_weight;

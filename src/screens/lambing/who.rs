@@ -1,7 +1,7 @@
 //! Who is lambing: picked, added on the spot, or not known yet.
 
 use crate::parts::live;
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 
 use crate::farm::use_farm;
 use crate::parts::{Buttons, LinkButton, Page, Said, Section, Title};

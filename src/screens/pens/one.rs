@@ -1,6 +1,6 @@
 //! One pen: who is in, what can be done for it, and all that was noted.
 
-use leptos::prelude::*;
+use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, PenId};
 use yeanling_core::flock::Pen;
 use yeanling_core::watch::readiness;
