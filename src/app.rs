@@ -11,7 +11,7 @@ use crate::screens;
 use crate::words::{frame as words, noted};
 
 /// How long the offer to undo stays.
-const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(12);
+const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 
 /// The whole app.
 #[component]
@@ -25,6 +25,7 @@ pub(crate) fn App() -> impl IntoView {
         screen.set(Screen::from_hash(&place::hash()));
         farm.let_refusal_go();
         place::to_top();
+        place::to_heading();
     });
     view! {
         <Frame>

@@ -40,6 +40,18 @@ pub fn to_top() {
     window().scroll_to_with_x_and_y(0.0, 0.0);
 }
 
+/// Moves the focus to the screen's heading once the screen stands, so that it is read out and the keyboard starts there.
+pub fn to_heading() {
+    let go = || {
+        let heading = leptos::prelude::document().get_element_by_id("title");
+        if let Some(heading) = heading.and_then(|heading| heading.dyn_into::<web_sys::HtmlElement>().ok()) {
+            let _ = heading.focus();
+            to_top();
+        }
+    };
+    leptos::prelude::set_timeout(go, std::time::Duration::ZERO);
+}
+
 fn listen(event: &str, call: impl Fn() + 'static) {
     let listener = Closure::<dyn Fn()>::new(call);
     let _ = window().add_event_listener_with_callback(event, listener.as_ref().unchecked_ref());

@@ -87,7 +87,23 @@ pub fn BigButton(
     }
 }
 
-/// Shows the button at the side of a row: one press does the duty.
+/// A second press within so many milliseconds is the same one: rows move up under a thumb that taps twice.
+const SAME_PRESS: f64 = 400.0;
+
+thread_local! {
+    static LAST_PRESS: std::cell::Cell<f64> = const { std::cell::Cell::new(f64::NEG_INFINITY) };
+}
+
+fn is_new_press(at: f64) -> bool {
+    let last = LAST_PRESS.get();
+    let new = !(0.0..SAME_PRESS).contains(&(at - last));
+    if new {
+        LAST_PRESS.set(at);
+    }
+    new
+}
+
+/// Shows the button at the side of a row: one press does the duty, and a double tap does it once.
 #[component]
 pub fn ActionButton(
     /// What a press does, in a word or two.
@@ -114,7 +130,11 @@ pub fn ActionButton(
             data-weight=weight.key()
             aria-label=move || name.map(|name| name.get())
             disabled=move || disabled.get()
-            on:click=move |_| on_press.run(())
+            on:click=move |event| {
+                if is_new_press(event.time_stamp()) {
+                    on_press.run(());
+                }
+            }
         >
             {live(move || label.get().into_any())}
         </button>

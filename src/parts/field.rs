@@ -71,6 +71,9 @@ pub fn Field(
     /// Called with the text when the field is left or Enter is pressed.
     #[prop(optional, into)]
     on_change: Option<Callback<(String,)>>,
+    /// Called when Enter is pressed.
+    #[prop(optional, into)]
+    on_enter: Option<Callback<()>>,
     /// What stands beside the input, such as the choice of units or a unit's name.
     #[prop(optional)]
     children: Option<Children>,
@@ -92,6 +95,11 @@ pub fn Field(
     let left = move || {
         if let Some(on_change) = on_change {
             on_change.run((value.get_untracked(),));
+        }
+    };
+    let pressed = move |key: String| {
+        if let Some(on_enter) = on_enter.filter(|_| key == "Enter") {
+            on_enter.run(());
         }
     };
     let input = match kind {
@@ -125,6 +133,7 @@ pub fn Field(
                 aria-invalid=invalid
                 prop:value=move || value.get()
                 on:input=move |event| typed(event_target_value(&event))
+                on:keydown=move |event| pressed(event.key())
                 on:change=move |_| left()
             />
         }

@@ -56,6 +56,13 @@ pub(crate) fn EwePicker(
             on_pick.run((Picked::Ewe(entry.as_ewe()),));
         }
     };
+    let enter = move || {
+        if is_new.get_untracked() {
+            add();
+        } else if let [(_, ewe)] = ewes.get_untracked().as_slice() {
+            on_pick.run((Picked::Ewe(*ewe),));
+        }
+    };
     let hint = Signal::derive(move || {
         if ewes.with(Vec::is_empty) && !tag.with(String::is_empty) {
             words::NONE_FOUND.to_owned()
@@ -64,7 +71,7 @@ pub(crate) fn EwePicker(
         }
     });
     view! {
-        <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint />
+        <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint on_enter=enter />
         {live(move || is_new.get().then(|| {
                 view! { <Button label=words::add(&tag.get()) on_press=add weight=Weight::Filled /> }
             }).into_any())}

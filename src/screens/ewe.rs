@@ -8,10 +8,12 @@ use crate::farm::use_farm;
 use crate::parts::{
     Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
-use crate::pieces::{AnimalTimeline, DeathSheet, EwePicker, LambRow, Picked, Standing, TextSheet, Top};
+use crate::pieces::{
+    AnimalTimeline, DeathSheet, EwePicker, LambRow, Picked, Standing, TextSheet, Top, WhichPenSheet,
+};
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
-use crate::words::{animals, ewe as words, frame, lamb};
+use crate::words::{animals, ewe as words, frame, lamb, pens};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,6 +23,7 @@ enum Open {
     Remark,
     Died,
     Same,
+    Pen,
 }
 
 /// One ewe.
@@ -36,11 +39,26 @@ pub(crate) fn EweScreen(
     let lives = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.died.is_none())));
     let name = Signal::derive(move || ewe.with(|ewe| ewe.as_ref().map(animals::ewe).unwrap_or_default()));
     let sub = Signal::derive(move || {
-        ewe.with(|ewe| ewe.as_ref().map(|ewe| words::came(&date(ewe.came))).unwrap_or_default())
+        let came = ewe.with(|ewe| ewe.as_ref().map(|ewe| words::came(&date(ewe.came))).unwrap_or_default());
+        let pen = farm.with(|ground| {
+            let (pen, since) = ground.flock.pen_of(Animal::Ewe(id))?;
+            ground.flock.pens.get(&pen).map(|pen| (pens::pen(pen), since))
+        });
+        match pen {
+            Some((pen, since)) => words::in_pen(&pen, &day_and_clock(since, farm.now()), &came),
+            None => came,
+        }
     });
+    let penned = Memo::new(move |_| farm.with(|ground| ground.flock.pen_of(Animal::Ewe(id)).is_some()));
+    let tap = move |event: Event| {
+        farm.tap(event);
+    };
     let at_work = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| ground.flock.litters_of(id).first().is_some_and(|litter| litter.goes_on(now)))
+        farm.with(|ground| {
+            let labor = ground.flock.ewe(id).is_some_and(|ewe| ewe.labor.is_some());
+            labor || ground.flock.litters_of(id).first().is_some_and(|litter| litter.goes_on(now))
+        })
     });
     let thumb = move || {
         view! {
@@ -67,6 +85,29 @@ pub(crate) fn EweScreen(
                     }).into_any())}
                     <Litters id=id />
                     <Section title=words::NOTE>
+                        {live(move || lives.get().then(|| view! {
+                            <Buttons columns=2>
+                                <Button label=words::INTO_PEN on_press=move || open.set(Open::Pen) />
+                                {live(move || penned.get().then(|| view! {
+                                    <Button
+                                        label=words::OUT_OF_PEN
+                                        on_press=move || tap(Event::LetOut { animal: Animal::Ewe(id) })
+                                    />
+                                }).into_any())}
+                                <Button
+                                    label=words::AFTERBIRTH
+                                    on_press=move || tap(Event::AfterbirthPassed { ewe: id })
+                                />
+                                <Button
+                                    label=words::LOOKED
+                                    on_press=move || tap(Event::LookedAt { animal: Animal::Ewe(id) })
+                                />
+                                <Button
+                                    label=words::VET
+                                    on_press=move || tap(Event::VetCalled { animal: Animal::Ewe(id) })
+                                />
+                            </Buttons>
+                        }).into_any())}
                         <Buttons columns=2>
                             <Button label=words::TAG on_press=move || open.set(Open::Tag) />
                             <Button label=words::REMARK on_press=move || open.set(Open::Remark) />
@@ -149,6 +190,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
             />
         }
         .into_any(),
+        Open::Pen => view! { <WhichPenSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {
             let pick = move |picked: Picked| {

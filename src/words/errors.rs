@@ -266,11 +266,11 @@ pub fn no_row(error: &NoRow, system: System) -> String {
 pub fn limit(error: &LimitError) -> String {
     let LimitError { limit, given, least, most } = error;
     let (name, why) = match limit {
-        Limit::Up => ("Up", "A lamb should be up within its first two hours."),
-        Limit::Help => ("Help", "A lamb that has not sucked by 3 h has waited too long."),
-        Limit::Red => ("Red", "It comes after help, and no later than 4 h."),
-        Limit::LastCall => ("Last call", "It comes after red, and no later than 12 h."),
-        Limit::NavelAgain => ("Navel again", "The second dip is on the first day."),
+        Limit::Up => ("Up on its feet", "A lamb should be up within its first two hours."),
+        Limit::Help => ("Help it to suck", "A lamb that has not sucked by 3 h has waited too long."),
+        Limit::Red => ("Late for first milk", "It comes after help, and no later than 4 h."),
+        Limit::LastCall => ("The last call for first milk", "It comes after red, and no later than 12 h."),
+        Limit::NavelAgain => ("Dipping the navel again", "The second dip is on the first day."),
         Limit::Look => ("The look", "A restless ewe is looked at often."),
         Limit::Restless => ("Restless", "Twelve hours without waters is too long."),
         Limit::HandCheck => ("The hand check", "Half an hour is usual."),

@@ -32,3 +32,19 @@ pub(crate) fn came(when: &str) -> String {
 pub(crate) fn litter(when: &str, lambs: usize) -> String {
     format!("{when}, {}", if lambs == 1 { "one lamb".to_owned() } else { format!("{lambs} lambs") })
 }
+
+/// Puts her into a pen.
+pub(crate) const INTO_PEN: &str = "Into a pen…";
+/// Lets her out.
+pub(crate) const OUT_OF_PEN: &str = "Out of the pen";
+/// The afterbirth passed.
+pub(crate) const AFTERBIRTH: &str = "Afterbirth passed";
+/// She was looked at.
+pub(crate) const LOOKED: &str = "Looked, all well";
+/// The vet was called.
+pub(crate) const VET: &str = "Vet called";
+
+/// Returns where she is: "in Pen 2 since 03:10 · in the book since …".
+pub(crate) fn in_pen(pen: &str, since: &str, came: &str) -> String {
+    format!("*{pen}* since {since} · {came}")
+}

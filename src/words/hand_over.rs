@@ -205,7 +205,7 @@ pub(crate) const OFFLINE: &str = "Offline";
 /// Names the browser's promise.
 pub(crate) const PROMISE: &str = "For good";
 /// Names the last time it was sent.
-pub(crate) const SENT: &str = "Last sent";
+pub(crate) const SENT: &str = "Last sent or saved";
 /// Names the room it takes.
 pub(crate) const ROOM: &str = "Room";
 /// Says that it was never sent.

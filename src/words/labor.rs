@@ -186,3 +186,15 @@ pub(crate) fn saw(saw: Saw) -> &'static str {
         Saw::Afterbirth => "Afterbirth",
     }
 }
+
+/// Returns what a duty is counted from, in few words for the Watch.
+pub(crate) const fn since_short(task: Task) -> &'static str {
+    match task {
+        Task::HandCheck { .. } => "since waters or check",
+        Task::Progress => "since it showed",
+        Task::NeckTight | Task::PutRight { .. } => "since hand or help",
+        Task::NextLamb { .. } | Task::Afterbirth { .. } => "since the last lamb",
+        Task::LongRestless => "restless since",
+        _ => "since the last look",
+    }
+}

@@ -183,13 +183,15 @@ pub(crate) fn tubed(volume: &str) -> String {
 pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
     let age = lamb.age(now);
     let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
-    match lamb.first_milk() {
-        Some(first) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
-        Some(first) => format!("*sucked* {}", clock(first)),
-        None if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
-        None if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),
-        None if age >= minutes(limits.help_minutes) => "*not seen to suck*: help it now".to_owned(),
-        None => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
+    match (lamb.first_milk(), lamb.sucked.last()) {
+        (Some(first), _) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
+        (Some(_), Some(last)) => format!("*sucked* {}", clock(*last)),
+        (Some(first), None) => format!("*fed by hand* {}", clock(first)),
+        _ if age >= TimeDelta::hours(24) => "*no first milk in 24 h*: call your vet".to_owned(),
+        _ if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
+        _ if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),
+        _ if age >= minutes(limits.help_minutes) => "*not seen to suck*: help it now".to_owned(),
+        _ => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
     }
 }
 

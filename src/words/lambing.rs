@@ -33,6 +33,8 @@ pub(crate) const SEX: &str = "What it is";
 pub(crate) const HELP: &str = "Help at birth";
 /// Labels the weight.
 pub(crate) const WEIGHT: &str = "weight";
+/// Says that a weight is typed and not noted.
+pub(crate) const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
 /// Labels the units.
 pub(crate) const UNITS: &str = "Unit of weight";
 /// Heads what was seen.

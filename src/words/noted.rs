@@ -131,7 +131,7 @@ pub(crate) const fn ease(ease: Ease) -> &'static str {
 pub(crate) const fn ease_short(ease: Ease) -> &'static str {
     match ease {
         Ease::Alone => "No help",
-        Ease::SlightByHand => "By hand",
+        Ease::SlightByHand => "Light pull",
         Ease::HardByHand => "Hard pull",
         Ease::Vet => "Vet",
         Ease::Surgery => "Vet cut",

@@ -1,6 +1,7 @@
 //! What the Watch says of each duty.
 
-use yeanling_core::book::DutyKind;
+use yeanling_core::book::{DutyKind, VigorScale};
+use yeanling_core::flock::Scored;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, State, Task};
 
@@ -18,10 +19,9 @@ pub(crate) const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub(crate) const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub(crate) const EMPTY: &str =
-    "Nothing to watch yet. When a ewe starts, tap *Lambing*. The clocks start with the first lamb.";
+pub(crate) const EMPTY: &str = "Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*. It does not wake you unless Night is on.";
 /// Says that nothing is due.
-pub(crate) const QUIET: &str = "Nothing is due. Newborns and bottle lambs show here.";
+pub(crate) const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the made-up flock.
 pub(crate) const LOOK_ROUND: &str = "Look round a made-up flock";
 
@@ -169,22 +169,71 @@ pub(crate) fn coming(count: usize) -> String {
     format!("{count} coming")
 }
 
-/// Returns what stands behind the time left: "left · 1 h 24 min old".
+/// Returns what stands behind the time left: "left for first milk · 1 h 24 min old".
 pub(crate) fn left(age: &str) -> String {
-    format!("left · {age}")
+    format!("left for first milk · {age}")
 }
 
-/// Returns a vigor score in few letters.
-pub(crate) fn vigor(score: u8) -> String {
-    format!("vigor {score} of 4")
+/// Stands behind the time for which a newborn had nothing.
+pub(crate) const NO_MILK: &str = "old, and no milk seen";
+/// Leads to feeding by hand.
+pub(crate) const FEED_IT: &str = "Feed it";
+/// Leads to the pens.
+pub(crate) const PENS: &str = "Pens";
+/// Names the choice of order.
+pub(crate) const ORDER: &str = "Order";
+/// By what presses.
+pub(crate) const BY_URGENCY: &str = "By urgency";
+/// By pen and barn.
+pub(crate) const BY_PLACE: &str = "By place";
+/// Those in no pen.
+pub(crate) const BARN: &str = "Barn";
+/// Heads the ewes that are near.
+pub(crate) const TONIGHT: &str = "May lamb tonight";
+/// A round with the bottle.
+pub(crate) const ROUND: &str = "Bottle round";
+/// Puts a duty off.
+pub(crate) const LATER: &str = "later…";
+/// Asks until when.
+pub(crate) const LATER_ASK: &str = "Until when can it wait?";
+
+/// Returns the button that leads to feeding: "Feed 195 ml".
+pub(crate) fn feed_it(volume: &str) -> String {
+    format!("Feed {volume}")
+}
+
+/// Returns whom a round serves: "3 lambs, from 03:40".
+pub(crate) fn round(lambs: usize, due: &str) -> String {
+    format!("*{lambs} lambs*, from {due}")
+}
+
+/// Returns how long a duty may wait at most.
+pub(crate) fn later_until(most: &str, none: bool) -> String {
+    if none {
+        format!("It cannot wait: its limit is {most}.")
+    } else {
+        format!("At most until {most}. It stays on the Watch and comes back by itself.")
+    }
+}
+
+/// Returns a vigor score with its scale, so that a high number is never taken for a good one.
+pub(crate) fn vigor(scored: &Scored) -> String {
+    let score = scored.score;
+    match (scored.scale, score) {
+        (VigorScale::FourGrade, 1) => "grade 1, lively".to_owned(),
+        (VigorScale::FourGrade, 4..) => format!("grade {score}, *failing*"),
+        (VigorScale::FourGrade, _) => format!("grade {score} of 4, 1 is best"),
+        (VigorScale::TenPoint, _) => format!("{score} of 10 points"),
+        (VigorScale::EightPoint, _) => format!("{score} of 8 points (adapted)"),
+    }
 }
 
 /// Labels the volume of one feed.
-pub(crate) const A_FEED: &str = "a feed";
+pub(crate) const A_FEED: &str = "next feed";
 
 /// Labels the instant by which a volume is wanted.
 pub(crate) fn by(at: &str) -> String {
-    format!("by {at}")
+    format!("in all by {at}")
 }
 
 /// Returns what was given against what is wanted: "190 of 390 ml".

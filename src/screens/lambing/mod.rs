@@ -84,8 +84,16 @@ pub(crate) fn Lambing(
             Screen::LambingLamb(entry.as_lamb()).replace();
         }
     };
+    // A weight that was typed and is still asked about is not noted: neither the next lamb nor the end comes before it.
+    let unanswered = RwSignal::new(false);
+    let held = RwSignal::new(false);
+    let free = move || {
+        held.set(unanswered.get_untracked());
+        !held.get_untracked()
+    };
     let all_born = move || {
-        if let Some(lamb) = lambs.with_untracked(|lambs| lambs.first().copied())
+        if free()
+            && let Some(lamb) = lambs.with_untracked(|lambs| lambs.first().copied())
             && farm.tap(Event::AllBorn { lamb }).is_some()
         {
             Screen::Watch.go();
@@ -93,11 +101,13 @@ pub(crate) fn Lambing(
     };
     let thumb = move || {
         view! {
+            {live(move || (held.get() && unanswered.get())
+                .then(|| view! { <p class="field-error" role="alert">{words::WEIGHT_FIRST}</p> }).into_any())}
             {live(move || selected.get().is_some().then(|| view! {
                     <BigButton
                         label=words::NEXT
                         weight=Weight::Outline
-                        on_press=move || chosen.set(None)
+                        on_press=move || if free() { chosen.set(None) }
                     />
                     <BigButton label=words::ALL_BORN on_press=all_born />
                 }).into_any())}
@@ -113,7 +123,7 @@ pub(crate) fn Lambing(
             <Standing />
             <LitterTabs lambs=lambs selected=selected chosen=chosen />
             {live(move || { match selected.get() {
-                Some(lamb) => view! { <OneLamb id=lamb /> }.into_any(),
+                Some(lamb) => view! { <OneLamb id=lamb unanswered=unanswered /> }.into_any(),
                 None => view! {
                     <NextLamb first=lambs.with_untracked(Vec::is_empty) on_born=born />
                     {live(move || dam.get().map(|ewe| view! { <LaborPart ewe=ewe /> }).into_any())}

@@ -13,14 +13,19 @@ use crate::words::{lambing as words, noted};
 
 /// Everything for one lamb.
 #[component]
-pub(super) fn OneLamb(id: LambId) -> impl IntoView {
+pub(super) fn OneLamb(
+    /// Which lamb.
+    id: LambId,
+    /// Whether its weight is typed and not noted, since it is still asked about.
+    unanswered: RwSignal<bool>,
+) -> impl IntoView {
     let farm = use_farm();
     let lamb = Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).cloned()));
     let alive = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(Lamb::lives)));
     view! {
         <SexChoice id=id lamb=lamb />
         {live(move || alive.get().then(|| view! {
-            <BirthWeight id=id lamb=lamb />
+            <BirthWeight id=id lamb=lamb unanswered=unanswered />
             <div class="lambing-seen" role="group" aria-label=words::SEEN>
                 <Buttons columns=3>
                     <Seen

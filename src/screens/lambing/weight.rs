@@ -20,7 +20,7 @@ const KEYS_REST: Duration = Duration::from_millis(700);
 
 /// The weight: typed on large keys, noted as soon as the keys rest, with a plain verdict.
 #[component]
-pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView {
+pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSignal<bool>) -> impl IntoView {
     let farm = use_farm();
     let system = RwSignal::new(untrack(|| farm.system()));
     let shown = move |mass: Mass, system: System| match system {
@@ -64,6 +64,15 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>) -> impl IntoView
             note_weight(farm, id, mass);
         }
     };
+    Effect::new(move |_| {
+        let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
+        unanswered.set(match read.get() {
+            Weighed::Wrong(_) => true,
+            Weighed::Ask(typed, meant) => noted != Some(typed) && noted != Some(meant),
+            Weighed::Good(_) | Weighed::Nothing => false,
+        });
+    });
+    on_cleanup(move || unanswered.set(false));
     let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
     let says = move || {
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));

@@ -1,0 +1,133 @@
+//! One animal on the Watch: what is most urgent with its button, the ribbon, the volumes, and what else is due.
+
+use yeanling_core::book::Animal;
+use yeanling_core::watch::{Discharge, State};
+
+use super::shown::{Act, Shown};
+use crate::farm::use_farm;
+use crate::parts::{
+    ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
+};
+use crate::pieces::{DrawnRibbon, LaterSheet};
+use crate::signals::prelude::*;
+use crate::words::watch as words;
+
+/// Returns an animal as a key among rows.
+pub(super) fn key(animal: Animal) -> String {
+    match animal {
+        Animal::Ewe(ewe) => format!("e{ewe}"),
+        Animal::Lamb(lamb) => format!("l{lamb}"),
+    }
+}
+
+/// One animal.
+#[component]
+pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoView {
+    let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
+    let text = move |read: fn(&Shown) -> &String| {
+        Signal::derive(move || one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default()))
+    };
+    let state = Signal::derive(move || match one.with(|one| one.as_ref().and_then(|one| one.state)) {
+        Some(State::Late) => RowState::Late,
+        Some(State::Now) => RowState::Now,
+        Some(State::Coming) => RowState::Coming,
+        None => RowState::Done,
+    });
+    let name =
+        Signal::derive(move || one.with(|one| one.as_ref().map(|one| one.name.clone()).unwrap_or_default()));
+    let button = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.button.clone())));
+    let others =
+        Memo::new(move |_| one.with(|one| one.as_ref().map(|one| one.others.clone()).unwrap_or_default()));
+    let milk = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.milk.clone())));
+    let labor = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.labor.clone())));
+    let facts =
+        Memo::new(move |_| one.with(|one| one.as_ref().map(|one| one.facts.clone()).unwrap_or_default()));
+    let why = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.why.clone())));
+    let href = untrack(|| text(|one| &one.href).get());
+    let has_milk = Memo::new(move |_| milk.with(Option::is_some));
+    let later = RwSignal::new(false);
+    let waits = Memo::new(move |_| {
+        one.with(|one| {
+            let late_or_now = |state: &State| *state > State::Coming;
+            one.as_ref().and_then(|one| one.state).as_ref().is_some_and(late_or_now)
+        })
+    });
+    let figure = move || {
+        view! {
+            <Figure value=text(|one| &one.figure) also=text(|one| &one.figure_says)>
+                {live(move || why.get().map(|why| view! { <WhyButton why=why /> }).into_any())}
+            </Figure>
+        }
+    };
+    view! {
+        <Row
+            name=name
+            kind=text(|one| &one.kind)
+            text=text(|one| &one.text)
+            says=text(|one| &one.says)
+            state=state
+            href=href
+            action=move || live(move || button.get().map(|act| tap(act, name)).into_any())
+        >
+            {live(move || {
+                if has_milk.get() {
+                    view! {
+                        {figure()}
+                        <DrawnRibbon ribbon=milk.into() />
+                    }
+                        .into_any()
+                } else if let Some(ribbon) = labor.get() {
+                    view! {
+                        {figure()}
+                        <Ribbon
+                            label=ribbon.label
+                            stretches=ribbon.stretches
+                            ticks=ribbon.ticks
+                            now=ribbon.now
+                            pins=ribbon.pins
+                        />
+                    }
+                        .into_any()
+                } else {
+                    ().into_any()
+                }
+            })}
+            {live(move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }).into_any())}
+            {live(move || {
+                let others = others.get();
+                let buttons = move || others.into_iter().map(|act| tap(act, name)).collect_view();
+                let wait = move || {
+                    let name = Signal::derive(move || format!("{}, {}", words::LATER, name.get()));
+                    view! { <SmallButton label=words::LATER name=name on_press=move || later.set(true) /> }
+                };
+                let some = waits.get() || !others_empty(&one);
+                some.then(|| view! { <div class="others">{buttons()} {waits.get().then(wait)}</div> }).into_any()
+            })}
+            {live(move || {
+                let duty = one.with(|one| one.as_ref().and_then(|one| one.first.clone())).filter(|_| later.get());
+                duty.map(|duty| view! { <LaterSheet duty=duty on_close=move || later.set(false) /> }).into_any()
+            })}
+        </Row>
+    }
+}
+
+fn others_empty(one: &Memo<Option<Shown>>) -> bool {
+    one.with(|one| one.as_ref().is_none_or(|one| one.others.is_empty()))
+}
+
+/// One button: it notes with one tap, or leads to where something must be read or chosen first.
+fn tap(act: Act, name: Signal<String>) -> AnyView {
+    let farm = use_farm();
+    let Act { label, discharge, href } = act;
+    match discharge {
+        Discharge::Note(event) => {
+            let said = label.clone();
+            let name = Signal::derive(move || format!("{said}, {}", name.get()));
+            let press = move || {
+                farm.tap(event.clone());
+            };
+            view! { <ActionButton label=label name=name on_press=press /> }.into_any()
+        }
+        Discharge::Open => view! { <LinkButton href=href label=label /> }.into_any(),
+    }
+}

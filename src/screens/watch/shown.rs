@@ -1,0 +1,261 @@
+//! What the Watch shows of each animal, worked out from the duties: what is due, its ribbon, its volumes.
+
+use yeanling_core::book::{Animal, EweId, LambId};
+use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::reckon::colostrum::{self, Want};
+use yeanling_core::reckon::window;
+use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::watch::{Discharge, Duty, State, Task};
+
+use crate::farm::Farm;
+use crate::parts::{Fact, WhyText};
+use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
+use crate::route::Screen;
+use crate::words::common::{clock, span, volume, volume_number};
+use crate::words::{animals, labor, pens, watch as words, why};
+
+/// One animal on the Watch, with all that is due for it.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Shown {
+    pub(super) animal: Animal,
+    pub(super) state: Option<State>,
+    pub(super) name: String,
+    pub(super) kind: String,
+    pub(super) text: String,
+    pub(super) says: String,
+    pub(super) figure: String,
+    pub(super) figure_says: String,
+    pub(super) href: String,
+    pub(super) button: Option<Act>,
+    pub(super) others: Vec<Act>,
+    pub(super) first: Option<Duty>,
+    pub(super) milk: Option<MilkRibbon>,
+    pub(super) labor: Option<DutyRibbon>,
+    pub(super) facts: Vec<Fact>,
+    pub(super) why: Option<WhyText>,
+    /// The pen it is in; nothing for the barn.
+    pub(super) place: Option<String>,
+}
+
+/// What a tap does: notes something, or leads somewhere.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Act {
+    pub(super) label: String,
+    pub(super) discharge: Discharge,
+    pub(super) href: String,
+}
+
+/// A ewe that is near, by signs alone.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Near {
+    pub(super) ewe: EweId,
+    pub(super) name: String,
+    pub(super) text: String,
+    pub(super) place: Option<String>,
+}
+
+/// Signs older than this say nothing of tonight (ours: signs of the last day, and one more for a slow one).
+const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
+
+/// Returns the animals that are on the Watch: those with something due, and lambs in their first day.
+pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {
+    let duties = farm.duties(now);
+    farm.with(|ground| {
+        let flock = &ground.flock;
+        let mut order: Vec<(Animal, Vec<&Duty>)> = Vec::new();
+        for duty in &duties {
+            match order.iter_mut().find(|(animal, _)| *animal == duty.subject) {
+                Some((_, of)) => of.push(duty),
+                None => order.push((duty.subject, vec![duty])),
+            }
+        }
+        let newborns = flock.born_after(now - TimeDelta::hours(24)).filter(|lamb| lamb.lives());
+        for lamb in newborns {
+            let animal = Animal::Lamb(lamb.id);
+            if !order.iter().any(|(there, _)| *there == animal) {
+                order.push((animal, Vec::new()));
+            }
+        }
+        order.iter().filter_map(|(animal, duties)| one(flock, *animal, duties, now)).collect()
+    })
+}
+
+/// Returns the ewes that may lamb tonight by their signs, the latest sign first.
+pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
+    farm.with(|ground| {
+        let flock = &ground.flock;
+        let mut near: Vec<(Moment, Near)> = flock
+            .at_work
+            .iter()
+            .filter_map(|id| flock.ewe(*id))
+            .filter_map(|ewe| {
+                let labor = ewe.labor.as_ref().filter(|labor| !labor.runs())?;
+                let (last, _) = labor.signs.last().filter(|(at, _)| now.since(*at) < SIGNS_FOR)?;
+                let signs = labor
+                    .signs
+                    .iter()
+                    .map(|(at, sign)| format!("{} {}", labor::sign(*sign).to_lowercase(), clock(*at)));
+                let text = signs.collect::<Vec<_>>().join(", ");
+                let place = place(flock, Animal::Ewe(ewe.id));
+                Some((*last, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }))
+            })
+            .collect();
+        near.sort_unstable_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
+        near.into_iter().map(|(_, near)| near).collect()
+    })
+}
+
+fn place(flock: &Flock, animal: Animal) -> Option<String> {
+    let (pen, _) = flock.pen_of(animal)?;
+    flock.pens.get(&pen).map(pens::pen)
+}
+
+fn one(flock: &Flock, animal: Animal, duties: &[&Duty], now: Moment) -> Option<Shown> {
+    let mut shown = match animal {
+        Animal::Lamb(id) => lamb(flock, flock.lamb(id)?, duties, now),
+        Animal::Ewe(id) => ewe(flock, flock.ewe(id)?, duties, now),
+    };
+    shown.place = place(flock, animal);
+    Some(shown)
+}
+
+fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
+    let system = flock.practice.system;
+    let first = duties.first().copied();
+    // The labor's own clocks show their ribbon; what may go out of a pen is told without one.
+    let clocked = first.filter(|duty| duty.task != Task::LetOut);
+    let since = |duty: &Duty| format!("{} {}", labor::since_short(duty.task), clock(duty.since));
+    Shown {
+        animal: Animal::Ewe(ewe.id),
+        state: first.map(|duty| duty.state(now)),
+        name: animals::ewe(ewe),
+        kind: String::new(),
+        text: text(duties, now, system),
+        says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
+        figure: clocked.map(|duty| span(now.since(duty.since))).unwrap_or_default(),
+        figure_says: clocked.map(since).unwrap_or_default(),
+        href: first.map_or_else(|| Screen::Ewe(ewe.id).hash(), |duty| ewe_href(ewe.id, duty.task)),
+        button: first.map(|duty| act(duty, ewe_href(ewe.id, duty.task), system)),
+        others: duties.iter().skip(1).map(|duty| act(duty, ewe_href(ewe.id, duty.task), system)).collect(),
+        first: first.cloned(),
+        milk: None,
+        labor: clocked.map(|duty| DutyRibbon::of(duty, now, false, &[])),
+        facts: Vec::new(),
+        why: first.map(|duty| why_text(why::labor(duty, now))),
+        place: None,
+    }
+}
+
+fn ewe_href(ewe: EweId, task: Task) -> String {
+    match task {
+        Task::LetOut => Screen::Pens.hash(),
+        Task::Afterbirth { .. } => Screen::Ewe(ewe).hash(),
+        _ => Screen::LambingEwe(ewe).hash(),
+    }
+}
+
+fn act(duty: &Duty, href: String, system: System) -> Act {
+    Act { label: words::done(duty.task, system), discharge: duty.discharge.clone(), href }
+}
+
+fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
+    let practice = &flock.practice;
+    let system = practice.system;
+    let first = duties.first().copied();
+    let newborn = lamb.age(now) < TimeDelta::hours(24);
+    let want = lamb
+        .birth_weight()
+        .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
+        .filter(|_| newborn);
+    let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
+    let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
+    others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
+    let (figure, figure_says) = milk_figure(lamb, duties, now);
+    let told = text(duties, now, system);
+    Shown {
+        animal: Animal::Lamb(lamb.id),
+        state: first.map(|duty| duty.state(now)),
+        name: animals::lamb(flock, lamb),
+        kind: kind(lamb, newborn, system),
+        text: if duties.is_empty() { words::well(lamb, now) } else { told },
+        says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
+        figure,
+        figure_says,
+        href: Screen::Lamb(lamb.id).hash(),
+        button: first.as_ref().map(acts),
+        others,
+        first: first.cloned(),
+        milk: newborn.then(|| MilkRibbon::of(lamb, now, false)),
+        labor: None,
+        why: want.as_ref().map(|want| why_text(why::colostrum(want, system))),
+        facts: want.map(|want| facts(&want, lamb, now, system)).unwrap_or_default(),
+        place: None,
+    }
+}
+
+fn lamb_href(lamb: LambId, _task: Task) -> String {
+    Screen::Lamb(lamb).hash()
+}
+
+/// The large figure of a newborn: how long it has had no milk, once that matters; else the time left for first milk.
+fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
+    let hungry =
+        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
+    let age = lamb.age(now);
+    if duties.iter().any(hungry) {
+        return (span(age), words::NO_MILK.to_owned());
+    }
+    (window::left(age).map(span).unwrap_or_default(), words::left(&words::age(age)))
+}
+
+/// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked".
+fn feed_instead(
+    lamb: &Lamb,
+    duties: &[&Duty],
+    want: Option<&Want>,
+    now: Moment,
+    system: System,
+) -> Option<Act> {
+    let hungry =
+        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
+    duties.iter().find(|duty| hungry(duty))?;
+    let label = match want {
+        Some(want) => words::feed_it(&volume(want.next_feed, system)),
+        None => words::FEED_IT.to_owned(),
+    };
+    Some(Act { label, discharge: Discharge::Open, href: Screen::Lamb(lamb.id).hash() })
+}
+
+/// What is due, all of it; when nothing is, what comes first.
+fn text(duties: &[&Duty], now: Moment, system: System) -> String {
+    let due = duties.iter().filter(|duty| duty.state(now) > State::Coming).count().max(1);
+    let tasks: Vec<String> = duties.iter().take(due).map(|duty| words::task(duty.task, system)).collect();
+    tasks.join(" · ")
+}
+
+/// A few soft words: what it is, its weight, and in its first day its vigor.
+fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
+    let kind = animals::lamb_kind(lamb, system);
+    match lamb.vigor.last() {
+        Some(scored) if newborn => format!("{kind} · {}", words::vigor(scored)),
+        Some(_) | None => kind,
+    }
+}
+
+/// What it should take at the next feed and by 6, 18 and 24 hours in all, against what it was given by hand.
+fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
+    let given = lamb.given_first_day(now);
+    let by = |wanted, hours: i64| {
+        let at = clock(lamb.born + TimeDelta::hours(hours));
+        let wanted = volume_number(wanted, system);
+        let text =
+            if lamb.feeds.is_empty() { wanted } else { words::of(&volume_number(given, system), &wanted) };
+        Fact::new(text, words::by(&at))
+    };
+    vec![
+        Fact::new(volume(want.next_feed, system), words::A_FEED),
+        by(want.by_6h, 6),
+        by(want.by_18h, 18),
+        by(want.by_24h, 24),
+    ]
+}
