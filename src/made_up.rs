@@ -2,11 +2,11 @@
 
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, Sex, VigorScale,
-    Way,
+    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, PenSize, Sex,
+    Sign, VigorScale, Way,
 };
 use yeanling_core::practice::Choice;
-use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
+use yeanling_core::units::{Length, Mass, Moment, System, TimeDelta, Volume};
 
 /// Returns the made-up book as it would be at `now`, in the units that the farm reads.
 #[must_use]
@@ -18,7 +18,8 @@ pub fn book(now: Moment, system: System) -> Book {
         .iter()
         .map(|tag| scribe.note(290 * 60, Event::EweCame { tag: Some((*tag).to_owned()) }).as_ewe())
         .collect();
-    let [five, eight, twelve, _, nineteen, _, twenty_seven, _, thirty_three, ..] = ewes[..] else {
+    let [five, eight, twelve, fourteen, nineteen, twenty_one, twenty_seven, _, thirty_three, ..] = ewes[..]
+    else {
         return scribe.book;
     };
     bottle_lamb(&mut scribe, nineteen);
@@ -28,6 +29,8 @@ pub fn book(now: Moment, system: System) -> Book {
     triplets(&mut scribe, twelve);
     twins(&mut scribe, twenty_seven);
     nobody_s(&mut scribe);
+    at_work(&mut scribe, fourteen, twenty_one);
+    pens(&mut scribe, five, twelve, thirty_three);
     scribe.book
 }
 
@@ -101,6 +104,7 @@ fn three_days_ago(scribe: &mut Scribe, dam: EweId) {
     scribe.weighed(three_days - 50, a, 4.4);
     scribe.weighed(three_days - 50, b, 3.1);
     scribe.note(three_days - 55, Event::AllBorn { lamb: a });
+    scribe.note(three_days - 200, Event::AfterbirthPassed { ewe: dam });
     scribe.note(three_days - 26 * 60, Event::Died { animal: Animal::Lamb(b), cause: Cause::Accident });
 }
 
@@ -119,6 +123,7 @@ fn yesterday(scribe: &mut Scribe, dam: EweId) {
         scribe.note(began - 401, Event::BellyFelt { lamb, belly: Belly::Full });
     }
     scribe.note(began - 61, Event::AllBorn { lamb: a });
+    scribe.note(began - 240, Event::AfterbirthPassed { ewe: dam });
 }
 
 /// A single of this afternoon, its navel to be dipped again about now.
@@ -131,6 +136,7 @@ fn single(scribe: &mut Scribe, dam: EweId) {
     scribe.note(born - 40, Event::Sucked { lamb });
     scribe.weighed(born - 45, lamb, 5.1);
     scribe.note(born - 46, Event::AllBorn { lamb });
+    scribe.note(born - 150, Event::AfterbirthPassed { ewe: dam });
 }
 
 /// Triplets, the smallest of them fed by hand.
@@ -168,9 +174,33 @@ fn twins(scribe: &mut Scribe, dam: EweId) {
     scribe.note(began - 26, Event::Stood { lamb: b });
     scribe.note(began - 34, Event::Sucked { lamb: b });
     scribe.weighed(began - 35, b, 4.2);
+    scribe.note(began - 50, Event::AllBorn { lamb: a });
 }
 
 /// A lamb found alone in the straw, no ewe owning up to it.
 fn nobody_s(scribe: &mut Scribe) {
     scribe.born(26, None, Sex::Ram, Ease::Alone);
+}
+
+/// One ewe whose waters came a while ago, and one that may lamb tonight.
+fn at_work(scribe: &mut Scribe, ewe: EweId, near: EweId) {
+    scribe.note(95, Event::SignSeen { ewe, sign: Sign::Restless });
+    scribe.note(37, Event::WaterBagSeen { ewe });
+    scribe.note(300, Event::SignSeen { ewe: near, sign: Sign::UdderTight });
+    scribe.note(60, Event::SignSeen { ewe: near, sign: Sign::Apart });
+}
+
+/// Four pens: a pair that waits for its second day, triplets, one to be cleaned, and one that is ready.
+fn pens(scribe: &mut Scribe, left: EweId, triplets: EweId, pair: EweId) {
+    let meters = Length::from_meters;
+    let [one, two, three, _] = ["1", "2", "3", "4"].map(|name| {
+        let size = PenSize { wide: meters(1.5), deep: meters(1.8) };
+        let made = Event::PenMade { name: name.to_owned(), size: Some(size) };
+        scribe.note(280 * 60, made).as_pen()
+    });
+    let ewe = Animal::Ewe;
+    scribe.note(70 * 60, Event::PutInPen { animal: ewe(left), pen: three });
+    scribe.note(20 * 60, Event::LetOut { animal: ewe(left) });
+    scribe.note(17 * 60, Event::PutInPen { animal: ewe(pair), pen: one });
+    scribe.note(150, Event::PutInPen { animal: ewe(triplets), pen: two });
 }

@@ -4,6 +4,7 @@
 
 use super::live;
 use crate::signals::prelude::*;
+use leptos::ev::MouseEvent;
 
 /// How much a button asks for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -87,20 +88,20 @@ pub fn BigButton(
     }
 }
 
-/// A second press within so many milliseconds is the same one: rows move up under a thumb that taps twice.
-const SAME_PRESS: f64 = 400.0;
+/// A second press so soon (in milliseconds) and so near (in pixels) is the same one: rows move up under a thumb that
+/// taps twice.
+const SOON: f64 = 400.0;
+const NEAR: i32 = 40;
 
 thread_local! {
-    static LAST_PRESS: std::cell::Cell<f64> = const { std::cell::Cell::new(f64::NEG_INFINITY) };
+    static LAST_PRESS: std::cell::Cell<(f64, i32, i32)> = const { std::cell::Cell::new((f64::NEG_INFINITY, 0, 0)) };
 }
 
-fn is_new_press(at: f64) -> bool {
-    let last = LAST_PRESS.get();
-    let new = !(0.0..SAME_PRESS).contains(&(at - last));
-    if new {
-        LAST_PRESS.set(at);
-    }
-    new
+fn is_new_press(event: &MouseEvent) -> bool {
+    let (at, x, y) = (event.time_stamp(), event.client_x(), event.client_y());
+    let (before, there_x, there_y) = LAST_PRESS.replace((at, x, y));
+    let near = (x - there_x).abs() < NEAR && (y - there_y).abs() < NEAR;
+    !near || !(0.0..SOON).contains(&(at - before))
 }
 
 /// Shows the button at the side of a row: one press does the duty, and a double tap does it once.
@@ -131,7 +132,7 @@ pub fn ActionButton(
             aria-label=move || name.map(|name| name.get())
             disabled=move || disabled.get()
             on:click=move |event| {
-                if is_new_press(event.time_stamp()) {
+                if is_new_press(&event) {
                     on_press.run(());
                 }
             }

@@ -19,7 +19,7 @@ pub(crate) const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub(crate) const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub(crate) const EMPTY: &str = "Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*. It does not wake you unless Night is on.";
+pub(crate) const EMPTY: &str = "Nothing to watch yet. Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
 /// Says that nothing is due.
 pub(crate) const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the made-up flock.
@@ -174,8 +174,11 @@ pub(crate) fn left(age: &str) -> String {
     format!("left for first milk · {age}")
 }
 
-/// Stands behind the time for which a newborn had nothing.
-pub(crate) const NO_MILK: &str = "old, and no milk seen";
+/// Returns what stands behind the time left when a newborn has had nothing: "left for first milk · none seen in 1 h 2 min".
+pub(crate) fn no_milk(age: &str) -> String {
+    format!("left for first milk · none seen in {age}")
+}
+
 /// Leads to feeding by hand.
 pub(crate) const FEED_IT: &str = "Feed it";
 /// Leads to the pens.

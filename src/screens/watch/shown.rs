@@ -197,15 +197,14 @@ fn lamb_href(lamb: LambId, _task: Task) -> String {
     Screen::Lamb(lamb).hash()
 }
 
-/// The large figure of a newborn: how long it has had no milk, once that matters; else the time left for first milk.
+/// The large figure of a newborn: the time left for first milk; beside it how long it has had none, once that matters.
 fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
     let hungry =
         |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
     let age = lamb.age(now);
-    if duties.iter().any(hungry) {
-        return (span(age), words::NO_MILK.to_owned());
-    }
-    (window::left(age).map(span).unwrap_or_default(), words::left(&words::age(age)))
+    let says =
+        if duties.iter().any(hungry) { words::no_milk(&span(age)) } else { words::left(&words::age(age)) };
+    (window::left(age).map(span).unwrap_or_default(), says)
 }
 
 /// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked".
