@@ -32,7 +32,7 @@ impl DutyRibbon {
             stretches.push(Stretch {
                 from: at(due),
                 to: at(late),
-                kind: RibbonKind::Good,
+                kind: RibbonKind::Fair,
                 label: String::new(),
             });
         }

@@ -225,7 +225,7 @@ pub(crate) fn vigor(scored: &Scored) -> String {
     match (scored.scale, score) {
         (VigorScale::FourGrade, 1) => "grade 1, lively".to_owned(),
         (VigorScale::FourGrade, 4..) => format!("grade {score}, *failing*"),
-        (VigorScale::FourGrade, _) => format!("grade {score} of 4, 1 is best"),
+        (VigorScale::FourGrade, _) => format!("grade {score} (1 best)"),
         (VigorScale::TenPoint, _) => format!("{score} of 10 points"),
         (VigorScale::EightPoint, _) => format!("{score} of 8 points (adapted)"),
     }
