@@ -81,6 +81,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::LambingEwe(_)
                     | Screen::LambingUnknown
                     | Screen::LambingLamb(_)
+                    | Screen::BottleRound
                     | Screen::Pens
                     | Screen::Pen(_)
             )

@@ -28,6 +28,8 @@ pub enum Screen {
     Pens,
     /// One pen.
     Pen(PenId),
+    /// Every bottle lamb at once.
+    BottleRound,
     /// Every calculation without any record.
     Figures,
     /// Send the book, take one in.
@@ -69,6 +71,7 @@ impl Screen {
             ["flock"] => Self::Flock,
             ["pens"] => Self::Pens,
             ["pen", id] => id.parse().map_or(Self::Lost, Self::Pen),
+            ["bottle-round"] => Self::BottleRound,
             ["figures"] => Self::Figures,
             ["hand-over"] => Self::HandOver,
             ["help"] => Self::Help,
@@ -92,6 +95,7 @@ impl Screen {
             Self::Flock => "#/flock".to_owned(),
             Self::Pens => "#/pens".to_owned(),
             Self::Pen(id) => format!("#/pen/{id}"),
+            Self::BottleRound => "#/bottle-round".to_owned(),
             Self::Figures => "#/figures".to_owned(),
             Self::HandOver => "#/hand-over".to_owned(),
             Self::Help => "#/help".to_owned(),
@@ -120,6 +124,7 @@ mod tests {
             Screen::Flock,
             Screen::Pens,
             Screen::Pen(pen),
+            Screen::BottleRound,
             Screen::Figures,
             Screen::HandOver,
             Screen::Help,

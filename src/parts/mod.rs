@@ -10,6 +10,8 @@
 mod button;
 mod card;
 mod caution;
+mod chart;
+mod checks;
 mod choices;
 mod drawing;
 mod each;
@@ -43,6 +45,8 @@ mod why;
 pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, SmallLink, Weight};
 pub use card::Card;
 pub use caution::Caution;
+pub use chart::{Chart, ChartLine, Drawn, LineKind};
+pub use checks::Checks;
 pub use choices::{Choice, Choices};
 pub use drawing::DrawnButton;
 pub use each::each;

@@ -58,6 +58,9 @@ pub(crate) fn WeightField(
     /// Called when the field is left.
     #[prop(optional, into)]
     on_change: Option<Callback<(String,)>>,
+    /// Which weight, where there are several.
+    #[prop(default = words::WEIGHT)]
+    label: &'static str,
 ) -> impl IntoView {
     let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
     let chosen = Signal::derive(move || Some(system.get()));
@@ -72,13 +75,13 @@ pub(crate) fn WeightField(
     };
     match on_change {
         Some(on_change) => view! {
-            <Field label=words::WEIGHT value=value kind=FieldKind::Decimal error=error on_change=on_change>
+            <Field label=label value=value kind=FieldKind::Decimal error=error on_change=on_change>
                 {unit}
             </Field>
         }
         .into_any(),
         None => view! {
-            <Field label=words::WEIGHT value=value kind=FieldKind::Decimal error=error>
+            <Field label=label value=value kind=FieldKind::Decimal error=error>
                 {unit}
             </Field>
         }

@@ -1,5 +1,7 @@
 //! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
+mod milk;
+
 use crate::parts::live;
 use crate::signals::prelude::*;
 use leptos::html;
@@ -10,6 +12,7 @@ use crate::parts::{Caution, Page, Said, Section, SmallButton, Title};
 use crate::pieces::{Standing, Top, tube};
 use crate::route::Screen;
 use crate::words::help as words;
+use crate::words::help::milk as pages;
 use crate::words::{cautions, more, why};
 
 /// A part of the page that the list at the top leads to.
@@ -41,6 +44,10 @@ pub(crate) fn Help() -> impl IntoView {
         words::FIRST_DAY,
         words::FED,
         words::TUBE,
+        pages::BOTTLE,
+        pages::WEANING,
+        pages::BAG,
+        pages::WEATHER,
         words::VET,
         words::PEOPLE,
         words::INSTALL,
@@ -48,7 +55,8 @@ pub(crate) fn Help() -> impl IntoView {
         words::SOURCES,
     ]
     .map(Topic::new);
-    let [first_day, fed, tubing, vet, people, install, limits, sources] = topics;
+    let [first_day, fed, tubing, bottle, weaning, bag, weather, vet, people, install, limits, sources] =
+        topics;
     view! {
         <Page>
             <Top back=(Screen::More, more::TITLE.to_owned()) />
@@ -76,6 +84,10 @@ pub(crate) fn Help() -> impl IntoView {
             <Part topic=tubing>
                 <Caution lines=tube() />
             </Part>
+            <Part topic=bottle>{milk::page(pages::bottle)}</Part>
+            <Part topic=weaning>{milk::page(|_| pages::weaning())}</Part>
+            <Part topic=bag>{milk::page(pages::bag)}</Part>
+            <Part topic=weather>{milk::page(pages::weather)}</Part>
             <Part topic=vet>
                 <h3>{words::EWE}</h3>
                 {list(words::VET_EWE)}

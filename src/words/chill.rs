@@ -1,11 +1,32 @@
 //! Whether the weather chills lambs.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen of the weather comes after its words"))]
 
 use yeanling_core::reckon::chill::{AtRisk, Chill, Indoors, Verdict};
 use yeanling_core::units::System;
 
 use super::common::{mass, number, temperature_both};
 use super::practice::chill_limit;
+
+/// Asks where the lambs are.
+pub(crate) const WHERE: &str = "The lambs are";
+/// Labels the air.
+pub(crate) const AIR: &str = "Air";
+/// Helps with the air.
+pub(crate) const AIR_HINT: &str = "The mean of the night.";
+/// Labels the wind.
+pub(crate) const WIND: &str = "Wind";
+/// Helps with the wind.
+pub(crate) const WIND_HINT: &str =
+    "At the height of a lamb: less than a forecast says. Type 15 km/h or 9 mph as it stands.";
+/// Labels the rain.
+pub(crate) const RAIN: &str = "Rain in the day";
+/// Helps with the rain.
+pub(crate) const RAIN_HINT: &str = "0 if it stays dry.";
+/// What to type first.
+pub(crate) const TYPE_ALL: &str = "Type all three, and the verdict stands here.";
+/// Labels the index.
+pub(crate) const INDEX: &str = "Chill index, outdoors";
+/// Heads the lambs at most risk.
+pub(crate) const MOST_AT_RISK: &str = "Most at risk, the worst first";
 
 /// Returns the verdict with its index and whose limit it was: "High risk: 1271 kJ/m²/h, over …".
 pub(crate) fn verdict(chill: &Chill) -> String {

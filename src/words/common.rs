@@ -186,6 +186,11 @@ pub fn read_field_time(typed: &str) -> Option<NaiveDateTime> {
     Some(day.and_time(read_field_clock(time)?))
 }
 
+/// Returns the day that a date field holds: "2026-02-25".
+pub fn read_field_day(typed: &str) -> Option<NaiveDate> {
+    read_field_time(&format!("{}T00:00", typed.trim())).map(|at| at.date())
+}
+
 /// Returns the time that a time field holds; browsers add seconds or leave them out.
 pub fn read_field_clock(typed: &str) -> Option<NaiveTime> {
     let mut parts = typed.trim().split(':');

@@ -10,17 +10,17 @@ mod powder;
 mod readings;
 
 pub use powder::{powder_rate, ring_days};
-#[expect(unused_imports, reason = "no screen asks for these yet")]
+#[expect(unused_imports, reason = "no screen asks for points yet")]
+pub use readings::too_many_points;
 pub use {
     outdoors::no_index,
     powder::{no_mix, no_plan},
-    readings::{antibody, brix, too_many_points},
+    readings::{antibody, brix},
 };
 
 use super::common::{length, mass, number, temperature, volume_as_given, volume_at_most};
 
 /// Names the kind of field that was typed into, so that the sentence can show how it is typed.
-#[expect(dead_code, reason = "no screen asks for all of them yet")]
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Field {
     /// A weight.
@@ -41,6 +41,10 @@ pub enum Field {
     PowderRate,
     /// Antibody in a liter.
     Antibody,
+    /// Antibody in a liter of serum.
+    Serum,
+    /// Water for thawing.
+    Water,
     /// The side of a pen.
     Length,
     /// A day's feed.
@@ -77,6 +81,9 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Brix, _) => "26.5 %",
         (Field::PowderRate, _) => "200 g/L",
         (Field::Antibody, _) => "50 g/L",
+        (Field::Serum, _) => "18 g/L",
+        (Field::Water, System::Metric) => "40 °C",
+        (Field::Water, System::Us) => "104 °F",
         (Field::Length, System::Metric) => "1.5 m",
         (Field::Length, System::Us) => "5 ft",
         (Field::Feed, System::Metric) => "250 g",

@@ -18,6 +18,18 @@ pub(crate) const FIRST_MILK: &str = "First milk";
 pub(crate) const WINDOW: &str = "Window";
 /// How much a bottle lamb takes.
 pub(crate) const BOTTLE: &str = "Bottle";
+/// Whether a bottle lamb can be weaned.
+pub(crate) const WEANING: &str = "Weaning";
+/// Whether a bag of colostrum is good.
+pub(crate) const BAG: &str = "Colostrum bag";
+/// Whether the weather chills lambs.
+pub(crate) const WEATHER: &str = "Weather";
+/// Heads the lambs of the book.
+pub(crate) const IN_YOUR_BOOK: &str = "In your book, of the last 7 days:";
+/// Labels the weight at birth where another stands beside it.
+pub(crate) const BIRTH_WEIGHT: &str = "Birth weight";
+/// Labels the weight of today.
+pub(crate) const TODAY: &str = "Weight today";
 
 /// What to type first.
 pub(crate) const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
@@ -155,7 +167,7 @@ pub(crate) const DAYS_HINT: &str = "Whole days since birth: born yesterday is 1.
 pub(crate) const TYPE_DAYS: &str = "Type its age in days, and the feeds stand here.";
 /// Heads the weight of today.
 pub(crate) const WEIGHT_TODAY: &str =
-    "Its weight today, if you know it. A birth weight starves an older lamb: leave it empty then.";
+    "If you know it. A birth weight starves an older lamb: leave it empty then.";
 /// Names the table.
 pub(crate) const TABLE: &str = "Table";
 /// Heads one feed.

@@ -1,5 +1,7 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
+pub(crate) mod milk;
+
 use yeanling_core::practice::Practice;
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
 use yeanling_core::units::TimeDelta;

@@ -159,11 +159,6 @@ pub(crate) fn dam(ewe: &str) -> String {
     format!("Dam: {ewe}")
 }
 
-/// Returns when the next feed is due.
-pub(crate) fn due(when: &str) -> String {
-    format!("due {when}")
-}
-
 /// Returns what was given by hand of the day's want.
 pub(crate) fn given(given: &str, want: &str) -> String {
     format!("{given} of {want} given by hand")

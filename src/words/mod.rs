@@ -4,6 +4,7 @@
 
 pub(crate) mod animals;
 pub(crate) mod bag;
+pub(crate) mod bottle_round;
 pub(crate) mod cautions;
 pub(crate) mod chill;
 pub(crate) mod cold_lamb;
@@ -13,6 +14,7 @@ pub(crate) mod ewe;
 pub(crate) mod figures;
 pub(crate) mod flock;
 pub(crate) mod frame;
+pub(crate) mod growth;
 pub(crate) mod hand_over;
 pub(crate) mod help;
 pub(crate) mod labor;
@@ -22,6 +24,7 @@ pub(crate) mod marking;
 pub(crate) mod more;
 pub(crate) mod noted;
 pub(crate) mod pens;
+pub(crate) mod powder;
 pub(crate) mod practice;
 pub(crate) mod refusals;
 pub(crate) mod watch;

@@ -26,6 +26,20 @@ pub(crate) const FIRST_MILK: &str = "First milk in 24 hours";
 pub(crate) const NEWBORNS: &str = "Newborns live";
 /// Heads the bottle table.
 pub(crate) const BOTTLE: &str = "Bottle lambs";
+/// Heads the weaning rule.
+pub(crate) const WEANING: &str = "Weaning";
+/// Heads the strength on the label.
+pub(crate) const POWDER_RATE: &str = "Strength on the powder’s label";
+/// Labels the strength on the label.
+pub(crate) const POWDER_RATE_LABEL: &str = "Grams in a liter of mix";
+/// Saves the strength.
+pub(crate) const SAVE_RATE: &str = "Save strength";
+/// Heads the powder until weaning.
+pub(crate) const POWDER: &str = "Powder until weaning";
+/// Heads the freezer.
+pub(crate) const FREEZER: &str = "Frozen colostrum keeps";
+/// Heads the chill limit.
+pub(crate) const CHILL: &str = "Weather is a risk from, in kJ/m²/h";
 /// Heads the limits.
 pub(crate) const LIMITS: &str = "When the watch speaks up";
 /// Explains the limits.
@@ -170,6 +184,16 @@ pub(crate) const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str 
         DamsVaccinated::Yes => "Dams vaccinated",
         DamsVaccinated::No => "Dams not vaccinated",
     }
+}
+
+/// Returns a powder rate without its unit, as it is typed: "200".
+pub(crate) fn rate_number(rate: Strength) -> String {
+    number(rate.as_grams_per_liter(), 1)
+}
+
+/// Returns what helps with the strength on the label.
+pub(crate) fn powder_rate_hint(usual: Strength) -> String {
+    format!("{} unless your label says another: a feed maker’s. The label comes first.", rate(usual))
 }
 
 /// Returns a powder rate: "200 g/L".

@@ -63,6 +63,8 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::Afterbirth { vet: false } => "Afterbirth passed? Never pull it".to_owned(),
         Task::Afterbirth { vet: true } => "Afterbirth not seen: *call your vet*. Never pull it".to_owned(),
         Task::LetOut => "May go out of the pen".to_owned(),
+        Task::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
+        Task::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
     }
 }
 
@@ -86,6 +88,8 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::NextLamb { .. } => "All born".to_owned(),
         Task::Afterbirth { .. } => "Passed".to_owned(),
         Task::LetOut => "Out".to_owned(),
+        Task::WeaningCheck { ready: true } => "Weaned".to_owned(),
+        Task::WeaningCheck { ready: false } => "Check".to_owned(),
     }
 }
 

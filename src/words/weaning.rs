@@ -6,6 +6,77 @@ use yeanling_core::units::System;
 use super::common::mass;
 use super::practice::weaning_rule;
 
+/// Heads weaning.
+pub(crate) const TITLE: &str = "Weaning";
+/// Opens the sheet of solid feed.
+pub(crate) const SOLIDS: &str = "Solids eaten";
+/// Opens the sheet of the weight.
+pub(crate) const WEIGH: &str = "Weigh it";
+/// Notes that it was weaned.
+pub(crate) const WEANED: &str = "Weaned";
+/// Asks for a day's solid feed.
+pub(crate) const SOLIDS_ASK: &str = "How much solid feed in the last day?";
+/// Labels a day's solid feed.
+pub(crate) const SOLIDS_LABEL: &str = "Solid feed";
+
+/// Asks about solids.
+pub(crate) const EATS_ASK: &str = "250 g (9 oz) of solids on each of 3 days running";
+/// It does.
+pub(crate) const EATS: &str = "Yes";
+/// It does not.
+pub(crate) const EATS_NOT: &str = "Not yet";
+/// Nobody knows.
+pub(crate) const EATS_UNKNOWN: &str = "Not known";
+/// What to type first.
+pub(crate) const TYPE_DAYS: &str = "Type its age in days, and the verdict stands here.";
+/// Labels the rule.
+pub(crate) const RULE: &str = "Rule";
+
+/// Returns what helps with a day's solid feed.
+pub(crate) const fn solids_hint(system: System) -> &'static str {
+    match system {
+        System::Metric => "Creep or starter feed, in grams. 250 g on three days running is asked for.",
+        System::Us => "Creep or starter feed, in ounces. 9 oz on three days running is asked for.",
+    }
+}
+
+/// Returns a typed amount of feed with grams or ounces behind a bare number, as a feed scale reads.
+pub(crate) fn with_unit(typed: &str, system: System) -> String {
+    let bare = !typed.trim().is_empty() && !typed.contains(char::is_alphabetic);
+    match (bare, system) {
+        (true, System::Metric) => format!("{typed} g"),
+        (true, System::Us) => format!("{typed} oz"),
+        (false, _) => typed.to_owned(),
+    }
+}
+
+/// Returns each condition with whether it is met, and what is known of the lamb: "*Not yet:* 35 days old. It is 31."
+pub(crate) fn checks(answer: &Answer, system: System) -> Vec<(Option<bool>, String)> {
+    let line = |(condition, met): &(Condition, Met)| {
+        let (known, word) = match met {
+            Met::Yes => (Some(true), "Yes"),
+            Met::No => (Some(false), "Not yet"),
+            Met::Unknown => (None, "Not known"),
+        };
+        let now = now(*condition, answer, system);
+        (known, format!("*{word}:* {}{now}", says(*condition, system)))
+    };
+    answer.conditions.iter().map(line).collect()
+}
+
+/// Returns what the lamb has of a condition: " · it is 31".
+fn now(condition: Condition, answer: &Answer, system: System) -> String {
+    let lamb = &answer.lamb;
+    match condition {
+        Condition::Age { .. } => format!(" · it is {}", lamb.age.num_days()),
+        Condition::Weight { .. } => match lamb.weight {
+            Some(weight) => format!(" · it weighs {}", mass(weight, system)),
+            None => " · no weight of the last 4 days".to_owned(),
+        },
+        Condition::Solids => String::new(),
+    }
+}
+
 /// Returns the verdict with its rule's name: "Not yet, by Teagasc’s rule".
 pub(crate) fn verdict(answer: &Answer) -> String {
     let said = match answer.verdict {
@@ -82,5 +153,16 @@ mod tests {
         );
         let lines = conditions(&answer(36, None, WeaningRule::FeedMaker), System::Us);
         assert_eq!(lines[1], "Not known: 2.5 times its birth weight, which is not known");
+        let checks = checks(&answer(30, Some(4.0), WeaningRule::FeedMaker), System::Metric);
+        assert_eq!(checks[0], (Some(false), "*Not yet:* 35 days old · it is 30".to_owned()));
+        assert_eq!(checks[1].1, "*Yes:* weighs 10.0 kg · it weighs 10.0 kg");
+    }
+
+    #[test]
+    fn a_bare_amount_of_feed_is_grams_or_ounces() {
+        assert_eq!(with_unit("250", System::Metric), "250 g");
+        assert_eq!(with_unit("9", System::Us), "9 oz");
+        assert_eq!(with_unit("0.25 kg", System::Us), "0.25 kg");
+        assert_eq!(with_unit(" ", System::Us), " ");
     }
 }

@@ -192,6 +192,25 @@ impl Lamb {
         (now.since(latest.at) <= RECENT).then_some(latest.mass)
     }
 
+    /// Returns what it ate of solid feed on three days running, the oldest first, as far as each was noted.
+    ///
+    /// The last of the three is the day noted last, if that is today or yesterday by the wall clock; else nothing is
+    /// known. Of several notes for one day the last stands (ours).
+    #[must_use]
+    pub fn solids_of_three_days(&self, now: Moment) -> [Option<Mass>; 3] {
+        let day = |at: Moment| at.local().date();
+        let known: Vec<&Weight> = self.solids.iter().filter(|eaten| eaten.at <= now).collect();
+        let Some(last) = known.last().map(|eaten| day(eaten.at)) else { return [None; 3] };
+        if day(now).signed_duration_since(last) > TimeDelta::days(1) {
+            return [None; 3];
+        }
+        let of = |back: i64| {
+            let on = last - TimeDelta::days(back);
+            known.iter().rev().find(|eaten| day(eaten.at) == on).map(|eaten| eaten.mass)
+        };
+        [of(2), of(1), of(0)]
+    }
+
     /// Returns what it was given by hand after `from` and up to `until`.
     #[must_use]
     pub fn given(&self, from: Moment, until: Moment) -> Volume {

@@ -9,6 +9,7 @@ pub mod chill;
 pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
+pub mod growth;
 pub mod labor;
 pub mod marking;
 pub mod mixing;
@@ -77,6 +78,8 @@ pub enum Subject {
     Navel,
     /// Rings, tags, and the clostridial vaccine.
     Marking,
+    /// How a lamb grows to eight weeks.
+    Growth,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -109,5 +112,6 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Weaning, weaning::SOURCES),
         (Subject::Navel, navel::SOURCES),
         (Subject::Marking, marking::SOURCES),
+        (Subject::Growth, growth::SOURCES),
     ]
 }

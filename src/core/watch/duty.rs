@@ -92,6 +92,11 @@ pub enum Task {
     },
     /// Let the pair out of its pen.
     LetOut,
+    /// See whether a bottle lamb can be weaned.
+    WeaningCheck {
+        /// Whether the farm's rule says yes on what is known.
+        ready: bool,
+    },
 }
 
 /// What discharges a duty.
@@ -157,7 +162,7 @@ impl Task {
             Self::DipNavel => 2,
             Self::DipNavelAgain | Self::Afterbirth { .. } => 3,
             Self::ScoreVigor => 4,
-            Self::Weigh | Self::LetOut => 5,
+            Self::Weigh | Self::LetOut | Self::WeaningCheck { .. } => 5,
         }
     }
 
@@ -186,6 +191,7 @@ impl Task {
             Self::NextLamb { .. } => DutyKind::NextLamb,
             Self::Afterbirth { .. } => DutyKind::Afterbirth,
             Self::LetOut => DutyKind::LetOut,
+            Self::WeaningCheck { .. } => DutyKind::WeaningCheck,
         }
     }
 }

@@ -10,9 +10,10 @@ use yeanling_core::units::{Mass, System, TimeDelta, TypedError, Volume};
 use super::Asked;
 use super::answer::{Answer, Shown, other, reasons};
 use crate::farm::use_farm;
-use crate::parts::{Caution, Choice, Choices, Field, FieldKind, FigureSize};
-use crate::pieces::{WeightField, tube};
-use crate::words::{errors, figures as words, practice, why};
+use crate::parts::{Caution, Choice, Choices, Field, FieldKind, FigureSize, LinkButton};
+use crate::pieces::{PowderToWeaning, WeightField, tube};
+use crate::route::Screen;
+use crate::words::{bottle_round, errors, figures as words, practice, why};
 
 /// The bottle by age.
 #[component]
@@ -21,7 +22,7 @@ pub(super) fn Bottle(
     asked: Asked,
 ) -> impl IntoView {
     let days = Memo::new(move |_| asked.days.with(|days| read_days(days)));
-    let weight = Memo::new(move |_| match Mass::parse(&asked.weight.get(), asked.unit.get()) {
+    let weight = Memo::new(move |_| match Mass::parse(&asked.today.get(), asked.unit.get()) {
         Ok(weight) => Ok(Some(weight)),
         Err(TypedError::Empty) => Ok(None),
         Err(wrong) => Err(wrong),
@@ -62,7 +63,7 @@ pub(super) fn Bottle(
             hint=words::DAYS_HINT
             error=age_error
         />
-        <WeightField value=asked.weight system=asked.unit error=weight_error />
+        <WeightField value=asked.today system=asked.unit error=weight_error label=words::TODAY />
         <p class="small-print">{words::WEIGHT_TODAY}</p>
         {live(move || nothing.get().then(|| view! { <p class="small-print">{words::TYPE_DAYS}</p> }).into_any())}
         {live(move || some.get().then(|| view! { <Feeds day=good /> }).into_any())}
@@ -73,6 +74,8 @@ pub(super) fn Bottle(
             chosen=Signal::derive(move || Some(asked.table.get()))
             on_choose=move |new| asked.table.set(new)
         />
+        <LinkButton href=Screen::BottleRound.hash() label=bottle_round::LINK />
+        <PowderToWeaning lambs=String::new() used=Signal::stored(Mass::from_kilograms(0.0)) />
         <Caution lines=vec![
             words::MIX_CAUTION.to_owned(),
             words::SICK.to_owned(),
@@ -128,7 +131,7 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
             />
             <Answer
                 label=words::DAY_TOTAL
-                shown=shown(|day, system| Shown::volume(day.day_total, system))
+                shown=shown(day_total)
                 why=why(words::DAY_TOTAL)
             />
             {live(move || weighed.get().then(|| view! {
@@ -152,6 +155,15 @@ fn Feeds(day: Memo<Option<Day>>) -> impl IntoView {
     }
 }
 
+/// A day held to its cap is shown as the cap is, rounded down, so that one volume never reads as two.
+fn day_total(day: &Day, system: System) -> Shown {
+    if day.capped && day.cap == Some(day.day_total) {
+        Shown::new(&words::cap(day.day_total, system), words::cap(day.day_total, other(system)))
+    } else {
+        Shown::volume(day.day_total, system)
+    }
+}
+
 fn most_in_a_day(day: &Day, system: System) -> Shown {
     day.cap
         .map(|cap| {
@@ -167,7 +179,7 @@ fn mixed(finished: Volume, system: System) -> Shown {
 }
 
 /// Reads whole days; nothing typed is `Ok(None)`.
-fn read_days(text: &str) -> Result<Option<u16>, String> {
+pub(super) fn read_days(text: &str) -> Result<Option<u16>, String> {
     let text = text.trim();
     if text.is_empty() {
         return Ok(None);

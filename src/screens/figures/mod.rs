@@ -1,16 +1,21 @@
 //! Ready figures: every calculation without any record. Nothing typed here is noted.
 //!
-//! What is typed once is known to all three: a weight given for first milk stands ready for the bottle.
+//! What is typed once stays while the screen is open, and a birth weight is known to all that ask for one; the weight
+//! of today is another, so that a birth weight never starves an older lamb.
 
 mod age;
 mod answer;
+mod bag;
 mod bottle;
 mod first_milk;
+mod typed;
+mod weaning;
+mod weather;
 mod window;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::practice::{BottleTable, DayRule, Housing};
+use yeanling_core::practice::{BottleTable, DayRule, Housing, WeaningRule};
 use yeanling_core::units::{Mass, System};
 
 use crate::farm::{Farm, use_farm};
@@ -24,14 +29,19 @@ enum Which {
     FirstMilk,
     Window,
     Bottle,
+    Weaning,
+    Bag,
+    Weather,
 }
 
-/// What was typed and chosen, for all three.
+/// What was typed and chosen, for all of them.
 #[derive(Clone, Copy)]
 struct Asked {
-    /// The weight as typed.
+    /// The birth weight as typed.
     weight: RwSignal<String>,
-    /// The unit it is typed in.
+    /// The weight of today as typed.
+    today: RwSignal<String>,
+    /// The unit they are typed in.
     unit: RwSignal<System>,
     /// A weight that was asked about and confirmed.
     confirmed: RwSignal<Option<Mass>>,
@@ -49,6 +59,14 @@ struct Asked {
     days: RwSignal<String>,
     /// The table.
     table: RwSignal<BottleTable>,
+    /// Whether it eats solids.
+    solids: RwSignal<Option<bool>>,
+    /// The rule of weaning.
+    weaning: RwSignal<WeaningRule>,
+    /// The bag of colostrum.
+    bag: bag::Typed,
+    /// The weather.
+    weather: weather::Typed,
 }
 
 impl Asked {
@@ -66,6 +84,11 @@ impl Asked {
             born: RwSignal::new(String::new()),
             days: RwSignal::new(String::new()),
             table: RwSignal::new(practice.bottle_table),
+            today: RwSignal::new(String::new()),
+            solids: RwSignal::new(None),
+            weaning: RwSignal::new(practice.weaning_rule),
+            bag: bag::Typed::new(),
+            weather: weather::Typed::new(),
         }
     }
 }
@@ -79,6 +102,9 @@ pub(crate) fn Figures() -> impl IntoView {
         Choice::new(Which::FirstMilk, words::FIRST_MILK),
         Choice::new(Which::Window, words::WINDOW),
         Choice::new(Which::Bottle, words::BOTTLE),
+        Choice::new(Which::Weaning, words::WEANING),
+        Choice::new(Which::Bag, words::BAG),
+        Choice::new(Which::Weather, words::WEATHER),
     ];
     view! {
         <Page>
@@ -95,6 +121,9 @@ pub(crate) fn Figures() -> impl IntoView {
                 Which::FirstMilk => view! { <first_milk::FirstMilk asked=asked /> }.into_any(),
                 Which::Window => view! { <window::Window asked=asked /> }.into_any(),
                 Which::Bottle => view! { <bottle::Bottle asked=asked /> }.into_any(),
+                Which::Weaning => view! { <weaning::Weaning asked=asked /> }.into_any(),
+                Which::Bag => view! { <bag::Bag typed=asked.bag /> }.into_any(),
+                Which::Weather => view! { <weather::Weather typed=asked.weather housing=asked.housing /> }.into_any(),
             } }.into_any())}
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>

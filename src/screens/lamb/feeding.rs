@@ -1,20 +1,22 @@
 //! The next feed: how much, why, given against wanted; by bottle with one tap, by tube under its safety list.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, LambId, Milk, Way};
+use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Moment, System, TimeDelta, Volume};
+use yeanling_core::watch::{Task, duties, next_milk};
 
 use super::Open;
 use crate::farm::use_farm;
 use crate::parts::{
-    ActionButton, Button, Buttons, Card, Caution, Fact, Facts, Figure, Progress, Remark, SmallButton, Weight,
-    WhyButton, WhyText, live,
+    ActionButton, Button, Buttons, Card, Caution, Fact, Facts, Figure, LinkButton, Progress, Remark,
+    SmallButton, Weight, WhyButton, WhyText, live,
 };
 use crate::pieces::{tube, why_text};
-use crate::words::common::{clock, day_and_clock, volume, volume_number};
-use crate::words::{errors, lamb as words, watch, why};
+use crate::route::Screen;
+use crate::words::common::{clock, volume, volume_number};
+use crate::words::{bottle_round, errors, lamb as words, watch, why};
 
 /// How much at the next feed, with its reasons; nothing while the weight is not known.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,10 +35,9 @@ pub(super) struct Plan {
 pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
     let system = flock.practice.system;
     let age = lamb.age(now);
-    let milk = lamb.feeds.last().map(|feed| feed.milk);
+    let milk = next_milk(lamb, now, &flock.practice);
     if age < TimeDelta::hours(24) {
         let title = if lamb.hand_fed() { words::NEXT_FEED_HAND } else { words::NEXT_FEED };
-        let milk = milk.unwrap_or(Milk::DamColostrum);
         let want = lamb
             .birth_weight()
             .and_then(|weight| colostrum::want(weight, flock.practice.day_rule, flock.practice.housing).ok());
@@ -67,8 +68,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
         };
         let note = match &next {
             None => words::ENOUGH.to_owned(),
-            Some(next) if last.is_some() => words::due(&day_and_clock(lamb.born + next.due_age, now)),
-            Some(_) => String::new(),
+            Some(_) => due(flock, lamb, now),
         };
         let share = given.as_milliliters() / want.by_24h.as_milliliters();
         Plan {
@@ -85,7 +85,6 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
             note,
         }
     } else {
-        let milk = milk.unwrap_or(Milk::Replacer);
         let title = words::BOTTLE_FEED;
         match bottle::day(age, lamb.recent_weight(now), flock.practice.bottle_table) {
             Ok(day) => Plan {
@@ -104,7 +103,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 facts_why: None,
                 progress: None,
                 newborn: false,
-                note: String::new(),
+                note: due(flock, lamb, now),
             },
             Err(error) => Plan {
                 title,
@@ -121,6 +120,16 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
     }
 }
 
+/// Returns when the next feed is due, or that it is late; nothing for a lamb that was never fed by hand.
+fn due(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
+    let subject = Animal::Lamb(lamb.id);
+    duties(flock, now, &flock.practice)
+        .into_iter()
+        .find(|duty| duty.subject == subject && matches!(duty.task, Task::Feed { .. }))
+        .map(|duty| watch::when(&duty, now))
+        .unwrap_or_default()
+}
+
 /// The next feed by bottle with one tap, or by tube once its safety list is read.
 #[component]
 pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
@@ -132,9 +141,11 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
     let hand = Memo::new(move |_| {
         let now = farm.now();
         farm.with(|ground| {
-            ground.flock.lamb(id).is_some_and(|lamb| lamb.hand_fed() || lamb.age(now) < TimeDelta::hours(48))
+            ground.flock.lamb(id).is_some_and(|lamb| lamb.on_bottle() || lamb.age(now) < TimeDelta::hours(48))
         })
     });
+    let on_bottle =
+        Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).is_some_and(Lamb::on_bottle)));
     let fed = move |way: Way| {
         if let Some(Plan { volume: Some(volume), milk, .. }) = plan.get_untracked() {
             farm.tap(Event::Fed { lamb: id, volume, milk, way });
@@ -191,6 +202,9 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                     <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
                 </Remark>
             </Card>
+            {live(move || on_bottle.get().then(|| view! {
+                <LinkButton href=Screen::BottleRound.hash() label=bottle_round::LINK />
+            }).into_any())}
             {tube_label.map(|label| view! {
                 <details class="fold">
                     <summary>{words::BY_TUBE}</summary>

@@ -1,6 +1,8 @@
 //! One lamb: the window, the next feed, what to look at, and all that was noted.
 
+mod charts;
 mod feeding;
+mod weaning;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
@@ -10,6 +12,7 @@ use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, TimeDelta};
 
 use feeding::{Feeding, plan};
+use weaning::{SolidsSheet, Weaning};
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -32,6 +35,7 @@ enum Open {
     Belly,
     Weigh,
     Feed,
+    Solids,
     Tag,
     Remark,
     Died,
@@ -83,7 +87,10 @@ pub(crate) fn LambScreen(
                     }).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Feeding id=id open=open /> }).into_any())}
+                    {live(move || (lives.get() && newborn.get()).then(|| charts::first_day_milk(id)).into_any())}
+                    {live(move || lives.get().then(|| view! { <Weaning id=id open=open /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Looks id=id open=open /> }).into_any())}
+                    {charts::weights(id)}
                     <AnimalTimeline animal=Animal::Lamb(id) />
                     {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
                     <Sheets id=id open=open />
@@ -212,6 +219,7 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
             });
             view! { <FeedSheet lamb=id volume=volume milk=milk on_close=close /> }.into_any()
         }
+        Open::Solids => view! { <SolidsSheet lamb=id on_close=close /> }.into_any(),
         Open::Tag => view! {
             <TextSheet
                 title=words::TAG_ASK

@@ -178,7 +178,7 @@ fn RoundLine() -> impl IntoView {
                         kind=volume
                         text=text
                         state=Signal::stored(RowState::Coming)
-                        href="#/bottle-round"
+                        href=Screen::BottleRound.hash()
                     />
                 </Rows>
             }

@@ -7,7 +7,6 @@ use super::sayable;
 use crate::words::common::{number, rain, temperature, wind};
 
 /// Returns why there is no chill index, and what to do instead.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for the weather yet"))]
 pub fn no_index(error: &NoIndex, system: System) -> String {
     match error {
         NoIndex::Indoors => {

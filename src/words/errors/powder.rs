@@ -20,7 +20,6 @@ pub fn powder_rate(error: &OutOfBounds<Strength>) -> String {
 }
 
 /// Returns why there is no mix.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for a label's rate yet"))]
 pub fn no_mix(error: &NoMix, system: System) -> String {
     match error {
         NoMix::Rate(error) => powder_rate(error),
@@ -32,7 +31,6 @@ pub fn no_mix(error: &NoMix, system: System) -> String {
 }
 
 /// Returns why there is no plan for powder.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen plans powder yet"))]
 pub fn no_plan(error: &NoPlan, system: System) -> String {
     match error {
         NoPlan::Lambs(error) => {

@@ -7,7 +7,6 @@ use super::sayable;
 use crate::words::common::number;
 
 /// Returns what is wrong with a Brix reading, and what may have been meant.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for a Brix reading yet"))]
 pub fn brix(error: &OutOfBounds<Brix>) -> String {
     let allowed = "Between 0 and 40 % is allowed.";
     let given = error.given.as_percent();
@@ -21,7 +20,6 @@ pub fn brix(error: &OutOfBounds<Brix>) -> String {
 }
 
 /// Returns what is wrong with antibody in a liter, of colostrum or of serum.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for antibody yet"))]
 pub fn antibody(error: &OutOfBounds<Strength>) -> String {
     let (least, most) = (error.allowed.least, error.allowed.most);
     let allowed = format!(

@@ -3,10 +3,10 @@
 use yeanling_core::practice::BottleTable;
 use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, Milk, SOURCES};
 use yeanling_core::reckon::mixing::mix;
-use yeanling_core::units::{System, TimeDelta};
+use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 
-use super::{Why, cited, converted, times, told, with_tube};
-use crate::words::common::{number, volume_both};
+use super::{Why, cited, converted, told, with_tube};
+use crate::words::common::{mass, number, volume_at_most, volume_both};
 
 /// Returns why a bottle lamb takes this much on this day.
 pub fn bottle(day: &Day, system: System) -> Why {
@@ -31,13 +31,14 @@ fn working(day: &Day, system: System) -> Vec<String> {
         day.feeds
     ));
     match day.weight {
-        Some(weight) => working.push(format!("At most in a day: {}", times(MOST_IN_A_DAY, weight, system))),
+        Some(weight) => working.push(cap(weight, system)),
         None => working.push("Weight unknown: no cap by weight for the day".to_owned()),
     }
     if day.capped {
         working.push("The middle of the row is too much for this lamb, so the feed is smaller".to_owned());
     }
-    let (each, total) = (told(day.per_feed, system), told(day.day_total, system));
+    let told = |volume| if day.capped { at_most(volume, system) } else { told(volume, system) };
+    let (each, total) = (told(day.per_feed), told(day.day_total));
     working.push(format!("{} feeds × {each} = {total}", day.feeds));
     match day.milk {
         Milk::Colostrum => working.push("Colostrum, not milk".to_owned()),
@@ -51,6 +52,25 @@ fn working(day: &Day, system: System) -> Vec<String> {
         }
     }
     working
+}
+
+/// Returns the most as it is read, rounded down, never without milliliters.
+fn at_most(most: Volume, system: System) -> String {
+    let metric = volume_at_most(most, System::Metric);
+    match system {
+        System::Metric => metric,
+        System::Us => format!("{} ({metric})", volume_at_most(most, system)),
+    }
+}
+
+/// Returns "At most in a day: 200 ml/kg × 3.09 kg = 618 ml, at most 615 ml".
+fn cap(weight: Mass, system: System) -> String {
+    let most = MOST_IN_A_DAY.of(weight);
+    let exact = number(most.as_milliliters(), 1);
+    let kilograms = mass(weight, System::Metric);
+    let read = at_most(most, system);
+    let working = format!("At most in a day: {} × {kilograms} = {exact} ml", super::rate(MOST_IN_A_DAY));
+    if read == format!("{exact} ml") { working } else { format!("{working}, read as {read}") }
 }
 
 fn others(day: &Day, system: System) -> Vec<String> {
@@ -94,7 +114,6 @@ fn table(table: BottleTable) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::units::Mass;
 
     #[track_caller]
     fn check(days: i64, kilograms: Option<f64>, system: System, working: &[&str]) {

@@ -1,5 +1,4 @@
 //! Why tonight's weather does or does not chill lambs.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::practice::ChillLimit;
 use yeanling_core::reckon::chill::{Chill, Indoors, SOURCES, Verdict, limit_of, source};

@@ -1,5 +1,4 @@
 //! Why this much powder and this much water.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::mixing::{Mix, SOURCES};
 use yeanling_core::units::System;

@@ -5,6 +5,7 @@ mod bottle;
 mod chill;
 mod cold_lamb;
 mod colostrum;
+mod growth;
 mod labor;
 mod marking;
 mod mixing;
@@ -20,24 +21,25 @@ mod window;
 
 pub use birth_weight::{birth_weight, verdict};
 pub use bottle::bottle;
+pub use chill::{chill, indoors};
 pub use colostrum::colostrum;
+pub use growth::growth;
 pub use labor::labor;
+pub use mixing::mixing;
 pub use next_feed::next_feed;
+pub use passive_transfer::passive_transfer;
+pub use powder::powder;
+pub use quality::{antibody_in, bag, brix};
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
+pub use weaning::weaning;
 pub use window::window;
 #[expect(unused_imports, reason = "the screens that ask come after their words")]
 pub use {
     birth_weight::against,
-    chill::{chill, indoors},
     cold_lamb::cold_lamb,
     marking::{marking, vaccine},
-    mixing::mixing,
-    passive_transfer::passive_transfer,
-    powder::powder,
-    quality::{antibody_in, bag, brix},
     ten_point::{band, points, sign, ten_point},
     tube::{item, tube},
-    weaning::weaning,
 };
 
 use yeanling_core::reckon::{PerKilogram, Subject};
@@ -104,6 +106,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Weaning => "Weaning",
         Subject::Navel => "The navel",
         Subject::Marking => "Rings, tags, vaccine",
+        Subject::Growth => "Growth to eight weeks",
     }
 }
 

@@ -1,5 +1,4 @@
 //! What a reading of serum suggests.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::passive_transfer::{Reading, SOURCES};
 

@@ -1,5 +1,4 @@
 //! Why this much powder until weaning.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::powder::{Plan, RULES, SOURCES, for_one_lamb};
 use yeanling_core::units::{Mass, System};

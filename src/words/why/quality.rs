@@ -1,5 +1,4 @@
 //! Why a bag of colostrum is called good, and what a feed of it brings.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::quality::{

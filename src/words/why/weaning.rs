@@ -1,5 +1,4 @@
 //! Why a bottle lamb can or cannot be weaned yet.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::weaning::{Answer, RULES, SOURCES, source, wean};
 use yeanling_core::units::System;

@@ -2,7 +2,10 @@
 import { Phone } from "../barn";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
-const screens = ["", "#/lambing", "#/pens", "#/flock", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice", "#/nowhere"];
+const screens = [
+  "", "#/lambing", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice",
+  "#/nowhere",
+];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
@@ -31,6 +34,18 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
         await page.keyboard.press("Escape");
       }
     });
+    await test.step("every figure", async () => {
+      await phone.tab("Figures");
+      for (const which of ["Bottle", "Weaning", "Colostrum bag", "Weather"]) {
+        await phone.tap(which);
+        await accessible(page);
+      }
+    });
+    await test.step("a bottle lamb with its charts", async () => {
+      await phone.tab("Flock");
+      await phone.look("Bramble");
+      await accessible(page);
+    });
     await test.step("ewe", async () => {
       await phone.tab("Flock");
       await phone.look("Ewe 5");
@@ -55,6 +70,14 @@ test("no screen is wider than a phone of 320 pixels", async ({ page }) => {
     await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
     await fitsTheScreen(page);
   }
+  await phone.tab("Figures");
+  for (const which of ["Bottle", "Weaning", "Colostrum bag", "Weather"]) {
+    await phone.tap(which);
+    await fitsTheScreen(page);
+  }
+  await phone.tab("Flock");
+  await phone.look("Bramble");
+  await fitsTheScreen(page);
   await phone.tab("Watch");
   await page.locator("a.row-words").first().tap();
   await fitsTheScreen(page);

@@ -48,6 +48,31 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.tap("Bottle");
     await phone.page.getByRole("textbox").first().fill("10");
   },
+  "figures-weaning": async (phone) => {
+    await phone.tab("Figures");
+    await phone.tap("Weaning");
+    await phone.page.getByLabel("Age in days").fill("36");
+    await phone.page.getByLabel("Weight today").fill("9");
+  },
+  "figures-bag": async (phone) => {
+    await phone.tab("Figures");
+    await phone.tap("Colostrum bag");
+    await phone.page.getByLabel("Brix").fill("24");
+    await phone.page.getByLabel("Antibody in it").fill("50");
+    await phone.page.getByLabel("This feed").fill("250");
+  },
+  "figures-weather": async (phone) => {
+    await phone.tab("Figures");
+    await phone.tap("Weather");
+    await phone.tap("outdoors");
+    await phone.page.getByLabel("Air").fill("5");
+    await phone.page.getByLabel("Wind").fill("5");
+    await phone.page.getByLabel("Rain in the day").fill("10");
+  },
+  "bottle-round": async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/bottle-round"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Bottle round");
+  },
   "hand-over": async (phone) => phone.tab("Hand over"),
   more: async (phone) => phone.tab("More"),
   help: async (phone) => {

@@ -7,6 +7,7 @@ mod chill;
 mod cold_lamb;
 mod colostrum;
 mod feeds;
+mod growth;
 mod labor;
 mod laws;
 mod marking;

@@ -11,6 +11,7 @@ mod order;
 mod pens;
 mod put_off;
 mod round;
+mod weaning;
 
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State, Task, duties};

@@ -32,7 +32,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
         (last.at + between, Some(day.per_feed.to_nearest_five()))
     };
-    let milk = if age < TimeDelta::hours(24) { last.milk } else { later_milk(last.milk) };
+    let milk = next_milk(lamb, now, practice);
     Some(Duty {
         subject: Animal::Lamb(lamb.id),
         task: Task::Feed { volume },
@@ -57,12 +57,32 @@ fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: 
     }
 }
 
-/// After the first day colostrum gives way to milk replacer, unless milk was given already.
-fn later_milk(milk: Milk) -> Milk {
-    match milk {
-        Milk::DamColostrum | Milk::EweColostrum | Milk::OtherColostrum | Milk::PowderColostrum => {
-            Milk::Replacer
-        }
-        Milk::Replacer | Milk::Milk => milk,
+/// Returns what the next feed by hand is, going by the last.
+///
+/// In the first day it is colostrum: its dam's, or another ewe's where the dam is not known. After that colostrum
+/// gives way to milk replacer, unless milk was given already; where the farm's table still says colostrum, it stays.
+#[must_use]
+pub fn next_milk(lamb: &Lamb, now: Moment, practice: &Practice) -> Milk {
+    let last = lamb.feeds.last().map(|feed| feed.milk);
+    let age = lamb.age(now);
+    let colostrum = age < TimeDelta::hours(24)
+        || bottle::day(age, lamb.recent_weight(now), practice.bottle_table)
+            .is_ok_and(|day| day.milk == bottle::Milk::Colostrum);
+    match (last, colostrum) {
+        (Some(last), true) => last,
+        (None, true) if lamb.dam.is_some() => Milk::DamColostrum,
+        (None, true) => Milk::EweColostrum,
+        (Some(Milk::Milk), false) => Milk::Milk,
+        (
+            Some(
+                Milk::DamColostrum
+                | Milk::EweColostrum
+                | Milk::OtherColostrum
+                | Milk::PowderColostrum
+                | Milk::Replacer,
+            )
+            | None,
+            false,
+        ) => Milk::Replacer,
     }
 }

@@ -8,7 +8,11 @@ mod get_up;
 mod navel;
 mod temperature;
 mod vigor;
+mod weaning;
 mod weigh;
+
+pub use feed::next_milk;
+pub use weaning::may_be_weaned;
 
 use super::{Discharge, Duty, Task};
 use crate::book::Animal;
@@ -31,6 +35,7 @@ pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty>
         navel::duty(lamb, now, practice),
         vigor::duty(lamb, now),
         weigh::duty(lamb, now),
+        weaning::duty(lamb, now, practice),
     ]
     .into_iter()
     .flatten()

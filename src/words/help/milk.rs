@@ -1,0 +1,130 @@
+//! What can be read of the bottle, of weaning, of a bag of colostrum and of the weather; in the words that the screens use.
+
+use yeanling_core::practice::Practice;
+use yeanling_core::reckon::bottle::{Milk, Row, rows};
+use yeanling_core::reckon::chill::{AtRisk, Verdict};
+use yeanling_core::reckon::mixing::made_up_to;
+use yeanling_core::reckon::quality::Origin;
+use yeanling_core::reckon::{powder, weaning};
+use yeanling_core::units::{System, Volume};
+
+use crate::words::common::volume;
+use crate::words::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate, weaning_rule};
+use crate::words::{bag, bottle_round, chill, figures};
+
+/// Heads the bottle.
+pub(crate) const BOTTLE: &str = "A bottle lamb";
+/// Heads weaning.
+pub(crate) const WEANING: &str = "Off the bottle";
+/// Heads the bag.
+pub(crate) const BAG: &str = "A bag of colostrum";
+/// Heads the weather.
+pub(crate) const WEATHER: &str = "Weather that chills";
+
+/// Returns what is read of a bottle lamb: the farm's table, the cap, the mix, the powder.
+pub(crate) fn bottle(practice: &Practice) -> Vec<String> {
+    let system = practice.system;
+    let mut lines = vec![format!("By {}; Practice has the other.", bottle_table(practice.bottle_table).0)];
+    lines.extend(rows(practice.bottle_table).iter().map(|row| table_row(row, system)));
+    lines.push(
+        "Never over 200 ml/kg of its weight today in a day, whatever the table says (vet supplier)."
+            .to_owned(),
+    );
+    lines.push(format!("Powder at {}. {}", rate(practice.powder_rate), bottle_round::LABEL_FIRST));
+    if let Ok(liter) = made_up_to(Volume::from_milliliters(1000.0), practice.powder_rate) {
+        lines.push(bottle_round::trap(&liter));
+    }
+    lines.push(
+        "Water under 45 °C (113 °F). Lamb replacer, never calf replacer (feed maker, NDSU).".to_owned(),
+    );
+    let plans = powder::RULES.map(|rule| powder_rule(rule).0).join(" · ");
+    lines.push(format!("Powder until weaning, for one lamb: {plans}."));
+    lines.push(figures::SICK.to_owned());
+    lines
+}
+
+fn table_row(row: &Row, system: System) -> String {
+    let Row { first_day, last_day, least, most, feeds, milk } = row;
+    let what = match milk {
+        Milk::Colostrum => " of colostrum",
+        Milk::Milk => "",
+    };
+    format!(
+        "*Day {first_day} to {last_day}:* {feeds} feeds of {} to {}{what}",
+        volume(*least, system),
+        volume(*most, system)
+    )
+}
+
+/// Returns what is read of weaning: every rule by its name, and how it is asked.
+pub(crate) fn weaning() -> Vec<String> {
+    let mut lines: Vec<String> = weaning::RULES
+        .into_iter()
+        .map(|rule| {
+            let (name, note) = weaning_rule(rule);
+            format!("By {name}: {}.", note.trim_start_matches("our default: "))
+        })
+        .collect();
+    lines.push(
+        "What is not known counts as not met: weigh it, and note what it eats on three days running."
+            .to_owned(),
+    );
+    lines.push("The Watch asks at the rule’s earliest age, and again a day after each look.".to_owned());
+    lines
+}
+
+/// Returns what is read of a bag of colostrum.
+pub(crate) fn bag(practice: &Practice) -> Vec<String> {
+    let mut lines = vec![
+        "Good from *26.5 % Brix* on (Page et al. 2022). The cow’s mark of 22 does not carry over.".to_owned(),
+        "Good from *20 g/L* of antibody on (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
+        "About 30 g of antibody are wanted in the first 24 h (Alves et al. 2015, recalled). Grams are liters times g/L."
+            .to_owned(),
+        format!("Frozen it keeps {} by your farm’s choice, in a fridge 2 days (SRUC).", freezer_life(practice.freezer_life).0),
+    ];
+    lines.extend(bag::THAWING.iter().map(|line| (*line).to_owned()));
+    let origins = Origin::ALL.map(bag::origin).join(", then ");
+    lines.push(format!("Best first: {origins} (SRUC)."));
+    lines
+}
+
+/// Returns what is read of the weather.
+pub(crate) fn weather(practice: &Practice) -> Vec<String> {
+    let mut lines = vec![
+        format!("Outdoors the chill index puts air, wind and rain into one figure. Your limit: {}.", chill_limit(practice.chill_limit).0),
+        chill::WIND_HINT.to_owned(),
+        chill::advice(Verdict::HighRisk).to_owned(),
+        "Under a roof go by the air: a wet lamb can chill at 15 °C (59 °F) and below (McCutcheon et al. 1983).".to_owned(),
+    ];
+    let risks = AtRisk::ALL.map(|reason| chill::at_risk(reason, practice.system)).join(" ");
+    lines.push(format!("Most at risk, the worst first: {risks}"));
+    lines
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::practice::BottleTable;
+
+    #[test]
+    fn every_row_of_the_farms_table_is_told() {
+        for table in [BottleTable::VetSupplier, BottleTable::UsHandbook] {
+            let practice = Practice { bottle_table: table, ..Practice::default() };
+            let told = bottle(&practice);
+            assert_eq!(told.iter().filter(|line| line.starts_with("*Day ")).count(), rows(table).len());
+        }
+    }
+
+    #[test]
+    fn every_weaning_rule_is_told_by_its_name() {
+        let told = weaning().join(" ");
+        assert!(weaning::RULES.iter().all(|rule| told.contains(weaning_rule(*rule).0)));
+    }
+
+    #[test]
+    fn the_bag_and_the_weather_go_by_the_farms_choice() {
+        let practice = Practice::default();
+        assert!(bag(&practice).join(" ").contains("Frozen it keeps 1 year"));
+        assert!(weather(&practice).join(" ").contains("Agriculture Victoria, 1000"));
+    }
+}
