@@ -28,6 +28,8 @@ pub enum Screen {
     Pens,
     /// One pen.
     Pen(PenId),
+    /// What to do with a cold lamb: this one, or one without a record.
+    ColdLamb(Option<LambId>),
     /// Every calculation without any record.
     Figures,
     /// Send the book, take one in.
@@ -69,6 +71,8 @@ impl Screen {
             ["flock"] => Self::Flock,
             ["pens"] => Self::Pens,
             ["pen", id] => id.parse().map_or(Self::Lost, Self::Pen),
+            ["cold-lamb"] => Self::ColdLamb(None),
+            ["cold-lamb", id] => id.parse().map_or(Self::Lost, |id| Self::ColdLamb(Some(id))),
             ["figures"] => Self::Figures,
             ["hand-over"] => Self::HandOver,
             ["help"] => Self::Help,
@@ -92,6 +96,8 @@ impl Screen {
             Self::Flock => "#/flock".to_owned(),
             Self::Pens => "#/pens".to_owned(),
             Self::Pen(id) => format!("#/pen/{id}"),
+            Self::ColdLamb(None) => "#/cold-lamb".to_owned(),
+            Self::ColdLamb(Some(id)) => format!("#/cold-lamb/{id}"),
             Self::Figures => "#/figures".to_owned(),
             Self::HandOver => "#/hand-over".to_owned(),
             Self::Help => "#/help".to_owned(),
@@ -120,6 +126,8 @@ mod tests {
             Screen::Flock,
             Screen::Pens,
             Screen::Pen(pen),
+            Screen::ColdLamb(None),
+            Screen::ColdLamb(Some(lamb)),
             Screen::Figures,
             Screen::HandOver,
             Screen::Help,

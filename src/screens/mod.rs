@@ -1,5 +1,6 @@
 //! One file a screen. A screen reads the farm, shows parts and pieces, and notes the next thing; it knows no other.
 
+mod cold_lamb;
 mod ewe;
 mod figures;
 mod flock;
@@ -30,6 +31,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::Pens => view! { <pens::Pens /> }.into_any(),
         Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
+        Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),

@@ -1,5 +1,7 @@
 //! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
+mod care;
+
 use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::Event;
@@ -24,6 +26,7 @@ pub(crate) fn Practice() -> impl IntoView {
             <Standing />
             <FarmName />
             <Rules />
+            <care::Care />
             <LimitFields group=NEWBORN />
             <LimitFields group=LABOR />
             <LimitFields group=STAY />

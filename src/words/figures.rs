@@ -19,6 +19,8 @@ pub(crate) const WINDOW: &str = "Window";
 /// How much a bottle lamb takes.
 pub(crate) const BOTTLE: &str = "Bottle";
 
+/// Leads to the cold lamb.
+pub(crate) const COLD_LAMB: &str = "Cold lamb: step by step";
 /// What to type first.
 pub(crate) const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
 /// Heads one feed.

@@ -14,8 +14,9 @@ use yeanling_core::practice::{BottleTable, DayRule, Housing};
 use yeanling_core::units::{Mass, System};
 
 use crate::farm::{Farm, use_farm};
-use crate::parts::{Choice, Choices, Page, Title};
+use crate::parts::{Choice, Choices, LinkButton, Page, Title};
 use crate::pieces::{Standing, Top};
+use crate::route::Screen;
 use crate::words::{cautions, figures as words};
 
 /// What is worked out.
@@ -96,6 +97,7 @@ pub(crate) fn Figures() -> impl IntoView {
                 Which::Window => view! { <window::Window asked=asked /> }.into_any(),
                 Which::Bottle => view! { <bottle::Bottle asked=asked /> }.into_any(),
             } }.into_any())}
+            <LinkButton href=Screen::ColdLamb(None).hash() label=words::COLD_LAMB />
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>
     }

@@ -18,24 +18,23 @@ mod vigor;
 mod weaning;
 mod window;
 
-pub use birth_weight::{birth_weight, verdict};
+pub use birth_weight::{against, birth_weight, verdict};
 pub use bottle::bottle;
+pub use cold_lamb::cold_lamb;
 pub use colostrum::colostrum;
 pub use labor::labor;
+pub use marking::{marking, vaccine};
 pub use next_feed::next_feed;
+pub use ten_point::{points, sign, ten_point};
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use window::window;
 #[expect(unused_imports, reason = "the screens that ask come after their words")]
 pub use {
-    birth_weight::against,
     chill::{chill, indoors},
-    cold_lamb::cold_lamb,
-    marking::{marking, vaccine},
     mixing::mixing,
     passive_transfer::passive_transfer,
     powder::powder,
     quality::{antibody_in, bag, brix},
-    ten_point::{band, points, sign, ten_point},
     tube::{item, tube},
     weaning::weaning,
 };

@@ -2,7 +2,7 @@
 import { Phone } from "../barn";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
-const screens = ["", "#/lambing", "#/flock", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice", "#/nowhere"];
+const screens = ["", "#/lambing", "#/flock", "#/figures", "#/cold-lamb", "#/hand-over", "#/more", "#/help", "#/practice", "#/nowhere"];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
@@ -30,6 +30,17 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
         await accessible(page);
         await page.keyboard.press("Escape");
       }
+    });
+    await test.step("cold lamb, from the reading to what to do", async () => {
+      await page.evaluate(() => (location.hash = "#/cold-lamb"));
+      await phone.weigh("36.0");
+      await phone.tap("That is it");
+      await accessible(page);
+      await phone.tap("over 5 h old");
+      await accessible(page);
+      await phone.tap("Yes, both");
+      await accessible(page);
+      await phone.tap("Start over");
     });
     await test.step("ewe", async () => {
       await phone.tab("Flock");
