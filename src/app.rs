@@ -87,9 +87,11 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
             )
         }),
         tab(Screen::Flock, words::FLOCK, |screen| {
-            matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_))
+            matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_) | Screen::ColdLamb(Some(_)))
         }),
-        tab(Screen::Figures, words::FIGURES, |screen| screen == Screen::Figures),
+        tab(Screen::Figures, words::FIGURES, |screen| {
+            matches!(screen, Screen::Figures | Screen::ColdLamb(None))
+        }),
         tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
         tab(Screen::More, words::MORE, |screen| {
             matches!(screen, Screen::More | Screen::Help | Screen::Practice)

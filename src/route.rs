@@ -30,6 +30,8 @@ pub enum Screen {
     Pen(PenId),
     /// Every bottle lamb at once.
     BottleRound,
+    /// What to do with a cold lamb: this one, or one without a record.
+    ColdLamb(Option<LambId>),
     /// Every calculation without any record.
     Figures,
     /// Send the book, take one in.
@@ -72,6 +74,8 @@ impl Screen {
             ["pens"] => Self::Pens,
             ["pen", id] => id.parse().map_or(Self::Lost, Self::Pen),
             ["bottle-round"] => Self::BottleRound,
+            ["cold-lamb"] => Self::ColdLamb(None),
+            ["cold-lamb", id] => id.parse().map_or(Self::Lost, |id| Self::ColdLamb(Some(id))),
             ["figures"] => Self::Figures,
             ["hand-over"] => Self::HandOver,
             ["help"] => Self::Help,
@@ -96,6 +100,8 @@ impl Screen {
             Self::Pens => "#/pens".to_owned(),
             Self::Pen(id) => format!("#/pen/{id}"),
             Self::BottleRound => "#/bottle-round".to_owned(),
+            Self::ColdLamb(None) => "#/cold-lamb".to_owned(),
+            Self::ColdLamb(Some(id)) => format!("#/cold-lamb/{id}"),
             Self::Figures => "#/figures".to_owned(),
             Self::HandOver => "#/hand-over".to_owned(),
             Self::Help => "#/help".to_owned(),
@@ -125,6 +131,8 @@ mod tests {
             Screen::Pens,
             Screen::Pen(pen),
             Screen::BottleRound,
+            Screen::ColdLamb(None),
+            Screen::ColdLamb(Some(lamb)),
             Screen::Figures,
             Screen::HandOver,
             Screen::Help,

@@ -1,6 +1,7 @@
 //! All that the browser gives: keeping, time, ids, files, the address, the worker. No other room names `web_sys`.
 
 pub mod base;
+pub mod draft;
 pub mod files;
 pub mod id;
 pub mod keep;

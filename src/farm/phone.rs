@@ -6,6 +6,7 @@ use yeanling_core::book::{DeviceId, MOST_BYTES};
 use yeanling_core::units::Moment;
 
 use super::Farm;
+use crate::browser::draft;
 use crate::browser::files::{self, FileTrouble};
 use crate::browser::look::{self, Look};
 use crate::browser::now;
@@ -22,6 +23,17 @@ impl Farm {
     pub fn choose_look(self, look: Look) {
         look::choose(look);
         self.look.set(look);
+    }
+
+    /// Returns what was answered about a cold lamb without a record; empty when nothing was.
+    #[must_use]
+    pub fn cold_lamb(self) -> String {
+        draft::cold_lamb()
+    }
+
+    /// Keeps what was answered about a cold lamb without a record.
+    pub fn keep_cold_lamb(self, text: &str) {
+        draft::keep_cold_lamb(text);
     }
 
     /// Returns this phone's id.

@@ -3,7 +3,7 @@
 use crate::signals::prelude::*;
 use yeanling_core::book::{LambId, Way};
 use yeanling_core::flock::Lamb;
-use yeanling_core::reckon::window;
+use yeanling_core::reckon::{body_temperature, window};
 use yeanling_core::units::{Moment, TimeDelta};
 
 use crate::farm::use_farm;
@@ -58,6 +58,10 @@ impl MilkRibbon {
                 Way::Tube => words::PIN_TUBE,
             };
             pin(feed.at, PinShape::Dot, what)
+        }));
+        pins.extend(lamb.temperatures.iter().filter(|reading| within(&reading.at)).map(|reading| {
+            let warm = reading.temperature >= body_temperature::NORMAL_FROM;
+            pin(reading.at, if warm { PinShape::Bar } else { PinShape::Cross }, words::PIN_TEMPERATURE)
         }));
         let left = match window::left(age) {
             Some(left) => words::ribbon_label(&span(age), &span(left)),

@@ -2,9 +2,10 @@
 
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, VigorScale};
+use yeanling_core::practice::VigorInUse;
 use yeanling_core::reckon::vigor::FourGrade;
 
-use super::why_text;
+use super::{TenPointSheet, why_text};
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, WhyButton};
 use crate::words::{frame, lamb as words, noted, refusals, why};
@@ -23,6 +24,10 @@ pub(crate) fn VigorSheet(
         farm.tap(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score });
         on_close.run(());
     };
+    let scale = untrack(|| farm.practice().vigor);
+    if scale == VigorInUse::TenPoint {
+        return view! { <TenPointSheet lamb=lamb on_close=on_close /> }.into_any();
+    }
     view! {
         <Sheet title=words::VIGOR_ASK on_close=on_close>
             <p>{words::VIGOR_SCALE}</p>
@@ -36,6 +41,7 @@ pub(crate) fn VigorSheet(
             <WhyButton why=why_text(why::vigor(FourGrade::One)) />
         </Sheet>
     }
+    .into_any()
 }
 
 /// Returns the four grades with what they look like.

@@ -1,5 +1,6 @@
 //! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
+mod care;
 mod milk;
 
 use crate::parts::live;
@@ -43,6 +44,9 @@ pub(crate) fn Help() -> impl IntoView {
     let topics = [
         words::FIRST_DAY,
         words::FED,
+        words::COLD,
+        words::VIGOR,
+        words::RINGS,
         words::TUBE,
         pages::BOTTLE,
         pages::WEANING,
@@ -55,8 +59,23 @@ pub(crate) fn Help() -> impl IntoView {
         words::SOURCES,
     ]
     .map(Topic::new);
-    let [first_day, fed, tubing, bottle, weaning, bag, weather, vet, people, install, limits, sources] =
-        topics;
+    let [
+        first_day,
+        fed,
+        cold,
+        vigor,
+        rings,
+        tubing,
+        bottle,
+        weaning,
+        bag,
+        weather,
+        vet,
+        people,
+        install,
+        limits,
+        sources,
+    ] = topics;
     view! {
         <Page>
             <Top back=(Screen::More, more::TITLE.to_owned()) />
@@ -81,6 +100,9 @@ pub(crate) fn Help() -> impl IntoView {
             <Part topic=fed>
                 {list(words::FED_SIGNS)} <p class="small-print">{words::FED_SOURCE}</p>
             </Part>
+            <Part topic=cold>{care::cold()}</Part>
+            <Part topic=vigor>{care::vigor()}</Part>
+            <Part topic=rings>{care::rings()}</Part>
             <Part topic=tubing>
                 <Caution lines=tube() />
             </Part>

@@ -1,6 +1,7 @@
 //! One file a screen. A screen reads the farm, shows parts and pieces, and notes the next thing; it knows no other.
 
 mod bottle_round;
+mod cold_lamb;
 mod ewe;
 mod figures;
 mod flock;
@@ -32,6 +33,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Pens => view! { <pens::Pens /> }.into_any(),
         Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
         Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
+        Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),

@@ -1,5 +1,6 @@
 //! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
+mod care;
 mod milk;
 
 use crate::parts::live;
@@ -27,6 +28,7 @@ pub(crate) fn Practice() -> impl IntoView {
             <FarmName />
             <Rules />
             <milk::Milk />
+            <care::Care />
             <LimitFields group=NEWBORN />
             <LimitFields group=LABOR />
             <LimitFields group=STAY />

@@ -1,11 +1,158 @@
 //! What to do with a cold lamb, in large words: one line a step.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen of the cold lamb comes after its words"))]
 
-use yeanling_core::reckon::body_temperature::Band;
+use yeanling_core::flock::Lamb;
+use yeanling_core::reckon::body_temperature::{self, Band};
 use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet};
-use yeanling_core::units::{System, Volume};
+use yeanling_core::reckon::warming::{Look, Progress};
+use yeanling_core::units::{Moment, System, Temperature, Volume};
 
-use super::common::{span, volume_at_most};
+use super::common::{mass, span, temperature_both, volume_at_most};
+
+/// The aid's name.
+pub(crate) const TITLE: &str = "Cold lamb";
+/// Says where the answers stay without a record.
+pub(crate) const NO_RECORD: &str = "A lamb without a record. What you answer stays on this phone.";
+/// Asks for a reading.
+pub(crate) const HOW_WARM: &str = "How warm is it?";
+/// Asks for the next reading.
+pub(crate) const HOW_WARM_NOW: &str = "Take its temperature again";
+/// Says what is normal.
+pub(crate) const NORMAL: &str = "Normal is *39 to 40 °C (102.2 to 104 °F)*.";
+/// Labels the temperature.
+pub(crate) const TEMPERATURE: &str = "Temperature";
+/// Names the choice of the unit.
+pub(crate) const UNIT: &str = "Unit of temperature";
+/// Takes the reading.
+pub(crate) const READ: &str = "That is it";
+/// Asks the age.
+pub(crate) const HOW_OLD: &str = "How old is it?";
+/// Up to five hours.
+pub(crate) const UP_TO_FIVE: &str = "up to 5 h old";
+/// Over five hours.
+pub(crate) const OVER_FIVE: &str = "over 5 h old";
+/// Nobody knows.
+pub(crate) const AGE_UNKNOWN: &str = "not known";
+/// What that means.
+pub(crate) const AGE_UNKNOWN_SUB: &str = "taken as over 5 h, the safer way";
+/// Asks for head and swallow.
+pub(crate) const HEAD_AND_SWALLOW: &str = "Does it hold its head up and swallow?";
+/// Says how it is tried.
+pub(crate) const HOW_TO_TRY: &str =
+    "A clean finger in its mouth: it should suck and swallow. (Common practice, no source.)";
+/// It does both.
+pub(crate) const ABLE: &str = "Yes, both";
+/// It does not.
+pub(crate) const NOT_ABLE: &str = "No";
+/// Nobody is sure.
+pub(crate) const NOT_SURE: &str = "Not sure";
+/// What that means.
+pub(crate) const NOT_SURE_SUB: &str = "taken as no, the safer way";
+/// Heads what not to do.
+pub(crate) const NEVER: &str = "Never";
+/// Heads the next look.
+pub(crate) const LOOK_AGAIN: &str = "Look again at";
+/// Asks for another reading before its time.
+pub(crate) const NEW_READING: &str = "New reading";
+/// Heads the readings before.
+pub(crate) const EARLIER: &str = "Readings before";
+/// Notes that its warming began.
+pub(crate) const WARMING_BEGUN: &str = "Warming begun";
+/// Notes the call.
+pub(crate) const VET_CALLED: &str = "Vet called";
+/// Leads to the lamb, where the tube has its list.
+pub(crate) const OTHER_FEED: &str = "Other feed, tube";
+/// Leads to the lamb.
+pub(crate) const TO_THE_LAMB: &str = "All of this lamb";
+/// Opens the weight.
+pub(crate) const WEIGH_IT: &str = "Weigh it for the volume";
+/// Asks for the weight.
+pub(crate) const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands in the steps.";
+/// Forgets the answers.
+pub(crate) const START_OVER: &str = "Start over";
+/// Says what a healthy newborn does in bad weather.
+pub(crate) const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
+
+/// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
+pub(crate) fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
+    let mut parts = vec![format!("*{name}*"), super::watch::age(lamb.age(now))];
+    parts.extend(lamb.recent_weight(now).map(|weight| mass(weight, system)));
+    parts.join(" · ")
+}
+
+/// Returns the button that takes a number on the other scale: "It is 98.6 °F".
+pub(crate) fn take_as(typed: &str, system: System) -> String {
+    let unit = match system {
+        System::Metric => "°C",
+        System::Us => "°F",
+    };
+    format!("It is {typed} {unit}")
+}
+
+/// Returns a reading over the next question.
+pub(crate) fn just_read(read: Temperature, system: System) -> String {
+    format!("*{}*", reading_of(&temperature_both(read, system), read))
+}
+
+fn reading_of(told: &str, read: Temperature) -> String {
+    match body_temperature::band(read) {
+        Ok(is) => format!("{told}: {}", band(is)),
+        Err(_) => told.to_owned(),
+    }
+}
+
+/// Returns an earlier reading: "03:12 · 36.0 °C (96.8 °F): dangerously cold".
+pub(crate) fn reading(clock: &str, told: &str, read: Temperature) -> String {
+    format!("{clock} · {}", reading_of(told, read))
+}
+
+/// Returns the age beside the temperature.
+pub(crate) fn at_age(age: &str) -> String {
+    format!("*{age}*")
+}
+
+/// Returns what two readings say of the warming.
+pub(crate) const fn progress(progress: Progress) -> &'static str {
+    match progress {
+        Progress::WarmEnough => "37 °C (98.6 °F) reached.",
+        Progress::Rising => "Warming. Go on.",
+        Progress::NotRising => "Not warming: call your vet.",
+    }
+}
+
+/// Returns the two readings.
+pub(crate) fn from_to(before: &str, now: &str) -> String {
+    format!("{before}, now {now}.")
+}
+
+/// Returns when the vet was called.
+pub(crate) fn vet_called_at(clock: &str) -> String {
+    format!("Vet called {clock}.")
+}
+
+/// Returns since when it is warmed.
+pub(crate) fn warming_since(clock: &str) -> String {
+    format!("Warming since {clock}")
+}
+
+/// Returns what it was fed.
+pub(crate) fn fed_at(volume: &str, clock: &str) -> String {
+    format!("Fed {volume} {clock}")
+}
+
+/// Returns the button of a feed by bottle.
+pub(crate) fn fed_by_bottle(volume: &str) -> String {
+    format!("Fed {volume} by bottle")
+}
+
+/// Returns how long until the next look.
+pub(crate) fn look(look: Look) -> String {
+    match look {
+        Look::NotYet(left) if left < yeanling_core::units::TimeDelta::minutes(1) => "in a minute".to_owned(),
+        Look::NotYet(left) => format!("in {}", span(left)),
+        Look::Now(over) if over < yeanling_core::units::TimeDelta::minutes(1) => "now".to_owned(),
+        Look::Now(over) => format!("{} ago: read it now", span(over)),
+    }
+}
 
 /// Returns a step as it stands on the screen; `feed` is 50 ml/kg, where the weight is known.
 pub(crate) fn step(step: Step, feed: Option<Volume>, system: System) -> String {
@@ -101,27 +248,27 @@ fn capital(text: &str) -> String {
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
-/// Every step, in no order, so that a page can list them.
-pub(crate) const STEPS: [Step; 12] = [
-    Step::LeaveWithEwe,
-    Step::CallVet,
-    Step::GlucoseByVetFirst,
-    Step::Dry,
-    Step::Shelter,
-    Step::DoNotTube,
-    Step::Warm,
-    Step::WarmTo37,
-    Step::Feed,
-    Step::FeedAt37,
-    Step::BackToEwe,
-    Step::LookAgain,
-];
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use yeanling_core::reckon::cold_lamb::{decide, feed};
     use yeanling_core::units::{Mass, Temperature, TimeDelta};
+
+    /// Every step, in no order, so that a page can list them.
+    const STEPS: [Step; 12] = [
+        Step::LeaveWithEwe,
+        Step::CallVet,
+        Step::GlucoseByVetFirst,
+        Step::Dry,
+        Step::Shelter,
+        Step::DoNotTube,
+        Step::Warm,
+        Step::WarmTo37,
+        Step::Feed,
+        Step::FeedAt37,
+        Step::BackToEwe,
+        Step::LookAgain,
+    ];
 
     fn told(degrees: f64, hours: Option<i64>, swallows: bool, system: System) -> (String, Vec<String>) {
         let age = hours.map(TimeDelta::hours);

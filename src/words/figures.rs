@@ -31,6 +31,8 @@ pub(crate) const BIRTH_WEIGHT: &str = "Birth weight";
 /// Labels the weight of today.
 pub(crate) const TODAY: &str = "Weight today";
 
+/// Leads to the cold lamb.
+pub(crate) const COLD_LAMB: &str = "Cold lamb: step by step";
 /// What to type first.
 pub(crate) const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
 /// Heads one feed.

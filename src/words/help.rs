@@ -19,6 +19,34 @@ pub(crate) const CONTENTS: &str = "On this page";
 pub(crate) const FIRST_DAY: &str = "A newborn’s first day";
 /// Heads the signs of a fed lamb.
 pub(crate) const FED: &str = "Has it fed?";
+/// Heads the table of the cold lamb.
+pub(crate) const COLD: &str = "A cold lamb";
+/// Leads to the aid.
+pub(crate) const OPEN_COLD: &str = "Cold lamb: step by step";
+/// Explains the table.
+pub(crate) const COLD_SUB: &str = "By temperature, age, and whether it holds its head up and swallows. Irish Farmers Journal, Henderson 1996 and 1997, Eales et al. 1982 and 1984, UK hypothermia sheet.";
+/// Heads the scales of vigor.
+pub(crate) const VIGOR: &str = "How lively is it?";
+/// Heads the four grades.
+pub(crate) const FOUR_GRADES: &str = "Four grades at five minutes, 1 is best";
+/// Heads the ten points.
+pub(crate) const TEN_POINTS: &str = "Ten points, 10 is best";
+/// Explains the scales.
+pub(crate) const VIGOR_SUB: &str = "The two run against each other: always name the scale. Without an ear oximeter the points are out of 8, adapted, and have no bands.";
+/// Heads the rings.
+pub(crate) const RINGS: &str = "Rings, tags, vaccine";
+/// Explains them.
+pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. No dose is given here; the label wins.";
+
+/// Returns the name of a row of the table.
+pub(crate) fn row(heading: &str, able: bool) -> String {
+    if able {
+        format!("{heading}: head up, swallows")
+    } else {
+        format!("{heading}: does not hold its head up and swallow")
+    }
+}
+
 /// Heads the safety list of the tube.
 pub(crate) const TUBE: &str = "Before you tube";
 /// Heads the calls to the vet.

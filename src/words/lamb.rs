@@ -6,6 +6,8 @@ use yeanling_core::units::{Moment, TimeDelta};
 
 use super::common::clock;
 
+/// Goes back to the lamb.
+pub(crate) const BACK: &str = "Lamb";
 /// Heads the window.
 pub(crate) const FIRST_MILK: &str = "First milk";
 /// Behind the time left.
@@ -66,6 +68,31 @@ pub(crate) const UNIT: &str = "Unit of weight";
 pub(crate) const FEED_ASK: &str = "What did it get?";
 /// Labels the volume.
 pub(crate) const VOLUME: &str = "Volume";
+/// Leads to the cold lamb.
+pub(crate) const COLD: &str = "Take its temperature";
+/// Leads to the cold lamb while it is cold.
+pub(crate) const COLD_NOW: &str = "Cold lamb: what to do";
+/// Says that nobody took it.
+pub(crate) const NO_TEMPERATURE: &str = "Not taken yet. Cold, dull or hollow: take it.";
+/// Notes that the dam takes it.
+pub(crate) const ACCEPTED: &str = "Dam takes it";
+/// Notes that the dam turns it away.
+pub(crate) const TURNED_AWAY: &str = "Turned away";
+/// Heads rings, tags and vaccine.
+pub(crate) const MARKING: &str = "Rings, tags, vaccine";
+/// Says what a red birth weight means.
+pub(crate) const IN_DANGER: &str = "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live. Help it feed, keep it warm, look often.";
+/// Saves a score.
+pub(crate) const SAVE_SCORE: &str = "Note the score";
+/// Says that no oximeter is at hand.
+pub(crate) const NO_OXIMETER: &str = "No oximeter";
+/// Names the scale of ten points.
+pub(crate) const TEN_POINT_SCALE: &str =
+    "Ten-point score, 10 is best, before any tube feed. Without an ear oximeter it is out of 8, adapted.";
+/// Asks for what is missing.
+pub(crate) const TEN_POINT_LEFT: &str = "Answer every sign, and the score stands here.";
+/// Names a pin.
+pub(crate) const PIN_TEMPERATURE: &str = "temperature";
 /// Labels a temperature.
 pub(crate) const TEMPERATURE: &str = "Temperature";
 /// Labels the milk.
@@ -110,6 +137,21 @@ pub(crate) fn keep(weight: &str) -> String {
 /// Returns the button that takes the other unit.
 pub(crate) fn meant(weight: &str) -> String {
     format!("Yes, {weight}")
+}
+
+/// Returns the last reading: "*36.0 °C (96.8 °F)*, dangerously cold · 03:12, 2 h old".
+pub(crate) fn last_reading(told: &str, band: &str, when: &str, age: &str) -> String {
+    format!("*{told}*, {band} · {when}, {age}")
+}
+
+/// Returns when it is taken again.
+pub(crate) fn again_at(when: &str) -> String {
+    format!("Again at *{when}*")
+}
+
+/// Returns a birth weight with its verdict: "*3.9 kg* at birth: good for a twin".
+pub(crate) fn at_birth(weight: &str, verdict: &str, litter: &str) -> String {
+    format!("*{weight}* at birth: {verdict} for a {litter}")
 }
 
 /// Labels the start of the ribbon.

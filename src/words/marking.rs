@@ -1,11 +1,34 @@
 //! Rings, tags and vaccine. Wherever a law stands behind a line, it says when it was read, and "check local rules".
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that shows them comes after their words"))]
 
 use yeanling_core::practice::DamsVaccinated;
 use yeanling_core::reckon::marking::{READ_IN, Ring, RingState, TagRule, Vaccine, Window};
 
 use super::common::span;
 use super::practice::ring_rule;
+
+/// Says that the farm uses no rings.
+pub(crate) const NO_RINGS: &str = "Rings: none on this farm. Practice has the choice.";
+/// Every rule about tags.
+pub(crate) const TAGS: [TagRule; 3] =
+    [TagRule::GreatBritainHoused, TagRule::GreatBritainOutdoors, TagRule::Usa];
+
+/// Returns when a ring was put on.
+pub(crate) fn ringed_at(kind: Ring, when: &str) -> String {
+    format!("{}: on since {when}.", ring(kind))
+}
+
+/// Returns the button that notes a ring.
+pub(crate) const fn ringed(kind: Ring) -> &'static str {
+    match kind {
+        Ring::Tail => "Tail ringed",
+        Ring::Castration => "Castration ring on",
+    }
+}
+
+/// Returns the days of this lamb's first vaccine.
+pub(crate) fn vaccine_days(first: &str, last: &str) -> String {
+    format!("Its first: {first} to {last}.")
+}
 
 /// Returns the window of a ring, with whose limit it is.
 pub(crate) fn window(window: &Window) -> String {

@@ -227,6 +227,42 @@ pub(crate) const fn limit(limit: Limit) -> &'static str {
     }
 }
 
+/// Heads the scale for vigor.
+pub(crate) const VIGOR: &str = "Vigor";
+/// Heads the means of a breed.
+pub(crate) const BREED_MEANS: &str = "Birth weights, held against";
+/// Explains them.
+pub(crate) const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
+/// Heads the rings.
+pub(crate) const RINGS: &str = "Rings";
+/// Explains them.
+pub(crate) const RINGS_SUB: &str = "Never in the first 24 h.";
+/// The farm's own limit.
+pub(crate) const RINGS_OWN: &str = "our own limit";
+/// Labels it.
+pub(crate) const RINGS_DAYS: &str = "Rings go on before";
+/// Its unit.
+pub(crate) const DAYS: &str = "days";
+/// Saves it.
+pub(crate) const SAVE_DAYS: &str = "Save days";
+/// Asks which lambs.
+pub(crate) const RINGS_ON: &str = "On";
+/// Tails alone.
+pub(crate) const RINGS_TAILS: &str = "tails";
+/// Ram lambs alone.
+pub(crate) const RINGS_RAMS: &str = "ram lambs";
+/// Both.
+pub(crate) const RINGS_BOTH: &str = "tails and ram lambs";
+/// Heads the dams' vaccine.
+pub(crate) const DAMS: &str = "Clostridial vaccine of the dams";
+/// Explains it.
+pub(crate) const DAMS_SUB: &str = "Not known is our default and taken as none: the lambs’ own comes earlier then. University of Maryland; the label wins.";
+
+/// Returns what the farm's own limit may be.
+pub(crate) fn between_days(least: u16, most: u16) -> String {
+    format!("{least} to {most} days. Local rules may be stricter.")
+}
+
 /// Heads how this phone looks: as the phone has it.
 pub(crate) const LOOK_PHONE: &str = "As the phone";
 /// Ink on paper.

@@ -62,6 +62,7 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
         Task::Afterbirth { vet: false } => "Afterbirth passed? Never pull it".to_owned(),
         Task::Afterbirth { vet: true } => "Afterbirth not seen: *call your vet*. Never pull it".to_owned(),
+        Task::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
         Task::LetOut => "May go out of the pen".to_owned(),
         Task::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
         Task::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
@@ -87,9 +88,21 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::NeckTight | Task::PutRight { .. } => "Vet called".to_owned(),
         Task::NextLamb { .. } => "All born".to_owned(),
         Task::Afterbirth { .. } => "Passed".to_owned(),
+        Task::Ring { too_late: true, .. } => "Vet called".to_owned(),
+        Task::Ring { tail: true, castration: true, .. } => "Rings".to_owned(),
+        Task::Ring { .. } => "Ringed".to_owned(),
         Task::LetOut => "Out".to_owned(),
         Task::WeaningCheck { ready: true } => "Weaned".to_owned(),
         Task::WeaningCheck { ready: false } => "Check".to_owned(),
+    }
+}
+
+const fn ring(tail: bool, castration: bool, too_late: bool) -> &'static str {
+    match (too_late, tail, castration) {
+        (true, _, _) => "Too late for a ring: *ask your vet*. Check local rules",
+        (false, true, true) => "Tail and castration rings, if you ring. Check local rules",
+        (false, false, true) => "Castration ring, if you ring. Check local rules",
+        (false, _, false) => "Tail ring, if you ring. Check local rules",
     }
 }
 

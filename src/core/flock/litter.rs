@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use super::Flock;
 use super::fold::top;
 use crate::book::{EweId, LambId};
-use crate::units::{Moment, TimeDelta};
+use crate::units::{Mass, Moment, TimeDelta};
 
 /// The longest that may lie between two births of one litter: seven days (ours; far longer than any, so that a late
 /// entry still finds its litter, and far shorter than two lambings of one ewe).
@@ -37,6 +37,48 @@ impl Litter {
     pub fn goes_on(&self, now: Moment) -> bool {
         self.all_born.is_none_or(|said| self.latest > said) && now.since(self.latest) < GOES_ON
     }
+}
+
+/// The mean birth weight of a flock's lambs of one litter size.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct BirthMean {
+    /// The mean.
+    pub mean: Mass,
+    /// Over so many lambs.
+    pub lambs: u16,
+}
+
+impl Flock {
+    /// Returns the mean birth weight of all lambs here that were born alive in litters of this size; triplets and
+    /// more go together. None while none was weighed.
+    #[must_use]
+    pub fn birth_mean(&self, litter_size: usize) -> Option<BirthMean> {
+        let size = |lambs: usize| lambs.clamp(1, 3);
+        let of_size = |litter: &&Litter| size(litter.lambs.len()) == size(litter_size);
+        mean(self.litters.values().filter(of_size).flat_map(|litter| self.weights(litter)).flatten())
+    }
+
+    /// Returns the mean birth weight of a litter, if every lamb of it that was born alive was weighed.
+    #[must_use]
+    pub fn litter_mean(&self, litter: &Litter) -> Option<Mass> {
+        let all: Option<Vec<Mass>> = self.weights(litter).collect();
+        mean(all?.into_iter()).map(|mean| mean.mean)
+    }
+
+    /// The birth weights of a litter's lambs that were born alive; one that no lamb can have does not count.
+    fn weights<'a>(&'a self, litter: &'a Litter) -> impl Iterator<Item = Option<Mass>> + 'a {
+        let lambs = litter.lambs.iter().filter_map(|id| self.lambs.get(id)).filter(|lamb| lamb.born_alive);
+        lambs.map(|lamb| lamb.birth_weight().filter(|weight| Mass::AT_BIRTH.check(*weight).is_ok()))
+    }
+}
+
+fn mean(weights: impl Iterator<Item = Mass>) -> Option<BirthMean> {
+    let (mut sum, mut lambs) = (0.0, 0_u16);
+    for weight in weights {
+        sum += weight.as_kilograms();
+        lambs = lambs.checked_add(1)?;
+    }
+    (lambs > 0).then(|| BirthMean { mean: Mass::from_kilograms(sum / f64::from(lambs)), lambs })
 }
 
 /// Groups lambs, in the order of their birth, by the mate they were noted beside, else by dam and time.

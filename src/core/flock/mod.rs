@@ -16,7 +16,7 @@ pub use fold::fold;
 pub use labor::{Labor, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
 pub use line::Line;
-pub use litter::Litter;
+pub use litter::{BirthMean, Litter};
 pub use pen::{Pen, Stay};
 
 use crate::book::{Animal, DutyKind, EntryId, EweId, LambId, PenId};

@@ -90,6 +90,15 @@ pub enum Task {
         /// Whether it is a matter for the vet.
         vet: bool,
     },
+    /// Put a ring on it, or be told that it is too late for one.
+    Ring {
+        /// Whether it is for the tail.
+        tail: bool,
+        /// Whether it is for castration.
+        castration: bool,
+        /// Whether the farm's limit has passed: a matter for the vet.
+        too_late: bool,
+    },
     /// Let the pair out of its pen.
     LetOut,
     /// See whether a bottle lamb can be weaned.
@@ -162,7 +171,7 @@ impl Task {
             Self::DipNavel => 2,
             Self::DipNavelAgain | Self::Afterbirth { .. } => 3,
             Self::ScoreVigor => 4,
-            Self::Weigh | Self::LetOut | Self::WeaningCheck { .. } => 5,
+            Self::Weigh | Self::Ring { .. } | Self::LetOut | Self::WeaningCheck { .. } => 5,
         }
     }
 
@@ -182,6 +191,7 @@ impl Task {
             Self::CallVet => DutyKind::CallVet,
             Self::Failing => DutyKind::Failing,
             Self::Hollow => DutyKind::Hollow,
+            Self::Ring { .. } => DutyKind::Ring,
             Self::Look => DutyKind::Look,
             Self::LongRestless => DutyKind::LongRestless,
             Self::HandCheck { .. } => DutyKind::HandCheck,

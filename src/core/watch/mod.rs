@@ -1,6 +1,7 @@
 //! What is due: every rule reads the flock and now, and says what to do, from when, and until when it may wait.
 //!
-//! The work follows what is live: newborns, ewes at work, pens in use and bottle lambs, never the whole flock.
+//! The work follows what is live: newborns, ewes at work, pens in use and bottle lambs, never the whole flock;
+//! lambs of ring age only where the farm rings.
 
 mod allow;
 mod duty;
@@ -39,6 +40,9 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     for lamb in live(flock, now).into_iter().filter_map(|id| flock.lambs.get(&id)) {
         duties.extend(newborn::duties(lamb, now, practice));
     }
+    for lamb in ringable(flock, now, practice) {
+        duties.extend(newborn::ring::duty(lamb, now, practice.rings));
+    }
     for ewe in flock.at_work.iter().filter_map(|id| flock.ewes.get(id)) {
         if let Some(labor) = &ewe.labor {
             duties.extend(labor::before_birth(ewe, labor, now, practice.labor));
@@ -65,6 +69,13 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
 
 fn fresh(flock: &Flock, now: Moment) -> impl Iterator<Item = &Lamb> {
     flock.born_after(now - FRESH)
+}
+
+/// The living lambs young enough for a ring or to be told that it is too late; none where the farm uses no rings.
+fn ringable<'a>(flock: &'a Flock, now: Moment, practice: &Practice) -> impl Iterator<Item = &'a Lamb> {
+    let reach = newborn::ring::reach(practice.rings);
+    let young = reach.map(|reach| flock.born_after(now - reach));
+    young.into_iter().flatten().filter(|lamb| lamb.lives())
 }
 
 /// The living lambs that a rule may have something to say about.

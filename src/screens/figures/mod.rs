@@ -19,8 +19,9 @@ use yeanling_core::practice::{BottleTable, DayRule, Housing, WeaningRule};
 use yeanling_core::units::{Mass, System};
 
 use crate::farm::{Farm, use_farm};
-use crate::parts::{Choice, Choices, Page, Title};
+use crate::parts::{Choice, Choices, LinkButton, Page, Title};
 use crate::pieces::{Standing, Top};
+use crate::route::Screen;
 use crate::words::{cautions, figures as words};
 
 /// What is worked out.
@@ -125,6 +126,7 @@ pub(crate) fn Figures() -> impl IntoView {
                 Which::Bag => view! { <bag::Bag typed=asked.bag /> }.into_any(),
                 Which::Weather => view! { <weather::Weather typed=asked.weather housing=asked.housing /> }.into_any(),
             } }.into_any())}
+            <LinkButton href=Screen::ColdLamb(None).hash() label=words::COLD_LAMB />
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>
     }

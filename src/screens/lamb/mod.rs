@@ -1,5 +1,6 @@
 //! One lamb: the window, the next feed, what to look at, and all that was noted.
 
+mod care;
 mod charts;
 mod feeding;
 mod weaning;
@@ -11,6 +12,7 @@ use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, TimeDelta};
 
+use care::{BirthWeightLine, Marking, Warmth};
 use feeding::{Feeding, plan};
 use weaning::{SolidsSheet, Weaning};
 
@@ -88,8 +90,9 @@ pub(crate) fn LambScreen(
                     {live(move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Feeding id=id open=open /> }).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| charts::first_day_milk(id)).into_any())}
+                    {live(move || lives.get().then(|| view! { <Warmth id=id /> }.into_any()).into_any())}
                     {live(move || lives.get().then(|| view! { <Weaning id=id open=open /> }).into_any())}
-                    {live(move || lives.get().then(|| view! { <Looks id=id open=open /> }).into_any())}
+                    {live(move || lives.get().then(|| view! { <Looks id=id open=open /> <BirthWeightLine id=id /> <Marking id=id /> }).into_any())}
                     {charts::weights(id)}
                     <AnimalTimeline animal=Animal::Lamb(id) />
                     {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
@@ -191,6 +194,14 @@ fn Looks(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                 <Button
                     label=seen(|lamb| !lamb.navel.is_empty(), words::NAVEL)
                     on_press=note(Event::NavelDipped { lamb: id })
+                />
+                <Button
+                    label=seen(|lamb| lamb.accepted.last().is_some_and(|(_, accepts)| *accepts), words::ACCEPTED)
+                    on_press=note(Event::Accepted { lamb: id, accepts: true })
+                />
+                <Button
+                    label=seen(Lamb::turned_away, words::TURNED_AWAY)
+                    on_press=note(Event::Accepted { lamb: id, accepts: false })
                 />
                 <Button label=words::TAG on_press=opens(Open::Tag) />
                 <Button label=words::REMARK on_press=opens(Open::Remark) />

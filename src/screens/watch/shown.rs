@@ -193,8 +193,11 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
     }
 }
 
-fn lamb_href(lamb: LambId, _task: Task) -> String {
-    Screen::Lamb(lamb).hash()
+fn lamb_href(lamb: LambId, task: Task) -> String {
+    match task {
+        Task::TakeTemperature => Screen::ColdLamb(Some(lamb)).hash(),
+        _ => Screen::Lamb(lamb).hash(),
+    }
 }
 
 /// The large figure of a newborn: the time left for first milk; beside it how long it has had none, once that matters.

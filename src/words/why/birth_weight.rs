@@ -45,7 +45,6 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
 }
 
 /// Returns why a birth weight comes to its verdict, against its litter and its flock as well.
-#[cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 pub fn against(against: &Against, system: System) -> Why {
     let mut why = birth_weight(&against.band, system);
     why.working

@@ -1,5 +1,4 @@
 //! Why a cold lamb is treated so.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::body_temperature::{US_GUIDANCE, UsBand, may_be_the_first_drop, us_band};
 use yeanling_core::reckon::cold_lamb::{Answer, Branch};
@@ -7,14 +6,14 @@ use yeanling_core::reckon::warming::{AIR, LIVED_A_WEEK_PERCENT, Treated};
 use yeanling_core::units::{System, Temperature, TimeDelta};
 
 use super::{Why, cited, source_line, with_tube};
-use crate::words::cold_lamb::{age, band, dissent, never, vet};
+use crate::words::cold_lamb::{band, dissent, never, vet};
 use crate::words::common::{number, temperature_both};
 
-/// Returns why a lamb of this temperature and age is treated so.
-pub fn cold_lamb(answer: &Answer, system: System) -> Why {
+/// Returns why a lamb of this temperature and age is treated so; `age` is how its age is told.
+pub fn cold_lamb(answer: &Answer, age: &str, system: System) -> Why {
     Why {
         heading: "Cold lamb".to_owned(),
-        working: working(answer, system),
+        working: working(answer, age, system),
         rule: rule(answer.branch).to_owned(),
         sources: cited(answer.sources()),
         others: others(answer),
@@ -22,9 +21,9 @@ pub fn cold_lamb(answer: &Answer, system: System) -> Why {
     }
 }
 
-fn working(answer: &Answer, system: System) -> Vec<String> {
+fn working(answer: &Answer, age: &str, system: System) -> Vec<String> {
     let mut working = vec![
-        format!("{}, {}: {}", exact(answer.temperature, system), age(answer), band(answer.band)),
+        format!("{}, {}: {}", exact(answer.temperature, system), age, band(answer.band)),
         match answer.head_up_and_swallows {
             Some(true) => "Holds its head up and swallows".to_owned(),
             Some(false) => "Does not hold its head up and swallow".to_owned(),
@@ -117,7 +116,7 @@ mod tests {
     fn why(celsius: f64, hours: Option<i64>) -> Why {
         let age = hours.map(TimeDelta::hours);
         let answer = decide(Temperature::from_celsius(celsius), age, Some(true)).expect("in bounds");
-        cold_lamb(&answer, System::Metric)
+        cold_lamb(&answer, &crate::words::cold_lamb::age(&answer), System::Metric)
     }
 
     #[test]

@@ -1,5 +1,4 @@
 //! Why a ring may go on, and when the vaccine is due.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::marking::{RingState, SOURCES, Vaccine, Window};
 

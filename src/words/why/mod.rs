@@ -19,28 +19,25 @@ mod vigor;
 mod weaning;
 mod window;
 
-pub use birth_weight::{birth_weight, verdict};
+pub use birth_weight::{against, birth_weight, verdict};
 pub use bottle::bottle;
 pub use chill::{chill, indoors};
+pub use cold_lamb::cold_lamb;
 pub use colostrum::colostrum;
 pub use growth::growth;
 pub use labor::labor;
+pub use marking::{marking, vaccine};
 pub use mixing::mixing;
 pub use next_feed::next_feed;
 pub use passive_transfer::passive_transfer;
 pub use powder::powder;
 pub use quality::{antibody_in, bag, brix};
+pub use ten_point::{points, sign, ten_point};
+#[expect(unused_imports, reason = "the screens that ask come after their words")]
+pub use tube::{item, tube};
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use weaning::weaning;
 pub use window::window;
-#[expect(unused_imports, reason = "the screens that ask come after their words")]
-pub use {
-    birth_weight::against,
-    cold_lamb::cold_lamb,
-    marking::{marking, vaccine},
-    ten_point::{band, points, sign, ten_point},
-    tube::{item, tube},
-};
 
 use yeanling_core::reckon::{PerKilogram, Subject};
 use yeanling_core::source::{Known, Source};

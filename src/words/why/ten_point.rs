@@ -1,5 +1,4 @@
 //! What a ten-point score comes to.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::ten_point::{Band, SOURCES, Scale, Score, Sign};
 

@@ -3,8 +3,8 @@ import { Phone } from "../barn";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
 const screens = [
-  "", "#/lambing", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice",
-  "#/nowhere",
+  "", "#/lambing", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/cold-lamb", "#/hand-over", "#/more", "#/help",
+  "#/practice", "#/nowhere",
 ];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
@@ -45,6 +45,17 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await phone.tab("Flock");
       await phone.look("Bramble");
       await accessible(page);
+    });
+    await test.step("cold lamb, from the reading to what to do", async () => {
+      await page.evaluate(() => (location.hash = "#/cold-lamb"));
+      await phone.weigh("36.0");
+      await phone.tap("That is it");
+      await accessible(page);
+      await phone.tap("over 5 h old");
+      await accessible(page);
+      await phone.tap("Yes, both");
+      await accessible(page);
+      await phone.tap("Start over");
     });
     await test.step("ewe", async () => {
       await phone.tab("Flock");

@@ -73,6 +73,24 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.page.evaluate(() => (location.hash = "#/bottle-round"));
     await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Bottle round");
   },
+  "cold-lamb": async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/cold-lamb"));
+    await phone.weigh("35.8");
+  },
+  "cold-lamb-steps": async (phone) => {
+    await phone.look("27a");
+    await phone.tap("Take its temperature");
+    await phone.weigh("36.2");
+    await phone.tap("That is it");
+    await phone.tap("Yes, both");
+  },
+  "ten-points": async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/practice"));
+    await phone.tap(/^ten points/);
+    await phone.tab("Watch");
+    await phone.look("27a");
+    await phone.tap("Vigor");
+  },
   "hand-over": async (phone) => phone.tab("Hand over"),
   more: async (phone) => phone.tab("More"),
   help: async (phone) => {

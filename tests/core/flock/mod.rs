@@ -2,5 +2,6 @@
 
 mod facts;
 mod litters;
+mod means;
 mod same;
 mod timeline;

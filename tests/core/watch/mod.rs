@@ -10,6 +10,7 @@ mod newborn;
 mod order;
 mod pens;
 mod put_off;
+mod ring;
 mod round;
 mod weaning;
 

@@ -6,6 +6,7 @@ mod feed;
 mod first_milk;
 mod get_up;
 mod navel;
+pub(super) mod ring;
 mod temperature;
 mod vigor;
 mod weaning;

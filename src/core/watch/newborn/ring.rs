@@ -1,0 +1,84 @@
+//! Rings, where the farm uses them: from a day old, before the farm's limit; after it a ring is told as too late.
+//!
+//! One duty a lamb: what may still go on comes first, and what came too late is told when nothing else is open.
+
+use super::{Discharge, Duty, Task};
+use crate::book::{self, Animal, Event, Sex};
+use crate::flock::Lamb;
+use crate::practice::Rings;
+use crate::reckon::marking::{RINGS_FROM, Ring, RingState, Window, ring, ring_state};
+use crate::units::{Moment, TimeDelta};
+
+/// For so long after the limit a missed ring is told (ours).
+const TOLD: TimeDelta = TimeDelta::days(7);
+
+const BOTH: [Ring; 2] = [Ring::Tail, Ring::Castration];
+
+/// Returns the age to which rings have something to say; none where the farm uses none.
+pub(in crate::watch) fn reach(rings: Rings) -> Option<TimeDelta> {
+    BOTH.into_iter().filter_map(|kind| ring(rings, kind)).map(|window| window.before + TOLD).max()
+}
+
+pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<Duty> {
+    let age = lamb.age(now);
+    let wanted = BOTH.into_iter().filter(|kind| fits(lamb, *kind) && !done(lamb, *kind));
+    let windows: Vec<Window> = wanted.filter_map(|kind| ring(rings, kind)).collect();
+    let of = |past: bool| -> Vec<Window> {
+        let stands = |window: &&Window| match ring_state(window, age) {
+            RingState::TooYoung(_) => false,
+            RingState::Open(_) => !past,
+            RingState::Past => past,
+        };
+        windows.iter().filter(stands).copied().collect()
+    };
+    let open = of(false);
+    if let Some(first) = open.iter().map(|window| window.before).min() {
+        let discharge = match open.as_slice() {
+            [window] => Discharge::Note(Event::Ringed { lamb: lamb.id, ring: in_book(window.ring) }),
+            [] | [_, _, ..] => Discharge::Open,
+        };
+        return Some(made(lamb, &open, first, false, discharge));
+    }
+    let past = of(true);
+    let last = past.iter().map(|window| window.before).max()?;
+    let limit = lamb.born + last;
+    if age >= last + TOLD || lamb.vet.iter().any(|called| *called >= limit) {
+        return None;
+    }
+    let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
+    Some(made(lamb, &past, last, true, call))
+}
+
+fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, discharge: Discharge) -> Duty {
+    let has = |kind: Ring| windows.iter().any(|window| window.ring == kind);
+    let due = lamb.born + RINGS_FROM;
+    Duty {
+        subject: Animal::Lamb(lamb.id),
+        task: Task::Ring { tail: has(Ring::Tail), castration: has(Ring::Castration), too_late },
+        since: lamb.born,
+        from: due,
+        due,
+        late: lamb.born + before,
+        discharge,
+        put_off: None,
+    }
+}
+
+/// Whether this ring is for this lamb: a tail any lamb has, and only a ram lamb known as one is castrated.
+const fn fits(lamb: &Lamb, kind: Ring) -> bool {
+    match kind {
+        Ring::Tail => true,
+        Ring::Castration => matches!(lamb.sex, Some(Sex::Ram)),
+    }
+}
+
+fn done(lamb: &Lamb, kind: Ring) -> bool {
+    lamb.rings.iter().any(|(_, ring)| *ring == in_book(kind))
+}
+
+const fn in_book(kind: Ring) -> book::Ring {
+    match kind {
+        Ring::Tail => book::Ring::Tail,
+        Ring::Castration => book::Ring::Castration,
+    }
+}

@@ -1,0 +1,182 @@
+// A lamb that may be cold: from the thermometer to what to do, at most four taps, resumed wherever it was left.
+import type { Page } from "@playwright/test";
+import { Phone } from "../barn";
+import { expect, test } from "../watching";
+
+async function aLamb(phone: Phone, weight = "4.0"): Promise<void> {
+  await phone.lambing("12");
+  await phone.tap("Ram lamb");
+  await phone.weigh(weight);
+  await phone.tap("All lambs born");
+  await expect(phone.row("12a")).toContainText(/kg|lb/);
+  await phone.look("12a");
+}
+
+const steps = (page: Page) => page.locator(".steps > li");
+
+test("a cold lamb is read, told in order, read again in twenty minutes, and done when it is warm", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await aLamb(phone);
+  await phone.tap("Take its temperature");
+  await phone.weigh("36.0");
+  const before = phone.taps;
+  await phone.tap("That is it");
+  await phone.tap("Yes, both");
+  expect(phone.taps - before).toBeLessThanOrEqual(4);
+  // Henderson 1996; US extension: under 37 °C and up to five hours old.
+  await expect(page.getByRole("heading", { name: "Dangerously cold, up to 5 h old" })).toBeVisible();
+  await expect(steps(page)).toHaveText([
+    "Rub it dry.",
+    "Warm it until it reads 37 °C (98.6 °F).",
+    "Take its temperature again in 20 min.",
+    "Then, only with its head up and swallowing: 200 ml of colostrum.",
+    "Back to its ewe.",
+  ]);
+  await expect(page.locator(".nevers")).toContainText("No milk and no colostrum below 37 °C");
+  await expect(page.locator(".nevers")).toContainText("No glucose for a lamb of up to 5 hours");
+  await expect(page.getByText("03:32")).toBeVisible();
+  await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+  await phone.tap("Warming begun");
+  await expect(page.getByText("Warming since 03:12")).toBeVisible();
+  await phone.saved();
+  await page.reload();
+  await expect(page.getByText("Warming since 03:12")).toBeVisible();
+
+  await page.clock.fastForward("00:21:00");
+  await expect(page.getByRole("heading", { name: "Take its temperature again" })).toBeVisible();
+  await phone.weigh("37.5");
+  await phone.tap("That is it");
+  await phone.tap("Yes, both");
+  await expect(page.getByText("37 °C (98.6 °F) reached.")).toBeVisible();
+  await expect(page.locator(".readings")).toContainText("36.0 °C (96.8 °F): dangerously cold");
+  await phone.tap("Fed 200 ml by bottle");
+  await expect(page.getByText(/^Fed 200 ml 03:33/)).toBeVisible();
+
+  await page.clock.fastForward("00:21:00");
+  await phone.weigh("39.2");
+  await phone.tap("That is it");
+  await phone.tap("Yes, both");
+  await expect(steps(page)).toHaveText(["Leave it with its ewe. See that it feeds."]);
+  await phone.tap("All of this lamb");
+  await expect(page.getByText("39.2 °C (102.6 °F), warm as it should be")).toBeVisible();
+  await expect(page.getByText(/^Again at/)).toHaveCount(0);
+});
+
+test("a lamb that does not swallow is the vet's at once, and the call is one tap", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await aLamb(phone);
+  await phone.tap("Take its temperature");
+  await phone.weigh("38.0");
+  await phone.tap("That is it");
+  await phone.tap("No");
+  await expect(steps(page).first()).toHaveText("No tube.");
+  await expect(page.locator(".nevers")).toContainText("Never tube a lamb that does not hold its head up");
+  await phone.tap("Vet called");
+  await expect(page.getByText(/^Vet called \d/)).toBeVisible();
+});
+
+test("degrees Fahrenheit from end to end", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/practice");
+  await phone.tap("lb, fl oz, °F");
+  await aLamb(phone, "8.8");
+  await phone.tap("Take its temperature");
+  await phone.weigh("99.5");
+  await phone.tap("That is it");
+  await phone.tap("Yes, both");
+  await expect(page.getByRole("heading", { name: "Cold", exact: true })).toBeVisible();
+  await expect(page.locator(".figure").first()).toContainText("99.5 °F");
+  await expect(page.locator(".figure").first()).toContainText("37.5 °C");
+  // 8.8 lb at 50 ml/kg is 199.6 ml; rounded down to 195 ml, 6.5 fl oz.
+  await expect(steps(page).nth(2)).toHaveText("Feed 6.5 fl oz by bottle or tube.");
+  await phone.tap("All of this lamb");
+  await expect(page.getByText("99.5 °F (37.5 °C), cold")).toBeVisible();
+});
+
+test("without a record it goes on after a reload, and starts over when told to", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/figures");
+  await phone.tap("Cold lamb: step by step");
+  await phone.weigh("36.0");
+  await phone.tap("That is it");
+  await expect(page.getByRole("heading", { name: "How old is it?" })).toBeVisible();
+  await page.reload();
+  await expect(page.getByText("36.0 °C (96.8 °F): dangerously cold")).toBeVisible();
+  await phone.tap(/^not known/);
+  await phone.tap(/^Not sure/);
+  await expect(page.getByRole("heading", { name: "Dangerously cold, age unknown: taken as over 5 h" })).toBeVisible();
+  await expect(steps(page).nth(0)).toHaveText("Call your vet now.");
+  await expect(steps(page).nth(1)).toContainText("Glucose first, by your vet");
+  await expect(steps(page).nth(5)).toContainText("50 ml/kg");
+  await page.getByLabel("Weight", { exact: true }).fill("4");
+  await expect(steps(page).nth(5)).toContainText("200 ml");
+  await expect(page.getByLabel("Weight", { exact: true })).toHaveValue("4");
+  await page.reload();
+  await expect(steps(page).nth(5)).toContainText("200 ml");
+  await phone.tap("Start over");
+  await expect(page.getByRole("heading", { name: "How warm is it?" })).toBeVisible();
+  await page.reload();
+  await expect(page.getByRole("heading", { name: "How warm is it?" })).toBeVisible();
+});
+
+test("what no lamb reads is refused with why, and stays", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/cold-lamb");
+  const notice = page.locator(".notice[role=alert]");
+  const clear = async () => {
+    for (let key = 0; key < 5; key += 1) await page.getByRole("button", { name: "delete last digit" }).tap();
+  };
+  await phone.tap("That is it");
+  await expect(notice).toContainText("Nothing is typed yet");
+  await phone.weigh("45");
+  await phone.tap("That is it");
+  await expect(notice).toContainText("45 °C cannot be read in a living lamb. Between 15.0 °C and 44.0 °C is allowed.");
+  await expect(page.locator(".readout")).toContainText("45");
+  await clear();
+  await phone.weigh("98.6");
+  await phone.tap("That is it");
+  await expect(notice).toContainText("98.6 reads like °F, and °C is chosen");
+  await expect(page.locator(".readout")).toContainText("98.6");
+  await phone.tap("It is 98.6 °F");
+  await expect(page.getByText("37.0 °C (98.6 °F): cold")).toBeVisible();
+});
+
+test("ten points are scored with their scale, and without an oximeter out of eight", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/practice");
+  await phone.tap(/^ten points/);
+  await aLamb(phone);
+  await phone.tap("Vigor");
+  const sheet = page.getByRole("dialog");
+  for (const [sign, seen] of [
+    ["Pulse a minute", "over 175"],
+    ["Oxygen at the ear", "No oximeter"],
+    ["Gums", "pink"],
+    ["Nose touched", "slight"],
+    ["Rump touched", "nothing"],
+  ] as const) {
+    await sheet.getByRole("group", { name: sign }).getByRole("button", { name: seen }).tap();
+  }
+  await expect(sheet).toContainText("5 of 8 points, adapted, 8 is best");
+  await sheet.getByRole("group", { name: "Oxygen at the ear" }).getByRole("button", { name: "over 65 %" }).tap();
+  await expect(sheet).toContainText("7 of 10 points, 10 is best");
+  await phone.tap("Note the score");
+  await expect(page.locator(".noted-text").first()).toContainText("7 of 10");
+});
+
+test("a ring before a day old is refused, and after it is noted", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open("#/practice");
+  await phone.tap(/^England and Wales/);
+  await aLamb(phone);
+  await expect(page.getByText(/As read in 2026: check local rules/).first()).toBeVisible();
+  await phone.tap("Tail ringed");
+  await expect(page.getByRole("alert").filter({ hasText: "No ring in the first 24 hours" })).toBeVisible();
+  await page.clock.fastForward("24:01:00");
+  await phone.tap("Tail ringed");
+  await expect(page.getByText(/^Tail ring: on since/)).toBeVisible();
+});
