@@ -60,8 +60,8 @@ pub struct Drawn {
 }
 
 /// The drawing's own measure: `WIDE` by `HIGH`, with room for the labels at the left and at the foot.
-const WIDE: f64 = 360.0;
-const HIGH: f64 = 190.0;
+const WIDE: f64 = 300.0;
+const HIGH: f64 = 170.0;
 const LEFT: f64 = 58.0;
 const RIGHT: f64 = 14.0;
 const TOP: f64 = 12.0;
@@ -199,8 +199,8 @@ mod tests {
     #[test]
     fn steps_go_across_before_they_go_up() {
         let places = [(0.0, 0.0), (0.5, 0.5), (1.0, 1.0)];
-        assert_eq!(path(&line(&places, true)), "M58.0 162.0H202.0V87.0H346.0V12.0");
-        assert_eq!(path(&line(&places, false)), "M58.0 162.0L202.0 87.0L346.0 12.0");
+        assert_eq!(path(&line(&places, true)), "M58.0 142.0H172.0V77.0H286.0V12.0");
+        assert_eq!(path(&line(&places, false)), "M58.0 142.0L172.0 77.0L286.0 12.0");
     }
 
     #[test]
@@ -213,7 +213,7 @@ mod tests {
         assert_eq!(area(&[(0.0, 0.0, 1.0)]), "");
         assert_eq!(
             area(&[(0.0, 0.0, 1.0), (1.0, 0.0, 1.0)]),
-            "M58.0 12.0L346.0 12.0L346.0 162.0L58.0 162.0z"
+            "M58.0 12.0L286.0 12.0L286.0 142.0L58.0 142.0z"
         );
     }
 }

@@ -2,11 +2,12 @@
 
 use yeanling_core::book::Milk;
 use yeanling_core::reckon::mixing::Mix;
-use yeanling_core::units::{System, Volume};
+use yeanling_core::units::{System, TimeDelta, Volume};
 
 use super::common::{feed_mass, number, volume, volume_as_given};
 use super::noted::milk;
 use super::practice::rate;
+use super::watch;
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Bottle round";
@@ -45,6 +46,11 @@ pub(crate) const LABEL_FIRST: &str = "The label’s own rate comes first: set it
 pub(crate) fn sub(lambs: usize, when: &str) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!("{lambs} · {when}")
+}
+
+/// Returns how old it is: in hours for its first two days, then in days, which the tables count.
+pub(crate) fn age(age: TimeDelta) -> String {
+    if age < TimeDelta::days(2) { watch::age(age) } else { format!("{} days old", age.num_days()) }
 }
 
 /// Returns what a lamb gets: "*125 ml* of milk replacer".

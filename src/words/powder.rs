@@ -19,11 +19,11 @@ pub(crate) const WANTED: &str = "Still wanted";
 
 /// Returns the least and the most: "20.4 kg to 27.3 kg", or one figure when they are the same.
 pub(crate) fn range((least, most): (Mass, Mass), system: System) -> String {
-    if least < most {
-        format!("{} to {}", mass(least, system), mass(most, system))
-    } else {
-        mass(least, system)
-    }
+    let told = |mass: Mass| match system {
+        System::Metric => format!("{:.1} kg", mass.as_kilograms()),
+        System::Us => format!("{:.1} lb", mass.as_pounds()),
+    };
+    if least < most { format!("{} to {}", told(least), told(most)) } else { told(least) }
 }
 
 /// Returns by whose rule, and what was used: "By NDSU …. Used so far: 0.4 kg."
@@ -43,7 +43,7 @@ pub(crate) fn against(plan: &Plan, stock: Mass, system: System) -> String {
     if stock >= most {
         format!("*Enough*: {} in store.", mass(stock, system))
     } else if stock >= least {
-        format!("*Enough for the least*; for the most {} short.", mass(short(most), system))
+        format!("*Enough for the least*; for the most {} short.", range((short(most), short(most)), system))
     } else {
         format!("*Short of {}.* Buy before it runs out.", range((short(least), short(most)), system))
     }

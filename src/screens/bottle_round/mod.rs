@@ -17,7 +17,7 @@ use crate::parts::{
 };
 use crate::pieces::{FeedSheet, PowderToWeaning, Standing, Top, why_text};
 use crate::route::Screen;
-use crate::words::common::{feed_mass, volume};
+use crate::words::common::{feed_mass, volume, volume_as_given};
 use crate::words::{bottle_round as words, errors, frame, why};
 
 /// All bottle lambs at once.
@@ -113,7 +113,8 @@ fn Lamb(id: LambId, round: Memo<Round>, open: RwSignal<Option<LambId>>) -> impl 
     let what = Memo::new(move |_| {
         lamb.with(|lamb| {
             let lamb = lamb.as_ref()?;
-            Some((lamb.fed, lamb.feed.clone(), !lamb.says.is_empty()))
+            let due = matches!(lamb.state, RowState::Late | RowState::Now);
+            Some((lamb.fed, lamb.feed.clone().map(|feed| (feed, due)), !lamb.says.is_empty()))
         })
     });
     let press = move || {
@@ -126,11 +127,12 @@ fn Lamb(id: LambId, round: Memo<Round>, open: RwSignal<Option<LambId>>) -> impl 
                 view! { <ActionButton label=words::UNDO name=named(words::UNDO) on_press=undo weight=Weight::Quiet /> }
                     .into_any()
             }
-            Some((None, Some(event), _)) => {
+            Some((None, Some((event, due)), _)) => {
+                let weight = if due { Weight::Filled } else { Weight::Outline };
                 let tick = move || {
                     farm.tap(event.clone());
                 };
-                view! { <ActionButton label=words::TICK name=named(words::TICK) on_press=tick weight=Weight::Filled /> }
+                view! { <ActionButton label=words::TICK name=named(words::TICK) on_press=tick weight=weight /> }
                     .into_any()
             }
             Some((None, None, true)) => view! {
@@ -198,7 +200,7 @@ fn MixCard(shown: Memo<Round>) -> impl IntoView {
                 Err(wrong) => return view! { <Remark text=errors::no_mix(&wrong, system) /> }.into_any(),
             };
             let (powder, powder_unit) = figure(feed_mass(mix.powder, system));
-            let (water, water_unit) = figure(volume(mix.water, system));
+            let (water, water_unit) = figure(volume_as_given(mix.water, system));
             let trap = made_up_to(Volume::from_milliliters(1000.0), mix.rate)
                 .map(|liter| words::trap(&liter))
                 .unwrap_or_default();
@@ -213,7 +215,7 @@ fn MixCard(shown: Memo<Round>) -> impl IntoView {
                     </div>
                     <div class="answer">
                         <p class="answer-label">{words::WATER}</p>
-                        <Figure value=water unit=water_unit also=volume(mix.water, other) />
+                        <Figure value=water unit=water_unit also=volume_as_given(mix.water, other) />
                     </div>
                 </div>
                 <p><Said text=words::how(&mix, system) /></p>

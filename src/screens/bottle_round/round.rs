@@ -194,7 +194,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     OnRound {
         id: lamb.id,
         name: animals::lamb(flock, lamb),
-        kind: format!("{} · {}", animals::lamb_kind(lamb, system), watch_words::age(age)),
+        kind: format!("{} · {}", animals::lamb_kind(lamb, system), words::age(age)),
         text: if duty.is_some() { words::gets(amount, milk, system) } else { String::new() },
         says: duty.map(|duty| watch_words::when(duty, now)).unwrap_or_default(),
         state: match duty.map(|duty| duty.state(now)) {

@@ -3,7 +3,6 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use chrono::NaiveTime;
 use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::quality::{self, GOOD_ANTIBODY, Keeps, Origin, Store};
 use yeanling_core::reckon::{Strength, passive_transfer};
@@ -139,8 +138,8 @@ fn Old(typed: Typed) -> impl IntoView {
             return Ok(None);
         }
         let day = read_field_day(&text).ok_or(words::NO_DAY)?;
-        let now = farm.now();
-        let age = now.since(farm.at_local(day.and_time(NaiveTime::MIN)));
+        let today = farm.now().local().date();
+        let age = TimeDelta::days(today.signed_duration_since(day).num_days());
         if age < TimeDelta::zero() { Err(words::DAY_TO_COME) } else { Ok(Some(age)) }
     });
     let keeps = Memo::new(move |_| {

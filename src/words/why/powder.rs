@@ -5,6 +5,7 @@ use yeanling_core::units::{Mass, System};
 
 use super::{Why, cited, general};
 use crate::words::common::mass;
+use crate::words::powder::range;
 use crate::words::practice::powder_rule;
 
 /// Returns why so many lambs take this much powder.
@@ -29,14 +30,6 @@ pub fn powder(plan: &Plan, system: System) -> Why {
         sources: cited(SOURCES),
         others,
         caution: general(),
-    }
-}
-
-fn range((least, most): (Mass, Mass), system: System) -> String {
-    if least < most {
-        format!("{} to {}", mass(least, system), mass(most, system))
-    } else {
-        mass(least, system)
     }
 }
 

@@ -7,7 +7,7 @@ test("a bag of colostrum: good or poor, the antibody of a feed, how old, how to 
   const phone = new Phone(page);
   await phone.open("#/figures");
   await phone.tap("Colostrum bag");
-  const brix = page.getByLabel("Brix");
+  const brix = page.getByRole("textbox", { name: "Brix" });
   await brix.fill("265");
   await expect(page.getByText("265 % cannot be read in colostrum. Between 0 and 40 % is allowed. Did you mean 26.5?")).toBeVisible();
   await expect(brix).toHaveValue("265");
@@ -18,13 +18,13 @@ test("a bag of colostrum: good or poor, the antibody of a feed, how old, how to 
 
   await page.getByLabel("This feed").fill("250");
   await expect(page.getByText("With the antibody in a liter")).toBeVisible();
-  await page.getByLabel("Antibody in it").fill("50");
+  await page.getByRole("textbox", { name: "Antibody in it" }).fill("50");
   const feed = page.locator(".answer", { hasText: "Antibody in this feed" });
   await expect(feed).toContainText("12.5 g");
   await expect(feed).toContainText("42 % of the 30 g wanted in 24 h");
-  await page.getByLabel("Antibody in it").fill("5000");
+  await page.getByRole("textbox", { name: "Antibody in it" }).fill("5000");
   await expect(page.getByText("5000 g/L cannot be.")).toBeVisible();
-  await expect(page.getByLabel("Antibody in it")).toHaveValue("5000");
+  await expect(page.getByRole("textbox", { name: "Antibody in it" })).toHaveValue("5000");
 
   const filled = page.getByLabel("Put in on");
   await filled.fill("2025-05-25");

@@ -1,6 +1,16 @@
 // Off the bottle: the Watch asks in time, every condition says how it stands, and a tap ends it.
+import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { expect, test } from "../watching";
+
+/** An hour in milliseconds. */
+const HOUR = 3_600_000;
+
+/** Lets 35 days and an hour pass; a page's clock leaps no further than 24 days at once. */
+async function thirtyFiveDays(page: Page): Promise<void> {
+  await page.clock.fastForward(20 * 24 * HOUR);
+  await page.clock.fastForward((15 * 24 + 1) * HOUR);
+}
 
 async function bottleLamb(phone: Phone, weight: string): Promise<void> {
   await phone.lambing("12");
@@ -18,7 +28,7 @@ test("from the Watch's question to weaned, by the feed maker's rule", async ({ p
   const phone = new Phone(page);
   await phone.open();
   await bottleLamb(phone, "4.0");
-  await page.clock.fastForward("841:00:00");
+  await thirtyFiveDays(page);
   await expect(phone.row("12a")).toContainText("Ready to wean?");
   await phone.row("12a").getByRole("link", { name: "Check" }).tap();
   const weaning = page.locator(".section", { has: page.getByRole("heading", { name: "Weaning" }) });
@@ -44,7 +54,7 @@ test("from the Watch's question to weaned, by the feed maker's rule", async ({ p
   }
   for (const day of [1, 2, 3]) {
     if (day > 1) {
-      await page.clock.fastForward("24:00:00");
+      await page.clock.fastForward(24 * HOUR);
       await phone.tap("Solids eaten");
     }
     await page.getByRole("dialog").getByLabel("Solid feed").fill("260");
@@ -92,7 +102,7 @@ test("a farm in pounds and ounces notes solids in ounces", async ({ page }) => {
   await phone.open("#/practice");
   await phone.tap("lb, fl oz, °F");
   await bottleLamb(phone, "8.8");
-  await page.clock.fastForward("841:00:00");
+  await thirtyFiveDays(page);
   await phone.row("12a").getByRole("link", { name: "Check" }).tap();
   await phone.tap("Solids eaten");
   await page.getByRole("dialog").getByLabel("Solid feed").fill("9");

@@ -57,7 +57,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   "figures-bag": async (phone) => {
     await phone.tab("Figures");
     await phone.tap("Colostrum bag");
-    await phone.page.getByLabel("Brix").fill("24");
+    await phone.page.getByRole("textbox", { name: "Brix" }).fill("24");
     await phone.page.getByLabel("Antibody in it").fill("50");
     await phone.page.getByLabel("This feed").fill("250");
   },
