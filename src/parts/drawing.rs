@@ -4,7 +4,7 @@ use crate::signals::prelude::*;
 
 /// Draws one symbol, 3 wide to 2 high; the words beside it say what it is, so it is not read out.
 #[component]
-fn Drawing(
+pub fn Drawing(
     /// The file and the symbol, such as `lies.svg#normal`.
     #[prop(into)]
     href: String,

@@ -48,7 +48,7 @@ pub use caution::Caution;
 pub use chart::{Chart, ChartLine, Drawn, LineKind};
 pub use checks::Checks;
 pub use choices::{Choice, Choices};
-pub use drawing::DrawnButton;
+pub use drawing::{Drawing, DrawnButton};
 pub use each::each;
 pub use empty::Empty;
 pub use facts::{Fact, Facts};

@@ -1,6 +1,7 @@
 //! What can be read with no network. A list at the top leads down the page; the address stays, since it names screens.
 
 mod care;
+mod lambing;
 mod milk;
 
 use crate::parts::live;
@@ -13,6 +14,7 @@ use crate::parts::{Caution, Page, Said, Section, SmallButton, Title};
 use crate::pieces::{Standing, Top, tube};
 use crate::route::Screen;
 use crate::words::help as words;
+use crate::words::help::lambing as lambing_words;
 use crate::words::help::milk as pages;
 use crate::words::{cautions, more, why};
 
@@ -42,6 +44,8 @@ impl Topic {
 #[component]
 pub(crate) fn Help() -> impl IntoView {
     let topics = [
+        lambing_words::CLOCKS,
+        lambing_words::LIES,
         words::FIRST_DAY,
         words::FED,
         words::COLD,
@@ -60,6 +64,8 @@ pub(crate) fn Help() -> impl IntoView {
     ]
     .map(Topic::new);
     let [
+        clocks,
+        lies,
         first_day,
         fed,
         cold,
@@ -94,6 +100,8 @@ pub(crate) fn Help() -> impl IntoView {
                         .collect_view()}
                 </ul>
             </nav>
+            <Part topic=clocks>{lambing::clocks()}</Part>
+            <Part topic=lies>{lambing::lies()}</Part>
             <Part topic=first_day>
                 <FirstDay />
             </Part>

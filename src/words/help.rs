@@ -1,5 +1,6 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
+pub(crate) mod lambing;
 pub(crate) mod milk;
 
 use yeanling_core::practice::Practice;
