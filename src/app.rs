@@ -26,6 +26,7 @@ pub(crate) fn App() -> impl IntoView {
         farm.let_refusal_go();
         place::to_top();
     });
+    Effect::new(move |_| farm.show_count(words::NAME));
     view! {
         <Frame>
             {live(move || screens::show(screen.get()).into_any())}
@@ -88,7 +89,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
         tab(Screen::Figures, words::FIGURES, |screen| screen == Screen::Figures),
         tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
         tab(Screen::More, words::MORE, |screen| {
-            matches!(screen, Screen::More | Screen::Help | Screen::Practice)
+            matches!(screen, Screen::More | Screen::Help | Screen::Practice | Screen::Night)
         }),
     ]
 }

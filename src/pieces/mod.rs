@@ -10,6 +10,7 @@ mod milk_ribbon;
 mod small_sheets;
 mod standing;
 mod timeline;
+mod to_calendar;
 mod top;
 mod weight_field;
 
@@ -21,6 +22,7 @@ pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
 pub(crate) use small_sheets::{BellySheet, DeathSheet, TextSheet, VigorSheet};
 pub(crate) use standing::Standing;
 pub(crate) use timeline::AnimalTimeline;
+pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::Top;
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
 

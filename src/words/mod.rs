@@ -15,6 +15,7 @@ pub(crate) mod help;
 pub(crate) mod lamb;
 pub(crate) mod lambing;
 pub(crate) mod more;
+pub(crate) mod night;
 pub(crate) mod noted;
 pub(crate) mod practice;
 pub(crate) mod refusals;
