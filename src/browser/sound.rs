@@ -1,10 +1,8 @@
 //! Sound and shaking. A phone gives a page a voice only from a tap: that tap arms it, and it can ring from then on.
 
 use std::cell::RefCell;
-use std::time::Duration;
 
 use js_sys::Reflect;
-use leptos::prelude::{IntervalHandle, set_interval_with_handle};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use web_sys::{AudioContext, AudioContextState, OscillatorType};
 
@@ -28,7 +26,8 @@ const SHAKES_FOR: f64 = 500.0;
 /// The voice that a tap gave.
 struct Voice {
     context: AudioContext,
-    ringing: Option<IntervalHandle>,
+    /// How many beats it has rung; none while it is quiet.
+    beats: Option<usize>,
     /// Kept, since the browser calls it.
     _changed: Closure<dyn Fn()>,
 }
@@ -55,8 +54,8 @@ fn arm_inner(told: Box<dyn Fn(bool)>) -> Result<(), JsValue> {
     let heard = context.clone();
     let changed = Closure::<dyn Fn()>::new(move || told(heard.state() == AudioContextState::Running));
     context.set_onstatechange(Some(changed.as_ref().unchecked_ref()));
-    beat(&context, TEST_LOUDNESS)?;
-    VOICE.set(Some(Voice { context, ringing: None, _changed: changed }));
+    tones(&context, TEST_LOUDNESS)?;
+    VOICE.set(Some(Voice { context, beats: None, _changed: changed }));
     waken();
     Ok(())
 }
@@ -70,32 +69,36 @@ pub fn waken() {
     });
 }
 
-/// Rings, louder step by step, until told to be quiet; the phone shakes where it can.
+/// Begins to ring, if it does not ring already; [`beat`] goes on with it.
 pub fn ring() {
+    let begins = VOICE.with_borrow_mut(|voice| {
+        let voice = voice.as_mut().filter(|voice| voice.beats.is_none())?;
+        voice.beats = Some(0);
+        Some(())
+    });
+    if begins.is_some() {
+        beat();
+    }
+}
+
+/// Rings once more while it rings, louder step by step; the phone shakes where it can. To be called every second.
+pub fn beat() {
     VOICE.with_borrow_mut(|voice| {
-        let Some(voice) = voice.as_mut().filter(|voice| voice.ringing.is_none()) else { return };
-        let context = voice.context.clone();
-        let beats = std::cell::Cell::new(0_usize);
-        let once = move || {
-            let step = (beats.get() / BEATS_A_STEP).min(LOUDNESS.len() - 1);
-            beats.set(beats.get() + 1);
-            // A beat that fails is followed by the next; the screen shows the same in words.
-            let _ = beat(&context, LOUDNESS[step]);
-            reach::call(&window().navigator(), "vibrate", &[JsValue::from_f64(SHAKES_FOR)]);
-        };
-        once();
-        voice.ringing = set_interval_with_handle(once, Duration::from_secs(1)).ok();
+        let Some(Voice { context, beats: Some(beats), .. }) = voice else { return };
+        let step = (*beats / BEATS_A_STEP).min(LOUDNESS.len() - 1);
+        *beats += 1;
+        // A beat that fails is followed by the next; the screen shows the same in words.
+        let _ = tones(context, LOUDNESS[step]);
+        reach::call(&window().navigator(), "vibrate", &[JsValue::from_f64(SHAKES_FOR)]);
     });
 }
 
 /// Ends the ring; the voice stays armed.
 pub fn quiet() {
-    VOICE.with_borrow_mut(|voice| {
-        if let Some(ringing) = voice.as_mut().and_then(|voice| voice.ringing.take()) {
-            ringing.clear();
-            reach::call(&window().navigator(), "vibrate", &[JsValue::from_f64(0.0)]);
-        }
-    });
+    let rang = VOICE.with_borrow_mut(|voice| voice.as_mut()?.beats.take());
+    if rang.is_some() {
+        reach::call(&window().navigator(), "vibrate", &[JsValue::from_f64(0.0)]);
+    }
 }
 
 /// Gives the voice back to the phone.
@@ -107,7 +110,7 @@ pub fn disarm() {
     }
 }
 
-fn beat(context: &AudioContext, loudness: f32) -> Result<(), JsValue> {
+fn tones(context: &AudioContext, loudness: f32) -> Result<(), JsValue> {
     let mut at = context.current_time();
     for hertz in TONES {
         let gain = context.create_gain()?;

@@ -7,7 +7,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
-use crate::browser::{badge, now, place};
+use crate::browser::{badge, now, place, sound};
 
 /// How far the book may be ahead of the phone before that is told: two phones are seldom closer (ours).
 const AHEAD: TimeDelta = TimeDelta::minutes(2);
@@ -26,7 +26,11 @@ impl Farm {
             }
         };
         // Without a timer the clock still moves on every return and every entry.
-        let _ = set_interval_with_handle(tick, std::time::Duration::from_secs(1));
+        let every_second = move || {
+            tick();
+            sound::beat();
+        };
+        let _ = set_interval_with_handle(every_second, std::time::Duration::from_secs(1));
         let away = Cell::new(false);
         place::on_return(move |seen| {
             if !seen {

@@ -44,7 +44,8 @@ pub(crate) fn ToCalendar(
         });
     };
     let button = move || match one {
-        _ if farm.is_made_up() => view! { <p class="small-print">{words::MADE_UP}</p> }.into_any(),
+        Some(_) if farm.is_made_up() => ().into_any(),
+        None if farm.is_made_up() => view! { <p class="small-print">{words::MADE_UP}</p> }.into_any(),
         Some(_) => view! { <SmallButton label=words::ONE_TO_CALENDAR on_press=hand /> }.into_any(),
         None => view! { <Button label=words::ALL_TO_CALENDAR on_press=hand /> }.into_any(),
     };

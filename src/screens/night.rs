@@ -4,8 +4,9 @@
 
 use crate::parts::live;
 use leptos::prelude::*;
+use yeanling_core::book::Animal;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, State};
+use yeanling_core::watch::{Duty, State, Task};
 
 use crate::farm::{Alarm, Awake, use_farm};
 use crate::parts::{
@@ -25,6 +26,7 @@ const MOST_THEN: usize = 3;
 /// A duty in words.
 #[derive(Clone, Debug, PartialEq)]
 struct Line {
+    of: (Animal, Task),
     name: String,
     text: String,
     says: String,
@@ -66,8 +68,7 @@ pub(crate) fn Night() -> impl IntoView {
                 {live(move || next(due.with(Vec::is_empty), coming.get(), farm.now()))}
                 <div class="night-foot">
                     <p role="status">{live(move || said(farm.night().alarm).into_any())}</p>
-                    <p class="night-only">{words::ONLY_HERE} " " {live(move || awake(farm.night().awake))}</p>
-                    {live(move || pocket(coming.get().first(), farm.now()))}
+                    {live(move || pocket(coming.get().first(), farm.peek_now()))}
                     <ToCalendar />
                 </div>
             </div>
@@ -78,6 +79,7 @@ pub(crate) fn Night() -> impl IntoView {
 
 fn line(flock: &yeanling_core::flock::Flock, duty: &Duty, now: Moment) -> Line {
     Line {
+        of: (duty.subject, duty.task),
         name: animals::animal(flock, duty.subject),
         text: watch::task(duty.task, flock.practice.system),
         says: words::stands(duty, now),
@@ -129,7 +131,7 @@ fn next(quiet: bool, lines: Vec<Line>, now: Moment) -> AnyView {
     let Some(first) = lines.first() else {
         return quiet.then(|| view! { <p class="night-calm">{words::NOTHING}</p> }).into_any();
     };
-    let (value, unit) = words::time_to(first.due.since(now));
+    let (value, unit) = words::time_to(first.due, now);
     let long = unit.is_empty().then_some("true");
     let then = lines.iter().skip(1).take(MOST_THEN).map(|line| {
         view! {
@@ -173,13 +175,20 @@ fn awake(awake: Awake) -> AnyView {
     view! { <Said text=text /> }.into_any()
 }
 
-/// The plain line for a phone in a pocket.
+/// The plain line for a phone in a pocket, and that one alarm for its calendar.
 fn pocket(next: Option<&Line>, now: Moment) -> AnyView {
-    next.map(|next| view! { <p class="night-pocket"><Said text=words::set_alarm(next.due, now) /></p> })
-        .into_any()
+    next.map(|next| {
+        view! {
+            <p class="night-pocket">
+                <Said text=words::set_alarm(next.due, now) />
+            </p>
+            <ToCalendar one=next.of />
+        }
+    })
+    .into_any()
 }
 
-/// The big button: arms and disarms; after a ring it leads to the animal.
+/// What the alarm cannot do, and the big button: it arms and disarms; after a ring another leads to the animal.
 #[component]
 fn Thumb() -> impl IntoView {
     let farm = use_farm();
@@ -198,7 +207,12 @@ fn Thumb() -> impl IntoView {
             let label = words::go_to(&farm.with(|ground| animals::animal(&ground.flock, animal)));
             view! { <LinkButton href=Screen::of(animal).hash() label=label big=true weight=Weight::Filled /> }
         });
-        view! { {to} {button} }.into_any()
+        view! {
+            <p class="night-only">{words::ONLY_HERE} " " {awake(night.awake)}</p>
+            {to}
+            {button}
+        }
+        .into_any()
     })
 }
 

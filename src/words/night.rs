@@ -1,6 +1,6 @@
 //! The words of the night: what comes, what rings, and what this phone can and cannot do about it.
 
-use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State};
 
 use super::common::{clock, day_and_clock, span};
@@ -34,7 +34,7 @@ pub(crate) const NOTHING: &str = "Nothing due, and nothing known to come.";
 /// Hands all alarms to the calendar.
 pub(crate) const ALL_TO_CALENDAR: &str = "Hand the alarms to my calendar";
 /// Hands one alarm to the calendar.
-pub(crate) const ONE_TO_CALENDAR: &str = "to my calendar";
+pub(crate) const ONE_TO_CALENDAR: &str = "only this one to my calendar";
 /// Says what became of it.
 pub(crate) const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice.";
 /// Says that there is nothing to hand over.
@@ -53,7 +53,7 @@ pub(crate) fn armed(tested: Moment) -> String {
 pub(crate) const fn awake(held: Option<bool>) -> &'static str {
     match held {
         None => "",
-        Some(true) => "Screen held awake.",
+        Some(true) => "Held awake.",
         Some(false) => "*This phone may go dark.* Set its screen to stay on, or use its own alarm.",
     }
 }
@@ -84,10 +84,13 @@ pub(crate) fn more(count: usize) -> String {
 
 /// Returns the time to a duty for reading across a room, its number and its unit: "12" and "min", "1 h 24" and none.
 ///
-/// A minute that has begun counts whole, so that it is never sooner than it says. From ten hours on, hours are enough.
-pub(crate) fn time_to(left: TimeDelta) -> (String, &'static str) {
-    let minutes = (left.num_seconds() + 59).max(0) / 60;
+/// It is counted from the minute on the clock to the minute that is told, so that all three agree. From ten hours on,
+/// hours are enough.
+pub(crate) fn time_to(due: Moment, now: Moment) -> (String, &'static str) {
+    let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
+    let minutes = (minute(due) - minute(now)).max(0);
     match (minutes / 60, minutes % 60) {
+        (0, 0) => ("now".to_owned(), ""),
         (0, minutes) => (minutes.to_string(), "min"),
         (hours @ 1..10, minutes @ 1..) => (format!("{hours} h {minutes:02}"), ""),
         (hours, _) => (hours.to_string(), "h"),
@@ -130,23 +133,25 @@ mod tests {
     use super::*;
 
     #[track_caller]
-    fn check(seconds: i64, number: &str, unit: &str) {
-        let (found, found_unit) = time_to(TimeDelta::seconds(seconds));
-        assert_eq!((found.as_str(), found_unit), (number, unit), "{seconds} s");
+    fn check(due: &str, number: &str, unit: &str) {
+        let now = "2026-02-25T03:12:59+01:00".parse().expect("a moment");
+        let due = due.parse().expect("a moment");
+        let (found, found_unit) = time_to(due, now);
+        assert_eq!((found.as_str(), found_unit), (number, unit), "{due}");
     }
 
     #[test]
-    fn a_minute_that_has_begun_counts_whole() {
-        check(12 * 60, "12", "min");
-        check(11 * 60 + 1, "12", "min");
-        check(1, "1", "min");
-        check(0, "0", "min");
-        check(-5, "0", "min");
-        check(59 * 60 + 1, "1", "h");
-        check(84 * 60, "1 h 24", "");
-        check(65 * 60, "1 h 05", "");
-        check(9 * 3600 + 59 * 60, "9 h 59", "");
-        check(11 * 3600 + 59 * 60, "11", "h");
+    fn the_time_to_a_duty_agrees_with_both_clocks() {
+        check("2026-02-25T03:24:00+01:00", "12", "min");
+        check("2026-02-25T03:24:59+01:00", "12", "min");
+        check("2026-02-25T03:13:00+01:00", "1", "min");
+        check("2026-02-25T03:12:59+01:00", "now", "");
+        check("2026-02-25T03:00:00+01:00", "now", "");
+        check("2026-02-25T04:12:00+01:00", "1", "h");
+        check("2026-02-25T04:36:00+01:00", "1 h 24", "");
+        check("2026-02-25T04:17:00+01:00", "1 h 05", "");
+        check("2026-02-25T13:11:00+01:00", "9 h 59", "");
+        check("2026-02-25T15:11:00+01:00", "11", "h");
     }
 
     #[test]

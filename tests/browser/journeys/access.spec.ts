@@ -2,7 +2,7 @@
 import { Phone } from "../barn";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
-const screens = ["", "#/lambing", "#/flock", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice", "#/nowhere"];
+const screens = ["", "#/lambing", "#/flock", "#/figures", "#/hand-over", "#/more", "#/help", "#/practice", "#/night", "#/nowhere"];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {

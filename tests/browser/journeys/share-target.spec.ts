@@ -40,8 +40,8 @@ async function aBook(phone: Phone): Promise<string> {
   return (await phone.handOver()).text;
 }
 
-test("a shared book opens in the preview, once, and is added with one tap", async ({ page, browser, contextOptions }) => {
-  const other = await anotherPhone(browser, contextOptions);
+test("a shared book opens in the preview, once, and is added with one tap", async ({ page, browser, contextOptions, baseURL }) => {
+  const other = await anotherPhone(browser, { ...contextOptions, baseURL, isMobile: true, hasTouch: true });
   const text = await aBook(other.phone);
   await other.context.close();
   const phone = new Phone(page);
@@ -75,15 +75,15 @@ test("a file opened with the app stands in the preview", async ({ page }) => {
   await page.addInitScript(() => {
     const file = new File(["no book"], "book.json");
     const launchQueue = { setConsumer: (take: (launch: object) => void) => take({ files: [{ getFile: async () => file }] }) };
-    Object.assign(window, { launchQueue });
+    Object.defineProperty(window, "launchQueue", { value: launchQueue });
   });
   const phone = new Phone(page);
   await phone.open("#/hand-over");
   await expect(page.getByRole("alert").filter({ hasText: "Nothing was changed" })).toBeVisible();
 });
 
-plain("with the server dead, a shared book opens all the same", async ({ page, browser, contextOptions }) => {
-  const other = await anotherPhone(browser, contextOptions);
+plain("with the server dead, a shared book opens all the same", async ({ page, browser, contextOptions, baseURL }) => {
+  const other = await anotherPhone(browser, { ...contextOptions, baseURL, isMobile: true, hasTouch: true });
   const text = await aBook(other.phone);
   await other.context.close();
   const site = await Site.open();
