@@ -27,6 +27,7 @@ pub(crate) fn App() -> impl IntoView {
         place::to_top();
         place::to_heading();
     });
+    Effect::new(move |_| farm.show_count(words::NAME));
     view! {
         <Frame>
             {live(move || screens::show(screen.get()).into_any())}
@@ -94,7 +95,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
         }),
         tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
         tab(Screen::More, words::MORE, |screen| {
-            matches!(screen, Screen::More | Screen::Help | Screen::Practice)
+            matches!(screen, Screen::More | Screen::Help | Screen::Practice | Screen::Night)
         }),
     ]
 }

@@ -3,7 +3,9 @@
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
 mod hand_over;
+mod night;
 mod phone;
+mod time;
 
 use std::collections::BTreeSet;
 
@@ -18,11 +20,13 @@ use yeanling_core::watch::{self, Duty, Refusal};
 pub use crate::browser::files::FileTrouble;
 pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
+pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
+pub use night::{Alarm, Night};
 
 use crate::browser::keep::{Keeper, Kept};
 use crate::browser::worker;
-use crate::browser::{id, local, look, now, place, storage};
+use crate::browser::{id, local, look, now, storage};
 use crate::made_up;
 
 /// A book and the flock it makes.
@@ -81,6 +85,8 @@ pub struct Farm {
     refused: RwSignal<Option<Refusal>>,
     look: RwSignal<Look>,
     sent: RwSignal<Option<Moment>>,
+    shout: RwSignal<Option<Moment>>,
+    night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     device: DeviceId,
 }
@@ -102,6 +108,8 @@ impl Farm {
             refused: RwSignal::new(None),
             look: RwSignal::new(look::load()),
             sent: RwSignal::new(storage::sent()),
+            shout: RwSignal::new(None),
+            night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             device: id::device(now::now()),
         };
@@ -152,22 +160,6 @@ impl Farm {
         });
     }
 
-    /// Keeps the clock: looked at every second and on every return from a pocket, moved when another minute begins.
-    ///
-    /// Nothing on screen shows seconds, so nothing is worked out more often; an entry moves it at once.
-    fn keep_time(self) {
-        let tick = move || {
-            let now = now::now();
-            let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
-            if minute(now) != minute(self.clock.get_untracked()) {
-                self.clock.set(now);
-            }
-        };
-        // Without a timer the clock still moves on every return and every entry.
-        let _ = set_interval_with_handle(tick, std::time::Duration::from_secs(1));
-        place::on_return(tick);
-    }
-
     /// Reads the ground: the made-up flock while it is looked round in, else the real one.
     pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
         if self.made_up.with(Option::is_some) {
@@ -212,10 +204,16 @@ impl Farm {
         now::at_local(local)
     }
 
-    /// Returns what is due now, the most urgent first.
+    /// Returns what is due now, the most urgent first, each instant as this phone's wall clock will show it.
     #[must_use]
     pub fn duties(self, now: Moment) -> Vec<Duty> {
-        self.with(|ground| watch::duties(&ground.flock, now, &ground.flock.practice))
+        let mut duties = self.with(|ground| watch::duties(&ground.flock, now, &ground.flock.practice));
+        for duty in &mut duties {
+            for at in [&mut duty.from, &mut duty.due, &mut duty.late] {
+                *at = now::here(*at);
+            }
+        }
+        duties
     }
 
     /// Says whether what was noted is on the disk.

@@ -1,6 +1,6 @@
 //! Which screen stands at which address: a closed type, read from and written as what follows the `#`.
 
-use yeanling_core::book::{EweId, LambId, PenId};
+use yeanling_core::book::{Animal, EweId, LambId, PenId};
 
 use crate::browser::place;
 
@@ -42,6 +42,8 @@ pub enum Screen {
     Practice,
     /// The way to what has no tab.
     More,
+    /// The dark clock with the alarm.
+    Night,
     /// An address that names no screen.
     Lost,
 }
@@ -55,6 +57,21 @@ impl Screen {
     /// Goes there in place of where we are.
     pub(crate) fn replace(self) {
         place::replace(&self.hash());
+    }
+
+    /// Returns the screen of an animal.
+    #[must_use]
+    pub const fn of(animal: Animal) -> Self {
+        match animal {
+            Animal::Ewe(id) => Self::Ewe(id),
+            Animal::Lamb(id) => Self::Lamb(id),
+        }
+    }
+
+    /// Returns the whole address, for those who come from outside.
+    #[must_use]
+    pub(crate) fn address(self) -> String {
+        place::whole(&self.hash())
     }
 
     /// Returns the screen at this address, with or without the `#`.
@@ -81,6 +98,7 @@ impl Screen {
             ["help"] => Self::Help,
             ["practice"] => Self::Practice,
             ["more"] => Self::More,
+            ["night"] => Self::Night,
             _ => Self::Lost,
         }
     }
@@ -107,6 +125,7 @@ impl Screen {
             Self::Help => "#/help".to_owned(),
             Self::Practice => "#/practice".to_owned(),
             Self::More => "#/more".to_owned(),
+            Self::Night => "#/night".to_owned(),
         }
     }
 }
@@ -138,6 +157,7 @@ mod tests {
             Screen::Help,
             Screen::Practice,
             Screen::More,
+            Screen::Night,
         ] {
             assert_eq!(Screen::from_hash(&screen.hash()), screen);
         }

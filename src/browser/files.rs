@@ -49,16 +49,16 @@ pub fn can_share() -> bool {
     })
 }
 
-/// Offers a text as a file in the phone's share sheet.
+/// Offers a text as a file of this media type in the phone's share sheet.
 ///
 /// # Errors
 /// The sheet was closed, or the browser cannot share this.
-pub async fn share(name: &str, text: &str) -> Result<(), FileTrouble> {
+pub async fn share(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {
     if !can_share() {
         return Err(FileTrouble::CannotShare);
     }
     let kind = FilePropertyBag::new();
-    kind.set_type("text/plain");
+    kind.set_type(media);
     let parts = Array::of1(&JsValue::from_str(text));
     let file = File::new_with_str_sequence_and_options(&parts, name, &kind)
         .map_err(|error| FileTrouble::Failed(said(&error)))?;
@@ -82,17 +82,17 @@ pub async fn share(name: &str, text: &str) -> Result<(), FileTrouble> {
     }
 }
 
-/// Saves a text as a file among the phone's downloads.
+/// Saves a text as a file of this media type among the phone's downloads.
 ///
 /// # Errors
 /// The browser failed.
-pub fn save(name: &str, text: &str) -> Result<(), FileTrouble> {
-    save_inner(name, text).map_err(|error| FileTrouble::Failed(said(&error)))
+pub fn save(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {
+    save_inner(name, text, media).map_err(|error| FileTrouble::Failed(said(&error)))
 }
 
-fn save_inner(name: &str, text: &str) -> Result<(), JsValue> {
+fn save_inner(name: &str, text: &str, media: &str) -> Result<(), JsValue> {
     let kind = BlobPropertyBag::new();
-    kind.set_type("text/plain;charset=utf-8");
+    kind.set_type(&format!("{media};charset=utf-8"));
     let blob = Blob::new_with_str_sequence_and_options(&Array::of1(&JsValue::from_str(text)), &kind)?;
     let address = Url::create_object_url_with_blob(&blob)?;
     let link: HtmlAnchorElement = leptos::prelude::document().create_element("a")?.unchecked_into();

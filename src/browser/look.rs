@@ -5,6 +5,7 @@ use gloo_storage::{LocalStorage, Storage};
 use super::local;
 
 const LOOK: &str = "yeanling/look";
+const BARS: &str = "black-bars";
 
 /// How the screen looks.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -49,6 +50,21 @@ pub fn show(look: Look) {
             Look::Phone => root.remove_attribute("data-look"),
             Look::Day | Look::Night => root.set_attribute("data-look", name(look)),
         };
+    }
+}
+
+/// Makes the bars that the phone draws around the app black, or gives them back to the look.
+pub fn black_bars(black: bool) {
+    let document = leptos::prelude::document();
+    if let Some(bars) = document.get_element_by_id(BARS) {
+        bars.remove();
+    }
+    // Of several, the first that holds counts.
+    if let (true, Some(head), Ok(bars)) = (black, document.head(), document.create_element("meta")) {
+        bars.set_id(BARS);
+        let _ = bars.set_attribute("name", "theme-color");
+        let _ = bars.set_attribute("content", "#000000");
+        let _ = head.prepend_with_node_1(&bars);
     }
 }
 

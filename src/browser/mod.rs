@@ -1,5 +1,6 @@
-//! All that the browser gives: keeping, time, ids, files, the address, the worker. No other room names `web_sys`.
+//! All that the browser gives: keeping, time, ids, files, the address, sound, the worker. No other room names `web_sys`.
 
+pub mod badge;
 pub mod base;
 pub mod draft;
 pub mod files;
@@ -10,7 +11,11 @@ pub mod look;
 pub mod now;
 pub mod panic;
 pub mod place;
+mod reach;
+pub mod shared;
+pub mod sound;
 pub mod storage;
+pub mod wake;
 pub mod worker;
 
 use wasm_bindgen::JsValue;

@@ -28,6 +28,14 @@ pub fn at_local(local: chrono::NaiveDateTime) -> Moment {
     Moment::from_unix_milliseconds(whole(date.get_time()), offset(&date))
 }
 
+/// Returns the same instant as this phone's wall clock shows it there and then, whatever daylight saving does between.
+#[must_use]
+pub fn here(moment: Moment) -> Moment {
+    #[expect(clippy::cast_precision_loss, reason = "milliseconds of a date are far below 2^53")]
+    let date = js_sys::Date::new(&(moment.as_unix_milliseconds() as f64).into());
+    Moment::from_unix_milliseconds(moment.as_unix_milliseconds(), offset(&date))
+}
+
 #[expect(clippy::cast_possible_truncation, reason = "milliseconds of a date are whole and far below 2^53")]
 const fn whole(milliseconds: f64) -> i64 {
     milliseconds as i64

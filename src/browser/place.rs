@@ -1,5 +1,7 @@
 //! The address: the part behind the `#`, read, set and followed.
 
+use std::rc::Rc;
+
 use wasm_bindgen::{JsCast, closure::Closure};
 
 use super::window;
@@ -25,11 +27,21 @@ pub fn on_move(moved: impl Fn() + 'static) {
     listen("hashchange", moved);
 }
 
-/// Calls `seen` whenever the page comes back before someone's eyes.
-pub fn on_return(seen: impl Fn() + Clone + 'static) {
-    listen("focus", seen.clone());
-    listen("pageshow", seen.clone());
-    let listener = Closure::<dyn Fn()>::new(seen);
+/// Returns the whole address of a screen, for those who open it from outside.
+#[must_use]
+pub fn whole(hash: &str) -> String {
+    let address = window().location().href().unwrap_or_default();
+    format!("{}{hash}", address.split('#').next().unwrap_or_default())
+}
+
+/// Calls `seen` with `true` whenever the page comes back before someone's eyes, with `false` when it leaves them.
+pub fn on_return(seen: impl Fn(bool) + 'static) {
+    let seen = Rc::new(move || seen(!leptos::prelude::document().hidden()));
+    for event in ["focus", "pageshow"] {
+        let seen = Rc::clone(&seen);
+        listen(event, move || seen());
+    }
+    let listener = Closure::<dyn Fn()>::new(move || seen());
     let document = leptos::prelude::document();
     let _ = document.add_event_listener_with_callback("visibilitychange", listener.as_ref().unchecked_ref());
     listener.forget();

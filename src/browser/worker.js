@@ -35,6 +35,15 @@ async function answer(request) {
   return (request.mode === "navigate" && (await cache.match("./"))) || fetch(request);
 }
 
+// A file that the phone shares to the app waits in a cache of its own until Hand over takes it; no network is asked.
+const SHARED = "yeanling-shared";
+
+async function take(request) {
+  const file = (await request.formData().catch(() => null))?.get("book");
+  if (file instanceof Blob) await (await caches.open(SHARED)).put("./shared-book", new Response(file));
+  return Response.redirect("./#/hand-over", 303);
+}
+
 async function ready() {
   const cache = await caches.open(CACHE);
   return (await Promise.all(FILES.map((file) => cache.match(file)))).every(Boolean);
@@ -45,6 +54,7 @@ addEventListener("activate", (event) => event.waitUntil(activate()));
 addEventListener("fetch", (event) => {
   const { request } = event;
   if (request.method === "GET" && request.url.startsWith(registration.scope)) event.respondWith(answer(request));
+  if (request.method === "POST" && request.url === `${registration.scope}share`) event.respondWith(take(request));
 });
 addEventListener("message", (event) => {
   const { data, ports } = event;

@@ -1,13 +1,19 @@
 //! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
 
 use chrono::{Datelike, Timelike};
-use yeanling_core::book::{self, Entry, FileError};
+use yeanling_core::book::{self, Entry, FileError, MOST_BYTES};
 use yeanling_core::flock::fold;
 use yeanling_core::units::Moment;
 
 use super::{Farm, Preview};
 use crate::browser::files::{self, FileTrouble};
-use crate::browser::now;
+use crate::browser::{now, shared};
+
+/// The media type of a book file: the only one that every share sheet passes.
+pub(super) const PLAIN: &str = "text/plain";
+
+/// The media type of a calendar file.
+const CALENDAR: &str = "text/calendar";
 
 impl Farm {
     /// Returns the book as a file: its name and its text.
@@ -64,7 +70,29 @@ impl Farm {
     /// # Errors
     /// The sheet was closed, or the browser cannot.
     pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        files::share(name, text).await
+        files::share(name, text, PLAIN).await
+    }
+
+    /// Hands a calendar file to the phone, by its share sheet where that takes one, else among its downloads.
+    ///
+    /// # Errors
+    /// The sheet was closed, or the browser failed.
+    pub async fn give_calendar(self, name: &str, text: &str) -> Result<(), FileTrouble> {
+        match files::share(name, text, CALENDAR).await {
+            Err(FileTrouble::CannotShare) => files::save(name, text, CALENDAR),
+            other => other,
+        }
+    }
+
+    /// Returns the file that was shared to the app, or waits for one that is opened with it.
+    ///
+    /// # Errors
+    /// It is larger than a book may be.
+    pub async fn handed_in(self) -> Result<Option<Vec<u8>>, FileTrouble> {
+        match shared::take(MOST_BYTES).await {
+            Ok(None) => shared::opened(MOST_BYTES).await,
+            found => found,
+        }
     }
 }
 

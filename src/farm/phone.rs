@@ -53,7 +53,7 @@ impl Farm {
     /// # Errors
     /// The browser failed.
     pub fn save_file(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        files::save(name, text)
+        files::save(name, text, super::hand_over::PLAIN)
     }
 
     /// Reads the file picked in this field; nothing picked is `Ok(None)`.

@@ -15,6 +15,7 @@ mod small_sheets;
 mod standing;
 mod ten_point_sheet;
 mod timeline;
+mod to_calendar;
 mod top;
 mod weight_field;
 
@@ -31,6 +32,7 @@ pub(crate) use small_sheets::{BellySheet, DeathSheet, TextSheet, VigorSheet};
 pub(crate) use standing::Standing;
 pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};
+pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::Top;
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
 

@@ -1,11 +1,12 @@
-//! What stands above every screen while it is so: a made-up flock, an update, a book that is not safe, a refusal.
+//! What stands above every screen while it is so: a made-up flock, an update, a book that is not safe, a clock that is
+//! wrong, what was missed, a refusal.
 
 use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
-use crate::parts::{Button, Notice, NoticeKind, Remark, SmallButton, live};
+use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, live};
 use crate::route::Screen;
-use crate::words::{frame, refusals};
+use crate::words::{animals, frame, night, refusals, watch};
 
 /// Shows the standing notices; nothing when all is well.
 #[component]
@@ -65,11 +66,41 @@ pub(crate) fn Standing() -> impl IntoView {
             }
         })
     };
+    let behind = live(move || {
+        let now = farm.now();
+        let noted = farm.clock_is_behind(now);
+        noted
+            .map(|noted| {
+                let text = night::clock_behind(noted, now);
+                view! { <Notice kind=NoticeKind::Bad><p><Said text=text /></p></Notice> }
+            })
+            .into_any()
+    });
+    let missed = live(move || {
+        let missed = farm.missed(farm.now());
+        let Some(first) = missed.first() else { return ().into_any() };
+        let first_is = farm.with(|ground| {
+            let task = watch::task(first.task, ground.flock.practice.system);
+            night::line(&animals::animal(&ground.flock, first.subject), &task)
+        });
+        let text = night::missed(missed.len(), &first_is);
+        let href = Screen::of(first.subject).hash();
+        view! {
+            <Notice
+                kind=NoticeKind::Bad
+                action=move || view! { <SmallButton label="OK" on_press=move || farm.let_missed_go() /> }
+            >
+                <a href=href><Said text=text /></a>
+            </Notice>
+        }
+        .into_any()
+    });
     view! {
         {live(move || made_up().into_any())}
         {live(move || update().into_any())}
         {live(move || poorly().into_any())}
         {live(move || broken().into_any())}
-        <div role="alert">{live(move || refused().into_any())}</div>
+        {behind}
+        <div role="alert">{missed} {live(move || refused().into_any())}</div>
     }
 }

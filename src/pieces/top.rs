@@ -1,11 +1,12 @@
-//! The line above a screen's name: the way back or the farm's name, and whether everything is saved.
+//! The line above a screen's name: the way back, or the farm's name and the way to the night; and whether everything is
+//! saved.
 
 use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
-use crate::parts::{Back, SaveMark, SaveState, TopBar};
+use crate::parts::{Back, SaveMark, SaveState, SmallLink, TopBar};
 use crate::route::Screen;
-use crate::words::frame;
+use crate::words::{frame, night};
 
 /// Shows the way back and the state of keeping.
 #[component]
@@ -37,6 +38,8 @@ pub(crate) fn Top(
         .into_any(),
         None => view! {
             <TopBar place=place>
+                <SmallLink href=Screen::Night.hash() label=night::TITLE />
+                " "
                 <SaveMark state=state text=text />
             </TopBar>
         }

@@ -11,6 +11,7 @@ mod lamb;
 mod lambing;
 mod lost;
 mod more;
+mod night;
 mod pens;
 mod practice;
 mod watch;
@@ -39,6 +40,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         Screen::More => view! { <more::More /> }.into_any(),
+        Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
     }
 }

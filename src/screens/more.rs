@@ -7,9 +7,9 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
-use crate::words::more as words;
+use crate::words::{more as words, night};
 
-/// Leads to the farm's choices, the help and the made-up flock.
+/// Leads to the night, the farm's choices, the help and the made-up flock.
 #[component]
 pub(crate) fn More() -> impl IntoView {
     let farm = use_farm();
@@ -23,6 +23,12 @@ pub(crate) fn More() -> impl IntoView {
             <Title text=words::TITLE />
             <Standing />
             <Rows>
+                <Row
+                    name=night::TITLE
+                    text=night::SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Night.hash()
+                />
                 <Row
                     name=words::PRACTICE
                     text=words::PRACTICE_SUB

@@ -4,6 +4,8 @@ use yeanling_core::units::Moment;
 
 use super::common::clock_seconds;
 
+/// The program.
+pub(crate) const NAME: &str = "Yeanling";
 /// The home.
 pub(crate) const WATCH: &str = "Watch";
 /// All animals.

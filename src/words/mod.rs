@@ -22,6 +22,7 @@ pub(crate) mod lamb;
 pub(crate) mod lambing;
 pub(crate) mod marking;
 pub(crate) mod more;
+pub(crate) mod night;
 pub(crate) mod noted;
 pub(crate) mod pens;
 pub(crate) mod powder;

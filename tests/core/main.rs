@@ -1,6 +1,7 @@
 //! The core by its public face.
 
 mod book;
+mod calendar;
 mod flock;
 mod handbook;
 mod rooms;

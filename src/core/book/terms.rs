@@ -268,3 +268,10 @@ pub enum DutyKind {
     /// To let a pair out of its pen.
     LetOut,
 }
+
+impl std::fmt::Display for DutyKind {
+    /// Writes the name by which the book knows it, such as `first-milk`.
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        self.serialize(f)
+    }
+}

@@ -32,20 +32,26 @@ pub(super) fn Take() -> impl IntoView {
     let farm = use_farm();
     let field = NodeRef::<html::Input>::new();
     let taking = RwSignal::new(Taking::Nothing);
+    let read = move |bytes: Result<Option<Vec<u8>>, FileTrouble>| match bytes {
+        Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Taking::Nothing,
+        Ok(Some(bytes)) => match farm.preview(&bytes) {
+            Ok(preview) => Taking::Read(Box::new(preview)),
+            Err(error) => Taking::Wrong(words::file_error(&error)),
+        },
+        Err(FileTrouble::TooLarge(bytes)) => Taking::Wrong(words::too_large(bytes)),
+        Err(FileTrouble::Failed(browser)) => Taking::Wrong(words::not_read(&browser)),
+    };
     let picked = move || {
         taking.set(Taking::Reading);
-        spawn_local(async move {
-            taking.set(match farm.read_picked(field).await {
-                Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Taking::Nothing,
-                Ok(Some(bytes)) => match farm.preview(&bytes) {
-                    Ok(preview) => Taking::Read(Box::new(preview)),
-                    Err(error) => Taking::Wrong(words::file_error(&error)),
-                },
-                Err(FileTrouble::TooLarge(bytes)) => Taking::Wrong(words::too_large(bytes)),
-                Err(FileTrouble::Failed(browser)) => Taking::Wrong(words::not_read(&browser)),
-            });
-        });
+        spawn_local(async move { taking.set(read(farm.read_picked(field).await)) });
     };
+    // A file that was shared to the app, or opened with it, stands here by itself.
+    spawn_local(async move {
+        let handed = read(farm.handed_in().await);
+        if !matches!(handed, Taking::Nothing) {
+            taking.set(handed);
+        }
+    });
     let id = "book-file";
     let outcome = move || match taking.get() {
         Taking::Nothing => ().into_any(),

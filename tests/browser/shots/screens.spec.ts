@@ -93,6 +93,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   },
   "hand-over": async (phone) => phone.tab("Hand over"),
   more: async (phone) => phone.tab("More"),
+  night: async (phone) => phone.tap("Night"),
   help: async (phone) => {
     await phone.tab("More");
     await phone.page.getByText("Help", { exact: true }).first().tap();

@@ -14,7 +14,7 @@ struct Rule {
 /// The crate of the core, in which `crate::` is the core.
 const CORE: &str = "src/core";
 
-/// The rooms of the core. The arrows: units ← all; source ← reckon; reckon ← watch; book ← flock ← watch.
+/// The rooms of the core. The arrows: units ← all, calendar too; source ← reckon; reckon ← watch; book ← flock ← watch.
 const IN_CORE: &[Rule] = &[
     Rule {
         room: "src/core",
@@ -59,6 +59,7 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::calendar",
         ],
     },
     Rule {
@@ -70,18 +71,44 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::calendar",
+        ],
+    },
+    Rule {
+        room: "src/core/calendar.rs",
+        never: &[
+            "crate::source",
+            "crate::practice",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
         ],
     },
     Rule {
         room: "src/core/practice",
-        never: &["crate::source", "crate::reckon", "crate::book", "crate::flock", "crate::watch"],
+        never: &[
+            "crate::source",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+            "crate::calendar",
+        ],
     },
-    Rule { room: "src/core/reckon", never: &["crate::book", "crate::flock", "crate::watch"] },
+    Rule {
+        room: "src/core/reckon",
+        never: &["crate::book", "crate::flock", "crate::watch", "crate::calendar"],
+    },
     Rule {
         room: "src/core/book",
-        never: &["crate::source", "crate::reckon", "crate::flock", "crate::watch"],
+        never: &["crate::source", "crate::reckon", "crate::flock", "crate::watch", "crate::calendar"],
     },
-    Rule { room: "src/core/flock", never: &["crate::source", "crate::reckon", "crate::watch"] },
+    Rule {
+        room: "src/core/flock",
+        never: &["crate::source", "crate::reckon", "crate::watch", "crate::calendar"],
+    },
+    Rule { room: "src/core/watch", never: &["crate::calendar"] },
 ];
 
 /// The rooms of the app.
@@ -126,6 +153,10 @@ const IN_APP: &[Rule] = &[
     },
     Rule {
         room: "src/farm.rs",
+        never: &["crate::screens", "crate::pieces", "crate::words", "crate::parts", "crate::app"],
+    },
+    Rule {
+        room: "src/farm",
         never: &["crate::screens", "crate::pieces", "crate::words", "crate::parts", "crate::app"],
     },
     Rule { room: "src/pieces", never: &["crate::browser", "crate::screens", "crate::app", "crate::made_up"] },
@@ -307,6 +338,8 @@ fn the_rules_bite() {
         "mod tests { use super::super::watch::duties; }",
         &["crate::watch::duties"],
     );
+    bites("src/core/calendar.rs", "use crate::watch::Duty;", &["crate::watch::Duty"]);
+    bites("src/core/watch/x.rs", "use crate::calendar::Alarm;", &["crate::calendar::Alarm"]);
     bites("src/core/watch/x.rs", "use std::time::Duration;", &["std::time::Duration"]);
     bites("src/core/watch/x.rs", "chrono::Utc::now()", &["chrono::Utc::now"]);
     bites("src/core/watch/x.rs", "use chrono::{Local, Utc};", &["chrono::Local"]);
@@ -318,6 +351,7 @@ fn the_rules_bite() {
     bites("src/parts/x.rs", "fn f(x: leptos::web_sys::Event) {}", &["leptos::web_sys::Event"]);
     bites("src/browser/x.rs", "use web_sys::Window; use super::super::farm;", &["crate::farm"]);
     bites("src/farm.rs", "use crate::words;", &["crate::words"]);
+    bites("src/farm/x.rs", "use crate::words;", &["crate::words"]);
     bites("src/pieces/x.rs", "use crate::screens::lamb::Lamb;", &["crate::screens::lamb::Lamb"]);
     bites(
         "src/screens/lamb.rs",

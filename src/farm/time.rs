@@ -1,0 +1,76 @@
+//! The phone's clock: kept, doubted where the book knows better, and asked what was missed while no one looked.
+
+use std::cell::Cell;
+
+use crate::signals::prelude::*;
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Duty, State};
+
+use super::Farm;
+use crate::browser::{badge, now, place, sound};
+
+/// How far the book may be ahead of the phone before that is told: two phones are seldom closer (ours).
+const AHEAD: TimeDelta = TimeDelta::minutes(2);
+
+impl Farm {
+    /// Keeps the clock: looked at every second and on every return from a pocket, moved when another minute begins and
+    /// when the alarm's next instant has come.
+    ///
+    /// Nothing on screen shows seconds, so nothing is worked out more often; an entry moves it at once.
+    pub(super) fn keep_time(self) {
+        let tick = move || {
+            let (now, before) = (now::now(), self.clock.get_untracked());
+            let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
+            if minute(now) != minute(before) || self.alarm_comes(before, now) {
+                self.clock.set(now);
+            }
+        };
+        // Without a timer the clock still moves on every return and every entry.
+        let every_second = move || {
+            tick();
+            sound::beat();
+        };
+        let _ = set_interval_with_handle(every_second, std::time::Duration::from_secs(1));
+        let away = Cell::new(false);
+        place::on_return(move |seen| {
+            if !seen {
+                away.set(true);
+                return;
+            }
+            tick();
+            self.seen_again();
+            if away.replace(false) {
+                self.shout.set(Some(now::now()));
+            }
+        });
+    }
+
+    /// Returns when something was noted that this phone's clock has not reached yet; nothing while the two agree.
+    #[must_use]
+    pub fn clock_is_behind(self, now: Moment) -> Option<Moment> {
+        let next = self.with(|ground| ground.book.next_noted(now));
+        (next.since(now) > AHEAD).then_some(next)
+    }
+
+    /// Returns what was late when someone came back to the page, until it is done or read.
+    #[must_use]
+    pub fn missed(self, now: Moment) -> Vec<Duty> {
+        let Some(back) = self.shout.get() else { return Vec::new() };
+        let mut duties = self.duties(now);
+        duties.retain(|duty| duty.state(back) == State::Late && duty.state(now) == State::Late);
+        duties
+    }
+
+    /// Lets what was missed go once it was read.
+    pub fn let_missed_go(self) {
+        self.shout.set(None);
+    }
+
+    /// Tells outside the page how much is late or due; of the made-up flock nothing.
+    pub fn show_count(self, title: &str) {
+        let now = self.now();
+        let due = self.duties(now).iter().filter(|duty| duty.state(now) > State::Coming).count();
+        let due = if self.is_made_up() { 0 } else { due };
+        badge::show(title, u16::try_from(due).unwrap_or(u16::MAX));
+    }
+}
