@@ -6,7 +6,7 @@ const screens = ["", "#/lambing", "#/flock", "#/bottle-round", "#/figures", "#/h
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     // So tall that no row lies behind the bars: what is scrolled under them is not what is looked at here.
     await page.setViewportSize({ width: 390, height: 12000 });
