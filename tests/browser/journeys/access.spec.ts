@@ -9,10 +9,10 @@ const screens = [
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
-    test.setTimeout(120_000);
+    test.setTimeout(240_000);
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     // So tall that no row lies behind the bars: what is scrolled under them is not what is looked at here.
-    await page.setViewportSize({ width: 390, height: 8000 });
+    await page.setViewportSize({ width: 390, height: 12000 });
     const phone = new Phone(page);
     await phone.open();
     await phone.tap("Look round a made-up flock");
