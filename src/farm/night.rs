@@ -148,8 +148,11 @@ impl Farm {
             // What was done meanwhile, here or on another phone, need not be rung for any longer.
             night.ringing.retain(|rung| due.iter().any(|told| told.is_of(rung.subject, rung.task)));
             if let (Some(known), Alarm::Armed(_) | Alarm::Mute) = (&night.known, night.alarm) {
-                let fresh = due.iter().filter(|told| !known.iter().any(|known| known.is(told)));
-                night.ringing.extend(fresh.copied());
+                let is_fresh = |told: &&Told| !known.iter().any(|known| known.is(told));
+                let fresh: Vec<Told> = due.iter().filter(is_fresh).copied().collect();
+                // One that rang when it was due and is late by now rings as one.
+                night.ringing.retain(|rung| !fresh.iter().any(|told| told.is_of(rung.subject, rung.task)));
+                night.ringing.extend(fresh);
             }
             night.known = Some(due);
         });

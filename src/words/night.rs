@@ -36,7 +36,7 @@ pub(crate) const ALL_TO_CALENDAR: &str = "Hand the alarms to my calendar";
 /// Hands one alarm to the calendar.
 pub(crate) const ONE_TO_CALENDAR: &str = "only this one to my calendar";
 /// Says what became of it.
-pub(crate) const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice.";
+pub(crate) const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice. What you have done meanwhile still rings there.";
 /// Says that there is nothing to hand over.
 pub(crate) const NONE_AHEAD: &str = "Nothing lies ahead to ring for.";
 /// Says why the made-up flock stays out.
@@ -73,7 +73,8 @@ pub(crate) fn stands(duty: &Duty, now: Moment) -> String {
     let due = day_and_clock(duty.due, now);
     match duty.state(now) {
         State::Late => format!("*late*, was due {due}"),
-        State::Now | State::Coming => format!("due {due}"),
+        State::Now => format!("due {due}"),
+        State::Coming => format!("due {}", day_and_clock(duty.comes(), now)),
     }
 }
 
