@@ -12,7 +12,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
     test.setTimeout(240_000);
     await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
     // So tall that no row lies behind the bars: what is scrolled under them is not what is looked at here.
-    await page.setViewportSize({ width: 390, height: 12000 });
+    await page.setViewportSize({ width: 390, height: 20000 });
     const phone = new Phone(page);
     await phone.open();
     await phone.tap("Look round a made-up flock");

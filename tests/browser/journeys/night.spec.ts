@@ -67,8 +67,8 @@ async function night(page: Page): Promise<Phone> {
   await phone.lambing("27");
   await phone.tap("Ewe lamb");
   await phone.tap("Navel dipped");
+  await phone.tap("All lambs born");
   await phone.saved();
-  await phone.tab("Watch");
   await phone.tap("Night");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Night");
   return phone;
