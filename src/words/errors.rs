@@ -407,7 +407,7 @@ mod tests {
         let wrong = Limits { last_call_minutes: 900, ..Limits::default() };
         check(
             limit(&wrong.checked().expect_err("too late")),
-            "Last call cannot be 900 minutes. Between 121 and 720 is allowed. It comes after red, and no later than 12 h.",
+            "The last call for first milk cannot be 900 minutes. Between 121 and 720 is allowed. It comes after red, and no later than 12 h.",
         );
     }
 }
