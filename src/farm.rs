@@ -23,6 +23,7 @@ pub use crate::browser::storage::Promised;
 pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
 pub use night::{Alarm, Night};
+pub use time::here;
 
 use crate::browser::keep::{Keeper, Kept};
 use crate::browser::worker;

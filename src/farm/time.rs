@@ -12,6 +12,13 @@ use crate::browser::{badge, now, place, sound};
 /// How far the book may be ahead of the phone before that is told: two phones are seldom closer (ours).
 const AHEAD: TimeDelta = TimeDelta::minutes(2);
 
+/// Returns the same instant as this phone's wall clock shows it: what was noted keeps the clock it was lived at, what
+/// is to come is told by the clock that hangs there then.
+#[must_use]
+pub fn here(at: Moment) -> Moment {
+    now::here(at)
+}
+
 impl Farm {
     /// Keeps the clock: looked at every second and on every return from a pocket, moved when another minute begins and
     /// when the alarm's next instant has come.

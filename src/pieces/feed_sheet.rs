@@ -4,6 +4,7 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::units::{System, Volume};
+use yeanling_core::watch::hold_milk;
 
 use crate::farm::use_farm;
 use crate::parts::{Button, Caution, Choice, Choices, Field, FieldKind, Sheet, Weight};
@@ -25,6 +26,9 @@ pub(crate) fn FeedSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let system = untrack(|| farm.system());
+    let hold = farm.peek(|ground| ground.flock.lamb(lamb).and_then(hold_milk));
+    // A volume that lies ready asks to be given.
+    let volume = volume.filter(|_| hold.is_none());
     let value = RwSignal::new(volume.map(|volume| typed_volume(volume, system)).unwrap_or_default());
     let error = RwSignal::new(String::new());
     let milk = RwSignal::new(milk);
@@ -47,6 +51,7 @@ pub(crate) fn FeedSheet(
     };
     view! {
         <Sheet title=words::FEED_ASK on_close=on_close>
+            {hold.map(|hold| view! { <Caution lines=words::hold(hold, system) /> }.into_any())}
             <Field label=words::VOLUME value=value kind=FieldKind::Decimal error=error>
                 <span>{unit}</span>
             </Field>

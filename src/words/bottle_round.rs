@@ -35,6 +35,8 @@ pub(crate) const OPEN: &str = "Feed…";
 pub(crate) const OTHER: &str = "other amount";
 /// Takes a feed back.
 pub(crate) const UNDO: &str = "Undo";
+/// Says that milk must wait.
+pub(crate) const HELD: &str = "*No milk yet*: too cold, or did not swallow";
 /// Says that the round is done.
 pub(crate) const ALL_FED: &str = "All of this round are fed.";
 /// Leads to the round.

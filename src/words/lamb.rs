@@ -2,9 +2,10 @@
 
 use yeanling_core::flock::Lamb;
 use yeanling_core::practice::Limits;
-use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::watch::Hold;
 
-use super::common::clock;
+use super::common::{clock, temperature_both};
 
 /// Goes back to the lamb.
 pub(crate) const BACK: &str = "Lamb";
@@ -28,6 +29,8 @@ pub(crate) const NO_WEIGHT: &str = "Weigh it, and the volumes stand here.";
 pub(crate) const BY_TUBE: &str = "By tube";
 /// Another feed.
 pub(crate) const OTHER_FEED: &str = "Other feed…";
+/// Heads the next feed while milk must wait.
+pub(crate) const HOLD: &str = "No milk yet";
 /// Heads the looks.
 pub(crate) const LOOK: &str = "Look at it";
 /// Notes that it sucked.
@@ -123,6 +126,21 @@ pub(crate) const CHANGE: &str = "Change what was noted";
 pub(crate) const SEX: &str = "What it is";
 /// It lives no more.
 pub(crate) const DEAD: &str = "This lamb is dead. Its record stays.";
+
+/// Returns why milk must wait, a line each.
+pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
+    let why = match hold {
+        Hold::NoSwallow => {
+            "It did not hold its head up and swallow: *no milk*, it would run into the lungs. *Call your vet.*"
+                .to_owned()
+        }
+        Hold::Cold(read) => format!(
+            "It read {}: *no milk* under 37 °C (98.6 °F), neither by bottle nor by tube.",
+            temperature_both(read, system)
+        ),
+    };
+    vec![why, "What comes first is under *Cold lamb*. If in doubt, call your vet.".to_owned()]
+}
 
 /// Returns the question about a weight that may be in pounds.
 pub(crate) fn ask_pounds(kilograms: &str, pounds: &str) -> String {

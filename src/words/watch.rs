@@ -35,8 +35,9 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::FirstMilk { last_call: true } => {
             "No first milk yet: *last call*. Feed it or call your vet".to_owned()
         }
-        Task::Feed { volume: Some(next) } => format!("Feed *{}*", volume(next, system)),
-        Task::Feed { volume: None } => "Feed: weigh it for the volume".to_owned(),
+        Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*: too cold, or no swallow".to_owned(),
+        Task::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
+        Task::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
         Task::DayTotal { given, want } => {
             format!("First day’s milk: *{}* of {}", volume(given, system), volume(want, system))
         }
@@ -75,8 +76,9 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::DipNavel | Task::DipNavelAgain => "Dipped".to_owned(),
         Task::GetUp => "Up".to_owned(),
         Task::FirstMilk { .. } => "Sucked".to_owned(),
-        Task::Feed { volume: Some(next) } => format!("Fed {}", volume(next, system)),
-        Task::Feed { volume: None } | Task::DayTotal { .. } => "Feed".to_owned(),
+        Task::Feed { hold: true, .. } => "See to it".to_owned(),
+        Task::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
+        Task::Feed { volume: None, .. } | Task::DayTotal { .. } => "Feed".to_owned(),
         Task::Weigh => "Weigh".to_owned(),
         Task::ScoreVigor => "Score".to_owned(),
         Task::TakeTemperature => "Read it".to_owned(),

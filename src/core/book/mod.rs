@@ -2,6 +2,7 @@
 //!
 //! Two books become one by union, so any number of phones may meet in any order, any number of times.
 
+mod about;
 mod entry;
 mod event;
 mod fact;

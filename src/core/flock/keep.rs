@@ -8,7 +8,7 @@ use crate::book::{Animal, Event, Standing};
 /// Keeps every line, and for each animal which lines are about it; a lamb's birth is a line of the lamb and its dam.
 pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
     for (index, line) in standing.iter().enumerate() {
-        let mut animals = line.event.animals();
+        let mut animals: Vec<Animal> = line.event.animals().collect();
         if let Event::EweCame { .. } = line.event {
             animals.push(Animal::Ewe(line.entry.id.as_ewe()));
         }

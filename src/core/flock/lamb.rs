@@ -124,6 +124,8 @@ pub struct Death {
 
 /// How long a weight tells what a growing lamb weighs (ours).
 const RECENT: TimeDelta = TimeDelta::days(4);
+/// A try of head and swallow so long before a reading still belongs to it (ours).
+const WITH_THE_READING: TimeDelta = TimeDelta::minutes(10);
 
 impl Lamb {
     pub(super) fn new(id: LambId, born: Moment, born_alive: bool) -> Self {
@@ -190,6 +192,17 @@ impl Lamb {
     pub fn recent_weight(&self, now: Moment) -> Option<Mass> {
         let latest = self.weights.iter().rev().find(|weight| weight.at <= now)?;
         (now.since(latest.at) <= RECENT).then_some(latest.mass)
+    }
+
+    /// Returns whether it held its head up and swallowed when tried at its last reading, or since; nothing when nobody
+    /// tried then.
+    ///
+    /// An older try says nothing: a lamb changes in twenty minutes.
+    #[must_use]
+    pub fn swallows(&self) -> Option<bool> {
+        let reading = self.temperatures.last()?;
+        let (at, able) = self.swallow.last()?;
+        (*at >= reading.at - WITH_THE_READING).then_some(*able)
     }
 
     /// Returns what it ate of solid feed on three days running, the oldest first, as far as each was noted.

@@ -173,7 +173,7 @@ fn amendable(flock: &Flock, entry: EntryId, event: &Event, at: Moment) -> Result
     }
     let id = entry.as_lamb();
     let own = |line: &&crate::flock::Line| {
-        line.entry != entry && !line.struck && line.event.animals().contains(&Animal::Lamb(id))
+        line.entry != entry && !line.struck && line.event.animals().any(|animal| animal == Animal::Lamb(id))
     };
     match flock.lines_of(Animal::Lamb(id)).find(own) {
         Some(first) if first.at < at => Err(Refusal::BornAfter { born: at, seen: first.at }),

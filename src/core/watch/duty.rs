@@ -42,6 +42,8 @@ pub enum Task {
     Feed {
         /// How much; nothing while its weight is not known.
         volume: Option<Volume>,
+        /// Whether milk must wait: the lamb is too cold for it, or did not swallow.
+        hold: bool,
     },
     /// Make up what its first day is short of.
     DayTotal {

@@ -16,7 +16,7 @@ use std::collections::BTreeSet;
 pub use allow::{Refusal, allow};
 pub use duty::{Discharge, Duty, State, Task};
 pub use labor::needs;
-pub use newborn::{may_be_weaned, next_milk};
+pub use newborn::{Hold, hold_milk, may_be_weaned, next_milk};
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};

@@ -31,5 +31,5 @@ pub fn round(duties: &[Duty], now: Moment) -> Option<Round> {
 }
 
 fn volume(duty: &Duty) -> Option<Volume> {
-    if let Task::Feed { volume } = duty.task { volume } else { None }
+    if let Task::Feed { volume, .. } = duty.task { volume } else { None }
 }

@@ -31,6 +31,8 @@ pub(super) struct OnRound {
     pub(super) milk: Milk,
     /// One tap notes this.
     pub(super) feed: Option<Event>,
+    /// Whether milk must wait for it.
+    pub(super) held: bool,
     /// The feed that one tap takes back.
     pub(super) fed: Option<EntryId>,
 }
@@ -105,7 +107,7 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
     let mixed = |one: &&OnRound| one.milk == Milk::Replacer;
     let volumes: Vec<Volume> = round.to_feed.iter().filter(mixed).filter_map(|one| one.volume).collect();
     round.mix = (!volumes.is_empty()).then(|| (mixing::round(&volumes, practice.powder_rate), volumes.len()));
-    round.unknown = round.to_feed.iter().filter(|one| one.volume.is_none()).count();
+    round.unknown = round.to_feed.iter().filter(|one| one.volume.is_none() && !one.held).count();
     let others: Vec<Volume> =
         round.to_feed.iter().filter(|one| !mixed(one)).filter_map(|one| one.volume).collect();
     round.not_mixed = (!others.is_empty()).then(|| others.into_iter().sum());
@@ -173,10 +175,11 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let system = practice.system;
     let age = lamb.age(now);
     let milk = watch::next_milk(lamb, now, practice);
-    let amount = duty.and_then(|duty| match duty.task {
-        Task::Feed { volume } => volume,
-        _ => None,
-    });
+    let (amount, held) = match duty.map(|duty| duty.task) {
+        Some(Task::Feed { volume, hold }) => (volume, hold),
+        Some(_) | None => (None, false),
+    };
+    let gets = if held { words::HELD.to_owned() } else { words::gets(amount, milk, system) };
     let (day, why) = if age < TimeDelta::hours(24) {
         first_day(flock, lamb, now)
     } else {
@@ -195,7 +198,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
         id: lamb.id,
         name: animals::lamb(flock, lamb),
         kind: format!("{} · {}", animals::lamb_kind(lamb, system), words::age(age)),
-        text: if duty.is_some() { words::gets(amount, milk, system) } else { String::new() },
+        text: if duty.is_some() { gets } else { String::new() },
         says: duty.map(|duty| watch_words::when(duty, now)).unwrap_or_default(),
         state: match duty.map(|duty| duty.state(now)) {
             Some(State::Late) => RowState::Late,
@@ -211,6 +214,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
             Discharge::Note(event) => Some(event.clone()),
             Discharge::Open => None,
         }),
+        held,
         fed: None,
     }
 }

@@ -1,14 +1,10 @@
 //! What is known of a lamb that may be cold: from its record, or from what was answered on this phone.
-//!
-//! A try of head and swallow counts for a reading only when it was made with it: a lamb changes in twenty minutes.
 
 use yeanling_core::flock::{Lamb, Reading};
 use yeanling_core::reckon::cold_lamb::{self, Answer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
 
-/// A try so long before a reading still belongs to it (ours).
-const WITH_THE_READING: TimeDelta = TimeDelta::minutes(10);
 /// A reading this old says nothing of now: another is asked for (ours).
 const STALE: TimeDelta = TimeDelta::hours(2);
 /// Readings of so long before the last one are shown with it (ours).
@@ -69,10 +65,9 @@ impl Case {
         let weight = lamb.recent_weight(now);
         let Some(last) = lamb.temperatures.last() else { return Self { weight, ..Self::default() } };
         let since = |at: &Moment| *at >= last.at;
-        let tried = lamb.swallow.last().filter(|(at, _)| *at >= last.at - WITH_THE_READING);
-        let able = match tried {
-            Some((_, true)) => Able::Yes,
-            Some((_, false)) => Able::No,
+        let able = match lamb.swallows() {
+            Some(true) => Able::Yes,
+            Some(false) => Able::No,
             None if unsure == Some(last.at) => Able::NotSure,
             None => Able::Ask,
         };

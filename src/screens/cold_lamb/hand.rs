@@ -1,9 +1,10 @@
 //! Where the answers go: into the book for a lamb with a record, else onto this phone.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
+use yeanling_core::book::{Animal, Event, LambId, Way};
 use yeanling_core::flock::Reading;
-use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Mass, Moment, Temperature, Volume};
+use yeanling_core::watch::next_milk;
 
 use super::case::{Able, Age, Case};
 use super::draft;
@@ -91,15 +92,13 @@ impl Hand {
         }
     }
 
-    /// Notes a feed by bottle, of what it was fed last, else of what its age goes by.
+    /// Notes a feed by bottle, of the milk that comes next.
     pub(super) fn fed(self, volume: Volume) {
         let Some(id) = self.lamb else { return };
         let now = self.farm.peek_now();
         let milk = self.farm.peek(|ground| {
-            let lamb = ground.flock.lamb(id)?;
-            let young = lamb.age(now) < TimeDelta::hours(24);
-            let usual = if young { Milk::DamColostrum } else { Milk::Replacer };
-            Some(lamb.feeds.last().map_or(usual, |feed| feed.milk))
+            let flock = &ground.flock;
+            flock.lamb(id).map(|lamb| next_milk(lamb, now, &flock.practice))
         });
         if let Some(milk) = milk {
             self.farm.tap(Event::Fed { lamb: id, volume, milk, way: Way::Bottle });

@@ -5,10 +5,10 @@ use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Moment, System, TimeDelta, Volume};
-use yeanling_core::watch::{Task, duties, next_milk};
+use yeanling_core::watch::{Duty, Hold, Task, duties, hold_milk, next_milk};
 
 use super::Open;
-use crate::farm::use_farm;
+use crate::farm::{here, use_farm};
 use crate::parts::{
     ActionButton, Button, Buttons, Card, Caution, Fact, Facts, Figure, LinkButton, Progress, Remark,
     SmallButton, Weight, WhyButton, WhyText, live,
@@ -30,12 +30,14 @@ pub(super) struct Plan {
     progress: Option<(f64, String)>,
     newborn: bool,
     note: String,
+    hold: Option<Hold>,
 }
 
 pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
     let system = flock.practice.system;
     let age = lamb.age(now);
     let milk = next_milk(lamb, now, &flock.practice);
+    let hold = hold_milk(lamb);
     if age < TimeDelta::hours(24) {
         let title = if lamb.hand_fed() { words::NEXT_FEED_HAND } else { words::NEXT_FEED };
         let want = lamb
@@ -53,13 +55,14 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 progress: None,
                 newborn: true,
                 note,
+                hold,
             };
         };
         let given = lamb.given_first_day(now);
         let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
         let next = feeds::next(&want, given, last, age);
         let by = |wanted: Volume, hours: i64| {
-            let at = clock(lamb.born + TimeDelta::hours(hours));
+            let at = clock(here(lamb.born + TimeDelta::hours(hours)));
             Fact::new(watch::of(&volume_number(given, system), &volume(wanted, system)), watch::by(&at))
         };
         let why = match &next {
@@ -83,6 +86,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 .then(|| (share, words::given(&volume(given, system), &volume(want.by_24h, system)))),
             newborn: true,
             note,
+            hold,
         }
     } else {
         let title = words::BOTTLE_FEED;
@@ -104,6 +108,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 progress: None,
                 newborn: false,
                 note: due(flock, lamb, now),
+                hold,
             },
             Err(error) => Plan {
                 title,
@@ -115,6 +120,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
                 progress: None,
                 newborn: false,
                 note: errors::no_row(&error, system),
+                hold,
             },
         }
     }
@@ -126,7 +132,11 @@ fn due(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
     duties(flock, now, &flock.practice)
         .into_iter()
         .find(|duty| duty.subject == subject && matches!(duty.task, Task::Feed { .. }))
-        .map(|duty| watch::when(&duty, now))
+        .map(|duty| {
+            let duty =
+                Duty { due: here(duty.due), late: here(duty.late), put_off: duty.put_off.map(here), ..duty };
+            watch::when(&duty, now)
+        })
         .unwrap_or_default()
 }
 
@@ -162,6 +172,9 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         }
         let Some(plan) = plan.get() else { return ().into_any() };
         let system = farm.system();
+        if let Some(hold) = plan.hold {
+            return held(id, hold, system, open);
+        }
         let label = plan.volume.map(|next| volume(next, system));
         let tube_label = label.clone().filter(|_| plan.newborn);
         let other = match system {
@@ -215,4 +228,19 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         }
         .into_any()
     })
+}
+
+/// What stands there while milk must wait: why, and the way to what comes first; no volume, so that none is given.
+fn held(id: LambId, hold: Hold, system: System, open: RwSignal<Open>) -> AnyView {
+    view! {
+        <Card>
+            <Remark text=words::HOLD />
+            <Caution lines=words::hold(hold, system) />
+            <LinkButton href=Screen::ColdLamb(Some(id)).hash() label=words::COLD_NOW />
+            <Remark text="">
+                <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
+            </Remark>
+        </Card>
+    }
+    .into_any()
 }

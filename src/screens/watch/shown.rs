@@ -5,9 +5,9 @@ use yeanling_core::flock::{Ewe, Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, State, Task};
+use yeanling_core::watch::{Discharge, Duty, State, Task, hold_milk};
 
-use crate::farm::Farm;
+use crate::farm::{Farm, here};
 use crate::parts::{Fact, WhyText};
 use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
 use crate::route::Screen;
@@ -210,7 +210,7 @@ fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
     (window::left(age).map(span).unwrap_or_default(), says)
 }
 
-/// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked".
+/// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked"; not while milk must wait.
 fn feed_instead(
     lamb: &Lamb,
     duties: &[&Duty],
@@ -221,6 +221,9 @@ fn feed_instead(
     let hungry =
         |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
     duties.iter().find(|duty| hungry(duty))?;
+    if hold_milk(lamb).is_some() {
+        return None;
+    }
     let label = match want {
         Some(want) => words::feed_it(&volume(want.next_feed, system)),
         None => words::FEED_IT.to_owned(),
@@ -248,7 +251,7 @@ fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
 fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
     let given = lamb.given_first_day(now);
     let by = |wanted, hours: i64| {
-        let at = clock(lamb.born + TimeDelta::hours(hours));
+        let at = clock(here(lamb.born + TimeDelta::hours(hours)));
         let wanted = volume_number(wanted, system);
         let text =
             if lamb.feeds.is_empty() { wanted } else { words::of(&volume_number(given, system), &wanted) };

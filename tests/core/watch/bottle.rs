@@ -2,8 +2,8 @@
 
 use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::practice::{BottleTable, Choice, DayRule};
-use yeanling_core::units::{Moment, TimeDelta, Volume};
-use yeanling_core::watch::{Discharge, State, Task, allow};
+use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
+use yeanling_core::watch::{Discharge, Hold, State, Task, allow, hold_milk};
 
 use super::{all, check, day_total, feed, find, none};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
@@ -19,7 +19,10 @@ fn on_the_bottle() -> (Scribe, LambId) {
 
 #[track_caller]
 fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
-    assert_eq!(find(scribe, now, feed).map(|duty| duty.task), Some(Task::Feed { volume: expected }));
+    assert_eq!(
+        find(scribe, now, feed).map(|duty| duty.task),
+        Some(Task::Feed { volume: expected, hold: false })
+    );
 }
 
 #[track_caller]
@@ -205,7 +208,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
             continue;
         };
         let Discharge::Note(event) = duty.discharge else {
-            let Task::Feed { volume } = duty.task else { panic!("{duty:?}") };
+            let Task::Feed { volume, .. } = duty.task else { panic!("{duty:?}") };
             // What is not one tap is given all the same, as much as a careful hand would.
             let half = volume.map_or(60.0, |volume| volume.as_milliliters() / 2.0);
             scribe.note(now, fed(lamb, half, Milk::Replacer, Way::Bottle));
@@ -246,4 +249,51 @@ fn a_lamb_fed_by_one_tap_gets_its_day_and_is_never_refused() {
         }
         follow(kilograms, DayRule::Ahdb200, BottleTable::UsHandbook);
     }
+}
+
+/// Fed at half an hour, then tried and read: what the next feed says, and whether one tap notes it.
+#[track_caller]
+fn milk_after(noted: &[(i64, Event)], hold: Option<Hold>) {
+    let (mut scribe, lamb) = on_the_bottle();
+    for (minute, event) in noted {
+        scribe.note(at(*minute), with(event, lamb));
+    }
+    let now = at(300);
+    assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), hold);
+    let duty = find(&scribe, now, feed).expect("it still has its hours");
+    let Task::Feed { volume, hold: held } = duty.task else { panic!("{duty:?}") };
+    assert_eq!((volume.is_none(), held), (hold.is_some(), hold.is_some()));
+    assert_eq!(duty.discharge == Discharge::Open, hold.is_some());
+}
+
+/// The same fact of another lamb.
+fn with(event: &Event, lamb: LambId) -> Event {
+    match event {
+        Event::TemperatureTaken { temperature, .. } => {
+            Event::TemperatureTaken { lamb, temperature: *temperature }
+        }
+        Event::SwallowTried { able, .. } => Event::SwallowTried { lamb, able: *able },
+        other => panic!("{other:?}"),
+    }
+}
+
+#[test]
+fn no_milk_is_one_tap_away_while_a_lamb_is_too_cold_or_does_not_swallow() {
+    // Source: Henderson 1997 and the UK hypothermia sheet: nothing milk-based under 37 °C, none without a swallow.
+    let any = on_the_bottle().1;
+    let read =
+        |celsius| Event::TemperatureTaken { lamb: any, temperature: Temperature::from_celsius(celsius) };
+    let tried = |able| Event::SwallowTried { lamb: any, able };
+    milk_after(&[], None);
+    milk_after(&[(60, read(36.9))], Some(Hold::Cold(Temperature::from_celsius(36.9))));
+    milk_after(&[(60, read(36.9)), (90, read(37.0))], None);
+    milk_after(&[(60, tried(true)), (60, read(38.0))], None);
+    milk_after(&[(60, tried(false)), (60, read(36.0))], Some(Hold::NoSwallow));
+    milk_after(&[(60, tried(false)), (60, read(39.5))], Some(Hold::NoSwallow));
+    milk_after(&[(60, tried(false)), (90, tried(true))], None);
+    // A lamb that sucks is its dam's again; one feed by hand later it has its hours back.
+    let (mut scribe, lamb) = on_the_bottle();
+    scribe.note(at(60), Event::SwallowTried { lamb, able: false });
+    scribe.note(at(90), Event::Sucked { lamb });
+    assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), None);
 }

@@ -132,3 +132,16 @@ fn two_feeds_within_an_hour_lie_in_one_stomach() {
     assert_eq!(ask(119, 200.0), Err(Refusal::TooSoon { last: at(60), together }));
     assert_eq!(ask(120, 200.0), Ok(()));
 }
+
+#[test]
+fn an_old_try_says_nothing_of_a_new_reading() {
+    // Ours: a lamb changes in twenty minutes; a cold lamb that nobody tried is the vet's.
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(at(30), Event::SwallowTried { lamb, able: true });
+    scribe.note(at(40), taken(lamb, 36.5));
+    none(&scribe, at(40), vet);
+    scribe.note(at(61), taken(lamb, 36.5));
+    assert!(find(&scribe, at(61), vet).is_some(), "nobody tried it again");
+    scribe.note(at(62), Event::SwallowTried { lamb, able: true });
+    none(&scribe, at(62), vet);
+}

@@ -79,7 +79,7 @@ fn the_weights_of_tasks_put_life_first() {
     let volume = crate::scribe::ml(1.0);
     let ranks = [
         (Task::FirstMilk { last_call: true }, 0),
-        (Task::Feed { volume: None }, 0),
+        (Task::Feed { volume: None, hold: false }, 0),
         (Task::DayTotal { given: volume, want: volume }, 1),
         (Task::GetUp, 1),
         (Task::DipNavel, 2),

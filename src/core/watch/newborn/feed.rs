@@ -3,7 +3,7 @@
 //! A lamb seen to suck since its last feed is its dam's again and has no feeding hours. The table goes by the present
 //! weight; an old one is none.
 
-use super::{Discharge, Duty, Task, want};
+use super::{Discharge, Duty, Task, hold_milk, want};
 use crate::book::{Animal, Event, Milk, Way};
 use crate::flock::Lamb;
 use crate::practice::Practice;
@@ -33,14 +33,15 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         (last.at + between, Some(day.per_feed.to_nearest_five()))
     };
     let milk = next_milk(lamb, now, practice);
+    let hold = hold_milk(lamb).is_some();
     Some(Duty {
         subject: Animal::Lamb(lamb.id),
-        task: Task::Feed { volume },
+        task: Task::Feed { volume: volume.filter(|_| !hold), hold },
         since: last.at,
         from: last.at,
         due,
         late: due + LATE_AFTER,
-        discharge: discharge(lamb, now, volume, milk, last.way),
+        discharge: if hold { Discharge::Open } else { discharge(lamb, now, volume, milk, last.way) },
         put_off: None,
     })
 }

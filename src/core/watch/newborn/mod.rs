@@ -5,6 +5,7 @@ mod day_total;
 mod feed;
 mod first_milk;
 mod get_up;
+mod hold;
 mod navel;
 pub(super) mod ring;
 mod temperature;
@@ -13,6 +14,7 @@ mod weaning;
 mod weigh;
 
 pub use feed::next_milk;
+pub use hold::{Hold, hold_milk};
 pub use weaning::may_be_weaned;
 
 use super::{Discharge, Duty, Task};

@@ -1,6 +1,6 @@
 //! A lamb that read too cold is read again in twenty minutes; where the table says so, the vet is called at once.
 //!
-//! The table goes by the age at the reading and by the last try of head and swallow; what is not known takes the
+//! The table goes by the age at the reading and by the try of head and swallow made with it; what is not known takes the
 //! safer branch there. Only a normal reading ends it.
 
 use super::{Discharge, Duty, Task, at_once};
@@ -14,8 +14,7 @@ const LATE_AFTER: TimeDelta = TimeDelta::minutes(20);
 
 fn answer(lamb: &Lamb) -> Option<(Moment, Answer)> {
     let last = lamb.temperatures.last()?;
-    let able = lamb.swallow.last().map(|(_, able)| *able);
-    let answer = decide(last.temperature, Some(lamb.age(last.at)), able).ok()?;
+    let answer = decide(last.temperature, Some(lamb.age(last.at)), lamb.swallows()).ok()?;
     Some((last.at, answer))
 }
 

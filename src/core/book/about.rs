@@ -1,0 +1,113 @@
+//! What a fact is about: its animals, its pen, or the entry that it corrects.
+
+use super::event::Event;
+use super::ids::{EntryId, EweId, LambId, PenId};
+use super::terms::Animal;
+
+/// What a fact is about.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+struct About {
+    animals: [Option<Animal>; 2],
+    pen: Option<PenId>,
+    corrects: Option<EntryId>,
+}
+
+impl About {
+    const NOTHING: Self = Self { animals: [None, None], pen: None, corrects: None };
+
+    const fn animal(animal: Animal) -> Self {
+        Self { animals: [Some(animal), None], ..Self::NOTHING }
+    }
+
+    const fn two(first: Animal, second: Animal) -> Self {
+        Self { animals: [Some(first), Some(second)], ..Self::NOTHING }
+    }
+
+    const fn ewe(ewe: EweId) -> Self {
+        Self::animal(Animal::Ewe(ewe))
+    }
+
+    const fn lamb(lamb: LambId) -> Self {
+        Self::animal(Animal::Lamb(lamb))
+    }
+
+    const fn pen(pen: PenId) -> Self {
+        Self { pen: Some(pen), ..Self::NOTHING }
+    }
+
+    const fn entry(entry: EntryId) -> Self {
+        Self { corrects: Some(entry), ..Self::NOTHING }
+    }
+}
+
+impl Event {
+    /// Returns the animals that the fact is about, two at most; none for the farm's choices, pens, corrections and
+    /// what cannot be read.
+    pub fn animals(&self) -> impl Iterator<Item = Animal> + use<> {
+        self.about().animals.into_iter().flatten()
+    }
+
+    /// Returns the pen that the fact is about, if it is about one.
+    #[must_use]
+    pub const fn pen(&self) -> Option<PenId> {
+        self.about().pen
+    }
+
+    /// Returns the entry that this fact corrects, if it is a correction.
+    #[must_use]
+    pub const fn corrects(&self) -> Option<EntryId> {
+        self.about().corrects
+    }
+
+    /// The one list of facts: the compiler asks here for each new one.
+    const fn about(&self) -> About {
+        match self {
+            Self::Tagged { animal, .. }
+            | Self::Died { animal, .. }
+            | Self::Remarked { animal, .. }
+            | Self::VetCalled { animal }
+            | Self::LookedAt { animal }
+            | Self::LetOut { animal }
+            | Self::PutOff { animal, .. } => About::animal(*animal),
+            Self::PutInPen { animal, pen } => About { pen: Some(*pen), ..About::animal(*animal) },
+            Self::SignSeen { ewe, .. }
+            | Self::WaterBagSeen { ewe }
+            | Self::StrainingSeen { ewe }
+            | Self::PartShowing { ewe, .. }
+            | Self::HandChecked { ewe, .. }
+            | Self::HelpBegun { ewe }
+            | Self::NotLambing { ewe }
+            | Self::AfterbirthPassed { ewe }
+            | Self::LambBorn { dam: Some(ewe), .. } => About::ewe(*ewe),
+            Self::DamGiven { lamb, dam } => About::two(Animal::Lamb(*lamb), Animal::Ewe(*dam)),
+            Self::BirthEase { lamb, .. }
+            | Self::Stood { lamb }
+            | Self::Sucked { lamb }
+            | Self::NavelDipped { lamb }
+            | Self::Weighed { lamb, .. }
+            | Self::Fed { lamb, .. }
+            | Self::VigorScored { lamb, .. }
+            | Self::BellyFelt { lamb, .. }
+            | Self::Accepted { lamb, .. }
+            | Self::TemperatureTaken { lamb, .. }
+            | Self::SwallowTried { lamb, .. }
+            | Self::Warmed { lamb }
+            | Self::SolidsEaten { lamb, .. }
+            | Self::Weaned { lamb }
+            | Self::Ringed { lamb, .. }
+            | Self::AllBorn { lamb } => About::lamb(*lamb),
+            Self::SameAnimal { keep, also } => About::two(*keep, *also),
+            Self::PenNamed { pen, .. } | Self::PenCleaned { pen } | Self::PenClosed { pen } => {
+                About::pen(*pen)
+            }
+            Self::Amended { entry, .. } | Self::Struck { entry } | Self::Restored { entry } => {
+                About::entry(*entry)
+            }
+            Self::EweCame { .. }
+            | Self::LambBorn { dam: None, .. }
+            | Self::PenMade { .. }
+            | Self::Chose(_)
+            | Self::Unread(_) => About::NOTHING,
+        }
+    }
+}
