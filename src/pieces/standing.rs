@@ -59,7 +59,7 @@ pub(crate) fn Standing() -> impl IntoView {
             view! {
                 <Notice
                     kind=NoticeKind::Bad
-                    action=move || view! { <SmallButton label="OK" on_press=move || farm.let_refusal_go() /> }
+                    action=move || view! { <SmallButton label=frame::OK on_press=move || farm.let_refusal_go() /> }
                 >
                     <p>{text}</p>
                 </Notice>
@@ -88,7 +88,7 @@ pub(crate) fn Standing() -> impl IntoView {
         view! {
             <Notice
                 kind=NoticeKind::Bad
-                action=move || view! { <SmallButton label="OK" on_press=move || farm.let_missed_go() /> }
+                action=move || view! { <SmallButton label=frame::OK on_press=move || farm.let_missed_go() /> }
             >
                 <a href=href><Said text=text /></a>
             </Notice>

@@ -66,9 +66,10 @@ pub(crate) fn Night() -> impl IntoView {
                 <Standing />
                 {live(move || overdue(due.get()))}
                 {live(move || next(due.with(Vec::is_empty), coming.get(), farm.now()))}
+                {live(move || pocket(coming.get().first(), farm.peek_now()))}
                 <div class="night-foot">
                     <p role="status">{live(move || said(farm.night().alarm).into_any())}</p>
-                    {live(move || pocket(coming.get().first(), farm.peek_now()))}
+                    {live(move || coming.get().first().map(|next| view! { <ToCalendar one=next.of /> }).into_any())}
                     <ToCalendar />
                 </div>
             </div>
@@ -175,17 +176,10 @@ fn awake(awake: Awake) -> AnyView {
     view! { <Said text=text /> }.into_any()
 }
 
-/// The plain line for a phone in a pocket, and that one alarm for its calendar.
+/// The plain line for a phone in a pocket.
 fn pocket(next: Option<&Line>, now: Moment) -> AnyView {
-    next.map(|next| {
-        view! {
-            <p class="night-pocket">
-                <Said text=words::set_alarm(next.due, now) />
-            </p>
-            <ToCalendar one=next.of />
-        }
-    })
-    .into_any()
+    let text = next.map(|next| words::set_alarm(next.due, now));
+    text.map(|text| view! { <p class="night-pocket"><Said text=text /></p> }).into_any()
 }
 
 /// What the alarm cannot do, and the big button: it arms and disarms; after a ring another leads to the animal.

@@ -331,7 +331,9 @@ fn LimitFields(group: Group) -> impl IntoView {
                             label=words::limit(field.limit)
                             value=field.text
                             kind=FieldKind::Whole
-                            hint=words::usual(usual(field.limit))
+                            hint=Signal::derive(move || {
+                                words::usual(field.text.get().trim().parse().ok(), usual(field.limit), group.unit)
+                            })
                             error=field.error
                             on_input=move |_: String| said.set(String::new())
                         >

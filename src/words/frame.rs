@@ -20,6 +20,8 @@ pub(crate) const MORE: &str = "More";
 pub(crate) const BACK: &str = "Watch";
 /// Saves what was typed.
 pub(crate) const SAVE: &str = "Save";
+/// Lets go of what was read.
+pub(crate) const OK: &str = "OK";
 /// Changes something noted.
 pub(crate) const CHANGE: &str = "change";
 /// Takes something noted back.

@@ -3,7 +3,6 @@
 use yeanling_core::book::{Found, Lie, Part, Sign};
 use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
-use yeanling_core::watch::Task;
 
 /// Every sign, the one that starts the clock first.
 pub(crate) const SIGNS: [Sign; 5] =
@@ -158,15 +157,19 @@ pub(crate) const NOT_LAMBING: &str = "Not lambing";
 /// Stands behind the time that has passed.
 pub(crate) const SO_FAR: &str = "so far";
 
-/// Returns what a duty is counted from: "since waters or straining 02:10".
-pub(crate) fn since(task: Task, clock: &str) -> String {
-    let what = match task {
-        Task::HandCheck { .. } => "since waters, straining or the last check",
-        Task::Progress => "since this showed",
-        Task::NeckTight | Task::PutRight { .. } => "since the hand or the help",
-        Task::NextLamb { .. } | Task::Afterbirth { .. } => "since the last lamb",
-        Task::LongRestless => "restless since",
-        _ => "since the last look",
+/// Returns what a duty is counted from: "since her waters 02:10"; where nothing was seen then, it was a birth.
+pub(crate) fn since(saw: Option<Saw>, clock: &str) -> String {
+    let what = match saw {
+        None => "since the last lamb",
+        Some(Saw::Sign(Sign::Restless)) => "restless since",
+        Some(Saw::Sign(_)) => "signs since",
+        Some(Saw::WaterBag) => "since her waters",
+        Some(Saw::Straining) => "straining since",
+        Some(Saw::Part(_)) => "showing since",
+        Some(Saw::Check(_)) => "since the hand check",
+        Some(Saw::Help) => "helped since",
+        Some(Saw::Vet) => "since the vet was called",
+        Some(Saw::Look | Saw::NotLambing | Saw::Afterbirth) => "since the last look",
     };
     format!("{what} {clock}")
 }
@@ -184,17 +187,5 @@ pub(crate) fn saw(saw: Saw) -> &'static str {
         Saw::Look => LOOKED,
         Saw::NotLambing => NOT_LAMBING,
         Saw::Afterbirth => "Afterbirth",
-    }
-}
-
-/// Returns what a duty is counted from, in few words for the Watch.
-pub(crate) const fn since_short(task: Task) -> &'static str {
-    match task {
-        Task::HandCheck { .. } => "since waters or check",
-        Task::Progress => "since it showed",
-        Task::NeckTight | Task::PutRight { .. } => "since hand or help",
-        Task::NextLamb { .. } | Task::Afterbirth { .. } => "since the last lamb",
-        Task::LongRestless => "restless since",
-        _ => "since the last look",
     }
 }

@@ -4,9 +4,9 @@ use yeanling_core::practice::{
     BottleTable, BreedMeans, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit, PowderRule,
     RingRule, Rings, VigorInUse, WeaningRule,
 };
-use yeanling_core::units::{Strength, System};
+use yeanling_core::units::{Strength, System, TimeDelta};
 
-use super::common::number;
+use super::common::{number, span};
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Practice";
@@ -123,7 +123,7 @@ pub(crate) const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static s
 /// Returns whose mean birth weights, and a few words about it.
 pub(crate) const fn breed_means(means: BreedMeans) -> (&'static str, &'static str) {
     match means {
-        BreedMeans::NoBreed => ("no breed’s", "our default: your own once there are 15"),
+        BreedMeans::NoBreed => ("no breed’s", "our default: the flock’s own once there are 15"),
         BreedMeans::Katahdin => ("Katahdin", "recalled, not checked"),
         BreedMeans::StCroix => ("St Croix", "recalled, not checked; singles only"),
         BreedMeans::Dorper => ("Dorper", "recalled, not checked; singles only"),
@@ -154,7 +154,7 @@ pub(crate) fn ring_rule(rule: RingRule) -> (String, &'static str) {
         RingRule::Germany => ("Germany", "tails under 8 days, castration under 4 weeks"),
         RingRule::NewSouthWales => ("New South Wales", "to 6 months"),
         RingRule::NewZealand => ("New Zealand", "to 6 months"),
-        RingRule::Own { days } => return (format!("our own, {days} days"), "your own limit"),
+        RingRule::Own { days } => return (format!("the farm’s own, {days} days"), "set below"),
     };
     (name.to_owned(), note)
 }
@@ -238,7 +238,7 @@ pub(crate) const RINGS: &str = "Rings";
 /// Explains them.
 pub(crate) const RINGS_SUB: &str = "Never in the first 24 h.";
 /// The farm's own limit.
-pub(crate) const RINGS_OWN: &str = "our own limit";
+pub(crate) const RINGS_OWN: &str = "the farm’s own limit";
 /// Labels it.
 pub(crate) const RINGS_DAYS: &str = "Rings go on before";
 /// Its unit.
@@ -292,9 +292,16 @@ pub(crate) const STAY_SUB: &str =
 /// Saves the stays.
 pub(crate) const SAVE_STAY: &str = "Save the stays";
 
-/// Returns the limit that holds until the farm sets its own.
-pub(crate) fn usual(figure: u16) -> String {
-    format!("{figure} unless you choose otherwise")
+/// Returns what stands under a limit: in hours too from two hours on, and what holds until the farm sets its own:
+/// "6 h 30 min · usual: 360".
+pub(crate) fn usual(typed: Option<u16>, usual: u16, unit: &str) -> String {
+    let usual = format!("usual: {usual}");
+    match typed {
+        Some(minutes) if unit == MINUTES && minutes >= 120 => {
+            format!("{} · {usual}", span(TimeDelta::minutes(minutes.into())))
+        }
+        Some(_) | None => usual,
+    }
 }
 
 /// Returns what is wrong with a limit that is no whole number.

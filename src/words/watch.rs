@@ -81,12 +81,12 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::Feed { volume: None, .. } | Task::DayTotal { .. } => "Feed".to_owned(),
         Task::Weigh => "Weigh".to_owned(),
         Task::ScoreVigor => "Score".to_owned(),
-        Task::TakeTemperature => "Read it".to_owned(),
+        Task::TakeTemperature => "Temperature".to_owned(),
         Task::CallVet => "Vet called".to_owned(),
         Task::Hollow => "Feed".to_owned(),
         Task::Failing => "Better now".to_owned(),
         Task::Look => "All well".to_owned(),
-        Task::LongRestless | Task::HandCheck { .. } | Task::Progress => "Open".to_owned(),
+        Task::LongRestless | Task::HandCheck { .. } | Task::Progress => "See to her".to_owned(),
         Task::NeckTight | Task::PutRight { .. } => "Vet called".to_owned(),
         Task::NextLamb { .. } => "All born".to_owned(),
         Task::Afterbirth { .. } => "Passed".to_owned(),
@@ -119,7 +119,21 @@ pub(crate) const fn kind_title(kind: DutyKind) -> &'static str {
         DutyKind::NextLamb => "The next lamb",
         DutyKind::Afterbirth => "The afterbirth",
         DutyKind::LetOut => "Out of the pen",
-        _ => "A look",
+        DutyKind::DipNavel
+        | DutyKind::DipNavelAgain
+        | DutyKind::GetUp
+        | DutyKind::FirstMilk
+        | DutyKind::Feed
+        | DutyKind::DayTotal
+        | DutyKind::Weigh
+        | DutyKind::ScoreVigor
+        | DutyKind::TakeTemperature
+        | DutyKind::CallVet
+        | DutyKind::Failing
+        | DutyKind::Hollow
+        | DutyKind::Ring
+        | DutyKind::WeaningCheck
+        | DutyKind::Look => "A look",
     }
 }
 
@@ -193,9 +207,9 @@ pub(crate) fn left(age: &str) -> String {
     format!("left for first milk · {age}")
 }
 
-/// Returns what stands behind the time left when a newborn has had nothing: "left for first milk · none seen in 1 h 2 min".
+/// Returns what stands behind the time left when a newborn has had nothing: "left · no milk seen in 1 h 2 min".
 pub(crate) fn no_milk(age: &str) -> String {
-    format!("left for first milk · none seen in {age}")
+    format!("left · no milk seen in {age}")
 }
 
 /// Leads to feeding by hand.

@@ -1,6 +1,6 @@
 //! A ewe as the book has her.
 
-use super::{Death, Labor, Seen};
+use super::{Death, Labor, Saw, Seen};
 use crate::book::EweId;
 use crate::units::Moment;
 
@@ -26,5 +26,11 @@ impl Ewe {
     #[must_use]
     pub const fn new(id: EweId, came: Moment) -> Self {
         Self { id, came, tag: None, died: None, seen: Vec::new(), labor: None }
+    }
+
+    /// Returns what was seen of her at this very instant, the last noted if several; nothing if nothing was.
+    #[must_use]
+    pub fn saw_at(&self, at: Moment) -> Option<Saw> {
+        self.seen.iter().rev().find(|seen| seen.at == at).map(|seen| seen.what)
     }
 }

@@ -109,13 +109,38 @@ fn first_due(ground: &Ground, duties: &[Duty], id: EweId, now: Moment) -> Option
     let duty = duties.iter().find(of_her)?;
     let ewe = ground.flock.ewe(id)?;
     let advice = match duty.task {
-        Task::PutRight { lie: Some(lie) } => words::what_to_do(lie).to_owned(),
-        _ => String::new(),
+        Task::PutRight { lie } => lie.map(words::what_to_do).unwrap_or_default().to_owned(),
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh
+        | Task::ScoreVigor
+        | Task::TakeTemperature
+        | Task::CallVet
+        | Task::Failing
+        | Task::Hollow
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Look
+        | Task::LongRestless
+        | Task::HandCheck { .. }
+        | Task::Progress
+        | Task::NeckTight
+        | Task::NextLamb { .. }
+        | Task::Afterbirth { .. }
+        | Task::LetOut => String::new(),
     };
     Some(Due {
         heading: duty_words::task(duty.task, ground.flock.practice.system),
         since: span(now.since(duty.since)),
-        says: format!("{} · {}", words::since(duty.task, &clock(duty.since)), duty_words::when(duty, now)),
+        says: format!(
+            "{} · {}",
+            words::since(ewe.saw_at(duty.since), &clock(duty.since)),
+            duty_words::when(duty, now)
+        ),
         ribbon: DutyRibbon::of(duty, now, false, &pins(ewe)),
         why: why_text(why::labor(duty, now)),
         advice,

@@ -124,7 +124,7 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
     let first = duties.first().copied();
     // The labor's own clocks show their ribbon; what may go out of a pen is told without one.
     let clocked = first.filter(|duty| duty.task != Task::LetOut);
-    let since = |duty: &Duty| format!("{} {}", labor::since_short(duty.task), clock(duty.since));
+    let since = |duty: &Duty| labor::since(ewe.saw_at(duty.since), &clock(duty.since));
     Shown {
         animal: Animal::Ewe(ewe.id),
         state: first.map(|duty| duty.state(now)),
@@ -150,7 +150,27 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
     match task {
         Task::LetOut => Screen::Pens.hash(),
         Task::Afterbirth { .. } => Screen::Ewe(ewe).hash(),
-        _ => Screen::LambingEwe(ewe).hash(),
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh
+        | Task::ScoreVigor
+        | Task::TakeTemperature
+        | Task::CallVet
+        | Task::Failing
+        | Task::Hollow
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Look
+        | Task::LongRestless
+        | Task::HandCheck { .. }
+        | Task::Progress
+        | Task::NeckTight
+        | Task::PutRight { .. }
+        | Task::NextLamb { .. } => Screen::LambingEwe(ewe).hash(),
     }
 }
 
@@ -196,7 +216,28 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
 fn lamb_href(lamb: LambId, task: Task) -> String {
     match task {
         Task::TakeTemperature => Screen::ColdLamb(Some(lamb)).hash(),
-        _ => Screen::Lamb(lamb).hash(),
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh
+        | Task::ScoreVigor
+        | Task::CallVet
+        | Task::Failing
+        | Task::Hollow
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Look
+        | Task::LongRestless
+        | Task::HandCheck { .. }
+        | Task::Progress
+        | Task::NeckTight
+        | Task::PutRight { .. }
+        | Task::NextLamb { .. }
+        | Task::Afterbirth { .. }
+        | Task::LetOut => Screen::Lamb(lamb).hash(),
     }
 }
 

@@ -1,6 +1,5 @@
-//! What is wrong with a reading: of a refractometer, of a laboratory, of a score.
+//! What is wrong with a reading: of a refractometer, of a laboratory.
 
-use yeanling_core::reckon::ten_point::TooManyPoints;
 use yeanling_core::units::{Brix, OutOfBounds, Strength};
 
 use super::sayable;
@@ -35,18 +34,11 @@ pub fn antibody(error: &OutOfBounds<Strength>) -> String {
     }
 }
 
-/// Returns what is wrong with a score.
-#[cfg_attr(not(test), expect(dead_code, reason = "no screen asks for points yet"))]
-pub fn too_many_points(error: &TooManyPoints) -> String {
-    format!("{} is not on this scale. It runs from 0 to {}.", error.given, error.most)
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use yeanling_core::reckon::passive_transfer::reading;
     use yeanling_core::reckon::quality;
-    use yeanling_core::reckon::ten_point::{Scale, from_points};
     use yeanling_core::units::TimeDelta;
 
     #[track_caller]
@@ -71,11 +63,5 @@ mod tests {
             antibody(&error),
             "1500 g/L cannot be. Between 0 and 100 g/L is allowed. Laboratories that print mg/dl: divide by 100."
         );
-    }
-
-    #[test]
-    fn nine_of_eight_points_are_too_many() {
-        let error = from_points(9, Scale::EightPointAdapted).expect_err("too many");
-        assert_eq!(too_many_points(&error), "9 is not on this scale. It runs from 0 to 8.");
     }
 }

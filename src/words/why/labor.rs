@@ -40,7 +40,21 @@ fn rule(task: Task) -> &'static str {
         Task::NextLamb { .. } => "The next lamb comes within 30 min; at 60 a clean hand checks.",
         Task::Afterbirth { .. } => "Asked for at 6 h, late at 12, the vet’s at 18. Never pull it.",
         Task::LetOut => "A single stays a day, twins two, triplets two to three.",
-        _ => "A restless ewe makes progress at least hourly.",
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh
+        | Task::ScoreVigor
+        | Task::TakeTemperature
+        | Task::CallVet
+        | Task::Failing
+        | Task::Hollow
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Look => "A restless ewe makes progress at least hourly.",
     }
 }
 
@@ -48,6 +62,26 @@ fn others(task: Task) -> Vec<String> {
     match task {
         Task::NeckTight => vec!["Cornell: 30 min. The shorter is kept.".to_owned()],
         Task::LetOut => vec!["Montana State: 24 to 72 h for all".to_owned()],
-        _ => Vec::new(),
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh
+        | Task::ScoreVigor
+        | Task::TakeTemperature
+        | Task::CallVet
+        | Task::Failing
+        | Task::Hollow
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Look
+        | Task::LongRestless
+        | Task::HandCheck { .. }
+        | Task::Progress
+        | Task::PutRight { .. }
+        | Task::NextLamb { .. }
+        | Task::Afterbirth { .. } => Vec::new(),
     }
 }

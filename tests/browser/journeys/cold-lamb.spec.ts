@@ -64,6 +64,49 @@ test("a cold lamb is read, told in order, read again in twenty minutes, and done
   await expect(page.getByText(/^Again at/)).toHaveCount(0);
 });
 
+test("no milk is offered to a bottle lamb that is too cold or does not swallow, until it is well again", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await aLamb(phone);
+  await phone.tap(/^Fed \d/);
+  await page.clock.fastForward("02:30:00");
+
+  const reading = async (degrees: string, swallows: "Yes, both" | "No") => {
+    await phone.tap(/Take its temperature|Cold lamb: what to do/);
+    await phone.weigh(degrees);
+    await phone.tap("That is it");
+    await phone.tap(swallows);
+    await phone.tap("All of this lamb");
+  };
+  await reading("36.2", "Yes, both");
+  const card = page.locator(".card").first();
+  await expect(card).toContainText("No milk yet");
+  await expect(card).toContainText("It read 36.2 °C (97.2 °F): no milk under 37 °C (98.6 °F)");
+  await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+  await expect(page.getByText("By tube")).toHaveCount(0);
+  await phone.tap("Other feed…");
+  const sheet = page.getByRole("dialog");
+  await expect(sheet).toContainText("no milk under 37 °C");
+  await expect(sheet.getByLabel("Volume")).toHaveValue("");
+  await page.keyboard.press("Escape");
+  await phone.tap("Bottle round: all bottle lambs");
+  await expect(phone.row("12a")).toContainText("No milk yet");
+  await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+  await phone.tab("Watch");
+  await expect(phone.row("12a").getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+
+  await phone.look("12a");
+  await page.clock.fastForward("00:20:00");
+  await reading("38.5", "No");
+  await expect(card).toContainText("It did not hold its head up and swallow");
+  await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+
+  await page.clock.fastForward("00:20:00");
+  await reading("39.2", "Yes, both");
+  await expect(page.getByRole("button", { name: /^Fed \d/ })).toBeVisible();
+});
+
 test("a lamb that does not swallow is the vet's at once, and the call is one tap", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open();

@@ -51,7 +51,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await fitsTheScreen(page);
 
   // One leg is back: put right within ten minutes, or the vet.
-  await phone.tap("Open", ewe);
+  await phone.tap("See to her", ewe);
   await phone.tap("Clean hand…");
   await page.getByRole("dialog").getByRole("button", { name: /^One leg back/ }).tap();
   await expect(page.getByText("bring the leg forward")).toBeVisible();

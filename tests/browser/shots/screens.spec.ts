@@ -89,8 +89,30 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.tap(/^ten points/);
     await phone.tab("Watch");
     await phone.look("27a");
-    await phone.tap("Vigor");
+    await phone.tap(/^Vigor/);
   },
+  "lamb-held": async (phone) => {
+    await phone.look("12c");
+    await phone.tap(/Take its temperature|Cold lamb/);
+    await phone.weigh("36.2");
+    await phone.tap("That is it");
+    await phone.tap("Yes, both");
+    await phone.tap("All of this lamb");
+  },
+  labor: async (phone) => {
+    await phone.row("Ewe 14").locator("a.row-words").tap();
+  },
+  "labor-part": async (phone) => {
+    await phone.row("Ewe 14").locator("a.row-words").tap();
+    await phone.tap("What shows…");
+  },
+  "labor-hand": async (phone) => {
+    await phone.row("Ewe 14").locator("a.row-words").tap();
+    await phone.tap("Clean hand…");
+  },
+  later: async (phone) => phone.tap(/^later…/),
+  "watch-by-place": async (phone) => phone.tap("By place"),
+  pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
   "hand-over": async (phone) => phone.tab("Hand over"),
   more: async (phone) => phone.tab("More"),
   night: async (phone) => phone.tap("Night"),
