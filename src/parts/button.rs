@@ -88,20 +88,36 @@ pub fn BigButton(
     }
 }
 
-/// A second press so soon (in milliseconds) and so near (in pixels) is the same one: rows move up under a thumb that
-/// taps twice.
+/// A second press so soon (in milliseconds) and so near (in pixels) on one screen is the same one: rows move up under a
+/// thumb that taps twice.
 const SOON: f64 = 400.0;
 const NEAR: i32 = 40;
 
+/// When, where on the glass, and on which screen someone pressed.
+#[derive(Debug)]
+struct Press {
+    at: f64,
+    x: i32,
+    y: i32,
+    screen: String,
+}
+
 thread_local! {
-    static LAST_PRESS: std::cell::Cell<(f64, i32, i32)> = const { std::cell::Cell::new((f64::NEG_INFINITY, 0, 0)) };
+    static LAST_PRESS: std::cell::RefCell<Option<Press>> = const { std::cell::RefCell::new(None) };
 }
 
 fn is_new_press(event: &MouseEvent) -> bool {
     let (at, x, y) = (event.time_stamp(), event.client_x(), event.client_y());
-    let (before, there_x, there_y) = LAST_PRESS.replace((at, x, y));
-    let near = (x - there_x).abs() < NEAR && (y - there_y).abs() < NEAR;
-    !near || !(0.0..SOON).contains(&(at - before))
+    let screen = window().location().hash().unwrap_or_default();
+    let press = Press { at, x, y, screen };
+    LAST_PRESS.with_borrow_mut(|last| {
+        let again = last.as_ref().is_some_and(|last| {
+            let near = (x - last.x).abs() < NEAR && (y - last.y).abs() < NEAR;
+            near && (0.0..SOON).contains(&(at - last.at)) && press.screen == last.screen
+        });
+        *last = Some(press);
+        !again
+    })
 }
 
 /// Shows the button at the side of a row: one press does the duty, and a double tap does it once.

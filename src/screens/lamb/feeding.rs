@@ -156,6 +156,10 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
     });
     let on_bottle =
         Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).is_some_and(Lamb::on_bottle)));
+    let to_round = move || {
+        let link = move || view! { <LinkButton href=Screen::BottleRound.hash() label=bottle_round::LINK /> };
+        live(move || on_bottle.get().then(link).into_any())
+    };
     let fed = move |way: Way| {
         if let Some(Plan { volume: Some(volume), milk, .. }) = plan.get_untracked() {
             farm.tap(Event::Fed { lamb: id, volume, milk, way });
@@ -173,7 +177,7 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         let Some(plan) = plan.get() else { return ().into_any() };
         let system = farm.system();
         if let Some(hold) = plan.hold {
-            return held(id, hold, system, open);
+            return view! { {held(id, hold, system, open)} {to_round()} }.into_any();
         }
         let label = plan.volume.map(|next| volume(next, system));
         let tube_label = label.clone().filter(|_| plan.newborn);
@@ -215,9 +219,7 @@ pub(super) fn Feeding(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                     <SmallButton label=words::OTHER_FEED on_press=move || open.set(Open::Feed) />
                 </Remark>
             </Card>
-            {live(move || on_bottle.get().then(|| view! {
-                <LinkButton href=Screen::BottleRound.hash() label=bottle_round::LINK />
-            }).into_any())}
+            {to_round()}
             {tube_label.map(|label| view! {
                 <details class="fold">
                     <summary>{words::BY_TUBE}</summary>
