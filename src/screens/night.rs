@@ -66,7 +66,6 @@ pub(crate) fn Night() -> impl IntoView {
                 <Standing />
                 {live(move || overdue(due.get()))}
                 {live(move || next(due.with(Vec::is_empty), coming.get(), farm.now()))}
-                {live(move || pocket(coming.get().first(), farm.peek_now()))}
                 <div class="night-foot">
                     <p role="status">{live(move || said(farm.night().alarm).into_any())}</p>
                     {live(move || coming.get().first().map(|next| view! { <ToCalendar one=next.of /> }).into_any())}
@@ -127,7 +126,7 @@ fn overdue(lines: Vec<Line>) -> AnyView {
     .into_any()
 }
 
-/// What comes next with the time to it, and what comes then.
+/// What comes next with the time to it, the plain line for a phone in a pocket, and what comes then.
 fn next(quiet: bool, lines: Vec<Line>, now: Moment) -> AnyView {
     let Some(first) = lines.first() else {
         return quiet.then(|| view! { <p class="night-calm">{words::NOTHING}</p> }).into_any();
@@ -150,6 +149,9 @@ fn next(quiet: bool, lines: Vec<Line>, now: Moment) -> AnyView {
         <div role="timer" aria-label=words::TIME_TO_IT data-long=long>
             <Figure value=value unit=unit size=FigureSize::Barn />
         </div>
+        <p class="night-pocket">
+            <Said text=words::set_alarm(first.due, now) />
+        </p>
         <ol class="night-then" role="list">{then.collect_view()}</ol>
     }
     .into_any()
@@ -174,12 +176,6 @@ fn awake(awake: Awake) -> AnyView {
         Awake::Refused | Awake::Unable => Some(false),
     });
     view! { <Said text=text /> }.into_any()
-}
-
-/// The plain line for a phone in a pocket.
-fn pocket(next: Option<&Line>, now: Moment) -> AnyView {
-    let text = next.map(|next| words::set_alarm(next.due, now));
-    text.map(|text| view! { <p class="night-pocket"><Said text=text /></p> }).into_any()
 }
 
 /// What the alarm cannot do, and the big button: it arms and disarms; after a ring another leads to the animal.
