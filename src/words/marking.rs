@@ -106,7 +106,7 @@ mod tests {
             told(RingRule::EnglandWales),
             "Tail ring: from 24 h of age, before 7 days (England and Wales). As read in 2026: check local rules."
         );
-        let own = "Tail ring: from 24 h of age, before 10 days (our own, 10 days).";
+        let own = "Tail ring: from 24 h of age, before 10 days (the farm’s own, 10 days).";
         assert_eq!(told(RingRule::Own { days: 10 }), own);
     }
 
