@@ -1,12 +1,13 @@
 //! What was noted, what is, what is due, and what the handbooks say: the whole of Yeanling but its face.
 //!
-//! The book makes the flock, the flock makes the watch; `reckon` stands beside them. There is no browser here, no
+//! The book makes the flock, the flock makes the watch and the season's figures; `reckon` stands beside them. There is no browser here, no
 //! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down.
 
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
 pub mod book;
 pub mod calendar;
+pub mod figures;
 pub mod flock;
 pub mod practice;
 pub mod reckon;

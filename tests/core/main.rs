@@ -2,6 +2,7 @@
 
 mod book;
 mod calendar;
+mod figures;
 mod flock;
 mod handbook;
 mod rooms;

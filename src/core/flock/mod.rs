@@ -114,6 +114,11 @@ impl Flock {
         self.by_birth[first..].iter().filter_map(|(_, id)| self.lambs.get(id))
     }
 
+    /// Returns every birth, the first first.
+    pub fn births(&self) -> impl DoubleEndedIterator<Item = (Moment, LambId)> {
+        self.by_birth.iter().copied()
+    }
+
     /// Returns the pen an animal is in and since when: put there itself, or gone in with its dam.
     #[must_use]
     pub fn pen_of(&self, animal: Animal) -> Option<(PenId, Moment)> {

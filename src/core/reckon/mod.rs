@@ -2,6 +2,7 @@
 //!
 //! A calculation is a pure function. It knows no book and no flock, so that a figure can be had without any record.
 
+pub mod adjusted_weight;
 pub mod birth_weight;
 pub mod body_temperature;
 pub mod bottle;
@@ -9,8 +10,11 @@ pub mod chill;
 pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
+pub mod flock_figures;
+pub mod gain;
 pub mod growth;
 pub mod labor;
+pub mod losses;
 pub mod marking;
 pub mod mixing;
 pub mod navel;
@@ -18,12 +22,14 @@ pub mod passive_transfer;
 pub mod pen_stay;
 pub mod powder;
 pub mod quality;
+pub mod survival;
 pub mod ten_point;
 pub mod tube;
 pub mod vigor;
 pub mod warming;
 pub mod weaning;
 pub mod window;
+pub mod withholding;
 
 mod cited;
 mod per_kilogram;
@@ -80,6 +86,18 @@ pub enum Subject {
     Marking,
     /// How a lamb grows to eight weeks.
     Growth,
+    /// How fast a lamb grew between two weights.
+    Gain,
+    /// What a lamb would weigh at a set age, were it like the others.
+    AdjustedWeight,
+    /// Until when meat or milk of a treated animal may not be used.
+    Withholding,
+    /// A season in figures.
+    FlockFigures,
+    /// When lambs are lost.
+    Losses,
+    /// How many lambs of a birth weight live.
+    Survival,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -113,5 +131,11 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Navel, navel::SOURCES),
         (Subject::Marking, marking::SOURCES),
         (Subject::Growth, growth::SOURCES),
+        (Subject::Gain, gain::SOURCES),
+        (Subject::AdjustedWeight, adjusted_weight::SOURCES),
+        (Subject::Withholding, withholding::SOURCES),
+        (Subject::FlockFigures, flock_figures::SOURCES),
+        (Subject::Losses, losses::SOURCES),
+        (Subject::Survival, survival::SOURCES),
     ]
 }

@@ -100,3 +100,9 @@ fn is_pounds(unit: &str) -> bool {
 fn is_ounces(unit: &str) -> bool {
     matches!(unit, "oz" | "ounce" | "ounces")
 }
+
+impl std::iter::Sum for Mass {
+    fn sum<I: Iterator<Item = Self>>(masses: I) -> Self {
+        Self(masses.map(Self::as_kilograms).sum())
+    }
+}

@@ -104,6 +104,12 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Navel => "The navel",
         Subject::Marking => "Rings, tags, vaccine",
         Subject::Growth => "Growth to eight weeks",
+        Subject::Gain => "Gain between two weights",
+        Subject::AdjustedWeight => "Adjusted weights",
+        Subject::Withholding => "Withholding meat and milk",
+        Subject::FlockFigures => "The season in figures",
+        Subject::Losses => "When lambs are lost",
+        Subject::Survival => "Birth weight and survival",
     }
 }
 

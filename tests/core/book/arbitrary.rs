@@ -263,7 +263,7 @@ pub(crate) fn entries() -> impl Strategy<Value = Vec<Entry>> {
 }
 
 /// The same entries in three books that overlap.
-pub(super) fn three_books() -> impl Strategy<Value = [Book; 3]> {
+pub(crate) fn three_books() -> impl Strategy<Value = [Book; 3]> {
     (entries(), prop::collection::vec(0..8_u8, 20)).prop_map(|(entries, lots)| {
         let of = |book: u8| -> Book {
             let held = entries.iter().zip(&lots).filter(|(_, lot)| *lot & (1 << book) != 0);

@@ -1,5 +1,6 @@
 //! Published figures: every test opens with where its expected value was printed, and how that is known.
 
+mod adjusted_weight;
 mod birth_weight;
 mod body_temperature;
 mod bottle;
@@ -7,9 +8,12 @@ mod chill;
 mod cold_lamb;
 mod colostrum;
 mod feeds;
+mod flock_figures;
+mod gain;
 mod growth;
 mod labor;
 mod laws;
+mod losses;
 mod marking;
 mod mixing;
 mod navel;
@@ -18,12 +22,14 @@ mod pen_stay;
 mod powder;
 mod quality;
 mod sources;
+mod survival;
 mod ten_point;
 mod tube;
 mod vigor;
 mod warming;
 mod weaning;
 mod window;
+mod withholding;
 
 use yeanling_core::units::{Mass, Temperature, TimeDelta, Volume};
 

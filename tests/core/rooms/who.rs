@@ -14,7 +14,8 @@ struct Rule {
 /// The crate of the core, in which `crate::` is the core.
 const CORE: &str = "src/core";
 
-/// The rooms of the core. The arrows: units ← all, calendar too; source ← reckon; reckon ← watch; book ← flock ← watch.
+/// The rooms of the core. The arrows: units ← all, calendar too; source ← reckon; reckon ← watch, figures;
+/// book ← flock ← watch, figures.
 const IN_CORE: &[Rule] = &[
     Rule {
         room: "src/core",
@@ -59,6 +60,7 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::figures",
             "crate::calendar",
         ],
     },
@@ -71,6 +73,7 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::figures",
             "crate::calendar",
         ],
     },
@@ -83,6 +86,7 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::figures",
         ],
     },
     Rule {
@@ -93,22 +97,31 @@ const IN_CORE: &[Rule] = &[
             "crate::book",
             "crate::flock",
             "crate::watch",
+            "crate::figures",
             "crate::calendar",
         ],
     },
     Rule {
         room: "src/core/reckon",
-        never: &["crate::book", "crate::flock", "crate::watch", "crate::calendar"],
+        never: &["crate::book", "crate::flock", "crate::watch", "crate::figures", "crate::calendar"],
     },
     Rule {
         room: "src/core/book",
-        never: &["crate::source", "crate::reckon", "crate::flock", "crate::watch", "crate::calendar"],
+        never: &[
+            "crate::source",
+            "crate::reckon",
+            "crate::flock",
+            "crate::watch",
+            "crate::figures",
+            "crate::calendar",
+        ],
     },
     Rule {
         room: "src/core/flock",
-        never: &["crate::source", "crate::reckon", "crate::watch", "crate::calendar"],
+        never: &["crate::source", "crate::reckon", "crate::watch", "crate::figures", "crate::calendar"],
     },
-    Rule { room: "src/core/watch", never: &["crate::calendar"] },
+    Rule { room: "src/core/watch", never: &["crate::figures", "crate::calendar"] },
+    Rule { room: "src/core/figures", never: &["crate::source", "crate::watch", "crate::calendar"] },
 ];
 
 /// The rooms of the app.

@@ -1,0 +1,58 @@
+//! How fast a lamb grew between two weights: `(W₂ − W₁) ÷ days`, in grams a day.
+
+use super::cited::{ours, seen};
+use crate::source::Source;
+use crate::units::{Mass, Moment};
+
+/// Weights closer than this tell nothing of growth: what it drank weighs more (ours).
+pub const LEAST_DAYS: f64 = 1.0;
+
+/// No lamb grows faster than this, in grams a day (ours: twice what the fastest breeds are printed to gain); a weight
+/// that says so was mistyped.
+pub const MOST_GRAMS_A_DAY: f64 = 1000.0;
+
+/// No lamb loses more than this share of its weight and lives, in percent (ours).
+pub const MOST_LOST_PERCENT: f64 = 40.0;
+
+/// Where the figures were printed.
+pub const SOURCES: &[Source] = &[
+    seen("Penn State Extension", "Gain = (weight − birth weight) ÷ days", None, ""),
+    ours("At least a day between two weights; over 1000 g a day is a slip of the pen"),
+];
+
+/// What a lamb gained between two weights.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Gain {
+    /// In all; less than nothing when it lost.
+    pub kilograms: f64,
+    /// Over so many days.
+    pub days: f64,
+    /// A day.
+    pub grams_a_day: f64,
+}
+
+/// Returns the gain from one weight to a later one; none when they lie less than a day apart.
+///
+/// ```
+/// use yeanling_core::reckon::gain::gain;
+/// use yeanling_core::units::{Mass, Moment, TimeDelta};
+/// let born: Moment = "2026-03-01T04:00:00+01:00".parse().unwrap();
+/// let gain = gain((born, Mass::from_kilograms(4.0)), (born + TimeDelta::days(56), Mass::from_kilograms(20.0)));
+/// assert_eq!(format!("{:.0}", gain.unwrap().grams_a_day), "286");
+/// ```
+#[must_use]
+pub fn gain(before: (Moment, Mass), after: (Moment, Mass)) -> Option<Gain> {
+    let days = after.0.since(before.0).as_seconds_f64() / 86_400.0;
+    let kilograms = after.1.as_kilograms() - before.1.as_kilograms();
+    (days >= LEAST_DAYS).then(|| Gain { kilograms, days, grams_a_day: kilograms * 1000.0 / days })
+}
+
+/// Says whether a weight can follow another: no faster than any lamb grows, no more lost than one lives through.
+///
+/// Within the first day nothing is said, so that a second weighing can put the first one right.
+#[must_use]
+pub fn plausible(before: (Moment, Mass), after: (Moment, Mass)) -> bool {
+    let Some(gain) = gain(before, after) else { return true };
+    let lost = -gain.kilograms / before.1.as_kilograms() * 100.0;
+    gain.grams_a_day <= MOST_GRAMS_A_DAY && lost <= MOST_LOST_PERCENT
+}
