@@ -95,7 +95,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
         }),
         tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
         tab(Screen::More, words::MORE, |screen| {
-            matches!(screen, Screen::More | Screen::Help | Screen::Practice | Screen::Night)
+            matches!(screen, Screen::More | Screen::Help | Screen::Practice | Screen::Night | Screen::Year)
         }),
     ]
 }

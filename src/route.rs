@@ -42,6 +42,8 @@ pub enum Screen {
     Practice,
     /// The way to what has no tab.
     More,
+    /// The season in figures.
+    Year,
     /// The dark clock with the alarm.
     Night,
     /// An address that names no screen.
@@ -98,6 +100,7 @@ impl Screen {
             ["help"] => Self::Help,
             ["practice"] => Self::Practice,
             ["more"] => Self::More,
+            ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
         }
@@ -125,6 +128,7 @@ impl Screen {
             Self::Help => "#/help".to_owned(),
             Self::Practice => "#/practice".to_owned(),
             Self::More => "#/more".to_owned(),
+            Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
     }
@@ -157,6 +161,7 @@ mod tests {
             Screen::Help,
             Screen::Practice,
             Screen::More,
+            Screen::Year,
             Screen::Night,
         ] {
             assert_eq!(Screen::from_hash(&screen.hash()), screen);

@@ -1,4 +1,4 @@
-//! A chart: lines over a strip of ground, drawn once for all that is to be seen at a glance rather than read.
+//! A chart: lines, bars and spreads over a strip of ground, for what is to be seen at a glance rather than read.
 //!
 //! Places are fractions (0 to 1) from the foot at the left; the caller chooses the scales. Each line has a shape of
 //! its own (drawn, dashed, dots) before its ink, and what the chart shows is told in words for those who listen.
@@ -37,6 +37,20 @@ pub struct ChartLine {
     pub steps: bool,
 }
 
+/// A bar that stands on the foot.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Bar {
+    /// Its left edge.
+    pub from: f64,
+    /// Its right edge.
+    pub to: f64,
+    /// Its head.
+    pub head: f64,
+}
+
+/// How far a figure may lie from where it is drawn: place, lowest, highest.
+pub type Spread = (f64, f64, f64);
+
 /// A label beside or under the chart.
 pub type ChartTick = (f64, String);
 
@@ -51,6 +65,14 @@ pub struct Drawn {
     pub band: Vec<(f64, f64, f64)>,
     /// What the ground is, for the legend; empty for none.
     pub band_name: String,
+    /// The bars, from left to right.
+    pub bars: Vec<Bar>,
+    /// What the bars are, for the legend; empty for none.
+    pub bars_name: String,
+    /// The spreads, from left to right.
+    pub spreads: Vec<Spread>,
+    /// What the spreads are, for the legend; empty for none.
+    pub spreads_name: String,
     /// Labels under it.
     pub across: Vec<ChartTick>,
     /// Labels at the side.
@@ -86,12 +108,17 @@ fn y(at: f64) -> f64 {
 }
 
 fn chart(drawn: Drawn) -> AnyView {
-    let Drawn { label, lines, band, band_name, across, up, now } = drawn;
+    let Drawn { label, lines, band, band_name, bars, bars_name, spreads, spreads_name, across, up, now } =
+        drawn;
     let mut legend: Vec<AnyView> =
         lines.iter().map(|line| entry(line.kind.key(), line.name.clone())).collect();
-    if !band_name.is_empty() {
-        legend.push(entry("band", band_name));
+    for (kind, name) in [("band", band_name), ("bar", bars_name), ("spread", spreads_name)] {
+        if !name.is_empty() {
+            legend.push(entry(kind, name));
+        }
     }
+    let bars = bars.iter().map(bar).collect::<String>();
+    let spreads = spreads.iter().map(spread).collect::<String>();
     let rules =
         up.iter().map(|(at, _)| format!("M{LEFT:.1} {:.1}H{:.1}", y(*at), WIDE - RIGHT)).collect::<String>();
     let mut texts: Vec<AnyView> = Vec::new();
@@ -116,6 +143,8 @@ fn chart(drawn: Drawn) -> AnyView {
             <svg class="chart-drawing" viewBox=format!("0 0 {WIDE} {HIGH}") role="img" aria-label=label>
                 <path class="chart-band" d=area(&band) />
                 <path class="chart-rules" d=rules />
+                <path class="chart-bars" d=bars />
+                <path class="chart-spreads" d=spreads />
                 {now}
                 {paths}
                 {texts}
@@ -156,6 +185,18 @@ fn drawn_line(line: &ChartLine) -> AnyView {
         <path class="chart-dots" d=dots />
     }
     .into_any()
+}
+
+/// Returns a bar as a path, with a hair of ground between it and the next.
+fn bar(bar: &Bar) -> String {
+    let (left, right) = (x(bar.from) + 0.5, x(bar.to) - 0.5);
+    format!("M{left:.1} {:.1}V{:.1}H{right:.1}V{:.1}z", y(0.0), y(bar.head), y(0.0))
+}
+
+/// Returns a spread as a path: a stroke with a foot and a head.
+fn spread(&(at, low, high): &Spread) -> String {
+    let (x, low, high) = (x(at), y(low), y(high));
+    format!("M{x:.1} {low:.1}V{high:.1}M{:.1} {low:.1}h8M{:.1} {high:.1}h8", x - 4.0, x - 4.0)
 }
 
 /// Returns a small disc as a path.

@@ -15,6 +15,7 @@ mod night;
 mod pens;
 mod practice;
 mod watch;
+mod year;
 
 use crate::signals::prelude::*;
 
@@ -40,6 +41,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         Screen::More => view! { <more::More /> }.into_any(),
+        Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
     }

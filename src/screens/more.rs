@@ -7,9 +7,9 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
-use crate::words::{more as words, night};
+use crate::words::{more as words, night, year};
 
-/// Leads to the night, the farm's choices, the help and the made-up flock.
+/// Leads to the night, the year, the farm's choices, the help and the made-up flock.
 #[component]
 pub(crate) fn More() -> impl IntoView {
     let farm = use_farm();
@@ -28,6 +28,12 @@ pub(crate) fn More() -> impl IntoView {
                     text=night::SUB
                     state=Signal::stored(RowState::Coming)
                     href=Screen::Night.hash()
+                />
+                <Row
+                    name=year::TITLE
+                    text=year::SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Year.hash()
                 />
                 <Row
                     name=words::PRACTICE

@@ -163,7 +163,8 @@ fn long_date(day: NaiveDate) -> String {
     format!("{} {}", short_date(day), day.year())
 }
 
-fn short_date(day: NaiveDate) -> String {
+/// Returns a day without its year: "25 Feb".
+pub fn short_date(day: NaiveDate) -> String {
     const MONTHS: [&str; 12] =
         ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
     let month = usize::try_from(day.month0()).ok().and_then(|month| MONTHS.get(month)).unwrap_or(&"");

@@ -31,3 +31,4 @@ pub(crate) mod refusals;
 pub(crate) mod watch;
 pub(crate) mod weaning;
 pub(crate) mod why;
+pub(crate) mod year;

@@ -181,6 +181,7 @@ fn weight(lamb: &Lamb, system: System) -> Option<(Drawn, String, Option<WhyText>
             },
         ),
         now: None,
+        ..Drawn::default()
     };
     let expected = expected(born, age).ok().flatten();
     let stands = expected
