@@ -170,7 +170,7 @@ pub(crate) fn losses_label(losses: &[Loss]) -> String {
 /// Tells the chart of births in words.
 pub(crate) fn by_day_label(days: &[(NaiveDate, u32)]) -> String {
     let births: u32 = days.iter().map(|(_, births)| births).sum();
-    let most = days.iter().max_by_key(|(_, births)| *births);
+    let most = days.iter().rev().max_by_key(|(_, births)| *births);
     let most =
         most.map(|(day, births)| format!(" Most on {}: {births}.", short_date(*day))).unwrap_or_default();
     format!("{births} lambs on {} days.{most}", days.len())

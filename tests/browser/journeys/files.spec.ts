@@ -1,12 +1,10 @@
 // A file that is no whole book changes nothing, and the message says what is wrong and what to do.
-import { createHash } from "node:crypto";
 import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Phone } from "../barn";
+import { seal } from "../scribe";
 import { expect, test } from "../watching";
-
-const seal = (entries: unknown[]) => `sha256-${createHash("sha256").update(JSON.stringify(entries)).digest("hex")}`;
 
 test("every bad file is refused in words, and the book stays as it was", async ({ page }) => {
   const phone = new Phone(page);

@@ -114,6 +114,10 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   "watch-by-place": async (phone) => phone.tap("By place"),
   pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
   "hand-over": async (phone) => phone.tab("Hand over"),
+  year: async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/year"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Year");
+  },
   more: async (phone) => phone.tab("More"),
   night: async (phone) => phone.tap("Night"),
   help: async (phone) => {

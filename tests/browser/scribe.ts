@@ -1,0 +1,34 @@
+// Writes book files as a phone would: every entry with an id of its own, in the order in which it was noted.
+import { createHash } from "node:crypto";
+
+/** Returns the digest under which entries travel. */
+export const seal = (entries: unknown[]) =>
+  `sha256-${createHash("sha256").update(JSON.stringify(entries)).digest("hex")}`;
+
+/** A phone that is not here, and what was noted on it. */
+export class Scribe {
+  private readonly entries: { id: string; device: string; noted: string; at: string; event: unknown }[] = [];
+  private readonly device = "019c0000-0000-7000-8000-00000000d001";
+
+  /** Notes a fact that happened at this instant; returns its id. */
+  note(at: Date, event: unknown): string {
+    const id = `019c0000-0000-7000-8000-${(this.entries.length + 1).toString(16).padStart(12, "0")}`;
+    const instant = at.toISOString().replace("Z", "+00:00");
+    this.entries.push({ id, device: this.device, noted: instant, at: instant, event });
+    return id;
+  }
+
+  /** Returns the file. */
+  file(): string {
+    const { entries } = this;
+    return JSON.stringify({
+      format: "yeanling-book",
+      version: 1,
+      made: entries.at(-1)?.noted,
+      device: this.device,
+      count: entries.length,
+      digest: seal(entries),
+      entries,
+    });
+  }
+}
