@@ -1,7 +1,8 @@
 //! What was noted, what is, what is due, and what the handbooks say: the whole of Yeanling but its face.
 //!
 //! The book makes the flock, the flock makes the watch and the season's figures; `reckon` stands beside them. There is no browser here, no
-//! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down.
+//! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down,
+//! `spreadsheet` plain tables.
 
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
@@ -12,5 +13,6 @@ pub mod flock;
 pub mod practice;
 pub mod reckon;
 pub mod source;
+pub mod spreadsheet;
 pub mod units;
 pub mod watch;

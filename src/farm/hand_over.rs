@@ -15,6 +15,9 @@ pub(super) const PLAIN: &str = "text/plain";
 /// The media type of a calendar file.
 const CALENDAR: &str = "text/calendar";
 
+/// The media type of a table.
+const TABLE: &str = "text/csv";
+
 impl Farm {
     /// Returns the book as a file: its name and its text.
     #[must_use]
@@ -78,10 +81,15 @@ impl Farm {
     /// # Errors
     /// The sheet was closed, or the browser failed.
     pub async fn give_calendar(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        match files::share(name, text, CALENDAR).await {
-            Err(FileTrouble::CannotShare) => files::save(name, text, CALENDAR),
-            other => other,
-        }
+        give(name, text, CALENDAR).await
+    }
+
+    /// Hands a table to the phone, by its share sheet where that takes one, else among its downloads.
+    ///
+    /// # Errors
+    /// The sheet was closed, or the browser failed.
+    pub async fn give_table(self, name: &str, text: &str) -> Result<(), FileTrouble> {
+        give(name, text, TABLE).await
     }
 
     /// Returns the file that was shared to the app, or waits for one that is opened with it.
@@ -93,6 +101,13 @@ impl Farm {
             Ok(None) => shared::opened(MOST_BYTES).await,
             found => found,
         }
+    }
+}
+
+async fn give(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {
+    match files::share(name, text, media).await {
+        Err(FileTrouble::CannotShare) => files::save(name, text, media),
+        other => other,
     }
 }
 

@@ -87,7 +87,9 @@ pub(crate) fn of(share: Share) -> String {
         Of::Born => "born",
         Of::BornAlive => "born alive",
     };
-    format!("{} of {} {of}", share.count, share.of)
+    // More than all of them are no part of them.
+    let from = if share.count > share.of { "from" } else { "of" };
+    format!("{} {from} {} {of}", share.count, share.of)
 }
 
 /// Returns a share in percent, to a tenth.
@@ -195,7 +197,10 @@ mod tests {
     #[test]
     fn a_share_says_what_it_is_one_of() {
         let share = Share { count: 385, of: 200, denominator: Of::PutToRam };
-        assert_eq!((percent(share).as_str(), of(share).as_str()), ("*192.5 %*", "385 of 200 put to the ram"));
+        assert_eq!(
+            (percent(share).as_str(), of(share).as_str()),
+            ("*192.5 %*", "385 from 200 put to the ram")
+        );
         assert_eq!(each(share), "*1.93*");
     }
 

@@ -7,5 +7,6 @@ mod flock;
 mod handbook;
 mod rooms;
 mod scribe;
+mod spreadsheet;
 mod units;
 mod watch;

@@ -2,18 +2,21 @@
 
 mod kept;
 mod send;
+mod spreadsheet;
 mod take;
 mod twice;
 
 use crate::signals::prelude::*;
 
-use crate::parts::{Page, Title};
+use crate::farm::use_farm;
+use crate::parts::{Page, Title, live};
 use crate::pieces::{Standing, Top};
 use crate::words::hand_over as words;
 
 /// Hands the book from phone to phone.
 #[component]
 pub(crate) fn HandOver() -> impl IntoView {
+    let farm = use_farm();
     view! {
         <Page>
             <Top />
@@ -22,6 +25,7 @@ pub(crate) fn HandOver() -> impl IntoView {
             <send::Send />
             <take::Take />
             <twice::Twice />
+            {live(move || (!farm.is_made_up()).then(|| view! { <spreadsheet::Spreadsheet /> }).into_any())}
             <kept::HowKept />
         </Page>
     }

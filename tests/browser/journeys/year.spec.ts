@@ -87,3 +87,36 @@ test("a lamb struck leaves the figures, and comes back with them", async ({ page
   await phone.open("#/year");
   await expect(figure(page, "Died before weaning")).toContainText("0 of 4 born alive");
 });
+
+test("the animals and their weights go to a spreadsheet", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-04-20T09:00:00Z") });
+  const phone = new Phone(page);
+  await phone.open();
+  const scribe = new Scribe();
+  season(scribe, new Date("2026-03-01T04:00:00Z"), 2, false);
+  scribe.note(new Date("2026-03-02T04:00:00Z"), { "ewe-came": { tag: "=1+1" } });
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  const table = async (name: string) => {
+    const download = page.waitForEvent("download");
+    await phone.tap(name);
+    const file = await download;
+    const chunks: Buffer[] = [];
+    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+    const text = Buffer.concat(chunks).toString("utf8");
+    return { name: file.suggestedFilename(), rows: text.split("\r\n").map((row) => row.split(",")) };
+  };
+  const animals = await table("Animals");
+  expect(animals.name).toBe("yeanling-animals-2026-04-20.csv");
+  // Heads, three ewes, four lambs, and the empty end of the last line.
+  expect(animals.rows).toHaveLength(9);
+  expect(animals.rows.every((row, place) => row.length === (place === 8 ? 1 : 15))).toBe(true);
+  expect(animals.rows.map((row) => row[2])).toContain("Ewe =1+1");
+  const dead = animals.rows.find((row) => row[2] === "2026-1b");
+  expect(dead?.slice(9, 11)).toEqual(["4.00", "4.00"]);
+  expect(dead?.at(-1)).toBe("cold");
+  const weights = await table("Weights");
+  expect(weights.rows).toHaveLength(6);
+  await phone.tap("Feeds");
+  await expect(page.getByText("There is nothing of this kind in the book yet.")).toBeVisible();
+});

@@ -14,7 +14,7 @@ struct Rule {
 /// The crate of the core, in which `crate::` is the core.
 const CORE: &str = "src/core";
 
-/// The rooms of the core. The arrows: units ← all, calendar too; source ← reckon; reckon ← watch, figures;
+/// The rooms of the core. The arrows: units ← all, calendar and spreadsheet too; source ← reckon; reckon ← watch, figures;
 /// book ← flock ← watch, figures.
 const IN_CORE: &[Rule] = &[
     Rule {
@@ -62,6 +62,7 @@ const IN_CORE: &[Rule] = &[
             "crate::watch",
             "crate::figures",
             "crate::calendar",
+            "crate::spreadsheet",
         ],
     },
     Rule {
@@ -75,6 +76,7 @@ const IN_CORE: &[Rule] = &[
             "crate::watch",
             "crate::figures",
             "crate::calendar",
+            "crate::spreadsheet",
         ],
     },
     Rule {
@@ -90,6 +92,20 @@ const IN_CORE: &[Rule] = &[
         ],
     },
     Rule {
+        room: "src/core/spreadsheet.rs",
+        never: &[
+            "crate::source",
+            "crate::practice",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+            "crate::figures",
+            "crate::calendar",
+            "crate::spreadsheet",
+        ],
+    },
+    Rule {
         room: "src/core/practice",
         never: &[
             "crate::source",
@@ -99,11 +115,19 @@ const IN_CORE: &[Rule] = &[
             "crate::watch",
             "crate::figures",
             "crate::calendar",
+            "crate::spreadsheet",
         ],
     },
     Rule {
         room: "src/core/reckon",
-        never: &["crate::book", "crate::flock", "crate::watch", "crate::figures", "crate::calendar"],
+        never: &[
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+            "crate::figures",
+            "crate::calendar",
+            "crate::spreadsheet",
+        ],
     },
     Rule {
         room: "src/core/book",
@@ -114,14 +138,25 @@ const IN_CORE: &[Rule] = &[
             "crate::watch",
             "crate::figures",
             "crate::calendar",
+            "crate::spreadsheet",
         ],
     },
     Rule {
         room: "src/core/flock",
-        never: &["crate::source", "crate::reckon", "crate::watch", "crate::figures", "crate::calendar"],
+        never: &[
+            "crate::source",
+            "crate::reckon",
+            "crate::watch",
+            "crate::figures",
+            "crate::calendar",
+            "crate::spreadsheet",
+        ],
     },
-    Rule { room: "src/core/watch", never: &["crate::figures", "crate::calendar"] },
-    Rule { room: "src/core/figures", never: &["crate::source", "crate::watch", "crate::calendar"] },
+    Rule { room: "src/core/watch", never: &["crate::figures", "crate::calendar", "crate::spreadsheet"] },
+    Rule {
+        room: "src/core/figures",
+        never: &["crate::source", "crate::watch", "crate::calendar", "crate::spreadsheet"],
+    },
 ];
 
 /// The rooms of the app.

@@ -1,0 +1,153 @@
+//! Tables of the book for a spreadsheet, handed to the phone as files.
+
+use crate::signals::prelude::*;
+use leptos::task::spawn_local;
+use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::spreadsheet::{Cell, write};
+use yeanling_core::units::{Mass, System, Volume};
+
+use crate::farm::{FileTrouble, use_farm};
+use crate::parts::{Button, Buttons, Section};
+use crate::words::{animals, hand_over, noted, spreadsheet as words};
+
+/// A table: its heads and its rows.
+type Table = (Vec<&'static str>, Vec<Vec<Cell>>);
+
+/// Hands tables over; nothing of the made-up flock.
+#[component]
+pub(super) fn Spreadsheet() -> impl IntoView {
+    let farm = use_farm();
+    let said = RwSignal::new(String::new());
+    let hand = move |what: &'static str, table: fn(&Flock) -> Table| {
+        move || {
+            let (heads, rows) = farm.peek(|ground| table(&ground.flock));
+            if rows.is_empty() {
+                said.set(words::NOTHING.to_owned());
+                return;
+            }
+            let day = farm.peek_now().local().date().to_string();
+            let (name, text) = (words::file(what, &day), write(&heads, rows));
+            spawn_local(async move {
+                said.set(match farm.give_table(&name, &text).await {
+                    Ok(()) => words::GIVEN.to_owned(),
+                    Err(FileTrouble::Failed(browser)) => hand_over::not_saved(&browser),
+                    Err(FileTrouble::Closed | FileTrouble::CannotShare | FileTrouble::TooLarge(_)) => {
+                        String::new()
+                    }
+                });
+            });
+        }
+    };
+    view! {
+        <Section title=words::TITLE>
+            <p>{words::SUB}</p>
+            <Buttons columns=3>
+                <Button label=words::ANIMALS on_press=hand(words::ANIMALS, all_animals) />
+                <Button label=words::WEIGHTS on_press=hand(words::WEIGHTS, all_weights) />
+                <Button label=words::FEEDS on_press=hand(words::FEEDS, all_feeds) />
+            </Buttons>
+            <p role="status">{said}</p>
+        </Section>
+    }
+}
+
+fn text(text: impl Into<String>) -> Cell {
+    Cell::Text(text.into())
+}
+
+fn mass(mass: Mass, system: System) -> f64 {
+    match system {
+        System::Metric => mass.as_kilograms(),
+        System::Us => mass.as_pounds(),
+    }
+}
+
+fn volume(volume: Volume, system: System) -> Cell {
+    match system {
+        System::Metric => Cell::Number(volume.as_milliliters(), 0),
+        System::Us => Cell::Number(volume.as_fluid_ounces(), 1),
+    }
+}
+
+fn dam(flock: &Flock, lamb: &Lamb) -> Cell {
+    Cell::text(lamb.dam.map(|dam| animals::ewe_of(flock, dam)))
+}
+
+/// Lambs in the order of their births.
+fn lambs(flock: &Flock) -> impl Iterator<Item = &Lamb> {
+    flock.births().filter_map(|(_, id)| flock.lambs.get(&id))
+}
+
+fn all_animals(flock: &Flock) -> Table {
+    let system = flock.practice.system;
+    let ewes = flock.ewes.values().map(ewe);
+    let rows = ewes.chain(lambs(flock).map(|one| lamb(flock, one, system))).collect();
+    (words::animals(system).to_vec(), rows)
+}
+
+fn ewe(ewe: &Ewe) -> Vec<Cell> {
+    let mut row = vec![text(ewe.id.to_string()), text(words::EWE), text(animals::ewe(ewe)), Cell::Nothing];
+    row.push(Cell::At(ewe.came));
+    row.resize(13, Cell::Nothing);
+    row.push(Cell::at(ewe.died.as_ref().map(|death| death.at)));
+    row.push(Cell::text(ewe.died.as_ref().map(|death| noted::cause(death.cause).to_owned())));
+    row
+}
+
+fn lamb(flock: &Flock, lamb: &Lamb, system: System) -> Vec<Cell> {
+    let alive = if lamb.born_alive { words::YES } else { words::NO };
+    let litter = flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
+    let last = lamb.weights.last();
+    let died = lamb.died.as_ref();
+    vec![
+        text(lamb.id.to_string()),
+        text(words::LAMB),
+        text(animals::lamb(flock, lamb)),
+        dam(flock, lamb),
+        Cell::At(lamb.born),
+        Cell::text(lamb.sex.map(|sex| animals::sex(Some(sex)).to_owned())),
+        text(alive),
+        text(litter.to_string()),
+        Cell::text(lamb.ease.map(|ease| words::ease(ease).to_string())),
+        Cell::number(lamb.birth_weight().map(|birth| mass(birth, system)), 2),
+        Cell::number(last.map(|last| mass(last.mass, system)), 2),
+        Cell::at(last.map(|last| last.at)),
+        Cell::at(lamb.weaned),
+        Cell::at(died.map(|death| death.at)),
+        Cell::text(died.map(|death| noted::cause(death.cause).to_owned())),
+    ]
+}
+
+fn all_weights(flock: &Flock) -> Table {
+    let system = flock.practice.system;
+    let rows = lambs(flock).flat_map(|lamb| {
+        lamb.weights.iter().map(move |weight| {
+            vec![
+                text(lamb.id.to_string()),
+                text(animals::lamb(flock, lamb)),
+                dam(flock, lamb),
+                Cell::At(weight.at),
+                Cell::Number(weight.at.since(lamb.born).as_seconds_f64() / 86_400.0, 1),
+                Cell::Number(mass(weight.mass, system), 2),
+            ]
+        })
+    });
+    (words::weights(system).to_vec(), rows.collect())
+}
+
+fn all_feeds(flock: &Flock) -> Table {
+    let system = flock.practice.system;
+    let rows = lambs(flock).flat_map(|lamb| {
+        lamb.feeds.iter().map(move |feed| {
+            vec![
+                text(lamb.id.to_string()),
+                text(animals::lamb(flock, lamb)),
+                Cell::At(feed.at),
+                volume(feed.volume, system),
+                text(noted::milk(feed.milk)),
+                text(noted::way(feed.way)),
+            ]
+        })
+    });
+    (words::feeds(system).to_vec(), rows.collect())
+}

@@ -1,0 +1,88 @@
+//! The heads and the words of the tables for a spreadsheet.
+
+use yeanling_core::book::Ease;
+use yeanling_core::units::System;
+
+/// Heads the way out.
+pub(crate) const TITLE: &str = "To a spreadsheet";
+/// Explains it.
+pub(crate) const SUB: &str =
+    "One row an animal, a weight or a feed, as CSV. To keep the book itself, send the book.";
+/// One row an animal.
+pub(crate) const ANIMALS: &str = "Animals";
+/// One row a weight.
+pub(crate) const WEIGHTS: &str = "Weights";
+/// One row a feed by hand.
+pub(crate) const FEEDS: &str = "Feeds";
+/// Says that it was handed to the phone.
+pub(crate) const GIVEN: &str = "Handed to your phone.";
+/// Says that there is nothing to write.
+pub(crate) const NOTHING: &str = "There is nothing of this kind in the book yet.";
+/// A ewe.
+pub(crate) const EWE: &str = "ewe";
+/// A lamb.
+pub(crate) const LAMB: &str = "lamb";
+/// It is so.
+pub(crate) const YES: &str = "yes";
+/// It is not so.
+pub(crate) const NO: &str = "no";
+
+/// Returns the heads of the animals.
+pub(crate) const fn animals(system: System) -> [&'static str; 15] {
+    let (birth, last) = match system {
+        System::Metric => ("birth weight (kg)", "last weight (kg)"),
+        System::Us => ("birth weight (lb)", "last weight (lb)"),
+    };
+    [
+        "id",
+        "kind",
+        "name",
+        "dam",
+        "born or came",
+        "sex",
+        "born alive",
+        "born as one of",
+        "birth ease (1-6)",
+        birth,
+        last,
+        "last weighed",
+        "weaned",
+        "died",
+        "cause",
+    ]
+}
+
+/// Returns the heads of the weights.
+pub(crate) const fn weights(system: System) -> [&'static str; 6] {
+    let weight = match system {
+        System::Metric => "weight (kg)",
+        System::Us => "weight (lb)",
+    };
+    ["id", "name", "dam", "weighed", "age (days)", weight]
+}
+
+/// Returns the heads of the feeds.
+pub(crate) const fn feeds(system: System) -> [&'static str; 6] {
+    let volume = match system {
+        System::Metric => "volume (ml)",
+        System::Us => "volume (fl oz)",
+    };
+    ["id", "name", "fed", volume, "milk", "by"]
+}
+
+/// Returns the grade of a birth on its printed scale.
+pub(crate) const fn ease(ease: Ease) -> u8 {
+    match ease {
+        Ease::Alone => 1,
+        Ease::SlightByHand => 2,
+        Ease::HardByHand => 3,
+        Ease::Vet => 4,
+        Ease::Surgery => 5,
+        Ease::PlannedSurgery => 6,
+    }
+}
+
+/// Returns the name of a file: "yeanling-animals-2026-02-25.csv".
+pub(crate) fn file(what: &str, day: &str) -> String {
+    format!("yeanling-{}-{day}.csv", what.to_lowercase())
+}
