@@ -16,7 +16,7 @@ mod volume;
 
 pub use bounds::{Bounds, OutOfBounds, Why};
 pub use brix::Brix;
-pub use chrono::{NaiveTime, TimeDelta};
+pub use chrono::{NaiveDate, NaiveDateTime, NaiveTime, TimeDelta};
 pub use length::Length;
 pub use mass::Mass;
 pub use moment::{Moment, MomentError};

@@ -17,6 +17,7 @@ mod passive_transfer;
 mod pen_stay;
 mod powder;
 mod quality;
+mod season;
 mod sources;
 mod ten_point;
 mod tube;

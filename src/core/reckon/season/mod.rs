@@ -1,0 +1,51 @@
+//! The season ahead: from ram in to dates, nights, pens, feed and a shopping list.
+//!
+//! A day is counted from ram in: day 0 is the day he went in. A night is a date, from midnight to midnight.
+
+pub mod bounds;
+pub mod conception;
+pub mod cycles;
+pub mod forecast;
+pub mod gestation;
+pub mod litters;
+pub mod mating;
+
+mod chances;
+mod days;
+
+use crate::source::Source;
+
+/// Names one calculation of the season, so that its sources can be listed under a heading.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Subject {
+    /// How long a ewe carries.
+    Gestation,
+    /// When a ram is with his ewes.
+    Mating,
+    /// How a group holds cycle by cycle.
+    Cycles,
+    /// The flock's own share that holds.
+    Conception,
+    /// How many lambs a lambing brings.
+    Litters,
+    /// How many births to expect each night.
+    Forecast,
+}
+
+/// Returns every source of every calculation of the season, in the order of the season.
+///
+/// ```
+/// use yeanling_core::reckon::season::all_sources;
+/// assert!(all_sources().iter().all(|(_, sources)| !sources.is_empty()));
+/// ```
+#[must_use]
+pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
+    vec![
+        (Subject::Gestation, gestation::SOURCES),
+        (Subject::Mating, mating::SOURCES),
+        (Subject::Cycles, cycles::SOURCES),
+        (Subject::Conception, conception::SOURCES),
+        (Subject::Litters, litters::SOURCES),
+        (Subject::Forecast, forecast::SOURCES),
+    ]
+}
