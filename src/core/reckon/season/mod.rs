@@ -5,10 +5,12 @@
 pub mod bounds;
 pub mod conception;
 pub mod cycles;
+pub mod ewe;
 pub mod forecast;
 pub mod gestation;
 pub mod litters;
 pub mod mating;
+pub mod pens;
 
 mod chances;
 mod days;
@@ -30,6 +32,10 @@ pub enum Subject {
     Litters,
     /// How many births to expect each night.
     Forecast,
+    /// When one ewe will lamb.
+    Ewe,
+    /// How many bonding pens will be wanted.
+    Pens,
 }
 
 /// Returns every source of every calculation of the season, in the order of the season.
@@ -47,5 +53,7 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Conception, conception::SOURCES),
         (Subject::Litters, litters::SOURCES),
         (Subject::Forecast, forecast::SOURCES),
+        (Subject::Ewe, ewe::SOURCES),
+        (Subject::Pens, pens::SOURCES),
     ]
 }

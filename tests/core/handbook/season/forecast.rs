@@ -183,5 +183,7 @@ fn chances_that_are_none_make_no_curve() {
     }
     let curve = Curve::new(1, date("2027-03-01"), vec![0.25, 0.75], Litters::default()).expect("chances");
     near(curve.lambs_at_all(), 1.0, 1e-12);
-    assert_eq!([-1, 0, 1, 2].map(|day| curve.on(date("2027-03-01") + days(day))), [0.0, 0.25, 0.75, 0.0]);
+    for (day, chance) in [(-1, 0.0), (0, 0.25), (1, 0.75), (2, 0.0)] {
+        near(curve.on(date("2027-03-01") + days(day)), chance, 0.0);
+    }
 }

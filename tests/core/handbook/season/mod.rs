@@ -5,11 +5,13 @@
 mod bounds;
 mod conception;
 mod cycles;
+mod ewe;
 mod forecast;
 mod gestation;
 mod laws;
 mod litters;
 mod mating;
+mod pens;
 
 use yeanling_core::reckon::season::cycles::Conception;
 use yeanling_core::reckon::season::forecast::Group;
