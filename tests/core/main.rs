@@ -6,5 +6,6 @@ mod flock;
 mod handbook;
 mod rooms;
 mod scribe;
+mod tags;
 mod units;
 mod watch;

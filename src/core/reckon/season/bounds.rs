@@ -15,6 +15,8 @@ pub enum Figure {
     Cycles,
     /// Ewes in a group, or in all groups together.
     Ewes,
+    /// Lambs to be born.
+    Lambs,
     /// The share of litters of one size; no unit.
     LitterShare,
     /// The shares of all litter sizes together; no unit.

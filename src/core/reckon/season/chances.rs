@@ -4,7 +4,7 @@
 //! all. Where each `q₀` is large, as on any one night, it is had in near-linear time from `G′ = G · Σ n·Q′/Q`, the same
 //! convolution as a series; the others are multiplied in one by one.
 
-use super::days::counted;
+use super::days::{counted, whole};
 
 /// The most of one thing that one ewe brings.
 pub(super) const MOST_EACH: usize = 4;
@@ -167,4 +167,9 @@ fn usize_of(number: u32) -> usize {
 
 fn u32_of(number: usize) -> u32 {
     u32::try_from(number).unwrap_or(u32::MAX)
+}
+
+/// Returns the least whole number not under this one, as a count; what is a hair over a whole number is that number.
+pub(super) fn rounded_up(number: f64) -> u32 {
+    u32::try_from(whole((number - 1e-9).ceil()).max(0)).unwrap_or(u32::MAX)
 }

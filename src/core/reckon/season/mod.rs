@@ -3,14 +3,23 @@
 //! A day is counted from ram in: day 0 is the day he went in. A night is a date, from midnight to midnight.
 
 pub mod bounds;
+pub mod budget;
 pub mod conception;
+pub mod condition;
 pub mod cycles;
+pub mod dates;
 pub mod ewe;
+pub mod feed_steps;
 pub mod forecast;
 pub mod gestation;
 pub mod litters;
 pub mod mating;
+pub mod minerals;
 pub mod pens;
+pub mod ration;
+pub mod requirement;
+pub mod shopping;
+pub mod water;
 
 mod chances;
 mod days;
@@ -36,6 +45,24 @@ pub enum Subject {
     Ewe,
     /// How many bonding pens will be wanted.
     Pens,
+    /// The dates of a season.
+    Dates,
+    /// How a new feed is brought in.
+    FeedSteps,
+    /// What a ewe's condition should be.
+    Condition,
+    /// What a ewe needs in a day.
+    Requirement,
+    /// What feeds give her.
+    Ration,
+    /// Copper and selenium.
+    Minerals,
+    /// Hay and grain.
+    Budget,
+    /// Water and trough.
+    Water,
+    /// What to have in the house.
+    Shopping,
 }
 
 /// Returns every source of every calculation of the season, in the order of the season.
@@ -55,5 +82,14 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Forecast, forecast::SOURCES),
         (Subject::Ewe, ewe::SOURCES),
         (Subject::Pens, pens::SOURCES),
+        (Subject::Dates, dates::SOURCES),
+        (Subject::FeedSteps, feed_steps::SOURCES),
+        (Subject::Condition, condition::SOURCES),
+        (Subject::Requirement, requirement::SOURCES),
+        (Subject::Ration, ration::SOURCES),
+        (Subject::Minerals, minerals::SOURCES),
+        (Subject::Budget, budget::SOURCES),
+        (Subject::Water, water::SOURCES),
+        (Subject::Shopping, shopping::SOURCES),
     ]
 }

@@ -3,15 +3,24 @@
 //! Where a check names SciPy, its values came from SciPy 1.17.1; the script stands with the check.
 
 mod bounds;
+mod budget;
 mod conception;
+mod condition;
 mod cycles;
+mod dates;
 mod ewe;
+mod feed_steps;
 mod forecast;
 mod gestation;
 mod laws;
 mod litters;
 mod mating;
+mod minerals;
 mod pens;
+mod ration;
+mod requirement;
+mod shopping;
+mod water;
 
 use yeanling_core::reckon::season::cycles::Conception;
 use yeanling_core::reckon::season::forecast::Group;
