@@ -1,6 +1,7 @@
 //! `cargo xtask bench`: what the app weighs and what it asks of a hand, one `name value unit` a line.
 //!
 //! Nothing but such lines goes to standard output.
+use crate::forecast_ratio::forecast_ratio;
 use crate::say::say;
 use crate::watch_ratio::watch_ratio;
 use crate::{browser, build, handbook, worker};
@@ -16,6 +17,7 @@ pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
     say(&format!("watch_ratio_10k {:.2} times", watch_ratio()));
+    say(&format!("forecast_1000_ratio {:.2} times", forecast_ratio()?));
     handbook::figures()?;
     if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
 }

@@ -5,6 +5,7 @@ mod bench;
 mod browser;
 mod build;
 mod doctor;
+mod forecast_ratio;
 mod handbook;
 mod say;
 mod serve;

@@ -8,5 +8,6 @@ mod handbook;
 mod rooms;
 mod scribe;
 mod spreadsheet;
+mod tags;
 mod units;
 mod watch;

@@ -22,6 +22,7 @@ pub mod passive_transfer;
 pub mod pen_stay;
 pub mod powder;
 pub mod quality;
+pub mod season;
 pub mod survival;
 pub mod ten_point;
 pub mod tube;

@@ -21,6 +21,7 @@ mod passive_transfer;
 mod pen_stay;
 mod powder;
 mod quality;
+mod season;
 mod sources;
 mod survival;
 mod ten_point;

@@ -1,19 +1,22 @@
 //! Every figure names where it was printed.
 
-use yeanling_core::reckon::all_sources;
+use yeanling_core::reckon::{all_sources, season};
 use yeanling_core::source::Known;
 
 #[test]
 fn every_source_can_be_cited() {
     // Source: ours.
-    for (subject, sources) in all_sources() {
+    let season =
+        season::all_sources().into_iter().map(|(subject, sources)| (format!("{subject:?}"), sources));
+    let all = all_sources().into_iter().map(|(subject, sources)| (format!("{subject:?}"), sources));
+    for (subject, sources) in all.chain(season) {
         for source in sources {
             let named = match source.known {
                 Known::Seen => !source.authors.is_empty() || !source.place.is_empty(),
                 Known::Memory => !source.authors.is_empty() || !source.title.is_empty(),
                 Known::CommonPractice | Known::Ours => source.authors.is_empty() && !source.title.is_empty(),
             };
-            assert!(named, "{subject:?}: {source:?}");
+            assert!(named, "{subject}: {source:?}");
         }
     }
 }

@@ -240,7 +240,7 @@ const IN_APP: &[Rule] = &[
 const BROWSER_ALONE: &[&str] = &["::web_sys", "gloo_storage", "indexed_db_futures"];
 
 /// The crates that the core is made of.
-const CORE_CRATES: &[&str] = &["chrono", "serde", "serde_json", "sha2", "thiserror", "uuid"];
+const CORE_CRATES: &[&str] = &["chrono", "libm", "serde", "serde_json", "sha2", "thiserror", "uuid"];
 
 /// Returns what a file mentions, with `use` trees laid out and `super` followed.
 fn mentions(file: &File) -> Vec<String> {

@@ -1,0 +1,443 @@
+//! When one ewe will lamb: her group's days, narrowed by crayon marks, by a scan, and by the signs she shows.
+//!
+//! `P(night | not lambed yet) ∝ Σ w·[F(t+1; a, b) − F(t; a, b)] × sign`: what lies before now has no weight, and what she
+//! has left of the whole is one again. A mark names the day of mating nine times in ten, otherwise an earlier mark or
+//! the group does. A sign multiplies the nights that follow it.
+
+use super::bounds::{AGE_AT_SCAN, DAYS_BETWEEN_LOOKS, LAMBS_AT_SCAN, Refused};
+use super::cycles::{Conception, cycles};
+use super::days::{between, counted, float, later, whole};
+use super::forecast::Curve;
+use super::gestation::{Gestation, lambed_by, reach_days};
+use super::litters::Litters;
+use super::mating::Mating;
+use crate::reckon::cited::{common, ours};
+use crate::source::Source;
+use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
+
+/// How often a mark names the mating that held (ours: about nine times in ten).
+pub const MARK_RIGHT: f64 = 0.9;
+
+/// The spread of the age that a scan gives, in days (ours).
+pub const SCAN_SPREAD_DAYS: f64 = 3.0;
+
+/// A scan sooner than so many days after ram in counts no lambs (ours; 40 and more is usual, memory).
+pub const SCAN_FROM_DAY: i64 = 30;
+
+/// Where the figures were printed.
+pub const SOURCES: &[Source] = &[
+    common(
+        "In the last day: the udder very tight, slack under the tail, off by herself, down and up, discharge",
+    ),
+    ours(
+        "A crayon mark names the right mating nine times in ten, else an earlier mark or the whole group does",
+    ),
+    ours("The age at a scan is right to 3 d either way, two times in three"),
+    ours("A sign multiplies the chance of the hours after it; of several only the strongest counts"),
+    ours("First and last day leave out one in a hundred at either end"),
+];
+
+/// What a ewe shows before she lambs.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Sign {
+    /// Swollen and slack under the tail.
+    Slack,
+    /// Off by herself.
+    Apart,
+    /// A discharge.
+    Discharge,
+    /// The udder very tight.
+    UdderTight,
+    /// Down and up, circling, pawing.
+    Restless,
+}
+
+/// By how much a sign multiplies the chance of the hours that follow it, until so many hours after it.
+pub type Steps = &'static [(u16, f64)];
+
+impl Sign {
+    /// All of them, the weakest first.
+    pub const ALL: [Self; 5] = [Self::Slack, Self::Apart, Self::Discharge, Self::UdderTight, Self::Restless];
+
+    /// Returns how often the sign is seen so many hours before lambing, against days before (ours).
+    ///
+    /// A tight udder is taken to be 20 times as common in the last day as in the days before, 6 times in the day before
+    /// that: it outweighs any date. Restless is 40 times as common in the last 12 hours.
+    #[must_use]
+    pub const fn steps(self) -> Steps {
+        match self {
+            Self::Slack => &[(48, 3.0)],
+            Self::Apart => &[(24, 8.0)],
+            Self::Discharge => &[(24, 12.0)],
+            Self::UdderTight => &[(24, 20.0), (48, 6.0), (72, 2.0)],
+            Self::Restless => &[(12, 40.0), (24, 10.0)],
+        }
+    }
+
+    /// Returns the factor for lambing so many days after the sign.
+    fn factor(self, days: f64) -> f64 {
+        let step = self.steps().iter().find(|(hours, _)| days < f64::from(*hours) / 24.0);
+        step.map_or(1.0, |(_, factor)| *factor)
+    }
+}
+
+/// What a scan said.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Scan {
+    /// When.
+    pub on: NaiveDate,
+    /// How many lambs; none of it if only the age was told.
+    pub lambs: Option<u8>,
+    /// How old the lambs were, in days, if that was told.
+    pub age_days: Option<u16>,
+}
+
+/// What is known of one ewe.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Evidence {
+    /// When the ram was with her group.
+    pub mating: Mating,
+    /// The share of her group that holds in a cycle.
+    pub conception: Conception,
+    /// How long she carries.
+    pub gestation: Gestation,
+    /// The days on which a fresh crayon mark was seen on her.
+    pub marks: Vec<NaiveDate>,
+    /// How often crayons are looked at, in days: a mark is at most so old. 1 is each day.
+    pub look_days: u8,
+    /// Her scan.
+    pub scan: Option<Scan>,
+    /// The signs that were seen on her, and when; those after now do not count.
+    pub signs: Vec<(Sign, NaiveDateTime)>,
+}
+
+/// On what an answer rests, the weightiest first.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Ground {
+    /// A sign, and by how much it multiplies the next hours.
+    Sign {
+        /// Which.
+        sign: Sign,
+        /// By how much, now.
+        factor: f64,
+    },
+    /// The age of the lambs at a scan.
+    AgeAtScan {
+        /// When the scan was.
+        on: NaiveDate,
+        /// How old they were.
+        age_days: u16,
+    },
+    /// A crayon mark: the last one.
+    Mark {
+        /// When it was seen.
+        on: NaiveDate,
+    },
+    /// The days of the ram with her group.
+    Group {
+        /// Ram in.
+        ram_in: NaiveDate,
+        /// Ram out.
+        ram_out: NaiveDate,
+    },
+}
+
+/// When one ewe will lamb, as it looks now.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outlook {
+    /// The date of the first night of `nights`: today.
+    pub today: NaiveDate,
+    /// The chance of each night from today on; of today only what is left of it. What they leave of 1 never lambs.
+    pub nights: Vec<f64>,
+    /// The chance that she lambs at all.
+    pub in_lamb: f64,
+    /// The chance that she lambs within 12 h.
+    pub within_12h: f64,
+    /// The chance that she lambs within 24 h.
+    pub within_24h: f64,
+    /// If she lambs: the day before which one in a hundred does.
+    pub first: NaiveDate,
+    /// If she lambs: the middle day.
+    pub likely: NaiveDate,
+    /// If she lambs: the day after which one in a hundred does.
+    pub last: NaiveDate,
+    /// On what it rests, the weightiest first.
+    pub grounds: Vec<Ground>,
+}
+
+/// Why there is no outlook.
+#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
+pub enum NoOutlook {
+    /// She was scanned empty.
+    #[error("scanned empty on {on}")]
+    ScannedEmpty {
+        /// When.
+        on: NaiveDate,
+    },
+    /// The scan came before a scan can count.
+    #[error("a scan {day} days after ram in is before day {least}", least = SCAN_FROM_DAY)]
+    ScanTooEarly {
+        /// Days after ram in.
+        day: i64,
+    },
+    /// The age at the scan fits none of her matings.
+    #[error("lambs of {age_days} days on {on} fit no mating in her group")]
+    ScanDoesNotFit {
+        /// When the scan was.
+        on: NaiveDate,
+        /// The age it gave.
+        age_days: u16,
+    },
+    /// A scan found her in lamb, though no ewe of her group is taken to hold.
+    #[error("in lamb on {on}, though none of her group is taken to hold")]
+    InLambWithoutMating {
+        /// When the scan was.
+        on: NaiveDate,
+    },
+    /// A mark from a day on which the ram was not there.
+    #[error("the mark of {mark} is not from the ram's days, {ram_in} to {ram_out}")]
+    MarkWithoutRam {
+        /// The mark.
+        mark: NaiveDate,
+        /// Ram in.
+        ram_in: NaiveDate,
+        /// Ram out.
+        ram_out: NaiveDate,
+    },
+    /// All her days have passed: empty, another date, or she lambed unseen.
+    #[error("her last day, {last}, has passed")]
+    Passed {
+        /// The last day on which she could have lambed.
+        last: NaiveDate,
+    },
+    /// A figure outside what it may be.
+    #[error(transparent)]
+    Refused(#[from] Refused),
+}
+
+/// Days of mating with their weight, in days after ram in.
+#[derive(Clone, Copy, Debug)]
+struct Stretch {
+    weight: f64,
+    from: f64,
+    to: f64,
+}
+
+/// Less than this is left of her days: they have passed.
+const PASSED: f64 = 1e-6;
+
+/// Returns when one ewe will lamb, as it looks at this time on the wall clock of her farm.
+///
+/// # Errors
+/// She was scanned empty or too early, the scan's age or a mark fits none of her matings, a figure is outside what it
+/// may be, or all her days have passed.
+///
+/// ```
+/// use chrono::{NaiveDate, NaiveTime};
+/// use yeanling_core::reckon::season::cycles::Conception;
+/// use yeanling_core::reckon::season::ewe::{Evidence, Sign, outlook};
+/// use yeanling_core::reckon::season::gestation::Gestation;
+/// use yeanling_core::reckon::season::mating::Mating;
+/// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
+/// let now = date(2027, 2, 24).and_time(NaiveTime::MIN);
+/// let dated = Evidence {
+///     mating: Mating::new(date(2026, 10, 1), None).unwrap(),
+///     conception: Conception::default(),
+///     gestation: Gestation::default(),
+///     marks: vec![date(2026, 10, 1)],
+///     look_days: 1,
+///     scan: None,
+///     signs: Vec::new(),
+/// };
+/// let tight = Evidence { signs: vec![(Sign::UdderTight, now)], ..dated.clone() };
+/// assert!(outlook(&dated, now).unwrap().within_24h < 0.2);
+/// assert!(outlook(&tight, now).unwrap().within_24h > 0.6);
+/// ```
+pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOutlook> {
+    let (stretches, held) = matings(evidence)?;
+    let ram_in = evidence.mating.ram_in();
+    let today = between(ram_in, now.date());
+    let now_day = now.signed_duration_since(ram_in.and_time(NaiveTime::MIN)).as_seconds_f64() / 86_400.0;
+    let by = |day: f64| -> f64 {
+        let share = |one: &Stretch| one.weight * lambed_by(day, one.from, one.to, evidence.gestation);
+        stretches.iter().map(share).sum()
+    };
+    let last_mated = stretches.iter().map(|one| one.to).fold(0.0, f64::max);
+    let end = whole((last_mated + reach_days(evidence.gestation).1).ceil());
+    if held - by(now_day) < PASSED {
+        return Err(NoOutlook::Passed { last: later(ram_in, end) });
+    }
+
+    let signs: Vec<(Sign, f64)> = evidence
+        .signs
+        .iter()
+        .filter(|(_, at)| *at <= now)
+        .map(|(sign, at)| (*sign, now_day - now.signed_duration_since(*at).as_seconds_f64() / 86_400.0))
+        .collect();
+    let (within_12h, within_24h) = (now_day + 0.5, now_day + 1.0);
+    let mut edges = vec![now_day, within_12h, within_24h];
+    edges.extend((today + 1..=end).map(float));
+    edges.extend(
+        signs
+            .iter()
+            .flat_map(|(sign, at)| sign.steps().iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)),
+    );
+    edges.retain(|edge| (now_day..=float(end).max(within_24h)).contains(edge));
+    edges.sort_by(f64::total_cmp);
+
+    let mut nights = vec![0.0; usize::try_from(end - today).unwrap_or(0).max(2)];
+    let (mut next_12h, mut next_24h, mut all) = (0.0, 0.0, 0.0);
+    let mut before = by(now_day);
+    for pair in edges.windows(2) {
+        let (from, to) = (pair[0], pair[1]);
+        let after = by(to);
+        let middle = f64::midpoint(from, to);
+        let factor = signs.iter().map(|(sign, at)| sign.factor(middle - at)).fold(1.0, f64::max);
+        let weight = (after - before).max(0.0) * factor;
+        before = after;
+        all += weight;
+        if middle < within_12h {
+            next_12h += weight;
+        }
+        if middle < within_24h {
+            next_24h += weight;
+        }
+        let place = usize::try_from(whole(middle.floor()) - today).ok();
+        if let Some(night) = place.and_then(|place| nights.get_mut(place)) {
+            *night += weight;
+        }
+    }
+    let whole_of_it = all + (1.0 - held).max(0.0);
+    let share = |weight: f64| (weight / whole_of_it).clamp(0.0, 1.0);
+    let reached = |part: f64| {
+        let mut so_far = 0.0;
+        let place = nights.iter().position(|night| {
+            so_far += night;
+            so_far >= part * all
+        });
+        later(now.date(), i64::try_from(place.unwrap_or(nights.len() - 1)).unwrap_or(0))
+    };
+    let (first, likely, last) = (reached(0.01), reached(0.5), reached(0.99));
+    Ok(Outlook {
+        today: now.date(),
+        in_lamb: share(all),
+        within_12h: share(next_12h),
+        within_24h: share(next_24h),
+        first,
+        likely,
+        last,
+        grounds: grounds(evidence, &signs, now_day),
+        nights: nights.iter().map(|night| share(*night)).collect(),
+    })
+}
+
+/// Returns the days on which she can have held, with their weights, and the share that holds at all.
+fn matings(evidence: &Evidence) -> Result<(Vec<Stretch>, f64), NoOutlook> {
+    let mating = evidence.mating;
+    let look = DAYS_BETWEEN_LOOKS.check(f64::from(evidence.look_days))?;
+    let mut marks = evidence.marks.clone();
+    marks.sort_unstable();
+    marks.dedup();
+    let mut stretches = Vec::new();
+    let mut rest = 1.0;
+    for mark in marks.iter().rev() {
+        let day = between(mating.ram_in(), *mark);
+        // A mark that is found after the ram came out is from his last days.
+        if day < 0 || float(day) >= float(mating.days()) + look {
+            let (ram_in, ram_out) = (mating.ram_in(), mating.ram_out());
+            return Err(NoOutlook::MarkWithoutRam { mark: *mark, ram_in, ram_out });
+        }
+        let from = (float(day) + 1.0 - look).max(0.0);
+        stretches.push(Stretch { weight: rest * MARK_RIGHT, from, to: float(day) + 1.0 });
+        rest *= 1.0 - MARK_RIGHT;
+    }
+    for cycle in cycles(mating, evidence.conception) {
+        stretches.push(Stretch { weight: rest * cycle.share, from: cycle.from_day, to: cycle.to_day });
+    }
+    let Some(scan) = evidence.scan else {
+        let held = stretches.iter().map(|one| one.weight).sum();
+        return Ok((stretches, held));
+    };
+    scanned(stretches, scan, mating).map(|stretches| (stretches, 1.0))
+}
+
+/// Returns the stretches of a ewe that a scan found in lamb, weighed by the age it gave; their weights sum to one.
+fn scanned(stretches: Vec<Stretch>, scan: Scan, mating: Mating) -> Result<Vec<Stretch>, NoOutlook> {
+    let on = scan.on;
+    let day = between(mating.ram_in(), on);
+    if day < SCAN_FROM_DAY {
+        return Err(NoOutlook::ScanTooEarly { day });
+    }
+    if let Some(lambs) = scan.lambs {
+        LAMBS_AT_SCAN.check(f64::from(lambs))?;
+        if lambs == 0 {
+            return Err(NoOutlook::ScannedEmpty { on });
+        }
+    }
+    let mut stretches = stretches;
+    if let Some(age_days) = scan.age_days {
+        let age = AGE_AT_SCAN.check(f64::from(age_days))?;
+        let held_at = float(day) - age + 0.5;
+        stretches = stretches.into_iter().flat_map(|one| by_day(one, held_at)).collect();
+        let left: f64 = stretches.iter().map(|one| one.weight).sum();
+        if left < PASSED {
+            return Err(NoOutlook::ScanDoesNotFit { on, age_days });
+        }
+    }
+    let held: f64 = stretches.iter().map(|one| one.weight).sum();
+    if held < PASSED {
+        return Err(NoOutlook::InLambWithoutMating { on });
+    }
+    for one in &mut stretches {
+        one.weight /= held;
+    }
+    Ok(stretches)
+}
+
+/// Cuts a stretch into days, each weighed by how near it lies to the day that the scan points at.
+fn by_day(stretch: Stretch, held_at: f64) -> Vec<Stretch> {
+    let Stretch { weight, from, to } = stretch;
+    let parts = whole((to - from).ceil()).max(1);
+    let width = (to - from) / float(parts);
+    let part = |number: i64| {
+        let from = from + width * float(number);
+        let off = (from + width / 2.0 - held_at) / SCAN_SPREAD_DAYS;
+        Stretch { weight: weight / float(parts) * (-0.5 * off * off).exp(), from, to: from + width }
+    };
+    (0..parts).map(part).filter(|part| part.weight > 1e-12).collect()
+}
+
+fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Ground> {
+    let mut seen: Vec<(Sign, f64)> =
+        signs.iter().map(|(sign, at)| (*sign, sign.factor(now_day - at))).collect();
+    seen.retain(|(_, factor)| *factor > 1.0);
+    seen.sort_by(|one, other| other.1.total_cmp(&one.1));
+    let mut grounds: Vec<Ground> =
+        seen.into_iter().map(|(sign, factor)| Ground::Sign { sign, factor }).collect();
+    if let Some(Scan { on, age_days: Some(age_days), .. }) = evidence.scan {
+        grounds.push(Ground::AgeAtScan { on, age_days });
+    }
+    if let Some(on) = evidence.marks.iter().max() {
+        grounds.push(Ground::Mark { on: *on });
+    }
+    let (ram_in, ram_out) = (evidence.mating.ram_in(), evidence.mating.ram_out());
+    grounds.push(Ground::Group { ram_in, ram_out });
+    grounds
+}
+
+impl Outlook {
+    /// Returns the chances by night of so many ewes of whom just this is known, for a forecast of what is left to come.
+    ///
+    /// # Errors
+    /// The ewes are outside `EWES`, 1 to 3,000.
+    pub fn curve(&self, ewes: u32, litters: Litters) -> Result<Curve, Refused> {
+        Curve::new(ewes, self.today, self.nights.clone(), litters)
+    }
+
+    /// Returns the mean of days from today to lambing, if she lambs; today counts as none.
+    #[must_use]
+    pub fn mean_days(&self) -> f64 {
+        let sum: f64 = self.nights.iter().enumerate().map(|(day, chance)| counted(day) * chance).sum();
+        sum / self.in_lamb
+    }
+}

@@ -1,0 +1,302 @@
+//! How many births to expect each night, with their spread: by group and summed, exact and without a simulation.
+//!
+//! A ewe's chance on a night is `Σ_k share_k · [F(t+1; a_k, b_k) − F(t; a_k, b_k)]`; ewes lamb independently of each
+//! other, so that births of a night are a Poisson-binomial count.
+
+use super::bounds::{DAYS_OF_FORECAST, EWES, Refused, SHARE};
+pub use super::chances::Counts;
+use super::chances::{Alike, MOST_EACH};
+use super::cycles::{Conception, cycles};
+use super::days::{between, float, later, whole};
+use super::gestation::{Gestation, lambed_by, reach_days};
+use super::litters::Litters;
+use super::mating::Mating;
+use crate::reckon::cited::ours;
+use crate::source::Source;
+use crate::units::NaiveDate;
+
+/// A night within this share of the busiest is a peak night (ours).
+pub const PEAK_SHARE: f64 = 0.9;
+
+/// Where the figures were printed.
+pub const SOURCES: &[Source] = &[
+    ours("Matings lie evenly over each cycle, gestation is Normal, ewes lamb independently of each other"),
+    ours(
+        "The spread of a night is exact: the convolution of all ewes; shown are the mean and the middle 90 %",
+    ),
+    ours("A peak night expects at least 90 % of the busiest"),
+];
+
+/// What must be said with every forecast.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Caution {
+    /// After a long time without a ram, matings bunch and two peaks come: the nights are then not evenly busy.
+    MayBunch,
+    /// The day a ram came out is not known: three cycles stand for it.
+    RamOutAssumed,
+}
+
+/// A group of ewes put to a ram, alike in all that is known of them.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Group {
+    /// How many ewes.
+    pub ewes: u32,
+    /// When the ram was with them.
+    pub mating: Mating,
+    /// The share that holds in each cycle.
+    pub conception: Conception,
+    /// How long they carry.
+    pub gestation: Gestation,
+    /// How many lambs they have.
+    pub litters: Litters,
+}
+
+/// Ewes that share their chances by night.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Curve {
+    ewes: u32,
+    first: NaiveDate,
+    nights: Vec<f64>,
+    litters: Litters,
+}
+
+impl Curve {
+    /// Returns ewes that each lamb with these chances, from the night of `first` on; what they leave of 1 never lambs.
+    ///
+    /// # Errors
+    /// There are no ewes or more than `EWES`; a chance, or all together, are outside 0 to 1.
+    pub fn new(ewes: u32, first: NaiveDate, nights: Vec<f64>, litters: Litters) -> Result<Self, Refused> {
+        EWES.check(f64::from(ewes))?;
+        for chance in &nights {
+            SHARE.check(*chance)?;
+        }
+        let sum: f64 = nights.iter().sum();
+        SHARE.check(if sum > 1.0 { (sum - 1e-9).max(1.0) } else { sum })?;
+        Ok(Self { ewes, first, nights, litters })
+    }
+
+    /// Returns how many ewes.
+    #[must_use]
+    pub const fn ewes(&self) -> u32 {
+        self.ewes
+    }
+
+    /// Returns the first night.
+    #[must_use]
+    pub const fn first(&self) -> NaiveDate {
+        self.first
+    }
+
+    /// Returns each ewe's chance on each night.
+    #[must_use]
+    pub fn nights(&self) -> &[f64] {
+        &self.nights
+    }
+
+    /// Returns the litters they have.
+    #[must_use]
+    pub const fn litters(&self) -> Litters {
+        self.litters
+    }
+
+    /// Returns each ewe's chance to lamb at all.
+    #[must_use]
+    pub fn lambs_at_all(&self) -> f64 {
+        self.nights.iter().sum::<f64>().min(1.0)
+    }
+
+    /// Returns each ewe's chance on the night of a date.
+    #[must_use]
+    pub fn on(&self, date: NaiveDate) -> f64 {
+        let place = usize::try_from(between(self.first, date)).ok();
+        place.and_then(|place| self.nights.get(place)).copied().unwrap_or(0.0)
+    }
+}
+
+/// Returns the chance of a ewe of a group to have lambed so many days after ram in: `Σ_k share_k · F(t; a_k, b_k)`.
+///
+/// ```
+/// use chrono::NaiveDate;
+/// use yeanling_core::reckon::season::cycles::Conception;
+/// use yeanling_core::reckon::season::forecast::{Group, lambed};
+/// use yeanling_core::reckon::season::gestation::Gestation;
+/// use yeanling_core::reckon::season::litters::Litters;
+/// use yeanling_core::reckon::season::mating::Mating;
+/// let group = Group {
+///     ewes: 60,
+///     mating: Mating::new(NaiveDate::from_ymd_opt(2026, 10, 1).unwrap(), None).unwrap(),
+///     conception: Conception::from_share(0.75).unwrap(),
+///     gestation: Gestation::from_days(147.0, 2.0).unwrap(),
+///     litters: Litters::default(),
+/// };
+/// assert!((60.0 * lambed(&group, 150.0) - 8.10).abs() < 0.005);
+/// ```
+#[must_use]
+pub fn lambed(group: &Group, day: f64) -> f64 {
+    let all = cycles(group.mating, group.conception);
+    all.iter().map(|one| one.share * lambed_by(day, one.from_day, one.to_day, group.gestation)).sum()
+}
+
+/// Returns the chances by night of a group.
+///
+/// # Errors
+/// The ewes are outside `EWES`, 1 to 3,000.
+pub fn curve(group: &Group) -> Result<Curve, Refused> {
+    EWES.check(f64::from(group.ewes))?;
+    let (near, far) = reach_days(group.gestation);
+    let (first, last) = (whole(near.floor()), group.mating.days() + whole(far.ceil()));
+    let all = cycles(group.mating, group.conception);
+    let mut nights = vec![0.0; usize::try_from(last - first).unwrap_or(0)];
+    for one in &all {
+        // Outside of what its days can bring, a cycle adds nothing.
+        let from = whole((one.from_day + near).floor());
+        let until = whole((one.to_day + far).ceil()).min(last);
+        let by = |day: i64| lambed_by(float(day), one.from_day, one.to_day, group.gestation);
+        let mut before = 0.0;
+        for day in from..until {
+            let after = by(day + 1);
+            if let Some(night) = usize::try_from(day - first).ok().and_then(|place| nights.get_mut(place)) {
+                *night += one.share * (after - before).max(0.0);
+            }
+            before = after;
+        }
+    }
+    Ok(Curve { ewes: group.ewes, first: later(group.mating.ram_in(), first), nights, litters: group.litters })
+}
+
+/// A number to expect, and its middle 90 %.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Spread {
+    /// The mean.
+    pub mean: f64,
+    /// One in twenty times it is fewer.
+    pub low: u32,
+    /// One in twenty times it is more.
+    pub high: u32,
+}
+
+impl Spread {
+    fn of(counts: &Counts, mean: f64) -> Self {
+        Self { mean, low: counts.at_most(0.05), high: counts.at_most(0.95) }
+    }
+}
+
+/// One night of a forecast.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Night {
+    /// Its date, from midnight to midnight.
+    pub date: NaiveDate,
+    /// Ewes that lamb.
+    pub births: Spread,
+    /// Lambs that come.
+    pub lambs: Spread,
+    /// The chance that no ewe lambs.
+    pub none: f64,
+}
+
+/// A season of nights.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Forecast {
+    /// Every night on which anything can come, in order.
+    pub nights: Vec<Night>,
+    /// Ewes it was made for.
+    pub ewes: u32,
+    /// Ewes that lamb in all.
+    pub births: Spread,
+    /// Lambs in all, on the mean; four and more in a litter count as four.
+    pub lambs: f64,
+    /// The nights that expect at least `PEAK_SHARE` of the busiest, in order.
+    pub peaks: Vec<NaiveDate>,
+}
+
+/// Returns births and lambs by night for groups and single ewes together.
+///
+/// Exact to 1e-9: each night is the convolution of all ewes. Nights on which fewer than one ewe in a thousand million
+/// lambs are left off at both ends.
+///
+/// # Errors
+/// There are no ewes, or more than `EWES` together; the nights are more than `DAYS_OF_FORECAST`, 800.
+pub fn forecast(curves: &[Curve]) -> Result<Forecast, Refused> {
+    let ewes = curves.iter().fold(0_u32, |sum, curve| sum.saturating_add(curve.ewes));
+    EWES.check(f64::from(ewes))?;
+    let (first, length) = span(curves)?;
+    let places: Vec<_> = curves.iter().map(|curve| (between(first, curve.first), curve)).collect();
+    let mut nights = Vec::with_capacity(length);
+    for day in 0..i64::try_from(length).unwrap_or(0) {
+        let tonight = places.iter().filter_map(|(start, curve)| {
+            let chance = *curve.nights.get(usize::try_from(day - start).ok()?)?;
+            (chance > 0.0).then_some((*curve, chance))
+        });
+        nights.push(night(later(first, day), &tonight.collect::<Vec<_>>()));
+    }
+    let lambs = nights.iter().map(|night| night.lambs.mean).sum();
+    let empty: Vec<_> = curves.iter().map(|curve| (curve.ewes, 1.0 - curve.lambs_at_all())).collect();
+    let empty = Counts::of_unlike(&empty);
+    let births = Spread {
+        mean: nights.iter().map(|night| night.births.mean).sum(),
+        low: ewes.saturating_sub(empty.at_most(0.95)),
+        high: ewes.saturating_sub(empty.at_most(0.05)),
+    };
+    let busiest = nights.iter().map(|night| night.births.mean).fold(0.0, f64::max);
+    let peaks = nights.iter().filter(|night| night.births.mean >= PEAK_SHARE * busiest);
+    let peaks = peaks.map(|night| night.date).collect();
+    Ok(Forecast { nights, ewes, births, lambs, peaks })
+}
+
+/// Returns the first night of all curves, and how many nights there are.
+pub(super) fn span(curves: &[Curve]) -> Result<(NaiveDate, usize), Refused> {
+    let first = curves.iter().map(|curve| curve.first).min().unwrap_or_default();
+    let end = |curve: &Curve| between(first, curve.first) + i64::try_from(curve.nights.len()).unwrap_or(0);
+    let days = curves.iter().map(end).max().unwrap_or(0);
+    DAYS_OF_FORECAST.check(float(days))?;
+    Ok((first, usize::try_from(days).unwrap_or(0)))
+}
+
+fn night(date: NaiveDate, tonight: &[(&Curve, f64)]) -> Night {
+    let births: Vec<_> =
+        tonight.iter().map(|(curve, chance)| Alike::one_or_none(curve.ewes, *chance)).collect();
+    let lambs: Vec<_> = tonight.iter().map(|(curve, chance)| lambs_each(curve, *chance)).collect();
+    let (births, lambs) = (Counts::of(&births), Counts::of(&lambs));
+    let mean = |each: &dyn Fn(&Curve) -> f64| -> f64 {
+        tonight.iter().map(|(curve, chance)| f64::from(curve.ewes) * chance * each(curve)).sum()
+    };
+    Night {
+        date,
+        births: Spread::of(&births, mean(&|_| 1.0)),
+        lambs: Spread::of(&lambs, mean(&|curve| curve.litters.mean())),
+        none: births.chance_of(0),
+    }
+}
+
+fn lambs_each(curve: &Curve, chance: f64) -> Alike {
+    let mut each = [0.0; MOST_EACH + 1];
+    each[0] = 1.0 - chance;
+    for (lambs, share) in each.iter_mut().skip(1).zip(curve.litters.as_shares()) {
+        *lambs = chance * share;
+    }
+    Alike { ewes: curve.ewes, each }
+}
+
+/// Returns what must be said with a forecast of these groups.
+#[must_use]
+pub fn cautions(groups: &[Group]) -> Vec<Caution> {
+    let mut cautions = vec![Caution::MayBunch];
+    if groups.iter().any(|group| group.mating.is_open()) {
+        cautions.push(Caution::RamOutAssumed);
+    }
+    cautions
+}
+
+/// Returns the spread of births on one night; none come outside of the curves.
+#[must_use]
+pub fn births_on(curves: &[Curve], date: NaiveDate) -> Counts {
+    let alike: Vec<_> = curves.iter().map(|curve| (curve.ewes, curve.on(date))).collect();
+    Counts::of_unlike(&alike)
+}
+
+/// Returns the spread of lambs on one night.
+#[must_use]
+pub fn lambs_on(curves: &[Curve], date: NaiveDate) -> Counts {
+    let alike: Vec<_> = curves.iter().map(|curve| lambs_each(curve, curve.on(date))).collect();
+    Counts::of(&alike)
+}

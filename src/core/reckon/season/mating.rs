@@ -1,0 +1,111 @@
+//! When a ram is with his ewes, and the days on which they may lamb for it: ram in + 142 to ram out + 152.
+
+use super::bounds::{DAYS_WITH_RAM, Refused};
+use super::days::{between, float, later};
+use super::gestation::Gestation;
+use crate::reckon::cited::ours;
+use crate::source::Source;
+use crate::units::NaiveDate;
+
+/// A ram whose day out is not known counts as taken out after three cycles, in days (ours).
+pub const OPEN_DAYS: i64 = 51;
+
+/// Where the figures were printed.
+pub const SOURCES: &[Source] = &[
+    ours("Ram in + 142 d to ram out + 152 d; the day he comes and the day he goes both count"),
+    ours("A ram whose day out is not noted counts as taken out after three cycles, 51 d"),
+];
+
+/// A ram with a group: from the day he went in to the day he came out, both counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Mating {
+    ram_in: NaiveDate,
+    ram_out: NaiveDate,
+    open: bool,
+}
+
+/// Why a ram cannot have been in so.
+#[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
+pub enum WrongDates {
+    /// Out before in.
+    #[error("ram out on {ram_out} is before ram in on {ram_in}")]
+    OutBeforeIn {
+        /// The day he went in.
+        ram_in: NaiveDate,
+        /// The day he came out.
+        ram_out: NaiveDate,
+    },
+    /// In for longer than a season can be.
+    #[error("too long with the ram: {0}")]
+    TooLong(#[from] Refused),
+}
+
+impl Mating {
+    /// Returns a ram's time with a group; one whose day out is not known counts as `OPEN_DAYS`.
+    ///
+    /// # Errors
+    /// He comes out before he goes in, or stays longer than `DAYS_WITH_RAM`, 366 d.
+    ///
+    /// ```
+    /// use chrono::NaiveDate;
+    /// use yeanling_core::reckon::season::mating::Mating;
+    /// let date = |month, day| NaiveDate::from_ymd_opt(2026, month, day).unwrap();
+    /// assert_eq!(Mating::new(date(10, 1), Some(date(11, 20))).unwrap().days(), 51);
+    /// assert!(Mating::new(date(10, 1), Some(date(9, 30))).is_err());
+    /// ```
+    pub fn new(ram_in: NaiveDate, ram_out: Option<NaiveDate>) -> Result<Self, WrongDates> {
+        let open = ram_out.is_none();
+        let ram_out = ram_out.unwrap_or_else(|| later(ram_in, OPEN_DAYS - 1));
+        if ram_out < ram_in {
+            return Err(WrongDates::OutBeforeIn { ram_in, ram_out });
+        }
+        DAYS_WITH_RAM.check(float(between(ram_in, ram_out) + 1))?;
+        Ok(Self { ram_in, ram_out, open })
+    }
+
+    /// Returns the day he went in.
+    #[must_use]
+    pub const fn ram_in(self) -> NaiveDate {
+        self.ram_in
+    }
+
+    /// Returns the day he came out, or is taken to.
+    #[must_use]
+    pub const fn ram_out(self) -> NaiveDate {
+        self.ram_out
+    }
+
+    /// Returns whether the day out was not known, so that three cycles stand for it.
+    #[must_use]
+    pub const fn is_open(self) -> bool {
+        self.open
+    }
+
+    /// Returns the days he was in, the first and the last both counted.
+    #[must_use]
+    pub fn days(self) -> i64 {
+        between(self.ram_in, self.ram_out) + 1
+    }
+
+    /// Returns whether a ewe cannot have been in both, because they share a day.
+    #[must_use]
+    pub fn overlaps(self, other: Self) -> bool {
+        self.ram_in <= other.ram_out && other.ram_in <= self.ram_out
+    }
+
+    /// Returns the first and the last day on which a ewe of this group may lamb.
+    ///
+    /// ```
+    /// use chrono::NaiveDate;
+    /// use yeanling_core::reckon::season::gestation::Gestation;
+    /// use yeanling_core::reckon::season::mating::Mating;
+    /// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
+    /// let mating = Mating::new(date(2026, 10, 1), Some(date(2026, 11, 20))).unwrap();
+    /// assert_eq!(mating.window(Gestation::default()), (date(2027, 2, 20), date(2027, 4, 21)));
+    /// ```
+    #[must_use]
+    pub fn window(self, gestation: Gestation) -> (NaiveDate, NaiveDate) {
+        let (first, last) = gestation.watch_days();
+        (later(self.ram_in, first), later(self.ram_out, last))
+    }
+}

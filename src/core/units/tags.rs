@@ -1,0 +1,115 @@
+//! A list of ear tags as people type or paste it: `101–140, 7, 9 12`, each tag once, and what could not be read said.
+//!
+//! A range keeps what stands before its number and the zeros in it: `A008–A012` is A008 to A012.
+
+/// The most tags of one list, and of one range.
+pub const MOST_TAGS: usize = 2000;
+
+/// Why a bit of a list gave no tag.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Unread {
+    /// A range whose end comes before its beginning, such as 140–101.
+    Backwards,
+    /// A range, or a list, of more than `MOST_TAGS`.
+    TooMany,
+    /// A range whose ends do not belong together, such as A1–B9, or one without an end.
+    NoRange,
+}
+
+/// What a list of tags came to.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct TagList {
+    /// The tags, in the order in which they stand, each once.
+    pub tags: Vec<String>,
+    /// Tags that stand more than once, in the order in which they come again, each once.
+    pub repeated: Vec<String>,
+    /// Bits that gave no tag, as typed, and why.
+    pub unread: Vec<(String, Unread)>,
+}
+
+/// Returns the tags of a list: numbers and names with commas, semicolons, spaces or lines between, and ranges.
+///
+/// Nothing is guessed: what cannot be read is handed back as it stands.
+///
+/// ```
+/// use yeanling_core::units::{Unread, parse_tags};
+/// let list = parse_tags("101–103, 7, 9 7\n140-138");
+/// assert_eq!(list.tags, ["101", "102", "103", "7", "9"]);
+/// assert_eq!(list.repeated, ["7"]);
+/// assert_eq!(list.unread, [("140-138".to_owned(), Unread::Backwards)]);
+/// ```
+#[must_use]
+pub fn parse_tags(text: &str) -> TagList {
+    let mut list = TagList::default();
+    let mut seen = std::collections::BTreeSet::new();
+    for bit in bits(text) {
+        match tags_of(&bit) {
+            Ok(tags) if list.tags.len() + tags.len() > MOST_TAGS => list.unread.push((bit, Unread::TooMany)),
+            Ok(tags) => {
+                for tag in tags {
+                    if seen.insert(tag.clone()) {
+                        list.tags.push(tag);
+                    } else if !list.repeated.contains(&tag) {
+                        list.repeated.push(tag);
+                    }
+                }
+            }
+            Err(why) => list.unread.push((bit, why)),
+        }
+    }
+    list
+}
+
+fn is_dash(c: char) -> bool {
+    matches!(c, '-' | '\u{2010}'..='\u{2015}' | '\u{2212}')
+}
+
+/// Cuts a text into bits; a dash with spaces around it joins what stands beside it.
+fn bits(text: &str) -> Vec<String> {
+    let mut bits: Vec<String> = Vec::new();
+    for part in text.split([',', ';', '\n', '\r', '\t']) {
+        let mut joins = false;
+        let first = bits.len();
+        for word in part.split_whitespace() {
+            let is_joined = joins || (word.starts_with(is_dash) && bits.len() > first);
+            match bits.last_mut().filter(|_| is_joined) {
+                Some(last) => last.push_str(word),
+                None => bits.push(word.to_owned()),
+            }
+            joins = word.ends_with(is_dash);
+        }
+    }
+    bits
+}
+
+/// Returns the tags of one bit.
+fn tags_of(bit: &str) -> Result<Vec<String>, Unread> {
+    let Some((from, to)) = bit.split_once(is_dash) else { return Ok(vec![bit.to_owned()]) };
+    let (before, first) = split_number(from);
+    let (before_last, last) = split_number(to);
+    if first.is_empty() || last.is_empty() {
+        // A name with a dash in it, such as UK-17, is a tag; a range without an end is none.
+        let is_name = !from.is_empty() && first.is_empty() && !to.is_empty() && !to.contains(is_dash);
+        return if is_name { Ok(vec![bit.to_owned()]) } else { Err(Unread::NoRange) };
+    }
+    if !before_last.is_empty() && before_last != before {
+        return Err(Unread::NoRange);
+    }
+    let number = |digits: &str| digits.parse::<u64>().map_err(|_| Unread::TooMany);
+    let (start, end) = (number(first)?, number(last)?);
+    if end < start {
+        return Err(Unread::Backwards);
+    }
+    let many = usize::try_from(end - start).map_err(|_| Unread::TooMany)?;
+    if many >= MOST_TAGS {
+        return Err(Unread::TooMany);
+    }
+    let width = if first.starts_with('0') { first.len() } else { 0 };
+    Ok((start..=end).map(|number| format!("{before}{number:0width$}")).collect())
+}
+
+/// Splits `A012` into what stands before its number and the number.
+fn split_number(text: &str) -> (&str, &str) {
+    let digits = text.chars().rev().take_while(char::is_ascii_digit).count();
+    text.split_at(text.len() - digits)
+}

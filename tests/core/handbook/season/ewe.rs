@@ -1,0 +1,210 @@
+//! When one ewe will lamb.
+
+use yeanling_core::reckon::season::ewe::{Evidence, Ground, NoOutlook, Outlook, Scan, Sign, outlook};
+use yeanling_core::reckon::season::forecast::{Group, curve};
+use yeanling_core::reckon::season::gestation::lambed_by;
+use yeanling_core::reckon::season::litters::Litters;
+use yeanling_core::units::{NaiveDateTime, TimeDelta};
+
+use super::{date, days, gestation, group, near, p, with_ram};
+
+fn at(day: &str, hour: u32) -> NaiveDateTime {
+    date(day).and_hms_opt(hour, 0, 0).expect("a time")
+}
+
+/// A ewe of a group with its ram from the first of October on for 34 days, nothing else known.
+fn plain() -> Evidence {
+    Evidence {
+        mating: with_ram("2026-10-01", 34),
+        conception: p(0.75),
+        gestation: gestation(147.0, 2.2),
+        marks: Vec::new(),
+        look_days: 1,
+        scan: None,
+        signs: Vec::new(),
+    }
+}
+
+fn marked(marks: &[&str]) -> Evidence {
+    Evidence { marks: marks.iter().map(|mark| date(mark)).collect(), ..plain() }
+}
+
+#[track_caller]
+fn of(evidence: &Evidence, now: NaiveDateTime) -> Outlook {
+    outlook(evidence, now).expect("an outlook")
+}
+
+#[test]
+fn one_of_whom_nothing_is_known_lambs_as_her_group() {
+    // Source: ours, the group's F(t; a, b) of each cycle.
+    let outlook = of(&plain(), at("2027-01-01", 0));
+    let group =
+        curve(&Group { gestation: gestation(147.0, 2.2), ..group(1, "2026-10-01", 34) }).expect("a ewe");
+    near(outlook.in_lamb, 1.0 - 0.25 * 0.25, 1e-9);
+    for (night, chance) in outlook.nights.iter().enumerate() {
+        let date = outlook.today + days(i64::try_from(night).expect("few"));
+        near(*chance, group.on(date), 1e-9);
+    }
+    assert_eq!(outlook.grounds, [Ground::Group { ram_in: date("2026-10-01"), ram_out: date("2026-11-03") }]);
+}
+
+#[test]
+fn not_lambed_yet_leaves_the_past_without_weight() {
+    // Source: ours, (F(t+1) − F(t)) / (1 − F(t)).
+    let now = at("2027-03-08", 0);
+    let outlook = of(&plain(), now);
+    assert_eq!(outlook.today, date("2027-03-08"));
+    let f = |day: f64| {
+        0.75 * lambed_by(day, 0.0, 17.0, gestation(147.0, 2.2))
+            + 0.1875 * lambed_by(day, 17.0, 34.0, gestation(147.0, 2.2))
+    };
+    let left = 1.0 - f(158.0);
+    near(outlook.within_24h, (f(159.0) - f(158.0)) / left, 1e-12);
+    near(outlook.within_12h, (f(158.5) - f(158.0)) / left, 1e-12);
+    near(outlook.in_lamb, (0.9375 - f(158.0)) / left, 1e-12);
+    near(outlook.nights.iter().sum(), outlook.in_lamb, 1e-12);
+    assert!(outlook.first >= now.date());
+}
+
+#[test]
+fn a_mark_is_right_nine_times_in_ten() {
+    // Source: ours.
+    let outlook = of(&marked(&["2026-10-10"]), at("2027-01-01", 0));
+    let near_it: f64 = (0..11)
+        .map(|day| {
+            let night = (date("2027-02-28") + days(day)).signed_duration_since(outlook.today).num_days();
+            outlook.nights[usize::try_from(night).expect("ahead")]
+        })
+        .sum();
+    assert!((0.9..0.97).contains(&near_it), "{near_it}");
+    assert_eq!(outlook.likely, date("2027-03-06"));
+    assert_eq!(outlook.grounds[0], Ground::Mark { on: date("2026-10-10") });
+    let plain = of(&plain(), at("2027-01-01", 0));
+    assert!(
+        outlook.nights.iter().copied().fold(0.0, f64::max)
+            > 3.0 * plain.nights.iter().copied().fold(0.0, f64::max)
+    );
+}
+
+#[test]
+fn of_two_marks_the_last_stands_first() {
+    // Source: ours; one marked again did not hold before.
+    let outlook = of(&marked(&["2026-10-03", "2026-10-20"]), at("2027-01-01", 0));
+    assert_eq!(outlook.likely, date("2027-03-16"));
+    assert_eq!(
+        outlook,
+        of(
+            &Evidence { marks: vec![date("2026-10-20"), date("2026-10-03"), date("2026-10-20")], ..plain() },
+            at("2027-01-01", 0)
+        )
+    );
+}
+
+#[test]
+fn the_ribbon_of_a_marked_ewe_is_about_the_days_to_watch() {
+    // Source: ours, one in a hundred left out at either end; Sheep 201 watches from 142 to 152 d.
+    let sure = Evidence {
+        scan: Some(Scan { on: date("2026-12-10"), lambs: Some(2), age_days: Some(61) }),
+        ..marked(&["2026-10-10"])
+    };
+    let outlook = of(&sure, at("2027-01-01", 0));
+    assert!((date("2027-02-28")..=date("2027-03-02")).contains(&outlook.first), "{}", outlook.first);
+    assert_eq!(outlook.likely, date("2027-03-06"));
+    assert!((date("2027-03-10")..=date("2027-03-13")).contains(&outlook.last), "{}", outlook.last);
+}
+
+#[test]
+fn a_scan_with_an_age_narrows_a_ewe_without_marks() {
+    // Source: ours.
+    let scan = Some(Scan { on: date("2026-12-20"), lambs: Some(2), age_days: Some(70) });
+    let (scanned, plain) =
+        (of(&Evidence { scan, ..plain() }, at("2027-01-01", 0)), of(&plain(), at("2027-01-01", 0)));
+    near(scanned.in_lamb, 1.0, 1e-9);
+    assert_eq!(scanned.likely, date("2027-03-07"));
+    assert!(scanned.last - scanned.first < plain.last - plain.first);
+    assert_eq!(scanned.grounds[0], Ground::AgeAtScan { on: date("2026-12-20"), age_days: 70 });
+}
+
+#[test]
+fn a_scan_that_cannot_be_is_told() {
+    // Source: ours, 30 d after ram in; "scanned 4 at day 20".
+    let of = |on: &str, lambs, age_days| {
+        let scan = Some(Scan { on: date(on), lambs, age_days });
+        outlook(&Evidence { scan, ..plain() }, at("2027-01-01", 0)).map(|_| ())
+    };
+    assert_eq!(of("2026-10-21", Some(4), None), Err(NoOutlook::ScanTooEarly { day: 20 }));
+    assert_eq!(of("2026-12-20", Some(0), None), Err(NoOutlook::ScannedEmpty { on: date("2026-12-20") }));
+    assert!(matches!(of("2026-12-20", Some(8), None), Err(NoOutlook::Refused(_))));
+    assert!(matches!(of("2026-12-20", Some(2), Some(200)), Err(NoOutlook::Refused(_))));
+    let age_days = 120;
+    let on = date("2026-12-20");
+    assert_eq!(of("2026-12-20", Some(2), Some(age_days)), Err(NoOutlook::ScanDoesNotFit { on, age_days }));
+    assert_eq!(of("2026-12-20", Some(4), None), Ok(()));
+}
+
+#[test]
+fn a_mark_without_a_ram_is_told() {
+    // Source: ours.
+    for mark in ["2026-09-30", "2026-11-05"] {
+        let told = outlook(&marked(&[mark]), at("2027-01-01", 0)).expect_err("no ram");
+        assert!(matches!(told, NoOutlook::MarkWithoutRam { mark: given, .. } if given == date(mark)));
+    }
+    assert!(outlook(&marked(&["2026-11-04"]), at("2027-01-01", 0)).is_ok(), "seen the morning after");
+    let none = Evidence { look_days: 0, ..plain() };
+    assert!(matches!(outlook(&none, at("2027-01-01", 0)), Err(NoOutlook::Refused(_))));
+}
+
+#[test]
+fn an_udder_tight_since_this_morning_weighs_more_than_a_date() {
+    // Source: ours, 20 times; common practice for the sign.
+    let now = at("2027-03-01", 18);
+    let near_day = of(&marked(&["2026-10-06"]), now).within_24h;
+    let tight =
+        Evidence { signs: vec![(Sign::UdderTight, now - TimeDelta::hours(10))], ..marked(&["2026-10-20"]) };
+    let (before, after) = (of(&marked(&["2026-10-20"]), now).within_24h, of(&tight, now));
+    assert!(before < 0.01 && near_day > 0.15);
+    assert!(after.within_24h > 8.0 * before);
+    let likely_day = of(&Evidence { marks: vec![date("2026-10-06")], ..tight }, now);
+    assert!(likely_day.within_24h > 0.6, "{}", likely_day.within_24h);
+    assert_eq!(likely_day.grounds[0], Ground::Sign { sign: Sign::UdderTight, factor: 20.0 });
+}
+
+#[test]
+fn every_sign_raises_the_next_hours_and_fades() {
+    // Source: ours.
+    let now = at("2027-03-01", 6);
+    let base = of(&marked(&["2026-10-08"]), now);
+    for sign in Sign::ALL {
+        let with = |ago: i64| {
+            let signs = vec![(sign, now - TimeDelta::hours(ago))];
+            of(&Evidence { signs, ..marked(&["2026-10-08"]) }, now)
+        };
+        let (fresh, old, ahead) = (with(0), with(200), with(-1));
+        assert!(fresh.within_12h > base.within_12h && fresh.within_24h > base.within_24h, "{sign:?}");
+        near(fresh.nights.iter().sum(), fresh.in_lamb, 1e-9);
+        near(old.within_24h, base.within_24h, 1e-9);
+        near(ahead.within_24h, base.within_24h, 1e-9);
+        let steps = sign.steps();
+        assert!(steps.windows(2).all(|two| two[0].0 < two[1].0 && two[0].1 > two[1].1));
+    }
+    let both = Evidence { signs: vec![(Sign::Slack, now), (Sign::Restless, now)], ..marked(&["2026-10-08"]) };
+    let one = Evidence { signs: vec![(Sign::Restless, now)], ..marked(&["2026-10-08"]) };
+    assert!(of(&both, now).within_12h <= of(&one, now).within_12h + 1e-12, "only the strongest counts");
+}
+
+#[test]
+fn one_whose_days_have_all_passed_is_told() {
+    // Source: ours.
+    let told = outlook(&marked(&["2026-10-10"]), at("2027-06-01", 0)).expect_err("passed");
+    assert!(matches!(told, NoOutlook::Passed { last } if last < date("2027-06-01")));
+}
+
+#[test]
+fn what_is_left_of_a_group_makes_a_forecast() {
+    // Source: ours.
+    let outlook = of(&plain(), at("2027-03-08", 0));
+    let curve = outlook.curve(20, Litters::default()).expect("ewes");
+    assert_eq!((curve.first(), curve.ewes()), (date("2027-03-08"), 20));
+    near(curve.lambs_at_all(), outlook.in_lamb, 1e-12);
+    assert!(outlook.mean_days() > 0.0);
+}
