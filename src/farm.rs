@@ -3,14 +3,12 @@
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
 mod hand_over;
+mod keep;
 mod night;
 mod phone;
 mod time;
 
-use std::collections::BTreeSet;
-
 use crate::signals::prelude::*;
-use leptos::task::spawn_local;
 use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
@@ -22,13 +20,16 @@ pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
 pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
+pub use keep::Saving;
 pub use night::{Alarm, Night};
 pub use time::here;
 
-use crate::browser::keep::{Keeper, Kept};
+use crate::browser::keep::Keeper;
+use crate::browser::local::Broken;
 use crate::browser::worker;
 use crate::browser::{id, local, look, now, storage};
 use crate::made_up;
+use keep::UnderWay;
 
 /// A book and the flock it makes.
 #[derive(Clone, Debug, Default)]
@@ -37,24 +38,6 @@ pub struct Ground {
     pub book: Book,
     /// What is.
     pub flock: Flock,
-}
-
-/// Whether what was noted is on the disk.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Saving {
-    /// The book is being opened.
-    Opening,
-    /// So many entries are on their way.
-    Under(usize),
-    /// Everything is saved; when the last was.
-    Saved(Option<Moment>),
-    /// It is kept less well than it should be: in local storage, or only while this page is open.
-    Poorly {
-        /// Whether it lives in this page's memory alone.
-        memory_only: bool,
-        /// What the browser said.
-        said: String,
-    },
 }
 
 /// What taking a book file in would add.
@@ -81,7 +64,7 @@ pub struct Farm {
     saving: RwSignal<Saving>,
     offline: RwSignal<Offline>,
     update: RwSignal<bool>,
-    broken: RwSignal<Vec<String>>,
+    broken: RwSignal<Vec<Broken>>,
     last: RwSignal<Option<EntryId>>,
     refused: RwSignal<Option<Refusal>>,
     look: RwSignal<Look>,
@@ -89,6 +72,7 @@ pub struct Farm {
     shout: RwSignal<Option<Moment>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
+    under_way: StoredValue<UnderWay>,
     device: DeviceId,
 }
 
@@ -112,6 +96,7 @@ impl Farm {
             shout: RwSignal::new(None),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
+            under_way: StoredValue::new(UnderWay::default()),
             device: id::device(now::now()),
         };
         farm.join_base();
@@ -122,43 +107,6 @@ impl Farm {
         });
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
-    }
-
-    fn join_base(self) {
-        let keeper = self.keeper.get_value();
-        let here = self.real.with_untracked(|ground| ground.book.clone());
-        spawn_local(async move {
-            match keeper.open(&here).await {
-                Ok(held) => {
-                    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
-                    let news: Vec<Entry> =
-                        held.entries.into_iter().filter(|entry| here.entry(entry.id).is_none()).collect();
-                    if !news.is_empty() {
-                        self.real.update(|ground| ground.take(news));
-                    }
-                    self.broken.update(|broken| {
-                        broken.extend(held.broken);
-                        broken.sort_unstable();
-                        broken.dedup();
-                    });
-                    self.saving.set(Saving::Saved(None));
-                    // What was noted while the database opened waits in local storage; saving twice does no harm.
-                    let all = self.real.with_untracked(|ground| ground.book.clone());
-                    let waiting: Vec<Entry> = all
-                        .entries()
-                        .filter(|entry| here.entry(entry.id).is_none() && !known.contains(&entry.id))
-                        .cloned()
-                        .collect();
-                    if !waiting.is_empty() {
-                        self.keep(waiting);
-                    }
-                }
-                Err(error) => {
-                    let memory_only = !local::available();
-                    self.saving.set(Saving::Poorly { memory_only, said: error.0 });
-                }
-            }
-        });
     }
 
     /// Reads the ground: the made-up flock while it is looked round in, else the real one.
@@ -217,12 +165,6 @@ impl Farm {
         duties
     }
 
-    /// Says whether what was noted is on the disk.
-    #[must_use]
-    pub fn saving(self) -> Saving {
-        self.saving.get()
-    }
-
     /// Says how far the app is from working with no signal.
     #[must_use]
     pub fn offline(self) -> Offline {
@@ -238,12 +180,6 @@ impl Farm {
     /// Lets the waiting version take over.
     pub fn take_update(self) {
         worker::take_update();
-    }
-
-    /// Returns the lines of either copy that could not be read.
-    #[must_use]
-    pub fn broken(self) -> Vec<String> {
-        self.broken.get()
     }
 
     /// Returns the entry noted last in this visit, until it is undone or let go.
@@ -322,33 +258,6 @@ impl Farm {
     /// There is no such entry.
     pub fn strike(self, entry: EntryId) -> Result<EntryId, Refusal> {
         self.note(Event::Struck { entry })
-    }
-
-    fn keep(self, entries: Vec<Entry>) {
-        let keeper = self.keeper.get_value();
-        let count = entries.len();
-        self.saving.update(|saving| {
-            *saving = match saving {
-                Saving::Under(before) => Saving::Under(*before + count),
-                Saving::Opening | Saving::Saved(_) | Saving::Poorly { .. } => Saving::Under(count),
-            };
-        });
-        spawn_local(async move {
-            let kept = keeper.save(entries).await;
-            self.saving.update(|saving| {
-                let left = match saving {
-                    Saving::Under(before) => before.saturating_sub(count),
-                    Saving::Opening | Saving::Saved(_) | Saving::Poorly { .. } => 0,
-                };
-                *saving = match kept {
-                    Kept::Waiting => Saving::Opening,
-                    Kept::LocalOnly(said) => Saving::Poorly { memory_only: false, said },
-                    Kept::MemoryOnly(said) => Saving::Poorly { memory_only: true, said },
-                    Kept::Safe if left > 0 => Saving::Under(left),
-                    Kept::Safe => Saving::Saved(Some(now::now())),
-                };
-            });
-        });
     }
 
     /// Says whether the made-up flock is being looked round in.

@@ -1,11 +1,14 @@
 //! The first copy of the book: IndexedDB with strict durability. An entry is saved when its transaction has completed.
 
 use indexed_db_futures::database::Database;
+use indexed_db_futures::error::{DomException, Error, OpenDbError};
+use indexed_db_futures::internals::SystemRepr as _;
 use indexed_db_futures::prelude::{Build as _, BuildPrimitive as _, QuerySource as _};
 use indexed_db_futures::transaction::{TransactionDurability, TransactionMode, TransactionOptions};
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use yeanling_core::book::Entry;
 
-use super::local::Held;
+use super::local::{Broken, Held};
 
 const NAME: &str = "yeanling";
 const STORE: &str = "entries";
@@ -25,19 +28,41 @@ impl<E: std::error::Error> From<E> for BaseError {
     }
 }
 
-/// Opens the store, making it on first use.
+/// Opens the store, making it on first use. It waits as long as another tab holds on to an older version of it.
 ///
 /// # Errors
 /// The browser refuses, as some private windows do.
 pub async fn open() -> Result<Base, BaseError> {
-    let database = Database::open(NAME)
+    let ours = Database::open(NAME)
         .with_version(VERSION)
         .with_on_upgrade_needed(|_, database| {
             database.create_object_store(STORE).build()?;
             Ok(())
         })
-        .await?;
+        .await;
+    let database = match ours {
+        // A later Yeanling was here, and this one is back: entries never change, so its store is read as it is.
+        Err(error) if is_of_a_later_version(&error) => Database::open(NAME).await?,
+        other => other?,
+    };
+    give_way(&database);
     Ok(Base(database))
+}
+
+fn is_of_a_later_version(error: &OpenDbError) -> bool {
+    let OpenDbError::Base(Error::DomException(error)) = error else { return false };
+    let DomException::Other(error) = error else { return false };
+    error.name() == "VersionError"
+}
+
+/// Closes the store when another tab wants to change its version, so that a newer Yeanling never waits for this one.
+fn give_way(database: &Database) {
+    let held = database.clone();
+    let listener = Closure::<dyn Fn()>::new(move || held.as_sys().close());
+    let _ = database
+        .as_sys()
+        .add_event_listener_with_callback("versionchange", listener.as_ref().unchecked_ref());
+    listener.forget();
 }
 
 impl Base {
@@ -47,13 +72,15 @@ impl Base {
     /// The browser cannot read the store.
     pub async fn load(&self) -> Result<Held, BaseError> {
         let transaction = self.0.transaction(STORE).with_mode(TransactionMode::Readonly).build()?;
-        let lines = transaction.object_store(STORE)?.get_all::<String>().primitive()?.await?;
+        let store = transaction.object_store(STORE)?;
+        let (keys, lines) = (store.get_all_keys::<JsValue>().primitive()?, store.get_all().primitive()?);
+        let (keys, lines) = (keys.await?, lines.await?);
         let mut held = Held::default();
-        for line in lines {
-            let line = line?;
+        for (key, line) in keys.zip(lines) {
+            let (key, line) = (text(&key?), text(&line?));
             match serde_json::from_str::<Entry>(&line) {
                 Ok(entry) => held.entries.push(entry),
-                Err(_) => held.broken.push(line),
+                Err(_) => held.broken.push(Broken { key, line }),
             }
         }
         Ok(held)
@@ -75,4 +102,10 @@ impl Base {
         transaction.commit().await?;
         Ok(())
     }
+}
+
+/// Returns what is stored as text; what is no text was not put there by Yeanling, and is shown as far as it goes.
+fn text(stored: &JsValue) -> String {
+    let shown = || js_sys::JSON::stringify(stored).ok().map_or_else(|| format!("{stored:?}"), String::from);
+    stored.as_string().unwrap_or_else(shown)
 }

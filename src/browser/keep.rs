@@ -24,7 +24,8 @@ enum State {
     #[default]
     Opening,
     Open(Rc<Base>),
-    Refused(String),
+    /// It failed; it is tried again with the next entry.
+    Failed,
 }
 
 /// How well an entry is kept.
@@ -46,28 +47,27 @@ impl Keeper {
     /// # Errors
     /// IndexedDB cannot be used; the book then lives in local storage alone.
     pub async fn open(&self, here: &Book) -> Result<Held, BaseError> {
-        match open_and_heal(here).await {
-            Ok((base, held)) => {
-                *self.base.borrow_mut() = State::Open(Rc::new(base));
-                Ok(held)
-            }
-            Err(error) => {
-                *self.base.borrow_mut() = State::Refused(error.0.clone());
-                Err(error)
-            }
-        }
+        let opened = open_and_heal(here).await;
+        let (state, held) = match opened {
+            Ok((base, held)) => (State::Open(Rc::new(base)), Ok(held)),
+            Err(error) => (State::Failed, Err(error)),
+        };
+        *self.base.borrow_mut() = state;
+        held
     }
 
     /// Keeps entries that were just noted or taken in, and says how well.
-    pub async fn save(&self, entries: Vec<Entry>) -> Kept {
+    ///
+    /// A connection that was lost, by clearing or to a newer version, is opened anew, and all of `book` is seen to.
+    pub async fn save(&self, entries: Vec<Entry>, book: impl FnOnce() -> Book) -> Kept {
         let taken = save_locally(&entries);
         let state = self.base.borrow().clone();
-        let base = match state {
+        let saved = match state {
             State::Opening => return Kept::Waiting,
-            State::Refused(said) => return not_in_base(taken, &said),
-            State::Open(base) => base,
+            State::Failed => false,
+            State::Open(base) => base.save(&entries).await.is_ok(),
         };
-        if let Err(BaseError(said)) = base.save(&entries).await {
+        if !saved && let Err(BaseError(said)) = self.open(&book()).await {
             return not_in_base(taken, &said);
         }
         if taken == Err(NotTaken::Full) {
@@ -83,14 +83,20 @@ async fn open_and_heal(here: &Book) -> Result<(Base, Held), BaseError> {
     let base = base::open().await?;
     let held = base.load().await?;
     let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
-    let missing: Vec<Entry> = here.entries().filter(|entry| !known.contains(&entry.id)).cloned().collect();
+    // A broken line gives way to its whole entry only once it lies elsewhere.
+    let stays = |entry: &Entry| {
+        let key = entry.id.to_string();
+        held.broken.iter().any(|broken| broken.key == key && !local::set_aside(broken))
+    };
+    let missing: Vec<Entry> =
+        here.entries().filter(|entry| !known.contains(&entry.id) && !stays(entry)).cloned().collect();
     if !missing.is_empty() {
         base.save(&missing).await?;
     }
     // The newest first: they are the ones the first paint wants, should there not be room for all.
     let newest_first = held.entries.iter().rev().filter(|entry| here.entry(entry.id).is_none());
     for entry in newest_first {
-        if local::save(entry).is_err() {
+        if local::heal(entry).is_err() {
             break;
         }
     }

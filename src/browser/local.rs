@@ -11,13 +11,25 @@ use super::window;
 
 const ENTRY: &str = "yeanling/entry/";
 
+/// Where a line that cannot be read goes when the other copy has its entry whole and takes its place.
+const ASIDE: &str = "yeanling/unread/";
+
 /// What a copy held.
 #[derive(Clone, Debug, Default)]
 pub struct Held {
     /// The entries.
     pub entries: Vec<Entry>,
     /// The lines that could not be read, as they are.
-    pub broken: Vec<String>,
+    pub broken: Vec<Broken>,
+}
+
+/// A line that could not be read.
+#[derive(Clone, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub struct Broken {
+    /// What it stands under: the id of its entry, as long as that is whole.
+    pub key: String,
+    /// The line.
+    pub line: String,
 }
 
 /// Why local storage did not take an entry.
@@ -39,13 +51,35 @@ pub fn available() -> bool {
 #[must_use]
 pub fn load() -> Held {
     let mut held = Held::default();
-    for (key, line) in lines() {
-        match serde_json::from_str::<Entry>(&line) {
-            Ok(entry) if key_of(entry.id) == key => held.entries.push(entry),
-            Ok(_) | Err(_) => held.broken.push(line),
+    for (key, line) in lines(ENTRY) {
+        match read(&key, &line) {
+            Some(entry) => held.entries.push(entry),
+            None => held.broken.push(Broken { key, line }),
         }
     }
+    held.broken.extend(lines(ASIDE).into_iter().map(|(key, line)| Broken { key, line }));
     held
+}
+
+/// Puts an entry here that only the other copy held; a broken line in its place is first set aside.
+///
+/// # Errors
+/// Local storage is full or refused; everything is as it was.
+pub fn heal(entry: &Entry) -> Result<(), NotTaken> {
+    let key = entry.id.to_string();
+    if let Some(line) =
+        available().then(|| LocalStorage::raw().get_item(&key_of(entry.id)).ok()).flatten().flatten()
+        && read(&key, &line).is_none()
+        && !set_aside(&Broken { key, line })
+    {
+        return Err(NotTaken::Full);
+    }
+    save(entry)
+}
+
+/// Keeps a broken line where nothing takes its place, and says whether there was room.
+pub fn set_aside(broken: &Broken) -> bool {
+    available() && LocalStorage::raw().set_item(&format!("{ASIDE}{}", broken.key), &broken.line).is_ok()
 }
 
 /// Keeps an entry.
@@ -64,11 +98,12 @@ pub fn save(entry: &Entry) -> Result<(), NotTaken> {
     })
 }
 
-/// Lets the oldest entries go, at most so many; the caller knows that they are safe elsewhere.
+/// Lets the oldest entries go, at most so many; the caller knows that they are safe elsewhere. Broken lines stay.
 pub fn forget_oldest(most: usize) {
-    let mut keys: Vec<String> = lines().into_iter().map(|(key, _)| key).collect();
-    keys.sort_unstable();
-    keys.into_iter().take(most).for_each(LocalStorage::delete);
+    let mut kept = lines(ENTRY);
+    kept.sort_unstable();
+    let whole = kept.into_iter().filter(|(key, line)| read(key, line).is_some());
+    whole.take(most).for_each(|(key, _)| LocalStorage::delete(format!("{ENTRY}{key}")));
 }
 
 /// Calls `take` with each entry that another tab keeps.
@@ -89,7 +124,13 @@ fn key_of(id: EntryId) -> String {
     format!("{ENTRY}{id}")
 }
 
-fn lines() -> Vec<(String, String)> {
+/// Returns the entry of a line, if it is one and stands under its own id.
+fn read(key: &str, line: &str) -> Option<Entry> {
+    serde_json::from_str::<Entry>(line).ok().filter(|entry| entry.id.to_string() == key)
+}
+
+/// Returns the lines of one kind, each with its key less what all of the kind begin with.
+fn lines(kind: &str) -> Vec<(String, String)> {
     if !available() {
         return Vec::new();
     }
@@ -97,7 +138,9 @@ fn lines() -> Vec<(String, String)> {
     let keys: Vec<String> =
         (0..LocalStorage::length()).filter_map(|index| storage.key(index).ok().flatten()).collect();
     keys.into_iter()
-        .filter(|key| key.starts_with(ENTRY))
-        .filter_map(|key| storage.get_item(&key).ok().flatten().map(|line| (key, line)))
+        .filter_map(|key| {
+            let line = key.strip_prefix(kind).and_then(|_| storage.get_item(&key).ok().flatten())?;
+            Some((key.strip_prefix(kind)?.to_owned(), line))
+        })
         .collect()
 }

@@ -9,9 +9,10 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::StorageManager;
 use yeanling_core::units::Moment;
 
-use super::{local, window};
+use super::{local, reach, window};
 
 const SENT: &str = "yeanling/sent";
+const ASKED: &str = "yeanling/asked";
 
 /// What the browser promises about what it keeps.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -29,7 +30,8 @@ pub async fn promised() -> Promised {
     asked(|storage| storage.persisted()).await
 }
 
-/// Asks the browser to keep everything for good, and says what it answered. Only ever on a tap: some browsers ask back.
+/// Asks the browser to keep everything for good, and says what it answered. Only ever after a tap: some browsers ask
+/// the person.
 pub async fn ask_for_good() -> Promised {
     asked(|storage| storage.persist()).await
 }
@@ -44,11 +46,13 @@ async fn asked(ask: impl FnOnce(&StorageManager) -> Result<Promise, JsValue>) ->
     }
 }
 
-/// Returns about how many bytes are kept here, the app itself among them; none where the browser does not tell.
-pub async fn used_bytes() -> Option<f64> {
+/// Returns about how many bytes are kept here, the app itself among them, and how many the browser allows; none where
+/// it does not tell.
+pub async fn room() -> Option<(f64, f64)> {
     let promise = storage()?.estimate().ok()?;
     let estimate = JsFuture::from(promise).await.ok()?;
-    Reflect::get(&estimate, &JsValue::from_str("usage")).ok()?.as_f64()
+    let bytes = |name| reach::get(&estimate, name).and_then(|bytes| bytes.as_f64());
+    Some((bytes("usage")?, bytes("quota")?))
 }
 
 /// Returns the browser's storage; an address without https has none.
@@ -69,5 +73,19 @@ pub fn keep_sent(at: Moment) {
     if local::available() {
         // A phone that cannot keep it says "not yet" next time, which errs on the safe side.
         let _ = LocalStorage::set(SENT, at);
+    }
+}
+
+/// Returns when the browser was last asked to keep everything for good without a tap on the button for it.
+#[must_use]
+pub fn asked_at() -> Option<Moment> {
+    if local::available() { LocalStorage::get(ASKED).ok() } else { None }
+}
+
+/// Keeps that it was asked.
+pub fn keep_asked(at: Moment) {
+    if local::available() {
+        // A phone that cannot keep it asks again in the next visit: no harm.
+        let _ = LocalStorage::set(ASKED, at);
     }
 }

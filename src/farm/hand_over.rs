@@ -3,7 +3,7 @@
 use chrono::{Datelike, Timelike};
 use yeanling_core::book::{self, Entry, FileError, MOST_BYTES};
 use yeanling_core::flock::fold;
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Moment, TimeDelta};
 
 use super::{Farm, Preview};
 use crate::browser::files::{self, FileTrouble};
@@ -18,7 +18,23 @@ const CALENDAR: &str = "text/calendar";
 /// The media type of a table.
 const TABLE: &str = "text/csv";
 
+/// How long a book with new births in it may stay on one phone before it is said: a lost phone is a lost book.
+const STAYS_FOR: TimeDelta = TimeDelta::days(3);
+
 impl Farm {
+    /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
+    #[must_use]
+    pub fn unsent_births(self, now: Moment) -> Option<usize> {
+        if self.is_made_up() {
+            return None;
+        }
+        let sent = self.sent();
+        self.with(|ground| {
+            let born = ground.flock.lambs.keys().filter_map(|lamb| ground.book.entry(lamb.entry()));
+            unsent(born.map(|entry| entry.noted), sent, now)
+        })
+    }
+
     /// Returns the book as a file: its name and its text.
     #[must_use]
     pub fn book_file(self) -> (String, String) {
@@ -116,4 +132,36 @@ fn stamp(now: Moment) -> String {
     let local = now.local();
     let (hour, minute) = (local.hour(), local.minute());
     format!("{:04}-{:02}-{:02}-{hour:02}{minute:02}", local.year(), local.month(), local.day())
+}
+
+/// Returns how many of the births, given as when they were noted, came after the book was last sent, if that is long
+/// ago; for a book never sent, if the first birth is.
+fn unsent(births: impl Iterator<Item = Moment>, sent: Option<Moment>, now: Moment) -> Option<usize> {
+    let new: Vec<Moment> = births.filter(|noted| sent.is_none_or(|sent| *noted > sent)).collect();
+    let since = sent.or_else(|| new.iter().min().copied())?;
+    (!new.is_empty() && now.since(since) >= STAYS_FOR).then_some(new.len())
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn day(days: i64) -> Moment {
+        Moment::from_unix_milliseconds(days * 86_400_000, 0)
+    }
+
+    #[track_caller]
+    fn check(births: &[i64], sent: Option<i64>, now: i64, expected: Option<usize>) {
+        assert_eq!(unsent(births.iter().map(|days| day(*days)), sent.map(day), day(now)), expected);
+    }
+
+    #[test]
+    fn a_book_with_new_births_is_missed_elsewhere_after_three_days() {
+        check(&[], None, 90, None);
+        check(&[10, 12], None, 12, None);
+        check(&[10, 12], None, 13, Some(2));
+        check(&[10, 12], Some(13), 90, None);
+        check(&[10, 14, 15], Some(13), 15, None);
+        check(&[10, 14, 15], Some(13), 16, Some(2));
+    }
 }

@@ -2,8 +2,9 @@
 
 use crate::signals::prelude::*;
 use leptos::html;
+use leptos::task::spawn_local;
 use yeanling_core::book::{DeviceId, MOST_BYTES};
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Moment, TimeDelta};
 
 use super::Farm;
 use crate::browser::draft;
@@ -11,6 +12,9 @@ use crate::browser::files::{self, FileTrouble};
 use crate::browser::look::{self, Look};
 use crate::browser::now;
 use crate::browser::storage::{self, Promised};
+
+/// How long a browser that would not promise is left alone.
+const ASK_EVERY: TimeDelta = TimeDelta::days(7);
 
 impl Farm {
     /// Returns how this phone looks.
@@ -90,8 +94,25 @@ impl Farm {
         storage::ask_for_good().await
     }
 
-    /// Returns about how many bytes the app and the book take on this phone.
-    pub async fn used_bytes(self) -> Option<f64> {
-        storage::used_bytes().await
+    /// Asks the browser to keep the book for good once a lamb is in it, and then every week until it agrees.
+    ///
+    /// By then the book is worth it, and the browser has seen the app in use, which is what some go by.
+    pub(super) fn ask_in_time(self) {
+        let now = now::now();
+        let lambs = self.real.with_untracked(|ground| !ground.flock.lambs.is_empty());
+        let lately = storage::asked_at().is_some_and(|asked| now.since(asked) < ASK_EVERY && asked <= now);
+        if lambs && !lately {
+            storage::keep_asked(now);
+            spawn_local(async {
+                if storage::promised().await == Promised::UntilRoomIsShort {
+                    storage::ask_for_good().await;
+                }
+            });
+        }
+    }
+
+    /// Returns about how many bytes the app and the book take on this phone, and how many the browser allows.
+    pub async fn room(self) -> Option<(f64, f64)> {
+        storage::room().await
     }
 }

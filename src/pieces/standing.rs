@@ -4,9 +4,9 @@
 use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
-use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, live};
+use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, SmallLink, live};
 use crate::route::Screen;
-use crate::words::{animals, frame, night, refusals, watch};
+use crate::words::{animals, frame, hand_over, night, refusals, watch};
 
 /// Shows the standing notices; nothing when all is well.
 #[component]
@@ -41,17 +41,39 @@ pub(crate) fn Standing() -> impl IntoView {
             }
         })
     };
+    let save = move || {
+        let (name, text) = farm.book_file();
+        if farm.save_file(&name, &text).is_ok() {
+            farm.keep_sent();
+        }
+    };
     let poorly = move || match farm.saving() {
         Saving::Poorly { memory_only, said } => Some(view! {
-            <Notice kind=NoticeKind::Bad>
-                <p>{frame::poorly(memory_only, &said)}</p>
+            <Notice
+                kind=NoticeKind::Bad
+                action=move || view! { <Button label=hand_over::SAVE on_press=save /> }
+            >
+                <p>{frame::poorly(memory_only, said.as_deref())}</p>
             </Notice>
         }),
         Saving::Opening | Saving::Under(_) | Saving::Saved(_) => None,
     };
     let broken = move || {
-        let lines = farm.broken().len();
+        let lines = farm.lost_lines();
         (lines > 0).then(|| view! { <Notice kind=NoticeKind::Warn><p>{frame::broken(lines)}</p></Notice> })
+    };
+    let unsent = Memo::new(move |_| farm.unsent_births(farm.now()));
+    let stays = move || {
+        unsent.get().map(|births| {
+            view! {
+                <Notice
+                    kind=NoticeKind::Warn
+                    action=|| view! { <SmallLink href=Screen::HandOver.hash() label=hand_over::GO_SEND /> }
+                >
+                    <p><Said text=hand_over::unsent(births) /></p>
+                </Notice>
+            }
+        })
     };
     let refused = move || {
         farm.refused().map(|refusal| {
@@ -100,6 +122,7 @@ pub(crate) fn Standing() -> impl IntoView {
         {live(move || update().into_any())}
         {live(move || poorly().into_any())}
         {live(move || broken().into_any())}
+        {live(move || stays().into_any())}
         {behind}
         <div role="alert">{missed} {live(move || refused().into_any())}</div>
     }

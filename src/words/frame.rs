@@ -65,17 +65,16 @@ pub(crate) fn saved_at(at: Moment) -> String {
 }
 
 /// Returns the standing warning while the book is kept less well than it should be.
-pub(crate) fn poorly(memory_only: bool, said: &str) -> String {
-    if memory_only {
-        format!(
-            "This phone will not keep the book: it is lost when this page closes. Go to Hand over and save it as a \
-             file now. (The browser says: {said})"
-        )
+pub(crate) fn poorly(memory_only: bool, said: Option<&str>) -> String {
+    let how = if memory_only {
+        "This phone will not keep the book: it is lost when this page closes. Save it as a file now."
     } else {
-        format!(
-            "The book is kept less safely than it should be: if the phone dies, the last seconds may be lost. Send \
-             it from Hand over before you rely on it. (The browser says: {said})"
-        )
+        "The book is kept less safely than it should be: if the phone dies, the last seconds may be lost. Save it as a \
+         file before you rely on it."
+    };
+    match said {
+        Some(said) => format!("{how} (The browser says: {said})"),
+        None => format!("{how} Another tab may be holding on to the book: close all other tabs of Yeanling."),
     }
 }
 

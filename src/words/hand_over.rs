@@ -229,10 +229,29 @@ pub(crate) fn entries_are(entries: usize, how: &str) -> String {
     format!("{}, {how}", count(entries, "entry", "entries"))
 }
 
-/// Returns about how much room is taken.
-pub(crate) fn room(bytes: f64) -> String {
-    format!("about {:.1} MB, with the app", bytes / 1_000_000.0)
+/// Returns about how much room is taken, of how much.
+pub(crate) fn room(used: f64, most: f64) -> String {
+    let megabytes = |bytes: f64| bytes / 1_000_000.0;
+    format!(
+        "about {:.1} MB, with the app, of {:.0} MB that the browser allows",
+        megabytes(used),
+        megabytes(most)
+    )
 }
+
+/// Says that a book is on this phone alone.
+pub(crate) fn unsent(births: usize) -> String {
+    format!(
+        "*{}* on this phone alone: the book has not left it for three days. A lost phone is a lost book.",
+        if births == 1 { "One new lamb is".to_owned() } else { format!("{births} new lambs are") }
+    )
+}
+
+/// Leads to the screen that sends it.
+pub(crate) const GO_SEND: &str = "Send the book";
+
+/// Offers the last saved file to a book that is empty, as a new phone's or a cleared one is.
+pub(crate) const HAD_A_BOOK: &str = "Open a saved book";
 
 #[cfg(test)]
 mod tests {

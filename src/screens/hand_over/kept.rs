@@ -16,8 +16,8 @@ const BROKEN_FILE: &str = "yeanling-unread-lines.txt";
 #[component]
 pub(super) fn HowKept() -> impl IntoView {
     let farm = use_farm();
-    let room = RwSignal::new(None::<f64>);
-    spawn_local(async move { room.set(farm.used_bytes().await) });
+    let room = RwSignal::new(None::<(f64, f64)>);
+    spawn_local(async move { room.set(farm.room().await) });
 
     let entries = Memo::new(move |_| farm.with(|ground| ground.book.len()));
     let (phone_state, phone_says) = phone(entries);
@@ -58,10 +58,10 @@ pub(super) fn HowKept() -> impl IntoView {
                 <Row name=words::OFFLINE says=offline_says state=offline_state />
                 <ForGood />
                 <Row name=words::SENT says=sent_says state=sent_state />
-                {live(move || room.get().map(|bytes| view! {
+                {live(move || room.get().map(|(used, most)| view! {
                         <Row
                             name=words::ROOM
-                            text=words::room(bytes)
+                            text=words::room(used, most)
                             state=Signal::stored(RowState::Done)
                         />
                     }).into_any())}

@@ -16,6 +16,7 @@ use crate::pieces::{Standing, Top};
 use crate::route::Screen;
 use crate::signals::prelude::*;
 use crate::words::common::{clock, volume};
+use crate::words::hand_over;
 use crate::words::watch as words;
 
 use row::{AnimalRow, key};
@@ -73,7 +74,10 @@ pub(crate) fn Watch() -> impl IntoView {
                         <Empty
                             text=words::EMPTY
                             action=move || {
-                                view! { <Button label=words::LOOK_ROUND on_press=move || farm.look_round() /> }
+                                view! {
+                                    <Button label=words::LOOK_ROUND on_press=move || farm.look_round() />
+                                    <LinkButton href=Screen::HandOver.hash() label=hand_over::HAD_A_BOOK />
+                                }
                             }
                         />
                     }

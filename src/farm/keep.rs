@@ -1,0 +1,152 @@
+//! How the book is kept: the two copies joined at the start, each entry saved, and what went wrong said.
+
+use std::collections::BTreeSet;
+use std::time::Duration;
+
+use crate::signals::prelude::*;
+use leptos::task::spawn_local;
+use yeanling_core::book::{Book, Entry, EntryId};
+use yeanling_core::units::Moment;
+
+use super::Farm;
+use crate::browser::keep::Kept;
+use crate::browser::{local, now};
+
+/// How long the disk may take before the book is said to be less safe than it should be.
+const PATIENCE: Duration = Duration::from_secs(5);
+
+/// Whether what was noted is on the disk.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Saving {
+    /// The book is being opened.
+    Opening,
+    /// So many entries are on their way.
+    Under(usize),
+    /// Everything is saved; when the last was.
+    Saved(Option<Moment>),
+    /// It is kept less well than it should be: in local storage, or only while this page is open.
+    Poorly {
+        /// Whether it lives in this page's memory alone.
+        memory_only: bool,
+        /// What the browser said; nothing while it does not answer, as when another tab holds on to the book.
+        said: Option<String>,
+    },
+}
+
+/// What is on its way to the disk.
+#[derive(Clone, Copy, Debug, Default)]
+pub(super) struct UnderWay {
+    /// How many entries.
+    entries: usize,
+    /// How often the disk has answered, so that its silence is told from many quick answers.
+    answers: usize,
+}
+
+impl Farm {
+    /// Says whether what was noted is on the disk.
+    #[must_use]
+    pub fn saving(self) -> Saving {
+        self.saving.get()
+    }
+
+    /// Returns the lines of either copy that could not be read.
+    #[must_use]
+    pub fn broken(self) -> Vec<String> {
+        self.broken.with(|broken| broken.iter().map(|broken| broken.line.clone()).collect())
+    }
+
+    /// Returns how many of them stand for an entry that neither copy has whole.
+    #[must_use]
+    pub fn lost_lines(self) -> usize {
+        let whole = |key: &str| {
+            let id = key.parse::<EntryId>().ok();
+            id.is_some_and(|id| self.real.with(|ground| ground.book.entry(id).is_some()))
+        };
+        self.broken.with(|broken| broken.iter().filter(|broken| !whole(&broken.key)).count())
+    }
+
+    pub(super) fn join_base(self) {
+        let keeper = self.keeper.get_value();
+        let here = self.book();
+        self.warn_of_silence();
+        spawn_local(async move {
+            let opened = keeper.open(&here).await;
+            self.under_way.update_value(|under_way| under_way.answers += 1);
+            match opened {
+                Ok(held) => {
+                    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+                    let news: Vec<Entry> =
+                        held.entries.into_iter().filter(|entry| here.entry(entry.id).is_none()).collect();
+                    if !news.is_empty() {
+                        self.real.update(|ground| ground.take(news));
+                    }
+                    self.broken.update(|broken| {
+                        broken.extend(held.broken);
+                        broken.sort_unstable();
+                        broken.dedup();
+                    });
+                    self.saving.set(Saving::Saved(None));
+                    // What was noted while the database opened waits in local storage; saving twice does no harm.
+                    let all = self.book();
+                    let waiting: Vec<Entry> = all
+                        .entries()
+                        .filter(|entry| here.entry(entry.id).is_none() && !known.contains(&entry.id))
+                        .cloned()
+                        .collect();
+                    if !waiting.is_empty() {
+                        self.keep(waiting);
+                    }
+                }
+                Err(error) => self.saving.set(poorly(Some(error.0))),
+            }
+        });
+    }
+
+    pub(super) fn keep(self, entries: Vec<Entry>) {
+        let keeper = self.keeper.get_value();
+        let count = entries.len();
+        self.under_way.update_value(|under_way| under_way.entries += count);
+        self.saving.set(Saving::Under(self.under_way.get_value().entries));
+        self.warn_of_silence();
+        spawn_local(async move {
+            let kept = keeper.save(entries, || self.book()).await;
+            let waits = matches!(kept, Kept::Waiting);
+            self.under_way.update_value(|under_way| {
+                under_way.entries -= count;
+                under_way.answers += usize::from(!waits);
+            });
+            let left = self.under_way.get_value().entries;
+            self.saving.set(match kept {
+                Kept::Waiting => Saving::Opening,
+                Kept::LocalOnly(said) => Saving::Poorly { memory_only: false, said: Some(said) },
+                Kept::MemoryOnly(said) => Saving::Poorly { memory_only: true, said: Some(said) },
+                Kept::Safe if left > 0 => Saving::Under(left),
+                Kept::Safe => {
+                    self.ask_in_time();
+                    Saving::Saved(Some(now::now()))
+                }
+            });
+        });
+    }
+
+    /// Says that the book is kept poorly if the disk has not answered once after a while.
+    fn warn_of_silence(self) {
+        let answers = self.under_way.get_value().answers;
+        let warn = move || {
+            let waits = matches!(untrack(|| self.saving()), Saving::Opening | Saving::Under(_));
+            if waits && self.under_way.get_value().answers == answers {
+                self.saving.set(poorly(None));
+            }
+        };
+        set_timeout(warn, PATIENCE);
+    }
+
+    fn book(self) -> Book {
+        self.real.with_untracked(|ground| ground.book.clone())
+    }
+}
+
+/// The book without IndexedDB: in local storage, or in memory where that is refused too.
+fn poorly(said: Option<String>) -> Saving {
+    Saving::Poorly { memory_only: !local::available(), said }
+}
