@@ -4,13 +4,14 @@
 //! has left of the whole is one again. A mark names the day of mating nine times in ten, otherwise an earlier mark or
 //! the group does. A sign multiplies the nights that follow it.
 
-use super::bounds::{AGE_AT_SCAN, DAYS_BETWEEN_LOOKS, LAMBS_AT_SCAN, Refused};
-use super::cycles::{Conception, cycles};
+use super::bounds::Refused;
+use super::cycles::Conception;
 use super::days::{between, counted, float, later, whole};
 use super::forecast::Curve;
 use super::gestation::{Gestation, lambed_by, reach_days};
 use super::litters::Litters;
 use super::mating::Mating;
+use super::matings::{Stretch, matings};
 use crate::reckon::cited::{common, ours};
 use crate::source::Source;
 use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
@@ -215,16 +216,8 @@ pub enum NoOutlook {
     Refused(#[from] Refused),
 }
 
-/// Days of mating with their weight, in days after ram in.
-#[derive(Clone, Copy, Debug)]
-struct Stretch {
-    weight: f64,
-    from: f64,
-    to: f64,
-}
-
 /// Less than this is left of her days: they have passed.
-const PASSED: f64 = 1e-6;
+pub(super) const PASSED: f64 = 1e-6;
 
 /// Returns when one ewe will lamb, as it looks at this time on the wall clock of her farm.
 ///
@@ -329,82 +322,6 @@ pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOut
         grounds: grounds(evidence, &signs, now_day),
         nights: nights.iter().map(|night| share(*night)).collect(),
     })
-}
-
-/// Returns the days on which she can have held, with their weights, and the share that holds at all.
-fn matings(evidence: &Evidence) -> Result<(Vec<Stretch>, f64), NoOutlook> {
-    let mating = evidence.mating;
-    let look = DAYS_BETWEEN_LOOKS.check(f64::from(evidence.look_days))?;
-    let mut marks = evidence.marks.clone();
-    marks.sort_unstable();
-    marks.dedup();
-    let mut stretches = Vec::new();
-    let mut rest = 1.0;
-    for mark in marks.iter().rev() {
-        let day = between(mating.ram_in(), *mark);
-        // A mark that is found after the ram came out is from his last days.
-        if day < 0 || float(day) >= float(mating.days()) + look {
-            let (ram_in, ram_out) = (mating.ram_in(), mating.ram_out());
-            return Err(NoOutlook::MarkWithoutRam { mark: *mark, ram_in, ram_out });
-        }
-        let from = (float(day) + 1.0 - look).max(0.0);
-        stretches.push(Stretch { weight: rest * MARK_RIGHT, from, to: float(day) + 1.0 });
-        rest *= 1.0 - MARK_RIGHT;
-    }
-    for cycle in cycles(mating, evidence.conception) {
-        stretches.push(Stretch { weight: rest * cycle.share, from: cycle.from_day, to: cycle.to_day });
-    }
-    let Some(scan) = evidence.scan else {
-        let held = stretches.iter().map(|one| one.weight).sum();
-        return Ok((stretches, held));
-    };
-    scanned(stretches, scan, mating).map(|stretches| (stretches, 1.0))
-}
-
-/// Returns the stretches of a ewe that a scan found in lamb, weighed by the age it gave; their weights sum to one.
-fn scanned(stretches: Vec<Stretch>, scan: Scan, mating: Mating) -> Result<Vec<Stretch>, NoOutlook> {
-    let on = scan.on;
-    let day = between(mating.ram_in(), on);
-    if day < SCAN_FROM_DAY {
-        return Err(NoOutlook::ScanTooEarly { day });
-    }
-    if let Some(lambs) = scan.lambs {
-        LAMBS_AT_SCAN.check(f64::from(lambs))?;
-        if lambs == 0 {
-            return Err(NoOutlook::ScannedEmpty { on });
-        }
-    }
-    let mut stretches = stretches;
-    if let Some(age_days) = scan.age_days {
-        let age = AGE_AT_SCAN.check(f64::from(age_days))?;
-        let held_at = float(day) - age + 0.5;
-        stretches = stretches.into_iter().flat_map(|one| by_day(one, held_at)).collect();
-        let left: f64 = stretches.iter().map(|one| one.weight).sum();
-        if left < PASSED {
-            return Err(NoOutlook::ScanDoesNotFit { on, age_days });
-        }
-    }
-    let held: f64 = stretches.iter().map(|one| one.weight).sum();
-    if held < PASSED {
-        return Err(NoOutlook::InLambWithoutMating { on });
-    }
-    for one in &mut stretches {
-        one.weight /= held;
-    }
-    Ok(stretches)
-}
-
-/// Cuts a stretch into days, each weighed by how near it lies to the day that the scan points at.
-fn by_day(stretch: Stretch, held_at: f64) -> Vec<Stretch> {
-    let Stretch { weight, from, to } = stretch;
-    let parts = whole((to - from).ceil()).max(1);
-    let width = (to - from) / float(parts);
-    let part = |number: i64| {
-        let from = from + width * float(number);
-        let off = (from + width / 2.0 - held_at) / SCAN_SPREAD_DAYS;
-        Stretch { weight: weight / float(parts) * (-0.5 * off * off).exp(), from, to: from + width }
-    };
-    (0..parts).map(part).filter(|part| part.weight > 1e-12).collect()
 }
 
 fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Ground> {

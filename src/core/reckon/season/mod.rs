@@ -23,6 +23,7 @@ pub mod water;
 
 mod chances;
 mod days;
+mod matings;
 
 use crate::source::Source;
 

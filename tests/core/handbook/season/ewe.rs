@@ -150,6 +150,8 @@ fn a_mark_without_a_ram_is_told() {
         assert!(matches!(told, NoOutlook::MarkWithoutRam { mark: given, .. } if given == date(mark)));
     }
     assert!(outlook(&marked(&["2026-11-04"]), at("2027-01-01", 0)).is_ok(), "seen the morning after");
+    let last_day = of(&marked(&["2026-11-03"]), at("2027-01-01", 0));
+    assert_eq!(of(&marked(&["2026-11-04"]), at("2027-01-01", 0)).nights, last_day.nights);
     let none = Evidence { look_days: 0, ..plain() };
     assert!(matches!(outlook(&none, at("2027-01-01", 0)), Err(NoOutlook::Refused(_))));
 }
@@ -190,6 +192,17 @@ fn every_sign_raises_the_next_hours_and_fades() {
     let both = Evidence { signs: vec![(Sign::Slack, now), (Sign::Restless, now)], ..marked(&["2026-10-08"]) };
     let one = Evidence { signs: vec![(Sign::Restless, now)], ..marked(&["2026-10-08"]) };
     assert!(of(&both, now).within_12h <= of(&one, now).within_12h + 1e-12, "only the strongest counts");
+}
+
+#[test]
+fn crayons_looked_at_once_a_week_leave_a_week_open() {
+    // Source: ours.
+    let weekly = Evidence { look_days: 7, ..marked(&["2026-10-20"]) };
+    let (daily, weekly) =
+        (of(&marked(&["2026-10-20"]), at("2027-01-01", 0)), of(&weekly, at("2027-01-01", 0)));
+    assert_eq!((daily.likely, weekly.likely), (date("2027-03-16"), date("2027-03-13")));
+    let most = |outlook: &Outlook| outlook.nights.iter().copied().fold(0.0, f64::max);
+    assert!(most(&weekly) < most(&daily));
 }
 
 #[test]
