@@ -1,7 +1,9 @@
 //! The season in numbers, worked out from the flock: nobody notes a season, it is seen in the births.
 
+mod ahead;
 mod season;
 mod year;
 
+pub use ahead::{Ahead, Awaited, ahead, group_dates, put_to_ram};
 pub use season::{Season, seasons};
 pub use year::{Alive, Loss, Year, year};

@@ -1,5 +1,7 @@
 //! The season in numbers.
 
+mod ahead;
+
 use proptest::prelude::*;
 use yeanling_core::book::{Animal, Book, Cause, Event, LambId};
 use yeanling_core::figures::{Alive, Season, Year, seasons, year};

@@ -1,0 +1,141 @@
+//! The season ahead, from what was noted of groups, marks, scans, signs and births.
+
+use yeanling_core::book::{Event, EweId, GroupId, Sign};
+use yeanling_core::figures::{Ahead, ahead, group_dates, put_to_ram, seasons};
+use yeanling_core::reckon::season::dates::What;
+use yeanling_core::reckon::season::gestation::BreedType;
+use yeanling_core::units::Moment;
+
+use crate::scribe::Scribe;
+
+fn on(text: &str) -> Moment {
+    format!("{text}:00.000-05:00").parse().expect("a moment")
+}
+
+/// Ten ewes with a ram from the first of October to the twentieth of November: 51 days, three whole cycles.
+fn ten_ewes() -> (Scribe, GroupId, Vec<EweId>) {
+    let mut scribe = Scribe::new(1);
+    let formed = on("2026-09-20T09:00");
+    let group = scribe.note(formed, Event::GroupFormed { name: "Lower field".to_owned() }).as_group();
+    let ewes: Vec<EweId> = (1..=10).map(|tag| scribe.ewe(formed, &tag.to_string())).collect();
+    for ewe in &ewes {
+        scribe.note(formed, Event::JoinedGroup { ewe: *ewe, group });
+    }
+    scribe.note(on("2026-10-01T09:00"), Event::RamIn { group, ram: None, age: None });
+    scribe.note(on("2026-11-20T09:00"), Event::RamOut { group });
+    (scribe, group, ewes)
+}
+
+fn look(scribe: &Scribe, now: Moment) -> Ahead {
+    ahead(&scribe.flock(), BreedType::Any, now)
+}
+
+#[track_caller]
+fn near(got: f64, expected: f64, tolerance: f64) {
+    assert!((got - expected).abs() <= tolerance, "{got}, expected {expected} ± {tolerance}");
+}
+
+#[test]
+fn a_group_brings_as_many_births_as_three_cycles_hold() {
+    // Source: season figures: p 0.75, three cycles: 1 − 0.25³ of the ewes.
+    let (scribe, ..) = ten_ewes();
+    let found = look(&scribe, on("2027-01-01T09:00"));
+    let forecast = found.forecast.expect("ten are awaited");
+    near(forecast.births.mean, 10.0 * (1.0 - 0.25_f64.powi(3)), 0.02);
+    assert_eq!((found.put_to_ram, found.lambed, found.awaited.len()), (10, 0, 10));
+    let likely = found.likely.expect("it can be told");
+    assert!(likely.low >= 7 && likely.high == 10, "{likely:?}");
+    assert!(found.pens.expect("pens").enough.is_sorted());
+}
+
+#[test]
+fn nobody_put_to_the_ram_nothing_ahead() {
+    let mut scribe = Scribe::new(1);
+    scribe.ewe(on("2026-09-20T09:00"), "1");
+    let found = look(&scribe, on("2027-01-01T09:00"));
+    assert_eq!((found.forecast, found.awaited.len(), found.put_to_ram), (None, 0, 0));
+}
+
+#[test]
+fn a_mark_narrows_her_days_and_a_tight_udder_outweighs_them() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    let width = |scribe: &Scribe, ewe: EweId, now| {
+        let found = look(scribe, now);
+        let one = found.awaited.into_iter().find(|one| one.ewe == ewe).expect("awaited");
+        one.outlook.expect("it can be told")
+    };
+    let now = on("2027-02-10T09:00");
+    let before = width(&scribe, ewes[0], now);
+    scribe.note(on("2026-10-10T09:00"), Event::CrayonMark { ewe: ewes[0], color: "red".to_owned() });
+    let after = width(&scribe, ewes[0], now);
+    // 10 October and 147 days: 6 March.
+    assert_eq!(after.likely.to_string(), "2027-03-06");
+    let chance_of = |outlook: &yeanling_core::reckon::season::ewe::Outlook| {
+        outlook.nights.iter().copied().fold(0.0, f64::max)
+    };
+    assert!(chance_of(&after) > 2.0 * chance_of(&before), "her days are fewer");
+    // The reverse order of the list: who shows signs stands first, whatever her date.
+    let seen = on("2027-03-01T21:00");
+    scribe.note(seen, Event::SignSeen { ewe: ewes[7], sign: Sign::UdderTight });
+    let tonight = look(&scribe, on("2027-03-01T22:00"));
+    assert_eq!(tonight.awaited[0].ewe, ewes[7]);
+    let chance = tonight.awaited[0].outlook.as_ref().expect("told").within_24h;
+    let of_others = tonight.awaited[2].outlook.as_ref().expect("told").within_24h;
+    assert!(chance > 5.0 * of_others, "{chance} against {of_others}");
+}
+
+#[test]
+fn who_has_lambed_is_no_longer_awaited_and_stands_in_what_happened() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    let now = on("2027-03-02T09:00");
+    let before = look(&scribe, now);
+    scribe.born(on("2027-02-28T04:00"), Some(ewes[2]));
+    let after = look(&scribe, now);
+    assert_eq!((before.awaited.len(), after.awaited.len()), (10, 9));
+    assert_eq!((after.put_to_ram, after.lambed), (10, 1));
+    assert_eq!(after.happened.iter().map(|(_, ewes)| *ewes).collect::<Vec<_>>(), [1]);
+    let season = &seasons(&scribe.flock())[0];
+    assert_eq!(put_to_ram(&scribe.flock(), season), Some(10));
+    assert!(before.forecast.expect("told").births.mean > after.forecast.expect("told").births.mean);
+}
+
+#[test]
+fn a_night_that_has_passed_has_no_weight() {
+    let (scribe, ..) = ten_ewes();
+    let now = on("2027-03-10T09:00");
+    let forecast = look(&scribe, now).forecast.expect("told");
+    assert!(forecast.nights.iter().all(|night| night.date >= now.local().date()));
+}
+
+#[test]
+fn a_ewe_scanned_empty_is_not_awaited_and_one_with_three_brings_three() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    let scanned = on("2026-12-28T09:00");
+    for ewe in &ewes[1..] {
+        scribe.note(scanned, Event::Scanned { ewe: *ewe, lambs: 0, days: None });
+    }
+    scribe.note(scanned, Event::Scanned { ewe: ewes[0], lambs: 3, days: Some(80) });
+    let found = look(&scribe, on("2027-01-10T09:00"));
+    assert_eq!(found.awaited.len(), 1);
+    let forecast = found.forecast.expect("told");
+    near(forecast.births.mean, 1.0, 1e-6);
+    near(forecast.lambs, 3.0, 1e-6);
+    // 28 December less 80 days, and 147: 6 March, give or take the scan's spread.
+    let likely = found.awaited[0].outlook.as_ref().expect("told").likely;
+    assert!(["2027-03-05", "2027-03-06"].contains(&likely.to_string().as_str()), "{likely}");
+}
+
+#[test]
+fn the_groups_dates_come_from_its_first_and_last_day() {
+    // Source: season figures: ram in 2026-10-01, out 2026-11-20: 2027-02-20 to 2027-04-21, booster 2027-01-23.
+    let (scribe, group, _) = ten_ewes();
+    let flock = scribe.flock();
+    let dates = group_dates(&flock, &flock.groups[&group], BreedType::Any);
+    let of = |what: fn(&What) -> bool| {
+        dates.iter().find(|one| what(&one.what)).map(|one| one.date.to_string()).expect("it is there")
+    };
+    assert_eq!(of(|what| matches!(what, What::WatchFrom)), "2027-02-20");
+    assert_eq!(of(|what| matches!(what, What::WatchUntil)), "2027-04-21");
+    assert_eq!(of(|what| matches!(what, What::Booster { .. })), "2027-01-23");
+    assert_eq!(of(|what| matches!(what, What::RamOut)), "2026-11-20");
+}
