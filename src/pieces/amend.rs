@@ -1,16 +1,17 @@
 //! A sheet in which an earlier entry is changed, in time and in content. The first reading stays in the book.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Milk, Sex, VigorScale, Way};
-use yeanling_core::units::{Mass, System, Temperature, Volume};
+use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Item, Measure, Milk, Sex, VigorScale, Way};
+use yeanling_core::units::{Condition, Mass, System, Temperature, Volume};
 
+use super::ewe_sheets::{ScanFields, read_days};
 use super::feed_sheet::{MilkChoices, WayChoices, typed_volume};
 use super::small_sheets::{belly_choices, cause_choices, vigor_choices};
 use super::weight_field::WeightField;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight};
 use crate::words::common::{field_time, number, read_field_time};
-use crate::words::{errors, frame, lamb as words, lambing, noted, refusals};
+use crate::words::{errors, frame, lamb as words, lambing, noted, refusals, season, stores};
 
 /// Changes an entry.
 #[component]
@@ -72,19 +73,15 @@ enum Draft {
     Belly(RwSignal<Belly>),
     Cause(RwSignal<Cause>),
     Text { text: RwSignal<String>, long: bool },
+    Condition(RwSignal<String>),
+    Scan { lambs: RwSignal<Option<u8>>, days: RwSignal<String> },
+    Stock { text: RwSignal<String>, item: Item, system: System },
     TimeAlone,
 }
 
 impl Draft {
     fn of(event: &Event, system: System) -> Self {
         match event {
-            Event::Weighed { mass, .. } => {
-                let shown = match system {
-                    System::Metric => number(mass.as_kilograms(), 3),
-                    System::Us => number(mass.as_pounds(), 2),
-                };
-                Self::Weighed { text: RwSignal::new(shown), system: RwSignal::new(system) }
-            }
             Event::Fed { volume, milk, way, .. } => Self::Fed {
                 text: RwSignal::new(typed_volume(*volume, system)),
                 system,
@@ -115,6 +112,34 @@ impl Draft {
             Event::EweCame { tag } => {
                 Self::Text { text: RwSignal::new(tag.clone().unwrap_or_default()), long: false }
             }
+            Event::Weighed { mass, .. } | Event::EweWeighed { mass, .. } | Event::FeedSet { mass, .. } => {
+                Self::Weighed {
+                    text: RwSignal::new(typed_mass(*mass, system)),
+                    system: RwSignal::new(system),
+                }
+            }
+            Event::Conditioned { score, .. } => Self::Condition(RwSignal::new(season::score(*score))),
+            Event::Scanned { lambs, days, .. } => {
+                let days = days.map(|days| days.to_string()).unwrap_or_default();
+                Self::Scan { lambs: RwSignal::new(Some(*lambs)), days: RwSignal::new(days) }
+            }
+            Event::GroupFormed { name } | Event::GroupNamed { name, .. } => {
+                Self::Text { text: RwSignal::new(name.clone()), long: false }
+            }
+            Event::CrayonChanged { color, .. } | Event::CrayonMark { color, .. } => {
+                Self::Text { text: RwSignal::new(color.clone()), long: false }
+            }
+            Event::RamIn { ram, .. } => {
+                Self::Text { text: RwSignal::new(ram.clone().unwrap_or_default()), long: false }
+            }
+            Event::StoreIn { item, amount }
+            | Event::StoreUsed { item, amount }
+            | Event::StoreThrown { item, amount }
+            | Event::StoreCounted { item, amount } => Self::Stock {
+                text: RwSignal::new(stores::typed_amount(*item, *amount, system)),
+                item: *item,
+                system,
+            },
             Event::DamGiven { .. }
             | Event::VigorScored { .. }
             | Event::SignSeen { .. }
@@ -138,6 +163,14 @@ impl Draft {
             | Event::PutInPen { .. }
             | Event::LetOut { .. }
             | Event::PutOff { .. }
+            | Event::GroupParted { .. }
+            | Event::JoinedGroup { .. }
+            | Event::LeftGroup { .. }
+            | Event::RamOut { .. }
+            | Event::BoosterGiven { .. }
+            | Event::ColostrumFrozen { .. }
+            | Event::ColostrumThawed { .. }
+            | Event::ColostrumThrown { .. }
             | Event::Stood { .. }
             | Event::Sucked { .. }
             | Event::NavelDipped { .. }
@@ -155,7 +188,10 @@ impl Draft {
     fn read(self, was: &Event) -> Result<Event, String> {
         let mut event = was.clone();
         match (self, &mut event) {
-            (Self::Weighed { text, system }, Event::Weighed { mass, .. }) => {
+            (
+                Self::Weighed { text, system },
+                Event::Weighed { mass, .. } | Event::EweWeighed { mass, .. } | Event::FeedSet { mass, .. },
+            ) => {
                 let unit = system.get_untracked();
                 *mass = Mass::parse(&text.get_untracked(), unit)
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::Mass, unit))?;
@@ -187,6 +223,35 @@ impl Draft {
             (Self::Text { text, .. }, Event::EweCame { tag }) => {
                 let text = text.get_untracked();
                 *tag = Some(text.trim().to_owned()).filter(|tag| !tag.is_empty());
+            }
+            (Self::Text { text, .. }, Event::RamIn { ram, .. }) => {
+                let text = text.get_untracked();
+                *ram = Some(text.trim().to_owned()).filter(|ram| !ram.is_empty());
+            }
+            (
+                Self::Text { text, .. },
+                Event::GroupFormed { name }
+                | Event::GroupNamed { name, .. }
+                | Event::CrayonChanged { color: name, .. }
+                | Event::CrayonMark { color: name, .. },
+            ) => text.get_untracked().trim().clone_into(name),
+            (Self::Condition(text), Event::Conditioned { score, .. }) => {
+                *score = Condition::parse(&text.get_untracked())
+                    .map_err(|wrong| errors::typed(&wrong, errors::Field::Condition, System::Metric))?;
+            }
+            (Self::Scan { lambs, days }, Event::Scanned { lambs: l, days: d, .. }) => {
+                *l = lambs.get_untracked().unwrap_or(*l);
+                *d = read_days(&days.get_untracked())?;
+            }
+            (
+                Self::Stock { text, item, system },
+                Event::StoreIn { amount, .. }
+                | Event::StoreUsed { amount, .. }
+                | Event::StoreThrown { amount, .. }
+                | Event::StoreCounted { amount, .. },
+            ) => {
+                *amount = stores::read_amount(&text.get_untracked(), item, system)
+                    .map_err(|wrong| errors::typed(&wrong, stock_field(item), system))?;
             }
             (Self::Text { text, .. }, Event::PenMade { name, .. } | Event::PenNamed { name, .. }) => {
                 text.get_untracked().trim().clone_into(name);
@@ -259,8 +324,33 @@ impl Draft {
                 };
                 view! { <Field label=label value=text kind=kind /> }.into_any()
             }
+            Self::Condition(text) => {
+                view! { <Field label=season::WHOLE value=text kind=FieldKind::Decimal /> }.into_any()
+            }
+            Self::Scan { lambs, days } => view! { <ScanFields lambs=lambs days=days /> }.into_any(),
+            Self::Stock { text, item, system } => view! {
+                <Field label=stores::HOW_MUCH value=text kind=FieldKind::Decimal>
+                    <span>{stores::unit(item, system)}</span>
+                </Field>
+            }
+            .into_any(),
             Self::TimeAlone => ().into_any(),
         }
+    }
+}
+
+fn typed_mass(mass: Mass, system: System) -> String {
+    match system {
+        System::Metric => number(mass.as_kilograms(), 3),
+        System::Us => number(mass.as_pounds(), 2),
+    }
+}
+
+const fn stock_field(item: Item) -> errors::Field {
+    match item.measure() {
+        Measure::Kilograms => errors::Field::Stock,
+        Measure::Milliliters => errors::Field::Volume,
+        Measure::Pieces => errors::Field::Pieces,
     }
 }
 

@@ -5,6 +5,7 @@
 mod amend;
 mod duty_ribbon;
 mod ewe_picker;
+mod ewe_sheets;
 mod feed_sheet;
 mod lamb_row;
 mod later_sheet;
@@ -22,6 +23,7 @@ mod weight_field;
 pub(crate) use amend::AmendSheet;
 pub(crate) use duty_ribbon::DutyRibbon;
 pub(crate) use ewe_picker::{EwePicker, Picked};
+pub(crate) use ewe_sheets::{ConditionSheet, EweWeightSheet, MarkSheet, ScanSheet};
 pub(crate) use feed_sheet::{FeedSheet, tube};
 pub(crate) use lamb_row::LambRow;
 pub(crate) use later_sheet::LaterSheet;

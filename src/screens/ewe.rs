@@ -9,11 +9,12 @@ use crate::parts::{
     Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
 use crate::pieces::{
-    AnimalTimeline, DeathSheet, EwePicker, LambRow, Picked, Standing, TextSheet, Top, WhichPenSheet,
+    AnimalTimeline, ConditionSheet, DeathSheet, EwePicker, EweWeightSheet, LambRow, MarkSheet, Picked,
+    ScanSheet, Standing, TextSheet, Top, WhichPenSheet,
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
-use crate::words::{animals, ewe as words, frame, lamb, pens};
+use crate::words::{animals, ewe as words, frame, lamb, pens, season};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -24,6 +25,10 @@ enum Open {
     Died,
     Same,
     Pen,
+    Condition,
+    Weight,
+    Scan,
+    Mark,
 }
 
 /// One ewe.
@@ -60,6 +65,12 @@ pub(crate) fn EweScreen(
             labor || ground.flock.litters_of(id).first().is_some_and(|litter| litter.goes_on(now))
         })
     });
+    let odd = Memo::new(move |_| {
+        farm.with(|ground| {
+            let began = ground.flock.litters_of(id).first()?.began;
+            ground.flock.odd_birth(id, began)
+        })
+    });
     let thumb = move || {
         view! {
             {live(move || lives.get().then(|| {
@@ -83,6 +94,9 @@ pub(crate) fn EweScreen(
                     {live(move || (!lives.get()).then(|| view! {
                         <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
                     }).into_any())}
+                    {live(move || odd.get().map(|odd| view! {
+                        <Notice kind=NoticeKind::Calm><p>{season::odd_birth(&odd)}</p></Notice>
+                    }.into_any()).into_any())}
                     <Litters id=id />
                     <Section title=words::NOTE>
                         {live(move || lives.get().then(|| view! {
@@ -106,6 +120,10 @@ pub(crate) fn EweScreen(
                                     label=words::VET
                                     on_press=move || tap(Event::VetCalled { animal: Animal::Ewe(id) })
                                 />
+                                <Button label=season::CONDITION on_press=move || open.set(Open::Condition) />
+                                <Button label=season::WEIGH on_press=move || open.set(Open::Weight) />
+                                <Button label=season::SCAN on_press=move || open.set(Open::Scan) />
+                                <Button label=season::MARK on_press=move || open.set(Open::Mark) />
                             </Buttons>
                         }).into_any())}
                         <Buttons columns=2>
@@ -190,6 +208,10 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
             />
         }
         .into_any(),
+        Open::Condition => view! { <ConditionSheet ewe=id on_close=close /> }.into_any(),
+        Open::Weight => view! { <EweWeightSheet ewe=id on_close=close /> }.into_any(),
+        Open::Scan => view! { <ScanSheet ewe=id on_close=close /> }.into_any(),
+        Open::Mark => view! { <MarkSheet ewe=id on_close=close /> }.into_any(),
         Open::Pen => view! { <WhichPenSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {

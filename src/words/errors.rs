@@ -48,6 +48,16 @@ pub enum Field {
     Length,
     /// A day's feed.
     Feed,
+    /// The weight of a ewe.
+    EweWeight,
+    /// A condition score.
+    Condition,
+    /// Days.
+    Days,
+    /// Hay, grain or powder in the store.
+    Stock,
+    /// Things that are counted one by one.
+    Pieces,
 }
 
 /// Returns what is wrong with something typed.
@@ -87,6 +97,13 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Length, System::Us) => "5 ft",
         (Field::Feed, System::Metric) => "250 g",
         (Field::Feed, System::Us) => "9 oz",
+        (Field::EweWeight, System::Metric) => "72 kg",
+        (Field::EweWeight, System::Us) => "160 lb",
+        (Field::Condition, _) => "2.5",
+        (Field::Days, _) => "60",
+        (Field::Stock, System::Metric) => "250 kg",
+        (Field::Stock, System::Us) => "550 lb",
+        (Field::Pieces, _) => "12",
     }
 }
 
@@ -109,6 +126,8 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         Why::LambAtBirth => "a lamb at birth",
         Why::SolidsInADay => "a day’s solid feed",
         Why::LambAtWeaning => "a lamb at weaning",
+        Why::EweWeight => "a ewe",
+        Why::ExtraFeed => "a ewe’s extra feed in a day",
         Why::LambOnTheBottle
         | Why::OneFeed
         | Why::LambTemperature
@@ -124,9 +143,17 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         | Why::PowderInStore
         | Why::Pulse
         | Why::PenSide
+        | Why::ConditionScore
+        | Why::FrozenBag
+        | Why::InStore
         | Why::Percent => "a lamb on the bottle",
     };
-    let too = if error.given > error.allowed.most { "heavy" } else { "light" };
+    let too = match (error.allowed.why, error.given > error.allowed.most) {
+        (Why::ExtraFeed, true) => "much",
+        (Why::ExtraFeed, false) => "little",
+        (_, true) => "heavy",
+        (_, false) => "light",
+    };
     let said = format!("{} {unit} is too {too} for {whose}. {allowed}", number(given, 2));
     match meant(error, system) {
         Some(meant) => format!("{said} Did you mean {meant}?"),
@@ -148,7 +175,12 @@ fn in_units(mass: Mass, system: System) -> f64 {
 
 /// Returns the slip that would explain a weight: a lost point, grams for kilograms, or pounds for kilograms.
 fn meant(error: &OutOfBounds<Mass>, system: System) -> Option<String> {
-    let ordinary = |kilograms: f64| (1.5..=8.0).contains(&kilograms);
+    let usual = match error.allowed.why {
+        Why::EweWeight => 40.0..=120.0,
+        Why::ExtraFeed => 0.1..=1.0,
+        _ => 1.5..=8.0,
+    };
+    let ordinary = |kilograms: f64| usual.contains(&kilograms);
     let kilograms = error.given.as_kilograms();
     let slips = [0.1, 10.0, 0.001];
     let point = slips.into_iter().find(|slip| ordinary(kilograms * slip));

@@ -28,6 +28,8 @@ pub(crate) mod pens;
 pub(crate) mod powder;
 pub(crate) mod practice;
 pub(crate) mod refusals;
+pub(crate) mod season;
+pub(crate) mod stores;
 pub(crate) mod watch;
 pub(crate) mod weaning;
 pub(crate) mod why;

@@ -1,12 +1,12 @@
 //! What was noted, in a line each, and the words of every choice that can be noted.
 
-use yeanling_core::book::{Belly, Cause, Ease, Event, Milk, Ring, Sex, VigorScale, Way};
+use yeanling_core::book::{Belly, Cause, Ease, Event, GroupId, Item, Milk, Ring, Sex, VigorScale, Way};
 use yeanling_core::flock::Flock;
 use yeanling_core::practice::Choice;
-use yeanling_core::units::System;
+use yeanling_core::units::{Amount, System};
 
-use super::common::{clock, feed_mass, mass, temperature, volume_as_given};
-use super::{animals, labor, practice, watch};
+use super::common::{clock, feed_mass, mass, number, temperature, volume_as_given};
+use super::{animals, labor, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -72,6 +72,41 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
             format!("{} into pen {name}", animals::animal(flock, *animal))
         }
         Event::LetOut { .. } => "Out of the pen".to_owned(),
+        Event::GroupFormed { name } => format!("Group {name} formed"),
+        Event::GroupNamed { name, .. } => format!("Called group *{name}* from now on"),
+        Event::GroupParted { .. } => "Group broken up".to_owned(),
+        Event::JoinedGroup { ewe, group } => {
+            format!("{} joined group {}", animals::ewe_of(flock, *ewe), group_name(flock, *group))
+        }
+        Event::LeftGroup { ewe, group } => {
+            format!("{} left group {}", animals::ewe_of(flock, *ewe), group_name(flock, *group))
+        }
+        Event::RamIn { ram, age, .. } => format!("{} in", season::ram(ram.as_deref(), *age)),
+        Event::RamOut { .. } => "Ram out".to_owned(),
+        Event::CrayonChanged { color, .. } => format!("Crayon *{color}* from now on"),
+        Event::CrayonMark { color, .. } => format!("Crayon mark: *{color}*"),
+        Event::Scanned { lambs, days, .. } => season::scanned(*lambs, *days),
+        Event::Conditioned { score, .. } => format!("Condition *{}*", season::score(*score)),
+        Event::EweWeighed { mass: weight, .. } => format!("Weighed *{}*", mass(*weight, system)),
+        Event::FeedSet { mass: none, .. } if none.as_kilograms() <= 0.0 => "Extra feed ended".to_owned(),
+        Event::FeedSet { mass: feed, .. } => {
+            format!("Extra feed: *{}* a ewe a day", feed_mass(*feed, system))
+        }
+        Event::BoosterGiven { .. } => "Booster given".to_owned(),
+        Event::StoreIn { item, amount } => format!("Into the store: {}", goods(*item, *amount, system)),
+        Event::StoreUsed { item, amount } => format!("Used: {}", goods(*item, *amount, system)),
+        Event::StoreThrown { item, amount } => format!("Thrown away: {}", goods(*item, *amount, system)),
+        Event::StoreCounted { item, amount } => format!("Counted: {}", goods(*item, *amount, system)),
+        Event::ColostrumFrozen { from, bags, volume, brix, label } => {
+            let (bags, each) = (stores::bags(*bags), volume_as_given(*volume, system));
+            let from = stores::milked_from(flock, *from);
+            let read = brix.map(|brix| format!(", {} % Brix", number(brix.as_percent(), 1)));
+            let label = label.as_deref().map(|label| format!(", “{label}”"));
+            let more = [read, label].into_iter().flatten().collect::<String>();
+            format!("Colostrum of {from} frozen: *{bags}* of {each}{more}")
+        }
+        Event::ColostrumThawed { bags, .. } => format!("Colostrum thawed: *{}*", stores::bags(*bags)),
+        Event::ColostrumThrown { bags, .. } => format!("Colostrum thrown away: *{}*", stores::bags(*bags)),
         Event::PutOff { duty, until, .. } => {
             format!("Put off until {}: {}", clock(*until), watch::kind(*duty))
         }
@@ -87,6 +122,14 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Restored { .. } => "An entry was restored".to_owned(),
         Event::Unread(_) => "Written by a newer version; kept whole".to_owned(),
     }
+}
+
+fn group_name(flock: &Flock, group: GroupId) -> &str {
+    flock.groups.get(&group).map_or("?", |group| group.name.as_str())
+}
+
+fn goods(item: Item, amount: Amount, system: System) -> String {
+    format!("*{}* {}", stores::amount(item, amount, system), stores::item(item))
 }
 
 fn chose(choice: &Choice) -> String {

@@ -1,10 +1,10 @@
 //! Why something was not noted, and what to do instead. Nothing is lost: what was typed stays where it was.
 
 use yeanling_core::units::{Moment, System};
-use yeanling_core::watch::Refusal;
+use yeanling_core::watch::{EweRefusal, GroupRefusal, Refusal, StoreRefusal};
 
-use super::common::{day_and_clock, volume_as_given};
-use super::errors;
+use super::common::{date, day_and_clock, number, volume_as_given};
+use super::{errors, season, stores};
 
 /// Returns why something was not noted.
 pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
@@ -49,6 +49,9 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         }
         Refusal::NoSuchPen => "There is no such pen, or it was taken down.".to_owned(),
         Refusal::PenInUse => "Someone is in this pen. Let them out first.".to_owned(),
+        Refusal::Group(refusal) => group(refusal, when),
+        Refusal::Ewe(refusal) => ewe(refusal),
+        Refusal::Store(refusal) => store(refusal, when, system),
         Refusal::NoSuchDuty => "Nothing of that kind is due any more.".to_owned(),
         Refusal::PutOffTooLong { until, most } => {
             format!("{} is too late. This can wait until {} and no longer.", when(*until), when(*most))
@@ -57,5 +60,140 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::Limit(error) => errors::limit(error),
         Refusal::PowderRate(error) => errors::powder_rate(error),
         Refusal::Rings(error) => errors::ring_days(error),
+    }
+}
+
+fn group(refusal: &GroupRefusal, when: impl Fn(Moment) -> String) -> String {
+    match refusal {
+        GroupRefusal::NoSuchGroup => "There is no such group, or it was broken up.".to_owned(),
+        GroupRefusal::InAGroup { name, since } => format!(
+            "She is in group {name} since {}. A ewe is in one group at a time: take her out there, or the ram.",
+            when(*since)
+        ),
+        GroupRefusal::NotInGroup => "She is not in this group at that time.".to_owned(),
+        GroupRefusal::OutBeforeIn { ram_in, ram_out } => format!(
+            "The ram cannot go out at {} when he came in at {}. Change one of the two.",
+            when(*ram_out),
+            when(*ram_in)
+        ),
+        GroupRefusal::NoRamIn => "No ram is in with this group. Note first when he came in.".to_owned(),
+        GroupRefusal::UsedLater { at, later } => format!(
+            "Someone came into this group at {}, so it was not broken up at {}.",
+            when(*later),
+            when(*at)
+        ),
+    }
+}
+
+fn ewe(refusal: &EweRefusal) -> String {
+    match refusal {
+        EweRefusal::TooManyLambs { given, most } => {
+            format!("No scan tells {given} lambs apart. At most {most}.")
+        }
+        EweRefusal::ScanAge { given, least, most } => {
+            format!("Lambs of {given} days cannot be on a scan. Between {least} and {most} days is allowed.")
+        }
+        EweRefusal::AgeOfNone => "She is empty, so there are no lambs of any age.".to_owned(),
+        EweRefusal::ScanTooEarly { ram_in, days, least } => format!(
+            "The ram came in on {}, {days} days before. A scan shows lambs from {least} days on, so this one says \
+             nothing yet.",
+            date(*ram_in)
+        ),
+        EweRefusal::Condition(error) => {
+            let (least, most) = (season::score(error.allowed.least), season::score(error.allowed.most));
+            format!("Condition runs from {least} to {most}.")
+        }
+        EweRefusal::NotAQuarter { given } => {
+            format!("{} is between two quarters. The hand tells quarters apart.", number(given.as_score(), 3))
+        }
+    }
+}
+
+fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System) -> String {
+    match refusal {
+        StoreRefusal::Amount { item, out } => {
+            let told = |amount| stores::amount(*item, amount, system);
+            format!(
+                "That cannot be of {}. Between {} and {} is allowed.",
+                stores::item(*item),
+                told(out.allowed.least),
+                told(out.allowed.most)
+            )
+        }
+        StoreRefusal::NotWhole { item, given } => format!(
+            "{} is not a whole number of {}.",
+            stores::amount(*item, *given, system),
+            stores::item(*item)
+        ),
+        StoreRefusal::NotThatMuch { item, given, there } => format!(
+            "There is {} of {}, not {}. Count it, or note first what came in.",
+            stores::amount(*item, *there, system),
+            stores::item(*item),
+            stores::amount(*item, *given, system)
+        ),
+        StoreRefusal::NoSuchBatch => "This colostrum is not in the freezer’s list.".to_owned(),
+        StoreRefusal::NotThatManyBags { given, there } => {
+            format!("There is {} left of this, not {given}.", stores::bags(*there))
+        }
+        StoreRefusal::BeforeFrozen { at, frozen } => {
+            format!("It was frozen at {}, so it was not thawed at {}.", when(*frozen), when(*at))
+        }
+        StoreRefusal::Bags { given, least, most } => {
+            format!("{given} bags cannot be. Between {least} and {most} at once.")
+        }
+        StoreRefusal::Bag(error) => format!(
+            "A bag does not hold {}. Between {} and {} is allowed.",
+            volume_as_given(error.given, system),
+            volume_as_given(error.allowed.least, system),
+            volume_as_given(error.allowed.most, system)
+        ),
+        StoreRefusal::Brix(error) => errors::brix(error),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::book::Item;
+    use yeanling_core::units::{Amount, TimeDelta};
+
+    fn now() -> Moment {
+        "2026-11-20T18:00:00.000-05:00".parse().expect("a moment")
+    }
+
+    #[track_caller]
+    fn check(refused: impl Into<Refusal>, expected: &str) {
+        assert_eq!(refusal(&refused.into(), now(), System::Metric), expected);
+    }
+
+    #[test]
+    fn a_group_says_what_stands_in_the_way() {
+        let since = now() - TimeDelta::hours(2);
+        check(
+            GroupRefusal::InAGroup { name: "Texel".to_owned(), since },
+            "She is in group Texel since 16:00. A ewe is in one group at a time: take her out there, or the ram.",
+        );
+        check(
+            GroupRefusal::OutBeforeIn { ram_in: since, ram_out: since - TimeDelta::hours(1) },
+            "The ram cannot go out at 15:00 when he came in at 16:00. Change one of the two.",
+        );
+    }
+
+    #[test]
+    fn a_scan_too_early_says_from_when_on_it_tells() {
+        let ram_in = "2026-10-31T12:00:00.000-05:00".parse().expect("a moment");
+        let said =
+            refusal(&EweRefusal::ScanTooEarly { ram_in, days: 20, least: 30 }.into(), now(), System::Us);
+        assert!(said.contains("20 days before") && said.contains("from 30 days on"), "{said}");
+    }
+
+    #[test]
+    fn a_store_says_what_there_is() {
+        let of = Amount::from_units;
+        check(
+            StoreRefusal::NotThatMuch { item: Item::Hay, given: of(300.0), there: of(120.0) },
+            "There is 120 kg of hay, not 300 kg. Count it, or note first what came in.",
+        );
+        check(StoreRefusal::NotThatManyBags { given: 3, there: 1 }, "There is 1 bag left of this, not 3.");
     }
 }

@@ -1,7 +1,8 @@
-//! What a fact is about: its animals, its pen, or the entry that it corrects.
+//! What a fact is about: its animals, its pen, its group, the stores, or the entry that it corrects.
 
 use super::event::Event;
-use super::ids::{EntryId, EweId, LambId, PenId};
+use super::goods::MilkedFrom;
+use super::ids::{EntryId, EweId, GroupId, LambId, PenId};
 use super::terms::Animal;
 
 /// What a fact is about.
@@ -9,11 +10,14 @@ use super::terms::Animal;
 struct About {
     animals: [Option<Animal>; 2],
     pen: Option<PenId>,
+    group: Option<GroupId>,
+    stores: bool,
     corrects: Option<EntryId>,
 }
 
 impl About {
-    const NOTHING: Self = Self { animals: [None, None], pen: None, corrects: None };
+    const NOTHING: Self =
+        Self { animals: [None, None], pen: None, group: None, stores: false, corrects: None };
 
     const fn animal(animal: Animal) -> Self {
         Self { animals: [Some(animal), None], ..Self::NOTHING }
@@ -35,14 +39,20 @@ impl About {
         Self { pen: Some(pen), ..Self::NOTHING }
     }
 
+    const fn group(group: GroupId) -> Self {
+        Self { group: Some(group), ..Self::NOTHING }
+    }
+
+    const STORES: Self = Self { stores: true, ..Self::NOTHING };
+
     const fn entry(entry: EntryId) -> Self {
         Self { corrects: Some(entry), ..Self::NOTHING }
     }
 }
 
 impl Event {
-    /// Returns the animals that the fact is about, two at most; none for the farm's choices, pens, corrections and
-    /// what cannot be read.
+    /// Returns the animals that the fact is about, two at most; none for the farm's choices, pens, groups as a whole,
+    /// most of the stores, corrections and what cannot be read.
     pub fn animals(&self) -> impl Iterator<Item = Animal> + use<> {
         self.about().animals.into_iter().flatten()
     }
@@ -51,6 +61,18 @@ impl Event {
     #[must_use]
     pub const fn pen(&self) -> Option<PenId> {
         self.about().pen
+    }
+
+    /// Returns the group that the fact is about, if it is about one.
+    #[must_use]
+    pub const fn group(&self) -> Option<GroupId> {
+        self.about().group
+    }
+
+    /// Says whether the fact is about what lies in the stores or the freezer.
+    #[must_use]
+    pub const fn is_of_the_stores(&self) -> bool {
+        self.about().stores
     }
 
     /// Returns the entry that this fact corrects, if it is a correction.
@@ -78,6 +100,10 @@ impl Event {
             | Self::HelpBegun { ewe }
             | Self::NotLambing { ewe }
             | Self::AfterbirthPassed { ewe }
+            | Self::CrayonMark { ewe, .. }
+            | Self::Scanned { ewe, .. }
+            | Self::Conditioned { ewe, .. }
+            | Self::EweWeighed { ewe, .. }
             | Self::LambBorn { dam: Some(ewe), .. } => About::ewe(*ewe),
             Self::DamGiven { lamb, dam } => About::two(Animal::Lamb(*lamb), Animal::Ewe(*dam)),
             Self::BirthEase { lamb, .. }
@@ -100,12 +126,33 @@ impl Event {
             Self::PenNamed { pen, .. } | Self::PenCleaned { pen } | Self::PenClosed { pen } => {
                 About::pen(*pen)
             }
+            Self::JoinedGroup { ewe, group } | Self::LeftGroup { ewe, group } => {
+                About { group: Some(*group), ..About::ewe(*ewe) }
+            }
+            Self::GroupNamed { group, .. }
+            | Self::GroupParted { group }
+            | Self::RamIn { group, .. }
+            | Self::RamOut { group }
+            | Self::CrayonChanged { group, .. }
+            | Self::FeedSet { group, .. }
+            | Self::BoosterGiven { group } => About::group(*group),
+            Self::ColostrumFrozen { from: MilkedFrom::Ewe(ewe), .. } => {
+                About { stores: true, ..About::ewe(*ewe) }
+            }
+            Self::StoreIn { .. }
+            | Self::StoreUsed { .. }
+            | Self::StoreThrown { .. }
+            | Self::StoreCounted { .. }
+            | Self::ColostrumFrozen { .. }
+            | Self::ColostrumThawed { .. }
+            | Self::ColostrumThrown { .. } => About::STORES,
             Self::Amended { entry, .. } | Self::Struck { entry } | Self::Restored { entry } => {
                 About::entry(*entry)
             }
             Self::EweCame { .. }
             | Self::LambBorn { dam: None, .. }
             | Self::PenMade { .. }
+            | Self::GroupFormed { .. }
             | Self::Chose(_)
             | Self::Unread(_) => About::NOTHING,
         }

@@ -5,9 +5,10 @@
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser};
 use serde_json::value::RawValue;
 
-use super::event::{Event, Unread};
+use super::event::Event;
 use super::fact;
 use super::ids::{DeviceId, EntryId};
+use super::unread::Unread;
 use crate::units::Moment;
 
 /// What was noted: a fact, when it happened, and who wrote it down when.

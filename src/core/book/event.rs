@@ -5,30 +5,15 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::ids::{EntryId, EweId, LambId, PenId};
+use super::goods::{Item, MilkedFrom};
+use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
 use super::terms::{
-    Animal, Belly, Cause, DutyKind, Ease, Found, Milk, Part, PenSize, Ring, Sex, Sign, VigorScale, Way,
+    Animal, Belly, Cause, DutyKind, Ease, Found, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
+    Way,
 };
+use super::unread::Unread;
 use crate::practice::Choice;
-use crate::units::{Mass, Moment, Temperature, Volume};
-
-/// A fact of a kind, or in a form, that this version cannot read: kept whole, handed on, never applied.
-#[derive(Clone, Debug, PartialEq, Eq)]
-pub struct Unread {
-    json: String,
-}
-
-impl Unread {
-    pub(super) const fn from_json(json: String) -> Self {
-        Self { json }
-    }
-
-    /// Returns the fact as it was written: JSON without white space.
-    #[must_use]
-    pub fn as_json(&self) -> &str {
-        &self.json
-    }
-}
+use crate::units::{Amount, Brix, Condition, Mass, Moment, Temperature, Volume};
 
 /// A fact.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -265,6 +250,163 @@ pub enum Event {
     LetOut {
         /// Which animal.
         animal: Animal,
+    },
+    /// A group of ewes was formed, to be put to the ram together.
+    GroupFormed {
+        /// What it is called.
+        name: String,
+    },
+    /// A group was given another name.
+    GroupNamed {
+        /// Which group.
+        group: GroupId,
+        /// What it is called from now on.
+        name: String,
+    },
+    /// A group was broken up: its ewes left, its rams are out.
+    GroupParted {
+        /// Which group.
+        group: GroupId,
+    },
+    /// A ewe joined a group.
+    JoinedGroup {
+        /// Which ewe.
+        ewe: EweId,
+        /// Which group.
+        group: GroupId,
+    },
+    /// A ewe left a group.
+    LeftGroup {
+        /// Which ewe.
+        ewe: EweId,
+        /// Which group.
+        group: GroupId,
+    },
+    /// A ram was put in with a group, beside any that is in.
+    RamIn {
+        /// Which group.
+        group: GroupId,
+        /// What the ram is called by, if anything; a label, not an identity.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        ram: Option<String>,
+        /// How old he is, if said: an older ram serves more ewes.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        age: Option<RamAge>,
+    },
+    /// Every ram was taken out of a group.
+    RamOut {
+        /// Which group.
+        group: GroupId,
+    },
+    /// The crayon on the rams of a group was changed.
+    CrayonChanged {
+        /// Which group.
+        group: GroupId,
+        /// The farm's own short word for the color.
+        color: String,
+    },
+    /// A ewe was seen marked by a ram's crayon.
+    CrayonMark {
+        /// Which ewe.
+        ewe: EweId,
+        /// The farm's own short word for the color.
+        color: String,
+    },
+    /// A ewe was scanned for lambs.
+    Scanned {
+        /// Which ewe.
+        ewe: EweId,
+        /// How many lambs were seen; none says that she is not in lamb.
+        lambs: u8,
+        /// How old the lambs were said to be, in days since mating.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        days: Option<u16>,
+    },
+    /// A ewe's condition was scored with the hand.
+    Conditioned {
+        /// Which ewe.
+        ewe: EweId,
+        /// From 1 to 5, in quarters.
+        score: Condition,
+    },
+    /// A ewe was weighed.
+    EweWeighed {
+        /// Which ewe.
+        ewe: EweId,
+        /// How heavy, in kilograms.
+        #[serde(rename = "kg")]
+        mass: Mass,
+    },
+    /// A group's extra feed was set.
+    FeedSet {
+        /// Which group.
+        group: GroupId,
+        /// How much a ewe gets in a day from now on, in kilograms; nothing says that it ended.
+        #[serde(rename = "kg")]
+        mass: Mass,
+    },
+    /// The ewes of a group had their booster before lambing.
+    BoosterGiven {
+        /// Which group.
+        group: GroupId,
+    },
+    /// Something came into the store.
+    StoreIn {
+        /// What.
+        item: Item,
+        /// How much, in its own unit.
+        amount: Amount,
+    },
+    /// Something from the store was used.
+    StoreUsed {
+        /// What.
+        item: Item,
+        /// How much, in its own unit.
+        amount: Amount,
+    },
+    /// Something from the store was thrown away.
+    StoreThrown {
+        /// What.
+        item: Item,
+        /// How much, in its own unit.
+        amount: Amount,
+    },
+    /// What lies in the store was counted.
+    StoreCounted {
+        /// What.
+        item: Item,
+        /// How much there is, in its own unit, whatever was noted before.
+        amount: Amount,
+    },
+    /// Colostrum was put in the freezer.
+    ColostrumFrozen {
+        /// Whom it was milked from.
+        from: MilkedFrom,
+        /// In how many bags or bottles.
+        bags: u8,
+        /// How much each of them holds, in milliliters.
+        #[serde(rename = "ml")]
+        volume: Volume,
+        /// What the refractometer read, if anyone looked, in percent.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        brix: Option<Brix>,
+        /// What is written on it, if anything.
+        #[serde(default, skip_serializing_if = "Option::is_none")]
+        label: Option<String>,
+    },
+    /// Frozen colostrum was thawed to be fed.
+    ColostrumThawed {
+        /// Which.
+        batch: BatchId,
+        /// How many bags of it.
+        bags: u8,
+    },
+    /// Frozen colostrum was thrown away.
+    ColostrumThrown {
+        /// Which.
+        batch: BatchId,
+        /// How many bags of it.
+        bags: u8,
     },
     /// A duty was put off.
     PutOff {

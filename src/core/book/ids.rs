@@ -60,6 +60,14 @@ id! {
     /// Names a pen.
     PenId
 }
+id! {
+    /// Names a group of ewes that is put to the ram together.
+    GroupId
+}
+id! {
+    /// Names colostrum that was frozen at one time.
+    BatchId
+}
 
 impl EntryId {
     /// Returns the ewe that this entry brought in.
@@ -78,6 +86,18 @@ impl EntryId {
     #[must_use]
     pub const fn as_pen(self) -> PenId {
         PenId(self.0)
+    }
+
+    /// Returns the group that this entry formed.
+    #[must_use]
+    pub const fn as_group(self) -> GroupId {
+        GroupId(self.0)
+    }
+
+    /// Returns the colostrum that this entry put in the freezer.
+    #[must_use]
+    pub const fn as_batch(self) -> BatchId {
+        BatchId(self.0)
     }
 }
 
@@ -99,6 +119,22 @@ impl LambId {
 
 impl PenId {
     /// Returns the entry that set this pen up.
+    #[must_use]
+    pub const fn entry(self) -> EntryId {
+        EntryId(self.0)
+    }
+}
+
+impl GroupId {
+    /// Returns the entry that formed this group.
+    #[must_use]
+    pub const fn entry(self) -> EntryId {
+        EntryId(self.0)
+    }
+}
+
+impl BatchId {
+    /// Returns the entry that put this colostrum in the freezer.
     #[must_use]
     pub const fn entry(self) -> EntryId {
         EntryId(self.0)

@@ -7,22 +7,28 @@ mod entry;
 mod event;
 mod fact;
 mod file;
+mod goods;
 mod ids;
 mod merge;
 mod standing;
 mod terms;
+mod unread;
 
 use std::collections::BTreeMap;
 
 pub use entry::Entry;
-pub use event::{Event, Unread};
+pub use event::Event;
 pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};
-pub use ids::{DeviceId, EntryId, EweId, LambId, PenId};
+pub use goods::{Item, Measure, MilkedFrom};
+pub use ids::{BatchId, DeviceId, EntryId, EweId, GroupId, LambId, PenId};
 pub use merge::Merged;
 pub use standing::{Standing, standing};
 pub use terms::{
-    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, Milk, Part, PenSize, Ring, Sex, Sign, VigorScale, Way,
+    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, Milk, Part, PenSize, RamAge, Ring, Sex, Sign,
+    VigorScale, Way,
 };
+
+pub use unread::Unread;
 
 use crate::units::Moment;
 

@@ -205,6 +205,18 @@ pub enum Ring {
     Castration,
 }
 
+/// How old a ram is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum RamAge {
+    /// A ram lamb.
+    Lamb,
+    /// A yearling.
+    Yearling,
+    /// A grown ram.
+    Mature,
+}
+
 /// How large a pen is.
 #[derive(Clone, Copy, Debug, PartialEq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case", deny_unknown_fields)]

@@ -1,10 +1,10 @@
 //! A ewe as the book has her.
 
-use super::{Death, Labor, Saw, Seen};
+use super::{CrayonMark, Death, GroupStay, Labor, Saw, Seen, Weight};
 use crate::book::EweId;
-use crate::units::Moment;
+use crate::units::{Condition, Moment};
 
-/// A ewe.
+/// A ewe. Everything seen of her is in the order in which it happened.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ewe {
     /// Her id.
@@ -15,17 +15,71 @@ pub struct Ewe {
     pub tag: Option<String>,
     /// Her death, if she has died.
     pub died: Option<Death>,
-    /// What was seen of her around lambing, in the order in which it happened.
+    /// What was seen of her around lambing.
     pub seen: Vec<Seen>,
     /// Her labor, if one goes on or is near.
     pub labor: Option<Labor>,
+    /// Her weights.
+    pub weights: Vec<Weight>,
+    /// Her condition scores.
+    pub scores: Vec<ConditionScore>,
+    /// The crayon marks that were seen on her.
+    pub marks: Vec<CrayonMark>,
+    /// Her scans.
+    pub scans: Vec<Scan>,
+    /// Her stays in groups, one at a time.
+    pub stays: Vec<GroupStay>,
+}
+
+/// A condition score and when it was felt.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct ConditionScore {
+    /// When.
+    pub at: Moment,
+    /// The score.
+    pub score: Condition,
+}
+
+/// What a scan showed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Scan {
+    /// When.
+    pub at: Moment,
+    /// How many lambs; none when she is not in lamb.
+    pub lambs: u8,
+    /// How old they were said to be, in days since mating.
+    pub days: Option<u16>,
 }
 
 impl Ewe {
     /// Returns a ewe of whom nothing else is known.
     #[must_use]
     pub const fn new(id: EweId, came: Moment) -> Self {
-        Self { id, came, tag: None, died: None, seen: Vec::new(), labor: None }
+        Self {
+            id,
+            came,
+            tag: None,
+            died: None,
+            seen: Vec::new(),
+            labor: None,
+            weights: Vec::new(),
+            scores: Vec::new(),
+            marks: Vec::new(),
+            scans: Vec::new(),
+            stays: Vec::new(),
+        }
+    }
+
+    /// Returns the latest condition score.
+    #[must_use]
+    pub fn condition(&self) -> Option<ConditionScore> {
+        self.scores.last().copied()
+    }
+
+    /// Returns the latest weight.
+    #[must_use]
+    pub fn weight(&self) -> Option<Weight> {
+        self.weights.last().copied()
     }
 
     /// Returns what was seen of her at this very instant, the last noted if several; nothing if nothing was.

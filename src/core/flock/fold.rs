@@ -5,7 +5,8 @@
 use std::collections::BTreeMap;
 
 use super::{
-    Death, Ewe, Feed, Felt, Flock, Lamb, Pen, Reading, Saw, Scored, Seen, Weight, keep, litter, pen,
+    ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
+    group, keep, litter, pen, stores,
 };
 use crate::book::{Animal, Book, Event, EweId, LambId, Standing, standing};
 
@@ -34,6 +35,7 @@ pub fn fold(book: &Book) -> Flock {
             }
         }
     }
+    group::members(&mut flock);
     keep::lines(&mut flock, &standing);
     keep::labors(&mut flock);
     keep::indices(&mut flock);
@@ -97,6 +99,11 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
             let id = line.entry.id.as_pen();
             flock.pens.insert(id, Pen::new(id, line.at, name.clone(), *size));
         }
+        Event::GroupFormed { name } => {
+            let id = line.entry.id.as_group();
+            flock.groups.insert(id, Group::new(id, line.at, name.clone()));
+        }
+        Event::ColostrumFrozen { .. } => stores::bring_in(flock, line),
         Event::Tagged { .. }
         | Event::DamGiven { .. }
         | Event::BirthEase { .. }
@@ -130,6 +137,25 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
         | Event::PutInPen { .. }
         | Event::LetOut { .. }
         | Event::PutOff { .. }
+        | Event::GroupNamed { .. }
+        | Event::GroupParted { .. }
+        | Event::JoinedGroup { .. }
+        | Event::LeftGroup { .. }
+        | Event::RamIn { .. }
+        | Event::RamOut { .. }
+        | Event::CrayonChanged { .. }
+        | Event::CrayonMark { .. }
+        | Event::Scanned { .. }
+        | Event::Conditioned { .. }
+        | Event::EweWeighed { .. }
+        | Event::FeedSet { .. }
+        | Event::BoosterGiven { .. }
+        | Event::StoreIn { .. }
+        | Event::StoreUsed { .. }
+        | Event::StoreThrown { .. }
+        | Event::StoreCounted { .. }
+        | Event::ColostrumThawed { .. }
+        | Event::ColostrumThrown { .. }
         | Event::AllBorn { .. }
         | Event::Died { .. }
         | Event::Remarked { .. }
@@ -217,6 +243,28 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::PenClosed { .. }
         | Event::PutInPen { .. }
         | Event::LetOut { .. } => pen::tell(flock, line),
+        Event::GroupNamed { .. }
+        | Event::GroupParted { .. }
+        | Event::JoinedGroup { .. }
+        | Event::LeftGroup { .. }
+        | Event::RamIn { .. }
+        | Event::RamOut { .. }
+        | Event::CrayonChanged { .. }
+        | Event::FeedSet { .. }
+        | Event::BoosterGiven { .. } => group::tell(flock, line),
+        Event::CrayonMark { .. } | Event::Scanned { .. } => group::seen(flock, line),
+        Event::Conditioned { ewe, score } => {
+            flock.on_ewe(*ewe, |ewe| ewe.scores.push(ConditionScore { at, score: *score }));
+        }
+        Event::EweWeighed { ewe, mass } => {
+            flock.on_ewe(*ewe, |ewe| ewe.weights.push(Weight { at, mass: *mass }));
+        }
+        Event::StoreIn { .. }
+        | Event::StoreUsed { .. }
+        | Event::StoreThrown { .. }
+        | Event::StoreCounted { .. }
+        | Event::ColostrumThawed { .. }
+        | Event::ColostrumThrown { .. } => stores::tell(flock, line),
         Event::PutOff { animal, duty, until } => {
             let animal = flock.one(*animal);
             flock.put_off.insert((animal, *duty), *until);
@@ -226,6 +274,8 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::EweCame { .. }
         | Event::LambBorn { .. }
         | Event::PenMade { .. }
+        | Event::GroupFormed { .. }
+        | Event::ColostrumFrozen { .. }
         | Event::AllBorn { .. }
         | Event::Remarked { .. }
         | Event::Chose(_)
@@ -245,11 +295,7 @@ fn on(flock: &mut Flock, lamb: LambId, change: impl FnOnce(&mut Lamb)) {
 }
 
 fn see(flock: &mut Flock, ewe: EweId, line: &Standing<'_>, what: Saw) {
-    if let Animal::Ewe(id) = flock.one(Animal::Ewe(ewe))
-        && let Some(ewe) = flock.ewes.get_mut(&id)
-    {
-        ewe.seen.push(Seen { entry: line.entry.id, at: line.at, what });
-    }
+    flock.on_ewe(ewe, |ewe| ewe.seen.push(Seen { entry: line.entry.id, at: line.at, what }));
 }
 
 fn die(flock: &mut Flock, animal: Animal, death: Death) {

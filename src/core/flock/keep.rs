@@ -27,6 +27,13 @@ pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
         if let Some(pen) = line.event.pen().or(made) {
             flock.of_pen.entry(pen).or_default().push(index);
         }
+        let formed = matches!(line.event, Event::GroupFormed { .. }).then(|| line.entry.id.as_group());
+        if let Some(group) = line.event.group().or(formed) {
+            flock.of_group.entry(group).or_default().push(index);
+        }
+        if line.event.is_of_the_stores() {
+            flock.of_stores.push(index);
+        }
         flock.lines.push(Line {
             entry: line.entry.id,
             device: line.entry.device,

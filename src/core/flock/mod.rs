@@ -1,25 +1,31 @@
-//! What is: ewes, lambs and litters, worked out from the book and from nothing else.
+//! What is: ewes, lambs, litters, groups and stores, worked out from the book and from nothing else.
 
 mod ewe;
+mod expectation;
 mod fold;
+mod group;
 mod keep;
 mod labor;
 mod lamb;
 mod line;
 mod litter;
 mod pen;
+mod stores;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-pub use ewe::Ewe;
+pub use ewe::{ConditionScore, Ewe, Scan};
+pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
 pub use fold::fold;
+pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
 pub use labor::{Labor, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
 pub use line::Line;
 pub use litter::{BirthMean, Litter};
 pub use pen::{Pen, Stay};
+pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
-use crate::book::{Animal, DutyKind, EntryId, EweId, LambId, PenId};
+use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
 use crate::practice::Practice;
 use crate::units::Moment;
 
@@ -34,6 +40,10 @@ pub struct Flock {
     pub litters: BTreeMap<LambId, Litter>,
     /// The pens, those taken down too.
     pub pens: BTreeMap<PenId, Pen>,
+    /// The groups, those broken up too.
+    pub groups: BTreeMap<GroupId, Group>,
+    /// What lies in the stores and in the freezer.
+    pub stores: Stores,
     /// Ewes that live and whose labor goes on or is near.
     pub at_work: BTreeSet<EweId>,
     /// Lambs on the bottle.
@@ -49,6 +59,8 @@ pub struct Flock {
     same: BTreeMap<Animal, Animal>,
     of: BTreeMap<Animal, Vec<usize>>,
     of_pen: BTreeMap<PenId, Vec<usize>>,
+    of_group: BTreeMap<GroupId, Vec<usize>>,
+    of_stores: Vec<usize>,
     place: BTreeMap<Animal, (PenId, Moment)>,
     let_out: BTreeMap<Animal, Moment>,
     put_off: BTreeMap<(Animal, DutyKind), Moment>,
@@ -108,6 +120,17 @@ impl Flock {
         indices.iter().filter_map(|index| self.lines.get(*index))
     }
 
+    /// Returns what was noted about a group, as it stands, oldest first; struck lines too.
+    pub fn lines_of_group(&self, group: GroupId) -> impl DoubleEndedIterator<Item = &Line> {
+        let indices = self.of_group.get(&group).map_or(&[][..], Vec::as_slice);
+        indices.iter().filter_map(|index| self.lines.get(*index))
+    }
+
+    /// Returns what was noted about the stores and the freezer, as it stands, oldest first; struck lines too.
+    pub fn lines_of_stores(&self) -> impl DoubleEndedIterator<Item = &Line> {
+        self.of_stores.iter().filter_map(|index| self.lines.get(*index))
+    }
+
     /// Returns the lambs born after `from`, oldest first, without looking at any other.
     pub fn born_after(&self, from: Moment) -> impl DoubleEndedIterator<Item = &Lamb> {
         let first = self.by_birth.partition_point(|(born, _)| *born <= from);
@@ -142,5 +165,13 @@ impl Flock {
     #[must_use]
     pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<Moment> {
         self.put_off.get(&(self.one(animal), duty)).copied()
+    }
+
+    fn on_ewe(&mut self, ewe: EweId, change: impl FnOnce(&mut Ewe)) {
+        if let Animal::Ewe(id) = self.one(Animal::Ewe(ewe))
+            && let Some(ewe) = self.ewes.get_mut(&id)
+        {
+            change(ewe);
+        }
     }
 }

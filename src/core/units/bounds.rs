@@ -37,6 +37,16 @@ pub enum Why {
     LambsOnTheBottle,
     /// No store holds less or more powder.
     PowderInStore,
+    /// No grown ewe is lighter or heavier.
+    EweWeight,
+    /// No ewe is given more of an extra feed in a day.
+    ExtraFeed,
+    /// The scale of condition runs so far in a living ewe.
+    ConditionScore,
+    /// No bag of frozen colostrum holds less or more.
+    FrozenBag,
+    /// No store holds less or more of it.
+    InStore,
     /// No newborn's heart beats slower or faster.
     Pulse,
     /// A share runs from nothing to the whole.

@@ -31,6 +31,12 @@ impl Mass {
     pub const SOLIDS_IN_A_DAY: Bounds<Self> =
         Bounds { least: Self(0.0), most: Self(3.0), why: Why::SolidsInADay };
 
+    /// What a ewe can weigh: 20 to 200 kg (ours; wider than any breed).
+    pub const OF_A_EWE: Bounds<Self> = Bounds { least: Self(20.0), most: Self(200.0), why: Why::EweWeight };
+
+    /// What a ewe can be given of an extra feed in a day: nothing to 3 kg (ours; more than any table asks for).
+    pub const EXTRA_FEED: Bounds<Self> = Bounds { least: Self(0.0), most: Self(3.0), why: Why::ExtraFeed };
+
     /// A birth weight from which the farm is asked whether pounds were meant, in kilograms (ours).
     pub const ASK_FROM: Self = Self(8.0);
 

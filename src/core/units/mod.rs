@@ -1,7 +1,9 @@
 //! Quantities that never travel without their unit: one file each, SI inside, both systems at the edges.
 
+mod amount;
 mod bounds;
 mod brix;
+mod condition;
 mod length;
 mod mass;
 mod moment;
@@ -14,9 +16,11 @@ mod temperature;
 mod typed;
 mod volume;
 
+pub use amount::Amount;
 pub use bounds::{Bounds, OutOfBounds, Why};
 pub use brix::Brix;
 pub use chrono::{NaiveTime, TimeDelta};
+pub use condition::Condition;
 pub use length::Length;
 pub use mass::Mass;
 pub use moment::{Moment, MomentError};

@@ -26,6 +26,10 @@ impl Volume {
     /// What can be noted as one feed: 1 to 2,000 ml. Safe volumes are narrower: see `reckon::feeds`.
     pub const ONE_FEED: Bounds<Self> = Bounds { least: Self(1.0), most: Self(2000.0), why: Why::OneFeed };
 
+    /// What one bag or bottle of frozen colostrum can hold: 10 to 2,000 ml (ours).
+    pub const FROZEN_BAG: Bounds<Self> =
+        Bounds { least: Self(10.0), most: Self(2000.0), why: Why::FrozenBag };
+
     /// Returns the volume of so many milliliters.
     #[must_use]
     pub const fn from_milliliters(milliliters: f64) -> Self {

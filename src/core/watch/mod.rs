@@ -13,7 +13,7 @@ mod round;
 
 use std::collections::BTreeSet;
 
-pub use allow::{Refusal, allow};
+pub use allow::{EweRefusal, GroupRefusal, Refusal, StoreRefusal, allow};
 pub use duty::{Discharge, Duty, State, Task};
 pub use labor::needs;
 pub use newborn::{Hold, hold_milk, may_be_weaned, next_milk};

@@ -2,136 +2,26 @@
 //!
 //! What comes in a file was let in elsewhere and is kept as it is; this gate is for what someone types here and now.
 
-use crate::book::{Animal, Book, EntryId, Event, LambId, PenId, VigorScale};
-use crate::flock::{Feed, Flock, Lamb, Pen};
-use crate::practice::{Choice, LimitError, RingDaysError};
-use crate::reckon::feeds;
-use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, Strength, TimeDelta, Volume};
+mod ewe;
+mod feed;
+mod group;
+mod here;
+mod refusal;
+mod stores;
 
-/// Why something cannot be noted.
-#[derive(Clone, Debug, PartialEq, thiserror::Error)]
-pub enum Refusal {
-    /// It would happen later than now.
-    #[error("{at} is later than now, {now}")]
-    InFuture {
-        /// When it was said to happen.
-        at: Moment,
-        /// What time it is.
-        now: Moment,
-    },
-    /// It would happen before the animal was born.
-    #[error("{at} is before the birth at {born}")]
-    BeforeBirth {
-        /// When it was said to happen.
-        at: Moment,
-        /// When the animal was born.
-        born: Moment,
-    },
-    /// Something was seen of the animal earlier than the birth that is given.
-    #[error("a birth at {born} is after something seen at {seen}")]
-    BornAfter {
-        /// The birth that was given.
-        born: Moment,
-        /// The first thing seen of it.
-        seen: Moment,
-    },
-    /// It would happen after the animal died.
-    #[error("{at} is after the death at {died}")]
-    AfterDeath {
-        /// When it was said to happen.
-        at: Moment,
-        /// When the animal died.
-        died: Moment,
-    },
-    /// The animal is not in the book, or its entry was struck.
-    #[error("no such animal")]
-    NoSuchAnimal,
-    /// The entry is not in the book, or is itself a correction of another kind.
-    #[error("no such entry")]
-    NoSuchEntry,
-    /// The weight is no lamb's.
-    #[error(transparent)]
-    Weight(#[from] OutOfBounds<Mass>),
-    /// The feed is too much.
-    #[error(transparent)]
-    Feed(#[from] feeds::Refusal),
-    /// The feed comes so soon after another that both together are too much.
-    #[error("{together:?} within an hour of {last}")]
-    TooSoon {
-        /// When the other was given.
-        last: Moment,
-        /// Both together.
-        together: Volume,
-    },
-    /// A text is empty.
-    #[error("nothing was written")]
-    NoText,
-    /// A text is too long.
-    #[error("{given} characters are more than {most}")]
-    LongText {
-        /// How many characters were given.
-        given: usize,
-        /// How many are allowed.
-        most: usize,
-    },
-    /// The score is not on its scale.
-    #[error("a score of {given} is not between {least} and {most}")]
-    Score {
-        /// The score that was given.
-        given: u8,
-        /// The lowest on the scale.
-        least: u8,
-        /// The highest on the scale.
-        most: u8,
-    },
-    /// No thermometer reads that in a living lamb.
-    #[error(transparent)]
-    Temperature(#[from] NotInALamb),
-    /// No pen is so narrow or so wide.
-    #[error(transparent)]
-    PenSide(#[from] OutOfBounds<Length>),
-    /// A lamb is not ringed in its first 24 hours.
-    #[error("not ringed before {from}")]
-    TooYoungToRing {
-        /// When it is a day old.
-        from: Moment,
-    },
-    /// The pen is not in the book, or was taken down.
-    #[error("no such pen")]
-    NoSuchPen,
-    /// A pen is taken down when it is empty.
-    #[error("the pen is in use")]
-    PenInUse,
-    /// Nothing of that kind is due for the animal.
-    #[error("no such duty")]
-    NoSuchDuty,
-    /// A duty can wait, but not past its red limit.
-    #[error("{until} is later than {most}")]
-    PutOffTooLong {
-        /// Until when it was to wait.
-        until: Moment,
-        /// Until when it may.
-        most: Moment,
-    },
-    /// The two records cannot be of one animal.
-    #[error("these two cannot be one animal")]
-    NotOneAnimal,
-    /// A limit of the farm is out of its own bounds.
-    #[error(transparent)]
-    Limit(#[from] LimitError),
-    /// No label asks for so little or so much powder.
-    #[error(transparent)]
-    PowderRate(#[from] OutOfBounds<Strength>),
-    /// The farm's own limit for rings makes no sense.
-    #[error(transparent)]
-    Rings(#[from] RingDaysError),
-}
+pub use ewe::EweRefusal;
+pub use group::GroupRefusal;
+pub use refusal::Refusal;
+pub use stores::StoreRefusal;
+
+use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
+use crate::book::{Animal, Book, EntryId, Event, VigorScale};
+use crate::flock::Flock;
+use crate::practice::Choice;
+use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
 const CLOCK_SLACK: TimeDelta = TimeDelta::minutes(2);
-
-/// Feeds within so long of each other lie in one stomach (ours).
-const ONE_STOMACH: TimeDelta = TimeDelta::hours(1);
 
 /// No ring in the first 24 hours (AHDB).
 const RINGED_FROM: TimeDelta = TimeDelta::hours(24);
@@ -258,6 +148,58 @@ fn fact(
             living(flock, *animal, at)?;
             if pen_here(flock, *pen)?.closed.is_none() { Ok(()) } else { Err(Refusal::NoSuchPen) }
         }
+        Event::GroupFormed { name } => text(name, MOST_TAG),
+        Event::GroupNamed { group, name } => {
+            group_here(flock, *group)?;
+            text(name, MOST_TAG)
+        }
+        Event::GroupParted { group } => group::parted(flock, instead_of, *group, at),
+        Event::JoinedGroup { ewe, group } => group::joined(flock, instead_of, *ewe, *group, at),
+        Event::LeftGroup { ewe, group } => group::left(flock, instead_of, *ewe, *group, at),
+        Event::RamIn { group, ram, .. } => {
+            ram.as_deref().map_or(Ok(()), |ram| text(ram, MOST_TAG))?;
+            group::ram_in(flock, instead_of, *group, at)
+        }
+        Event::RamOut { group } => group::ram_out(flock, instead_of, *group, at),
+        Event::CrayonChanged { group, color } => {
+            group_here(flock, *group)?;
+            text(color, MOST_TAG)
+        }
+        Event::FeedSet { group, mass } => {
+            group_here(flock, *group)?;
+            Mass::EXTRA_FEED.check(*mass)?;
+            Ok(())
+        }
+        Event::BoosterGiven { group } => group_here(flock, *group).map(|_| ()),
+        Event::CrayonMark { ewe, color } => {
+            living(flock, Animal::Ewe(*ewe), at)?;
+            text(color, MOST_TAG)
+        }
+        Event::Scanned { ewe, lambs, days } => {
+            living(flock, Animal::Ewe(*ewe), at)?;
+            ewe::scanned(flock, *ewe, *lambs, *days, at)
+        }
+        Event::Conditioned { ewe, score } => {
+            living(flock, Animal::Ewe(*ewe), at)?;
+            ewe::conditioned(*score)
+        }
+        Event::EweWeighed { ewe, mass } => {
+            ewe_here(flock, *ewe)?;
+            Mass::OF_A_EWE.check(*mass)?;
+            Ok(())
+        }
+        Event::StoreIn { item, amount } => stores::put_in(*item, *amount),
+        Event::StoreUsed { item, amount } | Event::StoreThrown { item, amount } => {
+            stores::taken(flock, instead_of, *item, *amount, at)
+        }
+        Event::StoreCounted { item, amount } => stores::counted(*item, *amount),
+        Event::ColostrumFrozen { from, bags, volume, brix, label } => {
+            label.as_deref().map_or(Ok(()), |label| text(label, MOST_TAG))?;
+            stores::frozen(flock, *from, *bags, *volume, *brix)
+        }
+        Event::ColostrumThawed { batch, bags } | Event::ColostrumThrown { batch, bags } => {
+            stores::thawed(flock, instead_of, *batch, *bags, at)
+        }
         Event::PutOff { animal, duty, until } if instead_of.is_none() => {
             living(flock, *animal, at)?;
             let most = super::may_wait_until(flock, *animal, *duty, now).ok_or(Refusal::NoSuchDuty)?;
@@ -273,26 +215,7 @@ fn fact(
             allowed.check(*mass)?;
             Ok(())
         }
-        Event::Fed { lamb, volume, .. } => {
-            let lamb = alive(flock, *lamb, at)?;
-            let day_before = at - TimeDelta::hours(24);
-            let others = lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of);
-            let given =
-                others.filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
-            feeds::check(*volume, lamb.weight(), at.since(lamb.born), given)?;
-            let near = |feed: &&Feed| at.since(feed.at).abs() < ONE_STOMACH;
-            let others = lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of).filter(near);
-            let (mut together, mut last) = (*volume, None);
-            for feed in others {
-                together = together + feed.volume;
-                last = Some(feed.at);
-            }
-            match last {
-                Some(last) => feeds::check(together, lamb.weight(), at.since(lamb.born), Volume::ZERO)
-                    .map_err(|_| Refusal::TooSoon { last, together }),
-                None => Ok(()),
-            }
-        }
+        Event::Fed { lamb, volume, .. } => feed::fed(flock, instead_of, *lamb, *volume, at),
         Event::VigorScored { lamb, scale, score } => {
             alive(flock, *lamb, at)?;
             let (least, most) = match scale {
@@ -345,66 +268,5 @@ fn fact(
             if alike && flock.one(*keep) != flock.one(*also) { Ok(()) } else { Err(Refusal::NotOneAnimal) }
         }
         Event::Amended { .. } | Event::Struck { .. } | Event::Restored { .. } => Err(Refusal::NoSuchEntry),
-    }
-}
-
-fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Refusal> {
-    let here = match animal {
-        Animal::Ewe(ewe) => flock.ewe(ewe).is_some(),
-        Animal::Lamb(lamb) => flock.lamb(lamb).is_some(),
-    };
-    if here { Ok(()) } else { Err(Refusal::NoSuchAnimal) }
-}
-
-fn pen_here(flock: &Flock, pen: PenId) -> Result<&Pen, Refusal> {
-    flock.pens.get(&pen).ok_or(Refusal::NoSuchPen)
-}
-
-/// An animal that lived at that time; a lamb that was born by then.
-fn living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Refusal> {
-    match animal {
-        Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
-        Animal::Ewe(ewe) => {
-            let died = flock.ewe(ewe).ok_or(Refusal::NoSuchAnimal)?.died.map(|death| death.at);
-            match died {
-                Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
-                Some(_) | None => Ok(()),
-            }
-        }
-    }
-}
-
-fn lamb_here(flock: &Flock, lamb: LambId) -> Result<&Lamb, Refusal> {
-    flock.lamb(lamb).ok_or(Refusal::NoSuchAnimal)
-}
-
-/// The lamb, if it was born by then: by elapsed time, since two phones may tell one instant by different offsets.
-fn born(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
-    let lamb = lamb_here(flock, lamb)?;
-    if at.since(lamb.born) < TimeDelta::zero() {
-        Err(Refusal::BeforeBirth { at, born: lamb.born })
-    } else {
-        Ok(lamb)
-    }
-}
-
-/// The lamb, if it was born and alive by then.
-fn alive(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
-    let lamb = born(flock, lamb, at)?;
-    let died = if lamb.born_alive { lamb.died.map(|death| death.at) } else { Some(lamb.born) };
-    match died {
-        Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
-        Some(_) | None => Ok(lamb),
-    }
-}
-
-fn text(text: &str, most: usize) -> Result<(), Refusal> {
-    let given = text.chars().count();
-    if text.trim().is_empty() {
-        Err(Refusal::NoText)
-    } else if given > most {
-        Err(Refusal::LongText { given, most })
-    } else {
-        Ok(())
     }
 }

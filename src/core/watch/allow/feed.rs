@@ -1,0 +1,36 @@
+//! Whether a feed by hand may be noted: not too much at once, in a day, or for one stomach.
+
+use super::Refusal;
+use super::here::alive;
+use crate::book::{EntryId, LambId};
+use crate::flock::{Feed, Flock};
+use crate::reckon::feeds;
+use crate::units::{Moment, TimeDelta, Volume};
+
+/// Feeds within so long of each other lie in one stomach (ours).
+const ONE_STOMACH: TimeDelta = TimeDelta::hours(1);
+
+pub(super) fn fed(
+    flock: &Flock,
+    instead_of: Option<EntryId>,
+    lamb: LambId,
+    volume: Volume,
+    at: Moment,
+) -> Result<(), Refusal> {
+    let lamb = alive(flock, lamb, at)?;
+    let day_before = at - TimeDelta::hours(24);
+    let others = || lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of);
+    let given = others().filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
+    feeds::check(volume, lamb.weight(), at.since(lamb.born), given)?;
+    let near = |feed: &&Feed| at.since(feed.at).abs() < ONE_STOMACH;
+    let (mut together, mut last) = (volume, None);
+    for feed in others().filter(near) {
+        together = together + feed.volume;
+        last = Some(feed.at);
+    }
+    match last {
+        Some(last) => feeds::check(together, lamb.weight(), at.since(lamb.born), Volume::ZERO)
+            .map_err(|_| Refusal::TooSoon { last, together }),
+        None => Ok(()),
+    }
+}

@@ -1,0 +1,76 @@
+//! Whether what a fact names is here, and lived at that time.
+
+use super::{GroupRefusal, Refusal};
+use crate::book::{Animal, EweId, GroupId, LambId, PenId};
+use crate::flock::{Ewe, Flock, Group, Lamb, Pen};
+use crate::units::{Moment, TimeDelta};
+
+pub(super) fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Refusal> {
+    let here = match animal {
+        Animal::Ewe(ewe) => flock.ewe(ewe).is_some(),
+        Animal::Lamb(lamb) => flock.lamb(lamb).is_some(),
+    };
+    if here { Ok(()) } else { Err(Refusal::NoSuchAnimal) }
+}
+
+pub(super) fn ewe_here(flock: &Flock, ewe: EweId) -> Result<&Ewe, Refusal> {
+    flock.ewe(ewe).ok_or(Refusal::NoSuchAnimal)
+}
+
+/// The group, also after it was broken up.
+pub(super) fn group_here(flock: &Flock, group: GroupId) -> Result<&Group, Refusal> {
+    flock.groups.get(&group).ok_or(Refusal::Group(GroupRefusal::NoSuchGroup))
+}
+
+pub(super) fn pen_here(flock: &Flock, pen: PenId) -> Result<&Pen, Refusal> {
+    flock.pens.get(&pen).ok_or(Refusal::NoSuchPen)
+}
+
+/// An animal that lived at that time; a lamb that was born by then.
+pub(super) fn living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Refusal> {
+    match animal {
+        Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
+        Animal::Ewe(ewe) => {
+            let died = ewe_here(flock, ewe)?.died.map(|death| death.at);
+            match died {
+                Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
+                Some(_) | None => Ok(()),
+            }
+        }
+    }
+}
+
+pub(super) fn lamb_here(flock: &Flock, lamb: LambId) -> Result<&Lamb, Refusal> {
+    flock.lamb(lamb).ok_or(Refusal::NoSuchAnimal)
+}
+
+/// The lamb, if it was born by then: by elapsed time, since two phones may tell one instant by different offsets.
+pub(super) fn born(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
+    let lamb = lamb_here(flock, lamb)?;
+    if at.since(lamb.born) < TimeDelta::zero() {
+        Err(Refusal::BeforeBirth { at, born: lamb.born })
+    } else {
+        Ok(lamb)
+    }
+}
+
+/// The lamb, if it was born and alive by then.
+pub(super) fn alive(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
+    let lamb = born(flock, lamb, at)?;
+    let died = if lamb.born_alive { lamb.died.map(|death| death.at) } else { Some(lamb.born) };
+    match died {
+        Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
+        Some(_) | None => Ok(lamb),
+    }
+}
+
+pub(super) fn text(text: &str, most: usize) -> Result<(), Refusal> {
+    let given = text.chars().count();
+    if text.trim().is_empty() {
+        Err(Refusal::NoText)
+    } else if given > most {
+        Err(Refusal::LongText { given, most })
+    } else {
+        Ok(())
+    }
+}
