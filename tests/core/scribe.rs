@@ -2,7 +2,7 @@
 
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, VigorScale, Way,
+    Animal, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, GroupId, LambId, Milk, VigorScale, Way,
 };
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
@@ -73,6 +73,14 @@ impl Scribe {
 
     pub(crate) fn ewe(&mut self, at: Moment, tag: &str) -> EweId {
         self.note(at, Event::EweCame { tag: Some(tag.to_owned()) }).as_ewe()
+    }
+
+    pub(crate) fn group(&mut self, at: Moment, name: &str) -> GroupId {
+        self.note(at, Event::GroupFormed { name: name.to_owned() }).as_group()
+    }
+
+    pub(crate) fn ram_in(&mut self, at: Moment, group: GroupId) -> EntryId {
+        self.note(at, Event::RamIn { group, ram: None, age: None })
     }
 
     pub(crate) fn born(&mut self, at: Moment, dam: Option<EweId>) -> LambId {

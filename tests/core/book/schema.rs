@@ -206,6 +206,14 @@ fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_rea
         (VERSION_1[48], ":30", ":-1"),
         (VERSION_1[50], "T03:12", "T25:12"),
         (VERSION_1[51], "019c", "xyz!"),
+        (SEASON_1[8], "mature", "old"),
+        (SEASON_1[13], ":2,", ":256,"),
+        (SEASON_1[13], "60", "65536"),
+        (SEASON_1[14], "2.75", "5.25"),
+        (SEASON_1[18], "hay", "gold"),
+        (SEASON_1[18], "12.0", "1000000001.0"),
+        (SEASON_1[43], "{\"ewe\"", "{\"goat\""),
+        (SEASON_1[43], "26.5", "100.5"),
     ] {
         let wrong = line.replacen(from, to, 1);
         assert_ne!(wrong, line, "{from} is in the line");

@@ -1,7 +1,9 @@
 //! The flock by its public face: what the book makes.
 
 mod facts;
+pub(crate) mod groups;
 mod litters;
 mod means;
 mod same;
+mod stores;
 mod timeline;

@@ -5,14 +5,17 @@ mod season;
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Belly, Book, Cause, DeviceId, DutyKind, Ease, Entry, EntryId, Event, EweId, Found, LambId, Lie,
-    Milk, Part, PenId, PenSize, Ring, Sex, Sign, VigorScale, Way,
+    Animal, BatchId, Belly, Book, Cause, DeviceId, DutyKind, Ease, Entry, EntryId, Event, EweId, Found,
+    GroupId, Item, LambId, Lie, Milk, MilkedFrom, Part, PenId, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
+    Way,
 };
 use yeanling_core::practice::{
     BottleTable, BreedMeans, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing, LaborLimits,
     Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
-use yeanling_core::units::{Length, Mass, Moment, Strength, System, Temperature, Volume};
+use yeanling_core::units::{
+    Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
+};
 
 /// So many cases, and no file of old failures: a failure found becomes a test with a name.
 pub(crate) fn config(cases: u32) -> ProptestConfig {
@@ -189,6 +192,58 @@ fn pens() -> impl Strategy<Value = Event> {
         3 => (animal(), pen()).prop_map(|(animal, pen)| Event::PutInPen { animal, pen }),
         2 => animal().prop_map(|animal| Event::LetOut { animal }),
         1 => (animal(), duty, moment()).prop_map(|(animal, duty, until)| Event::PutOff { animal, duty, until }),
+    ]
+}
+
+/// Any fact of a group, and of what is seen of a ewe in the field.
+fn groups() -> impl Strategy<Value = Event> {
+    let group = || id().prop_map(GroupId::from_uuid);
+    let age = prop::option::of(prop_oneof![Just(RamAge::Lamb), Just(RamAge::Mature)]);
+    let score = (0.0..=5.0).prop_map(Condition::from_score);
+    prop_oneof![
+        4 => text().prop_map(|name| Event::GroupFormed { name }),
+        1 => (group(), text()).prop_map(|(group, name)| Event::GroupNamed { group, name }),
+        1 => group().prop_map(|group| Event::GroupParted { group }),
+        6 => (ewe(), group()).prop_map(|(ewe, group)| Event::JoinedGroup { ewe, group }),
+        1 => (ewe(), group()).prop_map(|(ewe, group)| Event::LeftGroup { ewe, group }),
+        4 => (group(), prop::option::of(text()), age)
+            .prop_map(|(group, ram, age)| Event::RamIn { group, ram, age }),
+        2 => group().prop_map(|group| Event::RamOut { group }),
+        1 => (group(), text()).prop_map(|(group, color)| Event::CrayonChanged { group, color }),
+        2 => (ewe(), text()).prop_map(|(ewe, color)| Event::CrayonMark { ewe, color }),
+        2 => (ewe(), any::<u8>(), prop::option::of(any::<u16>()))
+            .prop_map(|(ewe, lambs, days)| Event::Scanned { ewe, lambs, days }),
+        1 => (ewe(), score).prop_map(|(ewe, score)| Event::Conditioned { ewe, score }),
+        1 => (ewe(), mass()).prop_map(|(ewe, mass)| Event::EweWeighed { ewe, mass }),
+        1 => (group(), mass()).prop_map(|(group, mass)| Event::FeedSet { group, mass }),
+        1 => group().prop_map(|group| Event::BoosterGiven { group }),
+    ]
+}
+
+/// Any fact of the stores and the freezer.
+fn stores() -> impl Strategy<Value = Event> {
+    let goods = || {
+        let amount = prop_oneof![(0..=1_000_u32).prop_map(f64::from), 0.0..=1e9].prop_map(Amount::from_units);
+        (prop::sample::select(&Item::ALL[..]), amount)
+    };
+    let from = prop_oneof![
+        ewe().prop_map(MilkedFrom::Ewe),
+        Just(MilkedFrom::SomeEwe),
+        Just(MilkedFrom::Goat),
+        Just(MilkedFrom::Cow),
+    ];
+    let brix = prop::option::of((0.0..=100.0).prop_map(Brix::from_percent));
+    let batch = || (id().prop_map(BatchId::from_uuid), any::<u8>());
+    prop_oneof![
+        goods().prop_map(|(item, amount)| Event::StoreIn { item, amount }),
+        goods().prop_map(|(item, amount)| Event::StoreUsed { item, amount }),
+        goods().prop_map(|(item, amount)| Event::StoreThrown { item, amount }),
+        goods().prop_map(|(item, amount)| Event::StoreCounted { item, amount }),
+        (from, any::<u8>(), volume(), brix, prop::option::of(text())).prop_map(
+            |(from, bags, volume, brix, label)| Event::ColostrumFrozen { from, bags, volume, brix, label }
+        ),
+        batch().prop_map(|(batch, bags)| Event::ColostrumThawed { batch, bags }),
+        batch().prop_map(|(batch, bags)| Event::ColostrumThrown { batch, bags }),
     ]
 }
 

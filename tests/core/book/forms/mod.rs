@@ -149,6 +149,16 @@ pub(super) const VERSION_1: &[&str] = &[
     r#"{"chose":{"pen-stay":{"single-hours":24,"twins-hours":48,"more-hours":72}}}"#,
 ];
 
+/// Every line, the season's last.
+pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
+    VERSION_1.iter().chain(SEASON_1).copied()
+}
+
+/// The facts that all lines stand for, in their order.
+fn every_fact() -> Vec<Event> {
+    facts().into_iter().chain(season::facts()).collect()
+}
+
 /// A whole entry as version 1 writes it.
 pub(super) const ENTRY_1: &str = r#"{"id":"019c0000-0000-7000-8000-000000000002","device":"019c0000-0000-7000-8000-0000000000d1","noted":"2026-02-25T03:12:30.250-05:00","at":"2026-02-25T03:12:00.000-05:00","event":{"lamb-born":{"alive":true}}}"#;
 

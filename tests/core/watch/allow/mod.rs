@@ -1,12 +1,18 @@
 //! What may be noted here and now, and the exact reason for what may not.
 
+mod birth;
+mod ewe;
+mod feed;
+mod group;
+mod limits;
+mod stores;
+
 use yeanling_core::book::{Animal, Book, Ease, EntryId, Event, EweId, LambId, Milk, Sex, Way};
-use yeanling_core::practice::{Choice, DayRule, Limit, LimitError, Limits};
-use yeanling_core::reckon::feeds::{self, Guard};
-use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta, Volume};
+use yeanling_core::practice::{Choice, DayRule, Limits};
+use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta};
 use yeanling_core::watch::{Refusal, allow};
 
-use crate::scribe::{MS, Scribe, at, birth, eased, fed, hour, kg, ml, scored};
+use crate::scribe::{MS, Scribe, at, birth, eased, fed, hour, kg, scored};
 
 /// A ewe, her lamb of four kilograms, seen to suck at forty minutes; it is now two hours after its birth.
 struct Barn {
@@ -116,65 +122,6 @@ fn nothing_may_be_noted_of_the_future() {
 }
 
 #[test]
-fn nothing_is_seen_of_a_lamb_before_its_birth() {
-    let barn = Barn::new();
-    let (lamb, born, early) = (barn.lamb, at(0), at(0) - MS);
-    for event in [
-        Event::Stood { lamb },
-        Event::Sucked { lamb },
-        Event::NavelDipped { lamb },
-        weighed(lamb, 4.0),
-        bottle(lamb, 60.0),
-        scored(lamb, 2),
-        Event::Died { animal: Animal::Lamb(lamb), cause: yeanling_core::book::Cause::Cold },
-    ] {
-        barn.check_at(&event, early, &Refusal::BeforeBirth { at: early, born });
-        barn.ok_at(&event, born);
-    }
-    barn.ok_at(&eased(lamb), early);
-}
-
-#[test]
-fn a_phone_with_another_offset_may_note_the_instant_of_birth_and_of_death() {
-    let mut barn = Barn::new();
-    let lamb = barn.lamb;
-    let elsewhere =
-        |moment: Moment, offset| Moment::from_unix_milliseconds(moment.as_unix_milliseconds(), offset);
-    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(0), -360));
-    barn.scribe.died(at(60), Animal::Lamb(lamb));
-    barn.ok_at(&Event::Stood { lamb }, elsewhere(at(60), 60));
-}
-
-#[test]
-fn nothing_but_a_weight_and_a_word_is_noted_after_a_death() {
-    let mut barn = Barn::new();
-    let (lamb, died) = (barn.lamb, at(60));
-    barn.scribe.died(died, Animal::Lamb(lamb));
-    for event in [
-        Event::Stood { lamb },
-        Event::Sucked { lamb },
-        Event::NavelDipped { lamb },
-        bottle(lamb, 60.0),
-        scored(lamb, 2),
-    ] {
-        barn.check_at(&event, died + MS, &Refusal::AfterDeath { at: died + MS, died });
-        barn.ok_at(&event, died);
-    }
-    barn.ok(&weighed(lamb, 4.0));
-    barn.ok(&eased(lamb));
-    barn.ok(&Event::Remarked { animal: Animal::Lamb(lamb), text: "Sent to the lab".to_owned() });
-}
-
-#[test]
-fn a_lamb_born_dead_was_never_seen_alive() {
-    let mut barn = Barn::new();
-    let lamb = barn.scribe.born_dead(at(5));
-    barn.check(&Event::Stood { lamb }, &Refusal::AfterDeath { at: barn.now, died: at(5) });
-    barn.check(&bottle(lamb, 60.0), &Refusal::AfterDeath { at: barn.now, died: at(5) });
-    barn.ok(&weighed(lamb, 3.0));
-}
-
-#[test]
 fn a_weight_is_a_lambs() {
     let barn = Barn::new();
     for kilograms in [0.0, -3.0, 0.49, 12.1, 40.0, f64::INFINITY] {
@@ -202,59 +149,6 @@ fn after_a_day_a_lamb_may_weigh_more() {
     let at_birth = Refusal::Weight(OutOfBounds { given: kg(40.0), allowed: Mass::AT_BIRTH });
     barn.check_at(&weighed(barn.lamb, 40.0), hour(24) - MS, &at_birth);
     barn.ok_at(&weighed(barn.lamb, 40.0), hour(24));
-}
-
-#[test]
-fn a_feed_is_not_too_much_at_once() {
-    let barn = Barn::new();
-    let refusal = |given, most, weight| {
-        Refusal::Feed(feeds::Refusal::TooMuchAtOnce {
-            given: ml(given),
-            most: ml(most),
-            weight,
-            guard: Guard::FirstWeek,
-        })
-    };
-    barn.ok(&bottle(barn.lamb, 240.0));
-    barn.check(&bottle(barn.lamb, 900.0), &refusal(900.0, 240.0, Some(kg(4.0))));
-    barn.check(&bottle(barn.lamb, 240.1), &refusal(240.1, 240.0, Some(kg(4.0))));
-    let mut unweighed = Barn::new();
-    let lamb = unweighed.scribe.born(at(5), None);
-    unweighed.ok(&bottle(lamb, 240.0));
-    unweighed.check(&bottle(lamb, 900.0), &refusal(900.0, 240.0, None));
-}
-
-#[test]
-fn a_feed_is_a_feed() {
-    let barn = Barn::new();
-    for milliliters in [0.0, -60.0, 0.9, 2000.1] {
-        let out = OutOfBounds { given: ml(milliliters), allowed: Volume::ONE_FEED };
-        barn.check(&bottle(barn.lamb, milliliters), &Refusal::Feed(feeds::Refusal::NotAVolume(out)));
-    }
-}
-
-#[test]
-fn a_day_of_feeds_is_not_too_much() {
-    let mut barn = Barn::new();
-    let lamb = barn.lamb;
-    let feeds: Vec<EntryId> = (1..=5).map(|hours| barn.scribe.fed(hour(hours), lamb, 220.0)).collect();
-    barn.now = hour(6);
-    let too_much = |would_be| {
-        let (most, weight, guard) = (ml(1200.0), Some(kg(4.0)), Guard::FirstWeek);
-        Refusal::Feed(feeds::Refusal::TooMuchInADay { would_be: ml(would_be), most, weight, guard })
-    };
-    barn.ok(&bottle(lamb, 100.0));
-    barn.check(&bottle(lamb, 120.0), &too_much(1220.0));
-    // What the amended feed was is not counted beside what it should have been.
-    barn.ok(&amended(feeds[4], bottle(lamb, 230.0), hour(5)));
-    barn.check(
-        &amended(feeds[4], bottle(lamb, 240.0), hour(6) - TimeDelta::hours(30)),
-        &Refusal::BeforeBirth { at: hour(-24), born: at(0) },
-    );
-    // A day later the first feeds no longer count.
-    barn.now = hour(25);
-    barn.ok(&bottle(lamb, 240.0));
-    barn.check_at(&bottle(lamb, 240.0), hour(25) - MS, &too_much(1340.0));
 }
 
 #[test]
@@ -293,30 +187,6 @@ fn who_and_what_is_not_in_the_book_cannot_be_written_about() {
     ] {
         barn.check(&event, &Refusal::NoSuchEntry);
     }
-}
-
-#[test]
-fn nothing_is_noted_of_a_lamb_whose_birth_was_struck() {
-    let mut barn = Barn::new();
-    barn.scribe.strike(at(50), barn.lamb.entry());
-    barn.check(&Event::Stood { lamb: barn.lamb }, &Refusal::NoSuchAnimal);
-    barn.ok(&Event::Restored { entry: barn.lamb.entry() });
-}
-
-#[test]
-fn a_birth_may_not_move_past_what_was_seen_of_the_lamb() {
-    let mut barn = Barn::new();
-    let entry = barn.lamb.entry();
-    let moved = |at| amended(entry, birth(None, None), at);
-    barn.ok(&moved(at(-300)));
-    barn.ok(&moved(at(25)));
-    let late = at(25) + MS;
-    barn.check(&moved(late), &Refusal::BornAfter { born: late, seen: at(25) });
-    let weights: Vec<EntryId> =
-        barn.scribe.flock().lines.iter().filter(|line| line.at == at(25)).map(|line| line.entry).collect();
-    barn.scribe.strike(at(50), weights[0]);
-    barn.ok(&moved(late));
-    barn.check(&moved(at(40) + MS), &Refusal::BornAfter { born: at(40) + MS, seen: at(40) });
 }
 
 #[test]
@@ -384,57 +254,6 @@ fn only_two_records_of_one_kind_can_be_one_animal() {
     }
     barn.scribe.same(at(3), ewe, Animal::Ewe(other));
     barn.check(&same(Animal::Ewe(other), ewe), &Refusal::NotOneAnimal);
-}
-
-#[track_caller]
-fn limits(change: impl FnOnce(&mut Limits), expected: Option<LimitError>) {
-    let mut limits = Limits::default();
-    change(&mut limits);
-    let got = Barn::new().try_at(&Event::Chose(Choice::Limits(limits)), at(0));
-    assert_eq!(got, expected.map_or(Ok(()), |error| Err(Refusal::Limit(error))));
-}
-
-#[test]
-fn the_farms_limits_have_limits() {
-    let error = |limit, given, least, most| Some(LimitError { limit, given, least, most });
-    for (up, expected) in
-        [(4, error(Limit::Up, 4, 5, 120)), (5, None), (120, None), (121, error(Limit::Up, 121, 5, 120))]
-    {
-        limits(|limits| limits.up_minutes = up, expected);
-    }
-    for (help, expected) in [
-        (14, error(Limit::Help, 14, 15, 180)),
-        (15, None),
-        (119, None),
-        (120, error(Limit::Red, 120, 121, 240)),
-        (181, error(Limit::Help, 181, 15, 180)),
-    ] {
-        limits(|limits| limits.help_minutes = help, expected);
-    }
-    for (red, expected) in [
-        (60, error(Limit::Red, 60, 61, 240)),
-        (61, None),
-        (240, None),
-        (241, error(Limit::Red, 241, 61, 240)),
-    ] {
-        limits(|limits| limits.red_minutes = red, expected);
-    }
-    for (last_call, expected) in [
-        (120, error(Limit::LastCall, 120, 121, 720)),
-        (121, None),
-        (720, None),
-        (721, error(Limit::LastCall, 721, 121, 720)),
-    ] {
-        limits(|limits| limits.last_call_minutes = last_call, expected);
-    }
-    for (again, expected) in [
-        (59, error(Limit::NavelAgain, 59, 60, 1440)),
-        (60, None),
-        (1440, None),
-        (1441, error(Limit::NavelAgain, 1441, 60, 1440)),
-    ] {
-        limits(|limits| limits.navel_again_minutes = again, expected);
-    }
 }
 
 #[test]
