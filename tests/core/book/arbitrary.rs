@@ -1,7 +1,5 @@
 //! Any entry at all: every fact, corrections among them, with ids from a small pool so that corrections hit.
 
-mod season;
-
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
@@ -276,11 +274,11 @@ fn fact() -> impl Strategy<Value = Event> {
         4 => labor(),
         3 => care(),
         4 => pens(),
-        4 => season::groups(),
-        2 => season::stores(),
+        5 => groups(),
+        3 => stores(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)
-            .prop_map(|json| crate::book::noting(1, json).event),
+            .prop_map(|json| super::noting(1, json).event),
     ]
 }
 
