@@ -95,7 +95,16 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
         }),
         tab(Screen::HandOver, words::HAND_OVER, |screen| screen == Screen::HandOver),
         tab(Screen::More, words::MORE, |screen| {
-            matches!(screen, Screen::More | Screen::Help | Screen::Practice | Screen::Night | Screen::Year)
+            matches!(
+                screen,
+                Screen::More
+                    | Screen::Help
+                    | Screen::Practice
+                    | Screen::Night
+                    | Screen::Season
+                    | Screen::Group(_)
+                    | Screen::Year
+            )
         }),
     ]
 }

@@ -1,6 +1,6 @@
 //! Which screen stands at which address: a closed type, read from and written as what follows the `#`.
 
-use yeanling_core::book::{Animal, EweId, LambId, PenId};
+use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 
 use crate::browser::place;
 
@@ -42,6 +42,10 @@ pub enum Screen {
     Practice,
     /// The way to what has no tab.
     More,
+    /// The season ahead.
+    Season,
+    /// One group of ewes.
+    Group(GroupId),
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -100,6 +104,8 @@ impl Screen {
             ["help"] => Self::Help,
             ["practice"] => Self::Practice,
             ["more"] => Self::More,
+            ["season"] => Self::Season,
+            ["group", id] => id.parse().map_or(Self::Lost, Self::Group),
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -128,6 +134,8 @@ impl Screen {
             Self::Help => "#/help".to_owned(),
             Self::Practice => "#/practice".to_owned(),
             Self::More => "#/more".to_owned(),
+            Self::Season => "#/season".to_owned(),
+            Self::Group(id) => format!("#/group/{id}"),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -161,6 +169,8 @@ mod tests {
             Screen::Help,
             Screen::Practice,
             Screen::More,
+            Screen::Season,
+            Screen::Group(GroupId::from_uuid(id)),
             Screen::Year,
             Screen::Night,
         ] {

@@ -11,6 +11,8 @@ use crate::signals::prelude::*;
 pub enum LineKind {
     /// What was: drawn, with a dot at each place.
     Was,
+    /// What was, each place for itself: dots alone.
+    Dots,
     /// What is wanted: dashed.
     Wanted,
 }
@@ -19,6 +21,7 @@ impl LineKind {
     const fn key(self) -> &'static str {
         match self {
             Self::Was => "was",
+            Self::Dots => "dots",
             Self::Wanted => "wanted",
         }
     }
@@ -177,7 +180,7 @@ fn entry(kind: &'static str, name: String) -> AnyView {
 fn drawn_line(line: &ChartLine) -> AnyView {
     let kind = line.kind.key();
     let dots = match line.kind {
-        LineKind::Was => line.places.iter().copied().map(dot).collect(),
+        LineKind::Was | LineKind::Dots => line.places.iter().copied().map(dot).collect(),
         LineKind::Wanted => String::new(),
     };
     view! {

@@ -1,5 +1,7 @@
 //! One ewe: her litters, what can be noted about her, and all that was.
 
+mod due;
+
 use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
@@ -97,6 +99,7 @@ pub(crate) fn EweScreen(
                     {live(move || odd.get().map(|odd| view! {
                         <Notice kind=NoticeKind::Calm><p>{season::odd_birth(&odd)}</p></Notice>
                     }.into_any()).into_any())}
+                    {live(move || lives.get().then(|| due::due(id)).into_any())}
                     <Litters id=id />
                     <Section title=words::NOTE>
                         {live(move || lives.get().then(|| view! {

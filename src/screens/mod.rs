@@ -14,6 +14,7 @@ mod more;
 mod night;
 mod pens;
 mod practice;
+mod season;
 mod watch;
 mod year;
 
@@ -41,6 +42,8 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         Screen::More => view! { <more::More /> }.into_any(),
+        Screen::Season => view! { <season::Season /> }.into_any(),
+        Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

@@ -7,7 +7,7 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
-use crate::words::{more as words, night, year};
+use crate::words::{ahead, more as words, night, year};
 
 /// Leads to the night, the year, the farm's choices, the help and the made-up flock.
 #[component]
@@ -28,6 +28,12 @@ pub(crate) fn More() -> impl IntoView {
                     text=night::SUB
                     state=Signal::stored(RowState::Coming)
                     href=Screen::Night.hash()
+                />
+                <Row
+                    name=ahead::TITLE
+                    text=ahead::SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Season.hash()
                 />
                 <Row
                     name=year::TITLE

@@ -4,7 +4,7 @@ mod charts;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::figures::{Season, Year as Figures, seasons, year};
+use yeanling_core::figures::{Season, Year as Figures, put_to_ram, seasons, year};
 use yeanling_core::units::System;
 
 use crate::farm::use_farm;
@@ -28,7 +28,8 @@ pub(crate) fn Year() -> impl IntoView {
     let counted = move |place: usize| -> Option<Counted> {
         let season = all.with(|all| all.get(place).cloned())?;
         let now = farm.now();
-        let figures = farm.with(|ground| year(&ground.flock, &season, None, now));
+        let figures =
+            farm.with(|ground| year(&ground.flock, &season, put_to_ram(&ground.flock, &season), now));
         Some((season, figures))
     };
     let shown = Memo::new(move |_| counted(chosen.get()));

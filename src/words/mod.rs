@@ -2,6 +2,7 @@
 //!
 //! Words know what the core's types mean and nothing of how or where they are shown.
 
+pub(crate) mod ahead;
 pub(crate) mod animals;
 pub(crate) mod bag;
 pub(crate) mod bottle_round;

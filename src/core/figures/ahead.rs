@@ -117,6 +117,23 @@ pub fn ahead(flock: &Flock, breed: BreedType, now: Moment) -> Ahead {
     }
 }
 
+/// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.
+#[must_use]
+pub fn awaited(
+    flock: &Flock,
+    ewe: EweId,
+    breed: BreedType,
+    now: Moment,
+) -> Option<Result<Outlook, NoOutlook>> {
+    let expectation = flock.expectation(ewe, now)?;
+    let gestation = carried(flock, breed);
+    let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
+    let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
+    let conception = learned(record(flock, &this_season, gestation, now));
+    let evidence = evidence(flock, &expectation, gestation, &conception);
+    Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
+}
+
 /// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
 #[must_use]
 pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {

@@ -4,6 +4,6 @@ mod ahead;
 mod season;
 mod year;
 
-pub use ahead::{Ahead, Awaited, ahead, group_dates, put_to_ram};
+pub use ahead::{Ahead, Awaited, ahead, awaited, group_dates, put_to_ram};
 pub use season::{Season, seasons};
 pub use year::{Alive, Loss, Year, year};

@@ -114,6 +114,14 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   "watch-by-place": async (phone) => phone.tap("By place"),
   pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
   "hand-over": async (phone) => phone.tab("Hand over"),
+  season: async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/season"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Season");
+  },
+  group: async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/season"));
+    await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
+  },
   year: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/year"));
     await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Year");

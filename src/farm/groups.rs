@@ -1,0 +1,63 @@
+//! Many ewes put into a group at once: all of them or none.
+
+use yeanling_core::book::{Entry, EntryId, Event, EweId, GroupId};
+use yeanling_core::units::Moment;
+use yeanling_core::watch::{self, Refusal};
+
+use super::Farm;
+use crate::browser::{id, now};
+
+impl Farm {
+    /// Puts ewes of the book and ewes new to it into a group, as from `at`, in one piece.
+    ///
+    /// # Errors
+    /// One of them cannot join: which, and why. Nothing has changed then.
+    pub fn join_group(
+        self,
+        group: GroupId,
+        known: &[EweId],
+        fresh: &[String],
+        at: Moment,
+    ) -> Result<(), (Option<EweId>, Refusal)> {
+        let now = now::now();
+        let mut noted = self.peek(|ground| ground.book.next_noted(now));
+        let mut entries: Vec<Entry> = Vec::new();
+        let mut add = |event: Event| -> EntryId {
+            let entry = Entry { id: id::new_entry(now), device: self.device, noted, at, event };
+            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
+            let id = entry.id;
+            entries.push(entry);
+            id
+        };
+        for ewe in known {
+            let event = Event::JoinedGroup { ewe: *ewe, group };
+            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))
+                .map_err(|refusal| (Some(*ewe), refusal))?;
+            add(event);
+        }
+        for tag in fresh {
+            let event = Event::EweCame { tag: Some(tag.clone()) };
+            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))
+                .map_err(|refusal| (None, refusal))?;
+            let ewe = add(event).as_ewe();
+            add(Event::JoinedGroup { ewe, group });
+        }
+        self.take_all(entries);
+        Ok(())
+    }
+
+    /// Takes entries that were checked, in one piece.
+    fn take_all(self, entries: Vec<Entry>) {
+        if self.looks_round() {
+            self.made_up.update(|ground| {
+                if let Some(ground) = ground {
+                    ground.take(entries);
+                }
+            });
+            return;
+        }
+        self.real.update(|ground| ground.take(entries.clone()));
+        self.keep(entries);
+        self.clock.set(now::now());
+    }
+}

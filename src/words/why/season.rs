@@ -1,0 +1,76 @@
+//! Why the season ahead looks as it does: whose gestation, whose share that holds, whose litters.
+
+use yeanling_core::figures::Ahead;
+use yeanling_core::reckon::season::conception::{self, Whose};
+use yeanling_core::reckon::season::ewe::{self, Outlook};
+use yeanling_core::reckon::season::gestation::{self, MeanUsed};
+use yeanling_core::reckon::season::pens::{self, Wanted};
+use yeanling_core::reckon::season::{cycles, forecast, litters};
+
+use super::{Why, cited, general};
+use crate::words::ahead as words;
+use crate::words::common::number;
+
+/// Returns how the births a night are reckoned.
+pub fn nights(ahead: &Ahead) -> Why {
+    let mean = number(ahead.gestation.gestation.mean_days(), 1);
+    let whose = match ahead.gestation.used {
+        MeanUsed::Own { lambings } => format!("this flock’s own, over {lambings} lambings"),
+        MeanUsed::Handbook { lambings } => {
+            format!("the handbook’s; this flock’s own from 15, {lambings} so far")
+        }
+    };
+    let holds = number(ahead.conception.conception.as_share() * 100.0, 0);
+    let held = match ahead.conception.whose {
+        Whose::Handbook => "the handbook’s",
+        Whose::Own => "the handbook’s, moved by what has lambed and what has not",
+    };
+    let litter = number(ahead.litters.litters.mean(), 2);
+    let litters = if ahead.litters.own { "this flock’s own" } else { "of 762 litters of an open data set" };
+    Why {
+        heading: words::NIGHTS.to_owned(),
+        working: vec![
+            format!("A ewe carries {mean} days, {whose}"),
+            format!("{holds} of 100 hold in a cycle of 17 days, {held}"),
+            format!("{litter} lambs a lambing, {litters}"),
+            "Each ewe by her marks, her scan and her signs, else by her group’s days; all ewes together by exact counting"
+                .to_owned(),
+        ],
+        rule: "Mating is even over each cycle, gestation is normal about its mean; what has passed has no weight."
+            .to_owned(),
+        sources: [forecast::SOURCES, gestation::SOURCES, cycles::SOURCES, conception::SOURCES, litters::SOURCES]
+            .into_iter()
+            .flat_map(cited)
+            .collect(),
+        others: Vec::new(),
+        caution: vec![words::MAY_BUNCH.to_owned()],
+    }
+}
+
+/// Returns how the pens are reckoned, and what the rules of thumb say.
+pub fn pens_wanted(wanted: &Wanted) -> Why {
+    Why {
+        heading: words::PENS.to_owned(),
+        working: vec![words::pens_label(wanted.enough, wanted.busiest)],
+        rule: "A ewe takes a pen from her lambing until her litter’s stay, as Practice has it, is over."
+            .to_owned(),
+        sources: cited(pens::SOURCES),
+        others: wanted.rules.iter().map(|(rule, pens)| words::rule(*rule, *pens)).collect(),
+        caution: Vec::new(),
+    }
+}
+
+/// Returns on what the days of one ewe rest.
+pub fn outlook(outlook: &Outlook) -> Why {
+    let mut caution = vec![words::SIGNS_COUNT.to_owned()];
+    caution.extend(general());
+    Why {
+        heading: words::HERS.to_owned(),
+        working: outlook.grounds.iter().map(words::ground).collect(),
+        rule: "A mark names the mating nine times in ten; first and last day leave out one in a hundred."
+            .to_owned(),
+        sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),
+        others: Vec::new(),
+        caution,
+    }
+}

@@ -1,0 +1,105 @@
+// The season ahead: from an empty book to a plan for sixty ewes, then marks, signs and births sharpen it.
+import { accessible, expect, fitsTheScreen, test } from "../watching";
+import { Phone } from "../barn";
+
+/** Forms a group and puts ewes in by a typed list. */
+async function form(phone: Phone, name: string, tags: string): Promise<void> {
+  const { page } = phone;
+  await phone.tap("Form a group");
+  await page.getByRole("dialog").getByLabel("What it is called").fill(name);
+  await phone.tap("Save", page.getByRole("dialog"));
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText(name);
+  await phone.tap("Put ewes in…");
+  await page.getByRole("dialog").getByLabel("Tags, a list or ranges").fill(tags);
+}
+
+test("from an empty book to a plan for sixty ewes", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-11-25T10:00:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open("#/season");
+  await expect(page.getByText("Form a group, put its ewes and the ram in")).toBeVisible();
+  const before = phone.taps;
+  await form(phone, "Lower field", "101–158, 7, 9, 7, 140-138");
+  const sheet = page.getByRole("dialog");
+  // A repeated tag counts once, a range that runs backwards is left out, and both are said before anything is noted.
+  await expect(sheet).toContainText("60 new to the book: 101, 102");
+  await expect(sheet).toContainText("More than once, counted once: 7");
+  await expect(sheet).toContainText("“140-138” ends before it begins: left out");
+  await sheet.getByLabel("In the group since").fill("2026-10-01");
+  await phone.tap("Put 60 ewes in", sheet);
+  await expect(page.getByText("60 ewes · no ram yet")).toBeVisible();
+  await phone.tap("Ram in…");
+  await sheet.getByLabel("Day").fill("2026-10-01");
+  await phone.tap("Save", sheet);
+  await phone.tap("Ram out…");
+  // Out before in is refused in words, and the day stays as it was typed.
+  await sheet.getByLabel("Day").fill("2026-09-30");
+  await phone.tap("Save", sheet);
+  await expect(sheet.getByRole("alert").first()).toContainText("The ram cannot go out at 30 Sep");
+  await expect(sheet.getByLabel("Day")).toHaveValue("2026-09-30");
+  await sheet.getByLabel("Day").fill("2026-11-20");
+  await phone.tap("Save", sheet);
+  expect(phone.taps - before).toBeLessThanOrEqual(12);
+  // Ram in + 142 and ram out + 152; the booster four weeks before the first: season figures, section 1 and 7.
+  const dates = page.getByRole("table", { name: "Dates" });
+  await expect(dates.getByRole("row", { name: /^Booster/ })).toContainText("23 Jan");
+  await expect(dates.getByRole("row", { name: /^First lambs/ })).toContainText("20 Feb");
+  await fitsTheScreen(page);
+  await accessible(page);
+
+  await page.goto("./#/season");
+  await expect(page.getByText("60 put to the ram · none has lambed")).toBeVisible();
+  // 60 ewes, three cycles at 75 %: 59.06 births by the handbook.
+  await expect(page.getByRole("img", { name: /^59\.1 births still to come/ })).toBeVisible();
+  await expect(page.getByText(/Of 60 put to the ram, likely \d+ to 60 will lamb/)).toBeVisible();
+  await expect(page.getByRole("img", { name: /^Most pens around/ })).toBeVisible();
+  await page.getByRole("button", { name: /^why\?/ }).first().tap();
+  await expect(page.getByRole("dialog")).toContainText("75 of 100 hold in a cycle of 17 days, the handbook’s");
+  await page.keyboard.press("Escape");
+  await fitsTheScreen(page);
+  await accessible(page);
+
+  const download = page.waitForEvent("download");
+  await phone.tap("The dates to my calendar");
+  const chunks: Buffer[] = [];
+  for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
+  const calendar = Buffer.concat(chunks).toString("utf8");
+  // Seven in the morning at five hours west of Greenwich.
+  expect(calendar).toContain("DTSTART:20270123T120000Z");
+  await phone.saved();
+  await page.reload();
+  await expect(page.getByText("60 put to the ram · none has lambed")).toBeVisible();
+});
+
+test("a mark narrows her ribbon, a sign puts her first, and a birth leaves the forecast", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-10-01T10:00:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open("#/season");
+  await form(phone, "Hill", "1-4");
+  await phone.tap("Put 4 ewes in", page.getByRole("dialog"));
+  await phone.tap("Ram in…");
+  await phone.tap("Save", page.getByRole("dialog"));
+  await page.clock.fastForward(8 * 24 * 3_600_000);
+  await phone.tab("Flock");
+  await phone.look("Ewe 2");
+  const hers = page.locator(".section", { hasText: "When she may lamb" });
+  await expect(hers).toContainText(/between \d+ Feb and \d+ Apr/);
+  await phone.tap("Crayon mark");
+  await page.getByRole("dialog").getByLabel("Color").fill("red");
+  await phone.tap("Save", page.getByRole("dialog"));
+  // 9 October and 147 days: 5 March.
+  await expect(hers).toContainText("likely 5 Mar");
+  // In the new year the ram is long out, and it is the night of the fourth of March.
+  // A browser's timers reach no further than 24 days at once.
+  for (let days = 0; days < 146; days += 18.25) await page.clock.fastForward(18.25 * 24 * 3_600_000);
+  await phone.open("#/season");
+  const first = page.locator(".section", { hasText: "Who is near" }).locator(".row").first();
+  await expect(first).toContainText("Ewe 2");
+  await first.locator("a.row-words").tap();
+  await phone.tap("Lambing", page.locator(".thumb"));
+  await phone.tap("Ewe lamb");
+  await phone.open("#/season");
+  await expect(page.getByText("4 put to the ram · 1 has lambed")).toBeVisible();
+  await phone.open("#/year");
+  await expect(page.getByRole("table", { name: "The flock" })).toContainText("1 of 4 put to the ram");
+});
