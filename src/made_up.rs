@@ -6,22 +6,23 @@ use yeanling_core::book::{
     Sign, VigorScale, Way,
 };
 use yeanling_core::practice::Choice;
-use yeanling_core::units::{Length, Mass, Moment, System, TimeDelta, Volume};
+use yeanling_core::units::{Condition, Length, Mass, Moment, System, TimeDelta, Volume};
 
 /// Returns the made-up book as it would be at `now`, in the units that the farm reads.
 #[must_use]
 pub fn book(now: Moment, system: System) -> Book {
     let mut scribe = Scribe { now, book: Book::default(), count: 0 };
-    scribe.note(300 * 60, Event::Chose(Choice::FarmName("Quarry Bank".to_owned())));
-    scribe.note(300 * 60, Event::Chose(Choice::System(system)));
+    scribe.note(201 * DAY, Event::Chose(Choice::FarmName("Quarry Bank".to_owned())));
+    scribe.note(201 * DAY, Event::Chose(Choice::System(system)));
     let ewes: Vec<EweId> = ["5", "8", "12", "14", "19", "21", "27", "30", "33", "36", "41", "44"]
         .iter()
-        .map(|tag| scribe.note(290 * 60, Event::EweCame { tag: Some((*tag).to_owned()) }).as_ewe())
+        .map(|tag| scribe.note(200 * DAY, Event::EweCame { tag: Some((*tag).to_owned()) }).as_ewe())
         .collect();
     let [five, eight, twelve, fourteen, nineteen, twenty_one, twenty_seven, _, thirty_three, ..] = ewes[..]
     else {
         return scribe.book;
     };
+    autumn(&mut scribe, &ewes);
     bottle_lamb(&mut scribe, nineteen);
     three_days_ago(&mut scribe, five);
     yesterday(&mut scribe, thirty_three);
@@ -33,6 +34,9 @@ pub fn book(now: Moment, system: System) -> Book {
     pens(&mut scribe, five, twelve, thirty_three);
     scribe.book
 }
+
+/// A day in minutes.
+const DAY: i64 = 24 * 60;
 
 /// Writes entries as a phone would, each with an id of its own.
 struct Scribe {
@@ -70,6 +74,32 @@ impl Scribe {
     fn fed(&mut self, minutes_ago: i64, lamb: LambId, milliliters: f64, milk: Milk) {
         let volume = Volume::from_milliliters(milliliters);
         self.note(minutes_ago, Event::Fed { lamb, volume, milk, way: Way::Bottle });
+    }
+}
+
+/// One group with one ram, the later ewes marked by his crayon, three of them scanned, all of them scored.
+fn autumn(scribe: &mut Scribe, ewes: &[EweId]) {
+    let group = scribe.note(175 * DAY, Event::GroupFormed { name: "Quarry field".to_owned() }).as_group();
+    for ewe in ewes {
+        scribe.note(174 * DAY, Event::JoinedGroup { ewe: *ewe, group });
+    }
+    scribe.note(162 * DAY, Event::RamIn { group, ram: Some("Flint".to_owned()), age: None });
+    let marked = |place: usize| ewes.get(place).copied();
+    for (place, days) in [(3, 148), (5, 147), (7, 146), (8, 149), (9, 143), (10, 138), (11, 130)] {
+        if let Some(ewe) = marked(place) {
+            scribe.note(days * DAY, Event::CrayonMark { ewe, color: "blue".to_owned() });
+        }
+    }
+    scribe.note(111 * DAY, Event::RamOut { group });
+    for (place, lambs) in [(7, 2), (9, 1), (10, 3)] {
+        if let Some(ewe) = marked(place) {
+            scribe.note(80 * DAY, Event::Scanned { ewe, lambs, days: None });
+        }
+    }
+    for (place, ewe) in ewes.iter().enumerate() {
+        let quarters = 9 + u8::try_from(place % 5).unwrap_or(0);
+        let score = Condition::from_quarters(quarters);
+        scribe.note(45 * DAY, Event::Conditioned { ewe: *ewe, score });
     }
 }
 

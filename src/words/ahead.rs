@@ -128,6 +128,12 @@ pub(crate) fn days(outlook: &Outlook) -> String {
     )
 }
 
+/// Returns that a ewe has lambed: "lambed 24 Feb, 2 lambs".
+pub(crate) fn has_lambed(on: NaiveDate, lambs: usize) -> String {
+    let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
+    format!("*lambed* {}, {lambs}", short_date(on))
+}
+
 /// Returns on what her days rest.
 pub(crate) fn ground(ground: &Ground) -> String {
     match ground {

@@ -1,8 +1,8 @@
 //! Two charts of the season ahead: births a night with their spread over what has happened, and pens in use.
 
 use crate::signals::prelude::*;
-use chrono::NaiveDate;
-use yeanling_core::reckon::season::forecast::Forecast;
+use chrono::{NaiveDate, TimeDelta};
+use yeanling_core::reckon::season::forecast::{Forecast, Night};
 use yeanling_core::reckon::season::pens::Wanted;
 
 use crate::parts::{Bar, Chart, ChartLine, Drawn, LineKind};
@@ -40,7 +40,7 @@ impl Across {
     /// Returns the dates at both ends and in the middle.
     fn ticks(self, last: NaiveDate) -> Vec<(f64, String)> {
         let days = last.signed_duration_since(self.first).num_days();
-        let middle = self.first + chrono::TimeDelta::days(days / 2);
+        let middle = self.first + TimeDelta::days(days / 2);
         let mut ticks = vec![(0.0, short_date(self.first))];
         if days > 8 {
             ticks.push((self.middle(middle), short_date(middle)));
@@ -83,11 +83,13 @@ pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: 
         .chain(happened.iter().map(|(_, ewes)| f64::from(*ewes)))
         .fold(1.0, f64::max);
     let (up, top) = scale(most);
-    let spreads = told.iter().map(|night| {
-        (across.middle(night.date), f64::from(night.births.low) / top, f64::from(night.births.high) / top)
-    });
-    // The spread of every night would be a fence: of a long season only each third is drawn.
-    let every = if told.len() > 24 { 3 } else { 1 };
+    let edge = |date: NaiveDate, night: &Night| {
+        let (low, high) = (f64::from(night.births.low) / top, f64::from(night.births.high) / top);
+        (across.at(date), low, high)
+    };
+    // In steps, as nights are.
+    let band =
+        told.iter().flat_map(|night| [edge(night.date, night), edge(night.date + TimeDelta::days(1), night)]);
     let was: Vec<(f64, f64)> =
         happened.iter().map(|(date, ewes)| (across.middle(*date), f64::from(*ewes) / top)).collect();
     let lines = if was.is_empty() {
@@ -99,8 +101,8 @@ pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: 
         label: words::nights_label(forecast),
         bars: told.iter().map(|night| across.bar(night.date, night.births.mean / top)).collect(),
         bars_name: words::EXPECTED.to_owned(),
-        spreads: spreads.step_by(every).collect(),
-        spreads_name: words::SPREAD.to_owned(),
+        band: band.collect(),
+        band_name: words::SPREAD.to_owned(),
         lines,
         across: across.ticks(last),
         up,

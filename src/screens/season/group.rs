@@ -152,11 +152,15 @@ fn Ewes(id: GroupId) -> impl IntoView {
 fn ewes(flock: &Flock, id: GroupId, seen: &Ahead) -> Vec<EweRow> {
     let Some(group) = flock.groups.get(&id) else { return Vec::new() };
     let days = |ewe: EweId| {
-        let one = seen.awaited.iter().find(|one| one.ewe == ewe)?;
-        Some(match &one.outlook {
-            Ok(outlook) => words::days(outlook),
-            Err(why) => words::no_outlook(why),
-        })
+        if let Some(one) = seen.awaited.iter().find(|one| one.ewe == ewe) {
+            return Some(match &one.outlook {
+                Ok(outlook) => words::days(outlook),
+                Err(why) => words::no_outlook(why),
+            });
+        }
+        let windows = flock.windows_of(ewe);
+        let litter = windows.iter().rev().find_map(|window| flock.litter_of_window(window))?;
+        Some(words::has_lambed(litter.began.local().date(), litter.lambs.len()))
     };
     let mut rows: Vec<EweRow> =
         group.ewes().map(|ewe| (ewe, animals::ewe_of(flock, ewe), days(ewe).unwrap_or_default())).collect();
