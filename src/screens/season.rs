@@ -8,7 +8,6 @@ use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::figures::{Ahead, ahead};
-use yeanling_core::reckon::season::gestation::BreedType;
 
 pub(crate) use group::GroupScreen;
 
@@ -32,7 +31,7 @@ pub(crate) fn Season() -> impl IntoView {
     let farm = use_farm();
     let seen = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| ahead(&ground.flock, BreedType::Any, now))
+        farm.with(|ground| ahead(&ground.flock, now))
     });
     let groups = Memo::new(move |_| {
         farm.with(|ground| {

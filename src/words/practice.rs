@@ -1,8 +1,8 @@
 //! The farm's choices.
 
 use yeanling_core::practice::{
-    BottleTable, BreedMeans, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit, PowderRule,
-    RingRule, Rings, VigorInUse, WeaningRule,
+    BottleTable, BreedMeans, BreedType, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit,
+    PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{Strength, System, TimeDelta};
 
@@ -130,6 +130,19 @@ pub(crate) const fn breed_means(means: BreedMeans) -> (&'static str, &'static st
     }
 }
 
+/// Returns a kind of sheep by how long it carries, and a few words about it.
+pub(crate) const fn breed_type(breed: BreedType) -> (&'static str, &'static str) {
+    match breed {
+        BreedType::Any => ("any sheep", "our default: 147 days"),
+        BreedType::Hair => ("hair sheep", "149.8 days with one, 147.4 with two, 146.7 with three"),
+        BreedType::Finn => ("Finn", "144 days"),
+        BreedType::Prolific => ("prolific breeds", "145 days"),
+        BreedType::Suffolk => ("Suffolk", "146 days"),
+        BreedType::Meat => ("meat breeds", "147 days"),
+        BreedType::FineWool => ("fine-wool breeds", "150 to 151 days"),
+    }
+}
+
 /// Returns a vigor scale's name and a few words about it.
 pub(crate) const fn vigor(scale: VigorInUse) -> (&'static str, &'static str) {
     match scale {
@@ -233,6 +246,11 @@ pub(crate) const VIGOR: &str = "Vigor";
 pub(crate) const BREED_MEANS: &str = "Birth weights, held against";
 /// Explains them.
 pub(crate) const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
+/// Heads the kind of sheep.
+pub(crate) const BREED_TYPE: &str = "How long your ewes carry";
+/// Explains it.
+pub(crate) const BREED_TYPE_SUB: &str =
+    "From mating to lambing. Your own flock’s mean takes over from 15 lambings with a known mark.";
 /// Heads the rings.
 pub(crate) const RINGS: &str = "Rings";
 /// Explains them.

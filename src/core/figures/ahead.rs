@@ -15,7 +15,7 @@ use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
 use crate::reckon::season::dates::{Choices, Dated, dates};
 use crate::reckon::season::ewe::{self, Evidence, NoOutlook, Outlook, outlook};
 use crate::reckon::season::forecast::{Curve, Forecast, forecast};
-use crate::reckon::season::gestation::{self, BreedType, Expected};
+use crate::reckon::season::gestation::{self, Expected};
 use crate::reckon::season::litters::{self, Litters};
 use crate::reckon::season::mating::Mating;
 use crate::reckon::season::pens::{Wanted, wanted};
@@ -67,8 +67,8 @@ pub struct Ahead {
 
 /// Returns the season ahead, as known at `now` by the wall clock of `now`.
 #[must_use]
-pub fn ahead(flock: &Flock, breed: BreedType, now: Moment) -> Ahead {
-    let gestation = carried(flock, breed);
+pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
+    let gestation = carried(flock, None);
     let litters = litters::known(sizes(flock, now));
     let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
     let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
@@ -78,7 +78,7 @@ pub fn ahead(flock: &Flock, breed: BreedType, now: Moment) -> Ahead {
     for expectation in flock.expectations(now) {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
-        let outlook = evidence(flock, &expectation, gestation, &conception).and_then(|evidence| {
+        let outlook = evidence(flock, &expectation, &conception).and_then(|evidence| {
             // Ewes of whom the same is known are reckoned once.
             if let Some((_, _, known, ewes)) =
                 curves.iter_mut().find(|(there, scanned, ..)| *there == evidence && *scanned == lambs)
@@ -119,18 +119,13 @@ pub fn ahead(flock: &Flock, breed: BreedType, now: Moment) -> Ahead {
 
 /// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.
 #[must_use]
-pub fn awaited(
-    flock: &Flock,
-    ewe: EweId,
-    breed: BreedType,
-    now: Moment,
-) -> Option<Result<Outlook, NoOutlook>> {
+pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<Outlook, NoOutlook>> {
     let expectation = flock.expectation(ewe, now)?;
-    let gestation = carried(flock, breed);
+    let gestation = carried(flock, None);
     let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
     let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
     let conception = learned(record(flock, &this_season, gestation, now));
-    let evidence = evidence(flock, &expectation, gestation, &conception);
+    let evidence = evidence(flock, &expectation, &conception);
     Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
 }
 
@@ -148,11 +143,11 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
 
 /// Returns the dates of a group's season; nothing while no ram was put in.
 #[must_use]
-pub fn group_dates(flock: &Flock, group: &Group, breed: BreedType) -> Vec<Dated> {
+pub fn group_dates(flock: &Flock, group: &Group) -> Vec<Dated> {
     let Some((ram_in, ram_out)) = group.ram_times().last().copied() else { return Vec::new() };
     let day = |at: Moment| at.local().date();
     let Ok(mating) = Mating::new(day(ram_in), ram_out.map(day)) else { return Vec::new() };
-    let window = mating.window(carried(flock, breed).gestation);
+    let window = mating.window(carried(flock, None).gestation);
     dates(mating, window, &Choices::default()).unwrap_or_default()
 }
 
@@ -178,8 +173,9 @@ fn is_of_now(window: &MatingWindow, now: Moment) -> bool {
     last.checked_add_days(Days::new(30)).is_none_or(|end| end >= today)
 }
 
-/// How long a ewe of this flock is taken to carry; lengths that cannot be do not count.
-fn carried(flock: &Flock, breed: BreedType) -> Expected {
+/// How long a ewe of this flock with so many lambs is taken to carry; lengths that cannot be do not count.
+fn carried(flock: &Flock, lambs: Option<u8>) -> Expected {
+    let breed = flock.practice.breed_type;
     let own: Vec<u16> = flock
         .gestations()
         .iter()
@@ -188,13 +184,13 @@ fn carried(flock: &Flock, breed: BreedType) -> Expected {
             (gestation::Impossible::allowed().0..=gestation::Impossible::allowed().1).contains(days)
         })
         .collect();
-    match gestation::expected(breed, None, &own) {
+    match gestation::expected(breed, lambs, &own) {
         Ok(expected) => expected,
         // Without own lengths nothing can be impossible.
         Err(_) => Expected {
             gestation: gestation::Gestation::default(),
             breed,
-            litter: None,
+            litter: lambs,
             used: gestation::MeanUsed::Handbook { lambings: 0 },
             handbook: gestation::Gestation::default(),
             range_days: (0.0, 0.0),
@@ -212,12 +208,7 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     sizes
 }
 
-fn evidence(
-    flock: &Flock,
-    expectation: &Expectation,
-    gestation: Expected,
-    conception: &Learned,
-) -> Result<Evidence, NoOutlook> {
+fn evidence(flock: &Flock, expectation: &Expectation, conception: &Learned) -> Result<Evidence, NoOutlook> {
     let day = |at: Moment| at.local().date();
     let Some(ram_in) = expectation.ram_in() else {
         return Err(NoOutlook::Passed { last: NaiveDate::default() });
@@ -236,7 +227,8 @@ fn evidence(
     Ok(Evidence {
         mating,
         conception: conception.conception,
-        gestation: gestation.gestation,
+        gestation: carried(flock, expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
+            .gestation,
         marks: expectation.marks.iter().map(|mark| day(mark.at)).collect(),
         look_days: LOOK_DAYS,
         scan,

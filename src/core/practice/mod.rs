@@ -5,12 +5,14 @@ mod limits;
 mod marking;
 mod milk;
 mod newborn;
+mod season;
 
 pub use labor::{LaborLimits, PenStay};
 pub use limits::{Limit, LimitError, Limits};
 pub use marking::{DamsVaccinated, RINGS_OWN_DAYS, RingDaysError, RingRule, Rings};
 pub use milk::{BottleTable, DayRule, FreezerLife, PowderRule, WeaningRule};
 pub use newborn::{BreedMeans, ChillLimit, Housing, VigorInUse};
+pub use season::BreedType;
 
 use serde::{Deserialize, Serialize};
 
@@ -53,6 +55,8 @@ pub struct Practice {
     pub rings: Rings,
     /// Whether the dams were vaccinated.
     pub dams_vaccinated: DamsVaccinated,
+    /// Which kind of sheep, by how long it carries.
+    pub breed_type: BreedType,
 }
 
 /// The strength taken until the farm reads its label: 200 g/L (a feed maker).
@@ -79,6 +83,7 @@ impl Default for Practice {
             chill_limit: ChillLimit::default(),
             rings: Rings::default(),
             dams_vaccinated: DamsVaccinated::default(),
+            breed_type: BreedType::default(),
         }
     }
 }
@@ -121,6 +126,8 @@ pub enum Choice {
     Rings(Rings),
     /// Whether the dams were vaccinated.
     DamsVaccinated(DamsVaccinated),
+    /// Which kind of sheep, by how long it carries.
+    BreedType(BreedType),
 }
 
 impl Practice {
@@ -146,6 +153,7 @@ impl Practice {
             Choice::ChillLimit(limit) => self.chill_limit = *limit,
             Choice::Rings(rings) => self.rings = rings.checked().unwrap_or(self.rings),
             Choice::DamsVaccinated(vaccinated) => self.dams_vaccinated = *vaccinated,
+            Choice::BreedType(breed) => self.breed_type = *breed,
         }
     }
 }

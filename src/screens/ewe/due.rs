@@ -5,7 +5,6 @@ use chrono::NaiveDate;
 use yeanling_core::book::EweId;
 use yeanling_core::figures::awaited;
 use yeanling_core::reckon::season::ewe::Outlook;
-use yeanling_core::reckon::season::gestation::BreedType;
 
 use crate::farm::use_farm;
 use crate::parts::{Remark, Ribbon, RibbonKind, Section, Stretch, Tick, WhyButton, live};
@@ -18,7 +17,7 @@ pub(super) fn due(id: EweId) -> AnyView {
     let farm = use_farm();
     let seen = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| awaited(&ground.flock, id, BreedType::Any, now))
+        farm.with(|ground| awaited(&ground.flock, id, now))
     });
     live(move || match seen.get() {
         None => ().into_any(),

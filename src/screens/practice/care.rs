@@ -4,7 +4,7 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{
-    self, BreedMeans, DamsVaccinated, RINGS_OWN_DAYS, RingRule, Rings, VigorInUse,
+    self, BreedMeans, BreedType, DamsVaccinated, RINGS_OWN_DAYS, RingRule, Rings, VigorInUse,
 };
 
 use crate::farm::use_farm;
@@ -36,6 +36,13 @@ pub(super) fn Care() -> impl IntoView {
             Choice::new(means, name).note(note)
         })
         .to_vec();
+    let kind = Signal::derive(move || Some(farm.practice().breed_type));
+    let kinds = BreedType::ALL
+        .map(|breed| {
+            let (name, note) = words::breed_type(breed);
+            Choice::new(breed, name).note(note)
+        })
+        .to_vec();
     let vaccinated = [DamsVaccinated::Unknown, DamsVaccinated::Yes, DamsVaccinated::No]
         .map(|dams| Choice::new(dams, words::dams_vaccinated(dams)))
         .to_vec();
@@ -62,6 +69,20 @@ pub(super) fn Care() -> impl IntoView {
                 on_choose=move |new| {
                     if breed.get_untracked() != Some(new) {
                         choose(practice::Choice::BreedMeans(new));
+                    }
+                }
+                stacked=true
+            />
+        </Section>
+        <Section title=words::BREED_TYPE>
+            <p class="small-print">{words::BREED_TYPE_SUB}</p>
+            <Choices
+                label=words::BREED_TYPE
+                options=kinds
+                chosen=kind
+                on_choose=move |new| {
+                    if kind.get_untracked() != Some(new) {
+                        choose(practice::Choice::BreedType(new));
                     }
                 }
                 stacked=true

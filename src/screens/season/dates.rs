@@ -8,7 +8,6 @@ use yeanling_core::calendar::{self, Alarm};
 use yeanling_core::figures::group_dates;
 use yeanling_core::flock::Flock;
 use yeanling_core::reckon::season::dates::Dated;
-use yeanling_core::reckon::season::gestation::BreedType;
 
 use crate::farm::{Farm, FileTrouble, use_farm};
 use crate::parts::{Button, Ledger, LedgerRow, Section, live};
@@ -37,7 +36,7 @@ fn all(flock: &Flock, groups: &[GroupId], today: NaiveDate) -> Vec<Told> {
         .iter()
         .filter_map(|id| flock.groups.get(id))
         .flat_map(|group| {
-            let dates = group_dates(flock, group, BreedType::Any).into_iter().enumerate();
+            let dates = group_dates(flock, group).into_iter().enumerate();
             dates.map(|(place, dated)| Told { dated, group: group.id, of: group.name.clone(), place })
         })
         .filter(|told| told.dated.date >= today - TOLD_FOR)

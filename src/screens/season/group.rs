@@ -6,7 +6,6 @@ use chrono::NaiveTime;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::figures::{Ahead, ahead};
 use yeanling_core::flock::Flock;
-use yeanling_core::reckon::season::gestation::BreedType;
 use yeanling_core::units::{Moment, TagList, parse_tags};
 
 use super::dates::dates;
@@ -112,7 +111,7 @@ fn Ewes(id: GroupId) -> impl IntoView {
     let rows = Memo::new(move |_| {
         let now = farm.now();
         farm.with(|ground| {
-            let seen = ahead(&ground.flock, BreedType::Any, now);
+            let seen = ahead(&ground.flock, now);
             ewes(&ground.flock, id, &seen)
         })
     });

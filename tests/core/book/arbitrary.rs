@@ -8,8 +8,8 @@ use yeanling_core::book::{
     Way,
 };
 use yeanling_core::practice::{
-    BottleTable, BreedMeans, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing, LaborLimits,
-    Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+    BottleTable, BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing,
+    LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{
     Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
@@ -109,6 +109,7 @@ fn choice() -> impl Strategy<Value = Choice> {
         Just(Choice::ChillLimit(ChillLimit::Murdoch1100)),
         rings().prop_map(Choice::Rings),
         Just(Choice::DamsVaccinated(DamsVaccinated::No)),
+        Just(Choice::BreedType(BreedType::Hair)),
     ]
 }
 

@@ -3,8 +3,8 @@
 use serde_json::Value;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{
-    BreedMeans, ChillLimit, Choice, DamsVaccinated, FreezerLife, PowderRule, Practice, RingRule, Rings,
-    USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+    BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, FreezerLife, PowderRule, Practice, RingRule,
+    Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -39,6 +39,13 @@ const LINES: &[&str] = &[
     r#"{"chose":{"dams-vaccinated":"unknown"}}"#,
     r#"{"chose":{"dams-vaccinated":"yes"}}"#,
     r#"{"chose":{"dams-vaccinated":"no"}}"#,
+    r#"{"chose":{"breed-type":"any"}}"#,
+    r#"{"chose":{"breed-type":"hair"}}"#,
+    r#"{"chose":{"breed-type":"finn"}}"#,
+    r#"{"chose":{"breed-type":"prolific"}}"#,
+    r#"{"chose":{"breed-type":"suffolk"}}"#,
+    r#"{"chose":{"breed-type":"meat"}}"#,
+    r#"{"chose":{"breed-type":"fine-wool"}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -72,6 +79,13 @@ fn choices() -> Vec<Choice> {
         Choice::DamsVaccinated(DamsVaccinated::Unknown),
         Choice::DamsVaccinated(DamsVaccinated::Yes),
         Choice::DamsVaccinated(DamsVaccinated::No),
+        Choice::BreedType(BreedType::Any),
+        Choice::BreedType(BreedType::Hair),
+        Choice::BreedType(BreedType::Finn),
+        Choice::BreedType(BreedType::Prolific),
+        Choice::BreedType(BreedType::Suffolk),
+        Choice::BreedType(BreedType::Meat),
+        Choice::BreedType(BreedType::FineWool),
     ]
 }
 
@@ -140,6 +154,7 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::ChillLimit(limit) => expected.chill_limit = limit,
             Choice::Rings(rings) => expected.rings = rings,
             Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
+            Choice::BreedType(breed) => expected.breed_type = breed,
             Choice::FarmName(_)
             | Choice::System(_)
             | Choice::DayRule(_)

@@ -3,7 +3,6 @@
 use yeanling_core::book::{Event, EweId, GroupId, Sign};
 use yeanling_core::figures::{Ahead, ahead, group_dates, put_to_ram, seasons};
 use yeanling_core::reckon::season::dates::What;
-use yeanling_core::reckon::season::gestation::BreedType;
 use yeanling_core::units::Moment;
 
 use crate::scribe::Scribe;
@@ -27,7 +26,7 @@ fn ten_ewes() -> (Scribe, GroupId, Vec<EweId>) {
 }
 
 fn look(scribe: &Scribe, now: Moment) -> Ahead {
-    ahead(&scribe.flock(), BreedType::Any, now)
+    ahead(&scribe.flock(), now)
 }
 
 #[track_caller]
@@ -130,7 +129,7 @@ fn the_groups_dates_come_from_its_first_and_last_day() {
     // Source: season figures: ram in 2026-10-01, out 2026-11-20: 2027-02-20 to 2027-04-21, booster 2027-01-23.
     let (scribe, group, _) = ten_ewes();
     let flock = scribe.flock();
-    let dates = group_dates(&flock, &flock.groups[&group], BreedType::Any);
+    let dates = group_dates(&flock, &flock.groups[&group]);
     let of = |what: fn(&What) -> bool| {
         dates.iter().find(|one| what(&one.what)).map(|one| one.date.to_string()).expect("it is there")
     };

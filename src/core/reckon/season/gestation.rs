@@ -4,6 +4,7 @@
 
 use super::bounds::{GESTATION_MEAN, GESTATION_SPREAD, Refused};
 use super::days::{between, counted, later, whole};
+pub use crate::practice::BreedType;
 use crate::reckon::cited::{memory, ours, seen};
 use crate::source::Source;
 use crate::units::NaiveDate;
@@ -38,32 +39,6 @@ pub const SOURCES: &[Source] = &[
     ours("A hair ewe whose litter is not known counts as carrying twins; fine-wool as 150.5 d"),
     ours("The days to watch reach 5 d to either side of the mean, and never less than 142 to 152"),
 ];
-
-/// A kind of sheep whose gestation was printed, by the source's name for it.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum BreedType {
-    /// Any sheep: 147 d (*Sheep 201*; Montana).
-    #[default]
-    Any,
-    /// Hair sheep, by litter: 149.8, 147.4 and 146.7 d (St Croix and Blackbelly).
-    Hair,
-    /// Finn: 144 d (Arcott study).
-    Finn,
-    /// Prolific: 145 d (Arcott study).
-    Prolific,
-    /// Suffolk: 146 d (Arcott study).
-    Suffolk,
-    /// Meat breeds: 147 d (Montana).
-    Meat,
-    /// Fine-wool breeds: 150 to 151 d (Montana).
-    FineWool,
-}
-
-impl BreedType {
-    /// All of them, as they are offered.
-    pub const ALL: [Self; 7] =
-        [Self::Any, Self::Hair, Self::Finn, Self::Prolific, Self::Suffolk, Self::Meat, Self::FineWool];
-}
 
 /// A gestation as it is reckoned with: its mean and its spread in days, Normal.
 #[derive(Clone, Copy, Debug, PartialEq)]

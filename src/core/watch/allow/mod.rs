@@ -257,7 +257,8 @@ fn fact(
             | Choice::BreedMeans(_)
             | Choice::Vigor(_)
             | Choice::ChillLimit(_)
-            | Choice::DamsVaccinated(_),
+            | Choice::DamsVaccinated(_)
+            | Choice::BreedType(_),
         )
         | Event::Unread(_) => Ok(()),
         Event::SameAnimal { keep, also } => {
