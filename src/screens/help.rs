@@ -7,7 +7,7 @@ mod milk;
 use crate::parts::live;
 use crate::signals::prelude::*;
 use leptos::html;
-use yeanling_core::reckon::all_sources;
+use yeanling_core::reckon::{all_sources, season};
 
 use crate::farm::use_farm;
 use crate::parts::{Caution, Page, Said, Section, SmallButton, Title};
@@ -174,12 +174,15 @@ fn FirstDay() -> impl IntoView {
 /// Every source, folded under its subject.
 #[component]
 fn Sources() -> impl IntoView {
-    all_sources()
-        .into_iter()
+    let of_lambs = all_sources().into_iter().map(|(subject, sources)| (why::subject(subject), sources));
+    let of_season =
+        season::all_sources().into_iter().map(|(subject, sources)| (why::season_subject(subject), sources));
+    of_lambs
+        .chain(of_season)
         .map(|(subject, sources)| {
             view! {
                 <details class="source-fold">
-                    <summary>{words::sources_of(why::subject(subject), sources.len())}</summary>
+                    <summary>{words::sources_of(subject, sources.len())}</summary>
                     <ul class="reading">
                         {sources
                             .iter()

@@ -6,11 +6,11 @@ use super::{CrayonMark, Flock, Litter, MatingWindow, Scan};
 use crate::book::EweId;
 use crate::units::{Moment, TimeDelta};
 
-/// A ewe lambs no earlier than so many days after mating (Sheep 201, University of Maryland; seen). The day of mating
+/// A ewe lambs no earlier than so many days after mating (Sheep 201, as quoted; seen). The day of mating
 /// is day 0.
 pub const EARLIEST_BIRTH: i64 = 138;
 
-/// A ewe lambs no later than so many days after mating (Sheep 201, University of Maryland; seen).
+/// A ewe lambs no later than so many days after mating (Sheep 201, as quoted; seen).
 pub const LATEST_BIRTH: i64 = 159;
 
 /// A scan sees nothing of a lamb younger than so many days (ours; scanners count from about day 40 on: memory).

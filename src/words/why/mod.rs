@@ -35,7 +35,7 @@ pub use next_feed::next_feed;
 pub use passive_transfer::passive_transfer;
 pub use powder::powder;
 pub use quality::{antibody_in, bag, brix};
-pub use season::{nights, outlook, pens_wanted};
+pub use season::{nights, outlook, pens_wanted, season_subject};
 pub use ten_point::{points, sign, ten_point};
 #[expect(unused_imports, reason = "the screens that ask come after their words")]
 pub use tube::{item, tube};

@@ -5,11 +5,34 @@ use yeanling_core::reckon::season::conception::{self, Whose};
 use yeanling_core::reckon::season::ewe::{self, Outlook};
 use yeanling_core::reckon::season::gestation::{self, MeanUsed};
 use yeanling_core::reckon::season::pens::{self, Wanted};
-use yeanling_core::reckon::season::{cycles, forecast, litters};
+use yeanling_core::reckon::season::{Subject, cycles, forecast, litters};
 
 use super::{Why, cited, general};
 use crate::words::ahead as words;
 use crate::words::common::number;
+
+/// Returns the heading under which a calculation of the season has its sources listed.
+pub fn season_subject(subject: Subject) -> &'static str {
+    match subject {
+        Subject::Gestation => "How long a ewe carries",
+        Subject::Mating => "The ram’s days",
+        Subject::Cycles => "How a group holds, cycle by cycle",
+        Subject::Conception => "The share that holds",
+        Subject::Litters => "Litter sizes",
+        Subject::Forecast => "Births a night",
+        Subject::Ewe => "When one ewe will lamb",
+        Subject::Pens => "How many bonding pens",
+        Subject::Dates => "The dates of a season",
+        Subject::FeedSteps => "Bringing in a new feed",
+        Subject::Condition => "Body condition",
+        Subject::Requirement => "What a ewe needs in a day",
+        Subject::Ration => "What her feeds give her",
+        Subject::Minerals => "Copper and selenium",
+        Subject::Budget => "Hay and grain",
+        Subject::Water => "Water and trough",
+        Subject::Shopping => "What to have in the house",
+    }
+}
 
 /// Returns how the births a night are reckoned.
 pub fn nights(ahead: &Ahead) -> Why {

@@ -229,7 +229,7 @@ fn odd(field: &Field, days: i64, expected: Option<(Odd, i64)>) {
     assert_eq!(odd.map(|odd| (odd.how, odd.days)), expected, "day {days}");
 }
 
-// Source: Sheep 201 (University of Maryland): impossible outside 138 to 159 days.
+// Source: Sheep 201, as quoted: impossible outside 138 to 159 days.
 #[test]
 fn a_lambing_that_no_mating_explains_is_remarked_on() {
     let mut field = Field::new();
