@@ -103,6 +103,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::Night
                     | Screen::Season
                     | Screen::Group(_)
+                    | Screen::Race(_)
                     | Screen::Year
             )
         }),

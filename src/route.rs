@@ -46,6 +46,8 @@ pub enum Screen {
     Season,
     /// One group of ewes.
     Group(GroupId),
+    /// One group, ewe after ewe.
+    Race(GroupId),
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -106,6 +108,7 @@ impl Screen {
             ["more"] => Self::More,
             ["season"] => Self::Season,
             ["group", id] => id.parse().map_or(Self::Lost, Self::Group),
+            ["race", id] => id.parse().map_or(Self::Lost, Self::Race),
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -136,6 +139,7 @@ impl Screen {
             Self::More => "#/more".to_owned(),
             Self::Season => "#/season".to_owned(),
             Self::Group(id) => format!("#/group/{id}"),
+            Self::Race(id) => format!("#/race/{id}"),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -171,6 +175,7 @@ mod tests {
             Screen::More,
             Screen::Season,
             Screen::Group(GroupId::from_uuid(id)),
+            Screen::Race(GroupId::from_uuid(id)),
             Screen::Year,
             Screen::Night,
         ] {

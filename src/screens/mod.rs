@@ -14,6 +14,7 @@ mod more;
 mod night;
 mod pens;
 mod practice;
+mod race;
 mod season;
 mod watch;
 mod year;
@@ -44,6 +45,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::More => view! { <more::More /> }.into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
+        Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

@@ -357,7 +357,7 @@ mod tests {
 
     #[test]
     fn a_small_chance_is_not_told_as_none() {
-        assert_eq!((chance(0.004).as_str(), chance(0.385).as_str()), ("under 1 %", "39 %"));
+        assert_eq!((chance(0.004).as_str(), chance(0.386).as_str()), ("under 1 %", "39 %"));
     }
 
     #[test]

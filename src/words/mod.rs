@@ -28,6 +28,7 @@ pub(crate) mod noted;
 pub(crate) mod pens;
 pub(crate) mod powder;
 pub(crate) mod practice;
+pub(crate) mod race;
 pub(crate) mod refusals;
 pub(crate) mod season;
 pub(crate) mod spreadsheet;

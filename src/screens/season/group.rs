@@ -11,13 +11,13 @@ use yeanling_core::units::{Moment, TagList, parse_tags};
 use super::dates::dates;
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
-    Button, Buttons, Empty, Field, FieldKind, Notice, NoticeKind, Page, Row, RowState, Rows, Said, Section,
-    Sheet, SmallButton, Title, Weight,
+    Button, Buttons, Empty, Field, FieldKind, LinkButton, Notice, NoticeKind, Page, Row, RowState, Rows,
+    Said, Section, Sheet, SmallButton, Title, Weight,
 };
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
 use crate::words::common::{field_time, read_field_day};
-use crate::words::{ahead as words, animals, frame, refusals};
+use crate::words::{ahead as words, animals, frame, race, refusals};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,6 +82,7 @@ pub(crate) fn GroupScreen(
                                     view! { <Button label=label on_press=move || open.set(sheet) /> }.into_any()
                                 })}
                             </Buttons>
+                            <LinkButton href=Screen::Race(id).hash() label=race::LINK />
                         }
                             .into_any()
                     })}

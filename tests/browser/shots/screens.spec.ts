@@ -122,6 +122,11 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
   },
+  race: async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/season"));
+    await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
+    await phone.tap("Score, scan or mark, ewe after ewe");
+  },
   year: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/year"));
     await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Year");

@@ -1,0 +1,27 @@
+//! Why a condition score is under its target, and how long it takes to mend it.
+
+use yeanling_core::reckon::season::condition::{SOURCES, Stage, System as Targets, target};
+
+use super::{Why, cited, general};
+use crate::words::common::number;
+use crate::words::race as words;
+
+/// Returns where the targets of a time of the year are from, and what the other sources print.
+pub fn condition(of: Targets, stage: Stage) -> Why {
+    let told = |system: Targets| {
+        let target = target(system, stage, None)?;
+        let high = target.high.filter(|high| (high - target.low).abs() > f64::EPSILON);
+        let to = high.map(|high| format!(" to {}", number(high, 2))).unwrap_or_default();
+        Some(format!("{}: {}{to}", words::targets(system), number(target.low, 2)))
+    };
+    let mut caution = vec![words::SLOWLY.to_owned()];
+    caution.extend(general());
+    Why {
+        heading: words::stage(stage).to_owned(),
+        working: told(of).into_iter().collect(),
+        rule: "A whole score is some 12 % of her weight; kilograms ÷ her gain a day are the days.".to_owned(),
+        sources: cited(SOURCES),
+        others: Targets::ALL.into_iter().filter(|other| *other != of).filter_map(told).collect(),
+        caution,
+    }
+}
