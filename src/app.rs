@@ -104,6 +104,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::Season
                     | Screen::Group(_)
                     | Screen::Race(_)
+                    | Screen::Stores
                     | Screen::Year
             )
         }),

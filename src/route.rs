@@ -48,6 +48,8 @@ pub enum Screen {
     Group(GroupId),
     /// One group, ewe after ewe.
     Race(GroupId),
+    /// What is on the shelf and in the freezer.
+    Stores,
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -109,6 +111,7 @@ impl Screen {
             ["season"] => Self::Season,
             ["group", id] => id.parse().map_or(Self::Lost, Self::Group),
             ["race", id] => id.parse().map_or(Self::Lost, Self::Race),
+            ["stores"] => Self::Stores,
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -140,6 +143,7 @@ impl Screen {
             Self::Season => "#/season".to_owned(),
             Self::Group(id) => format!("#/group/{id}"),
             Self::Race(id) => format!("#/race/{id}"),
+            Self::Stores => "#/stores".to_owned(),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -176,6 +180,7 @@ mod tests {
             Screen::Season,
             Screen::Group(GroupId::from_uuid(id)),
             Screen::Race(GroupId::from_uuid(id)),
+            Screen::Stores,
             Screen::Year,
             Screen::Night,
         ] {

@@ -16,6 +16,7 @@ mod pens;
 mod practice;
 mod race;
 mod season;
+mod stores;
 mod watch;
 mod year;
 
@@ -46,6 +47,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
+        Screen::Stores => view! { <stores::Stores /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

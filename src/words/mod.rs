@@ -18,6 +18,7 @@ pub(crate) mod frame;
 pub(crate) mod growth;
 pub(crate) mod hand_over;
 pub(crate) mod help;
+pub(crate) mod kit;
 pub(crate) mod labor;
 pub(crate) mod lamb;
 pub(crate) mod lambing;

@@ -16,6 +16,7 @@ mod passive_transfer;
 mod powder;
 mod quality;
 mod season;
+mod shopping;
 mod ten_point;
 mod tube;
 mod vigor;
@@ -38,6 +39,7 @@ pub use passive_transfer::passive_transfer;
 pub use powder::powder;
 pub use quality::{antibody_in, bag, brix};
 pub use season::{nights, outlook, pens_wanted, season_subject};
+pub use shopping::shopping;
 pub use ten_point::{points, sign, ten_point};
 #[expect(unused_imports, reason = "the screens that ask come after their words")]
 pub use tube::{item, tube};

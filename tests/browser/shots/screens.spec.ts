@@ -122,6 +122,10 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
   },
+  stores: async (phone) => {
+    await phone.page.evaluate(() => (location.hash = "#/stores"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Stores");
+  },
   race: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();

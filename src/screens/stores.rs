@@ -1,0 +1,335 @@
+//! The stores: what is on the shelf against what the season will take, and colostrum in the freezer.
+
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
+use yeanling_core::book::{BatchId, Event, Item, Measure, MilkedFrom};
+use yeanling_core::figures::ahead;
+use yeanling_core::flock::Flock;
+use yeanling_core::reckon::quality::{self, Keeps, Store};
+use yeanling_core::reckon::season::litters::Litters;
+use yeanling_core::reckon::season::shopping::{self, kit};
+use yeanling_core::units::{Brix, Moment, Volume};
+
+use crate::farm::use_farm;
+use crate::parts::{
+    ActionButton, Button, Caution, Choice, Choices, Field, FieldKind, Page, Remark, Row, RowState, Rows,
+    Section, Sheet, SmallButton, Title, Weight, WhyButton,
+};
+use crate::pieces::{Standing, Top, why_text};
+use crate::route::Screen;
+use crate::words::{errors, frame, kit as words, refusals, stores, why};
+
+/// A thing on the shelf.
+#[derive(Clone, Debug, PartialEq)]
+struct OnShelf {
+    item: Item,
+    text: String,
+    says: String,
+    short: bool,
+    /// Whether it was counted or is wanted.
+    known: bool,
+}
+
+/// What is open.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Open {
+    Nothing,
+    Count(Item),
+    Freeze,
+}
+
+/// The stores.
+#[component]
+pub(crate) fn Stores() -> impl IntoView {
+    let farm = use_farm();
+    let open = RwSignal::new(Open::Nothing);
+    let shelf = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| shelf(&ground.flock, now))
+    });
+    let told = move |known: bool| {
+        Signal::derive(move || {
+            shelf.with(|shelf| shelf.iter().filter(|one| one.known == known).cloned().collect::<Vec<_>>())
+        })
+    };
+    let (first, others) = (told(true), told(false));
+    let row = move |one: OnShelf| {
+        let item = one.item;
+        let named = format!("{} {}", words::CHANGE, stores::item(item));
+        let action = move || {
+            view! {
+                <ActionButton label=words::CHANGE name=named.clone() on_press=move || open.set(Open::Count(item)) />
+            }
+        };
+        let state = if one.short { RowState::Now } else { RowState::Coming };
+        view! { <Row name=words::name(item) text=one.text says=one.says state=Signal::stored(state) action=action /> }
+            .into_any()
+    };
+    let key = |one: &OnShelf| format!("{:?} {} {}", one.item, one.text, one.says);
+    view! {
+        <Page>
+            <Top back=(Screen::More, frame::MORE.to_owned()) />
+            <Title text=words::TITLE />
+            <Standing />
+            <Section title=words::SHELF>
+                <Remark text=words::SHELF_SUB>
+                    <WhyButton why=why_text(why::shopping()) />
+                </Remark>
+                <Rows>{each(move || first.get(), key, row)}</Rows>
+            </Section>
+            <details class="fold">
+                <summary>{words::OTHERS}</summary>
+                <Rows>{each(move || others.get(), key, row)}</Rows>
+            </details>
+            <Freezer open=open />
+            {live(move || {
+                let close = move || open.set(Open::Nothing);
+                match open.get() {
+                    Open::Nothing => ().into_any(),
+                    Open::Count(item) => view! { <CountSheet item=item on_close=close /> }.into_any(),
+                    Open::Freeze => view! { <FreezeSheet on_close=close /> }.into_any(),
+                }
+            })}
+        </Page>
+    }
+}
+
+/// What stands in the kit under this thing; none for what the stores count in another unit.
+const fn of_kit(item: shopping::Item) -> Option<Item> {
+    match item {
+        shopping::Item::Gloves => Some(Item::Gloves),
+        shopping::Item::Ropes => Some(Item::Ropes),
+        shopping::Item::Harness => Some(Item::Harnesses),
+        shopping::Item::Tags => Some(Item::Tags),
+        shopping::Item::Thermometer => Some(Item::Thermometers),
+        shopping::Item::Bottle => Some(Item::Bottles),
+        shopping::Item::Teat => Some(Item::Teats),
+        shopping::Item::Tube => Some(Item::Tubes),
+        shopping::Item::Syringe => Some(Item::Syringes),
+        shopping::Item::Electrolyte => Some(Item::Electrolyte),
+        shopping::Item::Marker => Some(Item::Markers),
+        shopping::Item::Towel => Some(Item::Towels),
+        shopping::Item::Lubricant
+        | shopping::Item::Iodine
+        | shopping::Item::Warming
+        | shopping::Item::Disinfectant => None,
+    }
+}
+
+/// The shelf, what is short first.
+fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
+    let system = flock.practice.system;
+    let seen = ahead(flock, now);
+    let living = flock.ewes.values().filter(|ewe| ewe.died.is_none()).count();
+    let ewes = match seen.put_to_ram {
+        0 => u32::try_from(living).unwrap_or(u32::MAX),
+        put => put,
+    };
+    let lambs = f64::from(ewes) * Litters::default().mean();
+    let needs = kit(ewes, lambs).unwrap_or_default();
+    let mut shelf: Vec<OnShelf> = Item::ALL
+        .into_iter()
+        .map(|item| {
+            let wanted = needs.iter().find(|need| of_kit(need.rate.item) == Some(item)).map(|need| need.have);
+            let there = flock.stores.level(item);
+            let short = words::short(there, wanted);
+            OnShelf {
+                item,
+                text: words::stands(item, there, wanted, system),
+                short: short.is_some(),
+                known: there.is_some() || wanted.is_some(),
+                says: short.unwrap_or_default(),
+            }
+        })
+        .collect();
+    shelf.sort_by_key(|one| !one.short);
+    shelf
+}
+
+/// A batch as it is shown.
+#[derive(Clone, Debug, PartialEq)]
+struct Frozen {
+    id: BatchId,
+    left: u8,
+    from: String,
+    text: String,
+    says: String,
+    old: bool,
+}
+
+/// Colostrum in the freezer, the oldest first.
+#[component]
+fn Freezer(open: RwSignal<Open>) -> impl IntoView {
+    let farm = use_farm();
+    let batches = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            let flock = &ground.flock;
+            let shown = |batch: &&yeanling_core::flock::Batch| {
+                let keeps =
+                    quality::bag(now.since(batch.frozen), Store::Freezer, flock.practice.freezer_life);
+                let old = matches!(keeps, Keeps::Past(_));
+                let frozen = words::frozen(batch.frozen, now);
+                Frozen {
+                    id: batch.id,
+                    left: batch.left(),
+                    from: stores::milked_from(flock, batch.from),
+                    text: words::batch(batch, flock.practice.system),
+                    says: if old { format!("{frozen}: {}", words::TOO_OLD) } else { frozen },
+                    old,
+                }
+            };
+            flock.stores.freezer().iter().map(shown).collect::<Vec<Frozen>>()
+        })
+    });
+    let none = Memo::new(move |_| batches.with(Vec::is_empty));
+    let row = move |batch: Frozen| {
+        let Frozen { id, left, from, text, says, old } = batch;
+        let named = format!("{}, {from}", words::THAWED);
+        let thaw = move || {
+            farm.tap(Event::ColostrumThawed { batch: id, bags: 1 });
+        };
+        let throw = move || {
+            farm.tap(Event::ColostrumThrown { batch: id, bags: left });
+        };
+        let action = move || view! { <ActionButton label=words::THAWED name=named.clone() on_press=thaw /> };
+        let state = if old { RowState::Late } else { RowState::Coming };
+        view! {
+            <Row name=from text=text says=says state=Signal::stored(state) action=action>
+                <SmallButton label=words::THROW on_press=throw />
+            </Row>
+        }
+        .into_any()
+    };
+    view! {
+        <Section title=words::FREEZER>
+            {live(move || none.get().then(|| view! { <p>{words::NO_COLOSTRUM}</p> }).into_any())}
+            <Rows>{each(move || batches.get(), |batch| format!("{} {} {}", batch.id, batch.text, batch.says), row)}</Rows>
+            <Caution lines=vec![words::CAUTION.to_owned()] />
+            <Button label=words::FREEZE on_press=move || open.set(Open::Freeze) />
+        </Section>
+    }
+}
+
+/// The kind of field in which an amount of this thing is typed.
+const fn field(item: Item) -> errors::Field {
+    match item.measure() {
+        Measure::Kilograms => errors::Field::Stock,
+        Measure::Milliliters => errors::Field::Volume,
+        Measure::Pieces => errors::Field::Pieces,
+    }
+}
+
+/// How an amount changed.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum How {
+    Counted,
+    Came,
+    Used,
+    Thrown,
+}
+
+/// Notes what is there, or what came and went.
+#[component]
+fn CountSheet(item: Item, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let farm = use_farm();
+    let system = untrack(|| farm.system());
+    let how = RwSignal::new(How::Counted);
+    let text = RwSignal::new(String::new());
+    let error = RwSignal::new(String::new());
+    let hows = vec![
+        Choice::new(How::Counted, words::COUNTED),
+        Choice::new(How::Came, words::CAME),
+        Choice::new(How::Used, words::USED),
+        Choice::new(How::Thrown, words::THROWN),
+    ];
+    let save = move || {
+        let amount = match stores::read_amount(&text.get_untracked(), item, system) {
+            Ok(amount) => amount,
+            Err(wrong) => return error.set(errors::typed(&wrong, field(item), system)),
+        };
+        let event = match how.get_untracked() {
+            How::Counted => Event::StoreCounted { item, amount },
+            How::Came => Event::StoreIn { item, amount },
+            How::Used => Event::StoreUsed { item, amount },
+            How::Thrown => Event::StoreThrown { item, amount },
+        };
+        match farm.note(event) {
+            Ok(_) => on_close.run(()),
+            Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system)),
+        }
+    };
+    view! {
+        <Sheet title=words::name(item) on_close=on_close>
+            <Choices
+                label=words::ASK
+                options=hows
+                chosen=Signal::derive(move || Some(how.get()))
+                on_choose=move |new| how.set(new)
+            />
+            <Field label=stores::HOW_MUCH value=text kind=FieldKind::Decimal error=error>
+                <span>{stores::unit(item, system)}</span>
+            </Field>
+            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
+        </Sheet>
+    }
+}
+
+/// Notes colostrum that was frozen.
+#[component]
+fn FreezeSheet(#[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let farm = use_farm();
+    let system = untrack(|| farm.system());
+    let from = RwSignal::new(MilkedFrom::SomeEwe);
+    let (bags, each) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let (brix, label) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let (bags_wrong, each_wrong) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
+    let brix_wrong = RwSignal::new(String::new());
+    let froms = [MilkedFrom::SomeEwe, MilkedFrom::Goat, MilkedFrom::Cow]
+        .map(|from| Choice::new(from, farm.peek(|ground| stores::milked_from(&ground.flock, from))))
+        .to_vec();
+    let save = move || {
+        for wrong in [bags_wrong, each_wrong, brix_wrong] {
+            wrong.set(String::new());
+        }
+        let Ok(bags) = bags.get_untracked().trim().parse::<u8>() else {
+            return bags_wrong.set(words::NO_BAGS.to_owned());
+        };
+        let volume = match Volume::parse(&each.get_untracked(), system) {
+            Ok(volume) => volume,
+            Err(wrong) => return each_wrong.set(errors::typed(&wrong, errors::Field::Volume, system)),
+        };
+        let typed = brix.get_untracked();
+        let brix = match Brix::parse(&typed) {
+            _ if typed.trim().is_empty() => None,
+            Ok(brix) => Some(brix),
+            Err(wrong) => return brix_wrong.set(errors::typed(&wrong, errors::Field::Brix, system)),
+        };
+        let label = Some(label.get_untracked().trim().to_owned()).filter(|label| !label.is_empty());
+        let event = Event::ColostrumFrozen { from: from.get_untracked(), bags, volume, brix, label };
+        match farm.note(event) {
+            Ok(_) => on_close.run(()),
+            Err(refusal) => bags_wrong.set(refusals::refusal(&refusal, farm.peek_now(), system)),
+        }
+    };
+    let unit = stores::unit(Item::Iodine, system);
+    view! {
+        <Sheet title=words::FREEZE on_close=on_close>
+            <Choices
+                label=words::FROM
+                options=froms
+                chosen=Signal::derive(move || Some(from.get()))
+                on_choose=move |new| from.set(new)
+            />
+            <Field label=words::BAGS value=bags kind=FieldKind::Whole error=bags_wrong />
+            <Field label=words::EACH value=each kind=FieldKind::Decimal error=each_wrong>
+                <span>{unit}</span>
+            </Field>
+            <Field label=words::BRIX value=brix kind=FieldKind::Decimal error=brix_wrong>
+                <span>"%"</span>
+            </Field>
+            <Field label=words::LABEL value=label />
+            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
+        </Sheet>
+    }
+}
