@@ -116,6 +116,27 @@ const fn of_kit(item: shopping::Item) -> Option<Item> {
     }
 }
 
+/// How many pieces the stores count for one of the kit: gloves and tags are reckoned in pairs.
+const fn pieces(item: shopping::Item) -> u32 {
+    match item {
+        shopping::Item::Gloves | shopping::Item::Tags => 2,
+        shopping::Item::Lubricant
+        | shopping::Item::Ropes
+        | shopping::Item::Harness
+        | shopping::Item::Iodine
+        | shopping::Item::Thermometer
+        | shopping::Item::Bottle
+        | shopping::Item::Teat
+        | shopping::Item::Tube
+        | shopping::Item::Syringe
+        | shopping::Item::Warming
+        | shopping::Item::Electrolyte
+        | shopping::Item::Marker
+        | shopping::Item::Disinfectant
+        | shopping::Item::Towel => 1,
+    }
+}
+
 /// The shelf, what is short first.
 fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
     let system = flock.practice.system;
@@ -130,7 +151,10 @@ fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
     let mut shelf: Vec<OnShelf> = Item::ALL
         .into_iter()
         .map(|item| {
-            let wanted = needs.iter().find(|need| of_kit(need.rate.item) == Some(item)).map(|need| need.have);
+            let wanted = needs
+                .iter()
+                .find(|need| of_kit(need.rate.item) == Some(item))
+                .map(|need| need.have * pieces(need.rate.item));
             let there = flock.stores.level(item);
             let short = words::short(there, wanted);
             OnShelf {
@@ -186,6 +210,7 @@ fn Freezer(open: RwSignal<Open>) -> impl IntoView {
     let row = move |batch: Frozen| {
         let Frozen { id, left, from, text, says, old } = batch;
         let named = format!("{}, {from}", words::THAWED);
+        let thrown = format!("{}, {from}", words::THROW);
         let thaw = move || {
             farm.tap(Event::ColostrumThawed { batch: id, bags: 1 });
         };
@@ -196,7 +221,7 @@ fn Freezer(open: RwSignal<Open>) -> impl IntoView {
         let state = if old { RowState::Late } else { RowState::Coming };
         view! {
             <Row name=from text=text says=says state=Signal::stored(state) action=action>
-                <SmallButton label=words::THROW on_press=throw />
+                <SmallButton label=words::THROW name=thrown on_press=throw />
             </Row>
         }
         .into_any()

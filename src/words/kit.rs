@@ -52,7 +52,7 @@ pub(crate) const NO_BAGS: &str = "Type how many bags, such as 4.";
 /// One was thawed.
 pub(crate) const THAWED: &str = "Thawed one";
 /// All were thrown away.
-pub(crate) const THROW: &str = "thrown away";
+pub(crate) const THROW: &str = "all thrown away";
 /// Whose colostrum needs care.
 pub(crate) const CAUTION: &str = "Colostrum of another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
 

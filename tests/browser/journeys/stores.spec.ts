@@ -14,8 +14,8 @@ test("what is short is told, what cannot be used is refused, and the freezer is 
   await phone.tab("More");
   await page.getByText("Stores", { exact: true }).tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Stores");
-  // 3 ewes: one case of help, four gloves, one spare.
-  await expect(phone.row("Gloves")).toContainText("not counted, 5 wanted");
+  // 3 ewes: one case of help, four pairs of gloves and a spare pair.
+  await expect(phone.row("Gloves")).toContainText("not counted, 10 wanted");
   await phone.tap("Count… gloves");
   const sheet = page.getByRole("dialog");
   await sheet.getByLabel("How much").fill("two");
@@ -23,8 +23,8 @@ test("what is short is told, what cannot be used is refused, and the freezer is 
   await expect(sheet.getByRole("alert").first()).toContainText("“two”");
   await sheet.getByLabel("How much").fill("2");
   await phone.tap("Save", sheet);
-  await expect(phone.row("Gloves")).toContainText("2 of 5");
-  await expect(phone.row("Gloves")).toContainText("short of 3");
+  await expect(phone.row("Gloves")).toContainText("2 of 10");
+  await expect(phone.row("Gloves")).toContainText("short of 8");
   await phone.tap("Count… gloves");
   await phone.tap("used", sheet);
   await sheet.getByLabel("How much").fill("7");
@@ -48,5 +48,5 @@ test("what is short is told, what cannot be used is refused, and the freezer is 
   await phone.saved();
   await page.reload();
   await expect(phone.row("a ewe")).toContainText("2 bags of 150 ml");
-  await expect(phone.row("Gloves")).toContainText("2 of 5");
+  await expect(phone.row("Gloves")).toContainText("2 of 10");
 });
