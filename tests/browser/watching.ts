@@ -57,8 +57,15 @@ export async function fitsTheScreen(page: Page): Promise<void> {
   expect(wider, "CSS pixels by which the document is wider than the screen").toBeLessThanOrEqual(0);
 }
 
+/** Waits until nothing looks pressed any more: a button under the finger is faded for a moment, and no one reads it then. */
+async function settled(page: Page): Promise<void> {
+  const moving = () => document.querySelector("button:active, a:active") || document.getAnimations().length > 0;
+  await expect.poll(() => page.evaluate(moving).then(Boolean), "something pressed or moving").toBe(false);
+}
+
 /** No rule of the WCAG, levels A and AA, is broken by what the page shows now. */
 export async function accessible(page: Page): Promise<void> {
+  await settled(page);
   const tags = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
   const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
   const broken = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
