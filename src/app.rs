@@ -105,6 +105,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::Group(_)
                     | Screen::Race(_)
                     | Screen::Stores
+                    | Screen::Medicines
                     | Screen::Year
             )
         }),

@@ -50,6 +50,8 @@ pub enum Screen {
     Race(GroupId),
     /// What is on the shelf and in the freezer.
     Stores,
+    /// The medicine record.
+    Medicines,
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -112,6 +114,7 @@ impl Screen {
             ["group", id] => id.parse().map_or(Self::Lost, Self::Group),
             ["race", id] => id.parse().map_or(Self::Lost, Self::Race),
             ["stores"] => Self::Stores,
+            ["medicines"] => Self::Medicines,
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -144,6 +147,7 @@ impl Screen {
             Self::Group(id) => format!("#/group/{id}"),
             Self::Race(id) => format!("#/race/{id}"),
             Self::Stores => "#/stores".to_owned(),
+            Self::Medicines => "#/medicines".to_owned(),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -181,6 +185,7 @@ mod tests {
             Screen::Group(GroupId::from_uuid(id)),
             Screen::Race(GroupId::from_uuid(id)),
             Screen::Stores,
+            Screen::Medicines,
             Screen::Year,
             Screen::Night,
         ] {

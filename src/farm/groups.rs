@@ -1,4 +1,4 @@
-//! Many ewes put into a group at once: all of them or none.
+//! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
 use yeanling_core::book::{Entry, EntryId, Event, EweId, GroupId};
 use yeanling_core::units::Moment;
@@ -43,6 +43,25 @@ impl Farm {
             add(Event::JoinedGroup { ewe, group });
         }
         self.take_all(entries);
+        Ok(())
+    }
+
+    /// Notes facts that do not hang on each other, as from `at`, in one piece; one alone can be undone like any other.
+    ///
+    /// # Errors
+    /// One of them may not be noted: the reason. Nothing has changed then.
+    pub fn note_all(self, events: Vec<Event>, at: Moment) -> Result<(), Refusal> {
+        let now = now::now();
+        let mut noted = self.peek(|ground| ground.book.next_noted(now));
+        let mut entries: Vec<Entry> = Vec::new();
+        for event in events {
+            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
+            entries.push(Entry { id: id::new_entry(now), device: self.device, noted, at, event });
+            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
+        }
+        let only = if let [one] = entries.as_slice() { Some(one.id) } else { None };
+        self.take_all(entries);
+        self.last.set(only);
         Ok(())
     }
 

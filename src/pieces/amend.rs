@@ -1,7 +1,9 @@
 //! A sheet in which an earlier entry is changed, in time and in content. The first reading stays in the book.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Belly, Cause, Ease, EntryId, Event, Item, Measure, Milk, Sex, VigorScale, Way};
+use yeanling_core::book::{
+    Belly, Cause, Ease, EntryId, Event, Item, Life, Measure, Milk, Sex, VigorScale, Way,
+};
 use yeanling_core::units::{Condition, Mass, System, Temperature, Volume};
 
 use super::ewe_sheets::{ScanFields, read_days};
@@ -11,7 +13,7 @@ use super::weight_field::WeightField;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight};
 use crate::words::common::{field_time, number, read_field_time};
-use crate::words::{errors, frame, lamb as words, lambing, noted, refusals, season, stores};
+use crate::words::{errors, frame, lamb as words, lambing, life, noted, refusals, season, stores};
 
 /// Changes an entry.
 #[component]
@@ -76,6 +78,7 @@ enum Draft {
     Condition(RwSignal<String>),
     Scan { lambs: RwSignal<Option<u8>>, days: RwSignal<String> },
     Stock { text: RwSignal<String>, item: Item, system: System },
+    Withheld { meat: RwSignal<String>, milk: RwSignal<String> },
     TimeAlone,
 }
 
@@ -129,6 +132,13 @@ impl Draft {
             Event::CrayonChanged { color, .. } | Event::CrayonMark { color, .. } => {
                 Self::Text { text: RwSignal::new(color.clone()), long: false }
             }
+            Event::Life(Life::Marked { mark, .. }) => {
+                Self::Text { text: RwSignal::new(mark.clone()), long: false }
+            }
+            Event::Life(Life::Treated { treatment, .. }) => Self::Withheld {
+                meat: RwSignal::new(treatment.meat_days.map(|days| days.to_string()).unwrap_or_default()),
+                milk: RwSignal::new(treatment.milk_days.map(|days| days.to_string()).unwrap_or_default()),
+            },
             Event::RamIn { ram, .. } => {
                 Self::Text { text: RwSignal::new(ram.clone().unwrap_or_default()), long: false }
             }
@@ -175,6 +185,13 @@ impl Draft {
             | Event::Sucked { .. }
             | Event::NavelDipped { .. }
             | Event::AllBorn { .. }
+            | Event::Life(
+                Life::Fostered { .. }
+                | Life::KeptAsEwe { .. }
+                | Life::Described { .. }
+                | Life::Castrated { .. }
+                | Life::Went { .. },
+            )
             | Event::Chose(_)
             | Event::SameAnimal { .. }
             | Event::Amended { .. }
@@ -231,10 +248,15 @@ impl Draft {
             (
                 Self::Text { text, .. },
                 Event::GroupFormed { name }
+                | Event::Life(Life::Marked { mark: name, .. })
                 | Event::GroupNamed { name, .. }
                 | Event::CrayonChanged { color: name, .. }
                 | Event::CrayonMark { color: name, .. },
             ) => text.get_untracked().trim().clone_into(name),
+            (Self::Withheld { meat, milk }, Event::Life(Life::Treated { treatment, .. })) => {
+                treatment.meat_days = read_days(&meat.get_untracked())?;
+                treatment.milk_days = read_days(&milk.get_untracked())?;
+            }
             (Self::Condition(text), Event::Conditioned { score, .. }) => {
                 *score = Condition::parse(&text.get_untracked())
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::Condition, System::Metric))?;
@@ -331,6 +353,15 @@ impl Draft {
             Self::Stock { text, item, system } => view! {
                 <Field label=stores::HOW_MUCH value=text kind=FieldKind::Decimal>
                     <span>{stores::unit(item, system)}</span>
+                </Field>
+            }
+            .into_any(),
+            Self::Withheld { meat, milk } => view! {
+                <Field label=life::MEAT_DAYS value=meat kind=FieldKind::Whole hint=life::DAYS_HINT>
+                    <span>{life::DAYS}</span>
+                </Field>
+                <Field label=life::MILK_DAYS value=milk kind=FieldKind::Whole>
+                    <span>{life::DAYS}</span>
                 </Field>
             }
             .into_any(),

@@ -35,7 +35,7 @@ pub(crate) fn EwePicker(
                 .flock
                 .ewes
                 .values()
-                .filter(|ewe| ewe.died.is_none())
+                .filter(|ewe| ewe.lives())
                 .map(|ewe| (ewe.tag.clone().unwrap_or_else(|| animals::ewe(ewe)), ewe.id))
                 .filter(|(tag, _)| tag.to_lowercase().contains(&part))
                 .collect();

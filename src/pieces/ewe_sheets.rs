@@ -184,7 +184,7 @@ pub(crate) fn MarkSheet(
 
 /// Says what is wrong where no field can say it.
 #[component]
-fn Wrong(error: RwSignal<String>) -> impl IntoView {
+pub(super) fn Wrong(error: RwSignal<String>) -> impl IntoView {
     crate::parts::live(move || {
         let wrong = error.get();
         (!wrong.is_empty())

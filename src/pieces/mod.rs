@@ -9,6 +9,7 @@ mod ewe_sheets;
 mod feed_sheet;
 mod lamb_row;
 mod later_sheet;
+mod life_sheets;
 mod milk_ribbon;
 mod pen_sheets;
 mod powder;
@@ -19,6 +20,7 @@ mod timeline;
 mod to_calendar;
 mod top;
 mod weight_field;
+mod withheld;
 
 pub(crate) use amend::AmendSheet;
 pub(crate) use duty_ribbon::DutyRibbon;
@@ -27,6 +29,7 @@ pub(crate) use ewe_sheets::{ConditionSheet, EweWeightSheet, MarkSheet, ScanSheet
 pub(crate) use feed_sheet::{FeedSheet, tube};
 pub(crate) use lamb_row::LambRow;
 pub(crate) use later_sheet::LaterSheet;
+pub(crate) use life_sheets::{CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TreatSheet};
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
 pub(crate) use pen_sheets::{PutInSheet, WhichPenSheet};
 pub(crate) use powder::PowderToWeaning;
@@ -37,6 +40,7 @@ pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::Top;
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
+pub(crate) use withheld::Withheld;
 
 use crate::parts::WhyText;
 use crate::words::why::Why;

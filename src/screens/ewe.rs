@@ -4,19 +4,19 @@ mod due;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, EweId, LambId};
+use yeanling_core::book::{Animal, Event, EweId, LambId, Life};
 
 use crate::farm::use_farm;
 use crate::parts::{
     Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
 use crate::pieces::{
-    AnimalTimeline, ConditionSheet, DeathSheet, EwePicker, EweWeightSheet, LambRow, MarkSheet, Picked,
-    ScanSheet, Standing, TextSheet, Top, WhichPenSheet,
+    AnimalTimeline, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
+    LeaveSheet, MarkSheet, Picked, ScanSheet, Standing, TextSheet, Top, TreatSheet, WhichPenSheet, Withheld,
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
-use crate::words::{animals, ewe as words, frame, lamb, pens, season};
+use crate::words::{animals, ewe as words, frame, lamb, life, pens, season};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -31,6 +31,10 @@ enum Open {
     Weight,
     Scan,
     Mark,
+    Paint,
+    Treat,
+    Leave,
+    Describe,
 }
 
 /// One ewe.
@@ -43,10 +47,13 @@ pub(crate) fn EweScreen(
     let open = RwSignal::new(Open::Nothing);
     let ewe = Memo::new(move |_| farm.with(|ground| ground.flock.ewe(id).cloned()));
     let there = Memo::new(move |_| ewe.with(Option::is_some));
-    let lives = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.died.is_none())));
+    let lives = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.lives())));
     let name = Signal::derive(move || ewe.with(|ewe| ewe.as_ref().map(animals::ewe).unwrap_or_default()));
     let sub = Signal::derive(move || {
         let came = ewe.with(|ewe| ewe.as_ref().map(|ewe| words::came(&date(ewe.came))).unwrap_or_default());
+        let born = farm.with(|ground| ground.flock.ewe_born(id));
+        let breed = ewe.with(|ewe| ewe.as_ref().and_then(|ewe| ewe.breed.clone()));
+        let came = words::about(breed, born.map(life::birth_day), came);
         let pen = farm.with(|ground| {
             let (pen, since) = ground.flock.pen_of(Animal::Ewe(id))?;
             ground.flock.pens.get(&pen).map(|pen| (pens::pen(pen), since))
@@ -56,6 +63,9 @@ pub(crate) fn EweScreen(
             None => came,
         }
     });
+    let gone =
+        Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().and_then(|ewe| ewe.left.as_ref().map(life::left))));
+    let was = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().and_then(|ewe| ewe.was)));
     let penned = Memo::new(move |_| farm.with(|ground| ground.flock.pen_of(Animal::Ewe(id)).is_some()));
     let tap = move |event: Event| {
         farm.tap(event);
@@ -94,8 +104,11 @@ pub(crate) fn EweScreen(
                     </Title>
                     <Standing />
                     {live(move || (!lives.get()).then(|| view! {
-                        <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
+                        <Notice kind=NoticeKind::Calm>
+                            <p>{gone.get().unwrap_or_else(|| words::DEAD.to_owned())}</p>
+                        </Notice>
                     }).into_any())}
+                    {live(move || lives.get().then(|| view! { <Withheld animal=Animal::Ewe(id) /> }.into_any()).into_any())}
                     {live(move || odd.get().map(|odd| view! {
                         <Notice kind=NoticeKind::Calm><p>{season::odd_birth(&odd)}</p></Notice>
                     }.into_any()).into_any())}
@@ -130,12 +143,21 @@ pub(crate) fn EweScreen(
                             </Buttons>
                         }).into_any())}
                         <Buttons columns=2>
+                            {live(move || lives.get().then(|| view! {
+                                <Button label=life::TREAT on_press=move || open.set(Open::Treat) />
+                                <Button label=life::LEAVE on_press=move || open.set(Open::Leave) />
+                                <Button label=life::MARK on_press=move || open.set(Open::Paint) />
+                            }).into_any())}
+                            <Button label=life::DESCRIBE on_press=move || open.set(Open::Describe) />
                             <Button label=words::TAG on_press=move || open.set(Open::Tag) />
                             <Button label=words::REMARK on_press=move || open.set(Open::Remark) />
                             <Button label=words::SAME on_press=move || open.set(Open::Same) />
                             <Button label=words::DIED on_press=move || open.set(Open::Died) />
                         </Buttons>
                     </Section>
+                    {live(move || was.get().map(|lamb| view! {
+                        <LinkButton href=Screen::Lamb(lamb).hash() label=life::WAS />
+                    }.into_any()).into_any())}
                     <AnimalTimeline animal=Animal::Ewe(id) />
                     <Sheets id=id open=open />
                 }
@@ -216,6 +238,19 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
         Open::Scan => view! { <ScanSheet ewe=id on_close=close /> }.into_any(),
         Open::Mark => view! { <MarkSheet ewe=id on_close=close /> }.into_any(),
         Open::Pen => view! { <WhichPenSheet animal=animal on_close=close /> }.into_any(),
+        Open::Treat => view! { <TreatSheet animals=vec![animal] on_close=close /> }.into_any(),
+        Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
+        Open::Describe => view! { <DescribeSheet ewe=id on_close=close /> }.into_any(),
+        Open::Paint => view! {
+            <TextSheet
+                title=life::MARK_ASK
+                label=life::MARK_LABEL
+                event=|animal, mark| Event::Life(Life::Marked { animal, mark })
+                animal=animal
+                on_close=close
+            />
+        }
+        .into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {
             let pick = move |picked: Picked| {

@@ -1,21 +1,60 @@
-//! All animals: find any of them in two taps.
+//! All animals: find any of them in two taps, by any tag or mark it ever wore, or by where it is.
 
-use std::collections::BTreeMap;
+use std::collections::BTreeSet;
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_core::book::{Animal, Event, EweId, LambId};
+use yeanling_core::figures::seasons;
+use yeanling_core::flock::{Ewe, Flock as Animals, Lamb};
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Product, withheld};
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
-    Button, Empty, Field, FieldKind, Page, Row, RowState, Rows, Said, Section, Title, Weight,
+    Button, Choice, Choices, Empty, Field, FieldKind, Page, Row, RowState, Rows, Said, Section, Title, Weight,
 };
 use crate::pieces::{LambRow, Standing, Top};
 use crate::route::Screen;
-use crate::words::{animals, flock as words, lambing};
+use crate::words::{animals, flock as words, lambing, pens};
 
-/// How many rows of one kind are drawn before the search must narrow them: more would be slow on an old phone.
-const MOST_ROWS: usize = 150;
+/// How many rows of one kind are drawn at first, and how many more with each press: more would be slow on an old phone.
+const ROWS: usize = 30;
+
+/// A lamb is weighed at eight weeks, give or take a week (AHDB); one that was not is asked for from then on.
+const WEIGH_FROM: TimeDelta = TimeDelta::days(49);
+
+/// Which animals are looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Which {
+    /// Everyone here, this season's lambs.
+    Here,
+    /// On the bottle.
+    Bottle,
+    /// In a pen.
+    Penned,
+    /// Meat or milk withheld.
+    Withheld,
+    /// Without a tag of its own.
+    Untagged,
+    /// Lambs that were not weighed at eight weeks.
+    Unweighed,
+    /// Living lambs of earlier seasons.
+    Earlier,
+    /// Dead, sold or gone.
+    Gone,
+}
+
+const WHICH: [(Which, &str); 8] = [
+    (Which::Here, words::HERE),
+    (Which::Bottle, words::BOTTLE),
+    (Which::Penned, words::PENNED),
+    (Which::Withheld, words::WITHHELD),
+    (Which::Untagged, words::UNTAGGED),
+    (Which::Unweighed, words::UNWEIGHED),
+    (Which::Earlier, words::EARLIER),
+    (Which::Gone, words::GONE),
+];
 
 /// What the search found.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -23,7 +62,6 @@ struct Found {
     ewes: Vec<EweRow>,
     lambs: Vec<LambId>,
     dead: Vec<LambId>,
-    cut: bool,
 }
 
 #[derive(Clone, Debug, PartialEq)]
@@ -38,7 +76,9 @@ struct EweRow {
 pub(crate) fn Flock() -> impl IntoView {
     let farm = use_farm();
     let typed = RwSignal::new(String::new());
-    let found = Memo::new(move |_| find(farm, &typed.get()));
+    let which = RwSignal::new(Which::Here);
+    let most = RwSignal::new(ROWS);
+    let found = Memo::new(move |_| find(farm, &typed.get(), which.get()));
     let empty =
         Memo::new(move |_| farm.with(|ground| ground.flock.ewes.is_empty() && ground.flock.lambs.is_empty()));
     let none = Memo::new(move |_| {
@@ -46,7 +86,7 @@ pub(crate) fn Flock() -> impl IntoView {
     });
     let counts = Signal::derive(move || {
         farm.with(|ground| {
-            let ewes = ground.flock.ewes.values().filter(|ewe| ewe.died.is_none()).count();
+            let ewes = ground.flock.ewes.values().filter(|ewe| ewe.lives()).count();
             let lambs = ground.flock.lambs.values().filter(|lamb| lamb.lives()).count();
             words::counts(ewes, lambs)
         })
@@ -65,6 +105,16 @@ pub(crate) fn Flock() -> impl IntoView {
             typed.set(String::new());
         }
     };
+    let ewes = Memo::new(move |_| found.with(|found| first(&found.ewes, most.get())));
+    let lambs = Memo::new(move |_| found.with(|found| first(&found.lambs, most.get())));
+    let dead = Memo::new(move |_| found.with(|found| first(&found.dead, most.get())));
+    let longest =
+        Memo::new(move |_| found.with(|found| found.ewes.len().max(found.lambs.len()).max(found.dead.len())));
+    let choose = move |new: Which| {
+        which.set(new);
+        most.set(ROWS);
+    };
+    let options = WHICH.map(|(which, label)| Choice::new(which, label)).to_vec();
     view! {
         <Page>
             <Top />
@@ -72,23 +122,35 @@ pub(crate) fn Flock() -> impl IntoView {
                 <Said text=counts />
             </Title>
             <Standing />
-            <Field label=words::FIND value=typed kind=FieldKind::Search />
+            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| most.set(ROWS) />
             {live(move || (!tag.with(String::is_empty) && !taken.get())
                     .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
+            {live(move || (!empty.get() && tag.with(String::is_empty)).then(|| view! {
+                <Choices
+                    label=words::WHICH
+                    options=options.clone()
+                    chosen=Signal::derive(move || Some(which.get()))
+                    on_choose=choose
+                    snug=true
+                />
+            }).into_any())}
             {live(move || {
-                if empty.get() {
-                    view! { <Empty text=words::EMPTY /> }.into_any()
-                } else if none.get() {
-                    view! { <Empty text=words::NONE /> }.into_any()
+                let said = if empty.get() {
+                    words::EMPTY
+                } else if !none.get() {
+                    return ().into_any();
+                } else if tag.with(String::is_empty) {
+                    words::NONE_SUCH
                 } else {
-                    ().into_any()
-                }
-            }.into_any())}
-            {live(move || (!found.with(|found| found.ewes.is_empty())).then(|| view! {
+                    words::NONE
+                };
+                view! { <Empty text=said /> }.into_any()
+            })}
+            {live(move || (!ewes.with(Vec::is_empty)).then(|| view! {
                 <Section title=words::EWES>
                     <Rows>
                         {each(
-                            move || found.get().ewes,
+                            move || ewes.get(),
                             |ewe| format!("{} {} {}", ewe.id, ewe.name, ewe.kind),
                             |ewe| view! {
                                 <Row
@@ -103,16 +165,25 @@ pub(crate) fn Flock() -> impl IntoView {
                     </Rows>
                 </Section>
             }).into_any())}
-            <Lambs title=words::LAMBS ids=Signal::derive(move || found.get().lambs) />
-            <Lambs title=words::DEAD ids=Signal::derive(move || found.get().dead) />
-            {live(move || found.with(|found| found.cut).then(|| view! { <p class="small-print">{words::MORE}</p> }).into_any())}
+            <Lambs title=words::LAMBS ids=lambs />
+            <Lambs title=words::DEAD ids=dead />
+            {live(move || {
+                let more = longest.get().saturating_sub(most.get());
+                (more > 0).then(|| view! {
+                    <Button label=words::more(more) on_press=move || most.update(|most| *most += 4 * ROWS) />
+                }).into_any()
+            })}
         </Page>
     }
 }
 
+fn first<T: Clone>(all: &[T], most: usize) -> Vec<T> {
+    all.iter().take(most).cloned().collect()
+}
+
 /// Lambs under a heading; nothing when there are none.
 #[component]
-fn Lambs(title: &'static str, ids: Signal<Vec<LambId>>) -> impl IntoView {
+fn Lambs(title: &'static str, ids: Memo<Vec<LambId>>) -> impl IntoView {
     let some = Memo::new(move |_| ids.with(|ids| !ids.is_empty()));
     let row = |id: LambId| view! { <LambRow id=id /> }.into_any();
     live(move || {
@@ -121,36 +192,92 @@ fn Lambs(title: &'static str, ids: Signal<Vec<LambId>>) -> impl IntoView {
     })
 }
 
-/// Returns the animals whose name has the typed letters, ewes by tag, lambs the youngest first.
-fn find(farm: Farm, typed: &str) -> Found {
+/// Returns the animals that fit: by what was typed among all that ever were, else by where and how they are.
+///
+/// Ewes by tag, lambs the youngest first.
+fn find(farm: Farm, typed: &str, which: Which) -> Found {
     let part = typed.trim().to_lowercase();
+    let now = farm.now();
     farm.with(|ground| {
         let flock = &ground.flock;
-        let fits = |name: &str| name.to_lowercase().contains(&part);
-        let mut count: BTreeMap<EweId, usize> = BTreeMap::new();
-        for dam in flock.lambs.values().filter_map(|lamb| lamb.dam) {
-            *count.entry(dam).or_default() += 1;
-        }
+        let has = |text: &str| text.to_lowercase().contains(&part);
+        let latest = this_season(flock);
         let mut ewes: Vec<EweRow> = flock
             .ewes
             .values()
-            .filter(|ewe| ewe.died.is_none() || !part.is_empty())
-            .map(|ewe| {
-                let lambs = count.get(&ewe.id).copied().unwrap_or_default();
-                EweRow { id: ewe.id, name: animals::ewe(ewe), kind: words::lambs(lambs) }
+            .filter(|ewe| {
+                if part.is_empty() {
+                    ewe_is(flock, ewe, which, now)
+                } else {
+                    has(&animals::ewe(ewe))
+                        || ewe.worn.iter().any(|worn| has(worn))
+                        || in_pen(flock, Animal::Ewe(ewe.id), &part)
+                }
             })
-            .filter(|ewe| fits(&ewe.name))
+            .map(|ewe| {
+                let lambs = flock.litters_of(ewe.id).iter().map(|litter| litter.lambs.len()).sum();
+                EweRow { id: ewe.id, name: animals::ewe(ewe), kind: words::ewe_kind(lambs, ewe) }
+            })
             .collect();
         ewes.sort_unstable_by(|a, b| (a.name.len(), &a.name).cmp(&(b.name.len(), &b.name)));
-        let mut lambs: Vec<_> =
-            flock.lambs.values().filter(|lamb| fits(&animals::lamb(flock, lamb))).collect();
+        let fits = |lamb: &&Lamb| {
+            if part.is_empty() {
+                lamb_is(flock, lamb, which, &latest, now)
+            } else {
+                lamb.kept.is_none()
+                    && (has(&animals::lamb(flock, lamb))
+                        || lamb.worn.iter().any(|worn| has(worn))
+                        || in_pen(flock, Animal::Lamb(lamb.id), &part))
+            }
+        };
+        let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(fits).collect();
         lambs.sort_unstable_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
         let (living, dead): (Vec<_>, Vec<_>) = lambs.into_iter().partition(|lamb| lamb.lives());
-        let ids = |lambs: Vec<&yeanling_core::flock::Lamb>| {
-            lambs.iter().take(MOST_ROWS).map(|lamb| lamb.id).collect::<Vec<_>>()
-        };
-        let cut = ewes.len() > MOST_ROWS || living.len() > MOST_ROWS || dead.len() > MOST_ROWS;
-        ewes.truncate(MOST_ROWS);
-        Found { ewes, lambs: ids(living), dead: ids(dead), cut }
+        let ids = |lambs: Vec<&Lamb>| lambs.iter().map(|lamb| lamb.id).collect::<Vec<_>>();
+        Found { ewes, lambs: ids(living), dead: ids(dead) }
     })
+}
+
+/// The lambs of the latest season.
+fn this_season(flock: &Animals) -> BTreeSet<LambId> {
+    seasons(flock).into_iter().next().map(|season| season.lambs.into_iter().collect()).unwrap_or_default()
+}
+
+fn in_pen(flock: &Animals, animal: Animal, part: &str) -> bool {
+    let pen = flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen));
+    pen.is_some_and(|pen| pens::pen(pen).to_lowercase().contains(part))
+}
+
+fn ewe_is(flock: &Animals, ewe: &Ewe, which: Which, now: Moment) -> bool {
+    let animal = Animal::Ewe(ewe.id);
+    match which {
+        Which::Here => ewe.lives(),
+        Which::Penned => ewe.lives() && flock.pen_of(animal).is_some(),
+        Which::Withheld => {
+            let held = |product| withheld(flock, animal, product, now).is_some();
+            ewe.lives() && (held(Product::Meat) || held(Product::Milk))
+        }
+        Which::Untagged => ewe.lives() && ewe.tag.is_none(),
+        Which::Gone => !ewe.lives(),
+        Which::Bottle | Which::Unweighed | Which::Earlier => false,
+    }
+}
+
+fn lamb_is(flock: &Animals, lamb: &Lamb, which: Which, latest: &BTreeSet<LambId>, now: Moment) -> bool {
+    let animal = Animal::Lamb(lamb.id);
+    match which {
+        Which::Here => {
+            latest.contains(&lamb.id) && (lamb.lives() || (lamb.kept.is_none() && lamb.left.is_none()))
+        }
+        Which::Bottle => lamb.on_bottle(),
+        Which::Penned => lamb.lives() && flock.pen_of(animal).is_some(),
+        Which::Withheld => lamb.lives() && withheld(flock, animal, Product::Meat, now).is_some(),
+        Which::Untagged => lamb.lives() && lamb.tag.is_none(),
+        Which::Unweighed => {
+            let weighed = lamb.weights.iter().any(|weight| weight.at.since(lamb.born) >= WEIGH_FROM);
+            lamb.lives() && lamb.age(now) >= WEIGH_FROM && latest.contains(&lamb.id) && !weighed
+        }
+        Which::Earlier => lamb.lives() && !latest.contains(&lamb.id),
+        Which::Gone => !lamb.lives() && lamb.kept.is_none(),
+    }
 }

@@ -10,6 +10,7 @@ mod help;
 mod lamb;
 mod lambing;
 mod lost;
+mod medicines;
 mod more;
 mod night;
 mod pens;
@@ -48,6 +49,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
         Screen::Stores => view! { <stores::Stores /> }.into_any(),
+        Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

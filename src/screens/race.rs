@@ -89,7 +89,7 @@ pub(crate) fn Race(
 fn in_order(flock: &Flock, id: GroupId) -> Vec<EweId> {
     let Some(group) = flock.groups.get(&id) else { return Vec::new() };
     let mut ewes: Vec<&Ewe> =
-        group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(|ewe| ewe.died.is_none()).collect();
+        group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(|ewe| ewe.lives()).collect();
     ewes.sort_by_key(|ewe| (ewe.tag.as_ref().map_or(0, String::len), ewe.tag.clone(), ewe.id));
     ewes.into_iter().map(|ewe| ewe.id).collect()
 }

@@ -141,7 +141,7 @@ const fn pieces(item: shopping::Item) -> u32 {
 fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
     let system = flock.practice.system;
     let seen = ahead(flock, now);
-    let living = flock.ewes.values().filter(|ewe| ewe.died.is_none()).count();
+    let living = flock.ewes.values().filter(|ewe| ewe.lives()).count();
     let ewes = match seen.put_to_ram {
         0 => u32::try_from(living).unwrap_or(u32::MAX),
         put => put,

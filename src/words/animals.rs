@@ -73,11 +73,12 @@ pub(crate) fn litter(size: usize) -> String {
 pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
     let weight = lamb.weight().map(|weight| format!(" · {}", mass(weight, system))).unwrap_or_default();
     let state = if !lamb.born_alive {
-        " · born dead"
+        " · born dead".to_owned()
     } else if lamb.died.is_some() {
-        " · died"
+        " · died".to_owned()
     } else {
-        ""
+        lamb.left.as_ref().map(|left| format!(" · {}", super::flock::gone(left.how))).unwrap_or_default()
     };
-    format!("{}{weight}{state}", sex(lamb.sex))
+    let kind = if lamb.is_wether() { "wether" } else { sex(lamb.sex) };
+    format!("{kind}{weight}{state}")
 }

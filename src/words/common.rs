@@ -159,7 +159,8 @@ pub fn date(moment: Moment) -> String {
     long_date(moment.local().date())
 }
 
-fn long_date(day: NaiveDate) -> String {
+/// Returns a day: "12 Mar 2026".
+pub fn long_date(day: NaiveDate) -> String {
     format!("{} {}", short_date(day), day.year())
 }
 

@@ -48,3 +48,9 @@ pub(crate) const VET: &str = "Vet called";
 pub(crate) fn in_pen(pen: &str, since: &str, came: &str) -> String {
     format!("*{pen}* since {since} · {came}")
 }
+
+/// Returns what she is: "Cheviot · born 2022 · in the book since …".
+pub(crate) fn about(breed: Option<String>, born: Option<String>, came: String) -> String {
+    let born = born.map(|born| format!("born {born}"));
+    breed.into_iter().chain(born).chain([came]).collect::<Vec<_>>().join(" · ")
+}

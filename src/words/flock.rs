@@ -1,5 +1,8 @@
 //! All animals.
 
+use yeanling_core::book::Departure;
+use yeanling_core::flock::Ewe;
+
 /// The screen's name.
 pub(crate) const TITLE: &str = "Flock";
 /// Labels the search.
@@ -9,13 +12,57 @@ pub(crate) const EWES: &str = "Ewes";
 /// Heads the lambs.
 pub(crate) const LAMBS: &str = "Lambs";
 /// Heads the dead.
-pub(crate) const DEAD: &str = "Dead";
+pub(crate) const DEAD: &str = "Dead or gone";
 /// Says what to do first.
 pub(crate) const EMPTY: &str = "No animals yet. Add your ewes here, or on the spot when one starts to lamb.";
 /// Says that nothing fits.
 pub(crate) const NONE: &str = "Nothing is called that.";
-/// Says that a row list is cut.
-pub(crate) const MORE: &str = "Type a tag to see the others.";
+/// Says that no animal is so.
+pub(crate) const NONE_SUCH: &str = "None at the moment.";
+/// Chooses which animals are shown.
+pub(crate) const WHICH: &str = "Which animals";
+/// Everyone here.
+pub(crate) const HERE: &str = "Here";
+/// On the bottle.
+pub(crate) const BOTTLE: &str = "On the bottle";
+/// In a pen.
+pub(crate) const PENNED: &str = "In a pen";
+/// Withheld after a medicine.
+pub(crate) const WITHHELD: &str = "Withheld";
+/// Without a tag.
+pub(crate) const UNTAGGED: &str = "No tag";
+/// Not weighed at eight weeks.
+pub(crate) const UNWEIGHED: &str = "To weigh";
+/// Living lambs of seasons before.
+pub(crate) const EARLIER: &str = "Earlier seasons";
+/// Dead, sold or gone.
+pub(crate) const GONE: &str = "Dead or gone";
+
+/// Asks for the rows that are not shown yet.
+pub(crate) fn more(rows: usize) -> String {
+    format!("Show more ({rows})")
+}
+
+/// Returns a few soft words about a ewe: "2 lambs", "sold".
+pub(crate) fn ewe_kind(count: usize, ewe: &Ewe) -> String {
+    let lambs = Some(lambs(count)).filter(|lambs| !lambs.is_empty());
+    let gone = match (&ewe.died, &ewe.left) {
+        (Some(_), _) => Some("died".to_owned()),
+        (None, Some(left)) => Some(gone(left.how).to_owned()),
+        (None, None) => None,
+    };
+    lambs.into_iter().chain(gone).collect::<Vec<_>>().join(" · ")
+}
+
+/// Returns in a word how an animal left.
+pub(crate) const fn gone(how: Departure) -> &'static str {
+    match how {
+        Departure::Sold | Departure::SoldWithWarning => "sold",
+        Departure::Slaughtered => "slaughtered",
+        Departure::Given => "given away",
+        Departure::Missing => "missing",
+    }
+}
 
 /// Returns how many there are.
 pub(crate) fn counts(ewes: usize, lambs: usize) -> String {
@@ -25,7 +72,7 @@ pub(crate) fn counts(ewes: usize, lambs: usize) -> String {
 }
 
 /// Returns how many lambs a ewe has.
-pub(crate) fn lambs(count: usize) -> String {
+fn lambs(count: usize) -> String {
     match count {
         0 => String::new(),
         1 => "1 lamb".to_owned(),

@@ -7,6 +7,8 @@ use yeanling_core::watch::Hold;
 
 use super::common::{clock, temperature_both};
 
+/// Leads to the ewe that she became.
+pub(crate) const AS_EWE: &str = "Her life as a ewe";
 /// Goes back to the lamb.
 pub(crate) const BACK: &str = "Lamb";
 /// Heads the window.

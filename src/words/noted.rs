@@ -6,7 +6,7 @@ use yeanling_core::practice::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, volume_as_given};
-use super::{animals, labor, practice, season, stores, watch};
+use super::{animals, labor, life, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -113,6 +113,7 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::AllBorn { .. } => "All lambs born".to_owned(),
         Event::Died { cause: of, .. } => format!("Died: {}", cause(*of)),
         Event::Remarked { text, .. } => text.clone(),
+        Event::Life(fact) => life::line(fact, flock),
         Event::Chose(choice) => chose(choice),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))

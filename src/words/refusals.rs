@@ -4,7 +4,7 @@ use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweRefusal, GroupRefusal, Refusal, StoreRefusal};
 
 use super::common::{date, day_and_clock, number, volume_as_given};
-use super::{errors, season, stores};
+use super::{errors, life, season, stores};
 
 /// Returns why something was not noted.
 pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
@@ -51,6 +51,7 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::PenInUse => "Someone is in this pen. Let them out first.".to_owned(),
         Refusal::Group(refusal) => group(refusal, when),
         Refusal::Ewe(refusal) => ewe(refusal),
+        Refusal::Life(refusal) => life::refusal(refusal, now, system),
         Refusal::Store(refusal) => store(refusal, when, system),
         Refusal::NoSuchDuty => "Nothing of that kind is due any more.".to_owned(),
         Refusal::PutOffTooLong { until, most } => {

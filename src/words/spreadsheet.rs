@@ -7,13 +7,33 @@ use yeanling_core::units::System;
 pub(crate) const TITLE: &str = "To a spreadsheet";
 /// Explains it.
 pub(crate) const SUB: &str =
-    "One row an animal, a weight or a feed, as CSV. To keep the book itself, send the book.";
+    "One row an animal, a weight, a feed or a medicine, as CSV. To keep the book itself, send the book.";
 /// One row an animal.
 pub(crate) const ANIMALS: &str = "Animals";
 /// One row a weight.
 pub(crate) const WEIGHTS: &str = "Weights";
 /// One row a feed by hand.
 pub(crate) const FEEDS: &str = "Feeds";
+/// One row a medicine.
+pub(crate) const MEDICINES: &str = "Medicines";
+/// Nobody knows.
+pub(crate) const NOT_KNOWN: &str = "not known";
+/// The heads of the medicines.
+pub(crate) const HEADS_OF_MEDICINES: [&str; 13] = [
+    "id",
+    "name",
+    "given",
+    "medicine",
+    "amount",
+    "how",
+    "against",
+    "batch",
+    "by",
+    "meat withheld (days)",
+    "meat free from",
+    "milk withheld (days)",
+    "milk free from",
+];
 /// Says that it was handed to the phone.
 pub(crate) const GIVEN: &str = "Handed to your phone.";
 /// Says that there is nothing to write.
@@ -28,7 +48,7 @@ pub(crate) const YES: &str = "yes";
 pub(crate) const NO: &str = "no";
 
 /// Returns the heads of the animals.
-pub(crate) const fn animals(system: System) -> [&'static str; 15] {
+pub(crate) const fn animals(system: System) -> [&'static str; 19] {
     let (birth, last) = match system {
         System::Metric => ("birth weight (kg)", "last weight (kg)"),
         System::Us => ("birth weight (lb)", "last weight (lb)"),
@@ -49,6 +69,10 @@ pub(crate) const fn animals(system: System) -> [&'static str; 15] {
         "weaned",
         "died",
         "cause",
+        "reared by",
+        "left",
+        "how",
+        "to",
     ]
 }
 

@@ -7,6 +7,7 @@ use serde::{Deserialize, Serialize};
 
 use super::goods::{Item, MilkedFrom};
 use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
+use super::life::Life;
 use super::terms::{
     Animal, Belly, Cause, DutyKind, Ease, Found, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
     Way,
@@ -436,6 +437,8 @@ pub enum Event {
         /// In the shepherd's own words.
         text: String,
     },
+    /// Something of an animal's life beyond birth, milk and mating.
+    Life(Life),
     /// The farm made a choice.
     Chose(Choice),
     /// Two records are of one animal.

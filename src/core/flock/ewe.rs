@@ -1,7 +1,7 @@
 //! A ewe as the book has her.
 
-use super::{CrayonMark, Death, GroupStay, Labor, Saw, Seen, Weight};
-use crate::book::EweId;
+use super::{CrayonMark, Death, GroupStay, Labor, Left, Saw, Seen, Weight};
+use crate::book::{BirthDay, EweId, LambId};
 use crate::units::{Condition, Moment};
 
 /// A ewe. Everything seen of her is in the order in which it happened.
@@ -13,6 +13,16 @@ pub struct Ewe {
     pub came: Moment,
     /// What she is called by, if anything.
     pub tag: Option<String>,
+    /// Tags she wore before and marks that were put on her, oldest first.
+    pub worn: Vec<String>,
+    /// The lamb that she was, if she was born here.
+    pub was: Option<LambId>,
+    /// When she was born, as it was said.
+    pub born: Option<BirthDay>,
+    /// Her breed in the farm's own words.
+    pub breed: Option<String>,
+    /// How she left the flock alive, if she did.
+    pub left: Option<Left>,
     /// Her death, if she has died.
     pub died: Option<Death>,
     /// What was seen of her around lambing.
@@ -59,6 +69,11 @@ impl Ewe {
             id,
             came,
             tag: None,
+            worn: Vec::new(),
+            was: None,
+            born: None,
+            breed: None,
+            left: None,
             died: None,
             seen: Vec::new(),
             labor: None,
@@ -68,6 +83,12 @@ impl Ewe {
             scans: Vec::new(),
             stays: Vec::new(),
         }
+    }
+
+    /// Says whether she lives here: not dead, and not gone.
+    #[must_use]
+    pub const fn lives(&self) -> bool {
+        self.died.is_none() && self.left.is_none()
     }
 
     /// Returns the latest condition score.

@@ -6,7 +6,7 @@ use std::collections::BTreeMap;
 
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
-    group, keep, litter, pen, stores,
+    group, keep, life, litter, pen, stores,
 };
 use crate::book::{Animal, Book, Event, EweId, LambId, Standing, standing};
 
@@ -22,9 +22,11 @@ pub fn fold(book: &Book) -> Flock {
     for line in stays.into_iter().chain(joined) {
         bring_in(&mut flock, &mut beside, line);
     }
+    life::keep_ewes(&mut flock, &standing);
     for line in standing.iter().filter(|line| !line.struck) {
         tell(&mut flock, line);
     }
+    life::carry_tags(&mut flock);
     choose(&mut flock, &standing);
     litter::make(&mut flock, &beside);
     for line in standing.iter().filter(|line| !line.struck) {
@@ -159,6 +161,7 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
         | Event::AllBorn { .. }
         | Event::Died { .. }
         | Event::Remarked { .. }
+        | Event::Life(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
@@ -182,46 +185,46 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::Tagged { animal, tag } => match flock.one(*animal) {
             Animal::Ewe(id) => {
                 if let Some(ewe) = flock.ewes.get_mut(&id) {
-                    ewe.tag = Some(tag.clone());
+                    ewe.worn.extend(ewe.tag.replace(tag.clone()));
                 }
             }
             Animal::Lamb(id) => {
                 if let Some(lamb) = flock.lambs.get_mut(&id) {
-                    lamb.tag = Some(tag.clone());
+                    lamb.worn.extend(lamb.tag.replace(tag.clone()));
                 }
             }
         },
         Event::DamGiven { lamb, dam } => {
             let dam = one_ewe(flock, *dam);
-            on(flock, *lamb, |lamb| lamb.dam = dam.or(lamb.dam));
+            flock.on_lamb(*lamb, |lamb| lamb.dam = dam.or(lamb.dam));
         }
-        Event::BirthEase { lamb, ease } => on(flock, *lamb, |lamb| lamb.ease = Some(*ease)),
-        Event::Stood { lamb } => on(flock, *lamb, |lamb| lamb.stood.push(at)),
-        Event::Sucked { lamb } => on(flock, *lamb, |lamb| lamb.sucked.push(at)),
-        Event::NavelDipped { lamb } => on(flock, *lamb, |lamb| lamb.navel.push(at)),
+        Event::BirthEase { lamb, ease } => flock.on_lamb(*lamb, |lamb| lamb.ease = Some(*ease)),
+        Event::Stood { lamb } => flock.on_lamb(*lamb, |lamb| lamb.stood.push(at)),
+        Event::Sucked { lamb } => flock.on_lamb(*lamb, |lamb| lamb.sucked.push(at)),
+        Event::NavelDipped { lamb } => flock.on_lamb(*lamb, |lamb| lamb.navel.push(at)),
         Event::Weighed { lamb, mass } => {
-            on(flock, *lamb, |lamb| lamb.weights.push(Weight { at, mass: *mass }));
+            flock.on_lamb(*lamb, |lamb| lamb.weights.push(Weight { at, mass: *mass }));
         }
-        Event::Fed { lamb, volume, milk, way } => on(flock, *lamb, |lamb| {
+        Event::Fed { lamb, volume, milk, way } => flock.on_lamb(*lamb, |lamb| {
             lamb.feeds.push(Feed { entry: line.entry.id, at, volume: *volume, milk: *milk, way: *way });
         }),
         Event::VigorScored { lamb, scale, score } => {
-            on(flock, *lamb, |lamb| lamb.vigor.push(Scored { at, scale: *scale, score: *score }));
+            flock.on_lamb(*lamb, |lamb| lamb.vigor.push(Scored { at, scale: *scale, score: *score }));
         }
-        Event::BellyFelt { lamb, belly } => on(flock, *lamb, |lamb| {
+        Event::BellyFelt { lamb, belly } => flock.on_lamb(*lamb, |lamb| {
             lamb.belly.push(Felt { at, belly: *belly });
         }),
-        Event::Accepted { lamb, accepts } => on(flock, *lamb, |lamb| lamb.accepted.push((at, *accepts))),
-        Event::TemperatureTaken { lamb, temperature } => on(flock, *lamb, |lamb| {
+        Event::Accepted { lamb, accepts } => flock.on_lamb(*lamb, |lamb| lamb.accepted.push((at, *accepts))),
+        Event::TemperatureTaken { lamb, temperature } => flock.on_lamb(*lamb, |lamb| {
             lamb.temperatures.push(Reading { at, temperature: *temperature });
         }),
-        Event::SwallowTried { lamb, able } => on(flock, *lamb, |lamb| lamb.swallow.push((at, *able))),
-        Event::Warmed { lamb } => on(flock, *lamb, |lamb| lamb.warmed.push(at)),
+        Event::SwallowTried { lamb, able } => flock.on_lamb(*lamb, |lamb| lamb.swallow.push((at, *able))),
+        Event::Warmed { lamb } => flock.on_lamb(*lamb, |lamb| lamb.warmed.push(at)),
         Event::SolidsEaten { lamb, mass } => {
-            on(flock, *lamb, |lamb| lamb.solids.push(Weight { at, mass: *mass }));
+            flock.on_lamb(*lamb, |lamb| lamb.solids.push(Weight { at, mass: *mass }));
         }
-        Event::Weaned { lamb } => on(flock, *lamb, |lamb| _ = lamb.weaned.get_or_insert(at)),
-        Event::Ringed { lamb, ring } => on(flock, *lamb, |lamb| lamb.rings.push((at, *ring))),
+        Event::Weaned { lamb } => flock.on_lamb(*lamb, |lamb| _ = lamb.weaned.get_or_insert(at)),
+        Event::Ringed { lamb, ring } => flock.on_lamb(*lamb, |lamb| lamb.rings.push((at, *ring))),
         Event::SignSeen { ewe, sign } => see(flock, *ewe, line, Saw::Sign(*sign)),
         Event::WaterBagSeen { ewe } => see(flock, *ewe, line, Saw::WaterBag),
         Event::StrainingSeen { ewe } => see(flock, *ewe, line, Saw::Straining),
@@ -232,11 +235,11 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::AfterbirthPassed { ewe } => see(flock, *ewe, line, Saw::Afterbirth),
         Event::VetCalled { animal } => match animal {
             Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Vet),
-            Animal::Lamb(lamb) => on(flock, *lamb, |lamb| lamb.vet.push(at)),
+            Animal::Lamb(lamb) => flock.on_lamb(*lamb, |lamb| lamb.vet.push(at)),
         },
         Event::LookedAt { animal } => match animal {
             Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Look),
-            Animal::Lamb(lamb) => on(flock, *lamb, |lamb| lamb.looked.push(at)),
+            Animal::Lamb(lamb) => flock.on_lamb(*lamb, |lamb| lamb.looked.push(at)),
         },
         Event::PenNamed { .. }
         | Event::PenCleaned { .. }
@@ -269,6 +272,7 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
             let animal = flock.one(*animal);
             flock.put_off.insert((animal, *duty), *until);
         }
+        Event::Life(fact) => life::tell(flock, line, fact),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
@@ -283,14 +287,6 @@ fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Amended { .. }
         | Event::Struck { .. }
         | Event::Restored { .. } => {}
-    }
-}
-
-fn on(flock: &mut Flock, lamb: LambId, change: impl FnOnce(&mut Lamb)) {
-    if let Animal::Lamb(id) = flock.one(Animal::Lamb(lamb))
-        && let Some(lamb) = flock.lambs.get_mut(&id)
-    {
-        change(lamb);
     }
 }
 

@@ -3,13 +3,13 @@
 //! The watch reads these and not the whole flock, so that its work follows what is live and not what is stored.
 
 use super::{Flock, Labor, Line};
-use crate::book::{Animal, Event, Standing};
+use crate::book::{Animal, Event, Life, Standing};
 
 /// Keeps every line, and for each animal which lines are about it; a lamb's birth is a line of the lamb and its dam.
 pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
     for (index, line) in standing.iter().enumerate() {
         let mut animals: Vec<Animal> = line.event.animals().collect();
-        if let Event::EweCame { .. } = line.event {
+        if matches!(line.event, Event::EweCame { .. } | Event::Life(Life::KeptAsEwe { .. })) {
             animals.push(Animal::Ewe(line.entry.id.as_ewe()));
         }
         if let Event::LambBorn { .. } = line.event {
@@ -50,7 +50,7 @@ pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
 pub(super) fn labors(flock: &mut Flock) {
     let mut at_work = Vec::new();
     for ewe in flock.ewes.values() {
-        if ewe.died.is_some() || ewe.seen.is_empty() {
+        if !ewe.lives() || ewe.seen.is_empty() {
             continue;
         }
         let litters = flock.of_dam.get(&ewe.id).map_or(&[][..], Vec::as_slice);

@@ -1,6 +1,7 @@
 //! A lamb as the book has it.
 
-use crate::book::{Belly, Cause, Ease, EntryId, EweId, LambId, Milk, Ring, Sex, VigorScale, Way};
+use super::Left;
+use crate::book::{Belly, Castration, Cause, Ease, EntryId, EweId, LambId, Milk, Ring, Sex, VigorScale, Way};
 use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 /// A lamb. Everything seen of it is in the order in which it happened.
@@ -22,6 +23,10 @@ pub struct Lamb {
     pub order: usize,
     /// What it is called by, if it has a tag of its own.
     pub tag: Option<String>,
+    /// Tags it wore before and marks that were put on it, oldest first.
+    pub worn: Vec<String>,
+    /// The ewes it was given to be reared by, and when.
+    pub fostered: Vec<(Moment, EweId)>,
     /// How its birth went.
     pub ease: Option<Ease>,
     /// Its weights.
@@ -48,6 +53,8 @@ pub struct Lamb {
     pub solids: Vec<Weight>,
     /// When it was ringed, and where.
     pub rings: Vec<(Moment, Ring)>,
+    /// When it was castrated otherwise than by a ring, and how.
+    pub castrated: Vec<(Moment, Castration)>,
     /// Whether its dam accepted it, each time it was noted.
     pub accepted: Vec<(Moment, bool)>,
     /// When the vet was called for it.
@@ -58,6 +65,10 @@ pub struct Lamb {
     pub weaned: Option<Moment>,
     /// Its death, if it has died after birth.
     pub died: Option<Death>,
+    /// How it left the flock alive, if it did.
+    pub left: Option<Left>,
+    /// The ewe that she became, if she was kept.
+    pub kept: Option<EweId>,
 }
 
 /// A weight and when it was taken.
@@ -138,6 +149,8 @@ impl Lamb {
             litter: id,
             order: 0,
             tag: None,
+            worn: Vec::new(),
+            fostered: Vec::new(),
             ease: None,
             weights: Vec::new(),
             stood: Vec::new(),
@@ -151,18 +164,27 @@ impl Lamb {
             warmed: Vec::new(),
             solids: Vec::new(),
             rings: Vec::new(),
+            castrated: Vec::new(),
             accepted: Vec::new(),
             vet: Vec::new(),
             looked: Vec::new(),
             weaned: None,
             died: None,
+            left: None,
+            kept: None,
         }
     }
 
-    /// Says whether it lives.
+    /// Says whether it lives here as a lamb: born alive, not dead, not gone, and not kept as a ewe since.
     #[must_use]
     pub const fn lives(&self) -> bool {
-        self.born_alive && self.died.is_none()
+        self.born_alive && self.died.is_none() && self.left.is_none() && self.kept.is_none()
+    }
+
+    /// Says whether it is a castrated ram lamb.
+    #[must_use]
+    pub fn is_wether(&self) -> bool {
+        !self.castrated.is_empty() || self.rings.iter().any(|(_, ring)| *ring == Ring::Castration)
     }
 
     /// Returns how old it is; negative before its birth.
@@ -256,9 +278,13 @@ impl Lamb {
         self.lives() && self.weaned.is_none() && self.hand_fed()
     }
 
-    /// Says whether its dam is known to turn it away: what was noted last says so.
+    /// Says whether the ewe it is with is known to turn it away: what was noted last says so, and it was not given to
+    /// another since.
     #[must_use]
     pub fn turned_away(&self) -> bool {
-        self.accepted.last().is_some_and(|(_, accepts)| !accepts)
+        let fostered = self.fostered.last().map(|(at, _)| *at);
+        self.accepted
+            .last()
+            .is_some_and(|(at, accepts)| !accepts && fostered.is_none_or(|since| *at >= since))
     }
 }

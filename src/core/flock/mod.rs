@@ -7,6 +7,7 @@ mod group;
 mod keep;
 mod labor;
 mod lamb;
+mod life;
 mod line;
 mod litter;
 mod pen;
@@ -20,6 +21,7 @@ pub use fold::fold;
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
 pub use labor::{Labor, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
+pub use life::{Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Litter};
 pub use pen::{Pen, Stay};
@@ -66,6 +68,8 @@ pub struct Flock {
     put_off: BTreeMap<(Animal, DutyKind), Moment>,
     by_birth: Vec<(Moment, LambId)>,
     of_dam: BTreeMap<EweId, Vec<LambId>>,
+    fostered: BTreeMap<EweId, Vec<LambId>>,
+    treated: BTreeMap<Animal, Vec<Treated>>,
 }
 
 impl Flock {
@@ -151,25 +155,27 @@ impl Flock {
         }
         let Animal::Lamb(lamb) = animal else { return None };
         let lamb = self.lambs.get(&lamb).filter(|lamb| lamb.lives())?;
-        let (pen, since) = self.place.get(&Animal::Ewe(lamb.dam?))?;
-        let since = (*since).max(lamb.born);
-        let of_now = self.litters_of(lamb.dam?).first().is_some_and(|litter| litter.id == lamb.litter);
+        let rearer = self.rearer(lamb)?;
+        let (pen, since) = self.place.get(&Animal::Ewe(rearer))?;
+        let came = lamb.fostered.last().map_or(lamb.born, |(at, _)| *at);
+        let since = (*since).max(came);
+        let with_her = self.lambs_at_foot(rearer).iter().any(|other| other.id == lamb.id);
         let out = self.let_out.get(&animal).is_some_and(|out| *out >= since);
-        (of_now && !out).then_some((*pen, since))
-    }
-
-    /// Returns the living lambs of a ewe's latest litter.
-    #[must_use]
-    pub fn lambs_at_foot(&self, ewe: EweId) -> Vec<&Lamb> {
-        let litters = self.litters_of(ewe);
-        let lambs = litters.first().map_or(&[][..], |litter| litter.lambs.as_slice());
-        lambs.iter().filter_map(|id| self.lambs.get(id)).filter(|lamb| lamb.lives()).collect()
+        (with_her && !out).then_some((*pen, since))
     }
 
     /// Returns until when a duty was put off, if it was.
     #[must_use]
     pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<Moment> {
         self.put_off.get(&(self.one(animal), duty)).copied()
+    }
+
+    fn on_lamb(&mut self, lamb: LambId, change: impl FnOnce(&mut Lamb)) {
+        if let Animal::Lamb(id) = self.one(Animal::Lamb(lamb))
+            && let Some(lamb) = self.lambs.get_mut(&id)
+        {
+            change(lamb);
+        }
     }
 
     fn on_ewe(&mut self, ewe: EweId, change: impl FnOnce(&mut Ewe)) {

@@ -74,7 +74,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
     }
 }
 
-fn leave(flock: &mut Flock, animal: Animal, line: &Standing<'_>) {
+pub(super) fn leave(flock: &mut Flock, animal: Animal, line: &Standing<'_>) {
     if let Some((pen, _)) = flock.place.remove(&animal)
         && let Some(pen) = flock.pens.get_mut(&pen)
     {

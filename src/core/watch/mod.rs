@@ -10,16 +10,18 @@ mod newborn;
 mod pen;
 mod put_off;
 mod round;
+mod withheld;
 
 use std::collections::BTreeSet;
 
-pub use allow::{EweRefusal, GroupRefusal, Refusal, StoreRefusal, allow};
+pub use allow::{EweRefusal, GroupRefusal, LifeRefusal, Refusal, StoreRefusal, allow};
 pub use duty::{Discharge, Duty, State, Task};
 pub use labor::needs;
 pub use newborn::{Hold, hold_milk, may_be_weaned, next_milk};
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};
+pub use withheld::{Product, Withheld, usable_after, withheld};
 
 use crate::book::LambId;
 use crate::flock::{Flock, Lamb};

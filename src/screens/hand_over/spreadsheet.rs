@@ -2,13 +2,16 @@
 
 use crate::signals::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::book::Animal;
+use yeanling_core::flock::{Ewe, Flock, Lamb, Left, Treated};
+use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::spreadsheet::{Cell, write};
 use yeanling_core::units::{Mass, System, Volume};
+use yeanling_core::watch::{Product, usable_after};
 
-use crate::farm::{FileTrouble, use_farm};
+use crate::farm::{FileTrouble, here, use_farm};
 use crate::parts::{Button, Buttons, Section};
-use crate::words::{animals, hand_over, noted, spreadsheet as words};
+use crate::words::{animals, flock, hand_over, life, noted, spreadsheet as words};
 
 /// A table: its heads and its rows.
 type Table = (Vec<&'static str>, Vec<Vec<Cell>>);
@@ -45,6 +48,7 @@ pub(super) fn Spreadsheet() -> impl IntoView {
                 <Button label=words::ANIMALS on_press=hand(words::ANIMALS, all_animals) />
                 <Button label=words::WEIGHTS on_press=hand(words::WEIGHTS, all_weights) />
                 <Button label=words::FEEDS on_press=hand(words::FEEDS, all_feeds) />
+                <Button label=words::MEDICINES on_press=hand(words::MEDICINES, all_medicines) />
             </Buttons>
             <p role="status">{said}</p>
         </Section>
@@ -91,6 +95,8 @@ fn ewe(ewe: &Ewe) -> Vec<Cell> {
     row.resize(13, Cell::Nothing);
     row.push(Cell::at(ewe.died.as_ref().map(|death| death.at)));
     row.push(Cell::text(ewe.died.as_ref().map(|death| noted::cause(death.cause).to_owned())));
+    row.push(Cell::Nothing);
+    row.extend(left(ewe.left.as_ref()));
     row
 }
 
@@ -115,7 +121,52 @@ fn lamb(flock: &Flock, lamb: &Lamb, system: System) -> Vec<Cell> {
         Cell::at(lamb.weaned),
         Cell::at(died.map(|death| death.at)),
         Cell::text(died.map(|death| noted::cause(death.cause).to_owned())),
+        Cell::text(flock.rearer(lamb).map(|ewe| animals::ewe_of(flock, ewe))),
     ]
+    .into_iter()
+    .chain(left(lamb.left.as_ref()))
+    .collect()
+}
+
+/// When an animal left, how, and to whom.
+fn left(left: Option<&Left>) -> [Cell; 3] {
+    [
+        Cell::at(left.map(|left| left.at)),
+        Cell::text(left.map(|left| flock::gone(left.how).to_owned())),
+        Cell::text(left.and_then(|left| left.to.clone())),
+    ]
+}
+
+fn all_medicines(flock: &Flock) -> Table {
+    let days = |days: Option<u16>| Cell::number(days.map(f64::from), 0);
+    let usable = |treated: &Treated, product: Product| match usable_after(treated, product) {
+        Usable::From(at) => Cell::At(here(at)),
+        Usable::FromDay(day) => Cell::Day(day),
+        Usable::Unknown => text(words::NOT_KNOWN),
+    };
+    let row = |treated: &Treated| {
+        let Treated { animal, at, treatment, .. } = treated;
+        let id = match animal {
+            Animal::Ewe(id) => id.to_string(),
+            Animal::Lamb(id) => id.to_string(),
+        };
+        vec![
+            text(id),
+            text(animals::animal(flock, *animal)),
+            if treatment.day_only { Cell::Day(at.local().date()) } else { Cell::At(*at) },
+            text(treatment.product.clone()),
+            Cell::text(treatment.amount.clone()),
+            Cell::text(treatment.route.map(|way| life::route(way).to_owned())),
+            Cell::text(treatment.reason.clone()),
+            Cell::text(treatment.batch.clone()),
+            Cell::text(treatment.by.clone()),
+            days(treatment.meat_days),
+            usable(treated, Product::Meat),
+            days(treatment.milk_days),
+            usable(treated, Product::Milk),
+        ]
+    };
+    (words::HEADS_OF_MEDICINES.to_vec(), flock.treatments().into_iter().rev().map(row).collect())
 }
 
 fn all_weights(flock: &Flock) -> Table {

@@ -89,7 +89,7 @@ pub(super) fn tags_twice(flock: &Flock) -> Vec<String> {
 /// Returns living ewes of one tag, each with the one that came first; capitals make no difference.
 fn pairs(flock: &Flock) -> Vec<Pair> {
     let mut by_tag: BTreeMap<String, Vec<&Ewe>> = BTreeMap::new();
-    for ewe in flock.ewes.values().filter(|ewe| ewe.died.is_none()) {
+    for ewe in flock.ewes.values().filter(|ewe| ewe.lives()) {
         if let Some(tag) = ewe.tag.as_deref().map(str::trim).filter(|tag| !tag.is_empty()) {
             by_tag.entry(tag.to_lowercase()).or_default().push(ewe);
         }

@@ -7,7 +7,7 @@ mod weaning;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, LambId, Milk};
+use yeanling_core::book::{Animal, Event, LambId, Life, Milk, Sex};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, TimeDelta};
@@ -22,12 +22,12 @@ use crate::parts::{
     Title, WhyButton,
 };
 use crate::pieces::{
-    AnimalTimeline, BellySheet, DeathSheet, FeedSheet, Standing, TextSheet, Top, VigorSheet, WeightSheet,
-    milk_ribbon, why_text,
+    AnimalTimeline, BellySheet, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet, Standing,
+    TextSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld, milk_ribbon, why_text,
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass};
-use crate::words::{animals, frame, lamb as words, why};
+use crate::words::{animals, frame, lamb as words, life, why};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -41,6 +41,11 @@ enum Open {
     Tag,
     Remark,
     Died,
+    Foster,
+    Mark,
+    Treat,
+    Castrate,
+    Leave,
 }
 
 /// What stands at the head of the screen.
@@ -49,6 +54,9 @@ struct Head {
     name: String,
     sub: String,
     dam: Option<(Screen, String)>,
+    /// How it left, or that she is a ewe now and where.
+    gone: Option<String>,
+    ewe: Option<Screen>,
     lives: bool,
     newborn: bool,
 }
@@ -70,6 +78,8 @@ pub(crate) fn LambScreen(
     };
     let lives = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.lives)));
     let newborn = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.newborn)));
+    let gone = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.gone.clone())));
+    let ewe = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.ewe)));
     let dam = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.dam.clone())));
     let open = RwSignal::new(Open::Nothing);
     view! {
@@ -85,14 +95,21 @@ pub(crate) fn LambScreen(
                     </Title>
                     <Standing />
                     {live(move || (!lives.get()).then(|| view! {
-                        <Notice kind=NoticeKind::Calm><p>{words::DEAD}</p></Notice>
+                        <Notice kind=NoticeKind::Calm>
+                            <p>{gone.get().unwrap_or_else(|| words::DEAD.to_owned())}</p>
+                        </Notice>
                     }).into_any())}
+                    {live(move || ewe.get().map(|screen| view! {
+                        <LinkButton href=screen.hash() label=words::AS_EWE />
+                    }.into_any()).into_any())}
+                    {live(move || lives.get().then(|| view! { <Withheld animal=Animal::Lamb(id) /> }.into_any()).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Feeding id=id open=open /> }).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| charts::first_day_milk(id)).into_any())}
                     {live(move || lives.get().then(|| view! { <Warmth id=id /> }.into_any()).into_any())}
                     {live(move || lives.get().then(|| view! { <Weaning id=id open=open /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Looks id=id open=open /> <BirthWeightLine id=id /> <Marking id=id /> }).into_any())}
+                    {live(move || lives.get().then(|| register(id, open)).into_any())}
                     {charts::weights(id)}
                     <AnimalTimeline animal=Animal::Lamb(id) />
                     {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
@@ -112,6 +129,8 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
         animals::litter(size),
         words::born_at(&day_and_clock(lamb.born, now)),
     ];
+    let fostered = lamb.fostered.last().filter(|(_, ewe)| Some(*ewe) != lamb.dam);
+    parts.extend(fostered.map(|(_, ewe)| life::with_ewe(&animals::ewe_of(flock, *ewe))));
     parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, system))));
     Head {
         name: animals::lamb(flock, lamb),
@@ -120,6 +139,12 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
             Some(dam) => (Screen::Ewe(dam), words::dam(&animals::ewe_of(flock, dam))),
             None => (Screen::LambingLamb(lamb.id), words::GIVE_DAM.to_owned()),
         }),
+        gone: match (&lamb.left, lamb.kept) {
+            (Some(left), _) => Some(life::left(left)),
+            (None, Some(ewe)) => Some(life::kept(&animals::ewe_of(flock, ewe))),
+            (None, None) => None,
+        },
+        ewe: lamb.kept.map(Screen::Ewe),
         lives: lamb.lives(),
         newborn: lamb.age(now) < TimeDelta::hours(24),
     }
@@ -211,6 +236,36 @@ fn Looks(id: LambId, open: RwSignal<Open>) -> impl IntoView {
     }
 }
 
+/// What is noted of its life beyond the first days, folded away until it is wanted.
+fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
+    let farm = use_farm();
+    let opens = move |sheet: Open| move || open.set(sheet);
+    let sex = Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).and_then(|lamb| lamb.sex)));
+    let keep = move || {
+        if let Some(entry) = farm.tap(Event::Life(Life::KeptAsEwe { lamb: id })) {
+            Screen::Ewe(entry.as_ewe()).go();
+        }
+    };
+    view! {
+        <details class="fold">
+            <summary>{life::LIFE}</summary>
+            <Buttons columns=2>
+                <Button label=life::FOSTER on_press=opens(Open::Foster) />
+                <Button label=life::TREAT on_press=opens(Open::Treat) />
+                <Button label=life::MARK on_press=opens(Open::Mark) />
+                <Button label=life::LEAVE on_press=opens(Open::Leave) />
+                {live(move || (sex.get() != Some(Sex::Ewe)).then(|| view! {
+                    <Button label=life::CASTRATE on_press=opens(Open::Castrate) />
+                }).into_any())}
+                {live(move || (sex.get() != Some(Sex::Ram)).then(|| view! {
+                    <Button label=life::KEEP on_press=keep />
+                }).into_any())}
+            </Buttons>
+        </details>
+    }
+    .into_any()
+}
+
 /// The sheet that lies open.
 #[component]
 fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
@@ -247,6 +302,20 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                 label=words::REMARK_LABEL
                 long=true
                 event=|animal, text| Event::Remarked { animal, text }
+                animal=animal
+                on_close=close
+            />
+        }
+        .into_any(),
+        Open::Foster => view! { <FosterSheet lamb=id on_close=close /> }.into_any(),
+        Open::Treat => view! { <TreatSheet animals=vec![animal] on_close=close /> }.into_any(),
+        Open::Castrate => view! { <CastrateSheet lamb=id on_close=close /> }.into_any(),
+        Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
+        Open::Mark => view! {
+            <TextSheet
+                title=life::MARK_ASK
+                label=life::MARK_LABEL
+                event=|animal, mark| Event::Life(Life::Marked { animal, mark })
                 animal=animal
                 on_close=close
             />

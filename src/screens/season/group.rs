@@ -222,7 +222,7 @@ fn listed(flock: &Flock, text: &str) -> Listed {
     let (mut known, mut fresh) = (Vec::new(), Vec::new());
     for tag in &list.tags {
         let same = |ewe: &&yeanling_core::flock::Ewe| {
-            ewe.died.is_none() && ewe.tag.as_ref().is_some_and(|there| there.eq_ignore_ascii_case(tag))
+            ewe.lives() && ewe.tag.as_ref().is_some_and(|there| there.eq_ignore_ascii_case(tag))
         };
         match flock.ewes.values().find(same) {
             Some(ewe) => known.push(ewe.id),

@@ -4,7 +4,7 @@ import { accessible, expect, fitsTheScreen, test } from "../watching";
 
 const screens = [
   "", "#/lambing", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/cold-lamb", "#/hand-over", "#/more", "#/help",
-  "#/practice", "#/season", "#/stores", "#/year", "#/night", "#/nowhere",
+  "#/practice", "#/season", "#/stores", "#/medicines", "#/year", "#/night", "#/nowhere",
 ];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {

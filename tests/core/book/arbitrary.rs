@@ -1,11 +1,12 @@
 //! Any entry at all: every fact, corrections among them, with ids from a small pool so that corrections hit.
 
+use chrono::NaiveDate;
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, BatchId, Belly, Book, Cause, DeviceId, DutyKind, Ease, Entry, EntryId, Event, EweId, Found,
-    GroupId, Item, LambId, Lie, Milk, MilkedFrom, Part, PenId, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
-    Way,
+    Animal, BatchId, Belly, BirthDay, Book, Castration, Cause, Departure, DeviceId, DutyKind, Ease, Entry,
+    EntryId, Event, EweId, Found, GroupId, Item, LambId, Lie, Life, Milk, MilkedFrom, Part, PenId, PenSize,
+    RamAge, Ring, Route, Sex, Sign, Treatment, VigorScale, Way,
 };
 use yeanling_core::practice::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing,
@@ -246,6 +247,43 @@ fn stores() -> impl Strategy<Value = Event> {
     ]
 }
 
+/// Any fact of an animal's life.
+fn life() -> impl Strategy<Value = Event> {
+    let maybe = || prop::option::of(text());
+    let day = (0..20_000_u64).prop_map(|day| NaiveDate::default() + chrono::Days::new(day));
+    let born = prop_oneof![any::<u16>().prop_map(BirthDay::Year), day.prop_map(BirthDay::Day)];
+    let route = prop::option::of(prop_oneof![Just(Route::Mouth), Just(Route::Injection)]);
+    let words = (text(), maybe(), maybe(), maybe(), maybe());
+    let days = || prop::option::of(any::<u16>());
+    let treatment = (words, route, any::<bool>(), days(), days()).prop_map(
+        |((product, amount, reason, batch, by), route, day_only, meat_days, milk_days)| Treatment {
+            product,
+            amount,
+            route,
+            reason,
+            batch,
+            by,
+            day_only,
+            meat_days,
+            milk_days,
+        },
+    );
+    let how = prop_oneof![Just(Departure::Sold), Just(Departure::Missing)];
+    let way = prop_oneof![Just(Castration::Cut), Just(Castration::Clamped)];
+    prop_oneof![
+        3 => (lamb(), ewe()).prop_map(|(lamb, dam)| Life::Fostered { lamb, dam }),
+        1 => (animal(), text()).prop_map(|(animal, mark)| Life::Marked { animal, mark }),
+        2 => lamb().prop_map(|lamb| Life::KeptAsEwe { lamb }),
+        1 => (ewe(), prop::option::of(born), maybe())
+            .prop_map(|(ewe, born, breed)| Life::Described { ewe, born, breed }),
+        1 => (lamb(), way).prop_map(|(lamb, way)| Life::Castrated { lamb, way }),
+        2 => (animal(), treatment)
+            .prop_map(|(animal, treatment)| Life::Treated { animal, treatment: Box::new(treatment) }),
+        2 => (animal(), how, maybe()).prop_map(|(animal, how, to)| Life::Went { animal, how, to }),
+    ]
+    .prop_map(Event::Life)
+}
+
 /// Any fact that is no correction.
 fn fact() -> impl Strategy<Value = Event> {
     let birth = (prop::option::of(ewe()), prop::option::of(lamb()), prop::option::of(sex()), any::<bool>())
@@ -277,6 +315,7 @@ fn fact() -> impl Strategy<Value = Event> {
         4 => pens(),
         5 => groups(),
         3 => stores(),
+        4 => life(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)
             .prop_map(|json| super::noting(1, json).event),

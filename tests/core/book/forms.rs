@@ -3,8 +3,10 @@
 //! The lines below were written by the version named above them. They are never edited: a form that changes is a form
 //! that someone's book can no longer be read in. A later version adds its own.
 
+mod life;
 mod season;
 
+pub(super) use life::LIFE_1;
 pub(super) use season::SEASON_1;
 
 use yeanling_core::book::{
@@ -151,12 +153,12 @@ pub(super) const VERSION_1: &[&str] = &[
 
 /// Every line, the season's last.
 pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
-    VERSION_1.iter().chain(SEASON_1).copied()
+    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).copied()
 }
 
 /// The facts that all lines stand for, in their order.
 fn every_fact() -> Vec<Event> {
-    facts().into_iter().chain(season::facts()).collect()
+    facts().into_iter().chain(season::facts()).chain(life::facts()).collect()
 }
 
 /// A whole entry as version 1 writes it.
@@ -421,10 +423,11 @@ fn every_fact_has_a_form() {
         Event::ColostrumFrozen { .. } => 62,
         Event::ColostrumThawed { .. } => 63,
         Event::ColostrumThrown { .. } => 64,
-        Event::Unread(_) => 65,
+        Event::Life(_) => 65,
+        Event::Unread(_) => 66,
     };
     let mut numbers: Vec<i32> = every_fact().iter().map(number).collect();
     numbers.sort_unstable();
     numbers.dedup();
-    assert_eq!(numbers, (0..65).collect::<Vec<_>>());
+    assert_eq!(numbers, (0..66).collect::<Vec<_>>());
 }

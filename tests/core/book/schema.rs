@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use yeanling_core::book::{Book, Event};
 
 use super::arbitrary::{config, entries, event};
-use super::forms::{ENTRY_1, SEASON_1, VERSION_1, every_form};
+use super::forms::{ENTRY_1, LIFE_1, SEASON_1, VERSION_1, every_form};
 use super::{file, noting};
 
 const SCHEMA: &str = include_str!("../../../public/book.schema.json");
@@ -169,6 +169,16 @@ fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
         "/scanned/days",
         "/colostrum-frozen/brix",
         "/colostrum-frozen/label",
+        "/life/described/born",
+        "/life/described/breed",
+        "/life/treated/treatment/amount",
+        "/life/treated/treatment/route",
+        "/life/treated/treatment/reason",
+        "/life/treated/treatment/batch",
+        "/life/treated/treatment/by",
+        "/life/treated/treatment/meat-days",
+        "/life/treated/treatment/milk-days",
+        "/life/went/to",
     ];
     for line in every_form() {
         let whole: Value = serde_json::from_str(line).expect("an event");
@@ -214,6 +224,13 @@ fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_rea
         (SEASON_1[18], "12.0", "1000000001.0"),
         (SEASON_1[43], "{\"ewe\"", "{\"goat\""),
         (SEASON_1[43], "26.5", "100.5"),
+        (LIFE_1[4], "2022", "65536"),
+        (LIFE_1[5], "2022-03-14", "2022-13-14"),
+        (LIFE_1[6], "cut", "bitten"),
+        (LIFE_1[8], "injection", "dart"),
+        (LIFE_1[8], ":28", ":-28"),
+        (LIFE_1[8], "true", "\"yes\""),
+        (LIFE_1[14], "sold", "lent"),
     ] {
         let wrong = line.replacen(from, to, 1);
         assert_ne!(wrong, line, "{from} is in the line");

@@ -1,8 +1,8 @@
 //! Whether what a fact names is here, and lived at that time.
 
-use super::{GroupRefusal, Refusal};
+use super::{GroupRefusal, LifeRefusal, Refusal};
 use crate::book::{Animal, EweId, GroupId, LambId, PenId};
-use crate::flock::{Ewe, Flock, Group, Lamb, Pen};
+use crate::flock::{Ewe, Flock, Group, Lamb, Left, Pen};
 use crate::units::{Moment, TimeDelta};
 
 pub(super) fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Refusal> {
@@ -31,8 +31,9 @@ pub(super) fn living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Re
     match animal {
         Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
         Animal::Ewe(ewe) => {
-            let died = ewe_here(flock, ewe)?.died.map(|death| death.at);
-            match died {
+            let ewe = ewe_here(flock, ewe)?;
+            not_left(ewe.left.as_ref(), at)?;
+            match ewe.died.map(|death| death.at) {
                 Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
                 Some(_) | None => Ok(()),
             }
@@ -57,10 +58,18 @@ pub(super) fn born(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Ref
 /// The lamb, if it was born and alive by then.
 pub(super) fn alive(flock: &Flock, lamb: LambId, at: Moment) -> Result<&Lamb, Refusal> {
     let lamb = born(flock, lamb, at)?;
+    not_left(lamb.left.as_ref(), at)?;
     let died = if lamb.born_alive { lamb.died.map(|death| death.at) } else { Some(lamb.born) };
     match died {
         Some(died) if at.since(died) > TimeDelta::zero() => Err(Refusal::AfterDeath { at, died }),
         Some(_) | None => Ok(lamb),
+    }
+}
+
+fn not_left(left: Option<&Left>, at: Moment) -> Result<(), Refusal> {
+    match left.map(|left| left.at) {
+        Some(left) if at.since(left) > TimeDelta::zero() => Err(LifeRefusal::AfterLeft { at, left }.into()),
+        Some(_) | None => Ok(()),
     }
 }
 

@@ -6,11 +6,13 @@ mod ewe;
 mod feed;
 mod group;
 mod here;
+mod life;
 mod refusal;
 mod stores;
 
 pub use ewe::EweRefusal;
 pub use group::GroupRefusal;
+pub use life::LifeRefusal;
 pub use refusal::Refusal;
 pub use stores::StoreRefusal;
 
@@ -79,10 +81,13 @@ fn fact(
     now: Moment,
 ) -> Result<(), Refusal> {
     match event {
-        Event::EweCame { tag } => tag.as_deref().map_or(Ok(()), |tag| text(tag, MOST_TAG)),
+        Event::EweCame { tag } => {
+            let own = instead_of.map(|entry| Animal::Ewe(entry.as_ewe()));
+            tag.as_deref().map_or(Ok(()), |tag| life::tag(flock, tag, own))
+        }
         Event::Tagged { animal, tag } => {
             animal_here(flock, *animal)?;
-            text(tag, MOST_TAG)
+            life::tag(flock, tag, Some(*animal))
         }
         Event::LambBorn { dam, beside, .. } => {
             dam.map_or(Ok(()), |dam| animal_here(flock, Animal::Ewe(dam)))?;
@@ -208,12 +213,9 @@ fn fact(
         Event::PutOff { animal, .. } => animal_here(flock, *animal),
         Event::Weighed { lamb, mass } => {
             let lamb = born(flock, *lamb, at)?;
-            let mut allowed = Mass::AT_BIRTH;
-            if at.since(lamb.born) >= TimeDelta::hours(24) {
-                allowed.most = MOST_LATER;
-            }
-            allowed.check(*mass)?;
-            Ok(())
+            life::weighed(lamb, *mass, at, MOST_LATER)?;
+            let was = instead_of.and_then(|entry| flock.lines.iter().find(|line| line.entry == entry));
+            life::follows(lamb, was.map(|line| line.at), *mass, at)
         }
         Event::Fed { lamb, volume, .. } => feed::fed(flock, instead_of, *lamb, *volume, at),
         Event::VigorScored { lamb, scale, score } => {
@@ -226,8 +228,9 @@ fn fact(
             let given = *score;
             if (least..=most).contains(&given) { Ok(()) } else { Err(Refusal::Score { given, least, most }) }
         }
+        Event::Life(fact) => life::life(flock, instead_of, fact, at, now),
         Event::Died { animal, .. } => {
-            animal_here(flock, *animal)?;
+            life::died(flock, instead_of, *animal)?;
             match animal {
                 Animal::Lamb(lamb) => born(flock, *lamb, at).map(|_| ()),
                 Animal::Ewe(_) => Ok(()),

@@ -1,6 +1,6 @@
 //! Why something cannot be noted, with what was given and what is allowed; the words are chosen where people read them.
 
-use super::{EweRefusal, GroupRefusal, StoreRefusal};
+use super::{EweRefusal, GroupRefusal, LifeRefusal, StoreRefusal};
 use crate::practice::{LimitError, RingDaysError};
 use crate::reckon::feeds;
 use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, Strength, Volume};
@@ -105,6 +105,9 @@ pub enum Refusal {
     /// It cannot be read of a ewe.
     #[error(transparent)]
     Ewe(#[from] EweRefusal),
+    /// It does not fit the animal's life.
+    #[error(transparent)]
+    Life(#[from] LifeRefusal),
     /// It does not fit what lies in the stores.
     #[error(transparent)]
     Store(#[from] StoreRefusal),

@@ -35,7 +35,7 @@ pub(super) fn before_birth(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborL
 
 /// Returns the duties that follow the last birth of a litter.
 pub(super) fn after_birth(flock: &Flock, litter: &Litter, now: Moment, limits: LaborLimits) -> Vec<Duty> {
-    let Some(ewe) = litter.dam.and_then(|dam| flock.ewe(dam)).filter(|ewe| ewe.died.is_none()) else {
+    let Some(ewe) = litter.dam.and_then(|dam| flock.ewe(dam)).filter(|ewe| ewe.lives()) else {
         return Vec::new();
     };
     [next_lamb::duty(ewe, litter, now, limits), afterbirth::duty(ewe, litter, now, limits)]

@@ -4,6 +4,7 @@ mod birth;
 mod ewe;
 mod feed;
 mod group;
+mod life;
 mod limits;
 mod stores;
 
@@ -139,16 +140,17 @@ fn a_weight_is_a_lambs() {
 #[test]
 fn after_a_day_a_lamb_may_weigh_more() {
     let mut barn = Barn::new();
-    barn.now = hour(90 * 24);
+    barn.now = hour(180 * 24);
     barn.ok(&weighed(barn.lamb, 40.0));
     barn.ok(&weighed(barn.lamb, 90.0));
     let mut allowed = Mass::AT_BIRTH;
     allowed.most = kg(90.0);
     barn.check(&weighed(barn.lamb, 90.1), &Refusal::Weight(OutOfBounds { given: kg(90.1), allowed }));
     barn.check(&weighed(barn.lamb, 0.4), &Refusal::Weight(OutOfBounds { given: kg(0.4), allowed }));
-    let at_birth = Refusal::Weight(OutOfBounds { given: kg(40.0), allowed: Mass::AT_BIRTH });
-    barn.check_at(&weighed(barn.lamb, 40.0), hour(24) - MS, &at_birth);
-    barn.ok_at(&weighed(barn.lamb, 40.0), hour(24));
+    let at_birth = Refusal::Weight(OutOfBounds { given: kg(12.5), allowed: Mass::AT_BIRTH });
+    let (younger, older) = (barn.scribe.born(at(1), None), barn.scribe.born(at(0), None));
+    barn.check_at(&weighed(younger, 12.5), hour(24), &at_birth);
+    barn.ok_at(&weighed(older, 12.5), hour(24));
 }
 
 #[test]

@@ -1,0 +1,268 @@
+//! An animal's life beyond birth and milk: fostering, marks, medicines, leaving, and why something of it cannot be.
+
+use yeanling_core::book::{BirthDay, Castration, Departure, Life, NoBirthDay, Route, Treatment};
+use yeanling_core::flock::{Flock, Left};
+use yeanling_core::reckon::withholding::Usable;
+use yeanling_core::units::{Moment, System};
+use yeanling_core::watch::{LifeRefusal, Product, Withheld};
+
+use super::animals;
+use super::common::{date, day_and_clock, long_date, mass, number, short_date};
+
+/// Heads what can be noted of a life.
+pub(crate) const LIFE: &str = "Register";
+/// Opens fostering.
+pub(crate) const FOSTER: &str = "Foster…";
+/// Asks for the foster dam.
+pub(crate) const FOSTER_ASK: &str = "Which ewe rears it from now on?";
+/// Says what fostering changes.
+pub(crate) const FOSTER_SUB: &str =
+    "Its birth stays with its own dam. Full of first milk before it is moved.";
+/// Opens a mark.
+pub(crate) const MARK: &str = "Paint mark…";
+/// Asks for the mark.
+pub(crate) const MARK_ASK: &str = "What is painted on it?";
+/// Labels the mark.
+pub(crate) const MARK_LABEL: &str = "Mark";
+/// Opens a treatment.
+pub(crate) const TREAT: &str = "Medicine…";
+/// Heads a treatment.
+pub(crate) const TREAT_ASK: &str = "What was it treated with?";
+/// Medicines that were given before.
+pub(crate) const BEFORE: &str = "Given before";
+/// Names the medicine.
+pub(crate) const MEDICINE: &str = "Name of the medicine";
+/// How much.
+pub(crate) const AMOUNT: &str = "How much, as label or vet say";
+/// By which way.
+pub(crate) const ROUTE: &str = "How it was given";
+/// Against what.
+pub(crate) const REASON: &str = "Against what";
+/// The batch.
+pub(crate) const BATCH: &str = "Batch number";
+/// Who gave it.
+pub(crate) const BY: &str = "Who gave it";
+/// The days for meat.
+pub(crate) const MEAT_DAYS: &str = "Meat withheld";
+/// The days for milk.
+pub(crate) const MILK_DAYS: &str = "Milk withheld";
+/// What an empty field means.
+pub(crate) const DAYS_HINT: &str =
+    "From the label, or longer as the vet says. Empty: not known, so it is withheld.";
+/// The unit.
+pub(crate) const DAYS: &str = "days";
+/// Folds the rest of the record.
+pub(crate) const RECORD: &str = "The rest of the record";
+/// Only the day is known.
+pub(crate) const DAY_ONLY: &str = "Only the day is known";
+/// When it was given.
+pub(crate) const WHEN: &str = "When";
+/// What every medicine record needs to hear.
+pub(crate) const TREAT_CAUTION: [&str; 2] = [
+    "Label and vet come first. No dose is worked out here.",
+    "Check what your country asks you to write down, and for how long to keep it.",
+];
+/// Opens how it left.
+pub(crate) const LEAVE: &str = "Sold or gone…";
+/// Asks how it left.
+pub(crate) const LEAVE_ASK: &str = "How did it leave?";
+/// To whom.
+pub(crate) const TO: &str = "To whom or where, if you like";
+/// Asks for one of them.
+pub(crate) const NO_HOW: &str = "Choose how it left.";
+/// Keeps a ewe lamb.
+pub(crate) const KEEP: &str = "Keep as a ewe";
+/// Castrates.
+pub(crate) const CASTRATE: &str = "Castrated…";
+/// Asks how.
+pub(crate) const CASTRATE_ASK: &str = "How was it castrated?";
+/// What castration needs.
+pub(crate) const CASTRATE_CAUTION: &str =
+    "Ages, methods and pain relief are set by law and differ by country. Check yours, and ask your vet.";
+/// Opens what is known of a ewe.
+pub(crate) const DESCRIBE: &str = "Born, breed…";
+/// Heads it.
+pub(crate) const DESCRIBE_ASK: &str = "What is known of her?";
+/// When she was born.
+pub(crate) const BORN: &str = "Year or day of birth";
+/// How to write it.
+pub(crate) const BORN_HINT: &str = "2022, or 2022-03-14.";
+/// Her breed.
+pub(crate) const BREED: &str = "Breed";
+/// Leads from a ewe to the lamb she was.
+pub(crate) const WAS: &str = "Her life as a lamb";
+
+/// Every way of giving a medicine.
+pub(crate) const ROUTES: [Route; 6] =
+    [Route::Injection, Route::Mouth, Route::Skin, Route::Eye, Route::Udder, Route::Other];
+
+/// Returns how a medicine was given.
+pub(crate) const fn route(route: Route) -> &'static str {
+    match route {
+        Route::Mouth => "by mouth",
+        Route::Injection => "by injection",
+        Route::Skin => "on the skin",
+        Route::Eye => "in the eye",
+        Route::Udder => "in the udder",
+        Route::Other => "otherwise",
+    }
+}
+
+/// Every way of leaving.
+pub(crate) const DEPARTURES: [Departure; 5] = [
+    Departure::Sold,
+    Departure::SoldWithWarning,
+    Departure::Slaughtered,
+    Departure::Given,
+    Departure::Missing,
+];
+
+/// Returns how an animal left.
+pub(crate) const fn departure(how: Departure) -> &'static str {
+    match how {
+        Departure::Sold => "Sold",
+        Departure::SoldWithWarning => "Sold, the buyer told in writing of its withholding",
+        Departure::Slaughtered => "Slaughtered to be eaten",
+        Departure::Given => "Given away",
+        Departure::Missing => "Missing",
+    }
+}
+
+/// Returns how a lamb was castrated.
+pub(crate) const fn castration(way: Castration) -> &'static str {
+    match way {
+        Castration::Cut => "with the knife",
+        Castration::Clamped => "with the clamp",
+    }
+}
+
+/// Returns a fact of a life as a line of a timeline.
+pub(crate) fn line(life: &Life, flock: &Flock) -> String {
+    match life {
+        Life::Fostered { dam, lamb } => {
+            format!("{} fostered to *{}*", animals::lamb_of(flock, *lamb), animals::ewe_of(flock, *dam))
+        }
+        Life::Marked { mark, .. } => format!("Marked *{mark}*"),
+        Life::KeptAsEwe { .. } => "Kept as a ewe".to_owned(),
+        Life::Described { born, breed, .. } => {
+            let born = born.map(|born| format!("Born {}", birth_day(born)));
+            let breed = breed.as_ref().map(|breed| format!("breed {breed}"));
+            let parts: Vec<String> = born.into_iter().chain(breed).collect();
+            if parts.is_empty() { "Described".to_owned() } else { parts.join(", ") }
+        }
+        Life::Castrated { way, .. } => format!("Castrated {}", castration(*way)),
+        Life::Treated { treatment, .. } => treatment_line(treatment),
+        Life::Went { how, to, .. } => match to {
+            Some(to) => format!("{}: {to}", departure(*how)),
+            None => departure(*how).to_owned(),
+        },
+    }
+}
+
+/// Returns a treatment in a line: "*Drench*, 8 ml, by mouth, against worms; meat withheld 8 days".
+pub(crate) fn treatment_line(treatment: &Treatment) -> String {
+    let mut parts = vec![format!("*{}*", treatment.product)];
+    parts.extend(treatment.amount.clone());
+    parts.extend(treatment.route.map(|way| route(way).to_owned()));
+    parts.extend(treatment.reason.as_ref().map(|reason| format!("against {reason}")));
+    parts.extend(treatment.batch.as_ref().map(|batch| format!("batch {batch}")));
+    parts.extend(treatment.by.as_ref().map(|by| format!("by {by}")));
+    let days = |what: &str, days: Option<u16>| match days {
+        Some(1) => format!("{what} withheld 1 day"),
+        Some(days) => format!("{what} withheld {days} days"),
+        None => format!("{what} withheld, for how long is not known"),
+    };
+    format!("{}; {}", parts.join(", "), days("meat", treatment.meat_days))
+}
+
+/// Returns when an animal was born.
+pub(crate) fn birth_day(born: BirthDay) -> String {
+    match born {
+        BirthDay::Year(year) => year.to_string(),
+        BirthDay::Day(day) => long_date(day),
+    }
+}
+
+/// Returns what is withheld and until when: "Meat withheld until 12 Mar 14:30 (Drench)".
+pub(crate) fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
+    let what = match product {
+        Product::Meat => "Meat",
+        Product::Milk => "Milk",
+    };
+    format!("{what} withheld {} ({})", until(held.usable, now), held.product)
+}
+
+/// Returns until when: "until 12 Mar 14:30", "before 8 Mar", or that nobody knows.
+pub(crate) fn until(usable: Usable, now: Moment) -> String {
+    match usable {
+        Usable::From(at) => format!("until *{}*", day_and_clock(at, now)),
+        Usable::FromDay(day) => format!("until the start of *{}*", short_date(day)),
+        Usable::Unknown => "*until someone knows for how long*: ask label or vet".to_owned(),
+    }
+}
+
+/// Returns how and when an animal left.
+pub(crate) fn left(left: &Left) -> String {
+    let to = left.to.as_ref().map(|to| format!(": {to}")).unwrap_or_default();
+    format!("{} on {}{to}. The record stays.", departure(left.how), date(left.at))
+}
+
+/// Returns with whom a fostered lamb is: "with Ewe 41".
+pub(crate) fn with_ewe(name: &str) -> String {
+    format!("fostered to *{name}*")
+}
+
+/// Says that she is a ewe now.
+pub(crate) fn kept(name: &str) -> String {
+    format!("Kept: she is {name} now.")
+}
+
+/// Returns why a birth day cannot be read.
+pub(crate) fn no_birth_day(error: &NoBirthDay) -> String {
+    match error {
+        NoBirthDay::Unknown(text) => format!("“{text}” is no year and no day. Write 2022, or 2022-03-14."),
+        NoBirthDay::TwoWays(text) => {
+            format!("“{text}” can be read with the day or the month first. Write it as 2022-03-14.")
+        }
+    }
+}
+
+/// Returns why something of a life cannot be noted.
+pub(crate) fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> String {
+    let when = |at: Moment| day_and_clock(at, now);
+    match refusal {
+        LifeRefusal::TagWorn { tag, .. } => format!(
+            "Another living animal wears {tag} already. Give another tag, note a paint mark, or say that the two \
+             are one animal."
+        ),
+        LifeRefusal::AlreadyDead { died } => {
+            format!("Its death at {} is noted already. Change that entry if it was wrong.", when(*died))
+        }
+        LifeRefusal::AfterLeft { at, left } => {
+            format!("It left at {}, so this cannot be at {}.", when(*left), when(*at))
+        }
+        LifeRefusal::WithHer => "It is with this ewe already.".to_owned(),
+        LifeRefusal::WrongSex => {
+            "That is not for this sex. Change the entry of its birth if it was wrong.".to_owned()
+        }
+        LifeRefusal::Kept => "She was kept as a ewe already.".to_owned(),
+        LifeRefusal::BirthYear { given, least, most } => {
+            format!("{given} cannot be. From {least} to {most}, and no day to come.")
+        }
+        LifeRefusal::TooManyDays { given, most } => {
+            format!("{given} days are more than any label has. At most {most}.")
+        }
+        LifeRefusal::Withheld(held) => format!(
+            "{}. Not for sale or slaughter until then. Sold alive with the buyer told in writing is another choice \
+             here, where your law allows it.",
+            withheld(Product::Meat, held, now).replace('*', "")
+        ),
+        LifeRefusal::Growth { before, at, grams_a_day } => format!(
+            "It weighed {} at {}. That would be {} g a day, which no lamb does. If the other weight was wrong, change \
+             that one.",
+            mass(*before, system),
+            when(*at),
+            number(*grams_a_day, 0)
+        ),
+    }
+}
