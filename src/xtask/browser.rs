@@ -4,7 +4,8 @@ use crate::tools::{THIS, browser_tests, chromium, firefox};
 use anyhow::{Context, Result};
 use std::process::Command;
 
-/// Whether Firefox and WebKit are run, and browsers killed: WebKit's small browser and the finding of processes are Linux's.
+/// Whether Firefox and WebKit are run and browsers killed: WebKit's small browser and the way to find processes are
+/// Linux's.
 pub(crate) const ALL_ENGINES: bool = cfg!(target_os = "linux");
 
 /// Returns the command that runs `project`, everything that it needs being there.

@@ -3,8 +3,7 @@ import { spawn, type ChildProcess } from "node:child_process";
 import { readFileSync, readdirSync } from "node:fs";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
-import puppeteer, { type Browser, type Page } from "puppeteer-core";
-import { miniBrowser, noGraphics } from "../screen";
+import { launchChromium, launchFirefox, miniBrowser, noGraphics } from "../installed";
 import { Site, type Answer } from "../site";
 import { look, note, type Far, type Shown } from "./hand";
 
@@ -26,22 +25,9 @@ export function start(engine: Engine, profile: string, site: Site): Promise<Runn
 }
 
 async function startPuppet(engine: "chromium" | "firefox", profile: string, site: Site): Promise<Running> {
-  const env = { ...process.env, [MARK]: profile, HOME: profile };
-  const browser: Browser =
-    engine === "chromium"
-      ? await puppeteer.launch({
-          executablePath: process.env.CHROMIUM ?? "/usr/bin/chromium",
-          args: ["--no-sandbox", "--no-first-run", "--disable-background-networking", "--disable-component-update"],
-          userDataDir: profile,
-          env,
-        })
-      : await puppeteer.launch({
-          browser: "firefox",
-          executablePath: process.env.FIREFOX ?? "/usr/bin/firefox-esr",
-          userDataDir: profile,
-          env,
-        });
-  const page: Page = (await browser.pages())[0] ?? (await browser.newPage());
+  const launch = engine === "chromium" ? launchChromium : launchFirefox;
+  const browser = await launch(profile, { [MARK]: profile, HOME: profile });
+  const page = (await browser.pages())[0] ?? (await browser.newPage());
   await page.goto(site.address, { waitUntil: "load" });
   return {
     note: (tag, far) => page.evaluate(note, tag, far),
@@ -50,25 +36,24 @@ async function startPuppet(engine: "chromium" | "firefox", profile: string, site
   };
 }
 
-/** WebKit keeps its storage only without automation, so the page asks the site what to do and tells it what it saw. */
+/** WebKit keeps its storage only while it is not driven, so the page asks the site what to do and tells what came of it. */
 async function startWebKit(profile: string, site: Site): Promise<Running> {
   const page = await site.file("index.html");
-  site.instead.set("index.html", { kind: "text/html", body: page.replace("</body>", '<script src="./drive.js"></script></body>') });
+  const body = page.replace("</body>", '<script src="./drive.js"></script></body>');
+  site.instead.set("index.html", { kind: "text/html", body });
   site.instead.set("drive.js", { kind: "text/javascript", body: `(${drive})(${note}, ${look});` });
-  let next: Record<string, unknown> = {};
-  let number = Date.now();
+  let task: Task = { number: 0 };
   let heard: (said: string, fault: string | null) => void = () => {};
   const json = (what: unknown): Answer => ({ kind: "application/json", body: JSON.stringify(what) });
-  site.asked.set("drive/next", () => json(next));
-  site.asked.set("drive/said", (address) => {
-    if (address.searchParams.get("number") === `${number}`) heard(address.searchParams.get("said") ?? "null", address.searchParams.get("fault"));
+  site.asked.set("drive/next", () => json(task));
+  site.asked.set("drive/said", ({ searchParams: said }) => {
+    if (said.get("number") === `${task.number}`) heard(said.get("said") ?? "null", said.get("fault"));
     return json(null);
   });
-  const tell = (what: Record<string, unknown>): Promise<unknown> =>
+  const tell = (what: Omit<Task, "number">): Promise<unknown> =>
     new Promise((resolve, reject) => {
       heard = (said, fault) => (fault ? reject(new Error(fault)) : resolve(JSON.parse(said)));
-      number += 1;
-      next = { ...what, number };
+      task = { ...what, number: task.number + 1 };
     });
   const env = {
     ...process.env,
@@ -81,26 +66,29 @@ async function startWebKit(profile: string, site: Site): Promise<Running> {
   };
   const browser = spawn(miniBrowser(), [site.address], { env, detached: true, stdio: "ignore" });
   return {
-    note: async (tag, far) => void (await tell({ note: tag, far })),
+    note: async (tag, far) => void (await tell({ note: { tag, far } })),
     look: async () => (await tell({ look: true })) as Shown,
     kill: () => killAll(profile, browser),
   };
 }
 
+/** What the page is to do next; nothing new as long as the number stays. */
+type Task = { number: number; note?: { tag: string; far: Far }; look?: true };
+
 /** Runs in the page: asks what to do, does it, says what came of it. */
 async function drive(noteIn: typeof note, lookIn: typeof look): Promise<void> {
+  const ask = (path: string) => fetch(`./drive/${path}`, { cache: "no-store" });
   let done = 0;
   for (;;) {
-    try {
-      const task = await (await fetch("./drive/next", { cache: "no-store" })).json();
-      if (task.number > done) {
-        done = task.number;
-        const said = task.look ? await lookIn() : await noteIn(task.note, task.far);
-        await fetch(`./drive/said?number=${done}&said=${encodeURIComponent(JSON.stringify(said ?? null))}`, { cache: "no-store" });
-      }
-    } catch (error) {
-      // The site may be gone; what the page waited for in vain is said there.
-      if (done) await fetch(`./drive/said?number=${done}&fault=${encodeURIComponent(String(error))}`).catch(() => null);
+    const task: Task | undefined = await ask("next").then((answer) => answer.json(), () => undefined);
+    if (task && task.number > done) {
+      done = task.number;
+      const work = task.note ? noteIn(task.note.tag, task.note.far) : lookIn();
+      const said = await work.then(
+        (said) => `said=${encodeURIComponent(JSON.stringify(said ?? null))}`,
+        (fault) => `fault=${encodeURIComponent(String(fault))}`,
+      );
+      await ask(`said?number=${done}&${said}`).catch(() => null);
     }
     await new Promise((resolve) => setTimeout(resolve, 10));
   }

@@ -1,11 +1,11 @@
 // The whole browser killed, again and again: an entry whose tick was seen is there after it, whatever the browser.
-// YEANLING_KILLS=50 says how often; every fifth time it is killed before the tick too, and then nothing may be half there.
+// YEANLING_KILLS=50 says how often; every fifth time it is killed before a tick too, when nothing may be half there.
 import { mkdtemp, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { setTimeout as sleep } from "node:timers/promises";
 import { expect, test } from "@playwright/test";
-import { withScreen } from "../screen";
+import { withScreen } from "../installed";
 import { Site } from "../site";
 import { start, type Engine } from "./engines";
 
@@ -62,7 +62,8 @@ async function killAgainAndAgain(engine: Engine, times: number): Promise<void> {
     expect([...lost], "entries that had their tick and were gone").toEqual([]);
     expect([...doubled], "entries that were there twice").toEqual([]);
     expect(half, "starts that found half an entry").toBe(0);
-    expect(marks, "marks in local storage alone: the kills bite only if some are lost").toBeLessThan(ticked.length);
+    // Four marks may all have been written out in time; of twenty some are lost, or the kills do not bite.
+    if (times >= mostInWebKit) expect(marks, "marks in local storage alone").toBeLessThan(ticked.length);
   } finally {
     await browser.kill();
     await site.close();
