@@ -1,8 +1,9 @@
 //! `cargo xtask doctor`: what this machine lacks, and the exact commands that get it.
 //!
 //! A need is a check and the ways to meet it, best first; with `--fix` the ways are tried until the check passes.
+use crate::browser::ALL_ENGINES;
 use crate::say::{complain, say};
-use crate::tools::{TARGET, Tool, Wasm, answer, browser_tests, chromium, on_path, root, run, shown};
+use crate::tools::{TARGET, Tool, Wasm, answer, browser_tests, chromium, firefox, on_path, root, run, shown};
 use anyhow::{Result, bail};
 use std::process::Command;
 
@@ -100,7 +101,7 @@ impl Need {
 
 /// Returns everything that is needed, in the order to get it.
 fn needs() -> Result<Vec<Need>> {
-    Ok(vec![
+    let mut needs = vec![
         Need {
             name: "a C compiler and linker (cc)".to_owned(),
             purpose: Purpose::Build,
@@ -151,7 +152,39 @@ fn needs() -> Result<Vec<Need>> {
             ways: vec![vec![npm_ci()]],
             advice: "Run `npm ci` in tests/browser.",
         },
-    ])
+    ];
+    if ALL_ENGINES {
+        needs.extend(engines());
+    }
+    Ok(needs)
+}
+
+/// Returns what the engines other than Chromium need.
+fn engines() -> [Need; 3] {
+    [
+        Need {
+            name: "Firefox".to_owned(),
+            purpose: Purpose::Browser,
+            check: Box::new(|| firefox().map(|path| path.display().to_string())),
+            ways: debian(&["firefox-esr"]),
+            advice: "Install Firefox, or set FIREFOX to its executable.",
+        },
+        Need {
+            name: "WebKitGTK's WebDriver".to_owned(),
+            purpose: Purpose::Browser,
+            check: Box::new(|| on_path("WebKitWebDriver").map(|path| path.display().to_string())),
+            // It brings the library, and that WebKit's small browser.
+            ways: debian(&["webkit2gtk-driver"]),
+            advice: "Install WebKitGTK with its WebDriver and its MiniBrowser.",
+        },
+        Need {
+            name: "a screen that is not there (Xvfb)".to_owned(),
+            purpose: Purpose::Browser,
+            check: Box::new(|| on_path("Xvfb").map(|path| path.display().to_string())),
+            ways: debian(&["xvfb"]),
+            advice: "Install Xvfb.",
+        },
+    ]
 }
 
 /// Returns the need of a tool that cargo compiles into the cache.

@@ -10,6 +10,7 @@ mod handbook;
 mod say;
 mod serve;
 mod shots;
+mod soak;
 mod stamp;
 mod test;
 mod tools;
@@ -25,7 +26,8 @@ cargo xtask COMMAND
 
   serve [--port 8080] [--quick] [--no-build]
                    build, then serve the app at a local address
-  test             format, lints, tests, the release build, journeys in a real browser
+  test             format, lints, tests, the release build, journeys in real browsers
+  soak             what takes long: each browser killed 50 times, and nothing that was saved is lost
   build [--quick]  the finished app in dist/ (a fast debugging build in dist-quick/)
   bench            what the app weighs and asks for, one `name value unit` a line
   shots            a picture of every screen, in target/shots/
@@ -39,6 +41,7 @@ fn main() -> ExitCode {
     let outcome = match command {
         "serve" => serve::serve(rest),
         "test" => flags(rest, []).and_then(|[]| test::test()),
+        "soak" => flags(rest, []).and_then(|[]| soak::soak()),
         "build" => flags(rest, ["--quick"]).and_then(|[quick]| build::build(quick).map(|_| ())),
         "bench" => flags(rest, []).and_then(|[]| bench::bench()),
         "shots" => flags(rest, []).and_then(|[]| shots::shots()),

@@ -35,7 +35,13 @@ fn steps(counts: &mut Counts) -> Result<()> {
     timed("lints", || run(&mut cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"])))?;
     timed("tests", || count(&mut cargo(&["test", "--workspace"]), counts))?;
     timed("release build", || build::build(false).map(|_| ()))?;
-    timed("browser journeys", || count(&mut browser::project("journeys")?, counts))
+    timed("browser journeys", || count(&mut browser::project("journeys")?, counts))?;
+    if !browser::ALL_ENGINES {
+        say("--- other engines: on Linux only");
+        return Ok(());
+    }
+    timed("other engines", || count(&mut browser::project("engines")?, counts))?;
+    timed("browsers killed", || count(&mut browser::project("kill")?, counts))
 }
 
 fn timed(name: &str, step: impl FnOnce() -> Result<()>) -> Result<()> {

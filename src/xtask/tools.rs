@@ -145,6 +145,12 @@ pub(crate) fn chromium() -> Option<PathBuf> {
         .or_else(|| mac().filter(|path| path.is_file()))
 }
 
+/// Returns Firefox on the path; the variable `FIREFOX` goes before it.
+pub(crate) fn firefox() -> Option<PathBuf> {
+    let told = env::var_os("FIREFOX").map(PathBuf::from).filter(|path| path.is_file());
+    told.or_else(|| ["firefox-esr", "firefox"].iter().find_map(|name| on_path(name)))
+}
+
 /// Runs `command` to its end and returns what it printed, or nothing if it failed or is not there.
 pub(crate) fn answer(command: &mut Command) -> Option<String> {
     let output = command.stdin(Stdio::null()).stderr(Stdio::null()).output().ok()?;

@@ -57,6 +57,8 @@ export default defineConfig({
   projects: [
     { name: "journeys", testDir: "./journeys" },
     { name: "shots", testDir: "./shots" },
+    { name: "engines", testDir: "./engines", workers: 1 },
+    { name: "kill", testDir: "./kill", workers: 1 },
     { name: "bench", testDir: "./bench", workers: 1 },
   ],
 });

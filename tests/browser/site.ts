@@ -22,13 +22,16 @@ export type Answer = { status?: number; kind?: string; body: string };
 export class Site {
   /** Answers by file name, such as "worker.js", in place of the build's files. */
   readonly instead = new Map<string, Answer>();
+  /** What is asked at an address that is no file, worked out anew each time. */
+  readonly asked = new Map<string, (address: URL) => Answer | Promise<Answer>>();
   private constructor(private readonly server: Server, readonly address: string) {}
 
   static async open(folder = "/farm/book/"): Promise<Site> {
     const server = createServer(async (request, response) => {
-      const path = new URL(request.url ?? "/", "http://host").pathname;
+      const address = new URL(request.url ?? "/", "http://host");
+      const path = address.pathname;
       const name = path.startsWith(folder) ? path.slice(folder.length) || "index.html" : "";
-      const answer = site.instead.get(name);
+      const answer = (await site.asked.get(name)?.(address)) ?? site.instead.get(name);
       const kind = answer?.kind ?? kinds[extname(name)] ?? "text/plain";
       try {
         const body = answer?.body ?? (await readFile(join(dist, name)));

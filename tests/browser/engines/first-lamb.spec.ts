@@ -1,0 +1,84 @@
+// The main job in the two engines that the journeys do not run in: a ewe, her lamb, its weight, sucked; still there
+// after a reload, on the Watch, and with the server gone; and nothing went wrong that only the console would tell.
+import { expect, test as base } from "@playwright/test";
+import { Site } from "../site";
+import { inFirefox, inWebKit, patience, type Hand } from "./hands";
+
+/** Keeps what goes wrong in the page. It runs before the app, as a file of the site, as the content policy wants it. */
+const faults = `
+  window.faults = [];
+  const told = console.error;
+  console.error = (...words) => { window.faults.push(words.join(" ")); told(...words); };
+  addEventListener("error", ({ message, target }) => window.faults.push(message ?? "not loaded: " + target.outerHTML), true);
+  addEventListener("unhandledrejection", ({ reason }) => window.faults.push("not caught: " + reason));
+  addEventListener("securitypolicyviolation", (event) =>
+    window.faults.push(event.effectiveDirective + " forbade " + event.blockedURI));`;
+
+const test = base.extend<{ site: Site }>({
+  site: async ({}, use) => {
+    const site = await Site.open();
+    const page = await site.file("index.html");
+    const body = page.replace('<meta charset="utf-8">', '$&<script src="./faults.js"></script>');
+    site.instead.set("index.html", { kind: "text/html", body });
+    site.instead.set("faults.js", { kind: "text/javascript", body: faults });
+    await site.publishAnother("with faults kept", "./faults.js");
+    await use(site);
+    await site.close();
+  },
+});
+
+async function firstLamb(hand: Hand, site: Site): Promise<void> {
+  const poll = <T>(expression: string) => expect.poll(() => hand.see<T>(expression), { timeout: patience });
+  const shows = (selector: string, text: string) =>
+    poll(`document.querySelector(${JSON.stringify(selector)})?.innerText.replace(/\\s+/g, " ")`).toContain(text);
+  const saved = () => shows(".save-mark[data-state=saved]", "saved");
+  /** Keys that came where something else was pressed rest for a moment, so a hand waits until nothing moves. */
+  const press = async (name: string) => {
+    await poll("document.getAnimations().length").toBe(0);
+    await hand.press(name);
+  };
+  const nothingWrong = async () => {
+    expect(await hand.see("window.faults"), "what went wrong in the page").toEqual([]);
+    expect(await hand.see("document.body.innerText")).not.toMatch(/could not be read|Something in Yeanling broke/);
+  };
+
+  await hand.open(site.address);
+  await shows(".empty", "Nothing to watch yet");
+  await press("Lambing");
+  await shows("h1", "Who is lambing?");
+  await hand.type("14");
+  await press("Add ewe 14");
+  await shows("h1", "Ewe 14 lambing");
+  for (const name of ["Ewe lamb", "3", "point", "9", "Sucked"]) await press(name);
+  await shows(".readout-value", "3.9");
+  await shows(".toggle[aria-pressed=true]", "Sucked");
+  await press("All lambs born");
+  await shows(".row", "14a");
+  await saved();
+  await nothingWrong();
+
+  await hand.open(site.address);
+  await shows(".row", "14a");
+  await shows(".row", "ewe lamb · 3.9 kg");
+  // Mellor & Murray 1986: 180 ml/kg by 18 h, of 3.9 kg.
+  await shows(".row .facts", "700");
+  await saved();
+  await press("Hand over");
+  await shows("main", "ready to work offline");
+  await nothingWrong();
+
+  await site.close();
+  await hand.open(`${site.address}#/flock`);
+  await shows("main", "Ewe 14");
+  await shows("main", "14a");
+  await saved();
+  await nothingWrong();
+}
+
+test("firefox: the first lamb of an empty book, still there with no network", async ({ site }) => {
+  await inFirefox((hand) => firstLamb(hand, site));
+});
+
+test("webkit: the first lamb of an empty book, still there with no network", async ({ site }) => {
+  await inWebKit((hand) => firstLamb(hand, site));
+});
