@@ -252,6 +252,7 @@ pub(crate) fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> Str
         LifeRefusal::TooManyDays { given, most } => {
             format!("{given} days are more than any label has. At most {most}.")
         }
+        LifeRefusal::KeepMark { most } => format!("From 1 to {most}, or empty."),
         LifeRefusal::Withheld(held) => format!(
             "{}. Not for sale or slaughter until then. Sold alive with the buyer told in writing is another choice \
              here, where your law allows it.",

@@ -148,6 +148,7 @@ fn chose(choice: &Choice) -> String {
         Choice::PowderRule(rule) => format!("Powder to weaning by {}", practice::powder_rule(*rule).0),
         Choice::WeaningRule(rule) => format!("Weaning by {}", practice::weaning_rule(*rule).0),
         Choice::BreedMeans(means) => format!("Birth weights: {}", practice::breed_means(*means).0),
+        Choice::KeepMarks(_) => "Marks for keeping or culling changed".to_owned(),
         Choice::BreedType(breed) => format!("Carried as {}", practice::breed_type(*breed).0),
         Choice::Vigor(scale) => format!("Vigor on {}", practice::vigor(*scale).0),
         Choice::ChillLimit(limit) => format!("Chill by {}", practice::chill_limit(*limit).0),

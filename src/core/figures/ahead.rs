@@ -141,6 +141,14 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
     (!ewes.is_empty()).then(|| count(ewes.len()))
 }
 
+/// Says whether a ewe was put to the ram for a season.
+pub(super) fn put_to_ram_for(flock: &Flock, ewe: EweId, season: &Season) -> bool {
+    let windows = flock.groups.values().flat_map(Group::windows).filter(|window| window.ewe == ewe);
+    windows
+        .map(|window| reach(&window))
+        .any(|(first, last)| first <= season.last.local().date() && last >= season.first.local().date())
+}
+
 /// Returns the dates of a group's season; nothing while no ram was put in.
 #[must_use]
 pub fn group_dates(flock: &Flock, group: &Group) -> Vec<Dated> {

@@ -1,9 +1,13 @@
 //! The season in numbers, worked out from the flock: nobody notes a season, it is seen in the births.
 
 mod ahead;
+mod grown;
+mod record;
 mod season;
 mod year;
 
 pub use ahead::{Ahead, Awaited, ahead, awaited, group_dates, put_to_ram};
+pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
+pub use record::{KeepMark, Record, marked, marks, record};
 pub use season::{Season, seasons};
 pub use year::{Alive, Loss, Year, year};

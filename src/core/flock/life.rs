@@ -98,19 +98,27 @@ impl Flock {
             return Some(Reared::ByHand);
         }
         let ewe = self.rearer(lamb)?;
-        let own = self.of_dam.get(&ewe).into_iter().flatten().filter_map(|id| self.litters.get(id));
-        let own = own.flat_map(|litter| &litter.lambs);
-        let fostered = self.fostered.get(&ewe).into_iter().flatten();
-        let mut with: Vec<LambId> = own.chain(fostered).copied().collect();
-        with.sort_unstable();
-        with.dedup();
         let there = |other: &&Lamb| {
             let lived = other.born_alive && other.died.is_none_or(|death| death.at >= at);
             let together = other.born.since(lamb.born).abs() <= TOGETHER;
-            lived && together && self.rearer(other) == Some(ewe) && !(other.hand_fed() && fed_late(other))
+            lived && together && !(other.hand_fed() && fed_late(other))
         };
-        let count = with.iter().filter_map(|id| self.lambs.get(id)).filter(there).count();
+        let count = self.reared_by(ewe).iter().filter(|other| there(other)).count();
         Some(Reared::ByEwe(u8::try_from(count.max(1)).unwrap_or(u8::MAX)))
+    }
+
+    /// Returns every lamb that a ewe rears or reared last: her own that went to no other, and those fostered to her.
+    #[must_use]
+    pub fn reared_by(&self, ewe: EweId) -> Vec<&Lamb> {
+        let Some(ewe) = self.ewe(ewe) else { return Vec::new() };
+        let own = self.of_dam.get(&ewe.id).into_iter().flatten().filter_map(|id| self.litters.get(id));
+        let own = own.flat_map(|litter| &litter.lambs);
+        let mut ids: Vec<LambId> =
+            own.chain(self.fostered.get(&ewe.id).into_iter().flatten()).copied().collect();
+        ids.sort_unstable();
+        ids.dedup();
+        let lambs = ids.iter().filter_map(|id| self.lambs.get(id));
+        lambs.filter(|lamb| self.rearer(lamb) == Some(ewe.id)).collect()
     }
 
     /// Returns how many whole years old a ewe was at `at`, if it is known when she was born; with the year alone it is

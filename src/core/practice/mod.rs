@@ -1,5 +1,6 @@
 //! The farm's own choice among rules, and its own limits: a value a rule takes, never a global.
 
+mod keep;
 mod labor;
 mod limits;
 mod marking;
@@ -7,6 +8,7 @@ mod milk;
 mod newborn;
 mod season;
 
+pub use keep::KeepMarks;
 pub use labor::{LaborLimits, PenStay};
 pub use limits::{Limit, LimitError, Limits};
 pub use marking::{DamsVaccinated, RINGS_OWN_DAYS, RingDaysError, RingRule, Rings};
@@ -57,6 +59,8 @@ pub struct Practice {
     pub dams_vaccinated: DamsVaccinated,
     /// Which kind of sheep, by how long it carries.
     pub breed_type: BreedType,
+    /// From when on a ewe is looked at again.
+    pub keep_marks: KeepMarks,
 }
 
 /// The strength taken until the farm reads its label: 200 g/L (a feed maker).
@@ -84,6 +88,7 @@ impl Default for Practice {
             rings: Rings::default(),
             dams_vaccinated: DamsVaccinated::default(),
             breed_type: BreedType::default(),
+            keep_marks: KeepMarks::default(),
         }
     }
 }
@@ -128,6 +133,8 @@ pub enum Choice {
     DamsVaccinated(DamsVaccinated),
     /// Which kind of sheep, by how long it carries.
     BreedType(BreedType),
+    /// The farm's own marks for keeping or culling.
+    KeepMarks(KeepMarks),
 }
 
 impl Practice {
@@ -154,6 +161,7 @@ impl Practice {
             Choice::Rings(rings) => self.rings = rings.checked().unwrap_or(self.rings),
             Choice::DamsVaccinated(vaccinated) => self.dams_vaccinated = *vaccinated,
             Choice::BreedType(breed) => self.breed_type = *breed,
+            Choice::KeepMarks(marks) => self.keep_marks = marks.checked().unwrap_or(self.keep_marks),
         }
     }
 }

@@ -3,8 +3,8 @@
 use serde_json::Value;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{
-    BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, FreezerLife, PowderRule, Practice, RingRule,
-    Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+    BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, FreezerLife, KeepMarks, PowderRule, Practice,
+    RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -46,6 +46,8 @@ const LINES: &[&str] = &[
     r#"{"chose":{"breed-type":"suffolk"}}"#,
     r#"{"chose":{"breed-type":"meat"}}"#,
     r#"{"chose":{"breed-type":"fine-wool"}}"#,
+    r#"{"chose":{"keep-marks":{}}}"#,
+    r#"{"chose":{"keep-marks":{"hard-births":1,"lost":2,"turned-away":3,"barren":1,"years":7}}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -86,6 +88,14 @@ fn choices() -> Vec<Choice> {
         Choice::BreedType(BreedType::Suffolk),
         Choice::BreedType(BreedType::Meat),
         Choice::BreedType(BreedType::FineWool),
+        Choice::KeepMarks(KeepMarks::default()),
+        Choice::KeepMarks(KeepMarks {
+            hard_births: Some(1),
+            lost: Some(2),
+            turned_away: Some(3),
+            barren: Some(1),
+            years: Some(7),
+        }),
     ]
 }
 
@@ -107,6 +117,10 @@ fn every_choice_fits_the_schema_and_no_part_of_it_may_be_missing() {
         let whole: Value = serde_json::from_str(line).expect("an event");
         for place in objects(&whole, String::new()) {
             let Some(Value::Object(parts)) = whole.pointer(&place) else { continue };
+            // A farm need not mind every mark.
+            if place == "/chose/keep-marks" {
+                continue;
+            }
             for name in parts.keys() {
                 let mut less = whole.clone();
                 let parts = less.pointer_mut(&place).and_then(Value::as_object_mut);
@@ -155,6 +169,7 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::Rings(rings) => expected.rings = rings,
             Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
             Choice::BreedType(breed) => expected.breed_type = breed,
+            Choice::KeepMarks(marks) => expected.keep_marks = marks,
             Choice::FarmName(_)
             | Choice::System(_)
             | Choice::DayRule(_)
@@ -177,6 +192,9 @@ fn what_a_file_brings_out_of_bounds_changes_nothing() {
     }
     for days in [0, 1, 182] {
         practice.choose(&Choice::Rings(Rings { rule: RingRule::Own { days }, tails: true, ram_lambs: true }));
+    }
+    for from in [0, 31] {
+        practice.choose(&Choice::KeepMarks(KeepMarks { lost: Some(from), ..KeepMarks::default() }));
     }
     assert_eq!(practice, Practice::default());
 }

@@ -1,6 +1,8 @@
 //! The season in numbers.
 
 mod ahead;
+mod grown;
+mod record;
 
 use proptest::prelude::*;
 use yeanling_core::book::{Animal, Book, Cause, Event, LambId};

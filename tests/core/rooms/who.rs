@@ -92,7 +92,7 @@ const IN_CORE: &[Rule] = &[
         ],
     },
     Rule {
-        room: "src/core/spreadsheet.rs",
+        room: "src/core/spreadsheet",
         never: &[
             "crate::source",
             "crate::practice",

@@ -62,6 +62,12 @@ pub enum LifeRefusal {
         /// How many are allowed.
         most: u16,
     },
+    /// A mark for keeping or culling is set to none or to too much.
+    #[error("a mark is not between 1 and {most}")]
+    KeepMark {
+        /// The most.
+        most: u8,
+    },
     /// Its meat is withheld.
     #[error("withheld by {}", .0.product)]
     Withheld(Withheld),

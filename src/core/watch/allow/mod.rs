@@ -19,7 +19,7 @@ pub use stores::StoreRefusal;
 use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
 use crate::book::{Animal, Book, EntryId, Event, VigorScale};
 use crate::flock::Flock;
-use crate::practice::Choice;
+use crate::practice::{Choice, KeepMarks};
 use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
@@ -247,6 +247,9 @@ fn fact(
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
         Event::Chose(Choice::PowderRate(rate)) => {
             Strength::ON_A_LABEL.check(*rate).map(|_| ()).map_err(Refusal::from)
+        }
+        Event::Chose(Choice::KeepMarks(marks)) => {
+            marks.checked().map(|_| ()).ok_or(LifeRefusal::KeepMark { most: KeepMarks::MOST }.into())
         }
         Event::Chose(Choice::Rings(rings)) => rings.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(

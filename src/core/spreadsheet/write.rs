@@ -1,4 +1,4 @@
-//! A table as comma-separated values (RFC 4180), for any spreadsheet.
+//! Writes a table as comma-separated values, for any spreadsheet.
 //!
 //! Lines end in CRLF and the text begins with the mark by which spreadsheets know UTF-8. A cell of someone's own words
 //! that a spreadsheet would take for a formula is written behind an apostrophe, so that it stays text.

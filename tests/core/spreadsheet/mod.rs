@@ -1,0 +1,5 @@
+//! Tables written, and tables read.
+
+mod ewes;
+mod read;
+mod written;
