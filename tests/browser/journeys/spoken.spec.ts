@@ -44,7 +44,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
       - heading "Ewe 14 lambing" [level=1]
       - button "Ewe lamb"
       - button "Ram lamb"
-      - button "Not seen"
+      - button "Sex not seen"
       - button "Born dead"
   `);
   await phone.tap("Ewe lamb");
