@@ -81,11 +81,15 @@ test("everything of a birth has its name, its role and its state", async ({ page
   await phone.tap("All lambs born");
   await expect(page.getByRole("main")).toMatchAriaSnapshot(`
     - main:
-      - list:
-        - listitem:
-          - link /14a/
-          - button "Dipped, 14a"
-          - img /First milk: .* left of 24 hours/
+      - region "Now":
+        - heading "Now" [level=2]
+        - list:
+          - listitem:
+            - link /14a ewe lamb . 4.2 kg Dip the navel now/
+            - button "Dipped, 14a"
+            - button "why? Colostrum wanted"
+            - img /First milk. .* left of 24 hours/
+            - button "later…, 14a"
   `);
 });
 
