@@ -3,7 +3,7 @@
 use crate::parts::live;
 use crate::signals::prelude::*;
 
-use crate::browser::{look, panic, place};
+use crate::browser::{focus, look, panic, place};
 use crate::farm::Farm;
 use crate::parts::{Frame, Tab, TabBar, UndoBar};
 use crate::route::Screen;
@@ -18,6 +18,7 @@ const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 pub(crate) fn App() -> impl IntoView {
     panic::on_panic(words::BROKE, words::RELOAD);
     look::show(look::load());
+    focus::keep();
     let farm = Farm::open();
     provide_context(farm);
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));

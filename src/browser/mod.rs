@@ -4,6 +4,7 @@ pub mod badge;
 pub mod base;
 pub mod draft;
 pub mod files;
+pub mod focus;
 pub mod id;
 pub mod keep;
 pub mod local;

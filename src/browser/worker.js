@@ -4,16 +4,22 @@ const VERSION = "VERSION";
 const FILES = ["FILES"];
 const PREFIX = `yeanling ${registration.scope} `;
 const CACHE = PREFIX + VERSION;
+// The files that are named by their content; the page of this build loads them, and that of no other build does.
+const NAMED = FILES.filter((file) => /-[0-9a-f]{16}(_bg)?\.[a-z]+$/.test(file));
 
 // All files or none: one that fails, or comes as an error page, fails the install, and the old build stays.
 async function install() {
+  // A build that was taken back may still be in use: what it keeps is not touched.
   const known = await caches.has(CACHE);
+  if (known && (await ready())) return;
   const cache = await caches.open(CACHE);
   try {
     await Promise.all(FILES.map(async (file) => {
       const answer = await fetch(file, { cache: "reload" });
       const html = (answer.headers.get("content-type") ?? "").startsWith("text/html");
       if (!answer.ok || answer.redirected || html !== (file === "./")) throw new Error(`${file}: ${answer.status}`);
+      const page = html ? await answer.clone().text() : "";
+      if (html && !NAMED.every((name) => page.includes(name))) throw new Error("a page of another build");
       await cache.put(file, answer);
     }));
   } catch (error) {

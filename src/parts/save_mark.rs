@@ -1,4 +1,4 @@
-//! Whether what was noted is safe.
+//! Whether what was noted is safe, also for those who listen: a change of its words is read out.
 
 use super::live;
 use crate::signals::prelude::*;
@@ -39,7 +39,7 @@ pub fn SaveMark(
             <svg class="icon" viewBox="0 0 16 16" aria-hidden="true">
                 <path d=sign />
             </svg>
-            <span>{live(move || text.get().into_any())}</span>
+            <span role="status">{live(move || text.get().into_any())}</span>
         </span>
     }
 }

@@ -7,6 +7,7 @@ mod build;
 mod doctor;
 mod forecast_ratio;
 mod handbook;
+mod licenses;
 mod say;
 mod serve;
 mod shots;

@@ -155,9 +155,16 @@ fn check(page: &str) -> Result<()> {
             "index.html has an inline script"
         );
     }
+    let page = page.to_ascii_lowercase();
     ensure!(!page.contains("<style"), "index.html has an inline style sheet; put it into style/");
-    for sign in [" style=\"", " style='", " onclick=", " onload=", "javascript:"] {
-        ensure!(!page.contains(sign), "index.html has `{}`, which the content policy forbids", sign.trim());
+    ensure!(!page.contains("javascript:"), "index.html has a script in an address");
+    // What is called `style` or begins with `on` and is given a value, as in `onclick = "…"`.
+    let given = page.split('=').map(|before| before.trim_end().rsplit([' ', '\n', '\t', '"', '\'']).next());
+    for name in given.flatten() {
+        ensure!(
+            name != "style" && !name.starts_with("on"),
+            "index.html has `{name}=`, which the policy forbids"
+        );
     }
     Ok(())
 }
@@ -288,9 +295,55 @@ mod tests {
         assert_ne!(first, build.read(worker::NAME));
     }
 
+    /// Returns the directives of the policy that stands between `before` and `after` in `text`.
+    fn directives<'a>(text: &'a str, before: &str, after: &str) -> Vec<&'a str> {
+        let policy =
+            text.split_once(before).and_then(|(_, rest)| rest.split_once(after)).map(|(policy, _)| policy);
+        policy.expect("a policy").split(';').map(str::trim).collect()
+    }
+
+    #[test]
+    fn the_page_and_the_headers_hold_one_policy_and_it_is_this() {
+        let build = Build::new("policy", PAGE);
+        stamp(&build.0).expect("stamped");
+        let everywhere = [
+            "default-src 'none'",
+            "script-src 'self' 'wasm-unsafe-eval'",
+            "style-src 'self'",
+            "font-src 'self'",
+            "img-src 'self' data: blob:",
+            "media-src 'self' data: blob:",
+            "connect-src 'self'",
+            "manifest-src 'self'",
+            "worker-src 'self'",
+            "base-uri 'none'",
+            "form-action 'self'",
+        ];
+        let page = build.read("index.html");
+        assert_eq!(directives(&page, "http-equiv=\"Content-Security-Policy\" content=\"", "\">"), everywhere);
+        // A page cannot say who may frame it; only the host can.
+        let headers = build.read("_headers");
+        let by_the_host = [&everywhere[..], &["frame-ancestors 'none'"]].concat();
+        assert_eq!(directives(&headers, "/*\n  Content-Security-Policy: ", "\n"), by_the_host);
+        assert_eq!(
+            headers.matches("Content-Security-Policy").count(),
+            1,
+            "two policies would both hold: {headers}"
+        );
+    }
+
     #[test]
     fn a_page_that_the_policy_would_break_is_refused() {
-        for spoiled in ["<p style=\"color:red\">", "<style>p{}</style>", "<p onclick=\"go()\">"] {
+        let spoiled = [
+            "<p style=\"color:red\">",
+            "<p STYLE='color:red'>",
+            "<style>p{}</style>",
+            "<p onclick=\"go()\">",
+            "<img src=x onerror=go()>",
+            "<body\nonload = go()>",
+            "<a href=\"javascript:go()\">",
+        ];
+        for spoiled in spoiled {
             let build = Build::new("refused", &PAGE.replace("<body>", &format!("<body>{spoiled}")));
             assert!(stamp(&build.0).is_err(), "{spoiled}");
         }

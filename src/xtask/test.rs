@@ -4,7 +4,7 @@
 use crate::doctor::{self, Purpose};
 use crate::say::{complain, say};
 use crate::tools::{root, run, shown};
-use crate::{browser, build};
+use crate::{browser, build, licenses};
 use anyhow::{Context, Result, bail};
 use std::io::{BufRead, BufReader};
 use std::process::{Command, Stdio};
@@ -35,6 +35,7 @@ fn steps(counts: &mut Counts) -> Result<()> {
     timed("lints", || run(&mut cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"])))?;
     timed("tests", || count(&mut cargo(&["test", "--workspace"]), counts))?;
     timed("release build", || build::build(false).map(|_| ()))?;
+    timed("licenses", licenses::check)?;
     timed("browser journeys", || count(&mut browser::project("journeys")?, counts))?;
     if !browser::ALL_ENGINES {
         say("--- other engines: on Linux only");

@@ -16,8 +16,8 @@ const kinds: Record<string, string> = {
   ".woff2": "font/woff2",
 };
 
-/** What the host says instead of the file. */
-export type Answer = { status?: number; kind?: string; body: string };
+/** What the host says instead of the file; `cut` breaks the connection after half of what was promised. */
+export type Answer = { status?: number; kind?: string; body: string; cut?: boolean };
 
 export class Site {
   /** Answers by file name, such as "worker.js", in place of the build's files. */
@@ -35,6 +35,11 @@ export class Site {
       const kind = answer?.kind ?? kinds[extname(name)] ?? "text/plain";
       try {
         const body = answer?.body ?? (await readFile(join(dist, name)));
+        if (answer?.cut) {
+          response.writeHead(200, { "Content-Type": kind, "Content-Length": Buffer.byteLength(body) });
+          response.write(body.slice(0, body.length / 2), () => response.destroy());
+          return;
+        }
         response.writeHead(answer?.status ?? 200, { "Content-Type": kind, "Cache-Control": "no-cache" }).end(body);
       } catch {
         response.writeHead(404, { "Content-Type": "text/html" }).end("<p>not here");
@@ -50,12 +55,17 @@ export class Site {
     return readFile(join(dist, name), "utf8");
   }
 
-  /** Publishes a build that differs from the first in its version and, if given, in one more file to keep. */
-  async publishAnother(version: string, alsoKeep?: string): Promise<void> {
+  /** Publishes a build that differs from the first in its version. */
+  async publishAnother(version: string): Promise<void> {
     const worker = await this.file("worker.js");
-    let body = worker.replace(/VERSION = "[0-9a-f]+"/, `VERSION = "${version}"`);
-    if (alsoKeep) body = body.replace('FILES = [', `FILES = [${JSON.stringify(alsoKeep)},`);
-    this.instead.set("worker.js", { body });
+    this.instead.set("worker.js", { body: worker.replace(/VERSION = "[0-9a-f]+"/, `VERSION = "${version}"`) });
+  }
+
+  /** Returns the name of the file that the build's worker keeps and whose name begins and ends so. */
+  async kept(beginning: string, end = ""): Promise<string> {
+    const name = (await this.file("worker.js")).match(new RegExp(`"\\./(${beginning}[^"]*${end})"`))?.[1];
+    if (!name) throw new Error(`the worker keeps no ${beginning}`);
+    return name;
   }
 
   async close(): Promise<void> {

@@ -53,8 +53,28 @@ export async function workerVersion(page: Page): Promise<string> {
 
 /** The document must be no wider than the screen, or taps miss. */
 export async function fitsTheScreen(page: Page): Promise<void> {
-  const wider = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+  // Not `innerWidth`: a phone zooms out until all of a wider page is seen, and then says the page's width.
+  const wider = await page.evaluate(() => {
+    const { scrollWidth, clientWidth } = document.documentElement;
+    return scrollWidth - clientWidth;
+  });
   expect(wider, "CSS pixels by which the document is wider than the screen").toBeLessThanOrEqual(0);
+}
+
+/** Nothing that is written on this screen is cut off by what it stands in, or runs out of the button it stands on. */
+export async function nothingIsCut(page: Page): Promise<void> {
+  const cut = await page.evaluate(() =>
+    [...document.querySelectorAll<HTMLElement>("body *")].filter((one) => {
+      if (one instanceof SVGElement || !one.checkVisibility({ opacityProperty: true })) return false;
+      const { overflowX, overflowY } = getComputedStyle(one);
+      const cuts = (overflow: string) => ["hidden", "clip"].includes(overflow);
+      const low = one.scrollHeight > one.clientHeight + 1;
+      const narrow = one.scrollWidth > one.clientWidth + 1;
+      return (cuts(overflowY) && low) || ((cuts(overflowX) || one.matches("button, .button, .tab")) && narrow);
+    }).map((one) => `${one.className}: ${one.innerText}`),
+  );
+  expect(cut, "what is cut off").toEqual([]);
+  await fitsTheScreen(page);
 }
 
 /** Waits until nothing looks pressed any more: a button under the finger is faded for a moment, and no one reads it then. */
@@ -70,4 +90,12 @@ export async function accessible(page: Page): Promise<void> {
   const { violations } = await new AxeBuilder({ page }).withTags(tags).analyze();
   const broken = violations.map(({ id, nodes }) => `${id}: ${nodes.map((node) => node.html).join(" ")}`);
   expect(broken, "broken accessibility rules").toEqual([]);
+}
+
+/** Everything that the page shows now can be told from its ground. */
+export async function contrasting(page: Page): Promise<void> {
+  await settled(page);
+  const { violations } = await new AxeBuilder({ page }).withRules(["color-contrast"]).analyze();
+  const faint = violations.flatMap(({ nodes }) => nodes.map(({ html, failureSummary }) => `${html} ${failureSummary}`));
+  expect(faint, "what is too faint").toEqual([]);
 }

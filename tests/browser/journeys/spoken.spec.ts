@@ -1,0 +1,136 @@
+// What a screen reader is told: names and roles of what the main job uses, and what is read out by itself.
+import type { Locator } from "@playwright/test";
+import { Phone } from "../barn";
+import { expect, test } from "../watching";
+
+/** Whether a change of what stands here is read out by itself. */
+function isReadOut(one: Locator): Promise<boolean> {
+  return one.evaluate((one) => {
+    const regions = "[aria-live], [role=status], [role=alert], [role=log], [role=timer], output";
+    const region = one.closest(regions);
+    const live = region?.getAttribute("aria-live");
+    return region !== null && live !== "off" && (live !== null || region.getAttribute("role") !== "timer");
+  });
+}
+
+test("everything of a birth has its name, its role and its state", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await expect(page.locator("body")).toMatchAriaSnapshot(`
+    - main:
+      - link "Night"
+      - status: saved
+      - heading /\\d\\d:\\d\\d/ [level=1]
+      - link "Lambing"
+    - status
+    - navigation "screens":
+      - link "Watch"
+      - link "Flock"
+      - link "Figures"
+      - link "Hand over"
+      - link "More"
+  `);
+  await phone.tap("Lambing", page.locator(".thumb"));
+  await expect(page.getByRole("main")).toMatchAriaSnapshot(`
+    - main:
+      - link "Watch"
+      - heading "Who is lambing?" [level=1]
+      - textbox "Her tag"
+      - button "Dam unknown"
+  `);
+  await phone.lambing("14");
+  await expect(page.getByRole("main")).toMatchAriaSnapshot(`
+    - main:
+      - heading "Ewe 14 lambing" [level=1]
+      - button "Ewe lamb"
+      - button "Ram lamb"
+      - button "Sex not seen"
+      - button "Born dead"
+  `);
+  await phone.tap("Ewe lamb");
+  await phone.weigh("4.2");
+  await phone.tap("Sucked");
+  await expect(page.locator("body")).toMatchAriaSnapshot(`
+    - main:
+      - status: /saved/
+      - heading "Ewe 14 lambing" [level=1]
+      - group "What it is":
+        - button "Ewe lamb" [pressed]
+        - button "Ram lamb"
+        - button "Born dead"
+      - group "number pad":
+        - button "1"
+        - button "point"
+        - button "0"
+        - button "delete last digit"
+      - status: "4.2"
+      - group "Unit of weight":
+        - button "kg" [pressed]
+        - button "lb"
+      - group "Seen so far":
+        - button "Navel dipped"
+        - button "Up"
+        - button "Sucked" [pressed]
+      - group "Help at birth":
+        - button "No help"
+      - button "Next lamb"
+      - button "All lambs born"
+    - status: Sucked
+    - button "Undo"
+  `);
+  await phone.tap("All lambs born");
+  await expect(page.getByRole("main")).toMatchAriaSnapshot(`
+    - main:
+      - region "Now":
+        - heading "Now" [level=2]
+        - list:
+          - listitem:
+            - link /14a ewe lamb . 4.2 kg Dip the navel now/
+            - button "Dipped, 14a"
+            - button "why? Colostrum wanted"
+            - img /First milk. .* left of 24 hours/
+            - button "later…, 14a"
+  `);
+});
+
+test("what was noted and that it is safe is read out; a countdown is not", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  const noted = page.locator(".undo-bar > p");
+  expect(await isReadOut(noted), "the region stands there before there is anything to say").toBe(true);
+  await phone.lambing("31");
+  await phone.tap("Ewe lamb");
+  await expect(noted).toHaveText("Ewe lamb born");
+  await phone.saved();
+  expect(await isReadOut(page.locator(".save-mark > span"))).toBe(true);
+  await phone.tap("All lambs born");
+  const left = phone.row("31a").locator(".figure");
+  const before = await left.innerText();
+  expect(await isReadOut(left)).toBe(false);
+  await page.clock.fastForward("00:31:00");
+  await expect(left).not.toHaveText(before);
+
+  await page.evaluate(() => (location.hash = "#/night"));
+  const timer = page.getByRole("timer");
+  await expect(timer).toBeVisible();
+  expect(await isReadOut(timer.locator(".figure")), "minutes to the next duty").toBe(false);
+  expect(await isReadOut(page.locator(".night-top > span")), "the time of day").toBe(false);
+});
+
+test("an alarm is read out from a region that was there before it", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("31");
+  await phone.tap("Ewe lamb");
+  await phone.tap("All lambs born");
+  await phone.saved();
+  await phone.tap("Night");
+  await phone.tap("Arm the alarm");
+  const ring = await page.locator("main > .page-body > [role=alert]").elementHandle();
+  expect(await ring?.evaluate((ring) => ring.children.length), "nothing rings").toBe(0);
+  await page.clock.fastForward("00:31:00");
+  await expect(page.getByRole("alert").getByRole("button", { name: /31a/ })).toBeVisible();
+  expect(await ring?.evaluate((ring) => ring.isConnected && ring.children.length > 0), "the same region").toBe(true);
+});
