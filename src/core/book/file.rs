@@ -14,6 +14,7 @@ use sha2::{Digest, Sha256};
 
 use super::entry::compact;
 use super::{Book, DeviceId, Entry, EntryId};
+use crate::inert::told;
 use crate::units::Moment;
 
 /// What the field `format` says.
@@ -165,7 +166,7 @@ pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
     let parts: Parts<'_> = object(whole).ok_or(FileError::OtherFormat { given: None })?;
     let format: Option<Cow<'_, str>> = value(parts.format);
     if format.as_deref() != Some(FORMAT) {
-        return Err(FileError::OtherFormat { given: format.map(|given| given.chars().take(60).collect()) });
+        return Err(FileError::OtherFormat { given: format.map(|given| told(&given, 60)) });
     }
     let version: u64 = value(parts.version).ok_or(FileError::Part { part: "version" })?;
     if version > VERSION {
@@ -198,7 +199,7 @@ fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
             return Err(FileError::Entry { number, why: "not an object".to_owned() });
         }
         let entry: Entry = serde_json::from_str(line.get())
-            .map_err(|error| FileError::Entry { number, why: error.to_string() })?;
+            .map_err(|error| FileError::Entry { number, why: told(&error.to_string(), 200) })?;
         if let Some(earlier) = seen.insert(entry.id, entries.len())
             && entries.get(earlier) != Some(&entry)
         {

@@ -47,7 +47,7 @@ fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
     let mut parent: BTreeMap<Animal, Animal> = BTreeMap::new();
     for line in standing.iter().filter(|line| !line.struck) {
         if let Event::SameAnimal { keep, also } = line.event {
-            let (keep, also) = (top(&parent, *keep), top(&parent, *also));
+            let (keep, also) = (top(&mut parent, *keep), top(&mut parent, *also));
             let alike =
                 matches!((keep, also), (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_)));
             if alike && keep != also {
@@ -55,7 +55,8 @@ fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
             }
         }
     }
-    parent.keys().map(|animal| (*animal, top(&parent, *animal))).collect()
+    let joined: Vec<Animal> = parent.keys().copied().collect();
+    joined.into_iter().map(|animal| (animal, top(&mut parent, animal))).collect()
 }
 
 /// Says whether the animal that this line may bring in is read under its own id.
@@ -308,10 +309,15 @@ fn die(flock: &mut Flock, animal: Animal, death: Death) {
     }
 }
 
-/// Follows a chain to its end.
-pub(super) fn top<T: Copy + Ord>(up: &BTreeMap<T, T>, mut from: T) -> T {
-    while let Some(next) = up.get(&from) {
-        from = *next;
+/// Follows a chain to its end, and ties all on the way to that, so that a file of one long chain costs no more than any.
+pub(super) fn top<T: Copy + Ord>(up: &mut BTreeMap<T, T>, from: T) -> T {
+    let mut end = from;
+    while let Some(next) = up.get(&end) {
+        end = *next;
     }
-    from
+    let mut here = from;
+    while let Some(next) = up.get_mut(&here).filter(|next| **next != end) {
+        here = std::mem::replace(next, end);
+    }
+    end
 }
