@@ -22,13 +22,14 @@ pub(crate) struct Phone {
     count: u128,
     entries: Vec<Entry>,
     at: Moment,
+    noted: Moment,
 }
 
 impl Phone {
     /// A phone of this number, whose ids are its own.
     pub(crate) fn new(device: u128) -> Self {
         let at = Moment::from_unix_milliseconds(BEGAN, -300);
-        Self { device, count: 0, entries: Vec::new(), at }
+        Self { device, count: 0, entries: Vec::new(), at, noted: at }
     }
 
     /// Notes so many entries of lambings, and returns them.
@@ -141,7 +142,8 @@ impl Phone {
             (u128::from(milliseconds) << 80) | (0x7000_8000_u128 << 48) | (self.device << 32) | self.count;
         let id = EntryId::from_uuid(Uuid::from_u128(id));
         let device = DeviceId::from_uuid(Uuid::from_u128((0x019c_0000_0000_7000_8000 << 48) | self.device));
-        let noted = self.at + TimeDelta::milliseconds(i64::try_from(self.count % 1000).unwrap_or_default());
+        self.noted = self.at.max(self.noted + TimeDelta::milliseconds(1));
+        let noted = self.noted;
         self.entries.push(Entry { id, device, noted, at: self.at, event });
         id
     }

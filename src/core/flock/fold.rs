@@ -68,7 +68,8 @@ fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
 /// Takes the farm's choices over in the order in which they were noted: a choice is made when it is written, and a
 /// phone whose clock was wrong must not hold on to an old one.
 fn choose(flock: &mut Flock, standing: &[Standing<'_>]) {
-    let mut lines: Vec<_> = standing.iter().filter(|line| !line.struck).collect();
+    let is_choice = |line: &&Standing<'_>| !line.struck && matches!(line.event, Event::Chose(_));
+    let mut lines: Vec<_> = standing.iter().filter(is_choice).collect();
     lines.sort_unstable_by_key(|line| (line.entry.noted, line.entry.id));
     for line in lines {
         if let Event::Chose(choice) = line.event {
