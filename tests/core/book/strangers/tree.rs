@@ -75,9 +75,9 @@ pub(super) enum Tree {
     /// A value, as its JSON.
     Leaf(String),
     /// A list.
-    List(Vec<Tree>),
+    List(Vec<Self>),
     /// Fields, each with its name as JSON; a name may come twice.
-    Fields(Vec<(String, Tree)>),
+    Fields(Vec<(String, Self)>),
 }
 
 impl Tree {
