@@ -5,6 +5,7 @@
 
 use chrono::{Datelike, Timelike};
 
+use crate::inert::turns_text;
 use crate::units::{Moment, TimeDelta};
 
 /// One alarm. The texts are for people and may hold anything; what a calendar cannot hold is left out.
@@ -56,7 +57,10 @@ pub fn write(alarms: &[Alarm], stamp: Moment) -> String {
         line(&format!("DTEND:{}", utc(alarm.at + SHOWN_FOR)));
         line(&format!("SUMMARY:{}", escaped(&alarm.summary)));
         line(&format!("DESCRIPTION:{description}"));
-        line(&format!("URL:{}", alarm.url.replace(|c: char| c.is_control() || c == ' ', "")));
+        line(&format!(
+            "URL:{}",
+            alarm.url.replace(|c: char| c.is_control() || c == ' ' || turns_text(c), "")
+        ));
         line("TRANSP:TRANSPARENT");
         line("BEGIN:VALARM");
         line("ACTION:DISPLAY");
@@ -84,7 +88,7 @@ fn escaped(text: &str) -> String {
             '\\' | ';' | ',' => out.extend(['\\', c]),
             '\n' => out.push_str("\\n"),
             '\t' => out.push(c),
-            _ if c.is_control() => {}
+            _ if c.is_control() || turns_text(c) => {}
             _ => out.push(c),
         }
     }

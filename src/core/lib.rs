@@ -10,6 +10,7 @@ pub mod book;
 pub mod calendar;
 pub mod figures;
 pub mod flock;
+mod inert;
 pub mod practice;
 pub mod reckon;
 pub mod source;

@@ -1,9 +1,8 @@
 //! `cargo xtask bench`: what the app weighs and what it asks of a hand, one `name value unit` a line.
 //!
 //! Nothing but such lines goes to standard output.
-use crate::forecast_ratio::forecast_ratio;
 use crate::say::say;
-use crate::watch_ratio::watch_ratio;
+use crate::tools::root;
 use crate::{browser, build, handbook, worker};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
@@ -12,14 +11,22 @@ use std::io::{Write, stderr};
 use std::path::Path;
 use std::process::{Command, Stdio};
 
-/// Builds, weighs, counts the checks of published figures, then passes on what the project `bench` measures in the browser.
+/// Builds, weighs, measures the core, counts the checks of published figures, then passes on what the
+/// project `bench` measures in the browser.
 pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
-    say(&format!("watch_ratio_10k {:.2} times", watch_ratio()));
-    say(&format!("forecast_1000_ratio {:.2} times", forecast_ratio()?));
+    measure(&mut optimized())?;
     handbook::figures()?;
     if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
+}
+
+/// Returns `xtask measure` in a build of its own: a ratio of unoptimized code says nothing.
+fn optimized() -> Command {
+    let mut command = Command::new("cargo");
+    command.args(["run", "--quiet", "--profile", "measure", "--package", "xtask", "--features", "measure"]);
+    command.args(["--", "measure"]).current_dir(root());
+    command
 }
 
 /// Prints the weight of the wasm, and of all that a first visit loads: every file that the worker keeps, and itself.
@@ -71,7 +78,7 @@ fn measure(command: &mut Command) -> Result<()> {
         }
     }
     if !output.status.success() {
-        bail!("the browser measurements failed");
+        bail!("the measurements failed");
     }
     Ok(())
 }

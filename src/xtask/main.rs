@@ -5,18 +5,27 @@ mod bench;
 mod browser;
 mod build;
 mod doctor;
+mod fold_growth;
 mod forecast_ratio;
 mod handbook;
 mod licenses;
+mod load_ratio;
+mod made_up_book;
+mod measure;
+#[cfg(feature = "measure")]
+mod merge_ratio;
+mod quickest;
 mod say;
 mod serve;
 mod shots;
 mod soak;
 mod stamp;
+mod stranger;
 mod test;
 mod tools;
 mod watch_ratio;
 mod worker;
+mod year_ratio;
 
 use anyhow::{Result, bail};
 use say::{complain, say};
@@ -28,11 +37,12 @@ cargo xtask COMMAND
   serve [--port 8080] [--quick] [--no-build]
                    build, then serve the app at a local address
   test             format, lints, tests, the release build, journeys in real browsers
-  soak             what takes long: each browser killed 50 times, and nothing that was saved is lost
   build [--quick]  the finished app in dist/ (a fast debugging build in dist-quick/)
   bench            what the app weighs and asks for, one `name value unit` a line
+  soak             what is too long for every day: a million files from strangers, each browser killed 50 times
   shots            a picture of every screen, in target/shots/
   doctor [--fix]   what is missing on this machine and how to get it
+  measure          the ratios that bench prints; bench calls it, optimized
   stamp DIR        the last step of a build; Trunk calls it";
 
 fn main() -> ExitCode {
@@ -42,9 +52,10 @@ fn main() -> ExitCode {
     let outcome = match command {
         "serve" => serve::serve(rest),
         "test" => flags(rest, []).and_then(|[]| test::test()),
-        "soak" => flags(rest, []).and_then(|[]| soak::soak()),
         "build" => flags(rest, ["--quick"]).and_then(|[quick]| build::build(quick).map(|_| ())),
         "bench" => flags(rest, []).and_then(|[]| bench::bench()),
+        "soak" => flags(rest, []).and_then(|[]| soak::soak()),
+        "measure" => flags(rest, []).and_then(|[]| measure::measure()),
         "shots" => flags(rest, []).and_then(|[]| shots::shots()),
         "doctor" => flags(rest, ["--fix"]).and_then(|[fix]| doctor::doctor(fix)),
         "stamp" => stamp::command(rest),

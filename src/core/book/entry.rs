@@ -37,12 +37,13 @@ struct Written<'a, E: Serialize> {
 
 #[derive(Deserialize)]
 #[serde(deny_unknown_fields)]
-struct Read {
+struct Read<'a> {
     id: EntryId,
     device: DeviceId,
     noted: Moment,
     at: Moment,
-    event: Box<RawValue>,
+    #[serde(borrow)]
+    event: &'a RawValue,
 }
 
 impl Serialize for Entry {
@@ -74,20 +75,25 @@ impl<'de> Deserialize<'de> for Entry {
 }
 
 /// Returns JSON without the white space between its tokens; what stands inside a string stays.
-pub(super) fn compact(json: &str) -> String {
+fn compact(json: &str) -> String {
     let mut out = String::with_capacity(json.len());
-    let mut in_string = false;
-    let mut escaped = false;
-    for c in json.chars() {
-        if in_string {
-            in_string = escaped || c != '"';
-            escaped = c == '\\' && !escaped;
-        } else if matches!(c, ' ' | '\n' | '\r' | '\t') {
-            continue;
-        } else {
-            in_string = c == '"';
-        }
-        out.push(c);
-    }
+    pieces(json, |piece| out.push_str(piece));
     out
+}
+
+/// Gives out JSON piece by piece, without the white space between its tokens; what stands inside a string stays.
+pub(super) fn pieces<'a>(json: &'a str, mut give: impl FnMut(&'a str)) {
+    let (mut from, mut in_string, mut escaped) = (0, false, false);
+    for (at, byte) in json.bytes().enumerate() {
+        if in_string {
+            in_string = escaped || byte != b'"';
+            escaped = byte == b'\\' && !escaped;
+        } else if matches!(byte, b' ' | b'\n' | b'\r' | b'\t') {
+            give(&json[from..at]);
+            from = at + 1;
+        } else {
+            in_string = byte == b'"';
+        }
+    }
+    give(&json[from..]);
 }

@@ -12,8 +12,9 @@ use serde::Deserialize;
 use serde_json::value::RawValue;
 use sha2::{Digest, Sha256};
 
-use super::entry::compact;
+use super::entry::pieces;
 use super::{Book, DeviceId, Entry, EntryId};
+use crate::inert::told;
 use crate::units::Moment;
 
 /// What the field `format` says.
@@ -140,11 +141,11 @@ pub fn write(book: &Book, made: Moment, device: DeviceId) -> String {
         let line = serde_json::to_string(entry).unwrap_or_default();
         let _ = write!(lines, "{}{line}", if number == 0 { "\n" } else { ",\n" });
     }
-    let digest = digest(&format!("[{}]", lines.replace('\n', "")));
-    let count = book.len();
+    let entries = format!("[{lines}\n]");
+    let (count, digest) = (book.len(), digest(&entries));
     format!(
         "{{\"format\":\"{FORMAT}\",\"version\":{VERSION},\"made\":\"{made}\",\"device\":\"{device}\",\
-         \"count\":{count},\"digest\":\"{digest}\",\"entries\":[{lines}\n]}}\n"
+         \"count\":{count},\"digest\":\"{digest}\",\"entries\":{entries}}}\n"
     )
 }
 
@@ -161,11 +162,10 @@ pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
     if text.is_empty() {
         return Err(FileError::Empty);
     }
-    let whole: &RawValue = serde_json::from_str(text).map_err(|error| not_json(text, &error))?;
-    let parts: Parts<'_> = object(whole).ok_or(FileError::OtherFormat { given: None })?;
+    let parts = parts(text)?;
     let format: Option<Cow<'_, str>> = value(parts.format);
     if format.as_deref() != Some(FORMAT) {
-        return Err(FileError::OtherFormat { given: format.map(|given| given.chars().take(60).collect()) });
+        return Err(FileError::OtherFormat { given: format.map(|given| told(&given, 60)) });
     }
     let version: u64 = value(parts.version).ok_or(FileError::Part { part: "version" })?;
     if version > VERSION {
@@ -183,10 +183,21 @@ pub fn read(bytes: &[u8]) -> Result<BookFile, FileError> {
     if u64::try_from(lines.len()) != Ok(said) {
         return Err(FileError::Count { said, found: lines.len() });
     }
-    if digest(&compact(raw.get())) != sealed {
+    if digest(raw.get()) != sealed {
         return Err(FileError::Digest);
     }
     Ok(BookFile { made, device, entries: entries(&lines)? })
+}
+
+/// Parts the document, going through it once when it is well; what is wrong with it is looked for only when it is not.
+fn parts(text: &str) -> Result<Parts<'_>, FileError> {
+    if text.starts_with('{')
+        && let Ok(parts) = serde_json::from_str(text)
+    {
+        return Ok(parts);
+    }
+    let _: &RawValue = serde_json::from_str(text).map_err(|error| not_json(text, &error))?;
+    Err(FileError::OtherFormat { given: None })
 }
 
 fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
@@ -198,7 +209,7 @@ fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
             return Err(FileError::Entry { number, why: "not an object".to_owned() });
         }
         let entry: Entry = serde_json::from_str(line.get())
-            .map_err(|error| FileError::Entry { number, why: error.to_string() })?;
+            .map_err(|error| FileError::Entry { number, why: told(&error.to_string(), 200) })?;
         if let Some(earlier) = seen.insert(entry.id, entries.len())
             && entries.get(earlier) != Some(&entry)
         {
@@ -211,11 +222,6 @@ fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
 
 fn value<'a, T: Deserialize<'a>>(raw: Option<&'a RawValue>) -> Option<T> {
     raw.and_then(|raw| serde_json::from_str(raw.get()).ok())
-}
-
-/// Reads an object by the names of its parts; serde alone would also take an array, by their order.
-fn object<'a, T: Deserialize<'a>>(raw: &'a RawValue) -> Option<T> {
-    raw.get().starts_with('{').then_some(raw).and_then(|raw| value(Some(raw)))
 }
 
 /// A file that stops within a character is cut short; any other fault is no text.
@@ -238,9 +244,12 @@ fn not_json(text: &str, error: &serde_json::Error) -> FileError {
     }
 }
 
+/// Returns the digest of entries, whatever white space lies between them.
 fn digest(entries: &str) -> String {
+    let mut hasher = Sha256::new();
+    pieces(entries, |piece| hasher.update(piece));
     let mut text = String::from("sha256-");
-    for byte in Sha256::digest(entries.as_bytes()) {
+    for byte in hasher.finalize() {
         let _ = write!(text, "{byte:02x}");
     }
     text

@@ -8,28 +8,28 @@ use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
     group, keep, life, litter, pen, stores,
 };
-use crate::book::{Animal, Book, Event, EweId, LambId, Standing, standing};
+use crate::book::{Animal, Book, Event, EweId, LambId, Life, Standing, standing};
 
 /// Returns the flock that this book makes.
 #[must_use]
 pub fn fold(book: &Book) -> Flock {
     let standing = standing(book);
-    let mut flock = Flock { same: same_animals(&standing), ..Flock::default() };
+    let sorted = Sorted::of(&standing);
+    let mut flock = Flock { same: same_animals(&sorted.joins), ..Flock::default() };
     let mut beside = Vec::new();
     // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
-    let (stays, joined): (Vec<_>, Vec<_>) =
-        standing.iter().filter(|line| !line.struck).partition(|line| is_own(&flock, line));
+    let (stays, joined): (Vec<_>, Vec<_>) = sorted.comers.into_iter().partition(|line| is_own(&flock, line));
     for line in stays.into_iter().chain(joined) {
         bring_in(&mut flock, &mut beside, line);
     }
-    life::keep_ewes(&mut flock, &standing);
+    life::keep_ewes(&mut flock, &sorted.kept);
     for line in standing.iter().filter(|line| !line.struck) {
         tell(&mut flock, line);
     }
     life::carry_tags(&mut flock);
-    choose(&mut flock, &standing);
+    choose(&mut flock, sorted.choices);
     litter::make(&mut flock, &beside);
-    for line in standing.iter().filter(|line| !line.struck) {
+    for line in sorted.all_born {
         if let Event::AllBorn { lamb } = line.event {
             let id = flock.lamb(*lamb).map(|lamb| lamb.litter);
             if let Some(litter) = id.and_then(|id| flock.litters.get_mut(&id)) {
@@ -44,12 +44,56 @@ pub fn fold(book: &Book) -> Flock {
     flock
 }
 
+/// The few lines that are read apart from all others, in the order in which they happened, found in one pass: a large
+/// book is far from the processor, and each pass over it fetches it anew.
+#[derive(Default)]
+struct Sorted<'a> {
+    /// What brings an animal, a pen, a group or colostrum in.
+    comers: Vec<&'a Standing<'a>>,
+    joins: Vec<&'a Standing<'a>>,
+    choices: Vec<&'a Standing<'a>>,
+    all_born: Vec<&'a Standing<'a>>,
+    kept: Vec<&'a Standing<'a>>,
+}
+
+impl<'a> Sorted<'a> {
+    fn of(standing: &'a [Standing<'a>]) -> Self {
+        let mut sorted = Self::default();
+        for line in standing.iter().filter(|line| !line.struck) {
+            if brings(line.event) {
+                sorted.comers.push(line);
+            } else if matches!(line.event, Event::SameAnimal { .. }) {
+                sorted.joins.push(line);
+            } else if matches!(line.event, Event::Chose(_)) {
+                sorted.choices.push(line);
+            } else if matches!(line.event, Event::AllBorn { .. }) {
+                sorted.all_born.push(line);
+            } else if matches!(line.event, Event::Life(Life::KeptAsEwe { .. })) {
+                sorted.kept.push(line);
+            }
+        }
+        sorted
+    }
+}
+
+/// Says whether [`bring_in`] has something to do.
+const fn brings(event: &Event) -> bool {
+    matches!(
+        event,
+        Event::EweCame { .. }
+            | Event::LambBorn { .. }
+            | Event::PenMade { .. }
+            | Event::GroupFormed { .. }
+            | Event::ColostrumFrozen { .. }
+    )
+}
+
 /// Returns which animal each joined record is read as; a join that would close a circle is passed over.
-fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
+fn same_animals(joins: &[&Standing<'_>]) -> BTreeMap<Animal, Animal> {
     let mut parent: BTreeMap<Animal, Animal> = BTreeMap::new();
-    for line in standing.iter().filter(|line| !line.struck) {
+    for line in joins {
         if let Event::SameAnimal { keep, also } = line.event {
-            let (keep, also) = (top(&parent, *keep), top(&parent, *also));
+            let (keep, also) = (top(&mut parent, *keep), top(&mut parent, *also));
             let alike =
                 matches!((keep, also), (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_)));
             if alike && keep != also {
@@ -57,7 +101,8 @@ fn same_animals(standing: &[Standing<'_>]) -> BTreeMap<Animal, Animal> {
             }
         }
     }
-    parent.keys().map(|animal| (*animal, top(&parent, *animal))).collect()
+    let joined: Vec<Animal> = parent.keys().copied().collect();
+    joined.into_iter().map(|animal| (animal, top(&mut parent, animal))).collect()
 }
 
 /// Says whether the animal that this line may bring in is read under its own id.
@@ -68,8 +113,7 @@ fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
 
 /// Takes the farm's choices over in the order in which they were noted: a choice is made when it is written, and a
 /// phone whose clock was wrong must not hold on to an old one.
-fn choose(flock: &mut Flock, standing: &[Standing<'_>]) {
-    let mut lines: Vec<_> = standing.iter().filter(|line| !line.struck).collect();
+fn choose(flock: &mut Flock, mut lines: Vec<&Standing<'_>>) {
     lines.sort_unstable_by_key(|line| (line.entry.noted, line.entry.id));
     for line in lines {
         if let Event::Chose(choice) = line.event {
@@ -304,10 +348,15 @@ fn die(flock: &mut Flock, animal: Animal, death: Death) {
     }
 }
 
-/// Follows a chain to its end.
-pub(super) fn top<T: Copy + Ord>(up: &BTreeMap<T, T>, mut from: T) -> T {
-    while let Some(next) = up.get(&from) {
-        from = *next;
+/// Follows a chain to its end, and ties all on the way to that, so that a file of one long chain costs no more than any.
+pub(super) fn top<T: Copy + Ord>(up: &mut BTreeMap<T, T>, from: T) -> T {
+    let mut end = from;
+    while let Some(next) = up.get(&end) {
+        end = *next;
     }
-    from
+    let mut here = from;
+    while let Some(next) = up.get_mut(&here).filter(|next| **next != end) {
+        here = std::mem::replace(next, end);
+    }
+    end
 }

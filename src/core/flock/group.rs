@@ -251,7 +251,8 @@ fn end(stay: &mut GroupStay, line: &Standing<'_>) {
 }
 
 fn take_out(group: &mut Group, line: &Standing<'_>) {
-    for ram in group.rams.iter_mut().filter(|ram| ram.out.is_none()) {
+    // All went out at the last time, so those that are in came since.
+    for ram in group.rams.iter_mut().rev().take_while(|ram| ram.out.is_none()) {
         ram.out = Some(line.at);
         ram.out_by = Some(line.entry.id);
     }

@@ -7,8 +7,10 @@ use crate::book::{Animal, Event, Life, Standing};
 
 /// Keeps every line, and for each animal which lines are about it; a lamb's birth is a line of the lamb and its dam.
 pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
+    flock.lines.reserve_exact(standing.len());
+    let mut animals: Vec<Animal> = Vec::new();
     for (index, line) in standing.iter().enumerate() {
-        let mut animals: Vec<Animal> = line.event.animals().collect();
+        animals.extend(line.event.animals());
         if matches!(line.event, Event::EweCame { .. } | Event::Life(Life::KeptAsEwe { .. })) {
             animals.push(Animal::Ewe(line.entry.id.as_ewe()));
         }
@@ -17,10 +19,12 @@ pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
             let dam = flock.lamb(line.entry.id.as_lamb()).and_then(|lamb| lamb.dam);
             animals.extend(dam.map(Animal::Ewe));
         }
-        let mut animals: Vec<Animal> = animals.into_iter().map(|animal| flock.one(animal)).collect();
+        for animal in &mut animals {
+            *animal = flock.one(*animal);
+        }
         animals.sort_unstable();
         animals.dedup();
-        for animal in animals {
+        for animal in animals.drain(..) {
             flock.of.entry(animal).or_default().push(index);
         }
         let made = matches!(line.event, Event::PenMade { .. }).then(|| line.entry.id.as_pen());

@@ -143,8 +143,8 @@ impl Flock {
 }
 
 /// Brings in a ewe that was a lamb here; once the lambs are in.
-pub(super) fn keep_ewes(flock: &mut Flock, standing: &[Standing<'_>]) {
-    for line in standing.iter().filter(|line| !line.struck) {
+pub(super) fn keep_ewes(flock: &mut Flock, kept: &[&Standing<'_>]) {
+    for line in kept {
         let Event::Life(Life::KeptAsEwe { lamb }) = line.event else { continue };
         let Animal::Lamb(lamb) = flock.one(Animal::Lamb(*lamb)) else { continue };
         let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { continue };

@@ -140,11 +140,11 @@ pub(super) fn make(flock: &mut Flock, beside: &[(LambId, LambId)]) {
 fn mates(beside: &[(LambId, LambId)]) -> BTreeMap<LambId, LambId> {
     let mut up: BTreeMap<LambId, LambId> = BTreeMap::new();
     for (one, other) in beside {
-        let (one, other) = (top(&up, *one), top(&up, *other));
+        let (one, other) = (top(&mut up, *one), top(&mut up, *other));
         if one != other {
             up.insert(one.max(other), one.min(other));
         }
     }
     let named = beside.iter().flat_map(|(one, other)| [*one, *other]);
-    named.map(|lamb| (lamb, top(&up, lamb))).collect()
+    named.map(|lamb| (lamb, top(&mut up, lamb))).collect()
 }

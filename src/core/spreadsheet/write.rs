@@ -1,10 +1,12 @@
 //! Writes a table as comma-separated values, for any spreadsheet.
 //!
 //! Lines end in CRLF and the text begins with the mark by which spreadsheets know UTF-8. A cell of someone's own words
-//! that a spreadsheet would take for a formula is written behind an apostrophe, so that it stays text.
+//! that a spreadsheet would take for a formula is written behind an apostrophe, so that it stays text; what would turn the
+//! direction of the line, or is no text at all, is left out.
 
 use chrono::{Datelike, NaiveDate, Timelike};
 
+use crate::inert::turns_text;
 use crate::units::Moment;
 
 /// One cell.
@@ -60,11 +62,17 @@ fn date(day: NaiveDate) -> String {
     format!("{:04}-{:02}-{:02}", day.year(), day.month(), day.day())
 }
 
-/// What a spreadsheet may take for the beginning of a formula.
-const FORMULA: [char; 6] = ['=', '+', '-', '@', '\t', '\r'];
+/// What a spreadsheet may take for the beginning of a formula; the wide forms where Chinese or Japanese is typed.
+const FORMULA: [char; 8] = ['=', '+', '-', '@', '\u{ff1d}', '\u{ff0b}', '\u{ff0d}', '\u{ff20}'];
+
+/// White space that no one begins a text with.
+const ODD_START: [char; 3] = ['\t', '\r', '\n'];
 
 fn defused(text: &str) -> String {
-    if text.starts_with(FORMULA) { format!("'{text}") } else { text.to_owned() }
+    let acts = |c: char| turns_text(c) || (c.is_control() && !ODD_START.contains(&c));
+    let text = text.replace(acts, "");
+    let seen = text.trim_start_matches(|c: char| c.is_whitespace() || c == '\u{feff}');
+    if seen.starts_with(FORMULA) || text.starts_with(ODD_START) { format!("'{text}") } else { text }
 }
 
 fn quoted(text: &str) -> String {

@@ -24,7 +24,7 @@ fn small() -> Book {
 
 /// A file whose parts are as given; a part without a value is left out.
 #[derive(Clone)]
-struct Parts {
+pub(super) struct Parts {
     format: Option<String>,
     version: Option<String>,
     made: Option<String>,
@@ -36,7 +36,7 @@ struct Parts {
 
 impl Parts {
     /// The parts of a whole file with these entries, each given as JSON.
-    fn of(lines: &[String]) -> Self {
+    pub(super) fn of(lines: &[String]) -> Self {
         let entries = format!("[{}]", lines.join(","));
         Self {
             format: Some(format!("{FORMAT:?}")),
@@ -49,7 +49,7 @@ impl Parts {
         }
     }
 
-    fn text(&self) -> String {
+    pub(super) fn text(&self) -> String {
         let parts = [
             ("format", &self.format),
             ("version", &self.version),

@@ -7,6 +7,7 @@ mod file;
 mod forms;
 mod laws;
 mod schema;
+mod strangers;
 
 use yeanling_core::book::{Book, DeviceId, Entry};
 use yeanling_core::units::Moment;
