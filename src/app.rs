@@ -107,6 +107,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::Race(_)
                     | Screen::Stores
                     | Screen::Medicines
+                    | Screen::Weighing
                     | Screen::Year
             )
         }),

@@ -52,6 +52,8 @@ pub enum Screen {
     Stores,
     /// The medicine record.
     Medicines,
+    /// Lamb after lamb over the scales.
+    Weighing,
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -115,6 +117,7 @@ impl Screen {
             ["race", id] => id.parse().map_or(Self::Lost, Self::Race),
             ["stores"] => Self::Stores,
             ["medicines"] => Self::Medicines,
+            ["weighing"] => Self::Weighing,
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -148,6 +151,7 @@ impl Screen {
             Self::Race(id) => format!("#/race/{id}"),
             Self::Stores => "#/stores".to_owned(),
             Self::Medicines => "#/medicines".to_owned(),
+            Self::Weighing => "#/weighing".to_owned(),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -186,6 +190,7 @@ mod tests {
             Screen::Race(GroupId::from_uuid(id)),
             Screen::Stores,
             Screen::Medicines,
+            Screen::Weighing,
             Screen::Year,
             Screen::Night,
         ] {

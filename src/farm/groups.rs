@@ -1,6 +1,8 @@
 //! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
-use yeanling_core::book::{Entry, EntryId, Event, EweId, GroupId};
+use yeanling_core::book::{Animal, Entry, EntryId, Event, EweId, GroupId, Life};
+use yeanling_core::flock::fold;
+use yeanling_core::spreadsheet::NewEwe;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{self, Refusal};
 
@@ -62,6 +64,46 @@ impl Farm {
         let only = if let [one] = entries.as_slice() { Some(one.id) } else { None };
         self.take_all(entries);
         self.last.set(only);
+        Ok(())
+    }
+
+    /// Takes ewes of a table in, each with what is known of her, in one piece.
+    ///
+    /// # Errors
+    /// One of them may not be noted: her tag and the reason. Nothing has changed then.
+    pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<(), (String, Refusal)> {
+        let now = now::now();
+        let mut noted = self.peek(|ground| ground.book.next_noted(now));
+        let mut entry = |event: Event| {
+            let entry = Entry { id: id::new_entry(now), device: self.device, noted, at: now, event };
+            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
+            entry
+        };
+        let came: Vec<Entry> =
+            ewes.iter().map(|ewe| entry(Event::EweCame { tag: Some(ewe.tag.clone()) })).collect();
+        // What is said of a ewe can only be checked where she is: in a book that has them all.
+        let mut book = self.peek(|ground| ground.book.clone());
+        let before = self.peek(|ground| ground.flock.clone());
+        for (one, ewe) in came.iter().zip(ewes) {
+            watch::allow(&before, &book, &one.event, now, now)
+                .map_err(|refusal| (ewe.tag.clone(), refusal))?;
+        }
+        book.union(came.iter().cloned());
+        let flock = fold(&book);
+        let mut told: Vec<Entry> = Vec::new();
+        for (one, new) in came.iter().zip(ewes) {
+            let ewe = one.id.as_ewe();
+            let described = (new.born.is_some() || new.breed.is_some())
+                .then(|| Event::Life(Life::Described { ewe, born: new.born, breed: new.breed.clone() }));
+            let remarked = new.remark.clone().map(|text| Event::Remarked { animal: Animal::Ewe(ewe), text });
+            for event in described.into_iter().chain(remarked) {
+                watch::allow(&flock, &book, &event, now, now)
+                    .map_err(|refusal| (new.tag.clone(), refusal))?;
+                told.push(entry(event));
+            }
+        }
+        self.take_all(came.into_iter().chain(told).collect());
+        self.last.set(None);
         Ok(())
     }
 

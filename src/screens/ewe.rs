@@ -5,6 +5,7 @@ mod due;
 use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId, Life};
+use yeanling_core::figures::{marks, record};
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -16,7 +17,7 @@ use crate::pieces::{
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
-use crate::words::{animals, ewe as words, frame, lamb, life, pens, season};
+use crate::words::{animals, ewe as words, frame, keep, lamb, life, pens, season};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -113,6 +114,7 @@ pub(crate) fn EweScreen(
                         <Notice kind=NoticeKind::Calm><p>{season::odd_birth(&odd)}</p></Notice>
                     }.into_any()).into_any())}
                     {live(move || lives.get().then(|| due::due(id)).into_any())}
+                    <HerRecord id=id />
                     <Litters id=id />
                     <Section title=words::NOTE>
                         {live(move || lives.get().then(|| view! {
@@ -165,6 +167,35 @@ pub(crate) fn EweScreen(
             }.into_any())}
         </Page>
     }
+}
+
+/// Her record over all her years; nothing before her first lambing.
+#[component]
+fn HerRecord(id: EweId) -> impl IntoView {
+    let farm = use_farm();
+    let lines = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            let flock = &ground.flock;
+            let known = record(flock, id, now).filter(|known| known.litters > 0 || known.barren > 0)?;
+            let mut lines = keep::record(&known, flock.practice.system);
+            lines.extend(
+                marks(&known, &flock.practice.keep_marks)
+                    .into_iter()
+                    .map(|mark| format!("{}: *{}*", keep::LOOK_AGAIN_HER, keep::mark(mark))),
+            );
+            Some(lines)
+        })
+    });
+    live(move || {
+        lines
+            .get()
+            .map(|lines| {
+                let lines = lines.into_iter().map(|line| view! { <p><Said text=line /></p> }.into_any());
+                view! { <Section title=keep::RECORD>{lines.collect_view()}</Section> }
+            })
+            .into_any()
+    })
 }
 
 /// Her litters, the latest first.

@@ -19,6 +19,7 @@ mod race;
 mod season;
 mod stores;
 mod watch;
+mod weighing;
 mod year;
 
 use crate::signals::prelude::*;
@@ -50,6 +51,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
         Screen::Stores => view! { <stores::Stores /> }.into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
+        Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

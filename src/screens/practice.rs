@@ -1,6 +1,7 @@
 //! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
 mod care;
+mod keep;
 mod milk;
 
 use crate::parts::live;
@@ -32,6 +33,7 @@ pub(crate) fn Practice() -> impl IntoView {
             <LimitFields group=NEWBORN />
             <LimitFields group=LABOR />
             <LimitFields group=STAY />
+            <keep::Keep />
             <LookChoice />
         </Page>
     }

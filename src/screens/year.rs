@@ -1,6 +1,7 @@
 //! The season in figures, each with what it is a share of; beside it another season.
 
 mod charts;
+mod flock;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
@@ -60,6 +61,12 @@ pub(crate) fn Year() -> impl IntoView {
                         let system = farm.system();
                         shown.get().map(|(_, year)| charts::survival(&year, system)).into_any()
                     })}
+                    {live(move || {
+                        let now = farm.now();
+                        let gains = |(season, _)| farm.with(|ground| flock::gains(&ground.flock, &season, now));
+                        shown.get().map(gains).into_any()
+                    })}
+                    <flock::LookAgain />
                 }
                     .into_any()
             })}

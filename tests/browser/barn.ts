@@ -77,7 +77,7 @@ export class Phone {
   /** Opens a file in Hand over. */
   async openFile(text: string | Buffer, name = "book.json.txt"): Promise<void> {
     await this.tab("Hand over");
-    await this.page.locator("input[type=file]").setInputFiles({
+    await this.page.locator("#book-file").setInputFiles({
       name,
       mimeType: "text/plain",
       buffer: typeof text === "string" ? Buffer.from(text) : text,

@@ -1,5 +1,6 @@
 //! Sending the book, taking one in, and how it is kept.
 
+mod ewes_in;
 mod kept;
 mod send;
 mod spreadsheet;
@@ -26,6 +27,7 @@ pub(crate) fn HandOver() -> impl IntoView {
             <take::Take />
             <twice::Twice />
             {live(move || (!farm.is_made_up()).then(|| view! { <spreadsheet::Spreadsheet /> }).into_any())}
+            {live(move || (!farm.is_made_up()).then(|| view! { <ewes_in::EwesIn /> }).into_any())}
             <kept::HowKept />
         </Page>
     }

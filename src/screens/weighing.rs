@@ -1,0 +1,242 @@
+//! Lamb after lamb over the scales: the weight of each, then how they grew, side by side with their like.
+
+use crate::parts::{each, live};
+use crate::signals::prelude::*;
+use yeanling_core::book::{Event, LambId};
+use yeanling_core::figures::{Grown, grown, seasons};
+use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::units::{Mass, Moment};
+
+use crate::farm::use_farm;
+use crate::parts::{
+    Button, Buttons, Card, Choice, Choices, Empty, Field, FieldKind, Keypad, Notice, NoticeKind, Page,
+    Readout, Remark, Row, RowState, Rows, Said, Section, Title, Weight, WhyButton,
+};
+use crate::pieces::{Standing, Top, why_text};
+use crate::route::Screen;
+use crate::words::common::mass;
+use crate::words::{animals, errors, frame, lamb, refusals, weighing as words, why};
+
+/// How many lambs stand under how they grew at first.
+const ROWS: usize = 40;
+
+/// Lamb after lamb.
+#[component]
+pub(crate) fn Weighing() -> impl IntoView {
+    let farm = use_farm();
+    let lambs = Memo::new(move |_| farm.with(|ground| in_order(&ground.flock)));
+    let at = RwSignal::new(0_usize);
+    let find = RwSignal::new(String::new());
+    let jump = move |text: String| {
+        let part = text.trim().to_lowercase();
+        if part.is_empty() {
+            return;
+        }
+        let found = farm.peek(|ground| {
+            lambs.with_untracked(|lambs| lambs.iter().position(|id| goes_by(&ground.flock, *id, &part)))
+        });
+        if let Some(place) = found {
+            at.set(place);
+        }
+    };
+    view! {
+        <Page>
+            <Top back=(Screen::More, frame::MORE.to_owned()) />
+            <Title text=words::TITLE />
+            <Standing />
+            {live(move || {
+                let lambs = lambs.get();
+                if lambs.is_empty() {
+                    return view! { <Empty text=words::NO_LAMBS /> }.into_any();
+                }
+                let of = lambs.len();
+                match lambs.get(at.get()).copied() {
+                    Some(id) => view! { <One id=id at=at of=of find=find jump=jump /> }.into_any(),
+                    None => view! {
+                        <p>{words::ALL_DONE}</p>
+                        <Button label=words::AGAIN on_press=move || at.set(0) />
+                    }
+                    .into_any(),
+                }
+            })}
+            <HowTheyGrew />
+        </Page>
+    }
+}
+
+/// The living lambs of the latest season, the oldest first.
+fn in_order(flock: &Flock) -> Vec<LambId> {
+    let season = seasons(flock).into_iter().next();
+    let lambs = season.map(|season| season.lambs).unwrap_or_default();
+    lambs.into_iter().filter(|id| flock.lambs.get(id).is_some_and(Lamb::lives)).collect()
+}
+
+/// Says whether a lamb is called so, or ever was.
+fn goes_by(flock: &Flock, id: LambId, part: &str) -> bool {
+    let called = |text: &str| text.to_lowercase() == part;
+    flock
+        .lamb(id)
+        .is_some_and(|lamb| called(&animals::lamb(flock, lamb)) || lamb.worn.iter().any(|worn| called(worn)))
+}
+
+/// One lamb on the scales.
+#[component]
+fn One(
+    id: LambId,
+    at: RwSignal<usize>,
+    of: usize,
+    find: RwSignal<String>,
+    #[prop(into)] jump: Callback<(String,)>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let value = RwSignal::new(String::new());
+    let system = RwSignal::new(untrack(|| farm.system()));
+    let error = RwSignal::new(String::new());
+    let now = farm.peek_now();
+    let (name, last, weighed) = farm.peek(|ground| told(&ground.flock, id, now));
+    let next = move || {
+        find.set(String::new());
+        at.update(|at| *at += 1);
+    };
+    let save = move || {
+        error.set(String::new());
+        let (text, unit) = (value.get_untracked(), system.get_untracked());
+        if text.is_empty() {
+            return error.set(words::NOTHING.to_owned());
+        }
+        match Mass::parse(&text, unit) {
+            Err(wrong) => error.set(errors::typed(&wrong, errors::Field::Mass, unit)),
+            Ok(mass) => match farm.note(Event::Weighed { lamb: id, mass }) {
+                Ok(_) => next(),
+                Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), unit)),
+            },
+        }
+    };
+    let readout = Signal::derive(move || {
+        let typed = value.get();
+        if typed.is_empty() { "–".to_owned() } else { typed }
+    });
+    let units = vec![
+        Choice::new(yeanling_core::units::System::Metric, "kg"),
+        Choice::new(yeanling_core::units::System::Us, "lb"),
+    ];
+    let place = words::place(at.get_untracked(), of, weighed);
+    let back = (at.get_untracked() > 0).then(|| {
+        view! { <Button label=words::BACK on_press=move || at.update(|at| *at -= 1) weight=Weight::Quiet /> }
+    });
+    view! {
+        <Card>
+            <Remark text=place />
+            <Field label=words::FIND value=find kind=FieldKind::Search on_change=move |text: String| jump.run((text,)) />
+            <h2 class="race-name">{name}</h2>
+            <p><Said text=last /></p>
+            <Keypad value=value point='.'>
+                <Readout label=lamb::WEIGHT value=readout />
+                <Choices
+                    label=lamb::UNIT
+                    options=units
+                    chosen=Signal::derive(move || Some(system.get()))
+                    on_choose=move |unit| system.set(unit)
+                    snug=true
+                />
+            </Keypad>
+            {live(move || {
+                let wrong = error.get();
+                (!wrong.is_empty())
+                    .then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> })
+                    .into_any()
+            })}
+            <Button label=words::NEXT on_press=save weight=Weight::Filled />
+            <Buttons columns=2>
+                <Button label=words::SKIP on_press=next />
+                {back}
+            </Buttons>
+        </Card>
+    }
+}
+
+/// Returns a lamb's name, what is known of it, and how many lambs were weighed today.
+fn told(flock: &Flock, id: LambId, now: Moment) -> (String, String, usize) {
+    let Some(lamb) = flock.lamb(id) else { return (frame::GONE.to_owned(), String::new(), 0) };
+    let system = flock.practice.system;
+    let last = lamb.weights.last().map(|weight| {
+        format!("*{}* at {} days", mass(weight.mass, system), weight.at.since(lamb.born).num_days())
+    });
+    let kind = words::kind(lamb.sex, lamb.is_wether());
+    let today = now.local().date();
+    let weighed = flock.lambs.values().filter(|lamb| {
+        lamb.weights.last().is_some_and(|weight| {
+            weight.at.local().date() == today
+                && weight.at.since(lamb.born) >= yeanling_core::units::TimeDelta::days(1)
+        })
+    });
+    (
+        animals::lamb(flock, lamb),
+        words::last(kind, lamb.age(now).num_days(), last.as_deref()),
+        weighed.count(),
+    )
+}
+
+/// A lamb and how it grew, as it is shown.
+#[derive(Clone, Debug, PartialEq)]
+struct Shown {
+    id: LambId,
+    name: String,
+    kind: String,
+    text: String,
+    says: String,
+    lags: bool,
+}
+
+/// How the lambs of the latest season grew.
+#[component]
+fn HowTheyGrew() -> impl IntoView {
+    let farm = use_farm();
+    let shown = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            let flock = &ground.flock;
+            let season = seasons(flock).into_iter().next();
+            let all = season.map(|season| grown(flock, &season, now)).unwrap_or_default();
+            all.iter().take(ROWS).map(|one| show(flock, one)).collect::<Vec<Shown>>()
+        })
+    });
+    let none = Memo::new(move |_| shown.with(Vec::is_empty));
+    let row = |one: Shown| {
+        let state = if one.lags { RowState::Now } else { RowState::Coming };
+        view! {
+            <Row
+                name=one.name
+                kind=one.kind
+                text=one.text
+                says=one.says
+                state=Signal::stored(state)
+                href=Screen::Lamb(one.id).hash()
+            />
+        }
+        .into_any()
+    };
+    view! {
+        <Section title=words::GROWN>
+            <Remark text=Signal::derive(move || {
+                if none.get() { words::NONE_GROWN.to_owned() } else { words::ALIKE.to_owned() }
+            })>
+                <WhyButton why=why_text(why::grown()) />
+            </Remark>
+            <Rows>{each(move || shown.get(), |one| format!("{} {} {}", one.id, one.text, one.says), row)}</Rows>
+        </Section>
+    }
+}
+
+fn show(flock: &Flock, one: &Grown) -> Shown {
+    let system = flock.practice.system;
+    let alike = words::alike(&one.adjusted, system);
+    Shown {
+        id: one.lamb,
+        name: animals::lamb_of(flock, one.lamb),
+        kind: words::born_and_reared(one.born, one.reared),
+        text: words::grew(one, system),
+        says: if one.lags { format!("{} · {alike}", words::LAGS) } else { alike },
+        lags: one.lags,
+    }
+}

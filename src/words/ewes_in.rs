@@ -1,0 +1,102 @@
+//! Ewes from a spreadsheet: what a table would bring, and why a row brings none.
+
+use yeanling_core::spreadsheet::{Column, MOST_ROWS, NoRow, RowTrouble, SheetError};
+
+use super::life;
+
+/// Heads the way in.
+pub(crate) const TITLE: &str = "Ewes from a spreadsheet";
+/// Explains it.
+pub(crate) const SUB: &str = "A CSV file with a row for each ewe: tag, birth, breed, remark. You see what it would add before anything changes.";
+/// Opens a file.
+pub(crate) const OPEN: &str = "Open a table…";
+/// Reads it.
+pub(crate) const READING: &str = "Reading…";
+/// Heads the choice of columns.
+pub(crate) const COLUMNS: &str = "Which column holds what";
+/// No column.
+pub(crate) const NO_COLUMN: &str = "none";
+/// Says that a column of tags is needed.
+pub(crate) const NO_TAGS: &str = "Say which column holds the tags.";
+/// Leaves it.
+pub(crate) const LEAVE: &str = "Leave it";
+/// Heads the rows that bring none.
+pub(crate) const LEFT_OUT: &str = "Rows left out";
+
+/// Returns what a column holds.
+pub(crate) const fn column(column: Column) -> &'static str {
+    match column {
+        Column::Tag => "Tag",
+        Column::Born => "Birth",
+        Column::Breed => "Breed",
+        Column::Remark => "Remark",
+    }
+}
+
+/// Returns what the table would add: "24 ewes: 14, 21, 22 and 21 more".
+pub(crate) fn would_add(tags: &[&str]) -> String {
+    let first: Vec<&str> = tags.iter().take(5).copied().collect();
+    let rest = tags.len() - first.len();
+    let more = if rest > 0 { format!(" and {rest} more") } else { String::new() };
+    format!("*{}*: {}{more}", ewes(tags.len()), first.join(", "))
+}
+
+/// Adds them.
+pub(crate) fn add(count: usize) -> String {
+    format!("Add {}", ewes(count))
+}
+
+/// Says that they were added.
+pub(crate) fn added(count: usize) -> String {
+    format!("{} added.", ewes(count))
+}
+
+fn ewes(count: usize) -> String {
+    if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
+}
+
+/// Returns why a row brings no ewe: "Row 4: 14 is in the book already."
+pub(crate) fn left_out(row: &NoRow) -> String {
+    let why = match &row.why {
+        RowTrouble::NoTag => "no tag.".to_owned(),
+        RowTrouble::LongTag { given, most } => {
+            format!("a tag of {given} characters; at most {most} fit.")
+        }
+        RowTrouble::Here(tag) => format!("a living animal wears {tag} already."),
+        RowTrouble::Again(tag) => format!("{tag} stands in an earlier row."),
+        RowTrouble::Born(error) => life::no_birth_day(error),
+        RowTrouble::Long { given, most } => {
+            format!("a text of {given} characters; at most {most} fit.")
+        }
+    };
+    format!("Row {}: {why}", row.row)
+}
+
+/// Returns why a ewe may not be noted, so that nothing was.
+pub(crate) fn refused(tag: &str, why: &str) -> String {
+    format!("Nothing was added. {tag}: {why}")
+}
+
+/// Returns how many more rows are left out than are told.
+pub(crate) fn and_more(count: usize) -> String {
+    format!("and {count} more")
+}
+
+/// Returns why a table cannot be read.
+pub(crate) fn no_sheet(error: SheetError) -> String {
+    match error {
+        SheetError::Empty => {
+            "There is no row in this file. The first line names the columns, then a row a ewe.".to_owned()
+        }
+        SheetError::TooLarge { .. } => {
+            "This file is larger than 4 MB. A list of ewes is far smaller.".to_owned()
+        }
+        SheetError::TooManyRows { given } => {
+            format!("{given} rows are too many. At most {MOST_ROWS} at once: part the file.")
+        }
+        SheetError::NoText => {
+            "This is no CSV file. In your spreadsheet, save the table as CSV and open that.".to_owned()
+        }
+        SheetError::OpenQuote { line } => format!("The quote that begins in line {line} does not end."),
+    }
+}

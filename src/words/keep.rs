@@ -1,0 +1,76 @@
+//! A ewe's record, and the farm's own marks for keeping or culling.
+
+use yeanling_core::figures::{KeepMark, Record};
+use yeanling_core::units::{Mass, System};
+
+use super::common::{mass, number};
+
+/// Heads her record.
+pub(crate) const RECORD: &str = "Her record";
+/// Heads the ewes that meet a mark.
+pub(crate) const LOOK_AGAIN: &str = "Ewes to look at again";
+/// Says on her own screen that she meets a mark.
+pub(crate) const LOOK_AGAIN_HER: &str = "Meets your mark";
+/// Says that no marks are set.
+pub(crate) const NO_MARKS: &str =
+    "Set your own marks in Practice, such as from two lost lambs on. None is set.";
+/// Says that nobody meets one.
+pub(crate) const NONE: &str = "No ewe meets a mark of yours.";
+/// Heads the marks.
+pub(crate) const MARKS: &str = "Marks for keeping or culling";
+/// Explains them.
+pub(crate) const MARKS_SUB: &str =
+    "From how often on Year shows a ewe again. No handbook sets these: they are yours. Empty: not minded.";
+/// Hard births.
+pub(crate) const HARD: &str = "Hard births";
+/// Lambs lost.
+pub(crate) const LOST: &str = "Lambs lost";
+/// Lambs turned away.
+pub(crate) const TURNED_AWAY: &str = "Lambs turned away";
+/// Seasons without lambs.
+pub(crate) const BARREN: &str = "Seasons put to the ram without lambs";
+/// Her age.
+pub(crate) const YEARS: &str = "Years of age";
+
+/// Returns how many, with the word for one or for more.
+fn count(count: u32, one: &str, more: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { more })
+}
+
+/// Returns her record in lines, what is nothing left out.
+pub(crate) fn record(record: &Record, system: System) -> Vec<String> {
+    let mut lines = vec![format!(
+        "*{}*, *{}*: {} dead at birth, {} lost, *{} reared*",
+        count(record.litters, "lambing", "lambings"),
+        count(record.born, "lamb", "lambs"),
+        record.born_dead,
+        record.lost,
+        record.reared
+    )];
+    if let Some(all) = record.kilograms {
+        let a_lambing = Mass::from_kilograms(all.as_kilograms() / f64::from(record.litters.max(1)));
+        lines.push(format!("Reared *{}* in all, {} a lambing", mass(all, system), mass(a_lambing, system)));
+    }
+    let parts = [
+        (record.hard_births, count(record.hard_births, "hard birth", "hard births")),
+        (record.turned_away, count(record.turned_away, "lamb turned away", "lambs turned away")),
+        (record.barren, count(record.barren, "season without lambs", "seasons without lambs")),
+    ];
+    let parts: Vec<String> =
+        parts.into_iter().filter(|(often, _)| *often > 0).map(|(_, text)| text).collect();
+    if !parts.is_empty() {
+        lines.push(parts.join(", "));
+    }
+    lines
+}
+
+/// Returns a mark that a ewe meets.
+pub(crate) fn mark(mark: KeepMark) -> String {
+    match mark {
+        KeepMark::HardBirths(often) => count(often, "hard birth", "hard births"),
+        KeepMark::Lost(often) => count(often, "lamb lost", "lambs lost"),
+        KeepMark::TurnedAway(often) => count(often, "lamb turned away", "lambs turned away"),
+        KeepMark::Barren(often) => count(often, "season without lambs", "seasons without lambs"),
+        KeepMark::Years(years) => format!("{} years old", number(f64::from(years), 0)),
+    }
+}

@@ -1,0 +1,140 @@
+//! Lamb after lamb over the scales, and how they grew.
+
+use yeanling_core::book::Sex;
+use yeanling_core::figures::{ClassGain, Grown, NoAdjusted};
+use yeanling_core::flock::Reared;
+use yeanling_core::reckon::adjusted_weight::{Adjusted, DamAge, NotAdjusted};
+use yeanling_core::units::{Mass, System};
+
+use super::common::{mass, number};
+
+/// The screen's name.
+pub(crate) const TITLE: &str = "Lamb after lamb";
+/// What is there, where it is offered.
+pub(crate) const SUB: &str = "Weigh the lambs, see gains and who lags";
+/// Says that there is none.
+pub(crate) const NO_LAMBS: &str = "No living lamb of this season is in the book.";
+/// Asks for the tag or the mark.
+pub(crate) const FIND: &str = "Tag or mark, or go on in order";
+/// Goes to the next without a weight.
+pub(crate) const SKIP: &str = "Skip";
+/// Goes back to the one before.
+pub(crate) const BACK: &str = "The one before";
+/// Notes the weight and goes on.
+pub(crate) const NEXT: &str = "Save, next";
+/// Starts over.
+pub(crate) const AGAIN: &str = "From the first lamb";
+/// Says that all were gone through.
+pub(crate) const ALL_DONE: &str = "All lambs were gone through.";
+/// Says that nothing was typed.
+pub(crate) const NOTHING: &str = "Type the weight, or skip it.";
+/// Heads how they grew.
+pub(crate) const GROWN: &str = "How they grew";
+/// Says that no weight is late enough.
+pub(crate) const NONE_GROWN: &str = "From two weeks of age on, a weight tells how a lamb grew.";
+/// What may be set side by side.
+pub(crate) const ALIKE: &str =
+    "Only lambs of one group, fed alike, may be set side by side. Those reared by hand stand below.";
+/// A lamb that lags.
+pub(crate) const LAGS: &str = "*lags behind*";
+/// Heads the gains by litter.
+pub(crate) const BY_LITTER: &str = "Gain by litter";
+/// Heads the gains by the age of the dam.
+pub(crate) const BY_DAM: &str = "Gain by age of the dam";
+
+/// Returns how far the round has come: "7 of 24 · weighed today 5".
+pub(crate) fn place(at: usize, of: usize, weighed: usize) -> String {
+    format!("{} of {of} · weighed today *{weighed}*", at + 1)
+}
+
+/// Returns what it is and what it weighed last.
+pub(crate) fn last(kind: &str, days: i64, last: Option<&str>) -> String {
+    let last = last.map(|last| format!(" · last {last}")).unwrap_or_default();
+    format!("{kind} · {days} days{last}")
+}
+
+/// Returns a gain: "286 g a day", or "0.63 lb a day".
+pub(crate) fn gain(grams: f64, system: System) -> String {
+    match system {
+        System::Metric => format!("{} g a day", number(grams, 0)),
+        System::Us => format!("{} lb a day", number(Mass::from_kilograms(grams / 1000.0).as_pounds(), 2)),
+    }
+}
+
+/// Returns how a lamb grew: "20.4 kg at 58 days, 281 g a day since birth".
+pub(crate) fn grew(grown: &Grown, system: System) -> String {
+    let mut text = format!("*{}* at {} days", mass(grown.mass, system), grown.age.num_days());
+    if let Some(grams) = grown.since_birth {
+        text += &format!(", *{}* since birth", gain(grams, system));
+    }
+    if let Some(grams) = grown.since_last {
+        text += &format!(", {} since the last", gain(grams, system));
+    }
+    text
+}
+
+/// Returns its weight made alike, or why there is none.
+pub(crate) fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String {
+    match adjusted {
+        Ok(adjusted) => {
+            format!("made alike at {} days: *{}*", adjusted.at.days(), mass(adjusted.mass, system))
+        }
+        Err(NoAdjusted::NoBirthWeight) => "no birth weight, so not made alike".to_owned(),
+        Err(NoAdjusted::ByHand) => "reared by hand".to_owned(),
+        Err(NoAdjusted::RearerUnknown) => "who rears it is not known".to_owned(),
+        Err(NoAdjusted::Table(NotAdjusted::WrongAge(_))) => {
+            "made alike within a week of 30 or 60 days, within four of 90 or 120".to_owned()
+        }
+        Err(NoAdjusted::Table(NotAdjusted::Birth(_))) => "its birth weight cannot be".to_owned(),
+        Err(NoAdjusted::Table(NotAdjusted::NoFactor { born, reared })) => {
+            format!("born one of {born}, reared one of {reared}: no factor is printed")
+        }
+    }
+}
+
+/// Returns a class by litter: "twins, reared as twins".
+pub(crate) fn litter((born, reared): (u8, Option<u8>)) -> String {
+    let name = |count: u8| match count {
+        1 => "single",
+        2 => "twin",
+        _ => "triplet or more",
+    };
+    match reared {
+        Some(reared) => format!("born {}, reared {}", name(born), name(reared)),
+        None => format!("born {}, reared by hand", name(born)),
+    }
+}
+
+/// Returns a class by the age of the dam.
+pub(crate) const fn dam_age(age: DamAge) -> &'static str {
+    match age {
+        DamAge::One => "one year",
+        DamAge::Two => "two years",
+        DamAge::ThreeToSix => "three to six years",
+        DamAge::OverSix => "over six years",
+    }
+}
+
+/// Returns how many lambs a class has.
+pub(crate) fn lambs(gained: ClassGain) -> String {
+    format!("{} {}", gained.lambs, if gained.lambs == 1 { "lamb" } else { "lambs" })
+}
+
+/// Returns a lamb's sex in a word for the table of how it was reared.
+pub(crate) const fn kind(sex: Option<Sex>, wether: bool) -> &'static str {
+    match sex {
+        Some(Sex::Ram) if wether => "wether",
+        Some(Sex::Ram) => "ram lamb",
+        Some(Sex::Ewe) => "ewe lamb",
+        None => "lamb",
+    }
+}
+
+/// Returns how a lamb was born and reared.
+pub(crate) fn born_and_reared(born: u8, reared: Option<Reared>) -> String {
+    match reared {
+        Some(Reared::ByEwe(count)) => litter((born.min(3), Some(count.min(3)))),
+        Some(Reared::ByHand) => litter((born.min(3), None)),
+        None => String::new(),
+    }
+}

@@ -1,0 +1,27 @@
+//! Why a weight made alike is what it is.
+
+use yeanling_core::reckon::adjusted_weight::SOURCES;
+use yeanling_core::reckon::gain;
+
+use super::{Why, cited};
+
+/// Returns how gains and weights made alike are worked out.
+pub fn grown() -> Why {
+    let mut sources = cited(SOURCES);
+    sources.extend(cited(gain::SOURCES));
+    Why {
+        heading: crate::words::weighing::GROWN.to_owned(),
+        working: vec![
+            "Gain: weight less birth weight, over the days between.".to_owned(),
+            "Made alike: birth weight + gain a day × 30, 60, 90 or 120 days, × dam’s age × sex × litter.".to_owned(),
+            "Dam of one year 1.14, two 1.08, three to six 1, older 1.05. Ewe lamb 1, wether 0.97, ram 0.91.".to_owned(),
+            "Born and reared: single 1; twin as twin 1.21, as single 1.11; triplet as triplet 1.36, as twin 1.29, as \
+             single 1.19; single as twin 1.17."
+                .to_owned(),
+        ],
+        rule: "Lags: under 85 % of the line to 20 kg at eight weeks, or of the mean of its like.".to_owned(),
+        sources,
+        others: vec!["A dam of unknown age and a sex not seen have no factor.".to_owned()],
+        caution: Vec::new(),
+    }
+}

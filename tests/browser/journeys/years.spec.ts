@@ -1,0 +1,135 @@
+// From a spreadsheet of ewes to the year: weighed lamb after lamb, who lags, each ewe's record, the farm's own marks.
+import type { Page } from "@playwright/test";
+import { Phone } from "../barn";
+import { Scribe } from "../scribe";
+import { accessible, expect, fitsTheScreen, test } from "../watching";
+
+const HOUR = 3_600_000;
+const DAY = 24 * HOUR;
+const BORN = new Date("2026-03-01T09:00:00Z");
+
+async function openTable(page: Page, content: string | Buffer): Promise<void> {
+  await page.locator("#ewes-file").setInputFiles({
+    name: "ewes.csv",
+    mimeType: "text/csv",
+    buffer: typeof content === "string" ? Buffer.from(content) : content,
+  });
+}
+
+test("ewes come from a spreadsheet: seen first, all or nothing, whatever wrote the file", async ({ page }) => {
+  await page.clock.install({ time: BORN });
+  const phone = new Phone(page);
+  await phone.open("#/hand-over");
+  // Semicolons and the old Windows letters: é is the byte 0xe9 there.
+  const rows = Array.from({ length: 20 }, (_, at) => `${at + 1};${2019 + (at % 5)};Ch\u00e9viot;`).join("\r\n");
+  const windows = Buffer.from(`Ear tag;Year;Breed;Notes\r\n${rows}\r\n3;2020;;\r\n;2020;;\r\n'=1+1;;;"lame; left\r\nfore"\r\n`, "latin1");
+  await openTable(page, windows);
+  const main = page.locator("main");
+  await expect(main).toContainText("21 ewes: 1, 2, 3, 4, 5 and 16 more");
+  await expect(main).toContainText("Row 21: 3 stands in an earlier row.");
+  await expect(main).toContainText("Row 22: no tag.");
+  await page.setViewportSize({ width: 390, height: 3000 });
+  await accessible(page);
+  await page.setViewportSize({ width: 390, height: 844 });
+  await phone.tap("Add 21 ewes");
+  await expect(main).toContainText("21 ewes added.");
+  await phone.tab("Flock");
+  await expect(main).toContainText("21 ewes");
+  await phone.look("Ewe 4");
+  await expect(main).toContainText("Chéviot · born 2022");
+  await phone.tab("Flock");
+  await page.getByLabel("Find a tag or a name").fill("=1");
+  await phone.look("Ewe =1+1");
+  await expect(main).toContainText("lame; left");
+
+  // What is wrong is said, and nothing is half added.
+  await phone.tab("Hand over");
+  await openTable(page, "weight,color\n61,white\n");
+  await expect(main).toContainText("Say which column holds the tags.");
+  await phone.tap("color", page.getByRole("group", { name: "Tag" }));
+  await expect(page.getByRole("button", { name: "Add 1 ewe" })).toBeVisible();
+  await phone.tap("Leave it");
+  await openTable(page, "tag,born\n90,2020\n91,1850\n");
+  await phone.tap("Add 2 ewes");
+  await expect(main).toContainText("Nothing was added. 91: 1850 cannot be. From 1996 to 2026");
+  await phone.tap("Leave it");
+  await openTable(page, `tag\n${"7\n".repeat(100_000)}`);
+  await expect(main).toContainText("100000 rows are too many. At most 5000 at once");
+  await openTable(page, Buffer.from([0x50, 0x4b, 3, 4, 0, 0, 0]));
+  await expect(main).toContainText("This is no CSV file.");
+  await phone.tab("Flock");
+  await page.getByLabel("Find a tag or a name").fill("90");
+  await expect(main).toContainText("Nothing is called that.");
+});
+
+/** Ten ewes, each with twins of one day; the second of the first ewe's died, one was pulled hard. */
+function tenEwes(): Scribe {
+  const scribe = new Scribe();
+  for (let ewe = 1; ewe <= 10; ewe += 1) {
+    const born = new Date(BORN.getTime() + ewe * 60_000);
+    const dam = scribe.note(new Date(BORN.getTime() - DAY), { "ewe-came": { tag: `${ewe}` } });
+    scribe.note(new Date(BORN.getTime() - DAY), { life: { described: { ewe: dam, born: { year: 2020 + (ewe % 5) } } } });
+    const lambs = [0, 1, 2].map((order) =>
+      scribe.note(new Date(born.getTime() + order * 1000), { "lamb-born": { dam, sex: "ewe", alive: true } }),
+    );
+    for (const lamb of lambs) {
+      scribe.note(new Date(born.getTime() + HOUR), { weighed: { lamb, kg: 4 } });
+      scribe.note(new Date(born.getTime() + HOUR), { sucked: { lamb } });
+    }
+    if (ewe === 1) {
+      scribe.note(new Date(born.getTime() + 3000), { "birth-ease": { lamb: lambs[0], ease: "hard-by-hand" } });
+      scribe.note(new Date(born.getTime() + 2 * DAY), { died: { animal: { lamb: lambs[1] }, cause: "cold" } });
+    }
+  }
+  return scribe;
+}
+
+test("thirty lambs over the scales: next, next, next; then gains, who lags, and the ewes to look at again", async ({ page }) => {
+  test.setTimeout(90_000);
+  await page.clock.install({ time: new Date(BORN.getTime() + 58 * DAY) });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.openFile(tenEwes().file());
+  await phone.tap("Add to my book");
+  await phone.tab("More");
+  await page.getByText("Lamb after lamb", { exact: true }).tap();
+  const main = page.locator("main");
+  await expect(main).toContainText("1 of 29 · weighed today 0");
+  // A slip of the keys is said and stays.
+  await phone.weigh("620");
+  await phone.tap("Save, next");
+  await expect(main).toContainText(/A lamb .* 620 kg|620/);
+  await expect(page.getByRole("heading", { level: 2 }).first()).toHaveText("1a");
+  for (let digit = 0; digit < 3; digit += 1) await page.getByRole("button", { name: "delete last digit" }).tap();
+  for (let lamb = 0; lamb < 29; lamb += 1) {
+    await phone.weigh(lamb === 12 ? "14.5" : "20.5");
+    await phone.tap("Save, next");
+    await expect(main).toContainText(lamb === 28 ? "All lambs were gone through." : `${lamb + 2} of 29 · weighed today ${lamb + 1}`);
+  }
+  // 16.5 kg in 58 days are 284 g a day; the light one gained 181 and lags.
+  await expect(phone.row("1a")).toContainText("20.5 kg at 57 days, 284 g a day since birth");
+  await expect(phone.row("1a")).toContainText("made alike at 60 days");
+  await expect(main.locator(".row").filter({ hasText: "lags behind" })).toHaveCount(1);
+  await page.getByRole("button", { name: /^why\?/ }).tap();
+  await expect(page.getByRole("dialog")).toContainText("sheep industry handbook");
+  await page.keyboard.press("Escape");
+  await fitsTheScreen(page);
+
+  await phone.open("#/practice");
+  await page.getByLabel("Lambs lost").fill("1");
+  await page.getByLabel("Hard births").fill("31");
+  await page.getByLabel("Hard births").blur();
+  await expect(main).toContainText("From 1 to 30, or empty.");
+  await page.getByLabel("Hard births").fill("1");
+  await page.getByLabel("Hard births").blur();
+  await phone.saved();
+  await phone.open("#/year");
+  await expect(page.getByRole("table", { name: "Gain by litter" })).toContainText("born triplet or more, reared triplet or more");
+  await expect(page.getByRole("table", { name: "Gain by age of the dam" })).toContainText("three to six years");
+  await expect(phone.row("Ewe 1")).toContainText("1 hard birth, 1 lamb lost");
+  await expect(phone.row("Ewe 2")).toHaveCount(0);
+  await phone.look("Ewe 1");
+  await expect(main).toContainText("1 lambing, 3 lambs: 0 dead at birth, 1 lost, 2 reared");
+  await expect(main).toContainText("Reared 41.0 kg in all, 41.0 kg a lambing");
+  await expect(main).toContainText("Meets your mark: 1 lamb lost");
+});
