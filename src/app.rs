@@ -108,6 +108,7 @@ fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {
                     | Screen::Stores
                     | Screen::Medicines
                     | Screen::Weighing
+                    | Screen::Feed
                     | Screen::Year
             )
         }),

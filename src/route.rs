@@ -54,6 +54,8 @@ pub enum Screen {
     Medicines,
     /// Lamb after lamb over the scales.
     Weighing,
+    /// Hay, ration and water.
+    Feed,
     /// The season in figures.
     Year,
     /// The dark clock with the alarm.
@@ -118,6 +120,7 @@ impl Screen {
             ["stores"] => Self::Stores,
             ["medicines"] => Self::Medicines,
             ["weighing"] => Self::Weighing,
+            ["feed"] => Self::Feed,
             ["year"] => Self::Year,
             ["night"] => Self::Night,
             _ => Self::Lost,
@@ -152,6 +155,7 @@ impl Screen {
             Self::Stores => "#/stores".to_owned(),
             Self::Medicines => "#/medicines".to_owned(),
             Self::Weighing => "#/weighing".to_owned(),
+            Self::Feed => "#/feed".to_owned(),
             Self::Year => "#/year".to_owned(),
             Self::Night => "#/night".to_owned(),
         }
@@ -191,6 +195,7 @@ mod tests {
             Screen::Stores,
             Screen::Medicines,
             Screen::Weighing,
+            Screen::Feed,
             Screen::Year,
             Screen::Night,
         ] {

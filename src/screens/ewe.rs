@@ -142,14 +142,12 @@ pub(crate) fn EweScreen(
                                 <Button label=season::WEIGH on_press=move || open.set(Open::Weight) />
                                 <Button label=season::SCAN on_press=move || open.set(Open::Scan) />
                                 <Button label=season::MARK on_press=move || open.set(Open::Mark) />
+                                <Button label=life::TREAT on_press=move || open.set(Open::Treat) />
+                                <Button label=life::MARK on_press=move || open.set(Open::Paint) />
+                                <Button label=life::LEAVE on_press=move || open.set(Open::Leave) />
                             </Buttons>
                         }).into_any())}
                         <Buttons columns=2>
-                            {live(move || lives.get().then(|| view! {
-                                <Button label=life::TREAT on_press=move || open.set(Open::Treat) />
-                                <Button label=life::LEAVE on_press=move || open.set(Open::Leave) />
-                                <Button label=life::MARK on_press=move || open.set(Open::Paint) />
-                            }).into_any())}
                             <Button label=life::DESCRIBE on_press=move || open.set(Open::Describe) />
                             <Button label=words::TAG on_press=move || open.set(Open::Tag) />
                             <Button label=words::REMARK on_press=move || open.set(Open::Remark) />

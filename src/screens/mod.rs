@@ -3,6 +3,7 @@
 mod bottle_round;
 mod cold_lamb;
 mod ewe;
+mod feed;
 mod figures;
 mod flock;
 mod hand_over;
@@ -52,6 +53,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Stores => view! { <stores::Stores /> }.into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
+        Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

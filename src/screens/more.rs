@@ -7,7 +7,7 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
-use crate::words::{ahead, kit, medicines, more as words, night, weighing, year};
+use crate::words::{ahead, feed, kit, medicines, more as words, night, weighing, year};
 
 /// Leads to the night, the year, the farm's choices, the help and the made-up flock.
 #[component]
@@ -40,6 +40,12 @@ pub(crate) fn More() -> impl IntoView {
                     text=kit::SUB
                     state=Signal::stored(RowState::Coming)
                     href=Screen::Stores.hash()
+                />
+                <Row
+                    name=feed::TITLE
+                    text=feed::SUB
+                    state=Signal::stored(RowState::Coming)
+                    href=Screen::Feed.hash()
                 />
                 <Row
                     name=weighing::TITLE

@@ -39,14 +39,18 @@ fn count(count: u32, one: &str, more: &str) -> String {
 
 /// Returns her record in lines, what is nothing left out.
 pub(crate) fn record(record: &Record, system: System) -> Vec<String> {
-    let mut lines = vec![format!(
-        "*{}*, *{}*: {} dead at birth, {} lost, *{} reared*",
+    let fates = [(record.born_dead, "dead at birth"), (record.lost, "lost"), (record.reared, "reared")];
+    let fates: Vec<String> = fates
+        .into_iter()
+        .filter(|(often, _)| *often > 0)
+        .map(|(often, fate)| format!("*{often}* {fate}"))
+        .collect();
+    let born = format!(
+        "*{}*, *{}*",
         count(record.litters, "lambing", "lambings"),
-        count(record.born, "lamb", "lambs"),
-        record.born_dead,
-        record.lost,
-        record.reared
-    )];
+        count(record.born, "lamb", "lambs")
+    );
+    let mut lines = vec![if fates.is_empty() { born } else { format!("{born}: {}", fates.join(", ")) }];
     if let Some(all) = record.kilograms {
         let a_lambing = Mass::from_kilograms(all.as_kilograms() / f64::from(record.litters.max(1)));
         lines.push(format!("Reared *{}* in all, {} a lambing", mass(all, system), mass(a_lambing, system)));

@@ -13,6 +13,7 @@ pub(crate) mod common;
 pub(crate) mod errors;
 pub(crate) mod ewe;
 pub(crate) mod ewes_in;
+pub(crate) mod feed;
 pub(crate) mod figures;
 pub(crate) mod flock;
 pub(crate) mod frame;

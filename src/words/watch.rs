@@ -10,6 +10,16 @@ use super::labor;
 
 /// Starts a lambing.
 pub(crate) const LAMBING: &str = "Lambing";
+/// Heads what the season asks for.
+pub(crate) const THIS_WEEK: &str = "This week";
+/// The ram was taken out.
+pub(crate) const RAM_IS_OUT: &str = "He is out";
+/// The booster was given.
+pub(crate) const GIVEN: &str = "Given";
+/// She gets so much from now on.
+pub(crate) const FED_SO: &str = "Fed so";
+/// The extra feed was stopped.
+pub(crate) const STOPPED: &str = "Stopped";
 /// Heads what is late.
 pub(crate) const LATE: &str = "Late";
 /// Heads what is due.

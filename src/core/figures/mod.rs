@@ -4,10 +4,12 @@ mod ahead;
 mod grown;
 mod record;
 mod season;
+mod this_week;
 mod year;
 
 pub use ahead::{Ahead, Awaited, ahead, awaited, group_dates, put_to_ram};
 pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
 pub use record::{KeepMark, Record, marked, marks, record};
 pub use season::{Season, seasons};
+pub use this_week::{Asked, this_week};
 pub use year::{Alive, Loss, Year, year};

@@ -1,6 +1,7 @@
 //! The home: every animal with its clock, the most urgent first, each done with one tap; the big button below.
 
 mod row;
+mod season;
 mod shown;
 
 use yeanling_core::book::EweId;
@@ -94,6 +95,7 @@ pub(crate) fn Watch() -> impl IntoView {
                 Order::Urgency => by_urgency(shown),
                 Order::Place => by_place(shown),
             })}
+            <season::ThisWeek />
             <Tonight near=near />
         </Page>
     }

@@ -1,7 +1,10 @@
 //! What the Watch shows of each animal, worked out from the duties: what is due, its ribbon, its volumes.
 
+use std::collections::BTreeMap;
+
 use yeanling_core::book::{Animal, EweId, LambId};
-use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::figures::ahead;
+use yeanling_core::flock::{Ewe, Flock, Labor, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
@@ -12,7 +15,7 @@ use crate::parts::{Fact, WhyText};
 use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
 use crate::route::Screen;
 use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{animals, labor, pens, watch as words, why};
+use crate::words::{ahead as ahead_words, animals, labor, pens, watch as words, why};
 
 /// One animal on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -80,29 +83,56 @@ pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {
     })
 }
 
-/// Returns the ewes that may lamb tonight by their signs, the latest sign first.
+/// A ewe is told of when this much speaks for the next 24 hours (ours).
+const LIKELY_FROM: f64 = 0.03;
+/// So many at most stand under tonight; the others stand in the season (ours).
+const MOST_NEAR: usize = 10;
+
+/// Returns the ewes that may lamb tonight: those with signs of whom no mating is known first, the latest sign first;
+/// then by the chance of the next 24 hours, for which signs weigh more than dates.
 pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
     farm.with(|ground| {
         let flock = &ground.flock;
-        let mut near: Vec<(Moment, Near)> = flock
-            .at_work
-            .iter()
-            .filter_map(|id| flock.ewe(*id))
-            .filter_map(|ewe| {
-                let labor = ewe.labor.as_ref().filter(|labor| !labor.runs())?;
-                let (last, _) = labor.signs.last().filter(|(at, _)| now.since(*at) < SIGNS_FOR)?;
-                let signs = labor
-                    .signs
-                    .iter()
-                    .map(|(at, sign)| format!("{} {}", labor::sign(*sign).to_lowercase(), clock(*at)));
-                let text = signs.collect::<Vec<_>>().join(", ");
+        let mut signs: BTreeMap<EweId, (Moment, String)> =
+            flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
+        let mut near: Vec<(f64, Near)> = Vec::new();
+        for awaited in ahead(flock, now).awaited {
+            let Ok(outlook) = awaited.outlook else { continue };
+            let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
+            // Her labor has begun: she stands above, by the clock.
+            if ewe.labor.as_ref().is_some_and(Labor::runs) {
+                continue;
+            }
+            let sign = signs.remove(&ewe.id).map(|(_, text)| text);
+            if sign.is_some() || outlook.within_24h >= LIKELY_FROM {
+                let text =
+                    sign.into_iter().chain([ahead_words::within(&outlook)]).collect::<Vec<_>>().join(" · ");
                 let place = place(flock, Animal::Ewe(ewe.id));
-                Some((*last, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }))
+                near.push((outlook.within_24h, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }));
+            }
+        }
+        near.sort_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
+        let mut known_by_signs: Vec<(Moment, Near)> = signs
+            .into_iter()
+            .filter_map(|(id, (last, text))| {
+                let ewe = flock.ewe(id)?;
+                let place = place(flock, Animal::Ewe(id));
+                Some((last, Near { ewe: id, name: animals::ewe(ewe), text, place }))
             })
             .collect();
-        near.sort_unstable_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
-        near.into_iter().map(|(_, near)| near).collect()
+        known_by_signs.sort_unstable_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
+        let first = known_by_signs.into_iter().map(|(_, near)| near);
+        first.chain(near.into_iter().map(|(_, near)| near)).take(MOST_NEAR).collect()
     })
+}
+
+/// Returns her latest sign and all of them in words; nothing once her labor runs or the last is old.
+fn signs_of(flock: &Flock, id: EweId, now: Moment) -> Option<(Moment, String)> {
+    let labor = flock.ewe(id)?.labor.as_ref().filter(|labor| !labor.runs())?;
+    let (last, _) = labor.signs.last().filter(|(at, _)| now.since(*at) < SIGNS_FOR)?;
+    let told =
+        labor.signs.iter().map(|(at, sign)| format!("{} {}", labor::sign(*sign).to_lowercase(), clock(*at)));
+    Some((*last, told.collect::<Vec<_>>().join(", ")))
 }
 
 fn place(flock: &Flock, animal: Animal) -> Option<String> {

@@ -3,6 +3,7 @@
 mod ahead;
 mod grown;
 mod record;
+mod this_week;
 
 use proptest::prelude::*;
 use yeanling_core::book::{Animal, Book, Cause, Event, LambId};

@@ -1,0 +1,349 @@
+//! Hay, ration and water: what is asked, what comes out, and what cannot be.
+
+use yeanling_core::reckon::season::bounds::{Figure, Refused};
+use yeanling_core::reckon::season::budget::Budget;
+use yeanling_core::reckon::season::dates::Crop;
+use yeanling_core::reckon::season::minerals::{Copper, Guarded, Selenium};
+use yeanling_core::reckon::season::ration::{Checked, Held, Nutrient};
+use yeanling_core::reckon::season::requirement::{Energy, OutsideTable, Stage};
+use yeanling_core::reckon::season::water::Wanted;
+use yeanling_core::units::{Length, Mass, System, Volume};
+
+use super::common::{length, mass, number};
+
+/// The screen's name.
+pub(crate) const TITLE: &str = "Hay and feed";
+/// What is there, where it is offered.
+pub(crate) const SUB: &str = "Hay for the winter, a ration against the table, water";
+/// Chooses what is worked out.
+pub(crate) const WHAT: &str = "What to work out";
+/// The hay.
+pub(crate) const HAY: &str = "Hay";
+/// A ration.
+pub(crate) const RATION: &str = "Ration";
+/// Water and trough.
+pub(crate) const WATER: &str = "Water";
+/// How many ewes.
+pub(crate) const EWES: &str = "Ewes";
+/// What one weighs.
+pub(crate) const EWE_WEIGHT: &str = "One ewe weighs";
+/// For how many days.
+pub(crate) const DAYS: &str = "Days of feeding";
+/// The unit of days.
+pub(crate) const DAYS_UNIT: &str = "days";
+/// The share of her weight.
+pub(crate) const SHARE: &str = "Hay a day, of her weight";
+/// What a breeder reckons with.
+pub(crate) const SHARE_HINT: &str = "A breeder reckons 4 %, what is wasted in it. Less beside grain.";
+/// One bale.
+pub(crate) const BALE: &str = "One bale weighs";
+/// Heads the answer.
+pub(crate) const NEEDED: &str = "Hay for the winter";
+/// Asks for what is missing.
+pub(crate) const TYPE_ALL: &str = "Fill in every field, and the hay stands here.";
+/// The stage.
+pub(crate) const STAGE: &str = "Her time of the year";
+/// A feed.
+pub(crate) const FED: &str = "Fed, as it is";
+/// Dry matter.
+pub(crate) const DRY_MATTER: &str = "Dry matter";
+/// Energy.
+pub(crate) const ENERGY: &str = "Energy (ME) of the dry matter";
+/// Protein.
+pub(crate) const PROTEIN: &str = "Crude protein";
+/// Calcium.
+pub(crate) const CALCIUM: &str = "Calcium";
+/// Copper.
+pub(crate) const COPPER: &str = "Copper, if known";
+/// Selenium.
+pub(crate) const SELENIUM: &str = "Selenium, if known";
+/// Another feed.
+pub(crate) const ANOTHER: &str = "Another feed";
+/// Takes the last feed away.
+pub(crate) const ONE_LESS: &str = "Take the last away";
+/// Explains what is typed.
+pub(crate) const ANALYSIS: &str =
+    "From the label or an analysis of your hay; a guess in, a guess out. Up to five feeds.";
+/// Heads the answer.
+pub(crate) const HELD: &str = "Against what she needs";
+/// She leaves some of it.
+pub(crate) const LEAVES: &str = "That is more dry matter than she eats: she will leave some.";
+/// What is said with every ration.
+pub(crate) const CAUTION: [&str; 2] = [
+    "No ration is balanced by a table alone: have feeds analyzed, score the ewes, ask your vet.",
+    "Copper poisons sheep. Never give them feed or mineral made for other animals.",
+];
+
+/// Returns the unit of energy.
+pub(crate) const fn energy_unit(system: System) -> &'static str {
+    match system {
+        System::Metric => "MJ/kg",
+        System::Us => "Mcal/lb",
+    }
+}
+
+/// The kilograms of a pound.
+const POUND: f64 = 0.453_592_37;
+
+/// Returns the energy in a kilogram of dry matter from what was typed.
+pub(crate) fn energy(typed: f64, system: System) -> Energy {
+    match system {
+        System::Metric => Energy::from_megajoules(typed),
+        System::Us => Energy::from_megacalories(typed / POUND),
+    }
+}
+
+/// Returns the name of a stage.
+pub(crate) const fn stage(stage: Stage) -> &'static str {
+    match stage {
+        Stage::Maintenance => "empty and dry",
+        Stage::FirstFifteenWeeks => "first 15 weeks in lamb",
+        Stage::LastFourWeeks(Crop::Usual) => "last 4 weeks, usual crop",
+        Stage::LastFourWeeks(Crop::Prolific) => "last 4 weeks, many twins",
+        Stage::MilkingOne => "milking one",
+        Stage::MilkingTwo => "milking two",
+    }
+}
+
+/// Names the feed of this number.
+pub(crate) fn feed(number: usize) -> String {
+    format!("Feed {}", number + 1)
+}
+
+/// Returns the hay that is needed: "6,300 kg, 315 bales of 20 kg".
+pub(crate) fn hay(budget: &Budget, system: System) -> String {
+    format!(
+        "*{}* in all, *{} bales* of {}. For one ewe {} a day, {} over {} days.",
+        mass(budget.total, system),
+        budget.bales,
+        mass(budget.bale, system),
+        mass(budget.each_day, system),
+        mass(budget.each, system),
+        budget.days
+    )
+}
+
+/// Returns how the stores stand against it.
+pub(crate) fn in_store(there: Mass, budget: &Budget, system: System) -> String {
+    let short = budget.total.as_kilograms() - there.as_kilograms();
+    if short > 0.0 {
+        let bales = number((short / budget.bale.as_kilograms()).ceil(), 0);
+        format!(
+            "In the stores {}: *{}* short, {bales} bales.",
+            mass(there, system),
+            mass(Mass::from_kilograms(short), system)
+        )
+    } else {
+        format!("In the stores {}: enough.", mass(there, system))
+    }
+}
+
+/// Returns water and trough: "120 to 320 L of water a day; 16 to 20 m of trough".
+pub(crate) fn water(wanted: &Wanted, system: System) -> String {
+    let liters = |volume: Volume| match system {
+        System::Metric => format!("{} L", number(volume.as_milliliters() / 1000.0, 0)),
+        System::Us => format!("{} gal", number(volume.as_milliliters() / 3785.411_784, 0)),
+    };
+    let along = |side: Length| length(side, system);
+    format!(
+        "*{} to {}* of water a day, the more while they milk. *{} to {}* of trough along one side.",
+        liters(wanted.water.0),
+        liters(wanted.water.1),
+        along(wanted.trough.0),
+        along(wanted.trough.1)
+    )
+}
+
+/// Returns the name of a nutrient.
+pub(crate) const fn nutrient(nutrient: Nutrient) -> &'static str {
+    match nutrient {
+        Nutrient::DryMatter => "dry matter",
+        Nutrient::Energy => "energy",
+        Nutrient::Protein => "protein",
+        Nutrient::Calcium => "calcium",
+    }
+}
+
+/// Returns what a nutrient comes to: "1.62 of 1.80 kg".
+pub(crate) fn held(held: Held, system: System) -> String {
+    let (given, needed) = (held.given, held.needed);
+    let mass_of = |factor: f64, unit: &str, places: usize| {
+        format!("{} of {} {unit}", number(given * factor, places), number(needed * factor, places))
+    };
+    match (held.nutrient, system) {
+        (Nutrient::Energy, System::Metric) => mass_of(4.184, "MJ", 1),
+        (Nutrient::Energy, System::Us) => mass_of(1.0, "Mcal", 2),
+        (Nutrient::DryMatter, System::Metric) => mass_of(1.0, "kg", 2),
+        (Nutrient::DryMatter, System::Us) => mass_of(1.0 / POUND, "lb", 2),
+        (Nutrient::Protein | Nutrient::Calcium, System::Metric) => mass_of(1000.0, "g", 0),
+        (Nutrient::Protein | Nutrient::Calcium, System::Us) => mass_of(16.0 / POUND, "oz", 2),
+    }
+}
+
+/// Returns what is shortest, or that nothing is.
+pub(crate) fn limiting(checked: &Checked) -> String {
+    match checked.limiting {
+        Some(which) => {
+            let share =
+                checked.held.iter().find(|held| held.nutrient == which).map_or(0.0, |held| held.share());
+            format!("Shortest is *{}*: {} % of what she needs.", nutrient(which), number(share * 100.0, 0))
+        }
+        None => "Nothing is short by this table.".to_owned(),
+    }
+}
+
+/// Returns copper and selenium in words.
+pub(crate) fn minerals(guarded: &Guarded) -> [String; 2] {
+    let copper = number(guarded.copper_ppm, 1);
+    let selenium =
+        format!("{} ppm, {} mg a day", number(guarded.selenium_ppm, 2), number(guarded.selenium_mg, 2));
+    [
+        match guarded.copper {
+            Copper::Safe => format!("Copper {copper} ppm: under 10."),
+            Copper::Watch => format!("*Copper {copper} ppm*: poison where molybdenum is low. Ask your vet."),
+            Copper::TooMuch => {
+                format!("*Copper {copper} ppm is too much for sheep*: over 15. Do not feed it; ask your vet.")
+            }
+            Copper::Unknown => format!("Copper not known of every feed; {copper} ppm from the others."),
+        },
+        match guarded.selenium {
+            Selenium::Within => format!("Selenium {selenium}: within US law."),
+            Selenium::TooMuch => {
+                format!(
+                    "*Selenium {selenium} is too much*: at most 0.3 ppm and 0.7 mg a day by US law. Ask your vet."
+                )
+            }
+            Selenium::Unknown => format!("Selenium not known of every feed; {selenium} from the others."),
+        },
+    ]
+}
+
+/// Returns that no row of the table is so light or so heavy.
+pub(crate) fn outside(error: &OutsideTable, system: System) -> String {
+    format!(
+        "The table runs from {} to {}; {} is outside it.",
+        mass(error.least, system),
+        mass(error.most, system),
+        mass(error.given, system)
+    )
+}
+
+/// Returns why a figure cannot be, with what was given and what is allowed.
+pub(crate) fn refused(error: &Refused, system: System) -> String {
+    let told = |value: f64| figure(error.allowed.figure, value, system);
+    format!(
+        "{}: {} cannot be. Between {} and {} is allowed.",
+        name(error.allowed.figure),
+        told(error.given),
+        told(error.allowed.least),
+        told(error.allowed.most)
+    )
+}
+
+const fn name(figure: Figure) -> &'static str {
+    match figure {
+        Figure::Conception => "The share that holds to the ram",
+        Figure::GestationMean => "Days carried",
+        Figure::GestationSpread => "The spread of days carried",
+        Figure::DaysWithRam => "Days with the ram",
+        Figure::Cycles => "Cycles",
+        Figure::Ewes => "Ewes",
+        Figure::Lambs => "Lambs",
+        Figure::LitterShare => "The share of a litter size",
+        Figure::LitterShares => "All litter sizes together",
+        Figure::DaysOfForecast => "Days ahead",
+        Figure::AgeAtScan => "Age at the scan",
+        Figure::LambsAtScan => "Lambs at the scan",
+        Figure::DaysBetweenLooks => "Days between looks",
+        Figure::ConditionScore => "Condition",
+        Figure::EweWeight => "A ewe’s weight",
+        Figure::GainInADay => "Gain in a day",
+        Figure::FedInADay => "One feed for one ewe in a day",
+        Figure::Feeds => "Feeds",
+        Figure::Share => "The share",
+        Figure::EnergyOfFeed => "Energy of the dry matter",
+        Figure::CopperInFeed => "Copper in a feed",
+        Figure::SeleniumInFeed => "Selenium in a feed",
+        Figure::FeedForOneEwe => "Feed for one ewe in a season",
+        Figure::DaysOfFeeding => "Days of feeding",
+        Figure::Bale => "One bale",
+        Figure::Step => "One step of feed",
+        Figure::DaysBetweenSteps => "Days between steps",
+        Figure::UnitsPerUse => "For one use",
+        Figure::ColostrumEach => "Colostrum for one lamb",
+        Figure::DaysBefore => "Days before lambing",
+    }
+}
+
+fn figure(figure: Figure, value: f64, system: System) -> String {
+    match figure {
+        Figure::EweWeight
+        | Figure::GainInADay
+        | Figure::FedInADay
+        | Figure::FeedForOneEwe
+        | Figure::Bale
+        | Figure::Step => mass(Mass::from_kilograms(value), system),
+        Figure::Share | Figure::Conception | Figure::LitterShare | Figure::LitterShares => {
+            format!("{} %", number(value * 100.0, 1))
+        }
+        Figure::EnergyOfFeed => match system {
+            System::Metric => format!("{} MJ/kg", number(value * 4.184, 1)),
+            System::Us => format!("{} Mcal/lb", number(value * POUND, 2)),
+        },
+        Figure::CopperInFeed | Figure::SeleniumInFeed => format!("{} ppm", number(value, 1)),
+        Figure::ColostrumEach => super::common::volume(Volume::from_milliliters(value), system),
+        Figure::GestationMean
+        | Figure::GestationSpread
+        | Figure::DaysWithRam
+        | Figure::DaysOfForecast
+        | Figure::AgeAtScan
+        | Figure::DaysBetweenLooks
+        | Figure::DaysOfFeeding
+        | Figure::DaysBetweenSteps
+        | Figure::DaysBefore => format!("{} days", number(value, 0)),
+        Figure::Cycles
+        | Figure::Ewes
+        | Figure::Lambs
+        | Figure::LambsAtScan
+        | Figure::ConditionScore
+        | Figure::Feeds
+        | Figure::UnitsPerUse => number(value, 0),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use yeanling_core::reckon::season::{budget, ration, requirement};
+
+    #[test]
+    fn three_tons_for_one_ewe_and_300_ppm_of_copper_are_refused_in_words() {
+        let kg = Mass::from_kilograms;
+        let wrong = budget::flock(1, 300, kg(10.0), kg(20.0)).expect_err("3 t");
+        assert_eq!(
+            refused(&wrong, System::Metric),
+            "Feed for one ewe in a season: 3000 kg cannot be. Between 0 kg and 1500 kg is allowed."
+        );
+        let feed = ration::Feed {
+            fed: kg(1.0),
+            dry_matter: 0.9,
+            energy: Energy::from_megajoules(9.0),
+            protein: 0.1,
+            calcium: 0.005,
+            copper_ppm: Some(300.0),
+            selenium_ppm: None,
+        };
+        let need = requirement::need(Stage::Maintenance, kg(70.0)).expect("a row");
+        let wrong = ration::check(&[feed], need).expect_err("300 ppm");
+        assert_eq!(
+            refused(&wrong, System::Us),
+            "Copper in a feed: 300 ppm cannot be. Between 0 ppm and 100 ppm is allowed."
+        );
+    }
+
+    #[test]
+    fn energy_typed_by_the_pound_is_kept_by_the_kilogram() {
+        assert!((energy(1.0, System::Us).as_megacalories() - 2.204_62).abs() < 1e-4);
+        assert!((energy(4.184, System::Metric).as_megacalories() - 1.0).abs() < 1e-3);
+    }
+}

@@ -1,0 +1,51 @@
+//! Why so much hay, and what a ration is held against.
+
+use yeanling_core::reckon::season::{budget, minerals, ration, requirement, water};
+
+use super::{Why, cited};
+use crate::words::feed as words;
+
+/// Returns how hay is reckoned.
+pub fn hay() -> Why {
+    Why {
+        heading: words::NEEDED.to_owned(),
+        working: vec!["Ewes × weight × days × share of body weight; ÷ one bale, rounded up".to_owned()],
+        rule: "Hay as fed, with what is wasted: 5 to 15 % from a rack, 25 to 45 % on the ground.".to_owned(),
+        sources: cited(budget::SOURCES),
+        others: Vec::new(),
+        caution: Vec::new(),
+    }
+}
+
+/// Returns what a ration is held against.
+pub fn ration() -> Why {
+    let mut sources = cited(requirement::SOURCES);
+    sources.extend(cited(ration::SOURCES));
+    sources.extend(cited(minerals::SOURCES));
+    Why {
+        heading: words::HELD.to_owned(),
+        working: vec![
+            "Of each feed: fed × dry matter × what the dry matter holds; added up".to_owned(),
+            "Held against the table’s row for her weight and time of the year".to_owned(),
+        ],
+        rule: "Short is under 97 % of the row. More than 110 % of its dry matter she does not eat."
+            .to_owned(),
+        sources,
+        others: Vec::new(),
+        caution: words::CAUTION.map(str::to_owned).to_vec(),
+    }
+}
+
+/// Returns where water and trough are from.
+pub fn drink() -> Why {
+    Why {
+        heading: words::WATER.to_owned(),
+        working: vec![
+            "3 to 8 L (0.8 to 2 gal) a ewe a day; 0.4 to 0.5 m (16 to 20 in) of trough a ewe".to_owned(),
+        ],
+        rule: "The more in milk and in heat. Frozen water is no water: look twice a day.".to_owned(),
+        sources: cited(water::SOURCES),
+        others: Vec::new(),
+        caution: Vec::new(),
+    }
+}
