@@ -253,12 +253,13 @@ fn Ration() -> impl IntoView {
     let system = untrack(|| farm.system());
     let stage = RwSignal::new(Stage::LastFourWeeks(yeanling_core::reckon::season::dates::Crop::Usual));
     let weight = TypedMass::new(USUAL_EWE, system);
-    let feeds = RwSignal::new(vec![TypedFeed::new(system)]);
+    // All are made at once, so that what is typed of one outlives the list that shows it.
+    let feeds: [TypedFeed; MOST_FEEDS] = std::array::from_fn(|_| TypedFeed::new(system));
+    let many = RwSignal::new(1_usize);
     let stages = Stage::ALL.map(|one| Choice::new(one, words::stage(one))).to_vec();
-    let many = Memo::new(move |_| feeds.with(Vec::len));
     let answer = move || {
         let typed: Option<Vec<ration::Feed>> =
-            feeds.with(|feeds| feeds.iter().map(|feed| feed.read(system)).collect());
+            feeds.iter().take(many.get()).map(|feed| feed.read(system)).collect();
         let (Some(weight), Some(feeds)) = (weight.read(), typed) else {
             return view! { <p class="small-print">{words::TYPE_ALL}</p> }.into_any();
         };
@@ -283,18 +284,16 @@ fn Ration() -> impl IntoView {
         />
         {weight.field(words::EWE_WEIGHT)}
         {live(move || {
-            // What was typed of a feed stays when another is added: the signals live with the list.
-            let shown: Vec<AnyView> = (0..many.get())
-                .filter_map(|number| feeds.with_untracked(|feeds| feeds.get(number).map(|feed| feed.view(number, system))))
-                .collect();
+            let shown: Vec<AnyView> =
+                feeds.iter().take(many.get()).enumerate().map(|(number, feed)| feed.view(number, system)).collect();
             shown.into_any()
         })}
         <Buttons columns=2>
             {live(move || (many.get() < MOST_FEEDS).then(|| view! {
-                <Button label=words::ANOTHER on_press=move || feeds.update(|feeds| feeds.push(TypedFeed::new(system))) />
+                <Button label=words::ANOTHER on_press=move || many.update(|many| *many += 1) />
             }).into_any())}
             {live(move || (many.get() > 1).then(|| view! {
-                <Button label=words::ONE_LESS on_press=move || feeds.update(|feeds| _ = feeds.pop()) weight=Weight::Quiet />
+                <Button label=words::ONE_LESS on_press=move || many.update(|many| *many -= 1) weight=Weight::Quiet />
             }).into_any())}
         </Buttons>
         {live(answer)}

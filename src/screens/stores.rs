@@ -5,10 +5,11 @@ use crate::signals::prelude::*;
 use yeanling_core::book::{BatchId, Event, Item, Measure, MilkedFrom};
 use yeanling_core::figures::ahead;
 use yeanling_core::flock::Flock;
+use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
-use yeanling_core::reckon::season::litters::Litters;
-use yeanling_core::reckon::season::shopping::{self, kit};
-use yeanling_core::units::{Brix, Moment, Volume};
+use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE, kit};
+use yeanling_core::units::{Amount, Brix, Mass, Moment, Volume};
+use yeanling_core::watch::{Refusal, StoreRefusal};
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -137,38 +138,109 @@ const fn pieces(item: shopping::Item) -> u32 {
     }
 }
 
-/// The shelf, what is short first.
+/// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
+fn to_come(flock: &Flock, now: Moment) -> (u32, f64) {
+    let seen = ahead(flock, now);
+    if seen.put_to_ram > 0 {
+        return seen.to_come();
+    }
+    let living = flock.ewes.values().filter(|ewe| ewe.lives()).count();
+    let ewes = u32::try_from(living).unwrap_or(u32::MAX);
+    (ewes, f64::from(ewes) * seen.litters.litters.mean())
+}
+
+/// How much of a thing to have, in its own unit; none for what nobody can say.
+fn wanted(item: Item, needs: &[shopping::Need], lambs: f64, flock: &Flock) -> Option<Amount> {
+    let of_needs = needs
+        .iter()
+        .find(|need| of_kit(need.rate.item) == Some(item))
+        .map(|need| Amount::from_units(f64::from(need.have * pieces(need.rate.item))));
+    let powder = || {
+        let rule = flock.practice.powder_rule;
+        let powder = shopping::powder(lambs, ON_THE_BOTTLE, rule).ok().filter(|powder| powder.lambs > 0)?;
+        Some(Amount::from_units(powder.total.1.as_kilograms()))
+    };
+    match item {
+        Item::MilkPowder => powder(),
+        Item::Hay
+        | Item::Straw
+        | Item::Grain
+        | Item::ColostrumPowder
+        | Item::Electrolyte
+        | Item::Iodine
+        | Item::Disinfectant
+        | Item::Lubricant
+        | Item::Gloves
+        | Item::Ropes
+        | Item::Harnesses
+        | Item::Towels
+        | Item::Bottles
+        | Item::Teats
+        | Item::Tubes
+        | Item::Syringes
+        | Item::Thermometers
+        | Item::Markers
+        | Item::Crayons
+        | Item::Tags
+        | Item::Rings => of_needs,
+    }
+}
+
+/// How many uses of a thing to have where the stores count it in another unit: dips, portions, bottles.
+fn in_uses(item: Item, needs: &[shopping::Need]) -> Option<String> {
+    let kit = if item == Item::Iodine {
+        shopping::Item::Iodine
+    } else if item == Item::Lubricant {
+        shopping::Item::Lubricant
+    } else if item == Item::Disinfectant {
+        shopping::Item::Disinfectant
+    } else {
+        return None;
+    };
+    needs.iter().find(|need| need.rate.item == kit).map(|need| words::uses(item, need.have))
+}
+
+/// The shelf, what is short first, then what was not counted, then what is enough.
 fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
     let system = flock.practice.system;
-    let seen = ahead(flock, now);
-    let living = flock.ewes.values().filter(|ewe| ewe.lives()).count();
-    let ewes = match seen.put_to_ram {
-        0 => u32::try_from(living).unwrap_or(u32::MAX),
-        put => put,
-    };
-    let lambs = f64::from(ewes) * Litters::default().mean();
+    let (ewes, lambs) = to_come(flock, now);
     let needs = kit(ewes, lambs).unwrap_or_default();
-    let mut shelf: Vec<OnShelf> = Item::ALL
+    let mut shelf: Vec<(u8, OnShelf)> = Item::ALL
         .into_iter()
         .map(|item| {
-            let wanted = needs
-                .iter()
-                .find(|need| of_kit(need.rate.item) == Some(item))
-                .map(|need| need.have * pieces(need.rate.item));
+            let wanted = wanted(item, &needs, lambs, flock);
+            let uses = in_uses(item, &needs);
             let there = flock.stores.level(item);
-            let short = words::short(there, wanted);
-            OnShelf {
-                item,
-                text: words::stands(item, there, wanted, system),
-                short: short.is_some(),
-                known: there.is_some() || wanted.is_some(),
-                says: short.unwrap_or_default(),
-            }
+            let short = words::short(item, there, wanted, system);
+            let known = there.is_some() || wanted.is_some() || uses.is_some();
+            let (rank, says) = match (&short, there, wanted) {
+                (Some(short), ..) => (0, short.clone()),
+                (None, None, _) => (1, String::new()),
+                (None, Some(_), Some(_)) => (2, words::ENOUGH.to_owned()),
+                (None, Some(_), None) => (2, String::new()),
+            };
+            let stands = words::stands(item, there, wanted, system);
+            let text = uses.map_or(stands.clone(), |uses| format!("{stands} · {uses}"));
+            (rank, OnShelf { item, text, short: short.is_some(), known, says })
         })
         .collect();
-    shelf.sort_by_key(|one| !one.short);
-    shelf
+    shelf.sort_by_key(|(rank, _)| *rank);
+    shelf.into_iter().map(|(_, one)| one).collect()
 }
+
+/// What to have frozen against what is: for a share of the lambs to come, each its first day.
+fn to_freeze(flock: &Flock, now: Moment) -> Option<String> {
+    let (_, lambs) = to_come(flock, now);
+    let each = colostrum::want(USUAL_LAMB, flock.practice.day_rule, flock.practice.housing).ok()?.by_24h;
+    let freeze = shopping::freeze(lambs, ON_THE_BOTTLE, each).ok().filter(|freeze| freeze.lambs > 0)?;
+    let batches = flock.stores.freezer();
+    let there = batches.iter().map(|batch| batch.volume.as_milliliters() * f64::from(batch.left())).sum();
+    let there = Volume::from_milliliters(there);
+    Some(words::to_freeze(freeze.total, freeze.lambs, there, flock.practice.system))
+}
+
+/// A lamb of usual weight, for which colostrum is frozen (ours).
+const USUAL_LAMB: Mass = Mass::from_kilograms(4.0);
 
 /// A batch as it is shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -203,10 +275,18 @@ fn Freezer(open: RwSignal<Open>) -> impl IntoView {
                     old,
                 }
             };
-            flock.stores.freezer().iter().map(shown).collect::<Vec<Frozen>>()
+            let mut all = flock.stores.freezer().iter().map(shown).collect::<Vec<Frozen>>();
+            if let Some(first) = all.iter_mut().find(|batch| !batch.old) {
+                first.says = format!("{} · {}", words::USE_FIRST, first.says);
+            }
+            all
         })
     });
     let none = Memo::new(move |_| batches.with(Vec::is_empty));
+    let freeze = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| to_freeze(&ground.flock, now))
+    });
     let row = move |batch: Frozen| {
         let Frozen { id, left, from, text, says, old } = batch;
         let named = format!("{}, {from}", words::THAWED);
@@ -228,6 +308,7 @@ fn Freezer(open: RwSignal<Open>) -> impl IntoView {
     };
     view! {
         <Section title=words::FREEZER>
+            {live(move || freeze.get().map(|text| view! { <Remark text=text /> }).into_any())}
             {live(move || none.get().then(|| view! { <p>{words::NO_COLOSTRUM}</p> }).into_any())}
             <Rows>{each(move || batches.get(), |batch| format!("{} {} {}", batch.id, batch.text, batch.says), row)}</Rows>
             <Caution lines=vec![words::CAUTION.to_owned()] />
@@ -309,12 +390,12 @@ fn FreezeSheet(#[prop(into)] on_close: Callback<()>) -> impl IntoView {
     let (bags, each) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let (brix, label) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let (bags_wrong, each_wrong) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
-    let brix_wrong = RwSignal::new(String::new());
+    let (brix_wrong, label_wrong) = (RwSignal::new(String::new()), RwSignal::new(String::new()));
     let froms = [MilkedFrom::SomeEwe, MilkedFrom::Goat, MilkedFrom::Cow]
         .map(|from| Choice::new(from, farm.peek(|ground| stores::milked_from(&ground.flock, from))))
         .to_vec();
     let save = move || {
-        for wrong in [bags_wrong, each_wrong, brix_wrong] {
+        for wrong in [bags_wrong, each_wrong, brix_wrong, label_wrong] {
             wrong.set(String::new());
         }
         let Ok(bags) = bags.get_untracked().trim().parse::<u8>() else {
@@ -334,7 +415,15 @@ fn FreezeSheet(#[prop(into)] on_close: Callback<()>) -> impl IntoView {
         let event = Event::ColostrumFrozen { from: from.get_untracked(), bags, volume, brix, label };
         match farm.note(event) {
             Ok(_) => on_close.run(()),
-            Err(refusal) => bags_wrong.set(refusals::refusal(&refusal, farm.peek_now(), system)),
+            Err(refusal) => {
+                let field = match &refusal {
+                    Refusal::Store(StoreRefusal::Bag(_)) => each_wrong,
+                    Refusal::Store(StoreRefusal::Brix(_)) => brix_wrong,
+                    Refusal::NoText | Refusal::LongText { .. } => label_wrong,
+                    _ => bags_wrong,
+                };
+                field.set(refusals::refusal(&refusal, farm.peek_now(), system));
+            }
         }
     };
     let unit = stores::unit(Item::Iodine, system);
@@ -353,7 +442,7 @@ fn FreezeSheet(#[prop(into)] on_close: Callback<()>) -> impl IntoView {
             <Field label=words::BRIX value=brix kind=FieldKind::Decimal error=brix_wrong>
                 <span>"%"</span>
             </Field>
-            <Field label=words::LABEL value=label />
+            <Field label=words::LABEL value=label error=label_wrong />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

@@ -110,15 +110,26 @@ pub(crate) fn feed(number: usize) -> String {
     format!("Feed {}", number + 1)
 }
 
+/// Returns a mass, without decimals once it is heavy.
+fn heavy(of: Mass, system: System) -> String {
+    match system {
+        System::Metric if of == Mass::from_kilograms(0.0) => "0 kg".to_owned(),
+        System::Us if of == Mass::from_kilograms(0.0) => "0 lb".to_owned(),
+        System::Metric if of.as_kilograms() >= 20.0 => format!("{} kg", number(of.as_kilograms(), 0)),
+        System::Us if of.as_pounds() >= 40.0 => format!("{} lb", number(of.as_pounds(), 0)),
+        System::Metric | System::Us => mass(of, system),
+    }
+}
+
 /// Returns the hay that is needed: "6,300 kg, 315 bales of 20 kg".
 pub(crate) fn hay(budget: &Budget, system: System) -> String {
     format!(
         "*{}* in all, *{} bales* of {}. For one ewe {} a day, {} over {} days.",
-        mass(budget.total, system),
+        heavy(budget.total, system),
         budget.bales,
-        mass(budget.bale, system),
-        mass(budget.each_day, system),
-        mass(budget.each, system),
+        heavy(budget.bale, system),
+        heavy(budget.each_day, system),
+        heavy(budget.each, system),
         budget.days
     )
 }
@@ -130,11 +141,11 @@ pub(crate) fn in_store(there: Mass, budget: &Budget, system: System) -> String {
         let bales = number((short / budget.bale.as_kilograms()).ceil(), 0);
         format!(
             "In the stores {}: *{}* short, {bales} bales.",
-            mass(there, system),
-            mass(Mass::from_kilograms(short), system)
+            heavy(there, system),
+            heavy(Mass::from_kilograms(short), system)
         )
     } else {
-        format!("In the stores {}: enough.", mass(there, system))
+        format!("In the stores {}: enough.", heavy(there, system))
     }
 }
 
@@ -282,7 +293,7 @@ fn figure(figure: Figure, value: f64, system: System) -> String {
         | Figure::FedInADay
         | Figure::FeedForOneEwe
         | Figure::Bale
-        | Figure::Step => mass(Mass::from_kilograms(value), system),
+        | Figure::Step => heavy(Mass::from_kilograms(value), system),
         Figure::Share | Figure::Conception | Figure::LitterShare | Figure::LitterShares => {
             format!("{} %", number(value * 100.0, 1))
         }

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::Item;
 use yeanling_core::flock::Batch;
-use yeanling_core::units::{Amount, Moment, System};
+use yeanling_core::units::{Amount, Moment, System, Volume};
 
 use super::ahead::away;
 use super::common::{date, number, volume};
@@ -56,20 +56,53 @@ pub(crate) const THROW: &str = "all thrown away";
 /// Whose colostrum needs care.
 pub(crate) const CAUTION: &str = "Colostrum of another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
 
+/// There is as much as is wanted.
+pub(crate) const ENOUGH: &str = "enough";
+/// The oldest that is still good.
+pub(crate) const USE_FIRST: &str = "*use this first*";
+
 /// Returns how a thing stands: "12 of 17", "not counted, 17 wanted".
-pub(crate) fn stands(item: Item, there: Option<Amount>, wanted: Option<u32>, system: System) -> String {
+pub(crate) fn stands(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: System) -> String {
+    let told = |amount: Amount| stores::amount(item, amount, system);
     match (there, wanted) {
-        (Some(there), Some(wanted)) => format!("*{}* of {wanted}", stores::amount(item, there, system)),
-        (Some(there), None) => format!("*{}*", stores::amount(item, there, system)),
-        (None, Some(wanted)) => format!("not counted, *{wanted}* wanted"),
+        (Some(there), Some(wanted)) => format!("*{}* of {}", told(there), told(wanted)),
+        (Some(there), None) => format!("*{}*", told(there)),
+        (None, Some(wanted)) => format!("not counted, *{}* wanted", told(wanted)),
         (None, None) => "not counted".to_owned(),
     }
 }
 
-/// Returns how many are missing; nothing when none are.
-pub(crate) fn short(there: Option<Amount>, wanted: Option<u32>) -> Option<String> {
-    let short = f64::from(wanted?) - there?.as_units();
-    (short > 0.0).then(|| format!("*short of {}*", number(short, 1)))
+/// Returns how much is missing; nothing when nothing is.
+pub(crate) fn short(
+    item: Item,
+    there: Option<Amount>,
+    wanted: Option<Amount>,
+    system: System,
+) -> Option<String> {
+    let short = wanted?.as_units() - there?.as_units();
+    (short > 0.0).then(|| format!("*short of {}*", stores::amount(item, Amount::from_units(short), system)))
+}
+
+/// Returns for how many uses a thing should do: "for 45 dips".
+pub(crate) fn uses(item: Item, uses: u32) -> String {
+    let what = if item == Item::Iodine {
+        "dips of a navel"
+    } else if item == Item::Lubricant {
+        "portions"
+    } else {
+        "bottles"
+    };
+    format!("for *{uses}* {what}")
+}
+
+/// Returns what to have frozen: "To have frozen: 1,600 ml, the first day of 1 lamb and one more. There are 300 ml."
+pub(crate) fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System) -> String {
+    let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
+    format!(
+        "To have frozen: *{}*, the first day of {lambs} and one to spare. There is *{}*.",
+        volume(total, system),
+        volume(there, system)
+    )
 }
 
 /// Returns a thing with a capital, as it heads a row.

@@ -65,6 +65,20 @@ pub struct Ahead {
     pub conception: Learned,
 }
 
+impl Ahead {
+    /// Returns how many ewes are awaited and how many lambs they will likely bring: by her scan, else by the mean
+    /// litter, each by the chance that she is in lamb at all.
+    #[must_use]
+    pub fn to_come(&self) -> (u32, f64) {
+        let mean = self.litters.litters.mean();
+        let lambs = self.awaited.iter().map(|awaited| {
+            let in_lamb = awaited.outlook.as_ref().map_or(0.0, |outlook| outlook.in_lamb);
+            awaited.lambs.map_or(mean, f64::from) * in_lamb
+        });
+        (count(self.awaited.len()), lambs.sum())
+    }
+}
+
 /// Returns the season ahead, as known at `now` by the wall clock of `now`.
 #[must_use]
 pub fn ahead(flock: &Flock, now: Moment) -> Ahead {

@@ -33,12 +33,25 @@ test("what is short is told, what cannot be used is refused, and the freezer is 
   await expect(sheet.getByLabel("How much")).toHaveValue("7");
   await page.keyboard.press("Escape");
 
+  // What the shelf counts in another unit says for how many uses; what is enough says so.
+  await expect(phone.row("Iodine")).toContainText(/for \d+ dips of a navel/);
+  await phone.tap("Count… teats");
+  await sheet.getByLabel("How much").fill("50");
+  await phone.tap("Save", sheet);
+  await expect(phone.row("Teats")).toContainText("enough");
+  await expect(page.locator("main")).toContainText(/To have frozen: .* the first day of \d+ lamb/);
+
   await phone.tap("Freeze colostrum");
+  await sheet.getByLabel("Bags").fill("3");
+  await sheet.getByLabel("In each").fill("9000");
+  await phone.tap("Save", sheet);
+  await expect(sheet.locator(".field").filter({ hasText: "In each" }).getByRole("alert")).toContainText("A bag does not hold");
   await sheet.getByLabel("Bags").fill("3");
   await sheet.getByLabel("In each").fill("150");
   await sheet.getByLabel(/^Brix/).fill("24,5");
   await phone.tap("Save", sheet);
   await expect(phone.row("a ewe")).toContainText("3 bags of 150 ml, Brix 24.5");
+  await expect(phone.row("a ewe")).toContainText("use this first");
   await phone.tap("Thawed one, a ewe");
   await expect(phone.row("a ewe")).toContainText("2 bags of 150 ml");
   await fitsTheScreen(page);
