@@ -11,6 +11,7 @@ pub mod local;
 pub mod look;
 pub mod now;
 pub mod panic;
+pub mod paper;
 pub mod place;
 mod reach;
 pub mod shared;

@@ -11,6 +11,7 @@ use crate::browser::draft;
 use crate::browser::files::{self, FileTrouble};
 use crate::browser::look::{self, Look};
 use crate::browser::now;
+use crate::browser::paper;
 use crate::browser::storage::{self, Promised};
 
 /// How long a browser that would not promise is left alone.
@@ -38,6 +39,11 @@ impl Farm {
     /// Keeps what was answered about a cold lamb without a record.
     pub fn keep_cold_lamb(self, text: &str) {
         draft::keep_cold_lamb(text);
+    }
+
+    /// Asks the browser to print the page.
+    pub fn print(self) {
+        paper::print();
     }
 
     /// Returns this phone's id.

@@ -1,5 +1,6 @@
 //! The pen board: who is in, since when, who may go out, and why not yet.
 
+mod card;
 mod one;
 
 use crate::signals::prelude::*;

@@ -10,7 +10,7 @@ use yeanling_core::units::System;
 
 use crate::farm::use_farm;
 use crate::parts::{
-    Choice, Choices, Empty, Ledger, LedgerRow, Page, Remark, Said, Section, Title, WhyButton,
+    Button, Choice, Choices, Empty, Ledger, LedgerRow, Page, Remark, Said, Section, Title, WhyButton,
 };
 use crate::pieces::{Standing, Top, why_text};
 use crate::route::Screen;
@@ -67,6 +67,7 @@ pub(crate) fn Year() -> impl IntoView {
                         shown.get().map(gains).into_any()
                     })}
                     <flock::LookAgain />
+                    <Button label=words::PRINT on_press=move || farm.print() />
                 }
                     .into_any()
             })}

@@ -1,7 +1,7 @@
 //! The bonding pens: who is in, who may go out, and why not yet.
 
 use yeanling_core::book::{Animal, PenSize};
-use yeanling_core::flock::{Flock, Pen};
+use yeanling_core::flock::{Flock, Lamb, Pen};
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{Readiness, WhyNot};
 
@@ -104,4 +104,33 @@ fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String
         WhyNot::TurnedAway(lamb) => format!("{} is turned away by its dam", animals::lamb_of(flock, lamb)),
         WhyNot::NoLambs => "no living lamb with her".to_owned(),
     }
+}
+
+/// Prints the card of a pen.
+pub(crate) const PRINT: &str = "Print its card";
+/// Heads what is withheld, on the card.
+pub(crate) const CARD_WITHHELD: &str = "Withheld";
+/// Heads what is to do, on the card.
+pub(crate) const CARD_TO_DO: &str = "Still to do";
+
+/// Returns whose card it is and of which day: "Quarry Bank · 12 Mar 2026".
+pub(crate) fn printed(farm: &str, day: &str) -> String {
+    if farm.is_empty() { day.to_owned() } else { format!("{farm} · {day}") }
+}
+
+/// Returns a lamb in a line for paper: "12a, ewe lamb, born 03:12, 3.9 kg, navel 03:20, up 03:30, sucked 03:45".
+pub(crate) fn card_lamb(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
+    let at = |moment: Moment| day_and_clock(moment, now);
+    let first = |name: &str, times: &[Moment]| times.first().map(|time| format!("{name} {}", at(*time)));
+    let weight = lamb.weight().map(|weight| super::common::mass(weight, flock.practice.system));
+    let parts = [
+        Some(animals::lamb(flock, lamb)),
+        Some(animals::sex(lamb.sex).to_owned()),
+        Some(format!("born {}", at(lamb.born))),
+        weight,
+        first("navel", &lamb.navel),
+        first("up", &lamb.stood),
+        first("sucked", &lamb.sucked),
+    ];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }

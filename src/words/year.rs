@@ -17,6 +17,8 @@ pub(crate) const SUB: &str = "The season in figures: born, lived, lost, weaned";
 /// Says what to do first.
 pub(crate) const EMPTY: &str =
     "No lamb is in the book yet. From the first birth on, the season’s figures stand here.";
+/// Prints the year.
+pub(crate) const PRINT: &str = "Print the year";
 /// Chooses the season.
 pub(crate) const SEASON: &str = "Season";
 /// Chooses the season beside it.

@@ -68,7 +68,9 @@ pub(crate) fn PenScreen(
                             view! { <Notice kind=NoticeKind::Calm><p>{words::CLOSED}</p></Notice> }.into_any()
                         }
                     })}
+                    <Button label=words::PRINT on_press=move || farm.print() weight=Weight::Quiet />
                     <PenTimeline pen=id />
+                    <super::card::Card id=id />
                     {live(move || sheet(id, open))}
                 }
                 .into_any()

@@ -1,0 +1,51 @@
+// To paper: a pen's card on one page, black on white, with boxes for what is still to do; and the year without its bars.
+import { Phone } from "../barn";
+import { expect, test } from "../watching";
+
+/** How many pages a PDF has. */
+const pages = (pdf: Buffer) => pdf.toString("latin1").match(/\/Type\s*\/Page\b(?!s)/g)?.length ?? 0;
+
+test("a pen's card is one page with the dam, her lambs, their times and what is still to do", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T08:00:00Z") });
+  await page.emulateMedia({ colorScheme: "dark" });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tap("Look round a made-up flock");
+  await phone.tap("Pens", page.locator(".thumb"));
+  await page.getByRole("link", { name: /Pen 2/ }).first().tap();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Pen 2");
+  const card = page.locator(".on-paper");
+  await expect(card).toBeHidden();
+  // The button asks the browser to print; what it would print is looked at by its own means.
+  await page.evaluate(() => (window.print = () => document.body.setAttribute("data-printed", "yes")));
+  await phone.tap("Print its card");
+  await expect(page.locator("body")).toHaveAttribute("data-printed", "yes");
+  await page.emulateMedia({ media: "print", colorScheme: "dark" });
+  await expect(card).toBeVisible();
+  await expect(card).toContainText("Ewe 12");
+  await expect(card).toContainText(/12a, ewe lamb, born .*, 3\.6 kg/);
+  await expect(card).toContainText("Still to do");
+  for (const hidden of [".tab-bar", ".top-bar", ".buttons", ".timeline"]) {
+    for (const one of await page.locator(hidden).all()) await expect(one).toBeHidden();
+  }
+  const ink = await card.locator("h2").evaluate((heading) => getComputedStyle(heading).color);
+  expect(ink, "black ink, also by night").toBe("rgb(0, 0, 0)");
+  const pdf = await page.pdf({ format: "A5" });
+  expect(pages(pdf)).toBe(1);
+  expect(pdf.length).toBeGreaterThan(5000);
+  if (process.env.YEANLING_SHOTS) await page.screenshot({ path: `${process.env.YEANLING_SHOTS}/card.png` });
+});
+
+test("the year goes to paper with its figures and charts, without bars and buttons", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T08:00:00Z") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tap("Look round a made-up flock");
+  await page.evaluate(() => (location.hash = "#/year"));
+  await expect(page.getByRole("table", { name: "The flock" })).toBeVisible();
+  await page.emulateMedia({ media: "print" });
+  await expect(page.getByRole("table", { name: "The flock" })).toBeVisible();
+  await expect(page.locator(".tab-bar")).toBeHidden();
+  await expect(page.getByRole("button", { name: "Print the year" })).toBeHidden();
+  expect(pages(await page.pdf({ format: "A4" }))).toBeLessThanOrEqual(3);
+});
