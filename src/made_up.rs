@@ -1,9 +1,10 @@
 //! A made-up flock to look round in: invented animals, their times relative to now, so that every screen has life.
 
+use chrono::Datelike;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Belly, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Milk, PenSize, Sex,
-    Sign, VigorScale, Way,
+    Animal, Belly, BirthDay, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, LambId, Life, Milk,
+    PenSize, Route, Sex, Sign, Treatment, VigorScale, Way,
 };
 use yeanling_core::practice::Choice;
 use yeanling_core::units::{Condition, Length, Mass, Moment, System, TimeDelta, Volume};
@@ -32,6 +33,7 @@ pub fn book(now: Moment, system: System) -> Book {
     nobody_s(&mut scribe);
     at_work(&mut scribe, fourteen, twenty_one);
     pens(&mut scribe, five, twelve, thirty_three);
+    register(&mut scribe, &ewes, five);
     scribe.book
 }
 
@@ -233,4 +235,27 @@ fn pens(scribe: &mut Scribe, left: EweId, triplets: EweId, pair: EweId) {
     scribe.note(20 * 60, Event::LetOut { animal: ewe(left) });
     scribe.note(17 * 60, Event::PutInPen { animal: ewe(pair), pen: one });
     scribe.note(150, Event::PutInPen { animal: ewe(triplets), pen: two });
+}
+
+/// What is known of the ewes from before, and a drench that still withholds one of them.
+fn register(scribe: &mut Scribe, ewes: &[EweId], drenched: EweId) {
+    let this_year = u16::try_from(scribe.now.local().year()).unwrap_or_default();
+    for (years, ewe) in (2..).zip(ewes) {
+        let born = Some(BirthDay::Year(this_year.saturating_sub(2 + years % 5)));
+        let breed = Some("hill cross".to_owned());
+        scribe.note(199 * DAY, Event::Life(Life::Described { ewe: *ewe, born, breed }));
+    }
+    let treatment = Treatment {
+        product: "worm drench".to_owned(),
+        amount: None,
+        route: Some(Route::Mouth),
+        reason: Some("worms".to_owned()),
+        batch: None,
+        by: None,
+        day_only: false,
+        meat_days: Some(8),
+        milk_days: Some(7),
+    };
+    let animal = Animal::Ewe(drenched);
+    scribe.note(50 * 60, Event::Life(Life::Treated { animal, treatment: Box::new(treatment) }));
 }

@@ -82,6 +82,8 @@ pub(crate) const fn energy_unit(system: System) -> &'static str {
     }
 }
 
+/// The milliliters of a US gallon.
+const GALLON: f64 = 3_785.411_784;
 /// The kilograms of a pound.
 const POUND: f64 = 0.453_592_37;
 
@@ -153,7 +155,7 @@ pub(crate) fn in_store(there: Mass, budget: &Budget, system: System) -> String {
 pub(crate) fn water(wanted: &Wanted, system: System) -> String {
     let liters = |volume: Volume| match system {
         System::Metric => format!("{} L", number(volume.as_milliliters() / 1000.0, 0)),
-        System::Us => format!("{} gal", number(volume.as_milliliters() / 3785.411_784, 0)),
+        System::Us => format!("{} gal", number(volume.as_milliliters() / GALLON, 0)),
     };
     let along = |side: Length| length(side, system);
     format!(

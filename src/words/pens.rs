@@ -6,7 +6,7 @@ use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{Readiness, WhyNot};
 
 use super::animals;
-use super::common::{day_and_clock, length, span};
+use super::common::{clock, day_and_clock, length, short_date, span};
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Pens";
@@ -118,19 +118,29 @@ pub(crate) fn printed(farm: &str, day: &str) -> String {
     if farm.is_empty() { day.to_owned() } else { format!("{farm} · {day}") }
 }
 
-/// Returns a lamb in a line for paper: "12a, ewe lamb, born 03:12, 3.9 kg, navel 03:20, up 03:30, sucked 03:45".
-pub(crate) fn card_lamb(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
-    let at = |moment: Moment| day_and_clock(moment, now);
+/// Returns a lamb in a line for paper: "12a, ewe lamb, born 25 Feb 03:12, 3.9 kg, navel 03:20, up 03:30, sucked 03:45".
+pub(crate) fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
+    // Paper lives longer than today: "yesterday" would be wrong tomorrow. The day stands once, with the birth.
+    let born = lamb.born.local().date();
+    let at = |moment: Moment| {
+        let day = moment.local().date();
+        if day == born { clock(moment) } else { format!("{} {}", short_date(day), clock(moment)) }
+    };
     let first = |name: &str, times: &[Moment]| times.first().map(|time| format!("{name} {}", at(*time)));
     let weight = lamb.weight().map(|weight| super::common::mass(weight, flock.practice.system));
     let parts = [
         Some(animals::lamb(flock, lamb)),
         Some(animals::sex(lamb.sex).to_owned()),
-        Some(format!("born {}", at(lamb.born))),
+        Some(format!("born {} {}", short_date(born), clock(lamb.born))),
         weight,
         first("navel", &lamb.navel),
         first("up", &lamb.stood),
         first("sucked", &lamb.sucked),
     ];
     parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}
+
+/// Returns when something is due, for paper: "25 Feb 05:28".
+pub(crate) fn card_due(due: Moment) -> String {
+    format!("{} {}", short_date(due.local().date()), clock(due))
 }

@@ -8,7 +8,7 @@ use yeanling_core::watch::{Duty, Product, withheld};
 
 use crate::farm::use_farm;
 use crate::parts::{CardList, PaperCard};
-use crate::words::common::{date, day_and_clock};
+use crate::words::common::date;
 use crate::words::{animals, life, pens as words, watch};
 
 /// The card of a pen.
@@ -42,14 +42,14 @@ fn lists(flock: &Flock, id: PenId, duties: &[Duty], now: Moment) -> Vec<CardList
             heading = crate::words::ewe::about(breed, born, heading);
             let lambs = flock.lambs_at_foot(ewe);
             who.extend(lambs.iter().map(|lamb| Animal::Lamb(lamb.id)));
-            let lines = lambs.iter().map(|lamb| words::card_lamb(flock, lamb, now)).collect();
+            let lines = lambs.iter().map(|lamb| words::card_lamb(flock, lamb)).collect();
             lists.push(CardList { heading, lines, boxes: false });
         } else {
             let lamb = |animal: Animal| match animal {
                 Animal::Lamb(lamb) => flock.lamb(lamb),
                 Animal::Ewe(_) => None,
             };
-            let lines = lamb(stay.animal).map(|lamb: &Lamb| words::card_lamb(flock, lamb, now));
+            let lines = lamb(stay.animal).map(|lamb: &Lamb| words::card_lamb(flock, lamb));
             lists.push(CardList { heading, lines: lines.into_iter().collect(), boxes: false });
         }
         let held = who.iter().filter_map(|animal| {
@@ -64,7 +64,8 @@ fn lists(flock: &Flock, id: PenId, duties: &[Duty], now: Moment) -> Vec<CardList
         lists.push(CardList { heading: words::CARD_WITHHELD.to_owned(), lines: held, boxes: false });
         let to_do = duties.iter().filter(|duty| who.contains(&duty.subject)).map(|duty| {
             let what = watch::task(duty.task, flock.practice.system).replace('*', "");
-            format!("{}: {what}, {}", animals::animal(flock, duty.subject), day_and_clock(duty.due, now))
+            let due = words::card_due(duty.due);
+            format!("{}: {what}, {due}", animals::animal(flock, duty.subject))
         });
         lists.push(CardList { heading: words::CARD_TO_DO.to_owned(), lines: to_do.collect(), boxes: true });
     }

@@ -6,7 +6,8 @@ mod record;
 mod this_week;
 
 use proptest::prelude::*;
-use yeanling_core::book::{Animal, Book, Cause, Event, LambId};
+use uuid::Uuid;
+use yeanling_core::book::{Animal, Book, Cause, DeviceId, Entry, EntryId, Event, LambId, Life};
 use yeanling_core::figures::{Alive, Season, Year, seasons, year};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::reckon::losses::Span;
@@ -130,6 +131,36 @@ proptest! {
             of(&fold(&book), days(400))
         };
         prop_assert_eq!(union(&one, &two), union(&two, &one));
+    }
+
+    #[test]
+    fn fostering_changes_no_figure_of_births_and_striking_it_nothing_at_all(
+        entries in entries(),
+        moves in prop::collection::vec((1..=10_u128, 1..=10_u128, 0..40_i64), 1..6),
+    ) {
+        let book: Book = entries.into_iter().collect();
+        let (before, mut moved) = (of(&fold(&book), days(400)), book.clone());
+        let id = |number: u128| EntryId::from_uuid(Uuid::from_u128(number));
+        let mut add = |number: u128, hours: i64, event: Event| {
+            let at = night() + TimeDelta::hours(hours);
+            let device = DeviceId::from_uuid(Uuid::from_u128(9));
+            moved.add(Entry { id: id(number), device, noted: at, at, event });
+        };
+        for (number, (lamb, dam, hours)) in (100..).zip(&moves) {
+            let life = Life::Fostered { lamb: id(*lamb).as_lamb(), dam: id(*dam).as_ewe() };
+            add(number, *hours, Event::Life(life));
+        }
+        prop_assert_eq!(&of(&fold(&moved), days(400)), &before);
+        for (number, (.., hours)) in (100..).zip(&moves) {
+            let at = night() + TimeDelta::hours(*hours);
+            let device = DeviceId::from_uuid(Uuid::from_u128(9));
+            let event = Event::Struck { entry: id(number) };
+            moved.add(Entry { id: id(number + 100), device, noted: at, at, event });
+        }
+        let (plain, struck) = (fold(&book), fold(&moved));
+        for (ewe, lambs) in plain.ewes.keys().map(|ewe| (*ewe, plain.lambs_at_foot(*ewe))) {
+            prop_assert_eq!(struck.lambs_at_foot(ewe), lambs);
+        }
     }
 
     #[test]
