@@ -1,4 +1,4 @@
-//! A card for paper: a name, and lists under headings; boxes to tick for what is to do.
+//! A card for paper: lists under headings; boxes to tick for what is to do.
 
 use crate::signals::prelude::*;
 
@@ -16,10 +16,7 @@ pub struct CardList {
 /// Shows a card that is seen on paper alone.
 #[component]
 pub fn PaperCard(
-    /// What stands large at its head.
-    #[prop(into)]
-    name: Signal<String>,
-    /// A few words under it.
+    /// A few words at its head, under the title of the page.
     #[prop(into)]
     sub: Signal<String>,
     /// Its lists; empty ones are left out.
@@ -37,7 +34,6 @@ pub fn PaperCard(
     };
     view! {
         <div class="on-paper pen-card">
-            <h2>{super::live(move || name.get().into_any())}</h2>
             <p>{super::live(move || sub.get().into_any())}</p>
             {super::live(move || lists().into_any())}
         </div>

@@ -5,7 +5,7 @@ import { expect } from "./watching";
 /** The screens that have an address without an animal in it, and one address that names none. */
 export const screens = [
   "#/", "#/lambing", "#/lambing/unknown", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/cold-lamb", "#/hand-over",
-  "#/more", "#/help", "#/practice", "#/season", "#/stores", "#/year", "#/night", "#/nowhere",
+  "#/more", "#/help", "#/practice", "#/season", "#/feed", "#/stores", "#/weighing", "#/medicines", "#/year", "#/night", "#/nowhere",
 ];
 
 /** Goes to a screen and waits until it stands. */

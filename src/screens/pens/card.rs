@@ -18,16 +18,13 @@ pub(super) fn Card(
     id: PenId,
 ) -> impl IntoView {
     let farm = use_farm();
-    let name = Signal::derive(move || {
-        farm.with(|ground| ground.flock.pens.get(&id).map(words::pen).unwrap_or_default())
-    });
     let sub = Signal::derive(move || words::printed(&farm.practice().farm_name, &date(farm.now())));
     let lists = Memo::new(move |_| {
         let now = farm.now();
         let duties = farm.duties(now);
         farm.with(|ground| lists(&ground.flock, id, &duties, now))
     });
-    view! { <PaperCard name=name sub=sub lists=lists /> }
+    view! { <PaperCard sub=sub lists=lists /> }
 }
 
 fn lists(flock: &Flock, id: PenId, duties: &[Duty], now: Moment) -> Vec<CardList> {

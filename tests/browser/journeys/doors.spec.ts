@@ -55,6 +55,11 @@ function hostile(): string {
   scribe.note(ago(3), { remarked: { animal: { ewe }, text: WORDS } });
   scribe.note(ago(3), { "pen-named": { pen, name: `${WORDS} pen` } });
   scribe.note(ago(3), { "put-in-pen": { animal: { ewe }, pen } });
+  scribe.note(ago(3), { life: { marked: { animal: { lamb }, mark: WORDS } } });
+  scribe.note(ago(3), { life: { described: { ewe, born: { year: 2022 }, breed: WORDS } } });
+  const said = { product: WORDS, amount: WORDS, reason: WORDS, batch: WORDS, by: WORDS, "day-only": true };
+  scribe.note(ago(3), { life: { treated: { animal: { ewe }, treatment: said } } });
+  scribe.note(ago(1), { life: { went: { animal: { ewe: other }, how: "sold", to: WORDS } } });
   scribe.note(ago(2), { "colostrum-frozen": { from: { ewe }, bags: 4, ml: 60.0, brix: 26.5, label: WORDS } });
   return scribe.file();
 }
@@ -89,7 +94,7 @@ test("what would be code in a file is words on every screen, and on paper", asyn
       if ((await page.locator("main").innerText()).includes("<script>alert(1)</script>")) shown.add(hash.split("/")[1] ?? "");
     });
   }
-  for (const screen of ["", "flock", "ewe", "lamb", "pens", "pen", "group", "race", "season", "stores"]) {
+  for (const screen of ["", "flock", "ewe", "lamb", "pens", "pen", "group", "race", "season", "stores", "medicines", "weighing"]) {
     expect([...shown], "screens that show the words").toContain(screen);
   }
   expect(dialogs).toEqual([]);

@@ -28,7 +28,7 @@ test("a pen's card is one page with the dam, her lambs, their times and what is 
   for (const hidden of [".tab-bar", ".top-bar", ".buttons", ".timeline"]) {
     for (const one of await page.locator(hidden).all()) await expect(one).toBeHidden();
   }
-  const ink = await card.locator("h2").evaluate((heading) => getComputedStyle(heading).color);
+  const ink = await card.locator("h3").first().evaluate((heading) => getComputedStyle(heading).color);
   expect(ink, "black ink, also by night").toBe("rgb(0, 0, 0)");
   const pdf = await page.pdf({ format: "A5" });
   expect(pages(pdf)).toBe(1);
