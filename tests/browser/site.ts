@@ -55,10 +55,12 @@ export class Site {
     return readFile(join(dist, name), "utf8");
   }
 
-  /** Publishes a build that differs from the first in its version. */
-  async publishAnother(version: string): Promise<void> {
+  /** Publishes a build that differs from the first in its version and, if given, in one more file to keep. */
+  async publishAnother(version: string, alsoKeep?: string): Promise<void> {
     const worker = await this.file("worker.js");
-    this.instead.set("worker.js", { body: worker.replace(/VERSION = "[0-9a-f]+"/, `VERSION = "${version}"`) });
+    let body = worker.replace(/VERSION = "[0-9a-f]+"/, `VERSION = "${version}"`);
+    if (alsoKeep) body = body.replace("FILES = [", `FILES = [${JSON.stringify(alsoKeep)},`);
+    this.instead.set("worker.js", { body });
   }
 
   /** Returns the name of the file that the build's worker keeps and whose name begins and ends so. */
