@@ -21,7 +21,9 @@ function firstDay(number: number, waits: boolean): Fact[] {
     (_, lamb) => ({ stood: { lamb } }),
     (_, lamb) => ({ "navel-dipped": { lamb } }),
     weighed,
-    ...(number % 5 === 4 ? [fed, fed, fed] : [sucked]),
+    // One in five is helped to its first milk; each then lives from its ewe, since bottle lambs of all years would
+    // stand on the Watch for ever.
+    ...(number % 5 === 4 ? [fed, fed, fed, sucked] : [sucked]),
     (_, lamb) => ({ "belly-felt": { lamb, belly: "full" } }),
     (_, lamb) => ({ tagged: { animal: { lamb }, tag: `${10_000 + number}` } }),
   ];

@@ -30,7 +30,7 @@ async function start(page: Page, address: string): Promise<number[]> {
   for (let round = 0; round < STARTS; round += 1) {
     await page.goto("about:blank");
     await page.goto(address);
-    const handle = await page.waitForFunction(() => (globalThis as { started?: number }).started);
+    const handle = await page.waitForFunction(() => (globalThis as { started?: number }).started, null, { timeout: 30_000 });
     times.push((await handle.jsonValue()) ?? Infinity);
     // What the app still does after its first frame belongs to no other start.
     await page.waitForTimeout(1000);
