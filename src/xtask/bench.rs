@@ -18,7 +18,11 @@ pub(crate) fn bench() -> Result<()> {
     weigh(&folder)?;
     measure(&mut optimized())?;
     handbook::figures()?;
-    if browser::has_specs("bench") { measure(&mut browser::project("bench")?) } else { Ok(()) }
+    if !browser::has_specs("bench") {
+        return Ok(());
+    }
+    build::build_hello()?;
+    measure(&mut browser::project("bench")?)
 }
 
 /// Returns `xtask measure` in a build of its own: a ratio of unoptimized code says nothing.

@@ -12,8 +12,24 @@ pub(crate) fn folder(quick: bool) -> PathBuf {
     root().join(if quick { "dist-quick" } else { "dist" })
 }
 
+/// Returns the folder of the page that only says hello, which the app's start is measured against.
+pub(crate) fn hello_folder() -> PathBuf {
+    root().join("target/hello")
+}
+
 /// Gets what is missing, builds, and returns the folder of the finished app.
 pub(crate) fn build(quick: bool) -> Result<PathBuf> {
+    let profile = if quick { ["--cargo-profile", "quick"].as_slice() } else { &["--release"] };
+    trunk("index.html", folder(quick), profile)
+}
+
+/// Builds the page that only says hello, in every way as the finished app.
+pub(crate) fn build_hello() -> Result<PathBuf> {
+    trunk("tests/browser/bench/hello/index.html", hello_folder(), &["--release"])
+}
+
+/// Builds what `page` loads into `folder`, and returns that.
+fn trunk(page: &str, folder: PathBuf, profile: &[&str]) -> Result<PathBuf> {
     doctor::get(Purpose::Build)?;
     let (trunk, bindgen) = (Tool::trunk(), Tool::wasm_bindgen()?);
     let wasm = Wasm::find().context("no compiler for wasm")?;
@@ -25,12 +41,11 @@ pub(crate) fn build(quick: bool) -> Result<PathBuf> {
     run(&mut fetch)?;
 
     let mut build = Command::new(trunk.path());
-    build.arg("build").arg("--dist").arg(folder(quick)).current_dir(root());
-    build.args(if quick { ["--cargo-profile", "quick"].as_slice() } else { &["--release"] });
+    build.args(["build", page, "--dist"]).arg(&folder).args(profile).current_dir(root());
     build.env(THIS, std::env::current_exe()?).env("TRUNK_SKIP_VERSION_CHECK", "true");
     // Trunk 0.21 takes only the words true and false here, and stops at the usual 1.
     build.env_remove("NO_COLOR");
     wasm.prepare(&mut build, vec![trunk.bin(), bindgen.bin()])?;
     run(&mut build)?;
-    Ok(folder(quick))
+    Ok(folder)
 }

@@ -24,9 +24,11 @@ export class Site {
   readonly instead = new Map<string, Answer>();
   /** What is asked at an address that is no file, worked out anew each time. */
   readonly asked = new Map<string, (address: URL) => Answer | Promise<Answer>>();
-  private constructor(private readonly server: Server, readonly address: string) {}
+  private constructor(private readonly server: Server, readonly address: string, private readonly files: string) {}
 
-  static async open(folder = "/farm/book/"): Promise<Site> {
+  /** Opens a host at an address of this folder, of the app or of what else was built, named from here. */
+  static async open(folder = "/farm/book/", built?: string): Promise<Site> {
+    const files = built ? join(import.meta.dirname, built) : dist;
     const server = createServer(async (request, response) => {
       const address = new URL(request.url ?? "/", "http://host");
       const path = address.pathname;
@@ -34,7 +36,7 @@ export class Site {
       const answer = (await site.asked.get(name)?.(address)) ?? site.instead.get(name);
       const kind = answer?.kind ?? kinds[extname(name)] ?? "text/plain";
       try {
-        const body = answer?.body ?? (await readFile(join(dist, name)));
+        const body = answer?.body ?? (await readFile(join(files, name)));
         if (answer?.cut) {
           response.writeHead(200, { "Content-Type": kind, "Content-Length": Buffer.byteLength(body) });
           response.write(body.slice(0, body.length / 2), () => response.destroy());
@@ -46,13 +48,13 @@ export class Site {
       }
     });
     await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
-    const site = new Site(server, `http://127.0.0.1:${(server.address() as AddressInfo).port}${folder}`);
+    const site = new Site(server, `http://127.0.0.1:${(server.address() as AddressInfo).port}${folder}`, files);
     return site;
   }
 
   /** Returns the text of a file of the build. */
   file(name: string): Promise<string> {
-    return readFile(join(dist, name), "utf8");
+    return readFile(join(this.files, name), "utf8");
   }
 
   /** Publishes a build that differs from the first in its version and, if given, in one more file to keep. */
