@@ -2,7 +2,7 @@
 //!
 //! Each ewe brings 0, 1, 2, … of something with her own chances `q₀, q₁, …`; the spread of the sum is the convolution of
 //! all. Where each `q₀` is large, as on any one night, it is had in near-linear time from `G′ = G · Σ n·Q′/Q`, the same
-//! convolution as a series; the others are multiplied in one by one.
+//! convolution as a series; of the others, those that bring one or none are had as a binomial, the rest one by one.
 
 use super::days::{counted, whole};
 
@@ -44,8 +44,12 @@ impl Counts {
         let most: usize = all.iter().map(|alike| usize_of(alike.ewes) * MOST_EACH).sum();
         let mut chances = series(all.iter().filter(|alike| alike.each[0] >= SERIES_FROM), most);
         for alike in all.iter().filter(|alike| alike.each[0] < SERIES_FROM) {
+            if let [_, chance, 0.0, 0.0, 0.0] = alike.each {
+                chances = product(&chances, &binomial(alike.ewes, chance));
+                continue;
+            }
             for _ in 0..alike.ewes {
-                chances = times(&chances, &alike.each);
+                chances = product(&chances, &alike.each);
             }
         }
         Self { chances }
@@ -146,19 +150,51 @@ fn add_slope(slope: &mut Vec<f64>, ewes: f64, each: &[f64; MOST_EACH + 1]) {
     }
 }
 
-/// Returns the spread of a sum and one more ewe.
-fn times(chances: &[f64], each: &[f64; MOST_EACH + 1]) -> Vec<f64> {
-    let top = (0..=MOST_EACH).rev().find(|number| each[*number] > 0.0).unwrap_or(0);
+/// Returns the spread of how many of so many ewes, each with this chance: from the likeliest number on to both sides, by
+/// `P(k+1)/P(k) = (n−k)/(k+1) · q/(1−q)`, so that nothing is lost where the chance of none is as good as nothing.
+fn binomial(ewes: u32, chance: f64) -> Vec<f64> {
+    let most = usize_of(ewes);
+    if chance >= 1.0 {
+        let mut all = vec![0.0; most + 1];
+        all[most] = 1.0;
+        return all;
+    }
+    let odds = chance / (1.0 - chance);
+    let up = |number: usize| counted(most - number) / counted(number + 1) * odds;
+    let likeliest = usize::try_from(whole((counted(most + 1) * chance).floor())).unwrap_or(0).min(most);
+    let mut chances = vec![0.0; most + 1];
+    chances[likeliest] = 1.0;
+    for number in likeliest..most {
+        chances[number + 1] = chances[number] * up(number);
+    }
+    for number in (0..likeliest).rev() {
+        chances[number] = chances[number + 1] / up(number);
+    }
+    let sum: f64 = chances.iter().sum();
+    for chance in &mut chances {
+        *chance /= sum;
+    }
+    shortened(chances)
+}
+
+/// Returns the spread of the sum of two counts.
+fn product(chances: &[f64], others: &[f64]) -> Vec<f64> {
+    let top = others.iter().rposition(|chance| *chance > 0.0).unwrap_or(0);
     let mut product = vec![0.0; chances.len() + top];
-    for (number, chance) in chances.iter().enumerate() {
-        for (more, one) in each.iter().enumerate().take(top + 1) {
-            product[number + more] += chance * one;
+    for (more, other) in others.iter().enumerate().take(top + 1).filter(|(_, other)| **other > 0.0) {
+        for (place, chance) in product[more..].iter_mut().zip(chances) {
+            *place += chance * other;
         }
     }
-    while product.len() > 1 && product.last().is_some_and(|chance| *chance < NOTHING) {
-        product.pop();
+    shortened(product)
+}
+
+/// Returns the chances without those at the end that are nothing.
+fn shortened(mut chances: Vec<f64>) -> Vec<f64> {
+    while chances.len() > 1 && chances.last().is_some_and(|chance| *chance < NOTHING) {
+        chances.pop();
     }
-    product
+    chances
 }
 
 fn usize_of(number: u32) -> usize {
