@@ -106,8 +106,8 @@ pub(crate) fn LeaveSheet(
                 on_choose=move |new| how.set(Some(new))
                 stacked=true
             />
-            <Field label=words::TO value=to />
             <Wrong error=error />
+            <Field label=words::TO value=to />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }

@@ -117,8 +117,8 @@ pub(crate) fn EweScreen(
                     <HerRecord id=id />
                     <Litters id=id />
                     <Section title=words::NOTE>
-                        {live(move || lives.get().then(|| view! {
-                            <Buttons columns=2>
+                        <Buttons columns=2>
+                            {live(move || lives.get().then(|| view! {
                                 <Button label=words::INTO_PEN on_press=move || open.set(Open::Pen) />
                                 {live(move || penned.get().then(|| view! {
                                     <Button
@@ -145,9 +145,7 @@ pub(crate) fn EweScreen(
                                 <Button label=life::TREAT on_press=move || open.set(Open::Treat) />
                                 <Button label=life::MARK on_press=move || open.set(Open::Paint) />
                                 <Button label=life::LEAVE on_press=move || open.set(Open::Leave) />
-                            </Buttons>
-                        }).into_any())}
-                        <Buttons columns=2>
+                            }).into_any())}
                             <Button label=life::DESCRIBE on_press=move || open.set(Open::Describe) />
                             <Button label=words::TAG on_press=move || open.set(Open::Tag) />
                             <Button label=words::REMARK on_press=move || open.set(Open::Remark) />

@@ -14,7 +14,7 @@ use crate::parts::{
 use crate::pieces::{Standing, Top, WeightField, why_text};
 use crate::route::Screen;
 use crate::words::common::number;
-use crate::words::{ahead, errors, feed as words, why};
+use crate::words::{errors, feed as words, frame, why};
 
 /// The most feeds of a ration.
 const MOST_FEEDS: usize = 5;
@@ -38,7 +38,7 @@ pub(crate) fn FeedScreen() -> impl IntoView {
     ];
     view! {
         <Page>
-            <Top back=(Screen::Season, ahead::TITLE.to_owned()) />
+            <Top back=(Screen::More, frame::MORE.to_owned()) />
             <Title text=words::TITLE />
             <Standing />
             <Choices
@@ -82,6 +82,10 @@ impl Typed {
     }
 
     fn field(self, label: &'static str, unit: &'static str, hint: &'static str) -> AnyView {
+        if unit.is_empty() {
+            return view! { <Field label=label value=self.text kind=FieldKind::Decimal error=self.error hint=hint /> }
+                .into_any();
+        }
         view! {
             <Field label=label value=self.text kind=FieldKind::Decimal error=self.error hint=hint>
                 <span>{unit}</span>
@@ -261,7 +265,7 @@ fn Ration() -> impl IntoView {
         let typed: Option<Vec<ration::Feed>> =
             feeds.iter().take(many.get()).map(|feed| feed.read(system)).collect();
         let (Some(weight), Some(feeds)) = (weight.read(), typed) else {
-            return view! { <p class="small-print">{words::TYPE_ALL}</p> }.into_any();
+            return view! { <p class="small-print">{words::TYPE_RATION}</p> }.into_any();
         };
         let need = match need(stage.get(), weight) {
             Ok(need) => need,

@@ -56,6 +56,10 @@ const WHICH: [(Which, &str); 8] = [
     (Which::Gone, words::GONE),
 ];
 
+fn name(which: Which) -> &'static str {
+    WHICH.iter().find(|(other, _)| *other == which).map_or("", |(_, name)| name)
+}
+
 /// What the search found.
 #[derive(Clone, Debug, Default, PartialEq)]
 struct Found {
@@ -126,13 +130,16 @@ pub(crate) fn Flock() -> impl IntoView {
             {live(move || (!tag.with(String::is_empty) && !taken.get())
                     .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
             {live(move || (!empty.get() && tag.with(String::is_empty)).then(|| view! {
-                <Choices
-                    label=words::WHICH
-                    options=options.clone()
-                    chosen=Signal::derive(move || Some(which.get()))
-                    on_choose=choose
-                    snug=true
-                />
+                <details class="fold">
+                    <summary>{live(move || words::shown(name(which.get())).into_any())}</summary>
+                    <Choices
+                        label=words::WHICH
+                        options=options.clone()
+                        chosen=Signal::derive(move || Some(which.get()))
+                        on_choose=choose
+                        snug=true
+                    />
+                </details>
             }).into_any())}
             {live(move || {
                 let said = if empty.get() {

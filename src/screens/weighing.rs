@@ -127,7 +127,6 @@ fn One(
     view! {
         <Card>
             <Remark text=place />
-            <Field label=words::FIND value=find kind=FieldKind::Search on_change=move |text: String| jump.run((text,)) />
             <h2 class="race-name">{name}</h2>
             <p><Said text=last /></p>
             <Keypad value=value point='.'>
@@ -151,6 +150,7 @@ fn One(
                 <Button label=words::SKIP on_press=next />
                 {back}
             </Buttons>
+            <Field label=words::FIND value=find kind=FieldKind::Search on_change=move |text: String| jump.run((text,)) />
         </Card>
     }
 }

@@ -41,6 +41,8 @@ pub(crate) const BALE: &str = "One bale weighs";
 pub(crate) const NEEDED: &str = "Hay for the winter";
 /// Asks for what is missing.
 pub(crate) const TYPE_ALL: &str = "Fill in every field, and the hay stands here.";
+/// Asks for what is missing of a ration.
+pub(crate) const TYPE_RATION: &str = "Fill in all but copper and selenium, and what she gets stands here.";
 /// The stage.
 pub(crate) const STAGE: &str = "Her time of the year";
 /// A feed.

@@ -38,6 +38,11 @@ pub(crate) const EARLIER: &str = "Earlier seasons";
 /// Dead, sold or gone.
 pub(crate) const GONE: &str = "Dead or gone";
 
+/// Says which animals are shown, where others can be chosen: "Shown: here".
+pub(crate) fn shown(which: &str) -> String {
+    format!("Shown: {}", which.to_lowercase())
+}
+
 /// Asks for the rows that are not shown yet.
 pub(crate) fn more(rows: usize) -> String {
     format!("Show more ({rows})")

@@ -92,7 +92,7 @@ pub(crate) fn uses(item: Item, uses: u32) -> String {
     } else {
         "bottles"
     };
-    format!("for *{uses}* {what}")
+    format!("wanted for *{uses}* {what}")
 }
 
 /// Returns what to have frozen: "To have frozen: 1,600 ml, the first day of 1 lamb and one more. There are 300 ml."

@@ -245,6 +245,12 @@ pub(crate) fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> Str
         LifeRefusal::WrongSex => {
             "That is not for this sex. Change the entry of its birth if it was wrong.".to_owned()
         }
+        LifeRefusal::TooYoungToKeep { from } => {
+            format!(
+                "She is a lamb to be watched until {}. From then on she can be kept as a ewe.",
+                when(*from)
+            )
+        }
         LifeRefusal::Kept => "She was kept as a ewe already.".to_owned(),
         LifeRefusal::BirthYear { given, least, most } => {
             format!("{given} cannot be. From {least} to {most}, and no day to come.")

@@ -15,7 +15,7 @@ pub(crate) const SUB: &str = "Weigh the lambs, see gains and who lags";
 /// Says that there is none.
 pub(crate) const NO_LAMBS: &str = "No living lamb of this season is in the book.";
 /// Asks for the tag or the mark.
-pub(crate) const FIND: &str = "Tag or mark, or go on in order";
+pub(crate) const FIND: &str = "Another one, by tag or mark";
 /// Goes to the next without a weight.
 pub(crate) const SKIP: &str = "Skip";
 /// Goes back to the one before.
@@ -73,17 +73,17 @@ pub(crate) fn grew(grown: &Grown, system: System) -> String {
     text
 }
 
-/// Returns its weight made alike, or why there is none.
+/// Returns its adjusted weight, or why there is none.
 pub(crate) fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String {
     match adjusted {
         Ok(adjusted) => {
-            format!("made alike at {} days: *{}*", adjusted.at.days(), mass(adjusted.mass, system))
+            format!("adjusted to {} days: *{}*", adjusted.at.days(), mass(adjusted.mass, system))
         }
-        Err(NoAdjusted::NoBirthWeight) => "no birth weight, so not made alike".to_owned(),
+        Err(NoAdjusted::NoBirthWeight) => "no birth weight, so not adjusted".to_owned(),
         Err(NoAdjusted::ByHand) => "reared by hand".to_owned(),
         Err(NoAdjusted::RearerUnknown) => "who rears it is not known".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::WrongAge(_))) => {
-            "made alike within a week of 30 or 60 days, within four of 90 or 120".to_owned()
+            "adjusted when weighed within a week of 30 or 60 days, within four of 90 or 120".to_owned()
         }
         Err(NoAdjusted::Table(NotAdjusted::Birth(_))) => "its birth weight cannot be".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::NoFactor { born, reared })) => {

@@ -87,27 +87,7 @@ pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
     let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
     let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
     let conception = learned(record(flock, &this_season, gestation, now));
-    let mut awaited: Vec<Awaited> = Vec::new();
-    let mut curves: Vec<(Evidence, Option<u8>, Outlook, u32)> = Vec::new();
-    for expectation in flock.expectations(now) {
-        let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
-        let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
-        let outlook = evidence(flock, &expectation, &conception).and_then(|evidence| {
-            // Ewes of whom the same is known are reckoned once.
-            if let Some((_, _, known, ewes)) =
-                curves.iter_mut().find(|(there, scanned, ..)| *there == evidence && *scanned == lambs)
-            {
-                *ewes += 1;
-                return Ok(known.clone());
-            }
-            let outlook = outlook(&evidence, now.local())?;
-            curves.push((evidence, lambs, outlook.clone(), 1));
-            Ok(outlook)
-        });
-        awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
-    }
-    let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
-    awaited.sort_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
+    let (awaited, curves) = outlooks(flock, &conception, now);
     let curves: Vec<Curve> = curves
         .into_iter()
         .filter_map(|(_, lambs, outlook, ewes)| {
@@ -129,6 +109,46 @@ pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
         litters,
         conception,
     }
+}
+
+/// What is known alike of some ewes, their scan, when they may lamb, and how many they are.
+type Alike = (Evidence, Option<u8>, Outlook, u32);
+
+/// Returns when each ewe that is awaited may lamb, those most likely within a day first, and the same for all of whom
+/// the same is known together.
+fn outlooks(flock: &Flock, conception: &Learned, now: Moment) -> (Vec<Awaited>, Vec<Alike>) {
+    let mut awaited: Vec<Awaited> = Vec::new();
+    let mut curves: Vec<Alike> = Vec::new();
+    for expectation in flock.expectations(now) {
+        let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
+        let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
+        let outlook = evidence(flock, &expectation, conception).and_then(|evidence| {
+            // Ewes of whom the same is known are reckoned once.
+            if let Some((_, _, known, ewes)) =
+                curves.iter_mut().find(|(there, scanned, ..)| *there == evidence && *scanned == lambs)
+            {
+                *ewes += 1;
+                return Ok(known.clone());
+            }
+            let outlook = outlook(&evidence, now.local())?;
+            curves.push((evidence, lambs, outlook.clone(), 1));
+            Ok(outlook)
+        });
+        awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
+    }
+    let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
+    awaited.sort_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
+    (awaited, curves)
+}
+
+/// Returns when each ewe that is awaited may lamb, those most likely within a day first, and nothing else of the season.
+#[must_use]
+pub fn all_awaited(flock: &Flock, now: Moment) -> Vec<Awaited> {
+    let gestation = carried(flock, None);
+    let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
+    let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
+    let conception = learned(record(flock, &this_season, gestation, now));
+    outlooks(flock, &conception, now).0
 }
 
 /// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.

@@ -14,6 +14,8 @@ use crate::units::{Mass, Moment, TimeDelta};
 
 /// A weight younger than this tells nothing of growth (ours).
 const GROWN_FROM: TimeDelta = TimeDelta::days(14);
+/// A weight of its first day is a birth weight.
+const BIRTH: TimeDelta = TimeDelta::days(1);
 /// Under this share of the mean of its like a lamb lags (ours, after the flag of the eight-week target).
 const LAGS_PERCENT: f64 = FLAG_PERCENT;
 /// So many lambs at least make a mean that another is held against (ours).
@@ -122,7 +124,11 @@ fn one(flock: &Flock, lamb: &Lamb, now: Moment) -> Option<Grown> {
         mass: last.mass,
         age,
         since_birth: birth.and_then(|birth| rate((lamb.born, birth))),
-        since_last: before.last().and_then(|weight| rate((weight.at, weight.mass))),
+        // The weight before may be that of its birth, which is told already.
+        since_last: before
+            .last()
+            .filter(|before| before.at.since(lamb.born) >= BIRTH)
+            .and_then(|weight| rate((weight.at, weight.mass))),
         born,
         reared,
         dam_age,

@@ -14,7 +14,7 @@ mod withheld;
 
 use std::collections::BTreeSet;
 
-pub use allow::{EweRefusal, GroupRefusal, LifeRefusal, Refusal, StoreRefusal, allow};
+pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow};
 pub use duty::{Discharge, Duty, State, Task};
 pub use labor::needs;
 pub use newborn::{Hold, hold_milk, may_be_weaned, next_milk};

@@ -44,7 +44,7 @@ pub(super) fn Spreadsheet() -> impl IntoView {
     view! {
         <Section title=words::TITLE>
             <p>{words::SUB}</p>
-            <Buttons columns=3>
+            <Buttons columns=2>
                 <Button label=words::ANIMALS on_press=hand(words::ANIMALS, all_animals) />
                 <Button label=words::WEIGHTS on_press=hand(words::WEIGHTS, all_weights) />
                 <Button label=words::FEEDS on_press=hand(words::FEEDS, all_feeds) />

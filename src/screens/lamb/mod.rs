@@ -11,6 +11,7 @@ use yeanling_core::book::{Animal, Event, LambId, Life, Milk, Sex};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::KEPT_FROM;
 
 use care::{BirthWeightLine, Marking, Warmth};
 use feeding::{Feeding, plan};
@@ -241,6 +242,10 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
     let farm = use_farm();
     let opens = move |sheet: Open| move || open.set(sheet);
     let sex = Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).and_then(|lamb| lamb.sex)));
+    let grown = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= KEPT_FROM))
+    });
     let keep = move || {
         if let Some(entry) = farm.tap(Event::Life(Life::KeptAsEwe { lamb: id })) {
             Screen::Ewe(entry.as_ewe()).go();
@@ -257,7 +262,7 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
                 {live(move || (sex.get() != Some(Sex::Ewe)).then(|| view! {
                     <Button label=life::CASTRATE on_press=opens(Open::Castrate) />
                 }).into_any())}
-                {live(move || (sex.get() != Some(Sex::Ram)).then(|| view! {
+                {live(move || (grown.get() && sex.get() != Some(Sex::Ram)).then(|| view! {
                     <Button label=life::KEEP on_press=keep />
                 }).into_any())}
             </Buttons>

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::book::{Animal, EweId, LambId};
-use yeanling_core::figures::ahead;
+use yeanling_core::figures::all_awaited;
 use yeanling_core::flock::{Ewe, Flock, Labor, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
@@ -48,7 +48,7 @@ pub(super) struct Act {
     pub(super) href: String,
 }
 
-/// A ewe that is near, by signs alone.
+/// A ewe that is near, by signs or by her days.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Near {
     pub(super) ewe: EweId,
@@ -96,7 +96,7 @@ pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
         let mut signs: BTreeMap<EweId, (Moment, String)> =
             flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
         let mut near: Vec<(f64, Near)> = Vec::new();
-        for awaited in ahead(flock, now).awaited {
+        for awaited in all_awaited(flock, now) {
             let Ok(outlook) = awaited.outlook else { continue };
             let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
             // Her labor has begun: she stands above, by the clock.

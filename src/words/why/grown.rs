@@ -1,11 +1,11 @@
-//! Why a weight made alike is what it is.
+//! Why an adjusted weight is what it is.
 
 use yeanling_core::reckon::adjusted_weight::SOURCES;
 use yeanling_core::reckon::gain;
 
 use super::{Why, cited};
 
-/// Returns how gains and weights made alike are worked out.
+/// Returns how gains and adjusted weights are worked out.
 pub fn grown() -> Why {
     let mut sources = cited(SOURCES);
     sources.extend(cited(gain::SOURCES));
@@ -13,7 +13,7 @@ pub fn grown() -> Why {
         heading: crate::words::weighing::GROWN.to_owned(),
         working: vec![
             "Gain: weight less birth weight, over the days between.".to_owned(),
-            "Made alike: birth weight + gain a day × 30, 60, 90 or 120 days, × dam’s age × sex × litter.".to_owned(),
+            "Adjusted: birth weight + gain a day × 30, 60, 90 or 120 days, × dam’s age × sex × litter.".to_owned(),
             "Dam of one year 1.14, two 1.08, three to six 1, older 1.05. Ewe lamb 1, wether 0.97, ram 0.91.".to_owned(),
             "Born and reared: single 1; twin as twin 1.21, as single 1.11; triplet as triplet 1.36, as twin 1.29, as \
              single 1.19; single as twin 1.17."

@@ -144,6 +144,7 @@ test("a medicine withholds her, a sale is refused until then, and the record goe
   await expect(page.locator("main")).toContainText("Sold on 10 Mar 2026: the mart. The record stays.");
   await phone.tab("Flock");
   await expect(phone.row("Ewe 41")).toHaveCount(0);
+  await page.getByText("Shown: here").tap();
   await phone.tap("Dead or gone");
   await expect(phone.row("Ewe 41")).toContainText("sold");
 });

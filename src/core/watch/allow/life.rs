@@ -41,6 +41,12 @@ pub enum LifeRefusal {
     /// A ram lamb becomes no ewe, and a ewe lamb no wether.
     #[error("not of that sex")]
     WrongSex,
+    /// She is too young to leave the lambs: she still needs looking after as one.
+    #[error("kept as a ewe from {from} on")]
+    TooYoungToKeep {
+        /// From when on she may be kept.
+        from: Moment,
+    },
     /// She was kept as a ewe before.
     #[error("kept already")]
     Kept,
@@ -88,6 +94,9 @@ const MOST_WORDS: usize = 80;
 
 /// No ewe is so old (ours).
 const MOST_YEARS: u16 = 30;
+
+/// A lamb is kept as a ewe from this age on (ours): before, the Watch must not lose sight of it by one press.
+pub const KEPT_FROM: TimeDelta = TimeDelta::days(60);
 
 /// What a lamb weighs at most at birth and gains at most in a day, so that no weight of any age is past it.
 fn most_at(age: TimeDelta) -> Mass {
@@ -165,6 +174,10 @@ pub(super) fn life(
             let lamb = if instead_of.is_some() { lamb_here(flock, *lamb)? } else { alive(flock, *lamb, at)? };
             if lamb.sex == Some(Sex::Ram) {
                 return Err(LifeRefusal::WrongSex.into());
+            }
+            let from = lamb.born + KEPT_FROM;
+            if at.since(from) < TimeDelta::zero() {
+                return Err(LifeRefusal::TooYoungToKeep { from }.into());
             }
             if lamb.kept.is_some() && instead_of.is_none() { Err(LifeRefusal::Kept.into()) } else { Ok(()) }
         }

@@ -12,7 +12,7 @@ mod stores;
 
 pub use ewe::EweRefusal;
 pub use group::GroupRefusal;
-pub use life::LifeRefusal;
+pub use life::{KEPT_FROM, LifeRefusal};
 pub use refusal::Refusal;
 pub use stores::StoreRefusal;
 

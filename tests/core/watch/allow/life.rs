@@ -169,5 +169,9 @@ fn sexes_are_minded_where_they_matter() {
     barn.check(&cut(she), &refused(LifeRefusal::WrongSex));
     barn.check(&kept(he), &refused(LifeRefusal::WrongSex));
     barn.ok(&cut(he));
+    // A newborn must not leave the Watch by one press.
+    let from = at(2) + TimeDelta::days(60);
+    barn.check(&kept(she), &refused(LifeRefusal::TooYoungToKeep { from }));
+    barn.now = from;
     barn.ok(&kept(she));
 }
