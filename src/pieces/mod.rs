@@ -40,7 +40,7 @@ pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::Top;
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
-pub(crate) use withheld::Withheld;
+pub(crate) use withheld::{Withheld, told_withheld};
 
 use crate::parts::WhyText;
 use crate::words::why::Why;

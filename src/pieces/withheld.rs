@@ -2,7 +2,9 @@
 
 use crate::signals::prelude::*;
 use yeanling_core::book::Animal;
+use yeanling_core::flock::Flock;
 use yeanling_core::reckon::withholding::Usable;
+use yeanling_core::units::Moment;
 use yeanling_core::watch::{Product, withheld};
 
 use crate::farm::{here, use_farm};
@@ -18,22 +20,7 @@ pub(crate) fn Withheld(
     let farm = use_farm();
     let told = Memo::new(move |_| {
         let now = farm.now();
-        let products = match animal {
-            Animal::Ewe(_) => &[Product::Meat, Product::Milk][..],
-            Animal::Lamb(_) => &[Product::Meat][..],
-        };
-        farm.with(|ground| {
-            products
-                .iter()
-                .filter_map(|product| {
-                    let mut held = withheld(&ground.flock, animal, *product, now)?;
-                    if let Usable::From(at) = &mut held.usable {
-                        *at = here(*at);
-                    }
-                    Some(words::withheld(*product, &held, now))
-                })
-                .collect::<Vec<String>>()
-        })
+        farm.with(|ground| told_withheld(&ground.flock, animal, now))
     });
     live(move || {
         (!told.with(Vec::is_empty))
@@ -43,4 +30,21 @@ pub(crate) fn Withheld(
             })
             .into_any()
     })
+}
+
+/// Returns in a line each what of an animal is withheld, as this phone's clock will show its end. Milk is told of ewes
+/// alone.
+pub(crate) fn told_withheld(flock: &Flock, animal: Animal, now: Moment) -> Vec<String> {
+    let products = match animal {
+        Animal::Ewe(_) => &[Product::Meat, Product::Milk][..],
+        Animal::Lamb(_) => &[Product::Meat][..],
+    };
+    let told = |product: &Product| {
+        let mut held = withheld(flock, animal, *product, now)?;
+        if let Usable::From(at) = &mut held.usable {
+            *at = here(*at);
+        }
+        Some(words::withheld(*product, &held, now))
+    };
+    products.iter().filter_map(told).collect()
 }

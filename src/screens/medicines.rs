@@ -4,15 +4,13 @@ use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, EntryId, GroupId};
 use yeanling_core::flock::Flock;
-use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Product, withheld};
 
-use crate::farm::{here, use_farm};
+use crate::farm::use_farm;
 use crate::parts::{
     Button, Caution, Choice, Choices, Empty, Page, Row, RowState, Rows, Section, Sheet, Title,
 };
-use crate::pieces::{Standing, Top, TreatSheet};
+use crate::pieces::{Standing, Top, TreatSheet, told_withheld};
 use crate::route::Screen;
 use crate::words::common::date;
 use crate::words::{animals, frame, life, medicines as words};
@@ -184,18 +182,9 @@ fn animals_of(flock: &Flock, many: Many) -> Vec<Animal> {
 fn held(flock: &Flock, now: Moment) -> Vec<Held> {
     let ewes = flock.ewes.values().filter(|ewe| ewe.lives()).map(|ewe| Animal::Ewe(ewe.id));
     let lambs = flock.lambs.values().filter(|lamb| lamb.lives()).map(|lamb| Animal::Lamb(lamb.id));
-    let told = |animal: Animal, product: Product| {
-        let mut held = withheld(flock, animal, product, now)?;
-        if let Usable::From(at) = &mut held.usable {
-            *at = here(*at);
-        }
-        Some(life::withheld(product, &held, now))
-    };
     ewes.chain(lambs)
         .filter_map(|animal| {
-            let meat = told(animal, Product::Meat);
-            let milk = told(animal, Product::Milk).filter(|_| matches!(animal, Animal::Ewe(_)));
-            let text = meat.into_iter().chain(milk).collect::<Vec<_>>().join(" · ");
+            let text = told_withheld(flock, animal, now).join(" · ");
             (!text.is_empty()).then(|| Held { animal, name: animals::animal(flock, animal), text })
         })
         .collect()

@@ -9,6 +9,25 @@ use crate::pieces::{Standing, Top};
 use crate::route::Screen;
 use crate::words::{ahead, feed, kit, medicines, more as words, night, weighing, year};
 
+/// What has no tab: its name, what is there, and where.
+type Way = (&'static str, &'static str, Screen);
+
+const WAYS: [Way; 9] = [
+    (night::TITLE, night::SUB, Screen::Night),
+    (ahead::TITLE, ahead::SUB, Screen::Season),
+    (kit::TITLE, kit::SUB, Screen::Stores),
+    (feed::TITLE, feed::SUB, Screen::Feed),
+    (weighing::TITLE, weighing::SUB, Screen::Weighing),
+    (medicines::TITLE, medicines::SUB, Screen::Medicines),
+    (year::TITLE, year::SUB, Screen::Year),
+    (words::PRACTICE, words::PRACTICE_SUB, Screen::Practice),
+    (words::HELP, words::HELP_SUB, Screen::Help),
+];
+
+fn way((name, text, screen): Way) -> AnyView {
+    view! { <Row name=name text=text state=Signal::stored(RowState::Coming) href=screen.hash() /> }.into_any()
+}
+
 /// Leads to the night, the year, the farm's choices, the help and the made-up flock.
 #[component]
 pub(crate) fn More() -> impl IntoView {
@@ -22,62 +41,7 @@ pub(crate) fn More() -> impl IntoView {
             <Top />
             <Title text=words::TITLE />
             <Standing />
-            <Rows>
-                <Row
-                    name=night::TITLE
-                    text=night::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Night.hash()
-                />
-                <Row
-                    name=ahead::TITLE
-                    text=ahead::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Season.hash()
-                />
-                <Row
-                    name=kit::TITLE
-                    text=kit::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Stores.hash()
-                />
-                <Row
-                    name=feed::TITLE
-                    text=feed::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Feed.hash()
-                />
-                <Row
-                    name=weighing::TITLE
-                    text=weighing::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Weighing.hash()
-                />
-                <Row
-                    name=medicines::TITLE
-                    text=medicines::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Medicines.hash()
-                />
-                <Row
-                    name=year::TITLE
-                    text=year::SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Year.hash()
-                />
-                <Row
-                    name=words::PRACTICE
-                    text=words::PRACTICE_SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Practice.hash()
-                />
-                <Row
-                    name=words::HELP
-                    text=words::HELP_SUB
-                    state=Signal::stored(RowState::Coming)
-                    href=Screen::Help.hash()
-                />
-            </Rows>
+            <Rows>{WAYS.map(way).into_iter().collect_view()}            </Rows>
             {live(move || (!farm.is_made_up()).then(|| view! {
                     <Section title=words::TRY>
                         <p>{words::TRY_SUB}</p>

@@ -162,7 +162,7 @@ fn told(flock: &Flock, id: LambId, now: Moment) -> (String, String, usize) {
     let last = lamb.weights.last().map(|weight| {
         format!("*{}* at {} days", mass(weight.mass, system), weight.at.since(lamb.born).num_days())
     });
-    let kind = words::kind(lamb.sex, lamb.is_wether());
+    let kind = animals::kind(lamb);
     let today = now.local().date();
     let weighed = flock.lambs.values().filter(|lamb| {
         lamb.weights.last().is_some_and(|weight| {

@@ -69,6 +69,11 @@ pub(crate) fn litter(size: usize) -> String {
     }
 }
 
+/// Returns "wether", or its sex.
+pub(crate) fn kind(lamb: &Lamb) -> &'static str {
+    if lamb.is_wether() { "wether" } else { sex(lamb.sex) }
+}
+
 /// Returns a few soft words about a lamb: "ewe lamb · 3.9 kg".
 pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
     let weight = lamb.weight().map(|weight| format!(" · {}", mass(weight, system))).unwrap_or_default();
@@ -79,6 +84,5 @@ pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
     } else {
         lamb.left.as_ref().map(|left| format!(" · {}", super::flock::gone(left.how))).unwrap_or_default()
     };
-    let kind = if lamb.is_wether() { "wether" } else { sex(lamb.sex) };
-    format!("{kind}{weight}{state}")
+    format!("{}{weight}{state}", kind(lamb))
 }

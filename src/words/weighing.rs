@@ -1,6 +1,5 @@
 //! Lamb after lamb over the scales, and how they grew.
 
-use yeanling_core::book::Sex;
 use yeanling_core::figures::{ClassGain, Grown, NoAdjusted};
 use yeanling_core::flock::Reared;
 use yeanling_core::reckon::adjusted_weight::{Adjusted, DamAge, NotAdjusted};
@@ -118,16 +117,6 @@ pub(crate) const fn dam_age(age: DamAge) -> &'static str {
 /// Returns how many lambs a class has.
 pub(crate) fn lambs(gained: ClassGain) -> String {
     format!("{} {}", gained.lambs, if gained.lambs == 1 { "lamb" } else { "lambs" })
-}
-
-/// Returns a lamb's sex in a word for the table of how it was reared.
-pub(crate) const fn kind(sex: Option<Sex>, wether: bool) -> &'static str {
-    match sex {
-        Some(Sex::Ram) if wether => "wether",
-        Some(Sex::Ram) => "ram lamb",
-        Some(Sex::Ewe) => "ewe lamb",
-        None => "lamb",
-    }
 }
 
 /// Returns how a lamb was born and reared.

@@ -26,8 +26,8 @@ pub use life::{BirthDay, Castration, Departure, Life, NoBirthDay, Route, Treatme
 pub use merge::Merged;
 pub use standing::{Standing, standing};
 pub use terms::{
-    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, Milk, Part, PenSize, RamAge, Ring, Sex, Sign,
-    VigorScale, Way,
+    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, MOST_REMARK, MOST_TAG, MOST_WORDS, Milk, Part, PenSize,
+    RamAge, Ring, Sex, Sign, VigorScale, Way,
 };
 
 pub use unread::Unread;

@@ -5,6 +5,13 @@ use serde::{Deserialize, Serialize};
 use super::ids::{EweId, LambId};
 use crate::units::Length;
 
+/// The most characters of a tag, a name or a label.
+pub const MOST_TAG: usize = 24;
+/// The most characters of a breed, of a medicine and of the words about it.
+pub const MOST_WORDS: usize = 80;
+/// The most characters of a remark.
+pub const MOST_REMARK: usize = 1000;
+
 /// An animal that a fact is about.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]

@@ -3,12 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::Sheet;
-use crate::book::{BirthDay, NoBirthDay};
-
-/// The most characters of a tag, of a breed and of a remark, as the book takes them.
-const MOST_TAG: usize = 24;
-const MOST_BREED: usize = 80;
-const MOST_REMARK: usize = 1000;
+use crate::book::{BirthDay, MOST_REMARK, MOST_TAG, MOST_WORDS, NoBirthDay};
 
 /// What a column can hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -156,7 +151,7 @@ fn ewe(
         return Err(RowTrouble::Again(tag));
     }
     let born = born.map(|text| BirthDay::parse(&text)).transpose().map_err(RowTrouble::Born)?;
-    for (text, most) in [(&breed, MOST_BREED), (&remark, MOST_REMARK)] {
+    for (text, most) in [(&breed, MOST_WORDS), (&remark, MOST_REMARK)] {
         let given = text.as_ref().map_or(0, |text| text.chars().count());
         if given > most {
             return Err(RowTrouble::Long { given, most });

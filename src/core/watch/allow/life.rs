@@ -2,9 +2,9 @@
 
 use chrono::Datelike;
 
+use super::Refusal;
 use super::here::{alive, animal_here, ewe_here, lamb_here, living, text};
-use super::{MOST_TAG, Refusal};
-use crate::book::{Animal, BirthDay, EntryId, EweId, LambId, Life, Sex, Treatment};
+use crate::book::{Animal, BirthDay, EntryId, EweId, LambId, Life, MOST_TAG, MOST_WORDS, Sex, Treatment};
 use crate::flock::{Flock, Lamb};
 use crate::reckon::{gain, withholding};
 use crate::units::{Mass, Moment, TimeDelta};
@@ -88,9 +88,6 @@ pub enum LifeRefusal {
         grams_a_day: f64,
     },
 }
-
-/// The most characters of the name of a medicine and of the words about it.
-const MOST_WORDS: usize = 80;
 
 /// No ewe is so old (ours).
 const MOST_YEARS: u16 = 30;

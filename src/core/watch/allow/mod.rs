@@ -17,7 +17,7 @@ pub use refusal::Refusal;
 pub use stores::StoreRefusal;
 
 use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
-use crate::book::{Animal, Book, EntryId, Event, VigorScale};
+use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, VigorScale};
 use crate::flock::Flock;
 use crate::practice::{Choice, KeepMarks};
 use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
@@ -27,10 +27,6 @@ const CLOCK_SLACK: TimeDelta = TimeDelta::minutes(2);
 
 /// No ring in the first 24 hours (AHDB).
 const RINGED_FROM: TimeDelta = TimeDelta::hours(24);
-
-/// The most characters of a tag and of a remark.
-const MOST_TAG: usize = 24;
-const MOST_REMARK: usize = 1000;
 
 /// What a lamb older than a day may weigh: up to 90 kg (ours; heavier than any lamb goes).
 const MOST_LATER: Mass = Mass::from_kilograms(90.0);
