@@ -62,6 +62,7 @@ pub struct Farm {
     real: RwSignal<Ground>,
     made_up: RwSignal<Option<Ground>>,
     clock: RwSignal<Moment>,
+    duties: Memo<Vec<Duty>>,
     saving: RwSignal<Saving>,
     offline: RwSignal<Offline>,
     update: RwSignal<bool>,
@@ -82,10 +83,13 @@ impl Farm {
     #[must_use]
     pub fn open() -> Self {
         let held = local::load();
+        let real = RwSignal::new(Ground::from_book(held.entries.into_iter().collect()));
+        let (made_up, clock) = (RwSignal::new(None), RwSignal::new(now::now()));
         let farm = Self {
-            real: RwSignal::new(Ground::from_book(held.entries.into_iter().collect())),
-            made_up: RwSignal::new(None),
-            clock: RwSignal::new(now::now()),
+            real,
+            made_up,
+            clock,
+            duties: Memo::new(move |_| with_ground(real, made_up, |ground| due(ground, clock.get()))),
             saving: RwSignal::new(Saving::Opening),
             offline: RwSignal::new(Offline::Preparing),
             update: RwSignal::new(false),
@@ -112,11 +116,7 @@ impl Farm {
 
     /// Reads the ground: the made-up flock while it is looked round in, else the real one.
     pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
-        if self.made_up.with(Option::is_some) {
-            self.made_up.with(|ground| read(ground.as_ref().unwrap_or(&Ground::default())))
-        } else {
-            self.real.with(read)
-        }
+        with_ground(self.real, self.made_up, read)
     }
 
     /// Reads the ground without following it.
@@ -154,16 +154,9 @@ impl Farm {
         now::at_local(local)
     }
 
-    /// Returns what is due now, the most urgent first, each instant as this phone's wall clock will show it.
-    #[must_use]
-    pub fn duties(self, now: Moment) -> Vec<Duty> {
-        let mut duties = self.with(|ground| watch::duties(&ground.flock, now, &ground.flock.practice));
-        for duty in &mut duties {
-            for at in [&mut duty.from, &mut duty.due, &mut duty.late] {
-                *at = now::here(*at);
-            }
-        }
-        duties
+    /// Reads what is due at [`Farm::now`], the most urgent first, each instant as this phone's wall clock will show it.
+    pub fn with_duties<T>(self, read: impl FnOnce(&[Duty]) -> T) -> T {
+        self.duties.with(|duties| read(duties))
     }
 
     /// Says how far the app is from working with no signal.
@@ -293,10 +286,41 @@ impl Ground {
         Self { book, flock }
     }
 
+    /// Takes entries in. What comes after all that is known is told to the flock as it stands; else it is folded anew.
     fn take(&mut self, entries: Vec<Entry>) {
-        self.book.union(entries);
-        self.flock = fold(&self.book);
+        let mut learned = true;
+        for entry in entries {
+            let news = self.book.entry(entry.id).is_none();
+            learned = learned && (!news || self.flock.learn(&entry));
+            self.book.add(entry);
+        }
+        if !learned {
+            self.flock = fold(&self.book);
+        }
+        debug_assert_eq!(self.flock, fold(&self.book), "what the flock learned is what the book says");
     }
+}
+
+fn with_ground<T>(
+    real: RwSignal<Ground>,
+    made_up: RwSignal<Option<Ground>>,
+    read: impl FnOnce(&Ground) -> T,
+) -> T {
+    if made_up.with(Option::is_some) {
+        made_up.with(|ground| read(ground.as_ref().unwrap_or(&Ground::default())))
+    } else {
+        real.with(read)
+    }
+}
+
+fn due(ground: &Ground, now: Moment) -> Vec<Duty> {
+    let mut duties = watch::duties(&ground.flock, now, &ground.flock.practice);
+    for duty in &mut duties {
+        for at in [&mut duty.from, &mut duty.due, &mut duty.late] {
+            *at = now::here(*at);
+        }
+    }
+    duties
 }
 
 /// Returns the farm, which stands at the root.

@@ -23,13 +23,15 @@ const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
 impl Farm {
     /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
+    ///
+    /// It follows the sending and not the book: all births are looked at, which is too much for every tap.
     #[must_use]
     pub fn unsent_births(self, now: Moment) -> Option<usize> {
         if self.is_made_up() {
             return None;
         }
         let sent = self.sent();
-        self.with(|ground| {
+        self.peek(|ground| {
             let born = ground.flock.lambs.keys().filter_map(|lamb| ground.book.entry(lamb.entry()));
             unsent(born.map(|entry| entry.noted), sent, now)
         })

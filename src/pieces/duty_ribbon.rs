@@ -21,7 +21,8 @@ impl DutyRibbon {
     /// Returns the ribbon of a duty at an instant; `held` draws the time before it is due as one to wait through.
     pub(crate) fn of(duty: &Duty, now: Moment, held: bool, pins: &[(Moment, Pin)]) -> Self {
         let (due, late) = (duty.due.since(duty.since), duty.late.since(duty.since));
-        let passed = now.since(duty.since);
+        // Now stands at its minute, so that a ribbon on which nothing happened is not drawn anew with every entry.
+        let passed = now.minute().max(duty.since).since(duty.since);
         // Some room behind the last limit, and never so little that now falls off the end.
         let whole = late.max(passed).max(TimeDelta::minutes(1));
         let whole = whole.as_seconds_f64() * 1.12;

@@ -69,7 +69,8 @@ impl MilkRibbon {
         };
         let done: Vec<String> = pins.iter().map(|pin| pin.title.clone()).collect();
         let label = if done.is_empty() { left } else { format!("{left} {}.", done.join(", ")) };
-        let now = (age < TimeDelta::hours(24)).then(|| window::place_on_ribbon(age));
+        // Now stands at its minute, so that a ribbon on which nothing happened is not drawn anew with every entry.
+        let now = (age < TimeDelta::hours(24)).then(|| at(now.minute().max(lamb.born)));
         Self { label, ticks, now, pins }
     }
 }

@@ -62,7 +62,12 @@ pub(crate) fn Standing() -> impl IntoView {
         let lines = farm.lost_lines();
         (lines > 0).then(|| view! { <Notice kind=NoticeKind::Warn><p>{frame::broken(lines)}</p></Notice> })
     };
-    let unsent = Memo::new(move |_| farm.unsent_births(farm.now()));
+    let births = Memo::new(move |_| farm.with(|ground| ground.flock.lambs.len()));
+    let hour = Memo::new(move |_| farm.now().as_unix_milliseconds().div_euclid(3_600_000));
+    let unsent = Memo::new(move |_| {
+        (births.get(), hour.get());
+        farm.unsent_births(farm.peek_now())
+    });
     let stays = move || {
         unsent.get().map(|births| {
             view! {

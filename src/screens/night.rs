@@ -8,7 +8,7 @@ use yeanling_core::book::Animal;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State, Task};
 
-use crate::farm::{Alarm, Awake, use_farm};
+use crate::farm::{Alarm, Awake, Ground, use_farm};
 use crate::parts::{
     BigButton, Figure, FigureSize, LinkButton, Mark, Page, RowState, Said, SmallLink, Weight,
 };
@@ -43,13 +43,15 @@ pub(crate) fn Night() -> impl IntoView {
     on_cleanup(move || farm.end_night());
     Effect::new(move |_| {
         let now = farm.now();
-        farm.hear(&farm.duties(now), now);
+        farm.with_duties(|duties| farm.hear(duties, now));
     });
     let of = move |due: bool| {
         let now = farm.now();
-        let duties = farm.duties(now);
-        let wanted = duties.iter().filter(|duty| (duty.state(now) > State::Coming) == due);
-        farm.with(|ground| wanted.map(|duty| line(&ground.flock, duty, now)).collect::<Vec<_>>())
+        let wanted = |duty: &&Duty| (duty.state(now) > State::Coming) == due;
+        let told = |ground: &Ground, duties: &[Duty]| {
+            duties.iter().filter(wanted).map(|duty| line(&ground.flock, duty, now)).collect::<Vec<_>>()
+        };
+        farm.with(|ground| farm.with_duties(|duties| told(ground, duties)))
     };
     let due = Memo::new(move |_| of(true));
     let coming = Memo::new(move |_| of(false));

@@ -79,6 +79,12 @@ impl Book {
         self.entries.is_empty()
     }
 
+    /// Returns when the entry noted last was noted.
+    #[must_use]
+    pub const fn latest(&self) -> Option<Moment> {
+        self.latest
+    }
+
     /// Returns the entries that claimed an id already taken by other content: damage or tampering.
     #[must_use]
     pub fn set_aside(&self) -> &[Entry] {

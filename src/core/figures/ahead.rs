@@ -3,13 +3,14 @@
 //! A ewe's own marks, scan and signs tell more than her group's days; what has happened no longer counts as to come.
 //! The farm's own figures replace the handbook's once there are enough, and the answer says which were used.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::{Days, NaiveDate};
 
 use super::Season;
 use crate::book::{EweId, GroupId, Sign};
-use crate::flock::{Expectation, Flock, Group, MatingWindow};
+use crate::flock::{Expectation, Flock, Group, Litter, MatingWindow};
+use crate::practice::BreedType;
 use crate::reckon::season::conception::{Learned, Likely, Open, Record, learned};
 use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
 use crate::reckon::season::dates::{Choices, Dated, dates};
@@ -82,84 +83,108 @@ impl Ahead {
 /// Returns the season ahead, as known at `now` by the wall clock of `now`.
 #[must_use]
 pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
-    let gestation = carried(flock, None);
+    let known = Known::of(flock, now);
     let litters = litters::known(sizes(flock, now));
-    let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
-    let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
-    let conception = learned(record(flock, &this_season, gestation, now));
-    let (awaited, curves) = outlooks(flock, &conception, now);
+    let (awaited, curves) = outlooks(flock, &known, now);
     let curves: Vec<Curve> = curves
         .into_iter()
-        .filter_map(|(_, lambs, outlook, ewes)| {
+        .filter_map(|Alike { lambs, outlook, ewes, .. }| {
             let litters = lambs.and_then(Litters::of_scanned).unwrap_or(litters.litters);
             outlook.curve(ewes, litters).ok()
         })
         .collect();
-    let lambed = this_season.iter().filter(|window| flock.litter_of_window(window).is_some()).count();
-    let ewes: std::collections::BTreeSet<EweId> = this_season.iter().map(|window| window.ewe).collect();
+    let lambed = count(known.matings.iter().filter(|mating| mating.litter.is_some()).count());
+    let ewes: BTreeSet<EweId> = known.matings.iter().map(|mating| mating.window.ewe).collect();
     Ahead {
         forecast: forecast(&curves).ok(),
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),
-        lambed: count(lambed),
-        likely: likely(&conception, count(lambed), &this_season, flock, gestation, now),
-        happened: happened(flock, &this_season),
+        lambed,
+        likely: likely(&known, lambed, now),
+        happened: happened(&known.matings),
         awaited,
-        gestation,
+        gestation: known.gestation,
         litters,
-        conception,
+        conception: known.conception,
     }
 }
 
-/// What is known alike of some ewes, their scan, when they may lamb, and how many they are.
-type Alike = (Evidence, Option<u8>, Outlook, u32);
+/// What is worked out once for all ewes.
+struct Known<'a> {
+    /// The matings of this season.
+    matings: Vec<Mated<'a>>,
+    lengths: Lengths,
+    gestation: Expected,
+    conception: Learned,
+}
+
+/// A mating, and the litter that it can have brought.
+struct Mated<'a> {
+    window: MatingWindow,
+    litter: Option<&'a Litter>,
+}
+
+impl<'a> Known<'a> {
+    fn of(flock: &'a Flock, now: Moment) -> Self {
+        let windows = flock.groups.values().flat_map(Group::windows).filter(|window| is_of_now(window, now));
+        let matings: Vec<Mated<'_>> =
+            windows.map(|window| Mated { window, litter: flock.litter_of_window(&window) }).collect();
+        let lengths = Lengths::of(flock);
+        let gestation = lengths.carried(None);
+        let conception = learned(record(&matings, gestation, now));
+        Self { matings, lengths, gestation, conception }
+    }
+}
+
+/// Ewes of whom the same is known.
+struct Alike {
+    evidence: Evidence,
+    /// Lambs that a scan saw.
+    lambs: Option<u8>,
+    outlook: Outlook,
+    ewes: u32,
+}
 
 /// Returns when each ewe that is awaited may lamb, those most likely within a day first, and the same for all of whom
 /// the same is known together.
-fn outlooks(flock: &Flock, conception: &Learned, now: Moment) -> (Vec<Awaited>, Vec<Alike>) {
+fn outlooks(flock: &Flock, known: &Known<'_>, now: Moment) -> (Vec<Awaited>, Vec<Alike>) {
     let mut awaited: Vec<Awaited> = Vec::new();
-    let mut curves: Vec<Alike> = Vec::new();
+    let mut alike: Vec<Alike> = Vec::new();
+    // By what tells most ewes apart, so that only few are held against each other.
+    let mut places: BTreeMap<(NaiveDate, Vec<NaiveDate>, Option<u8>), Vec<usize>> = BTreeMap::new();
     for expectation in flock.expectations(now) {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
-        let outlook = evidence(flock, &expectation, conception).and_then(|evidence| {
-            // Ewes of whom the same is known are reckoned once.
-            if let Some((_, _, known, ewes)) =
-                curves.iter_mut().find(|(there, scanned, ..)| *there == evidence && *scanned == lambs)
-            {
-                *ewes += 1;
-                return Ok(known.clone());
+        let outlook = evidence(flock, &expectation, known).and_then(|evidence| {
+            let places = places.entry((evidence.mating.ram_in(), evidence.marks.clone(), lambs)).or_default();
+            let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
+            if let Some(place) = same {
+                alike[place].ewes += 1;
+                return Ok(alike[place].outlook.clone());
             }
             let outlook = outlook(&evidence, now.local())?;
-            curves.push((evidence, lambs, outlook.clone(), 1));
+            places.push(alike.len());
+            alike.push(Alike { evidence, lambs, outlook: outlook.clone(), ewes: 1 });
             Ok(outlook)
         });
         awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
     }
     let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
     awaited.sort_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
-    (awaited, curves)
+    (awaited, alike)
 }
 
 /// Returns when each ewe that is awaited may lamb, those most likely within a day first, and nothing else of the season.
 #[must_use]
 pub fn all_awaited(flock: &Flock, now: Moment) -> Vec<Awaited> {
-    let gestation = carried(flock, None);
-    let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
-    let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
-    let conception = learned(record(flock, &this_season, gestation, now));
-    outlooks(flock, &conception, now).0
+    outlooks(flock, &Known::of(flock, now), now).0
 }
 
 /// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.
 #[must_use]
 pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<Outlook, NoOutlook>> {
     let expectation = flock.expectation(ewe, now)?;
-    let gestation = carried(flock, None);
-    let windows: Vec<MatingWindow> = flock.groups.values().flat_map(Group::windows).collect();
-    let this_season: Vec<&MatingWindow> = windows.iter().filter(|window| is_of_now(window, now)).collect();
-    let conception = learned(record(flock, &this_season, gestation, now));
-    let evidence = evidence(flock, &expectation, &conception);
+    let evidence = evidence(flock, &expectation, &Known::of(flock, now));
     Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
 }
 
@@ -171,7 +196,7 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
         first <= season.last.local().date() && last >= season.first.local().date()
     };
     let windows = flock.groups.values().flat_map(Group::windows).filter(of_season);
-    let ewes: std::collections::BTreeSet<EweId> = windows.map(|window| window.ewe).collect();
+    let ewes: BTreeSet<EweId> = windows.map(|window| window.ewe).collect();
     (!ewes.is_empty()).then(|| count(ewes.len()))
 }
 
@@ -189,7 +214,7 @@ pub fn group_dates(flock: &Flock, group: &Group) -> Vec<Dated> {
     let Some((ram_in, ram_out)) = group.ram_times().last().copied() else { return Vec::new() };
     let day = |at: Moment| at.local().date();
     let Ok(mating) = Mating::new(day(ram_in), ram_out.map(day)) else { return Vec::new() };
-    let window = mating.window(carried(flock, None).gestation);
+    let window = mating.window(Lengths::of(flock).carried(None).gestation);
     dates(mating, window, &Choices::default()).unwrap_or_default()
 }
 
@@ -215,28 +240,31 @@ fn is_of_now(window: &MatingWindow, now: Moment) -> bool {
     last.checked_add_days(Days::new(30)).is_none_or(|end| end >= today)
 }
 
-/// How long a ewe of this flock with so many lambs is taken to carry; lengths that cannot be do not count.
-fn carried(flock: &Flock, lambs: Option<u8>) -> Expected {
-    let breed = flock.practice.breed_type;
-    let own: Vec<u16> = flock
-        .gestations()
-        .iter()
-        .filter_map(|one| u16::try_from(one.days).ok())
-        .filter(|days| {
-            (gestation::Impossible::allowed().0..=gestation::Impossible::allowed().1).contains(days)
-        })
-        .collect();
-    match gestation::expected(breed, lambs, &own) {
-        Ok(expected) => expected,
+/// How long this flock's own ewes carried; lengths that cannot be do not count.
+struct Lengths {
+    breed: BreedType,
+    own: Vec<u16>,
+}
+
+impl Lengths {
+    fn of(flock: &Flock) -> Self {
+        let (least, most) = gestation::Impossible::allowed();
+        let days = flock.gestations().into_iter().filter_map(|one| u16::try_from(one.days).ok());
+        let own = days.filter(|days| (least..=most).contains(days)).collect();
+        Self { breed: flock.practice.breed_type, own }
+    }
+
+    /// Returns how long a ewe with so many lambs is taken to carry.
+    fn carried(&self, lambs: Option<u8>) -> Expected {
         // Without own lengths nothing can be impossible.
-        Err(_) => Expected {
+        gestation::expected(self.breed, lambs, &self.own).unwrap_or_else(|_| Expected {
             gestation: gestation::Gestation::default(),
-            breed,
+            breed: self.breed,
             litter: lambs,
             used: gestation::MeanUsed::Handbook { lambings: 0 },
             handbook: gestation::Gestation::default(),
             range_days: (0.0, 0.0),
-        },
+        })
     }
 }
 
@@ -250,7 +278,7 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     sizes
 }
 
-fn evidence(flock: &Flock, expectation: &Expectation, conception: &Learned) -> Result<Evidence, NoOutlook> {
+fn evidence(flock: &Flock, expectation: &Expectation, known: &Known<'_>) -> Result<Evidence, NoOutlook> {
     let day = |at: Moment| at.local().date();
     let Some(ram_in) = expectation.ram_in() else {
         return Err(NoOutlook::Passed { last: NaiveDate::default() });
@@ -268,8 +296,10 @@ fn evidence(flock: &Flock, expectation: &Expectation, conception: &Learned) -> R
     });
     Ok(Evidence {
         mating,
-        conception: conception.conception,
-        gestation: carried(flock, expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
+        conception: known.conception.conception,
+        gestation: known
+            .lengths
+            .carried(expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
             .gestation,
         marks: expectation.marks.iter().map(|mark| day(mark.at)).collect(),
         look_days: LOOK_DAYS,
@@ -289,10 +319,10 @@ const fn of_sign(sign: Sign) -> ewe::Sign {
 }
 
 /// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
-fn record(flock: &Flock, windows: &[&MatingWindow], gestation: Expected, now: Moment) -> Record {
-    windows.iter().fold(Record::default(), |record, window| {
+fn record(matings: &[Mated<'_>], gestation: Expected, now: Moment) -> Record {
+    matings.iter().fold(Record::default(), |record, Mated { window, litter }| {
         let since = |at: Moment| days(window.ram_in, at);
-        match flock.litter_of_window(window) {
+        match litter {
             Some(litter) => record.lambed(cycle_of(since(litter.began), gestation.gestation)),
             None => record.not_lambed(passed(window, gestation, now)),
         }
@@ -319,27 +349,20 @@ fn days(from: Moment, to: Moment) -> i64 {
     to.local().date().signed_duration_since(from.local().date()).num_days()
 }
 
-fn likely(
-    conception: &Learned,
-    lambed: u32,
-    windows: &[&MatingWindow],
-    flock: &Flock,
-    gestation: Expected,
-    now: Moment,
-) -> Option<Likely> {
+fn likely(known: &Known<'_>, lambed: u32, now: Moment) -> Option<Likely> {
     let mut open: BTreeMap<u8, u32> = BTreeMap::new();
-    for window in windows.iter().filter(|window| flock.litter_of_window(window).is_none()) {
-        let left = all_cycles(window).saturating_sub(passed(window, gestation, now));
+    for Mated { window, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
+        let left = all_cycles(window).saturating_sub(passed(window, known.gestation, now));
         *open.entry(left).or_default() += 1;
     }
     let open: Vec<Open> = open.into_iter().map(|(cycles_left, ewes)| Open { ewes, cycles_left }).collect();
-    conception.likely(lambed, &open).ok()
+    known.conception.likely(lambed, &open).ok()
 }
 
 /// Lambings of this season by night.
-fn happened(flock: &Flock, windows: &[&MatingWindow]) -> Vec<(NaiveDate, u32)> {
+fn happened(matings: &[Mated<'_>]) -> Vec<(NaiveDate, u32)> {
     let mut nights: BTreeMap<NaiveDate, u32> = BTreeMap::new();
-    for litter in windows.iter().filter_map(|window| flock.litter_of_window(window)) {
+    for litter in matings.iter().filter_map(|mating| mating.litter) {
         *nights.entry(litter.began.local().date()).or_default() += 1;
     }
     nights.into_iter().collect()

@@ -8,7 +8,7 @@ use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
     group, keep, life, litter, pen, stores,
 };
-use crate::book::{Animal, Book, Event, EweId, LambId, Life, Standing, standing};
+use crate::book::{Animal, Book, Event, EweId, Life, Standing, standing};
 
 /// Returns the flock that this book makes.
 #[must_use]
@@ -16,11 +16,10 @@ pub fn fold(book: &Book) -> Flock {
     let standing = standing(book);
     let sorted = Sorted::of(&standing);
     let mut flock = Flock { same: same_animals(&sorted.joins), ..Flock::default() };
-    let mut beside = Vec::new();
     // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
     let (stays, joined): (Vec<_>, Vec<_>) = sorted.comers.into_iter().partition(|line| is_own(&flock, line));
     for line in stays.into_iter().chain(joined) {
-        bring_in(&mut flock, &mut beside, line);
+        bring_in(&mut flock, line);
     }
     life::keep_ewes(&mut flock, &sorted.kept);
     for line in standing.iter().filter(|line| !line.struck) {
@@ -28,19 +27,17 @@ pub fn fold(book: &Book) -> Flock {
     }
     life::carry_tags(&mut flock);
     choose(&mut flock, sorted.choices);
-    litter::make(&mut flock, &beside);
+    litter::make(&mut flock);
     for line in sorted.all_born {
         if let Event::AllBorn { lamb } = line.event {
-            let id = flock.lamb(*lamb).map(|lamb| lamb.litter);
-            if let Some(litter) = id.and_then(|id| flock.litters.get_mut(&id)) {
-                litter.all_born = Some(line.at);
-            }
+            litter::all_born(&mut flock, *lamb, line.at);
         }
     }
     group::members(&mut flock);
     keep::lines(&mut flock, &standing);
     keep::labors(&mut flock);
     keep::indices(&mut flock);
+    flock.noted_until = book.latest();
     flock
 }
 
@@ -122,7 +119,7 @@ fn choose(flock: &mut Flock, mut lines: Vec<&Standing<'_>>) {
     }
 }
 
-fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standing<'_>) {
+pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
     match line.event {
         Event::EweCame { tag } => {
             let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { return };
@@ -138,7 +135,7 @@ fn bring_in(flock: &mut Flock, beside: &mut Vec<(LambId, LambId)>, line: &Standi
             if let Some(mate) = mate
                 && let Animal::Lamb(mate) = flock.one(Animal::Lamb(*mate))
             {
-                beside.push((id, mate));
+                flock.beside.push((id, mate));
             }
         }
         Event::PenMade { name, size } => {
@@ -223,7 +220,7 @@ fn one_ewe(flock: &Flock, ewe: EweId) -> Option<EweId> {
 }
 
 /// Tells what was seen. A fact about an animal that is not here (its birth was struck, or is on another phone) waits.
-fn tell(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
     let at = line.at;
     match line.event {
         Event::Tagged { animal, tag } => match flock.one(*animal) {

@@ -32,6 +32,10 @@ pub struct Litter {
 const GOES_ON: TimeDelta = TimeDelta::hours(24);
 
 impl Litter {
+    const fn new(id: LambId, dam: Option<EweId>, began: Moment) -> Self {
+        Self { id, dam, lambs: Vec::new(), began, latest: began, all_born: None }
+    }
+
     /// Says whether the lambing goes on: not all were said to be born, or one came after that was said.
     #[must_use]
     pub fn goes_on(&self, now: Moment) -> bool {
@@ -82,8 +86,8 @@ fn mean(weights: impl Iterator<Item = Mass>) -> Option<BirthMean> {
 }
 
 /// Groups lambs, in the order of their birth, by the mate they were noted beside, else by dam and time.
-pub(super) fn make(flock: &mut Flock, beside: &[(LambId, LambId)]) {
-    let mates = mates(beside);
+pub(super) fn make(flock: &mut Flock) {
+    let mates = mates(&flock.beside);
     let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
     order.sort_unstable();
     let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
@@ -99,14 +103,7 @@ pub(super) fn make(flock: &mut Flock, beside: &[(LambId, LambId)]) {
         };
         let found = mate.filter(|litter| !of_another(litter)).or(by_dam).filter(near);
         let key = found.unwrap_or(id);
-        let litter = litters.entry(key).or_insert(Litter {
-            id: key,
-            dam,
-            lambs: Vec::new(),
-            began: born,
-            latest: born,
-            all_born: None,
-        });
+        let litter = litters.entry(key).or_insert_with(|| Litter::new(key, dam, born));
         litter.lambs.push(id);
         litter.latest = born;
         litter.dam = litter.dam.or(dam);
@@ -132,6 +129,34 @@ pub(super) fn make(flock: &mut Flock, beside: &[(LambId, LambId)]) {
         }
     }
     flock.litters = litters;
+}
+
+/// Adds the lamb that was born last, noted beside no other, to its dam's litter, or makes a litter of it.
+pub(super) fn add(flock: &mut Flock, id: LambId) {
+    let Some((born, dam)) = flock.lambs.get(&id).map(|lamb| (lamb.born, lamb.dam)) else { return };
+    let of_dam = dam.and_then(|dam| flock.of_dam.get(&dam)).map_or(&[][..], Vec::as_slice);
+    let last = of_dam.iter().filter_map(|id| flock.litters.get(id));
+    let last = last.max_by_key(|litter| (litter.latest, litter.lambs.last().copied()));
+    let key = last.filter(|litter| born.since(litter.latest) <= APART).map_or(id, |litter| litter.id);
+    let litter = flock.litters.entry(key).or_insert_with(|| Litter::new(key, dam, born));
+    litter.lambs.push(id);
+    litter.latest = born;
+    if let Some(lamb) = flock.lambs.get_mut(&id) {
+        lamb.litter = key;
+        lamb.order = litter.lambs.len() - 1;
+    }
+    if let Some(dam) = dam.filter(|_| key == id) {
+        let litters = flock.of_dam.entry(dam).or_default();
+        litters.insert(litters.partition_point(|litter| *litter < key), key);
+    }
+}
+
+/// Notes that all lambs of a litter are born.
+pub(super) fn all_born(flock: &mut Flock, lamb: LambId, at: Moment) {
+    let id = flock.lamb(lamb).map(|lamb| lamb.litter);
+    if let Some(litter) = id.and_then(|id| flock.litters.get_mut(&id)) {
+        litter.all_born = Some(at);
+    }
 }
 
 /// Returns, for each lamb noted beside another or named so, one lamb that stands for all that hang together.

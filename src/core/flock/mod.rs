@@ -7,6 +7,7 @@ mod group;
 mod keep;
 mod labor;
 mod lamb;
+mod learn;
 mod life;
 mod line;
 mod litter;
@@ -67,9 +68,11 @@ pub struct Flock {
     let_out: BTreeMap<Animal, Moment>,
     put_off: BTreeMap<(Animal, DutyKind), Moment>,
     by_birth: Vec<(Moment, LambId)>,
+    beside: Vec<(LambId, LambId)>,
     of_dam: BTreeMap<EweId, Vec<LambId>>,
     fostered: BTreeMap<EweId, Vec<LambId>>,
     treated: BTreeMap<Animal, Vec<Treated>>,
+    noted_until: Option<Moment>,
 }
 
 impl Flock {

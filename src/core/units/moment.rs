@@ -57,6 +57,19 @@ impl Moment {
         self.utc_milliseconds
     }
 
+    /// Returns the beginning of its minute, as a clock without seconds shows it.
+    ///
+    /// ```
+    /// use yeanling_core::units::Moment;
+    /// let moment: Moment = "2026-02-25T03:12:59.999-05:00".parse().unwrap();
+    /// assert_eq!(moment.minute().to_string(), "2026-02-25T03:12:00.000-05:00");
+    /// ```
+    #[must_use]
+    pub const fn minute(self) -> Self {
+        let milliseconds = self.utc_milliseconds - self.utc_milliseconds.rem_euclid(60_000);
+        Self { utc_milliseconds: milliseconds, ..self }
+    }
+
     /// Returns the offset from UTC in minutes, east positive.
     #[must_use]
     pub const fn offset_minutes(self) -> i16 {

@@ -24,17 +24,17 @@ pub(super) fn key(animal: Animal) -> String {
 #[component]
 pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoView {
     let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
-    let text = move |read: fn(&Shown) -> &String| {
-        Signal::derive(move || one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default()))
+    // Memos, so that of a row in which a minute has passed only the words with that minute are written anew.
+    let text = move |read: fn(&Shown) -> &String| -> Signal<String> {
+        Memo::new(move |_| one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default())).into()
     };
-    let state = Signal::derive(move || match one.with(|one| one.as_ref().and_then(|one| one.state)) {
+    let state = Memo::new(move |_| match one.with(|one| one.as_ref().and_then(|one| one.state)) {
         Some(State::Late) => RowState::Late,
         Some(State::Now) => RowState::Now,
         Some(State::Coming) => RowState::Coming,
         None => RowState::Done,
     });
-    let name =
-        Signal::derive(move || one.with(|one| one.as_ref().map(|one| one.name.clone()).unwrap_or_default()));
+    let name = text(|one| &one.name);
     let button = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.button.clone())));
     let others =
         Memo::new(move |_| one.with(|one| one.as_ref().map(|one| one.others.clone()).unwrap_or_default()));
@@ -43,7 +43,7 @@ pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoVie
     let facts =
         Memo::new(move |_| one.with(|one| one.as_ref().map(|one| one.facts.clone()).unwrap_or_default()));
     let why = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.why.clone())));
-    let href = untrack(|| text(|one| &one.href).get());
+    let href = one.with_untracked(|one| one.as_ref().map(|one| one.href.clone()).unwrap_or_default());
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));
     let later = RwSignal::new(false);
     let waits = Memo::new(move |_| {

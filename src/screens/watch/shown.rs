@@ -62,25 +62,23 @@ const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
 
 /// Returns the animals that are on the Watch: those with something due, and lambs in their first day.
 pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {
-    let duties = farm.duties(now);
-    farm.with(|ground| {
-        let flock = &ground.flock;
-        let mut order: Vec<(Animal, Vec<&Duty>)> = Vec::new();
-        for duty in &duties {
-            match order.iter_mut().find(|(animal, _)| *animal == duty.subject) {
-                Some((_, of)) => of.push(duty),
-                None => order.push((duty.subject, vec![duty])),
-            }
+    farm.with(|ground| farm.with_duties(|duties| of_all(&ground.flock, duties, now)))
+}
+
+fn of_all(flock: &Flock, duties: &[Duty], now: Moment) -> Vec<Shown> {
+    let mut order: Vec<(Animal, Vec<&Duty>)> = Vec::new();
+    let mut places: BTreeMap<Animal, usize> = BTreeMap::new();
+    for duty in duties {
+        let place = *places.entry(duty.subject).or_insert(order.len());
+        match order.get_mut(place) {
+            Some((_, of)) => of.push(duty),
+            None => order.push((duty.subject, vec![duty])),
         }
-        let newborns = flock.born_after(now - TimeDelta::hours(24)).filter(|lamb| lamb.lives());
-        for lamb in newborns {
-            let animal = Animal::Lamb(lamb.id);
-            if !order.iter().any(|(there, _)| *there == animal) {
-                order.push((animal, Vec::new()));
-            }
-        }
-        order.iter().filter_map(|(animal, duties)| one(flock, *animal, duties, now)).collect()
-    })
+    }
+    let newborns = flock.born_after(now - TimeDelta::hours(24)).filter(|lamb| lamb.lives());
+    let well = newborns.map(|lamb| Animal::Lamb(lamb.id)).filter(|animal| !places.contains_key(animal));
+    order.extend(well.map(|animal| (animal, Vec::new())));
+    order.iter().filter_map(|(animal, duties)| one(flock, *animal, duties, now)).collect()
 }
 
 /// A ewe is told of when this much speaks for the next 24 hours (ours).

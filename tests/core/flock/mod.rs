@@ -2,6 +2,7 @@
 
 mod facts;
 pub(crate) mod groups;
+mod learned;
 mod life;
 mod litters;
 mod means;
