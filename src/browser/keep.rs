@@ -3,6 +3,7 @@
 use std::cell::RefCell;
 use std::collections::BTreeSet;
 use std::rc::Rc;
+use std::time::Duration;
 
 use yeanling_core::book::{Book, Entry, EntryId};
 
@@ -72,8 +73,12 @@ impl Keeper {
         }
         if taken == Err(NotTaken::Full) {
             // Local storage is a convenience: with IndexedDB safe, a second refusal costs only the quick first paint.
-            local::forget_oldest(MAKE_ROOM);
-            let _ = save_locally(&entries);
+            // It need not keep the tick waiting either.
+            let make_room = move || {
+                local::forget_oldest(MAKE_ROOM);
+                let _ = save_locally(&entries);
+            };
+            leptos::prelude::set_timeout(make_room, Duration::ZERO);
         }
         Kept::Safe
     }

@@ -100,10 +100,12 @@ pub fn save(entry: &Entry) -> Result<(), NotTaken> {
 
 /// Lets the oldest entries go, at most so many; the caller knows that they are safe elsewhere. Broken lines stay.
 pub fn forget_oldest(most: usize) {
-    let mut kept = lines(ENTRY);
+    // Ids grow with time. Only what may go is read: all of a full storage would take longer than a tap may.
+    let mut kept = keys(ENTRY);
     kept.sort_unstable();
-    let whole = kept.into_iter().filter(|(key, line)| read(key, line).is_some());
-    whole.take(most).for_each(|(key, _)| LocalStorage::delete(format!("{ENTRY}{key}")));
+    let is_whole = |key: &String| line(ENTRY, key).is_some_and(|line| read(key, &line).is_some());
+    let whole = kept.into_iter().filter(is_whole).take(most);
+    whole.for_each(|key| LocalStorage::delete(format!("{ENTRY}{key}")));
 }
 
 /// Calls `take` with each entry that another tab keeps.
@@ -131,16 +133,20 @@ fn read(key: &str, line: &str) -> Option<Entry> {
 
 /// Returns the lines of one kind, each with its key less what all of the kind begin with.
 fn lines(kind: &str) -> Vec<(String, String)> {
+    let with_line = |key: String| line(kind, &key).map(|line| (key, line));
+    keys(kind).into_iter().filter_map(with_line).collect()
+}
+
+/// Returns the keys of one kind, less what all of the kind begin with.
+fn keys(kind: &str) -> Vec<String> {
     if !available() {
         return Vec::new();
     }
     let storage = LocalStorage::raw();
-    let keys: Vec<String> =
-        (0..LocalStorage::length()).filter_map(|index| storage.key(index).ok().flatten()).collect();
-    keys.into_iter()
-        .filter_map(|key| {
-            let line = key.strip_prefix(kind).and_then(|_| storage.get_item(&key).ok().flatten())?;
-            Some((key.strip_prefix(kind)?.to_owned(), line))
-        })
-        .collect()
+    let keys = (0..LocalStorage::length()).filter_map(|index| storage.key(index).ok().flatten());
+    keys.filter_map(|key| key.strip_prefix(kind).map(str::to_owned)).collect()
+}
+
+fn line(kind: &str, key: &str) -> Option<String> {
+    LocalStorage::raw().get_item(&format!("{kind}{key}")).ok().flatten()
 }

@@ -64,8 +64,9 @@ pub fn Row(
         Some(href) => view! { <a class="row-words" href=href>{words}</a> }.into_any(),
         None => view! { <div class="row-words">{words}</div> }.into_any(),
     };
+    let body = children.is_some().to_string();
     view! {
-        <li class="row" data-state=move || state.get().key()>
+        <li class="row" data-state=move || state.get().key() data-body=body>
             <div class="row-top">
                 {words} {action.map(|action| view! { <div class="row-action">{action.run()}</div> }.into_any())}
             </div>

@@ -21,6 +21,9 @@ use crate::words::{animals, flock as words, lambing, pens};
 /// How many rows of one kind are drawn at first, and how many more with each press: more would be slow on an old phone.
 const ROWS: usize = 30;
 
+/// How many while something is typed: who is looked for is among the first, or another letter is.
+const TYPED_ROWS: usize = 8;
+
 /// A lamb is weighed at eight weeks, give or take a week (AHDB); one that was not is asked for from then on.
 const WEIGH_FROM: TimeDelta = TimeDelta::days(49);
 
@@ -63,7 +66,7 @@ fn name(which: Which) -> &'static str {
 /// What the search found.
 #[derive(Clone, Debug, Default, PartialEq)]
 struct Found {
-    ewes: Vec<EweRow>,
+    ewes: Vec<EweId>,
     lambs: Vec<LambId>,
     dead: Vec<LambId>,
 }
@@ -75,6 +78,22 @@ struct EweRow {
     kind: String,
 }
 
+/// An animal with all that it is found by: its name, what it wore, its pen, in small letters.
+#[derive(Clone, Debug, PartialEq)]
+struct Named<Id> {
+    id: Id,
+    words: String,
+}
+
+/// All animals in the order of the list, so that a key pressed costs no more than the look through it.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Everyone {
+    /// By name, the short ones first.
+    ewes: Vec<Named<EweId>>,
+    /// The youngest first; who became a ewe is among them.
+    lambs: Vec<Named<LambId>>,
+}
+
 /// All animals.
 #[component]
 pub(crate) fn Flock() -> impl IntoView {
@@ -82,7 +101,8 @@ pub(crate) fn Flock() -> impl IntoView {
     let typed = RwSignal::new(String::new());
     let which = RwSignal::new(Which::Here);
     let most = RwSignal::new(ROWS);
-    let found = Memo::new(move |_| find(farm, &typed.get(), which.get()));
+    let everyone = Memo::new(move |_| farm.with(|ground| Everyone::of(&ground.flock)));
+    let found = Memo::new(move |_| everyone.with(|everyone| find(farm, everyone, &typed.get(), which.get())));
     let empty =
         Memo::new(move |_| farm.with(|ground| ground.flock.ewes.is_empty() && ground.flock.lambs.is_empty()));
     let none = Memo::new(move |_| {
@@ -107,13 +127,15 @@ pub(crate) fn Flock() -> impl IntoView {
     let add = move || {
         if farm.tap(Event::EweCame { tag: Some(tag.get_untracked()) }).is_some() {
             typed.set(String::new());
+            most.set(ROWS);
         }
     };
-    let ewes = Memo::new(move |_| found.with(|found| first(&found.ewes, most.get())));
+    let ewes = Memo::new(move |_| ewe_rows(farm, &found.with(|found| first(&found.ewes, most.get()))));
     let lambs = Memo::new(move |_| found.with(|found| first(&found.lambs, most.get())));
     let dead = Memo::new(move |_| found.with(|found| first(&found.dead, most.get())));
     let longest =
         Memo::new(move |_| found.with(|found| found.ewes.len().max(found.lambs.len()).max(found.dead.len())));
+    let at_first = move || typed.with_untracked(|typed| if typed.trim().is_empty() { ROWS } else { TYPED_ROWS });
     let choose = move |new: Which| {
         which.set(new);
         most.set(ROWS);
@@ -126,7 +148,7 @@ pub(crate) fn Flock() -> impl IntoView {
                 <Said text=counts />
             </Title>
             <Standing />
-            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| most.set(ROWS) />
+            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| most.set(at_first()) />
             {live(move || (!tag.with(String::is_empty) && !taken.get())
                     .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
             {live(move || (!empty.get() && tag.with(String::is_empty)).then(|| view! {
@@ -199,60 +221,67 @@ fn Lambs(title: &'static str, ids: Memo<Vec<LambId>>) -> impl IntoView {
     })
 }
 
+impl Everyone {
+    fn of(flock: &Animals) -> Self {
+        let pen = |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
+        let words = |animal: Animal, name: &str, worn: &[String]| {
+            let all: Vec<String> =
+                [name.to_owned()].into_iter().chain(worn.iter().cloned()).chain(pen(animal)).collect();
+            all.join("\n").to_lowercase()
+        };
+        let mut ewes: Vec<(String, &Ewe)> =
+            flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
+        ewes.sort_unstable_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        let ewe = |(name, ewe): (String, &Ewe)| Named {
+            id: ewe.id,
+            words: words(Animal::Ewe(ewe.id), &name, &ewe.worn),
+        };
+        let mut lambs: Vec<&Lamb> = flock.lambs.values().collect();
+        lambs.sort_unstable_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
+        let lamb = |lamb: &Lamb| Named {
+            id: lamb.id,
+            words: words(Animal::Lamb(lamb.id), &animals::lamb(flock, lamb), &lamb.worn),
+        };
+        Self { ewes: ewes.into_iter().map(ewe).collect(), lambs: lambs.into_iter().map(lamb).collect() }
+    }
+}
+
 /// Returns the animals that fit: by what was typed among all that ever were, else by where and how they are.
-///
-/// Ewes by tag, lambs the youngest first.
-fn find(farm: Farm, typed: &str, which: Which) -> Found {
+fn find(farm: Farm, everyone: &Everyone, typed: &str, which: Which) -> Found {
     let part = typed.trim().to_lowercase();
-    let now = farm.now();
     farm.with(|ground| {
         let flock = &ground.flock;
-        let has = |text: &str| text.to_lowercase().contains(&part);
-        let latest = this_season(flock);
-        let mut ewes: Vec<EweRow> = flock
-            .ewes
-            .values()
-            .filter(|ewe| {
-                if part.is_empty() {
-                    ewe_is(flock, ewe, which, now)
-                } else {
-                    has(&animals::ewe(ewe))
-                        || ewe.worn.iter().any(|worn| has(worn))
-                        || in_pen(flock, Animal::Ewe(ewe.id), &part)
-                }
-            })
-            .map(|ewe| {
-                let lambs = flock.litters_of(ewe.id).iter().map(|litter| litter.lambs.len()).sum();
-                EweRow { id: ewe.id, name: animals::ewe(ewe), kind: words::ewe_kind(lambs, ewe) }
-            })
-            .collect();
-        ewes.sort_unstable_by(|a, b| (a.name.len(), &a.name).cmp(&(b.name.len(), &b.name)));
-        let fits = |lamb: &&Lamb| {
-            if part.is_empty() {
-                lamb_is(flock, lamb, which, &latest, now)
-            } else {
-                lamb.kept.is_none()
-                    && (has(&animals::lamb(flock, lamb))
-                        || lamb.worn.iter().any(|worn| has(worn))
-                        || in_pen(flock, Animal::Lamb(lamb.id), &part))
-            }
+        let (ewes, lambs): (Vec<EweId>, Vec<&Lamb>) = if part.is_empty() {
+            let (now, latest) = (farm.now(), this_season(flock));
+            let ewe = |one: &&Named<EweId>| flock.ewes.get(&one.id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
+            let lambs = everyone.lambs.iter().filter_map(|one| flock.lambs.get(&one.id));
+            let ewes = everyone.ewes.iter().filter(ewe).map(|one| one.id).collect();
+            (ewes, lambs.filter(|lamb| lamb_is(flock, lamb, which, &latest, now)).collect())
+        } else {
+            let ewes = everyone.ewes.iter().filter(|one| one.words.contains(&part)).map(|one| one.id);
+            let lambs = everyone.lambs.iter().filter(|one| one.words.contains(&part));
+            let lambs = lambs.filter_map(|one| flock.lambs.get(&one.id)).filter(|lamb| lamb.kept.is_none());
+            (ewes.collect(), lambs.collect())
         };
-        let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(fits).collect();
-        lambs.sort_unstable_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
         let (living, dead): (Vec<_>, Vec<_>) = lambs.into_iter().partition(|lamb| lamb.lives());
         let ids = |lambs: Vec<&Lamb>| lambs.iter().map(|lamb| lamb.id).collect::<Vec<_>>();
         Found { ewes, lambs: ids(living), dead: ids(dead) }
     })
 }
 
+fn ewe_rows(farm: Farm, ewes: &[EweId]) -> Vec<EweRow> {
+    farm.with(|ground| {
+        let row = |ewe: &Ewe| {
+            let lambs = ground.flock.litters_of(ewe.id).iter().map(|litter| litter.lambs.len()).sum();
+            EweRow { id: ewe.id, name: animals::ewe(ewe), kind: words::ewe_kind(lambs, ewe) }
+        };
+        ewes.iter().filter_map(|id| ground.flock.ewes.get(id)).map(row).collect()
+    })
+}
+
 /// The lambs of the latest season.
 fn this_season(flock: &Animals) -> BTreeSet<LambId> {
     seasons(flock).into_iter().next().map(|season| season.lambs.into_iter().collect()).unwrap_or_default()
-}
-
-fn in_pen(flock: &Animals, animal: Animal, part: &str) -> bool {
-    let pen = flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen));
-    pen.is_some_and(|pen| pens::pen(pen).to_lowercase().contains(part))
 }
 
 fn ewe_is(flock: &Animals, ewe: &Ewe, which: Which, now: Moment) -> bool {
