@@ -4,10 +4,13 @@
 //! left where it is and reported.
 
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
-use wasm_bindgen::{JsCast, closure::Closure};
+use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use yeanling_core::book::{Entry, EntryId};
 
 use super::window;
+
+/// What all names of ours begin with.
+const OURS: &str = "yeanling/";
 
 const ENTRY: &str = "yeanling/entry/";
 
@@ -51,13 +54,17 @@ pub fn available() -> bool {
 #[must_use]
 pub fn load() -> Held {
     let mut held = Held::default();
-    for (key, line) in lines(ENTRY) {
-        match read(&key, &line) {
-            Some(entry) => held.entries.push(entry),
-            None => held.broken.push(Broken { key, line }),
+    let broken = |key: &str, line: &str| Broken { key: key.to_owned(), line: line.to_owned() };
+    each_line(|name, line| {
+        if let Some(key) = name.strip_prefix(ENTRY) {
+            match read(key, line) {
+                Some(entry) => held.entries.push(entry),
+                None => held.broken.push(broken(key, line)),
+            }
+        } else if let Some(key) = name.strip_prefix(ASIDE) {
+            held.broken.push(broken(key, line));
         }
-    }
-    held.broken.extend(lines(ASIDE).into_iter().map(|(key, line)| Broken { key, line }));
+    });
     held
 }
 
@@ -101,9 +108,14 @@ pub fn save(entry: &Entry) -> Result<(), NotTaken> {
 /// Lets the oldest entries go, at most so many; the caller knows that they are safe elsewhere. Broken lines stay.
 pub fn forget_oldest(most: usize) {
     // Ids grow with time. Only what may go is read: all of a full storage would take longer than a tap may.
-    let mut kept = keys(ENTRY);
+    if !available() {
+        return;
+    }
+    let names: Vec<String> = names().iter().filter_map(|name| name.as_string()).collect();
+    let mut kept: Vec<&str> = names.iter().filter_map(|name| name.strip_prefix(ENTRY)).collect();
     kept.sort_unstable();
-    let is_whole = |key: &String| line(ENTRY, key).is_some_and(|line| read(key, &line).is_some());
+    let line = |key: &str| LocalStorage::raw().get_item(&format!("{ENTRY}{key}")).ok().flatten();
+    let is_whole = |key: &&str| line(key).is_some_and(|line| read(key, &line).is_some());
     let whole = kept.into_iter().filter(is_whole).take(most);
     whole.for_each(|key| LocalStorage::delete(format!("{ENTRY}{key}")));
 }
@@ -131,22 +143,34 @@ fn read(key: &str, line: &str) -> Option<Entry> {
     serde_json::from_str::<Entry>(line).ok().filter(|entry| entry.id.to_string() == key)
 }
 
-/// Returns the lines of one kind, each with its key less what all of the kind begin with.
-fn lines(kind: &str) -> Vec<(String, String)> {
-    let with_line = |key: String| line(kind, &key).map(|line| (key, line));
-    keys(kind).into_iter().filter_map(with_line).collect()
-}
-
-/// Returns the keys of one kind, less what all of the kind begin with.
-fn keys(kind: &str) -> Vec<String> {
+/// Calls `read` with each name of ours and its line.
+fn each_line(mut read: impl FnMut(&str, &str)) {
     if !available() {
-        return Vec::new();
+        return;
     }
-    let storage = LocalStorage::raw();
-    let keys = (0..LocalStorage::length()).filter_map(|index| storage.key(index).ok().flatten());
-    keys.filter_map(|key| key.strip_prefix(kind).map(str::to_owned)).collect()
+    // All come over as two long texts: one by one, thousands of them take longer than all else that a start does.
+    let (storage, names) = (LocalStorage::raw(), names());
+    let lines: js_sys::Array =
+        names.iter().map(|name| js_sys::Reflect::get(&storage, &name).unwrap_or_default()).collect();
+    let (all_names, all_lines) = (String::from(names.join("\n")), String::from(lines.join("\n")));
+    let count = names.iter().count();
+    if all_names.split('\n').count() == count && all_lines.split('\n').count() == count {
+        all_names.split('\n').zip(all_lines.split('\n')).for_each(|(name, line)| read(name, line));
+        return;
+    }
+    // One that is broken runs over several lines.
+    for (name, line) in names.iter().zip(lines.iter()) {
+        if let (Some(name), Some(line)) = (name.as_string(), line.as_string()) {
+            read(&name, &line);
+        }
+    }
 }
 
-fn line(kind: &str, key: &str) -> Option<String> {
-    LocalStorage::raw().get_item(&format!("{kind}{key}")).ok().flatten()
+/// Returns the names of ours in local storage, as the browser has them; it must be available.
+fn names() -> js_sys::Array {
+    let ours = |name: &JsValue| {
+        let name: &js_sys::JsString = name.unchecked_ref();
+        name.starts_with(OURS, 0)
+    };
+    js_sys::Object::keys(LocalStorage::raw().unchecked_ref::<js_sys::Object>()).iter().filter(ours).collect()
 }

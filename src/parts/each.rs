@@ -2,6 +2,7 @@
 //!
 //! What stays in order is not touched: only new rows and those that changed places are put in. Leptos' own list takes
 //! every row behind a moved one out of the page and puts it back, which costs more than all else that a tap does.
+//! A long list that opens shows its first rows at once, and the others when those are on the screen.
 
 use std::collections::HashMap;
 
@@ -14,6 +15,7 @@ use leptos::tachys::renderer::types::{Element, Node, Placeholder};
 use leptos::tachys::view::add_attr::AddAnyAttr;
 use leptos::tachys::view::{Mountable, Position, PositionState, Render, RenderHtml};
 
+use crate::signals::after_paint;
 use crate::signals::prelude::*;
 
 /// Returns a view for each item. One whose key stays is not made anew, so it follows signals for what changes in it.
@@ -34,10 +36,22 @@ pub fn each<T: Send + Sync + 'static>(
     }))
 }
 
+/// So many rows fill a phone's screen.
+const AT_ONCE: usize = 10;
+
 fn list(rows: Box<dyn Fn() -> Vec<Row> + Send + Sync>) -> AnyView {
     // Each row has an owner of its own, so that what it made goes with it and not with the next change of the list.
     let owner = Owner::current().unwrap_or_default();
-    (move || InOrder { rows: rows(), owner: owner.clone() }).into_any()
+    let whole = RwSignal::new(false);
+    let in_order = move || {
+        let mut rows = rows();
+        if rows.len() > AT_ONCE && !whole.get() {
+            rows.truncate(AT_ONCE);
+            after_paint(move || whole.set(true));
+        }
+        InOrder { rows, owner: owner.clone() }
+    };
+    in_order.into_any()
 }
 
 struct Row {

@@ -135,7 +135,8 @@ pub(crate) fn Flock() -> impl IntoView {
     let dead = Memo::new(move |_| found.with(|found| first(&found.dead, most.get())));
     let longest =
         Memo::new(move |_| found.with(|found| found.ewes.len().max(found.lambs.len()).max(found.dead.len())));
-    let at_first = move || typed.with_untracked(|typed| if typed.trim().is_empty() { ROWS } else { TYPED_ROWS });
+    let at_first =
+        move || typed.with_untracked(|typed| if typed.trim().is_empty() { ROWS } else { TYPED_ROWS });
     let choose = move |new: Which| {
         which.set(new);
         most.set(ROWS);
@@ -223,14 +224,14 @@ fn Lambs(title: &'static str, ids: Memo<Vec<LambId>>) -> impl IntoView {
 
 impl Everyone {
     fn of(flock: &Animals) -> Self {
-        let pen = |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
+        let pen =
+            |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
         let words = |animal: Animal, name: &str, worn: &[String]| {
             let all: Vec<String> =
                 [name.to_owned()].into_iter().chain(worn.iter().cloned()).chain(pen(animal)).collect();
             all.join("\n").to_lowercase()
         };
-        let mut ewes: Vec<(String, &Ewe)> =
-            flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
+        let mut ewes: Vec<(String, &Ewe)> = flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
         ewes.sort_unstable_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
         let ewe = |(name, ewe): (String, &Ewe)| Named {
             id: ewe.id,
@@ -253,7 +254,9 @@ fn find(farm: Farm, everyone: &Everyone, typed: &str, which: Which) -> Found {
         let flock = &ground.flock;
         let (ewes, lambs): (Vec<EweId>, Vec<&Lamb>) = if part.is_empty() {
             let (now, latest) = (farm.now(), this_season(flock));
-            let ewe = |one: &&Named<EweId>| flock.ewes.get(&one.id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
+            let ewe = |one: &&Named<EweId>| {
+                flock.ewes.get(&one.id).is_some_and(|ewe| ewe_is(flock, ewe, which, now))
+            };
             let lambs = everyone.lambs.iter().filter_map(|one| flock.lambs.get(&one.id));
             let ewes = everyone.ewes.iter().filter(ewe).map(|one| one.id).collect();
             (ewes, lambs.filter(|lamb| lamb_is(flock, lamb, which, &latest, now)).collect())

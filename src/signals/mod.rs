@@ -5,6 +5,7 @@
 //! ways, but what they keep is a [`Value`], its type forgotten; for each type only a cast and the closure remain.
 //! Everything else says `use crate::signals::prelude::*`, and reads as any Leptos code does.
 
+mod after_paint;
 mod callback;
 mod memo;
 mod rw_signal;
@@ -16,6 +17,7 @@ use std::sync::{Arc, Mutex};
 
 use leptos::tachys::reactive_graph::ReactiveFunction;
 
+pub use after_paint::after_paint;
 pub use callback::Callback;
 pub use memo::Memo;
 pub use rw_signal::RwSignal;

@@ -85,7 +85,7 @@ impl Ahead {
 pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
     let known = Known::of(flock, now);
     let litters = litters::known(sizes(flock, now));
-    let (awaited, curves) = outlooks(flock, &known, now);
+    let (awaited, curves) = outlooks(flock, flock.expectations(now), &known, now);
     let curves: Vec<Curve> = curves
         .into_iter()
         .filter_map(|Alike { lambs, outlook, ewes, .. }| {
@@ -100,7 +100,7 @@ pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),
         lambed,
-        likely: likely(&known, lambed, now),
+        likely: likely(&known, lambed),
         happened: happened(&known.matings),
         awaited,
         gestation: known.gestation,
@@ -118,20 +118,32 @@ struct Known<'a> {
     conception: Learned,
 }
 
-/// A mating, and the litter that it can have brought.
+/// A mating, the litter that it can have brought, and how many cycles of it can no longer bring one, of how many.
 struct Mated<'a> {
     window: MatingWindow,
     litter: Option<&'a Litter>,
+    passed: u8,
+    cycles: u8,
 }
 
 impl<'a> Known<'a> {
     fn of(flock: &'a Flock, now: Moment) -> Self {
-        let windows = flock.groups.values().flat_map(Group::windows).filter(|window| is_of_now(window, now));
-        let matings: Vec<Mated<'_>> =
-            windows.map(|window| Mated { window, litter: flock.litter_of_window(&window) }).collect();
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);
-        let conception = learned(record(&matings, gestation, now));
+        // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
+        let mut of_days: BTreeMap<(Moment, Option<Moment>), Option<(u8, u8)>> = BTreeMap::new();
+        let mated = |window: MatingWindow| {
+            let days = (window.ram_in, window.ram_out);
+            let counts = of_days.entry(days).or_insert_with(|| {
+                let cycles = all_cycles(&window);
+                is_of_now(&window, now).then(|| (passed(&window, cycles, gestation, now), cycles))
+            });
+            let (passed, cycles) = (*counts)?;
+            Some(Mated { window, litter: flock.litter_of_window(&window), passed, cycles })
+        };
+        let windows = flock.groups.values().flat_map(Group::windows);
+        let matings: Vec<Mated<'_>> = windows.filter_map(mated).collect();
+        let conception = learned(record(&matings, gestation));
         Self { matings, lengths, gestation, conception }
     }
 }
@@ -147,12 +159,17 @@ struct Alike {
 
 /// Returns when each ewe that is awaited may lamb, those most likely within a day first, and the same for all of whom
 /// the same is known together.
-fn outlooks(flock: &Flock, known: &Known<'_>, now: Moment) -> (Vec<Awaited>, Vec<Alike>) {
+fn outlooks(
+    flock: &Flock,
+    expectations: Vec<Expectation>,
+    known: &Known<'_>,
+    now: Moment,
+) -> (Vec<Awaited>, Vec<Alike>) {
     let mut awaited: Vec<Awaited> = Vec::new();
     let mut alike: Vec<Alike> = Vec::new();
     // By what tells most ewes apart, so that only few are held against each other.
     let mut places: BTreeMap<(NaiveDate, Vec<NaiveDate>, Option<u8>), Vec<usize>> = BTreeMap::new();
-    for expectation in flock.expectations(now) {
+    for expectation in expectations {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
         let outlook = evidence(flock, &expectation, known).and_then(|evidence| {
@@ -177,7 +194,12 @@ fn outlooks(flock: &Flock, known: &Known<'_>, now: Moment) -> (Vec<Awaited>, Vec
 /// Returns when each ewe that is awaited may lamb, those most likely within a day first, and nothing else of the season.
 #[must_use]
 pub fn all_awaited(flock: &Flock, now: Moment) -> Vec<Awaited> {
-    outlooks(flock, &Known::of(flock, now), now).0
+    let expectations = flock.expectations(now);
+    if expectations.is_empty() {
+        // Where no ram is noted, the rest of the flock's years need not be looked through.
+        return Vec::new();
+    }
+    outlooks(flock, expectations, &Known::of(flock, now), now).0
 }
 
 /// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.
@@ -319,21 +341,21 @@ const fn of_sign(sign: Sign) -> ewe::Sign {
 }
 
 /// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
-fn record(matings: &[Mated<'_>], gestation: Expected, now: Moment) -> Record {
-    matings.iter().fold(Record::default(), |record, Mated { window, litter }| {
+fn record(matings: &[Mated<'_>], gestation: Expected) -> Record {
+    matings.iter().fold(Record::default(), |record, Mated { window, litter, passed, .. }| {
         let since = |at: Moment| days(window.ram_in, at);
         match litter {
             Some(litter) => record.lambed(cycle_of(since(litter.began), gestation.gestation)),
-            None => record.not_lambed(passed(window, gestation, now)),
+            None => record.not_lambed(*passed),
         }
     })
 }
 
 /// How many cycles of a mating can no longer bring a lamb.
-fn passed(window: &MatingWindow, gestation: Expected, now: Moment) -> u8 {
+fn passed(window: &MatingWindow, cycles: u8, gestation: Expected, now: Moment) -> u8 {
     let (_, far) = gestation.gestation.watch_days();
     let since = days(window.ram_in, now) - far;
-    u8::try_from((since / i64::from(CYCLE_DAYS)).clamp(0, i64::from(all_cycles(window)))).unwrap_or(u8::MAX)
+    u8::try_from((since / i64::from(CYCLE_DAYS)).clamp(0, i64::from(cycles))).unwrap_or(u8::MAX)
 }
 
 fn all_cycles(window: &MatingWindow) -> u8 {
@@ -349,11 +371,10 @@ fn days(from: Moment, to: Moment) -> i64 {
     to.local().date().signed_duration_since(from.local().date()).num_days()
 }
 
-fn likely(known: &Known<'_>, lambed: u32, now: Moment) -> Option<Likely> {
+fn likely(known: &Known<'_>, lambed: u32) -> Option<Likely> {
     let mut open: BTreeMap<u8, u32> = BTreeMap::new();
-    for Mated { window, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
-        let left = all_cycles(window).saturating_sub(passed(window, known.gestation, now));
-        *open.entry(left).or_default() += 1;
+    for Mated { passed, cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
+        *open.entry(cycles.saturating_sub(*passed)).or_default() += 1;
     }
     let open: Vec<Open> = open.into_iter().map(|(cycles_left, ewes)| Open { ewes, cycles_left }).collect();
     known.conception.likely(lambed, &open).ok()

@@ -90,7 +90,7 @@ impl Flock {
     /// was scanned empty after the ram was out, or has passed the last day on which she could.
     #[must_use]
     pub fn expectation(&self, ewe: EweId, now: Moment) -> Option<Expectation> {
-        let ewe = self.ewe(ewe).filter(|ewe| ewe.lives())?;
+        let ewe = self.ewe(ewe).filter(|ewe| ewe.lives() && !ewe.stays.is_empty())?;
         let born = self.litters_of(ewe.id).first().map(|litter| litter.began);
         let mut windows = self.windows_after(ewe.id, born);
         windows.retain(|window| window.ram_out.is_none_or(|out| days(out, now) <= LATEST_BIRTH));

@@ -68,8 +68,7 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, animals: &mut Vec<Animal>) 
 /// Works out which ewes are in labor: by what was seen since their last birth.
 pub(super) fn labors(flock: &mut Flock) {
     let seen = flock.ewes.values().filter(|ewe| !ewe.seen.is_empty());
-    let at_work: Vec<(EweId, Labor)> =
-        seen.filter_map(|ewe| Some((ewe.id, labor_of(flock, ewe)?))).collect();
+    let at_work: Vec<(EweId, Labor)> = seen.filter_map(|ewe| Some((ewe.id, labor_of(flock, ewe)?))).collect();
     for (id, labor) in at_work {
         set_labor(flock, id, Some(labor));
     }

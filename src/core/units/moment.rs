@@ -79,7 +79,8 @@ impl Moment {
     /// Returns what the clock on the wall showed.
     #[must_use]
     pub fn local(self) -> NaiveDateTime {
-        self.to_chrono().naive_local()
+        let shown = self.utc_milliseconds + i64::from(self.offset_minutes) * 60_000;
+        DateTime::from_timestamp_millis(shown).unwrap_or_default().naive_utc()
     }
 
     /// Returns the time that has passed since `earlier`; negative if it lies ahead.

@@ -3,7 +3,7 @@
 use yeanling_core::book::Animal;
 use yeanling_core::watch::{Discharge, State};
 
-use super::shown::{Act, Shown};
+use super::shown::{Act, Because, Shown};
 use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
@@ -23,10 +23,12 @@ pub(super) fn key(animal: Animal) -> String {
 /// One animal.
 #[component]
 pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoView {
+    let farm = use_farm();
     let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
     // Memos, so that of a row in which a minute has passed only the words with that minute are written anew.
     let text = move |read: fn(&Shown) -> &String| -> Signal<String> {
-        Memo::new(move |_| one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default())).into()
+        Memo::new(move |_| one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default()))
+            .into()
     };
     let state = Memo::new(move |_| match one.with(|one| one.as_ref().and_then(|one| one.state)) {
         Some(State::Late) => RowState::Late,
@@ -42,7 +44,18 @@ pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoVie
     let labor = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.labor.clone())));
     let facts =
         Memo::new(move |_| one.with(|one| one.as_ref().map(|one| one.facts.clone()).unwrap_or_default()));
-    let why = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.why.clone())));
+    let because = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.why.clone())));
+    let why = Memo::new(move |_| {
+        // The clock is followed only where it is counted by.
+        let now = || {
+            if because.with(|because| matches!(because, Some(Because::Labor(_)))) {
+                farm.now()
+            } else {
+                farm.peek_now()
+            }
+        };
+        because.with(|because| because.as_ref().map(|because| because.text(now(), farm.system())))
+    });
     let href = one.with_untracked(|one| one.as_ref().map(|one| one.href.clone()).unwrap_or_default());
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));
     let later = RwSignal::new(false);

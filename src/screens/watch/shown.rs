@@ -35,9 +35,25 @@ pub(super) struct Shown {
     pub(super) milk: Option<MilkRibbon>,
     pub(super) labor: Option<DutyRibbon>,
     pub(super) facts: Vec<Fact>,
-    pub(super) why: Option<WhyText>,
+    pub(super) why: Option<Because>,
     /// The pen it is in; nothing for the barn.
     pub(super) place: Option<String>,
+}
+
+/// What "why?" is answered from: its words are put together for a row that changed, not for all with every entry.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Because {
+    Milk(Want),
+    Labor(Duty),
+}
+
+impl Because {
+    pub(super) fn text(&self, now: Moment, system: System) -> WhyText {
+        why_text(match self {
+            Self::Milk(want) => why::colostrum(want, system),
+            Self::Labor(duty) => why::labor(duty, now),
+        })
+    }
 }
 
 /// What a tap does: notes something, or leads somewhere.
@@ -169,7 +185,7 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
         milk: None,
         labor: clocked.map(|duty| DutyRibbon::of(duty, now, false, &[])),
         facts: Vec::new(),
-        why: first.map(|duty| why_text(why::labor(duty, now))),
+        why: first.cloned().map(Because::Labor),
         place: None,
     }
 }
@@ -235,7 +251,7 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
         first: first.cloned(),
         milk: newborn.then(|| MilkRibbon::of(lamb, now, false)),
         labor: None,
-        why: want.as_ref().map(|want| why_text(why::colostrum(want, system))),
+        why: want.map(Because::Milk),
         facts: want.map(|want| facts(&want, lamb, now, system)).unwrap_or_default(),
         place: None,
     }

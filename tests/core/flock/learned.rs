@@ -90,12 +90,8 @@ fn a_tap_at_the_lamb_or_its_ewe_is_learned() {
     check(true, |scribe| (at(5), Event::NavelDipped { lamb: lamb(scribe) }));
     check(true, |scribe| (at(5), Event::Weighed { lamb: lamb(scribe), mass: kg(4.1) }));
     check(true, |scribe| (at(5), Event::Ringed { lamb: lamb(scribe), ring: Ring::Tail }));
-    check(true, |scribe| {
-        (at(5), Event::Tagged { animal: Animal::Lamb(lamb(scribe)), tag: "7".to_owned() })
-    });
-    check(true, |scribe| {
-        (at(5), Event::Died { animal: Animal::Ewe(ewe(scribe)), cause: Cause::Unknown })
-    });
+    check(true, |scribe| (at(5), Event::Tagged { animal: Animal::Lamb(lamb(scribe)), tag: "7".to_owned() }));
+    check(true, |scribe| (at(5), Event::Died { animal: Animal::Ewe(ewe(scribe)), cause: Cause::Unknown }));
     check(true, |scribe| (at(5), Event::SignSeen { ewe: ewe(scribe), sign: Sign::Restless }));
     check(true, |scribe| (at(5), Event::PartShowing { ewe: ewe(scribe), part: Part::ForeFeet }));
     check(true, |scribe| (at(5), Event::AllBorn { lamb: lamb(scribe) }));
