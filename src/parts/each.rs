@@ -2,7 +2,7 @@
 //!
 //! What stays in order is not touched: only new rows and those that changed places are put in. Leptos' own list takes
 //! every row behind a moved one out of the page and puts it back, which costs more than all else that a tap does.
-//! A long list that opens shows its first rows at once, and the others when those are on the screen.
+//! A list that opens, or grows by many rows, shows the first at once and the others when those are on the screen.
 
 use std::collections::HashMap;
 
@@ -36,18 +36,22 @@ pub fn each<T: Send + Sync + 'static>(
     }))
 }
 
-/// So many rows fill a phone's screen.
-const AT_ONCE: usize = 10;
+/// So many rows of a kind are on a phone's screen at first.
+const AT_ONCE: usize = 5;
 
 fn list(rows: Box<dyn Fn() -> Vec<Row> + Send + Sync>) -> AnyView {
     // Each row has an owner of its own, so that what it made goes with it and not with the next change of the list.
     let owner = Owner::current().unwrap_or_default();
-    let whole = RwSignal::new(false);
+    let (drawn, others) = (StoredValue::new(AT_ONCE), RwSignal::new(()));
     let in_order = move || {
+        others.get();
         let mut rows = rows();
-        if rows.len() > AT_ONCE && !whole.get() {
-            rows.truncate(AT_ONCE);
-            after_paint(move || whole.set(true));
+        if rows.len() > drawn.get_value().saturating_add(AT_ONCE) {
+            rows.truncate(drawn.get_value());
+            drawn.set_value(usize::MAX);
+            after_paint(move || others.set(()));
+        } else {
+            drawn.set_value(rows.len().max(AT_ONCE));
         }
         InOrder { rows, owner: owner.clone() }
     };

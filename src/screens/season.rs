@@ -5,6 +5,7 @@ mod dates;
 mod group;
 
 use crate::parts::{each, live};
+use crate::signals::after_paint;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::figures::{Ahead, ahead};
@@ -44,6 +45,9 @@ pub(crate) fn Season() -> impl IntoView {
     let sub = Signal::derive(move || seen.with(|seen| words::stands(seen.put_to_ram, seen.lambed)));
     let forming = RwSignal::new(false);
     let some = Memo::new(move |_| seen.with(|seen| seen.put_to_ram > 0));
+    // What stands further down waits until the nights are on the screen.
+    let below = RwSignal::new(false);
+    after_paint(move || below.set(true));
     view! {
         <Page>
             <Top back=(Screen::More, frame::MORE.to_owned()) />
@@ -53,7 +57,7 @@ pub(crate) fn Season() -> impl IntoView {
             <Standing />
             {live(move || groups.with(Vec::is_empty).then(|| view! { <Empty text=words::EMPTY /> }).into_any())}
             {live(move || some.get().then(|| view! { <Near seen=seen /> <Nights seen=seen /> }).into_any())}
-            {live(move || (!groups.with(Vec::is_empty)).then(|| dates::dates(groups.get())).into_any())}
+            {live(move || (below.get() && !groups.with(Vec::is_empty)).then(|| dates::dates(groups.get())).into_any())}
             <Section title=words::GROUPS>
                 <Rows>{each(move || groups.get(), GroupId::to_string, move |id| group_row(id).into_any())}</Rows>
                 <Button label=words::NEW_GROUP on_press=move || forming.set(true) />

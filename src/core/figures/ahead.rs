@@ -4,6 +4,7 @@
 //! The farm's own figures replace the handbook's once there are enough, and the answer says which were used.
 
 use std::collections::{BTreeMap, BTreeSet};
+use std::sync::Arc;
 
 use chrono::{Days, NaiveDate};
 
@@ -38,7 +39,7 @@ pub struct Awaited {
     /// Lambs that a scan saw.
     pub lambs: Option<u8>,
     /// When she may lamb, or why that cannot be told.
-    pub outlook: Result<Outlook, NoOutlook>,
+    pub outlook: Result<Arc<Outlook>, NoOutlook>,
 }
 
 /// The season ahead, as it looks now.
@@ -153,7 +154,7 @@ struct Alike {
     evidence: Evidence,
     /// Lambs that a scan saw.
     lambs: Option<u8>,
-    outlook: Outlook,
+    outlook: Arc<Outlook>,
     ewes: u32,
 }
 
@@ -177,11 +178,11 @@ fn outlooks(
             let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
             if let Some(place) = same {
                 alike[place].ewes += 1;
-                return Ok(alike[place].outlook.clone());
+                return Ok(Arc::clone(&alike[place].outlook));
             }
-            let outlook = outlook(&evidence, now.local())?;
+            let outlook = Arc::new(outlook(&evidence, now.local())?);
             places.push(alike.len());
-            alike.push(Alike { evidence, lambs, outlook: outlook.clone(), ewes: 1 });
+            alike.push(Alike { evidence, lambs, outlook: Arc::clone(&outlook), ewes: 1 });
             Ok(outlook)
         });
         awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
