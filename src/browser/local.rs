@@ -5,6 +5,7 @@
 
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Entry, EntryId};
 
 use super::window;
@@ -113,7 +114,7 @@ pub fn forget_oldest(most: usize) {
     }
     let names: Vec<String> = names().iter().filter_map(|name| name.as_string()).collect();
     let mut kept: Vec<&str> = names.iter().filter_map(|name| name.strip_prefix(ENTRY)).collect();
-    kept.sort_unstable();
+    kept.arrange();
     let line = |key: &str| LocalStorage::raw().get_item(&format!("{ENTRY}{key}")).ok().flatten();
     let is_whole = |key: &&str| line(key).is_some_and(|line| read(key, &line).is_some());
     let whole = kept.into_iter().filter(is_whole).take(most);

@@ -2,10 +2,11 @@
 //!
 //! The book makes the flock, the flock makes the watch and the season's figures; `reckon` stands beside them. There is no browser here, no
 //! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down,
-//! `spreadsheet` plain tables.
+//! `spreadsheet` plain tables; `arrange` puts things in order for all.
 
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
+pub mod arrange;
 pub mod book;
 pub mod calendar;
 pub mod figures;

@@ -5,6 +5,7 @@ use std::time::Duration;
 
 use crate::signals::prelude::*;
 use leptos::task::spawn_local;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Book, Entry, EntryId};
 use yeanling_core::units::Moment;
 
@@ -82,7 +83,7 @@ impl Farm {
                     }
                     self.broken.update(|broken| {
                         broken.extend(held.broken);
-                        broken.sort_unstable();
+                        broken.arrange();
                         broken.dedup();
                     });
                     self.saving.set(Saving::Saved(None));

@@ -2,6 +2,7 @@
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId};
 
 use crate::farm::use_farm;
@@ -40,7 +41,7 @@ pub(crate) fn EwePicker(
                 .filter(|(tag, _)| tag.to_lowercase().contains(&part))
                 .collect();
             // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
-            ewes.sort_unstable_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+            ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
             ewes
         })
     });

@@ -1,6 +1,7 @@
 //! The sheets of the pens: which ewe goes in, and into which pen.
 
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId};
 
 use super::{EwePicker, Picked};
@@ -47,9 +48,7 @@ pub(crate) fn WhichPenSheet(
         let mut open: Vec<_> =
             flock.pens.values().filter(|pen| pen.closed.is_none() && Some(pen.id) != here).collect();
         // Empty and clean ones first, then by name.
-        open.sort_unstable_by_key(|pen| {
-            (!pen.inside.is_empty(), pen.soiled(), pen.name.len(), pen.name.clone())
-        });
+        open.arrange_by_key(|pen| (!pen.inside.is_empty(), pen.soiled(), pen.name.len(), pen.name.clone()));
         open.into_iter()
             .map(|pen| {
                 let note = match (pen.inside.is_empty(), pen.soiled()) {

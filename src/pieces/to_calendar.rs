@@ -3,6 +3,7 @@
 use crate::parts::live;
 use crate::signals::prelude::*;
 use leptos::task::spawn_local;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::Animal;
 use yeanling_core::calendar::{self, Alarm};
 use yeanling_core::units::{Moment, TimeDelta};
@@ -66,7 +67,7 @@ fn ahead(farm: Farm, now: Moment) -> Vec<(Duty, Alarm)> {
             .into_iter()
             .filter_map(|duty| alarm(ground, &duty, now).map(|alarm| (duty, alarm)))
             .collect();
-        found.sort_by_key(|(_, alarm)| alarm.at);
+        found.arrange_by_key(|(_, alarm)| alarm.at);
         found
     })
 }

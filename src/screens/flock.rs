@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::figures::seasons;
 use yeanling_core::flock::{Ewe, Flock as Animals, Lamb};
@@ -232,13 +233,13 @@ impl Everyone {
             all.join("\n").to_lowercase()
         };
         let mut ewes: Vec<(String, &Ewe)> = flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
-        ewes.sort_unstable_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
         let ewe = |(name, ewe): (String, &Ewe)| Named {
             id: ewe.id,
             words: words(Animal::Ewe(ewe.id), &name, &ewe.worn),
         };
         let mut lambs: Vec<&Lamb> = flock.lambs.values().collect();
-        lambs.sort_unstable_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
+        lambs.arrange_by_key(|lamb| std::cmp::Reverse((lamb.born, lamb.id)));
         let lamb = |lamb: &Lamb| Named {
             id: lamb.id,
             words: words(Animal::Lamb(lamb.id), &animals::lamb(flock, lamb), &lamb.worn),

@@ -4,6 +4,7 @@ mod card;
 mod one;
 
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId, PenSize};
 use yeanling_core::flock::{Flock, Pen};
 use yeanling_core::units::{Length, Moment};
@@ -59,7 +60,7 @@ pub(crate) fn Pens() -> impl IntoView {
         farm.with(|ground| {
             let mut open: Vec<&Pen> = ground.flock.pens.values().filter(|pen| pen.closed.is_none()).collect();
             // By length first, so that 2 comes before 10.
-            open.sort_unstable_by_key(|pen| (pen.name.len(), &pen.name, pen.id));
+            open.arrange_by_key(|pen| (pen.name.len(), &pen.name, pen.id));
             open.into_iter().map(|pen| pen.id).collect::<Vec<_>>()
         })
     });

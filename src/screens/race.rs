@@ -2,6 +2,7 @@
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::reckon::season::condition::{
@@ -90,7 +91,7 @@ fn in_order(flock: &Flock, id: GroupId) -> Vec<EweId> {
     let Some(group) = flock.groups.get(&id) else { return Vec::new() };
     let mut ewes: Vec<&Ewe> =
         group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(|ewe| ewe.lives()).collect();
-    ewes.sort_by_key(|ewe| (ewe.tag.as_ref().map_or(0, String::len), ewe.tag.clone(), ewe.id));
+    ewes.arrange_by_key(|ewe| (ewe.tag.as_ref().map_or(0, String::len), ewe.tag.clone(), ewe.id));
     ewes.into_iter().map(|ewe| ewe.id).collect()
 }
 

@@ -7,6 +7,7 @@ mod group;
 use crate::parts::{each, live};
 use crate::signals::after_paint;
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::figures::{Ahead, ahead};
 
@@ -38,7 +39,7 @@ pub(crate) fn Season() -> impl IntoView {
         farm.with(|ground| {
             let mut groups: Vec<_> =
                 ground.flock.groups.values().filter(|group| group.parted.is_none()).collect();
-            groups.sort_unstable_by_key(|group| (group.formed, group.id));
+            groups.arrange_by_key(|group| (group.formed, group.id));
             groups.into_iter().map(|group| group.id).collect::<Vec<GroupId>>()
         })
     });

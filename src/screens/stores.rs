@@ -2,6 +2,7 @@
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{BatchId, Event, Item, Measure, MilkedFrom};
 use yeanling_core::figures::ahead;
 use yeanling_core::flock::Flock;
@@ -224,7 +225,7 @@ fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
             (rank, OnShelf { item, text, short: short.is_some(), known, says })
         })
         .collect();
-    shelf.sort_by_key(|(rank, _)| *rank);
+    shelf.arrange_by_key(|(rank, _)| *rank);
     shelf.into_iter().map(|(_, one)| one).collect()
 }
 

@@ -124,6 +124,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
     }
     let whose = match error.allowed.why {
         Why::LambAtBirth => "a lamb at birth",
+        Why::LambOfItsAge => "a lamb of its age",
         Why::SolidsInADay => "a day’s solid feed",
         Why::LambAtWeaning => "a lamb at weaning",
         Why::EweWeight => "a ewe",

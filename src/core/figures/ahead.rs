@@ -9,6 +9,7 @@ use std::sync::Arc;
 use chrono::{Days, NaiveDate};
 
 use super::Season;
+use crate::arrange::Arrange;
 use crate::book::{EweId, GroupId, Sign};
 use crate::flock::{Expectation, Flock, Group, Litter, MatingWindow};
 use crate::practice::BreedType;
@@ -188,7 +189,7 @@ fn outlooks(
         awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
     }
     let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
-    awaited.sort_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
+    awaited.arrange_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
     (awaited, alike)
 }
 

@@ -5,6 +5,7 @@
 use std::collections::BTreeMap;
 
 use super::Season;
+use crate::arrange::Arrange;
 use crate::book::{LambId, Sex};
 use crate::flock::{Flock, Lamb, Reared};
 use crate::reckon::adjusted_weight::{Adjusted, DamAge, Kind, NotAdjusted, Weighed, adjust};
@@ -97,7 +98,7 @@ pub fn grown(flock: &Flock, season: &Season, now: Moment) -> Vec<Grown> {
             one.adjusted.as_ref().map_or(f64::NEG_INFINITY, |adjusted| adjusted.mass.as_kilograms());
         (adjusted, one.since_birth.unwrap_or(f64::NEG_INFINITY))
     };
-    grown.sort_by(|a, b| {
+    grown.arrange_by(|a, b| {
         let ((a1, a2), (b1, b2)) = (rank(a), rank(b));
         b1.total_cmp(&a1).then(b2.total_cmp(&a2)).then(a.lamb.cmp(&b.lamb))
     });

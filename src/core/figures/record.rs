@@ -1,6 +1,7 @@
 //! A ewe's plain record over all her seasons, and the marks by which the farm looks at her again.
 
 use super::{Season, ahead, seasons};
+use crate::arrange::Arrange;
 use crate::book::{Ease, EweId};
 use crate::flock::{Ewe, Flock, Lamb};
 use crate::practice::KeepMarks;
@@ -144,6 +145,6 @@ pub fn marked(flock: &Flock, now: Moment) -> Vec<(EweId, Record, Vec<KeepMark>)>
             (!marks.is_empty()).then_some((ewe.id, record, marks))
         })
         .collect();
-    marked.sort_by_key(|(ewe, _, marks)| (std::cmp::Reverse(marks.len()), *ewe));
+    marked.arrange_by_key(|(ewe, _, marks)| (std::cmp::Reverse(marks.len()), *ewe));
     marked
 }

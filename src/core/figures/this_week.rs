@@ -3,6 +3,7 @@
 use chrono::{Days, NaiveDate};
 
 use super::group_dates;
+use crate::arrange::Arrange;
 use crate::book::GroupId;
 use crate::flock::{Flock, Group};
 use crate::reckon::season::dates::{Dated, What};
@@ -43,7 +44,7 @@ pub fn this_week(flock: &Flock, now: Moment) -> Vec<Asked> {
         });
         asked.extend(of_now.map(|(_, dated)| Asked { group: group.id, dated: *dated }));
     }
-    asked.sort_by_key(|one| one.dated.date);
+    asked.arrange_by_key(|one| one.dated.date);
     asked
 }
 

@@ -5,6 +5,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::NaiveDate;
 
 use super::Season;
+use crate::arrange::Arrange;
 use crate::book::{Cause, EweId, LambId};
 use crate::flock::{Flock, Lamb};
 use crate::reckon::flock_figures::{Counts, Figures, figures};
@@ -142,7 +143,7 @@ fn losses(lambs: &[&Lamb]) -> Vec<Loss> {
     }
     let at_birth = (dead > 0).then(|| Loss { span: Span::AtBirth, lambs: dead, causes: Vec::new() });
     let later = by_span.into_iter().map(|(span, mut causes)| {
-        causes.sort_by_key(|(_, count)| std::cmp::Reverse(*count));
+        causes.arrange_by_key(|(_, count)| std::cmp::Reverse(*count));
         Loss { span, lambs: causes.iter().map(|(_, count)| count).sum(), causes }
     });
     at_birth.into_iter().chain(later).collect()

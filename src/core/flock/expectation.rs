@@ -3,6 +3,7 @@
 //! A season is nothing that is noted: it is what is left of a ewe's mating windows after her last lambing.
 
 use super::{CrayonMark, Flock, Litter, MatingWindow, Scan};
+use crate::arrange::Arrange;
 use crate::book::EweId;
 use crate::units::{Moment, TimeDelta};
 
@@ -164,7 +165,7 @@ impl Flock {
             Some(Gestation { ewe: ewe.id, born: litter.began, lambs: litter.lambs.len(), days })
         };
         let mut all: Vec<Gestation> = self.litters.values().filter_map(of).collect();
-        all.sort_unstable_by_key(|gestation| (gestation.ewe, gestation.born));
+        all.arrange_by_key(|gestation| (gestation.ewe, gestation.born));
         all
     }
 

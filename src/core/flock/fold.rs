@@ -8,6 +8,7 @@ use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
     group, keep, life, litter, pen, stores,
 };
+use crate::arrange::Arrange;
 use crate::book::{Animal, Book, Event, EweId, Life, Standing, standing};
 
 /// Returns the flock that this book makes.
@@ -111,7 +112,7 @@ fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
 /// Takes the farm's choices over in the order in which they were noted: a choice is made when it is written, and a
 /// phone whose clock was wrong must not hold on to an old one.
 fn choose(flock: &mut Flock, mut lines: Vec<&Standing<'_>>) {
-    lines.sort_unstable_by_key(|line| (line.entry.noted, line.entry.id));
+    lines.arrange_by_key(|line| (line.entry.noted, line.entry.id));
     for line in lines {
         if let Event::Chose(choice) = line.event {
             flock.practice.choose(choice);

@@ -3,6 +3,7 @@
 //! Where a ewe is at a time is kept with her, as her stays; a group's members are gathered from them.
 
 use super::{Flock, Scan};
+use crate::arrange::Arrange;
 use crate::book::{Animal, EntryId, Event, EweId, GroupId, RamAge, Standing};
 use crate::units::{Mass, Moment};
 
@@ -178,7 +179,7 @@ impl Flock {
         let stays = self.ewe(ewe).map_or(&[][..], |ewe| ewe.stays.as_slice());
         let of = |stay: &GroupStay| self.groups.get(&stay.group).map(|group| group.windows_of(stay));
         let mut windows: Vec<MatingWindow> = stays.iter().filter_map(of).flatten().collect();
-        windows.sort_unstable_by_key(|window| window.ram_in);
+        windows.arrange_by_key(|window| window.ram_in);
         windows
     }
 }

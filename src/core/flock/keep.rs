@@ -5,6 +5,7 @@
 use std::collections::BTreeSet;
 
 use super::{Ewe, Flock, Labor, Lamb, Line};
+use crate::arrange::Arrange;
 use crate::book::{Animal, Event, EweId, LambId, Life, Standing};
 
 /// Keeps every line, and for each animal which lines are about it.
@@ -38,7 +39,7 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, animals: &mut Vec<Animal>) 
     for animal in animals.iter_mut() {
         *animal = flock.one(*animal);
     }
-    animals.sort_unstable();
+    animals.arrange();
     animals.dedup();
     for animal in animals.iter() {
         flock.of.entry(*animal).or_default().push(index);
@@ -99,7 +100,7 @@ fn set_labor(flock: &mut Flock, id: EweId, labor: Option<Labor>) {
 /// Sorts out which lambs the watch has to look at.
 pub(super) fn indices(flock: &mut Flock) {
     flock.by_birth = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
-    flock.by_birth.sort_unstable();
+    flock.by_birth.arrange();
     let cared = |lamb: &&Lamb| lamb.on_bottle() || !lamb.temperatures.is_empty();
     let cared: Vec<LambId> = flock.lambs.values().filter(cared).map(|lamb| lamb.id).collect();
     for lamb in cared {

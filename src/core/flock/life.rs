@@ -3,6 +3,7 @@
 use chrono::Datelike;
 
 use super::{Ewe, Flock, Lamb};
+use crate::arrange::Arrange;
 use crate::book::{Animal, BirthDay, Departure, EntryId, Event, EweId, LambId, Life, Standing, Treatment};
 use crate::units::{Moment, TimeDelta};
 
@@ -61,7 +62,7 @@ impl Flock {
     #[must_use]
     pub fn treatments(&self) -> Vec<&Treated> {
         let mut all: Vec<&Treated> = self.treated.values().flatten().collect();
-        all.sort_unstable_by_key(|treated| std::cmp::Reverse((treated.at, treated.entry)));
+        all.arrange_by_key(|treated| std::cmp::Reverse((treated.at, treated.entry)));
         all
     }
 
@@ -115,7 +116,7 @@ impl Flock {
         let own = own.flat_map(|litter| &litter.lambs);
         let mut ids: Vec<LambId> =
             own.chain(self.fostered.get(&ewe.id).into_iter().flatten()).copied().collect();
-        ids.sort_unstable();
+        ids.arrange();
         ids.dedup();
         let lambs = ids.iter().filter_map(|id| self.lambs.get(id));
         lambs.filter(|lamb| self.rearer(lamb) == Some(ewe.id)).collect()

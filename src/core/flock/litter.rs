@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use super::Flock;
 use super::fold::top;
+use crate::arrange::Arrange;
 use crate::book::{EweId, LambId};
 use crate::units::{Mass, Moment, TimeDelta};
 
@@ -89,7 +90,7 @@ fn mean(weights: impl Iterator<Item = Mass>) -> Option<BirthMean> {
 pub(super) fn make(flock: &mut Flock) {
     let mates = mates(&flock.beside);
     let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
-    order.sort_unstable();
+    order.arrange();
     let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
     let mut of_mates: BTreeMap<LambId, LambId> = BTreeMap::new();
     let mut last: BTreeMap<EweId, LambId> = BTreeMap::new();

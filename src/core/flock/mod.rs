@@ -14,7 +14,7 @@ mod litter;
 mod pen;
 mod stores;
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 pub use ewe::{ConditionScore, Ewe, Scan};
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
@@ -28,6 +28,7 @@ pub use litter::{BirthMean, Litter};
 pub use pen::{Pen, Stay};
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
+use crate::arrange::Arrange;
 use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
 use crate::practice::Practice;
 use crate::units::Moment;
@@ -60,7 +61,7 @@ pub struct Flock {
     /// Entries this version cannot read.
     pub unread: Vec<EntryId>,
     same: BTreeMap<Animal, Animal>,
-    of: BTreeMap<Animal, Vec<usize>>,
+    of: HashMap<Animal, Vec<usize>>,
     of_pen: BTreeMap<PenId, Vec<usize>>,
     of_group: BTreeMap<GroupId, Vec<usize>>,
     of_stores: Vec<usize>,
@@ -105,7 +106,7 @@ impl Flock {
     pub fn litters_of(&self, ewe: EweId) -> Vec<&Litter> {
         let ids = self.ewe(ewe).and_then(|ewe| self.of_dam.get(&ewe.id)).map_or(&[][..], Vec::as_slice);
         let mut litters: Vec<&Litter> = ids.iter().filter_map(|id| self.litters.get(id)).collect();
-        litters.sort_unstable_by_key(|litter| std::cmp::Reverse(litter.began));
+        litters.arrange_by_key(|litter| std::cmp::Reverse(litter.began));
         litters
     }
 

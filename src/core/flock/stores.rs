@@ -5,6 +5,7 @@
 use std::collections::BTreeMap;
 
 use super::Flock;
+use crate::arrange::Arrange;
 use crate::book::{Animal, BatchId, EntryId, Event, Item, MilkedFrom, Standing};
 use crate::units::{Amount, Brix, Moment, Volume};
 
@@ -118,7 +119,7 @@ impl Stores {
     #[must_use]
     pub fn freezer(&self) -> Vec<&Batch> {
         let mut batches: Vec<&Batch> = self.batches.values().filter(|batch| batch.left() > 0).collect();
-        batches.sort_unstable_by_key(|batch| (batch.frozen, batch.id));
+        batches.arrange_by_key(|batch| (batch.frozen, batch.id));
         batches
     }
 

@@ -5,6 +5,8 @@
 pub enum Why {
     /// No lamb is born lighter or heavier.
     LambAtBirth,
+    /// No lamb of its age is lighter or heavier.
+    LambOfItsAge,
     /// No lamb still on the bottle is lighter or heavier.
     LambOnTheBottle,
     /// No bottle or tube holds less or more.

@@ -23,6 +23,7 @@ pub use put_off::may_wait_until;
 pub use round::{Round, round};
 pub use withheld::{Product, Withheld, usable_after, withheld};
 
+use crate::arrange::Arrange;
 use crate::book::LambId;
 use crate::flock::{Flock, Lamb};
 use crate::practice::Practice;
@@ -61,7 +62,7 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     for duty in &mut duties {
         duty.put_off = flock.put_off(duty.subject, duty.task.kind());
     }
-    duties.sort_unstable_by_key(|duty| {
+    duties.arrange_by_key(|duty| {
         let state = duty.state(now);
         let weight = if state == State::Coming { 0 } else { duty.task.weight() };
         (std::cmp::Reverse(state), weight, duty.comes(), duty.subject, duty.task.weight(), duty.task.kind())

@@ -1,6 +1,7 @@
 //! A round with the bottle: feeds that fall close together, so that one trip and one mix serve several lambs.
 
 use super::{Duty, Task};
+use crate::arrange::Arrange;
 use crate::units::{Moment, TimeDelta, Volume};
 
 /// Feeds due within so long of the first go into one round (ours).
@@ -22,7 +23,7 @@ pub struct Round {
 pub fn round(duties: &[Duty], now: Moment) -> Option<Round> {
     let mut feeds: Vec<Duty> =
         duties.iter().filter(|duty| matches!(duty.task, Task::Feed { .. })).cloned().collect();
-    feeds.sort_unstable_by_key(|duty| (duty.comes(), duty.subject));
+    feeds.arrange_by_key(|duty| (duty.comes(), duty.subject));
     let due = feeds.first()?.comes();
     let until = due.max(now) + TOGETHER;
     feeds.retain(|duty| duty.comes() <= until);

@@ -1,5 +1,6 @@
 //! What the round shows: who is to feed, who was fed just now, who comes later, and the one mix.
 
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, EntryId, Event, LambId, Milk};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::mixing::{self, Mix, NoMix};
@@ -101,8 +102,8 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
     let due = |one: &OnRound| {
         lambs.iter().find(|lamb| lamb.id == one.id).and_then(|lamb| feed_of(lamb)).map(Duty::comes)
     };
-    round.to_feed.sort_by_key(|one| (due(one), one.id));
-    round.later.sort_by_key(|one| (due(one).is_none(), due(one), one.id));
+    round.to_feed.arrange_by_key(|one| (due(one), one.id));
+    round.later.arrange_by_key(|one| (due(one).is_none(), due(one), one.id));
     round.when = round.to_feed.first().map(|first| first.says.clone()).unwrap_or_default();
     let mixed = |one: &&OnRound| one.milk == Milk::Replacer;
     let volumes: Vec<Volume> = round.to_feed.iter().filter(mixed).filter_map(|one| one.volume).collect();
@@ -146,7 +147,7 @@ fn day<'a>(
             None => first.push((day.feeds, due)),
         }
     }
-    first.sort_unstable_by_key(|(feeds, _)| std::cmp::Reverse(*feeds));
+    first.arrange_by_key(|(feeds, _)| std::cmp::Reverse(*feeds));
     round.times = first
         .into_iter()
         .map(|(feeds, due)| {

@@ -3,6 +3,7 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::LambId;
 use yeanling_core::flock::Flock;
 use yeanling_core::practice::Housing;
@@ -240,7 +241,7 @@ fn at_risk(flock: &Flock, now: Moment) -> Vec<Risk> {
         })
         .collect();
     // The more reasons the worse, and among as many the worse reason first.
-    lambs.sort_by(|one, other| {
+    lambs.arrange_by(|one, other| {
         other.reasons.len().cmp(&one.reasons.len()).then_with(|| one.reasons.cmp(&other.reasons))
     });
     lambs.truncate(LISTED);

@@ -3,6 +3,7 @@
 use std::collections::BTreeMap;
 
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::units::Moment;
@@ -101,7 +102,7 @@ fn pairs(flock: &Flock) -> Vec<Pair> {
     };
     let mut pairs = Vec::new();
     for ewes in by_tag.values_mut() {
-        ewes.sort_unstable_by_key(|ewe| (ewe.came, ewe.id));
+        ewes.arrange_by_key(|ewe| (ewe.came, ewe.id));
         let Some((oldest, others)) = ewes.split_first() else { continue };
         pairs.extend(others.iter().map(|other| Pair {
             tag: oldest.tag.clone().unwrap_or_default(),

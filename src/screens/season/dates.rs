@@ -3,6 +3,7 @@
 use crate::signals::prelude::*;
 use chrono::{NaiveDate, NaiveTime, TimeDelta};
 use leptos::task::spawn_local;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::GroupId;
 use yeanling_core::calendar::{self, Alarm};
 use yeanling_core::figures::group_dates;
@@ -41,7 +42,7 @@ fn all(flock: &Flock, groups: &[GroupId], today: NaiveDate) -> Vec<Told> {
         })
         .filter(|told| told.dated.date >= today - TOLD_FOR)
         .collect();
-    told.sort_by_key(|told| told.dated.date);
+    told.arrange_by_key(|told| told.dated.date);
     told
 }
 

@@ -3,6 +3,7 @@
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use chrono::NaiveTime;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::figures::{Ahead, ahead};
 use yeanling_core::flock::Flock;
@@ -165,7 +166,7 @@ fn ewes(flock: &Flock, id: GroupId, seen: &Ahead) -> Vec<EweRow> {
     let mut rows: Vec<EweRow> =
         group.ewes().map(|ewe| (ewe, animals::ewe_of(flock, ewe), days(ewe).unwrap_or_default())).collect();
     // By length first, so that 2 comes before 10.
-    rows.sort_by(|one, other| (one.1.len(), &one.1).cmp(&(other.1.len(), &other.1)));
+    rows.arrange_by(|one, other| (one.1.len(), &one.1).cmp(&(other.1.len(), &other.1)));
     rows
 }
 

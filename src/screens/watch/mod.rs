@@ -4,6 +4,7 @@ mod row;
 mod season;
 mod shown;
 
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::EweId;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{State, round};
@@ -134,9 +135,8 @@ fn by_place(shown: Memo<Vec<Shown>>) -> AnyView {
         let mut places: Vec<Option<String>> =
             shown.with(|shown| shown.iter().map(|one| one.place.clone()).collect());
         // By length first, so that pen 2 comes before pen 10; the barn last.
-        places.sort_unstable_by_key(|place| {
-            (place.is_none(), place.as_ref().map_or(0, String::len), place.clone())
-        });
+        places
+            .arrange_by_key(|place| (place.is_none(), place.as_ref().map_or(0, String::len), place.clone()));
         places.dedup();
         places
     });

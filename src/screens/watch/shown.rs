@@ -2,6 +2,7 @@
 
 use std::collections::BTreeMap;
 
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, EweId, LambId};
 use yeanling_core::figures::all_awaited;
 use yeanling_core::flock::{Ewe, Flock, Labor, Lamb};
@@ -125,7 +126,7 @@ pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
                 near.push((outlook.within_24h, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }));
             }
         }
-        near.sort_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
+        near.arrange_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
         let mut known_by_signs: Vec<(Moment, Near)> = signs
             .into_iter()
             .filter_map(|(id, (last, text))| {
@@ -134,7 +135,7 @@ pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
                 Some((last, Near { ewe: id, name: animals::ewe(ewe), text, place }))
             })
             .collect();
-        known_by_signs.sort_unstable_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
+        known_by_signs.arrange_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
         let first = known_by_signs.into_iter().map(|(_, near)| near);
         first.chain(near.into_iter().map(|(_, near)| near)).take(MOST_NEAR).collect()
     })

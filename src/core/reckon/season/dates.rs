@@ -4,6 +4,7 @@ use super::bounds::{DAYS_BEFORE, DAYS_BETWEEN_LOOKS, Refused};
 use super::days::{between, float, later};
 use super::feed_steps::Steps;
 use super::mating::Mating;
+use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours, seen};
 use crate::source::Source;
 use crate::units::{Mass, NaiveDate};
@@ -219,6 +220,6 @@ pub fn dates(
     }
     let start = before(feed_days);
     all.extend(choices.steps.all().into_iter().map(|(day, each)| on(later(start, day), What::Feed { each })));
-    all.sort_by_key(|one| one.date);
+    all.arrange_by_key(|one| one.date);
     Ok(all)
 }

@@ -12,6 +12,7 @@ use super::gestation::{Gestation, lambed_by, reach_days};
 use super::litters::Litters;
 use super::mating::Mating;
 use super::matings::{Stretch, matings};
+use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours};
 use crate::source::Source;
 use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
@@ -276,7 +277,7 @@ pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOut
             .flat_map(|(sign, at)| sign.steps().iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)),
     );
     edges.retain(|edge| (now_day..=float(end).max(within_24h)).contains(edge));
-    edges.sort_by(f64::total_cmp);
+    edges.arrange_by(f64::total_cmp);
 
     let mut nights = vec![0.0; usize::try_from(end - today).unwrap_or(0).max(2)];
     let (mut next_12h, mut next_24h, mut all) = (0.0, 0.0, 0.0);
@@ -328,7 +329,7 @@ fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Grou
     let mut seen: Vec<(Sign, f64)> =
         signs.iter().map(|(sign, at)| (*sign, sign.factor(now_day - at))).collect();
     seen.retain(|(_, factor)| *factor > 1.0);
-    seen.sort_by(|one, other| other.1.total_cmp(&one.1));
+    seen.arrange_by(|one, other| other.1.total_cmp(&one.1));
     let mut grounds: Vec<Ground> =
         seen.into_iter().map(|(sign, factor)| Ground::Sign { sign, factor }).collect();
     if let Some(Scan { on, age_days: Some(age_days), .. }) = evidence.scan {

@@ -5,6 +5,7 @@ use super::cycles::cycles;
 use super::days::{between, float, whole};
 use super::ewe::{Evidence, MARK_RIGHT, NoOutlook, PASSED, SCAN_FROM_DAY, SCAN_SPREAD_DAYS, Scan};
 use super::mating::Mating;
+use crate::arrange::Arrange;
 
 /// Days of mating with their weight, in days after ram in.
 #[derive(Clone, Copy, Debug)]
@@ -22,7 +23,7 @@ pub(super) fn matings(evidence: &Evidence) -> Result<(Vec<Stretch>, f64), NoOutl
     let mating = evidence.mating;
     let look = DAYS_BETWEEN_LOOKS.check(f64::from(evidence.look_days))?;
     let mut marks = evidence.marks.clone();
-    marks.sort_unstable();
+    marks.arrange();
     marks.dedup();
     let mut stretches = Vec::new();
     let mut rest = 1.0;

@@ -7,7 +7,7 @@ use super::here::{alive, animal_here, ewe_here, lamb_here, living, text};
 use crate::book::{Animal, BirthDay, EntryId, EweId, LambId, Life, MOST_TAG, MOST_WORDS, Sex, Treatment};
 use crate::flock::{Flock, Lamb};
 use crate::reckon::{gain, withholding};
-use crate::units::{Mass, Moment, TimeDelta};
+use crate::units::{Mass, Moment, TimeDelta, Why};
 use crate::watch::{Product, Withheld, withheld};
 
 /// Why something cannot be noted of an animal's life.
@@ -106,7 +106,9 @@ fn most_at(age: TimeDelta) -> Mass {
 pub(super) fn weighed(lamb: &Lamb, mass: Mass, at: Moment, most: Mass) -> Result<(), Refusal> {
     let mut allowed = Mass::AT_BIRTH;
     if at.since(lamb.born) >= TimeDelta::hours(24) {
-        allowed.most = if most_at(at.since(lamb.born)) < most { most_at(at.since(lamb.born)) } else { most };
+        let grown = most_at(at.since(lamb.born));
+        allowed.most = if grown < most { grown } else { most };
+        allowed.why = Why::LambOfItsAge;
     }
     allowed.check(mass)?;
     Ok(())

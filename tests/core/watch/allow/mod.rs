@@ -10,7 +10,7 @@ mod stores;
 
 use yeanling_core::book::{Animal, Book, Ease, EntryId, Event, EweId, LambId, Milk, Sex, Way};
 use yeanling_core::practice::{Choice, DayRule, Limits};
-use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta};
+use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta, Why};
 use yeanling_core::watch::{Refusal, allow};
 
 use crate::scribe::{MS, Scribe, at, birth, eased, fed, hour, kg, scored};
@@ -144,7 +144,7 @@ fn after_a_day_a_lamb_may_weigh_more() {
     barn.ok(&weighed(barn.lamb, 40.0));
     barn.ok(&weighed(barn.lamb, 90.0));
     let mut allowed = Mass::AT_BIRTH;
-    allowed.most = kg(90.0);
+    (allowed.most, allowed.why) = (kg(90.0), Why::LambOfItsAge);
     barn.check(&weighed(barn.lamb, 90.1), &Refusal::Weight(OutOfBounds { given: kg(90.1), allowed }));
     barn.check(&weighed(barn.lamb, 0.4), &Refusal::Weight(OutOfBounds { given: kg(0.4), allowed }));
     let at_birth = Refusal::Weight(OutOfBounds { given: kg(12.5), allowed: Mass::AT_BIRTH });

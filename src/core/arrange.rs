@@ -1,0 +1,61 @@
+//! Putting things in order, compiled once for all that is put in order.
+//!
+//! The standard library's sort is compiled anew for every type and every key: over fifty here, each some 3.5 KiB, a
+//! thirteenth of what a phone would load. Here it sorts places, and things are then moved to theirs.
+
+use std::cmp::Ordering;
+
+/// Things that can be put in order. What is equal keeps its order.
+pub trait Arrange<T> {
+    /// Puts them in order by comparing two at a time.
+    ///
+    /// ```
+    /// use yeanling_core::arrange::Arrange;
+    /// let mut weights = [4.1, 3.2, 5.0];
+    /// weights.arrange_by(f64::total_cmp);
+    /// assert_eq!(weights, [3.2, 4.1, 5.0]);
+    /// ```
+    fn arrange_by(&mut self, compare: impl FnMut(&T, &T) -> Ordering);
+
+    /// Puts them in order by a key of each; the key is worked out at every comparison.
+    ///
+    /// ```
+    /// use yeanling_core::arrange::Arrange;
+    /// let mut tags = ["112", "7", "41", "5"];
+    /// tags.arrange_by_key(|tag| tag.len());
+    /// assert_eq!(tags, ["7", "5", "41", "112"]);
+    /// ```
+    fn arrange_by_key<K: Ord>(&mut self, mut key: impl FnMut(&T) -> K) {
+        self.arrange_by(|one, other| key(one).cmp(&key(other)));
+    }
+
+    /// Puts them in their own order.
+    fn arrange(&mut self)
+    where
+        T: Ord,
+    {
+        self.arrange_by(T::cmp);
+    }
+}
+
+impl<T> Arrange<T> for [T] {
+    fn arrange_by(&mut self, mut compare: impl FnMut(&T, &T) -> Ordering) {
+        let mut places = in_order(self.len(), &mut |one, other| compare(&self[one], &self[other]));
+        for place in 0..self.len() {
+            // What belonged here may have been swapped away by now; it then lies where that swap put it.
+            let mut from = places[place];
+            while from < place {
+                from = places[from];
+            }
+            places[place] = from;
+            self.swap(place, from);
+        }
+    }
+}
+
+/// Returns for each place in order where that thing is now.
+fn in_order(length: usize, compare: &mut dyn FnMut(usize, usize) -> Ordering) -> Vec<usize> {
+    let mut places: Vec<usize> = (0..length).collect();
+    places.sort_by(|one, other| compare(*one, *other));
+    places
+}
