@@ -10,5 +10,6 @@ pub fn after_paint(act: impl FnOnce() + 'static) {
         set_timeout(act, Duration::ZERO);
         return;
     }
-    request_animation_frame(move || set_timeout(act, Duration::ZERO));
+    // The second frame is begun when the first is drawn.
+    request_animation_frame(move || request_animation_frame(act));
 }

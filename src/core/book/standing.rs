@@ -6,7 +6,6 @@
 use std::collections::HashMap;
 
 use super::{Book, Entry, EntryId, Event};
-use crate::arrange::Arrange;
 use crate::units::Moment;
 
 /// An entry as it reads after all corrections.
@@ -35,9 +34,10 @@ struct Corrections<'a> {
 /// Returns every entry that is no correction, as it stands, by when it happened, then when it was noted, then id.
 #[must_use]
 pub fn standing(book: &Book) -> Vec<Standing<'_>> {
-    // Ids grow with time, so both orders are nearly there already, which this way of sorting makes use of.
+    // Ids grow with time, so both orders are nearly there already, which this way of sorting makes use of. It is the
+    // standard library's own, whatever it weighs: a large book waits for it.
     let mut latest_last: Vec<&Entry> = book.entries().collect();
-    latest_last.arrange_by_key(|entry| (entry.noted, entry.id));
+    latest_last.sort_by_key(|entry| (entry.noted, entry.id));
     let mut corrections: HashMap<EntryId, Corrections<'_>> = HashMap::new();
     let mut standing = Vec::with_capacity(latest_last.len());
     for entry in latest_last.into_iter().rev() {
@@ -59,6 +59,6 @@ pub fn standing(book: &Book) -> Vec<Standing<'_>> {
         }
     }
     standing.reverse();
-    standing.arrange_by_key(|line| (line.at, line.entry.noted, line.entry.id));
+    standing.sort_by_key(|line| (line.at, line.entry.noted, line.entry.id));
     standing
 }

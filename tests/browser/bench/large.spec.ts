@@ -3,7 +3,7 @@ import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { expect, test } from "../watching";
 import { flock, mated } from "./books";
-import { fill, median, percentile, print, SLOWER, slowDown, takePresses, watchPresses } from "./stopwatch";
+import { bare, fill, median, percentile, print, SLOWER, slowDown, takePresses, watchPresses } from "./stopwatch";
 
 test("a search among two thousand animals", async ({ page }) => {
   test.setTimeout(120_000);
@@ -26,6 +26,9 @@ test("a search among two thousand animals", async ({ page }) => {
   await expect(page.locator(".row").first()).toContainText("10344");
   print(`search_ms_2000_${SLOWER}x`, percentile(times, 95));
   print(`search_median_ms_2000_${SLOWER}x`, median(times));
+  const bareTimes = await bare(page, "keydown", SLOWER);
+  print(`search_bare_p95_ms_${SLOWER}x`, percentile(bareTimes, 95));
+  print(`search_bare_median_ms_${SLOWER}x`, median(bareTimes));
 });
 
 for (const [kind, marked] of [["", false], ["_marked", true]] as const) {

@@ -3,7 +3,7 @@ import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { expect, test } from "../watching";
 import { lived } from "./books";
-import { fill, holdMemory, memory, percentile, print, type Press, SLOWER, slowDown, takePresses, watchPresses } from "./stopwatch";
+import { bare, fill, holdMemory, memory, percentile, print, type Press, SLOWER, slowDown, takePresses, watchPresses } from "./stopwatch";
 
 /** How many presses are timed on each screen. */
 const PRESSES = 20;
@@ -58,6 +58,9 @@ test("a press in a book of twenty thousand entries", async ({ page }) => {
     print(`tap_work_lamb_median_ms${end}`, percentile(times(lamb, "worked"), 50));
     print(`tap_to_saved_median_ms${end}`, percentile(times(both, "saved"), 50));
     print(`tap_to_paint_median_ms${end}`, percentile(times(both, "painted"), 50));
+    const bareTimes = await bare(page, "click", rate);
+    print(`tap_to_paint_bare_p95_ms${end}`, percentile(bareTimes, 95));
+    print(`tap_to_paint_bare_median_ms${end}`, percentile(bareTimes, 50));
     await slowDown(page, 1);
   }
 });

@@ -76,6 +76,34 @@ export function takePresses(page: Page): Promise<Press[]> {
   });
 }
 
+/**
+ * Returns how long a page takes that does nothing but change one word: what the browser, its frames and its input ask for
+ * themselves at this rate, below which no app can be.
+ */
+export async function bare(page: Page, kind: "click" | "keydown", rate: number, presses = 20): Promise<number[]> {
+  const other = await page.context().newPage();
+  await other.setContent("<main><p>0</p><button>One more</button><input></main>");
+  await other.evaluate((kind) => {
+    let count = 0;
+    const word = document.querySelector("p");
+    addEventListener(kind, () => {
+      count += 1;
+      if (word) word.textContent = String(count);
+    });
+  }, kind);
+  await slowDown(other, rate);
+  await watchPresses(other, kind);
+  await other.locator("input").focus();
+  const times: number[] = [];
+  for (let press = 0; press < presses; press += 1) {
+    await (kind === "click" ? other.locator("button").tap() : other.keyboard.press("1"));
+    await other.waitForTimeout(200);
+    for (const { painted } of await takePresses(other)) times.push(painted ?? Infinity);
+  }
+  await other.close();
+  return times;
+}
+
 /** Takes a book file in, as a hand does, and waits until it is on the disk. */
 export async function fill(phone: Phone, book: string): Promise<void> {
   await phone.open("#/hand-over");
