@@ -2,9 +2,9 @@
 //!
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
-mod groups;
 mod hand_over;
 mod keep;
+mod many;
 mod night;
 mod phone;
 mod time;

@@ -61,7 +61,7 @@ pub use keypad::{Keypad, Readout};
 pub use ledger::{Ledger, LedgerRow};
 pub use live::live;
 pub use mark::{Mark, RowState};
-pub use notice::{Notice, NoticeKind};
+pub use notice::{Notice, NoticeKind, Wrong};
 pub use pen_card::{CardList, PaperCard};
 pub use progress::Progress;
 pub use remark::Remark;

@@ -1,5 +1,6 @@
 //! A few lines that the page wants read, and perhaps one thing to do about them.
 
+use super::live;
 use crate::signals::prelude::*;
 
 /// How much a notice matters.
@@ -46,4 +47,17 @@ pub fn Notice(
             {action.map(ViewFnOnce::run)}
         </div>
     }
+}
+
+/// Says what is wrong where no field can say it; nothing while nothing is.
+#[component]
+pub fn Wrong(
+    /// What is wrong, in words.
+    #[prop(into)]
+    error: Signal<String>,
+) -> impl IntoView {
+    live(move || {
+        let wrong = error.get();
+        (!wrong.is_empty()).then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> }).into_any()
+    })
 }

@@ -7,7 +7,7 @@ use yeanling_core::watch::Refusal;
 
 use super::weight_field::WeightField;
 use crate::farm::{Farm, use_farm};
-use crate::parts::{Button, Choice, Choices, Field, FieldKind, Notice, NoticeKind, Sheet, Weight};
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, Wrong};
 use crate::words::{errors, frame, refusals, season as words};
 
 /// Notes a fact and closes the sheet, or says what is wrong.
@@ -180,15 +180,4 @@ pub(crate) fn MarkSheet(
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
     }
-}
-
-/// Says what is wrong where no field can say it.
-#[component]
-pub(super) fn Wrong(error: RwSignal<String>) -> impl IntoView {
-    crate::parts::live(move || {
-        let wrong = error.get();
-        (!wrong.is_empty())
-            .then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> }.into_any())
-            .into_any()
-    })
 }

@@ -7,9 +7,11 @@ use yeanling_core::book::{
 use yeanling_core::flock::Flock;
 
 use super::ewe_picker::{EwePicker, Picked};
-use super::ewe_sheets::{Wrong, read_days};
+use super::ewe_sheets::read_days;
 use crate::farm::use_farm;
-use crate::parts::{Button, Buttons, Caution, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight};
+use crate::parts::{
+    Button, Buttons, Caution, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight, Wrong,
+};
 use crate::words::common::{field_time, read_field_time};
 use crate::words::{frame, lamb, life as words, refusals};
 

@@ -1,14 +1,14 @@
 //! The small sheets in which one thing is noted: vigor, belly, a few words, a death.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, VigorScale};
+use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, Life, VigorScale};
 use yeanling_core::practice::VigorInUse;
 use yeanling_core::reckon::vigor::FourGrade;
 
 use super::{TenPointSheet, why_text};
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, WhyButton};
-use crate::words::{frame, lamb as words, noted, refusals, why};
+use crate::words::{frame, lamb as words, life, noted, refusals, why};
 
 /// Scores vigor.
 #[component]
@@ -87,9 +87,39 @@ pub(crate) fn belly_choices() -> Vec<Choice<Belly>> {
     vec![Choice::new(Belly::Full, words::FULL), Choice::new(Belly::Hollow, words::HOLLOW)]
 }
 
-/// Notes a tag or a remark.
+/// Notes a tag.
 #[component]
-pub(crate) fn TextSheet(
+pub(crate) fn TagSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let event = |animal, tag| Event::Tagged { animal, tag };
+    view! { <TextSheet title=words::TAG_ASK label=words::TAG_LABEL event=event animal=animal on_close=on_close /> }
+}
+
+/// Notes a mark of paint.
+#[component]
+pub(crate) fn PaintSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let event = |animal, mark| Event::Life(Life::Marked { animal, mark });
+    view! { <TextSheet title=life::MARK_ASK label=life::MARK_LABEL event=event animal=animal on_close=on_close /> }
+}
+
+/// Notes a remark.
+#[component]
+pub(crate) fn RemarkSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let event = |animal, text| Event::Remarked { animal, text };
+    view! {
+        <TextSheet
+            title=words::REMARK_ASK
+            label=words::REMARK_LABEL
+            long=true
+            event=event
+            animal=animal
+            on_close=on_close
+        />
+    }
+}
+
+/// Notes a few words.
+#[component]
+fn TextSheet(
     /// The heading.
     #[prop(into)]
     title: String,

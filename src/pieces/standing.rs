@@ -65,7 +65,8 @@ pub(crate) fn Standing() -> impl IntoView {
     let births = Memo::new(move |_| farm.with(|ground| ground.flock.lambs.len()));
     let hour = Memo::new(move |_| farm.now().as_unix_milliseconds().div_euclid(3_600_000));
     let unsent = Memo::new(move |_| {
-        (births.get(), hour.get());
+        births.get();
+        hour.get();
         farm.unsent_births(farm.peek_now())
     });
     let stays = move || {

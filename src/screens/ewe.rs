@@ -4,7 +4,7 @@ mod due;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, EweId, LambId, Life};
+use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::figures::{marks, record};
 
 use crate::farm::use_farm;
@@ -13,11 +13,12 @@ use crate::parts::{
 };
 use crate::pieces::{
     AnimalTimeline, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
-    LeaveSheet, MarkSheet, Picked, ScanSheet, Standing, TextSheet, Top, TreatSheet, WhichPenSheet, Withheld,
+    LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing, TagSheet, Top, TreatSheet,
+    WhichPenSheet, Withheld,
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
-use crate::words::{animals, ewe as words, frame, keep, lamb, life, pens, season};
+use crate::words::{animals, ewe as words, frame, keep, life, pens, season};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -239,27 +240,8 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
     let animal = Animal::Ewe(id);
     live(move || match open.get() {
         Open::Nothing => ().into_any(),
-        Open::Tag => view! {
-            <TextSheet
-                title=lamb::TAG_ASK
-                label=lamb::TAG_LABEL
-                event=|animal, tag| Event::Tagged { animal, tag }
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
-        Open::Remark => view! {
-            <TextSheet
-                title=lamb::REMARK_ASK
-                label=lamb::REMARK_LABEL
-                long=true
-                event=|animal, text| Event::Remarked { animal, text }
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
+        Open::Tag => view! { <TagSheet animal=animal on_close=close /> }.into_any(),
+        Open::Remark => view! { <RemarkSheet animal=animal on_close=close /> }.into_any(),
         Open::Condition => view! { <ConditionSheet ewe=id on_close=close /> }.into_any(),
         Open::Weight => view! { <EweWeightSheet ewe=id on_close=close /> }.into_any(),
         Open::Scan => view! { <ScanSheet ewe=id on_close=close /> }.into_any(),
@@ -268,16 +250,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
         Open::Treat => view! { <TreatSheet animals=vec![animal] on_close=close /> }.into_any(),
         Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
         Open::Describe => view! { <DescribeSheet ewe=id on_close=close /> }.into_any(),
-        Open::Paint => view! {
-            <TextSheet
-                title=life::MARK_ASK
-                label=life::MARK_LABEL
-                event=|animal, mark| Event::Life(Life::Marked { animal, mark })
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
+        Open::Paint => view! { <PaintSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {
             let pick = move |picked: Picked| {

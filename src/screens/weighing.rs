@@ -1,6 +1,6 @@
 //! Lamb after lamb over the scales: the weight of each, then how they grew, side by side with their like.
 
-use crate::parts::{each, live};
+use crate::parts::{Wrong, each, live};
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId};
 use yeanling_core::figures::{Grown, grown, seasons};
@@ -9,8 +9,8 @@ use yeanling_core::units::{Mass, Moment};
 
 use crate::farm::use_farm;
 use crate::parts::{
-    Button, Buttons, Card, Choice, Choices, Empty, Field, FieldKind, Keypad, Notice, NoticeKind, Page,
-    Readout, Remark, Row, RowState, Rows, Said, Section, Title, Weight, WhyButton,
+    Button, Buttons, Card, Choice, Choices, Empty, Field, FieldKind, Keypad, Page, Readout, Remark, Row,
+    RowState, Rows, Said, Section, Title, Weight, WhyButton,
 };
 use crate::pieces::{Standing, Top, why_text};
 use crate::route::Screen;
@@ -139,12 +139,7 @@ fn One(
                     snug=true
                 />
             </Keypad>
-            {live(move || {
-                let wrong = error.get();
-                (!wrong.is_empty())
-                    .then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> })
-                    .into_any()
-            })}
+            <Wrong error=error />
             <Button label=words::NEXT on_press=save weight=Weight::Filled />
             <Buttons columns=2>
                 <Button label=words::SKIP on_press=next />

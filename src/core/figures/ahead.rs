@@ -120,12 +120,18 @@ struct Known<'a> {
     conception: Learned,
 }
 
-/// A mating, the litter that it can have brought, and how many cycles of it can no longer bring one, of how many.
+/// A mating, and the litter that it can have brought.
 struct Mated<'a> {
     window: MatingWindow,
     litter: Option<&'a Litter>,
+    cycles: Cycles,
+}
+
+/// The cycles of a mating, and how many of them can no longer bring a lamb.
+#[derive(Clone, Copy)]
+struct Cycles {
+    all: u8,
     passed: u8,
-    cycles: u8,
 }
 
 impl<'a> Known<'a> {
@@ -133,15 +139,15 @@ impl<'a> Known<'a> {
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);
         // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
-        let mut of_days: BTreeMap<(Moment, Option<Moment>), Option<(u8, u8)>> = BTreeMap::new();
+        let mut of_days: BTreeMap<(Moment, Option<Moment>), Option<Cycles>> = BTreeMap::new();
         let mated = |window: MatingWindow| {
             let days = (window.ram_in, window.ram_out);
             let counts = of_days.entry(days).or_insert_with(|| {
                 let cycles = all_cycles(&window);
-                is_of_now(&window, now).then(|| (passed(&window, cycles, gestation, now), cycles))
+                let passed = || passed(&window, cycles, gestation, now);
+                is_of_now(&window, now).then(|| Cycles { all: cycles, passed: passed() })
             });
-            let (passed, cycles) = (*counts)?;
-            Some(Mated { window, litter: flock.litter_of_window(&window), passed, cycles })
+            Some(Mated { window, litter: flock.litter_of_window(&window), cycles: (*counts)? })
         };
         let windows = flock.groups.values().flat_map(Group::windows);
         let matings: Vec<Mated<'_>> = windows.filter_map(mated).collect();
@@ -344,11 +350,11 @@ const fn of_sign(sign: Sign) -> ewe::Sign {
 
 /// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
 fn record(matings: &[Mated<'_>], gestation: Expected) -> Record {
-    matings.iter().fold(Record::default(), |record, Mated { window, litter, passed, .. }| {
+    matings.iter().fold(Record::default(), |record, Mated { window, litter, cycles }| {
         let since = |at: Moment| days(window.ram_in, at);
         match litter {
             Some(litter) => record.lambed(cycle_of(since(litter.began), gestation.gestation)),
-            None => record.not_lambed(*passed),
+            None => record.not_lambed(cycles.passed),
         }
     })
 }
@@ -375,8 +381,8 @@ fn days(from: Moment, to: Moment) -> i64 {
 
 fn likely(known: &Known<'_>, lambed: u32) -> Option<Likely> {
     let mut open: BTreeMap<u8, u32> = BTreeMap::new();
-    for Mated { passed, cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
-        *open.entry(cycles.saturating_sub(*passed)).or_default() += 1;
+    for Mated { cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
+        *open.entry(cycles.all.saturating_sub(cycles.passed)).or_default() += 1;
     }
     let open: Vec<Open> = open.into_iter().map(|(cycles_left, ewes)| Open { ewes, cycles_left }).collect();
     known.conception.likely(lambed, &open).ok()

@@ -7,9 +7,12 @@ use leptos::html;
 use leptos::task::spawn_local;
 use yeanling_core::spreadsheet::{Column, NewEwe, Preview, Sheet, columns, decode, preview, read};
 
-use crate::farm::{FileTrouble, use_farm};
-use crate::parts::{Button, Buttons, Choice, Choices, Notice, NoticeKind, Remark, Section, Weight, live};
-use crate::words::{ewes_in as words, hand_over, refusals};
+use super::pick::{Pick, why_not};
+use crate::farm::use_farm;
+use crate::parts::{
+    Button, Buttons, Choice, Choices, Notice, NoticeKind, Remark, Section, Weight, Wrong, live,
+};
+use crate::words::{ewes_in as words, refusals};
 
 /// How many rows that bring no ewe are told one by one.
 const TOLD: usize = 20;
@@ -39,13 +42,11 @@ pub(super) fn EwesIn() -> impl IntoView {
         spawn_local(async move {
             reading.set(match farm.read_picked(field).await {
                 Ok(Some(bytes)) => sheet(bytes),
-                Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Reading::Nothing,
-                Err(FileTrouble::TooLarge(bytes)) => Reading::Wrong(hand_over::too_large(bytes)),
-                Err(FileTrouble::Failed(browser)) => Reading::Wrong(hand_over::not_read(&browser)),
+                Ok(None) => Reading::Nothing,
+                Err(trouble) => why_not(trouble).map_or(Reading::Nothing, Reading::Wrong),
             });
         });
     };
-    let id = "ewes-file";
     let outcome = move || match reading.get() {
         Reading::Nothing => ().into_any(),
         Reading::Going => view! { <p role="status">{words::READING}</p> }.into_any(),
@@ -56,12 +57,7 @@ pub(super) fn EwesIn() -> impl IntoView {
     view! {
         <Section title=words::TITLE>
             <p>{words::SUB}</p>
-            <div class="pick">
-                <input class="pick-input" id=id type="file" node_ref=field on:change=move |_| picked() />
-                <label class="button" for=id>
-                    {words::OPEN}
-                </label>
-            </div>
+            <Pick id="ewes-file" label=words::OPEN field=field on_pick=picked />
         </Section>
         {live(outcome)}
     }
@@ -124,12 +120,7 @@ fn WouldBring(sheet: Sheet, reading: RwSignal<Reading>) -> impl IntoView {
                 }
                 view! { {left_out(&found)} {would_add(&found)} }.into_any()
             })}
-            {live(move || {
-                let wrong = error.get();
-                (!wrong.is_empty())
-                    .then(|| view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> })
-                    .into_any()
-            })}
+            <Wrong error=error />
             <Buttons columns=2>
                 {live(move || {
                     let count = found.with(|found| found.ewes.len());

@@ -2,6 +2,7 @@
 
 mod ewes_in;
 mod kept;
+mod pick;
 mod send;
 mod spreadsheet;
 mod take;

@@ -5,6 +5,7 @@ use leptos::html;
 use leptos::task::spawn_local;
 use yeanling_core::book::Event;
 
+use super::pick::{Pick, why_not};
 use super::twice::tags_twice;
 use crate::farm::{FileTrouble, Preview, use_farm};
 use crate::parts::{Button, Buttons, Notice, NoticeKind, Said, Section, Weight, live};
@@ -33,13 +34,12 @@ pub(super) fn Take() -> impl IntoView {
     let field = NodeRef::<html::Input>::new();
     let taking = RwSignal::new(Taking::Nothing);
     let read = move |bytes: Result<Option<Vec<u8>>, FileTrouble>| match bytes {
-        Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Taking::Nothing,
+        Ok(None) => Taking::Nothing,
         Ok(Some(bytes)) => match farm.preview(&bytes) {
             Ok(preview) => Taking::Read(Box::new(preview)),
             Err(error) => Taking::Wrong(words::file_error(&error)),
         },
-        Err(FileTrouble::TooLarge(bytes)) => Taking::Wrong(words::too_large(bytes)),
-        Err(FileTrouble::Failed(browser)) => Taking::Wrong(words::not_read(&browser)),
+        Err(trouble) => why_not(trouble).map_or(Taking::Nothing, Taking::Wrong),
     };
     let picked = move || {
         taking.set(Taking::Reading);
@@ -52,7 +52,6 @@ pub(super) fn Take() -> impl IntoView {
             taking.set(handed);
         }
     });
-    let id = "book-file";
     let outcome = move || match taking.get() {
         Taking::Nothing => ().into_any(),
         Taking::Reading => view! { <p role="status">{words::READING}</p> }.into_any(),
@@ -63,12 +62,7 @@ pub(super) fn Take() -> impl IntoView {
     view! {
         <Section title=words::TAKE>
             <p>{words::TAKE_SUB}</p>
-            <div class="pick">
-                <input class="pick-input" id=id type="file" node_ref=field on:change=move |_| picked() />
-                <label class="button" for=id>
-                    {words::OPEN}
-                </label>
-            </div>
+            <Pick id="book-file" label=words::OPEN field=field on_pick=picked />
         </Section>
         {live(outcome)}
     }

@@ -23,8 +23,9 @@ use crate::parts::{
     Title, WhyButton,
 };
 use crate::pieces::{
-    AnimalTimeline, BellySheet, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet, Standing,
-    TextSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld, milk_ribbon, why_text,
+    AnimalTimeline, BellySheet, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet, PaintSheet,
+    RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld, milk_ribbon,
+    why_text,
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass};
@@ -291,41 +292,13 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
             view! { <FeedSheet lamb=id volume=volume milk=milk on_close=close /> }.into_any()
         }
         Open::Solids => view! { <SolidsSheet lamb=id on_close=close /> }.into_any(),
-        Open::Tag => view! {
-            <TextSheet
-                title=words::TAG_ASK
-                label=words::TAG_LABEL
-                event=|animal, tag| Event::Tagged { animal, tag }
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
-        Open::Remark => view! {
-            <TextSheet
-                title=words::REMARK_ASK
-                label=words::REMARK_LABEL
-                long=true
-                event=|animal, text| Event::Remarked { animal, text }
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
+        Open::Tag => view! { <TagSheet animal=animal on_close=close /> }.into_any(),
+        Open::Remark => view! { <RemarkSheet animal=animal on_close=close /> }.into_any(),
         Open::Foster => view! { <FosterSheet lamb=id on_close=close /> }.into_any(),
         Open::Treat => view! { <TreatSheet animals=vec![animal] on_close=close /> }.into_any(),
         Open::Castrate => view! { <CastrateSheet lamb=id on_close=close /> }.into_any(),
         Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
-        Open::Mark => view! {
-            <TextSheet
-                title=life::MARK_ASK
-                label=life::MARK_LABEL
-                event=|animal, mark| Event::Life(Life::Marked { animal, mark })
-                animal=animal
-                on_close=close
-            />
-        }
-        .into_any(),
+        Open::Mark => view! { <PaintSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
     })
 }

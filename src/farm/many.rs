@@ -3,11 +3,40 @@
 use yeanling_core::book::{Animal, Entry, EntryId, Event, EweId, GroupId, Life};
 use yeanling_core::flock::fold;
 use yeanling_core::spreadsheet::NewEwe;
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 
 use super::Farm;
 use crate::browser::{id, now};
+
+/// Entries of one press, each noted a millisecond after the one before.
+struct Together {
+    farm: Farm,
+    now: Moment,
+    noted: Moment,
+    at: Moment,
+    entries: Vec<Entry>,
+}
+
+impl Together {
+    fn new(farm: Farm, now: Moment, at: Moment) -> Self {
+        Self { farm, now, noted: farm.peek(|ground| ground.book.next_noted(now)), at, entries: Vec::new() }
+    }
+
+    /// Adds a fact that may be noted in the book as it stands.
+    fn add(&mut self, event: Event) -> Result<EntryId, Refusal> {
+        self.farm.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, self.at, self.now))?;
+        Ok(self.add_checked(event))
+    }
+
+    /// Adds a fact that was checked, or follows from the one before.
+    fn add_checked(&mut self, event: Event) -> EntryId {
+        let (id, device) = (id::new_entry(self.now), self.farm.device);
+        self.entries.push(Entry { id, device, noted: self.noted, at: self.at, event });
+        self.noted = self.noted + TimeDelta::milliseconds(1);
+        id
+    }
+}
 
 impl Farm {
     /// Puts ewes of the book and ewes new to it into a group, as from `at`, in one piece.
@@ -21,30 +50,16 @@ impl Farm {
         fresh: &[String],
         at: Moment,
     ) -> Result<(), (Option<EweId>, Refusal)> {
-        let now = now::now();
-        let mut noted = self.peek(|ground| ground.book.next_noted(now));
-        let mut entries: Vec<Entry> = Vec::new();
-        let mut add = |event: Event| -> EntryId {
-            let entry = Entry { id: id::new_entry(now), device: self.device, noted, at, event };
-            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
-            let id = entry.id;
-            entries.push(entry);
-            id
-        };
+        let mut together = Together::new(self, now::now(), at);
         for ewe in known {
-            let event = Event::JoinedGroup { ewe: *ewe, group };
-            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))
-                .map_err(|refusal| (Some(*ewe), refusal))?;
-            add(event);
+            together.add(Event::JoinedGroup { ewe: *ewe, group }).map_err(|refusal| (Some(*ewe), refusal))?;
         }
         for tag in fresh {
-            let event = Event::EweCame { tag: Some(tag.clone()) };
-            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))
-                .map_err(|refusal| (None, refusal))?;
-            let ewe = add(event).as_ewe();
-            add(Event::JoinedGroup { ewe, group });
+            let came = together.add(Event::EweCame { tag: Some(tag.clone()) });
+            let ewe = came.map_err(|refusal| (None, refusal))?.as_ewe();
+            together.add_checked(Event::JoinedGroup { ewe, group });
         }
-        self.take_all(entries);
+        self.take_all(together.entries);
         Ok(())
     }
 
@@ -53,16 +68,12 @@ impl Farm {
     /// # Errors
     /// One of them may not be noted: the reason. Nothing has changed then.
     pub fn note_all(self, events: Vec<Event>, at: Moment) -> Result<(), Refusal> {
-        let now = now::now();
-        let mut noted = self.peek(|ground| ground.book.next_noted(now));
-        let mut entries: Vec<Entry> = Vec::new();
+        let mut together = Together::new(self, now::now(), at);
         for event in events {
-            self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
-            entries.push(Entry { id: id::new_entry(now), device: self.device, noted, at, event });
-            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
+            together.add(event)?;
         }
-        let only = if let [one] = entries.as_slice() { Some(one.id) } else { None };
-        self.take_all(entries);
+        let only = if let [one] = together.entries.as_slice() { Some(one.id) } else { None };
+        self.take_all(together.entries);
         self.last.set(only);
         Ok(())
     }
@@ -73,36 +84,27 @@ impl Farm {
     /// One of them may not be noted: her tag and the reason. Nothing has changed then.
     pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<(), (String, Refusal)> {
         let now = now::now();
-        let mut noted = self.peek(|ground| ground.book.next_noted(now));
-        let mut entry = |event: Event| {
-            let entry = Entry { id: id::new_entry(now), device: self.device, noted, at: now, event };
-            noted = noted + yeanling_core::units::TimeDelta::milliseconds(1);
-            entry
-        };
-        let came: Vec<Entry> =
-            ewes.iter().map(|ewe| entry(Event::EweCame { tag: Some(ewe.tag.clone()) })).collect();
+        let mut together = Together::new(self, now, now);
+        let mut came: Vec<EweId> = Vec::new();
+        for ewe in ewes {
+            let added = together.add(Event::EweCame { tag: Some(ewe.tag.clone()) });
+            came.push(added.map_err(|refusal| (ewe.tag.clone(), refusal))?.as_ewe());
+        }
         // What is said of a ewe can only be checked where she is: in a book that has them all.
         let mut book = self.peek(|ground| ground.book.clone());
-        let before = self.peek(|ground| ground.flock.clone());
-        for (one, ewe) in came.iter().zip(ewes) {
-            watch::allow(&before, &book, &one.event, now, now)
-                .map_err(|refusal| (ewe.tag.clone(), refusal))?;
-        }
-        book.union(came.iter().cloned());
+        book.union(together.entries.iter().cloned());
         let flock = fold(&book);
-        let mut told: Vec<Entry> = Vec::new();
-        for (one, new) in came.iter().zip(ewes) {
-            let ewe = one.id.as_ewe();
+        for (ewe, new) in came.into_iter().zip(ewes) {
             let described = (new.born.is_some() || new.breed.is_some())
                 .then(|| Event::Life(Life::Described { ewe, born: new.born, breed: new.breed.clone() }));
             let remarked = new.remark.clone().map(|text| Event::Remarked { animal: Animal::Ewe(ewe), text });
             for event in described.into_iter().chain(remarked) {
                 watch::allow(&flock, &book, &event, now, now)
                     .map_err(|refusal| (new.tag.clone(), refusal))?;
-                told.push(entry(event));
+                together.add_checked(event);
             }
         }
-        self.take_all(came.into_iter().chain(told).collect());
+        self.take_all(together.entries);
         self.last.set(None);
         Ok(())
     }
