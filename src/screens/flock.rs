@@ -22,8 +22,9 @@ use crate::words::{animals, flock as words, lambing, pens};
 /// How many rows of one kind are drawn at first, and how many more with each press: more would be slow on an old phone.
 const ROWS: usize = 30;
 
-/// How many while something is typed: who is looked for is among the first, or another letter is.
-const TYPED_ROWS: usize = 8;
+/// How many while something is typed, as fit above the phone's keys: who is looked for is among them, or another letter
+/// is.
+const TYPED_ROWS: usize = 5;
 
 /// A lamb is weighed at eight weeks, give or take a week (AHDB); one that was not is asked for from then on.
 const WEIGH_FROM: TimeDelta = TimeDelta::days(49);

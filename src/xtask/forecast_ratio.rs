@@ -7,7 +7,7 @@ use std::time::{Duration, Instant};
 
 use anyhow::{Context, Result};
 use yeanling_core::reckon::season::cycles::Conception;
-use yeanling_core::reckon::season::forecast::{Forecast, Group, curve, forecast};
+use yeanling_core::reckon::season::forecast::{Forecast, Group, curve, forecast, lambs_on};
 use yeanling_core::reckon::season::gestation::Gestation;
 use yeanling_core::reckon::season::litters::Litters;
 use yeanling_core::reckon::season::mating::Mating;
@@ -38,7 +38,11 @@ fn time(groups: &[Group]) -> Result<Duration> {
 /// Works a season out from its groups: their chances by night, then births and lambs of every night with their spread.
 fn season(groups: &[Group]) -> Result<Forecast> {
     let curves = groups.iter().map(curve).collect::<Result<Vec<_>, _>>()?;
-    Ok(forecast(&curves)?)
+    let season = forecast(&curves)?;
+    for night in &season.nights {
+        black_box(lambs_on(&curves, night.date));
+    }
+    Ok(season)
 }
 
 /// So many groups, each with its ram from another day on, over the same 20 days in either flock.

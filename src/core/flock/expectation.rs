@@ -2,7 +2,7 @@
 //!
 //! A season is nothing that is noted: it is what is left of a ewe's mating windows after her last lambing.
 
-use super::{CrayonMark, Flock, Litter, MatingWindow, Scan};
+use super::{CrayonMark, Ewe, Flock, Litter, MatingWindow, Scan};
 use crate::arrange::Arrange;
 use crate::book::EweId;
 use crate::units::{Moment, TimeDelta};
@@ -91,9 +91,16 @@ impl Flock {
     /// was scanned empty after the ram was out, or has passed the last day on which she could.
     #[must_use]
     pub fn expectation(&self, ewe: EweId, now: Moment) -> Option<Expectation> {
-        let ewe = self.ewe(ewe).filter(|ewe| ewe.lives() && !ewe.stays.is_empty())?;
-        let born = self.litters_of(ewe.id).first().map(|litter| litter.began);
-        let mut windows = self.windows_after(ewe.id, born);
+        self.expectation_of(self.ewe(ewe)?, now)
+    }
+
+    fn expectation_of(&self, ewe: &Ewe, now: Moment) -> Option<Expectation> {
+        if !ewe.lives() || ewe.stays.is_empty() {
+            return None;
+        }
+        let litters = self.of_dam.get(&ewe.id).into_iter().flatten().filter_map(|id| self.litters.get(id));
+        let born = litters.map(|litter| litter.began).max();
+        let mut windows = left_after(self.windows_in(&ewe.stays), born);
         windows.retain(|window| window.ram_out.is_none_or(|out| days(out, now) <= LATEST_BIRTH));
         let first = windows.first()?.ram_in;
         let scan = ewe.scans.last().filter(|scan| scan.at >= first).copied();
@@ -111,7 +118,7 @@ impl Flock {
     /// Returns what is known of every ewe of whom a lambing is expected, by id.
     #[must_use]
     pub fn expectations(&self, now: Moment) -> Vec<Expectation> {
-        self.ewes.keys().filter_map(|ewe| self.expectation(*ewe, now)).collect()
+        self.ewes.values().filter_map(|ewe| self.expectation_of(ewe, now)).collect()
     }
 
     /// Returns the first litter of a ewe that began after `from`.
@@ -170,20 +177,24 @@ impl Flock {
     }
 
     /// What a lambing leaves of a ewe's mating windows.
-    ///
-    /// A lambing that can be of a window ends it, also while the ram is still in; one that comes too early for it was
-    /// of another mating or was lost, and leaves what came after.
     pub(crate) fn windows_after(&self, ewe: EweId, born: Option<Moment>) -> Vec<MatingWindow> {
-        let windows = self.windows_of(ewe);
-        let Some(born) = born else { return windows };
-        let left = |window: MatingWindow| {
-            let ended =
-                days(window.ram_in, born) >= EARLIEST_BIRTH || window.ram_out.is_some_and(|out| out <= born);
-            let ram_in = window.ram_in.max(born);
-            (window.ram_in >= born || !ended).then_some(MatingWindow { ram_in, ..window })
-        };
-        windows.into_iter().filter_map(left).collect()
+        left_after(self.windows_of(ewe), born)
     }
+}
+
+/// What a lambing leaves of these mating windows.
+///
+/// A lambing that can be of a window ends it, also while the ram is still in; one that comes too early for it was of
+/// another mating or was lost, and leaves what came after.
+fn left_after(windows: Vec<MatingWindow>, born: Option<Moment>) -> Vec<MatingWindow> {
+    let Some(born) = born else { return windows };
+    let left = |window: MatingWindow| {
+        let ended =
+            days(window.ram_in, born) >= EARLIEST_BIRTH || window.ram_out.is_some_and(|out| out <= born);
+        let ram_in = window.ram_in.max(born);
+        (window.ram_in >= born || !ended).then_some(MatingWindow { ram_in, ..window })
+    };
+    windows.into_iter().filter_map(left).collect()
 }
 
 /// Returns how many days lie between, by the dates that the clocks showed: the day of mating is day 0.

@@ -176,7 +176,11 @@ impl Flock {
     /// Returns the times in which a ewe was with a ram, oldest first.
     #[must_use]
     pub fn windows_of(&self, ewe: EweId) -> Vec<MatingWindow> {
-        let stays = self.ewe(ewe).map_or(&[][..], |ewe| ewe.stays.as_slice());
+        self.ewe(ewe).map_or_else(Vec::new, |ewe| self.windows_in(&ewe.stays))
+    }
+
+    /// Returns the times of these stays in which a ram was there, oldest first.
+    pub(super) fn windows_in(&self, stays: &[GroupStay]) -> Vec<MatingWindow> {
         let of = |stay: &GroupStay| self.groups.get(&stay.group).map(|group| group.windows_of(stay));
         let mut windows: Vec<MatingWindow> = stays.iter().filter_map(of).flatten().collect();
         windows.arrange_by_key(|window| window.ram_in);

@@ -188,8 +188,8 @@ pub struct Night {
     pub date: NaiveDate,
     /// Ewes that lamb.
     pub births: Spread,
-    /// Lambs that come.
-    pub lambs: Spread,
+    /// Lambs that come, on the mean; [`lambs_on`] has their spread.
+    pub lambs: f64,
     /// The chance that no ewe lambs.
     pub none: f64,
 }
@@ -209,7 +209,7 @@ pub struct Forecast {
     pub peaks: Vec<NaiveDate>,
 }
 
-/// Returns births and lambs by night for groups and single ewes together.
+/// Returns births with their spread, and lambs, by night for groups and single ewes together.
 ///
 /// Exact to 1e-9: each night is the convolution of all ewes. Nights on which fewer than one ewe in a thousand million
 /// lambs are left off at both ends.
@@ -229,7 +229,7 @@ pub fn forecast(curves: &[Curve]) -> Result<Forecast, Refused> {
         });
         nights.push(night(later(first, day), &tonight.collect::<Vec<_>>()));
     }
-    let lambs = nights.iter().map(|night| night.lambs.mean).sum();
+    let lambs = nights.iter().map(|night| night.lambs).sum();
     let empty: Vec<_> = curves.iter().map(|curve| (curve.ewes, 1.0 - curve.lambs_at_all())).collect();
     let empty = Counts::of_unlike(&empty);
     let births = Spread {
@@ -255,15 +255,14 @@ pub(super) fn span(curves: &[Curve]) -> Result<(NaiveDate, usize), Refused> {
 fn night(date: NaiveDate, tonight: &[(&Curve, f64)]) -> Night {
     let births: Vec<_> =
         tonight.iter().map(|(curve, chance)| Alike::one_or_none(curve.ewes, *chance)).collect();
-    let lambs: Vec<_> = tonight.iter().map(|(curve, chance)| lambs_each(curve, *chance)).collect();
-    let (births, lambs) = (Counts::of(&births), Counts::of(&lambs));
+    let births = Counts::of(&births);
     let mean = |each: &dyn Fn(&Curve) -> f64| -> f64 {
         tonight.iter().map(|(curve, chance)| f64::from(curve.ewes) * chance * each(curve)).sum()
     };
     Night {
         date,
         births: Spread::of(&births, mean(&|_| 1.0)),
-        lambs: Spread::of(&lambs, mean(&|curve| curve.litters.mean())),
+        lambs: mean(&|curve| curve.litters.mean()),
         none: births.chance_of(0),
     }
 }

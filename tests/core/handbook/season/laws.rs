@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use yeanling_core::practice::PenStay;
 use yeanling_core::reckon::season::bounds::Refused;
 use yeanling_core::reckon::season::ewe::{Evidence, Sign, outlook};
-use yeanling_core::reckon::season::forecast::{Curve, Group, curve, forecast, lambed};
+use yeanling_core::reckon::season::forecast::{Curve, Group, curve, forecast, lambed, lambs_on};
 use yeanling_core::reckon::season::gestation::{BreedType, expected};
 use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::reckon::season::pens::wanted;
@@ -53,8 +53,11 @@ proptest! {
         let sum: f64 = forecast.nights.iter().map(|night| night.births.mean).sum();
         prop_assert!((sum - held).abs() < 1e-8);
         for night in &forecast.nights {
-            prop_assert!(night.births.low <= night.births.high && night.lambs.low <= night.lambs.high);
-            prop_assert!(night.births.low <= night.lambs.low && night.births.high <= night.lambs.high);
+            let lambs = lambs_on(&curves, night.date);
+            let (few, many) = (lambs.at_most(0.05), lambs.at_most(0.95));
+            prop_assert!(night.births.low <= night.births.high && few <= many);
+            prop_assert!(night.births.low <= few && night.births.high <= many);
+            prop_assert!((lambs.mean() - night.lambs).abs() < 1e-8);
             prop_assert!((0.0..=1.0 + 1e-12).contains(&night.none));
         }
         prop_assert!(forecast.nights.windows(2).all(|two| two[1].date == two[0].date + days(1)));
