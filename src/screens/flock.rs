@@ -154,8 +154,8 @@ pub(crate) fn Flock() -> impl IntoView {
             <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| most.set(at_first()) />
             {live(move || (!tag.with(String::is_empty) && !taken.get())
                     .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
-            {live(move || (!empty.get() && tag.with(String::is_empty)).then(|| view! {
-                <details class="fold">
+            {live(move || (!empty.get()).then(|| view! {
+                <details class="fold" hidden=move || !tag.with(String::is_empty)>
                     <summary>{live(move || words::shown(name(which.get())).into_any())}</summary>
                     <Choices
                         label=words::WHICH
@@ -178,25 +178,7 @@ pub(crate) fn Flock() -> impl IntoView {
                 };
                 view! { <Empty text=said /> }.into_any()
             })}
-            {live(move || (!ewes.with(Vec::is_empty)).then(|| view! {
-                <Section title=words::EWES>
-                    <Rows>
-                        {each(
-                            move || ewes.get(),
-                            |ewe| format!("{} {} {}", ewe.id, ewe.name, ewe.kind),
-                            |ewe| view! {
-                                <Row
-                                    name=ewe.name
-                                    kind=ewe.kind
-                                    state=Signal::stored(RowState::Coming)
-                                    href=Screen::Ewe(ewe.id).hash()
-                                />
-                            }
-                            .into_any(),
-                        )}
-                    </Rows>
-                </Section>
-            }).into_any())}
+            <Ewes ewes=ewes />
             <Lambs title=words::LAMBS ids=lambs />
             <Lambs title=words::DEAD ids=dead />
             {live(move || {
@@ -211,6 +193,28 @@ pub(crate) fn Flock() -> impl IntoView {
 
 fn first<T: Clone>(all: &[T], most: usize) -> Vec<T> {
     all.iter().take(most).cloned().collect()
+}
+
+/// Ewes under their heading; nothing when there are none.
+#[component]
+fn Ewes(ewes: Memo<Vec<EweRow>>) -> impl IntoView {
+    let some = Memo::new(move |_| ewes.with(|ewes| !ewes.is_empty()));
+    let key = |ewe: &EweRow| format!("{} {} {}", ewe.id, ewe.name, ewe.kind);
+    let row = |ewe: EweRow| {
+        view! {
+            <Row
+                name=ewe.name
+                kind=ewe.kind
+                state=Signal::stored(RowState::Coming)
+                href=Screen::Ewe(ewe.id).hash()
+            />
+        }
+        .into_any()
+    };
+    live(move || {
+        let rows = move || view! { <Rows>{each(move || ewes.get(), key, row)}</Rows> };
+        some.get().then(|| view! { <Section title=words::EWES>{rows()}</Section> }).into_any()
+    })
 }
 
 /// Lambs under a heading; nothing when there are none.
