@@ -8,7 +8,7 @@ use crate::farm::Farm;
 use crate::parts::{Frame, Tab, TabBar, UndoBar};
 use crate::route::Screen;
 use crate::screens;
-use crate::words::{frame as words, noted};
+use crate::words::{animals, frame as words, noted};
 
 /// How long the offer to undo stays.
 const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
@@ -56,7 +56,10 @@ fn Undo() -> impl IntoView {
         let entry = farm.last()?;
         farm.with(|ground| {
             let line = ground.flock.lines.iter().rev().find(|line| line.entry == entry)?;
-            Some(noted::line(&line.event, &ground.flock, ground.flock.practice.system).replace('*', ""))
+            let noted =
+                noted::line(&line.event, &ground.flock, ground.flock.practice.system).replace('*', "");
+            let whose = line.event.animals().next().map(|animal| animals::animal(&ground.flock, animal));
+            Some(whose.map(|whose| format!("{whose}: {noted}")).unwrap_or(noted))
         })
     });
     let undo = move || {

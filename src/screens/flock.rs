@@ -122,7 +122,10 @@ pub(crate) fn Flock() -> impl IntoView {
         tag.with(|tag| {
             farm.with(|ground| {
                 let same = |here: &String| here.eq_ignore_ascii_case(tag);
+                let small = tag.to_lowercase();
+                let lamb = |one: &Named<LambId>| one.words.lines().any(|word| word == small);
                 ground.flock.ewes.values().any(|ewe| ewe.tag.as_ref().is_some_and(same))
+                    || everyone.with(|everyone| everyone.lambs.iter().any(lamb))
             })
         })
     });

@@ -3,7 +3,7 @@
 use yeanling_core::flock::Lamb;
 use yeanling_core::practice::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::Hold;
+use yeanling_core::watch::{Hold, hold_milk};
 
 use super::common::{clock, temperature_both};
 
@@ -244,6 +244,7 @@ pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
         (Some(first), _) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
         (Some(_), Some(last)) => format!("*sucked* {}", clock(*last)),
         (Some(first), None) => format!("*fed by hand* {}", clock(first)),
+        _ if hold_milk(lamb).is_some() => "*not seen to suck*, but no milk yet: see below".to_owned(),
         _ if age >= TimeDelta::hours(24) => "*no first milk in 24 h*: call your vet".to_owned(),
         _ if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
         _ if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),

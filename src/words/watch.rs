@@ -5,7 +5,7 @@ use yeanling_core::flock::Scored;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, State, Task};
 
-use super::common::{day_and_clock, span, volume};
+use super::common::{clock, day_and_clock, span, volume};
 use super::labor;
 
 /// Starts a lambing.
@@ -41,8 +41,11 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::DipNavel => "Dip the navel".to_owned(),
         Task::DipNavelAgain => "Dip the navel again".to_owned(),
         Task::GetUp => "Not seen up".to_owned(),
-        Task::FirstMilk { last_call: false } => "Not seen to suck".to_owned(),
-        Task::FirstMilk { last_call: true } => {
+        Task::FirstMilk { hold: true, .. } => {
+            "Not seen to suck, but *no milk yet*: too cold, or no swallow".to_owned()
+        }
+        Task::FirstMilk { last_call: false, hold: false } => "Not seen to suck".to_owned(),
+        Task::FirstMilk { last_call: true, hold: false } => {
             "No first milk yet: *last call*. Feed it or call your vet".to_owned()
         }
         Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*: too cold, or no swallow".to_owned(),
@@ -59,7 +62,7 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::Hollow => "Belly hollow: *feed it*, and see why".to_owned(),
         Task::Look => "Look at her".to_owned(),
         Task::LongRestless => "Restless for hours, no waters: *examine her or call your vet*".to_owned(),
-        Task::HandCheck { step_in: false } => "Nothing shows: *clean hand check*".to_owned(),
+        Task::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
         Task::HandCheck { step_in: true } => {
             "Nothing shows for an hour: *step in, or call your vet*".to_owned()
         }
@@ -83,10 +86,11 @@ pub(crate) fn task(task: Task, system: System) -> String {
 /// Returns the word on the button that discharges it.
 pub(crate) fn done(task: Task, system: System) -> String {
     match task {
-        Task::DipNavel | Task::DipNavelAgain => "Dipped".to_owned(),
+        Task::DipNavel => "Dipped".to_owned(),
+        Task::DipNavelAgain => "Dipped again".to_owned(),
         Task::GetUp => "Up".to_owned(),
+        Task::FirstMilk { hold: true, .. } | Task::Feed { hold: true, .. } => "See to it".to_owned(),
         Task::FirstMilk { .. } => "Sucked".to_owned(),
-        Task::Feed { hold: true, .. } => "See to it".to_owned(),
         Task::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
         Task::Feed { volume: None, .. } | Task::DayTotal { .. } => "Feed".to_owned(),
         Task::Weigh => "Weigh".to_owned(),
@@ -215,6 +219,11 @@ pub(crate) fn coming(count: usize) -> String {
 /// Returns what stands behind the time left: "left for first milk · 1 h 24 min old".
 pub(crate) fn left(age: &str) -> String {
     format!("left for first milk · {age}")
+}
+
+/// Returns what stands behind the time left when a newborn was seen to suck: "left for first milk · sucked 05:27".
+pub(crate) fn left_sucked(sucked: Moment) -> String {
+    format!("left for first milk · sucked {}", clock(sucked))
 }
 
 /// Returns what stands behind the time left when a newborn has had nothing: "left · no milk seen in 1 h 2 min".

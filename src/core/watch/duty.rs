@@ -37,6 +37,8 @@ pub enum Task {
     FirstMilk {
         /// Whether the last call has come.
         last_call: bool,
+        /// Whether milk must wait: the lamb is too cold for it, or did not swallow.
+        hold: bool,
     },
     /// Give the next feed by hand.
     Feed {

@@ -35,8 +35,8 @@ const FRESH: TimeDelta = TimeDelta::hours(73);
 
 /// Returns everything that is due or coming, the most urgent first.
 ///
-/// Late comes before now, now before coming; among the late and the present what a life hangs on comes first, then
-/// what was due first; among what is coming, what comes first.
+/// Late comes before now, now before coming; among the late and the present a call to the vet comes first, then what a
+/// life hangs on, then what was due first; among what is coming, what comes first.
 #[must_use]
 pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     let mut duties = Vec::new();
@@ -65,7 +65,15 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     duties.arrange_by_key(|duty| {
         let state = duty.state(now);
         let weight = if state == State::Coming { 0 } else { duty.task.weight() };
-        (std::cmp::Reverse(state), weight, duty.comes(), duty.subject, duty.task.weight(), duty.task.kind())
+        let call = state > State::Coming && duty.task == Task::CallVet;
+        (
+            std::cmp::Reverse((state, call)),
+            weight,
+            duty.comes(),
+            duty.subject,
+            duty.task.weight(),
+            duty.task.kind(),
+        )
     });
     duties
 }

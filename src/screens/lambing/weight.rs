@@ -1,5 +1,6 @@
 //! The birth weight: typed on large keys, noted when the keys rest, with a plain verdict.
 
+use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
 
@@ -7,7 +8,7 @@ use crate::signals::prelude::*;
 use yeanling_core::book::{EntryId, Event, LambId};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::reckon::birth_weight;
-use yeanling_core::units::{Mass, System};
+use yeanling_core::units::{Mass, Moment, System};
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{Choice, Choices, Keypad, Readout, Remark, WhyButton};
@@ -17,6 +18,14 @@ use crate::words::{animals, lambing as words, why};
 
 /// A weight is noted when the keys have rested for so long.
 const KEYS_REST: Duration = Duration::from_millis(700);
+
+/// What the digits come to.
+#[derive(Clone, Copy, Debug)]
+enum Typed {
+    Weight(Mass),
+    /// None yet, or none that may stand without a question.
+    NoWeight,
+}
 
 /// The weight: typed on large keys, noted as soon as the keys rest, with a plain verdict.
 #[component]
@@ -31,22 +40,31 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     let value = RwSignal::new(known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
     // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
-    let waiting: Arc<Mutex<Option<Mass>>> = Arc::default();
+    let waiting: Arc<Mutex<Option<Typed>>> = Arc::default();
+    let noted_here = Arc::new(AtomicBool::new(false));
     let settle = {
         let waiting = Arc::clone(&waiting);
-        move || {
-            if let Some(mass) = waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
+        move || match waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
+            Some(Typed::Weight(mass)) => {
                 note_weight(farm, id, mass);
+                noted_here.store(true, Ordering::Relaxed);
             }
+            // What was noted of the first digits is not left standing beside others.
+            Some(Typed::NoWeight) if noted_here.swap(false, Ordering::Relaxed) => {
+                if let Some((entry, ..)) = noted_weight(farm, id) {
+                    farm.tap(Event::Struck { entry });
+                }
+            }
+            Some(Typed::NoWeight) | None => {}
         }
     };
     on_cleanup(settle.clone());
     let typed = move || {
         if let Ok(mut waiting) = waiting.lock() {
-            *waiting = match Weighed::at_birth(&value.get_untracked(), system.get_untracked()) {
-                Weighed::Good(mass) => Some(mass),
-                Weighed::Nothing | Weighed::Ask(..) | Weighed::Wrong(_) => None,
-            };
+            *waiting = Some(match Weighed::at_birth(&value.get_untracked(), system.get_untracked()) {
+                Weighed::Good(mass) => Typed::Weight(mass),
+                Weighed::Nothing | Weighed::Ask(..) | Weighed::Wrong(_) => Typed::NoWeight,
+            });
         }
         let (settle, now) = (settle.clone(), value.get_untracked());
         // Later keys start their own wait; this one then finds other digits, or nothing waiting.
@@ -109,9 +127,9 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     }
 }
 
-/// Notes a birth weight, or corrects the one that was noted.
-fn note_weight(farm: Farm, id: LambId, mass: Mass) {
-    let before: Option<(EntryId, Mass, yeanling_core::units::Moment)> = farm.peek(|ground| {
+/// The birth weight that stands noted: by which entry, how much, and when.
+fn noted_weight(farm: Farm, id: LambId) -> Option<(EntryId, Mass, Moment)> {
+    farm.peek(|ground| {
         let lamb = ground.flock.lamb(id)?;
         let first = lamb.birth_weight().and(lamb.weights.first())?;
         let is_it = |line: &&Line| {
@@ -120,8 +138,12 @@ fn note_weight(farm: Farm, id: LambId, mass: Mass) {
                 && matches!(line.event, Event::Weighed { lamb, .. } if lamb == id)
         };
         ground.flock.lines.iter().find(is_it).map(|line| (line.entry, first.mass, line.at))
-    });
-    match before {
+    })
+}
+
+/// Notes a birth weight, or corrects the one that was noted.
+fn note_weight(farm: Farm, id: LambId, mass: Mass) {
+    match noted_weight(farm, id) {
         Some((_, noted, _)) if noted == mass => {}
         Some((entry, _, at)) => {
             farm.tap(Event::Amended { entry, event: Box::new(Event::Weighed { lamb: id, mass }), at });

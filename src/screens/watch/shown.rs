@@ -253,18 +253,22 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
         milk: newborn.then(|| MilkRibbon::of(lamb, now, false)),
         labor: None,
         why: want.map(Because::Milk),
-        facts: want.map(|want| facts(&want, lamb, now, system)).unwrap_or_default(),
+        // No volume stands beside a lamb that must not be given any.
+        facts: want
+            .filter(|_| hold_milk(lamb).is_none())
+            .map(|want| facts(&want, lamb, now, system))
+            .unwrap_or_default(),
         place: None,
     }
 }
 
 fn lamb_href(lamb: LambId, task: Task) -> String {
     match task {
-        Task::TakeTemperature => Screen::ColdLamb(Some(lamb)).hash(),
+        Task::TakeTemperature | Task::FirstMilk { hold: true, .. } => Screen::ColdLamb(Some(lamb)).hash(),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
-        | Task::FirstMilk { .. }
+        | Task::FirstMilk { hold: false, .. }
         | Task::Feed { .. }
         | Task::DayTotal { .. }
         | Task::Weigh
@@ -291,8 +295,11 @@ fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
     let hungry =
         |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
     let age = lamb.age(now);
-    let says =
-        if duties.iter().any(hungry) { words::no_milk(&span(age)) } else { words::left(&words::age(age)) };
+    let says = match lamb.sucked.last() {
+        _ if duties.iter().any(hungry) => words::no_milk(&span(age)),
+        Some(sucked) => words::left_sucked(*sucked),
+        None => words::left(&words::age(age)),
+    };
     (window::left(age).map(span).unwrap_or_default(), says)
 }
 

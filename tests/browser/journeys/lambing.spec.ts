@@ -121,7 +121,7 @@ test("the navel is asked for at birth and again six hours later", async ({ page 
   await phone.tap("All lambs born");
   await page.clock.fastForward("06:01:00");
   await expect(phone.row("5a")).toContainText("Dip the navel again");
-  await phone.row("5a").getByRole("button", { name: "Dipped, 5a" }).tap();
+  await phone.row("5a").getByRole("button", { name: "Dipped again, 5a" }).tap();
   await expect(phone.row("5a")).not.toContainText("Dip the navel again");
 });
 

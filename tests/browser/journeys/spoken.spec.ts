@@ -75,7 +75,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
         - button "No help"
       - button "Next lamb"
       - button "All lambs born"
-    - status: Sucked
+    - status: "14a: Sucked"
     - button "Undo"
   `);
   await phone.tap("All lambs born");
@@ -101,7 +101,7 @@ test("what was noted and that it is safe is read out; a countdown is not", async
   expect(await isReadOut(noted), "the region stands there before there is anything to say").toBe(true);
   await phone.lambing("31");
   await phone.tap("Ewe lamb");
-  await expect(noted).toHaveText("Ewe lamb born");
+  await expect(noted).toHaveText("Ewe 31: Ewe lamb born");
   await phone.saved();
   expect(await isReadOut(page.locator(".save-mark > span"))).toBe(true);
   await phone.tap("All lambs born");

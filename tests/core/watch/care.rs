@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
 use yeanling_core::units::Temperature;
-use yeanling_core::watch::{Discharge, Refusal, Task, allow};
+use yeanling_core::watch::{Discharge, Refusal, Task, allow, duties};
 
 use super::{check, find, none};
 use crate::scribe::{Scribe, at, fed, hour, scored};
@@ -60,6 +60,25 @@ fn a_lamb_over_five_hours_and_under_37_is_the_vets_at_once() {
     scribe.note(hour(6), call);
     none(&scribe, hour(6), vet);
     assert!(find(&scribe, hour(6), again).is_some(), "and it is read again");
+}
+
+#[test]
+fn a_lamb_that_must_not_have_milk_is_the_vets_first_and_is_not_put_to_suck_by_one_tap() {
+    let (mut scribe, lamb) = with_lamb();
+    scribe.note(hour(4), Event::SwallowTried { lamb, able: false });
+    scribe.note(hour(4), taken(lamb, 36.2));
+    let flock = scribe.flock();
+    let all = duties(&flock, hour(4), &flock.practice);
+    let tasks: Vec<Task> = all.iter().map(|duty| duty.task).collect();
+    assert_eq!(tasks[0], Task::CallVet, "{tasks:?}");
+    let milk = all.iter().find(|duty| matches!(duty.task, Task::FirstMilk { .. })).expect("first milk");
+    assert_eq!(milk.task, Task::FirstMilk { last_call: false, hold: true });
+    assert_eq!(milk.discharge, Discharge::Open);
+    // Once it is warm and swallows, it is helped to suck as any other.
+    scribe.note(hour(5), Event::SwallowTried { lamb, able: true });
+    scribe.note(hour(5), taken(lamb, 39.2));
+    let milk = find(&scribe, hour(5), |task| matches!(task, Task::FirstMilk { .. })).expect("first milk");
+    assert_eq!(milk.discharge, Discharge::Note(Event::Sucked { lamb }));
 }
 
 #[test]

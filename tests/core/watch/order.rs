@@ -13,7 +13,7 @@ fn check(scribe: &Scribe, now: Moment, expected: &[Task]) {
     assert_eq!(tasks, expected);
 }
 
-const FIRST_MILK: Task = Task::FirstMilk { last_call: false };
+const FIRST_MILK: Task = Task::FirstMilk { last_call: false, hold: false };
 
 #[test]
 fn a_newborn_left_alone_is_watched_in_the_order_of_what_matters() {
@@ -78,7 +78,7 @@ fn what_a_life_hangs_on_comes_before_what_was_due_earlier() {
 fn the_weights_of_tasks_put_life_first() {
     let volume = crate::scribe::ml(1.0);
     let ranks = [
-        (Task::FirstMilk { last_call: true }, 0),
+        (Task::FirstMilk { last_call: true, hold: false }, 0),
         (Task::Feed { volume: None, hold: false }, 0),
         (Task::DayTotal { given: volume, want: volume }, 1),
         (Task::GetUp, 1),

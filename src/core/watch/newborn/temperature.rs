@@ -9,7 +9,7 @@ use crate::flock::Lamb;
 use crate::reckon::cold_lamb::{Answer, Vet, decide};
 use crate::units::{Moment, TimeDelta};
 
-/// A second reading is late so long after its time, and a call so long after the first (ours).
+/// A second reading is late so long after its time (ours). A call to the vet is late as soon as the table asks for it.
 const LATE_AFTER: TimeDelta = TimeDelta::minutes(20);
 
 fn answer(lamb: &Lamb) -> Option<(Moment, Answer)> {
@@ -32,5 +32,5 @@ pub(super) fn vet(lamb: &Lamb) -> Option<Duty> {
         return None;
     }
     let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
-    Some(at_once(lamb, Task::CallVet, read, LATE_AFTER, call))
+    Some(at_once(lamb, Task::CallVet, read, TimeDelta::zero(), call))
 }
