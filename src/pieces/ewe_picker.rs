@@ -64,6 +64,7 @@ pub(crate) fn EwePicker(
             on_pick.run((Picked::Ewe(*ewe),));
         }
     };
+    let some = Memo::new(move |_| !ewes.with(Vec::is_empty));
     let hint = Signal::derive(move || {
         if ewes.with(Vec::is_empty) && !tag.with(String::is_empty) {
             words::NONE_FOUND.to_owned()
@@ -79,7 +80,7 @@ pub(crate) fn EwePicker(
         {unknown.then(|| {
             view! { <Button label=words::UNKNOWN on_press=move || on_pick.run((Picked::Unknown,)) /> }
         })}
-        {live(move || (!ewes.with(Vec::is_empty)).then(|| view! {
+        {live(move || some.get().then(|| view! {
                 <Section title=words::EWES>
                     <Buttons>
                         {each(

@@ -31,12 +31,10 @@ export class Phone {
     await this.tab("Watch");
     await this.tap("Lambing", this.page.locator(".thumb"));
     const known = this.page.getByRole("button", { name: tag, exact: true });
-    if (await known.count()) {
-      await this.tap(tag);
-    } else {
-      await this.page.getByLabel("Her tag").fill(tag);
-      await this.tap(`Add ewe ${tag}`);
-    }
+    const add = `Add ewe ${tag}`;
+    await this.page.getByLabel("Her tag").fill(tag);
+    await expect(known.or(this.page.getByRole("button", { name: add, exact: true })).first()).toBeVisible();
+    await this.tap((await known.count()) > 0 ? tag : add);
     await expect(this.page.getByRole("heading", { level: 1 })).toHaveText(`Ewe ${tag} lambing`);
   }
 

@@ -121,6 +121,25 @@ test("a lamb that does not swallow is the vet's at once, and the call is one tap
   await expect(page.getByText(/^Vet called \d/)).toBeVisible();
 });
 
+test("on the Watch a lamb that must not have milk is the vet's first, with no suck and no volume to press", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await aLamb(phone);
+  await page.clock.fastForward("02:05:00");
+  await phone.tap("Take its temperature");
+  await phone.weigh("36.2");
+  await phone.tap("That is it");
+  await phone.tap("No");
+  await phone.tab("Watch");
+  const row = page.locator(".row").first();
+  await expect(row.locator(".row-text")).toHaveText(/^Call your vet · Not seen to suck, but no milk yet/);
+  await expect(row.getByRole("button", { name: /^Vet called/ })).toBeVisible();
+  await expect(row.getByRole("link", { name: "See to it" })).toHaveAttribute("href", /^#\/cold-lamb\//);
+  await expect(row.getByRole("button", { name: /^(Sucked|Fed)/ })).toHaveCount(0);
+  await expect(row.locator(".facts")).toHaveCount(0);
+});
+
 test("degrees Fahrenheit from end to end", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open("#/practice");
