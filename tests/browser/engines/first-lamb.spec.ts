@@ -29,8 +29,9 @@ const test = base.extend<{ site: Site }>({
 
 async function firstLamb(hand: Hand, site: Site): Promise<void> {
   const poll = <T>(expression: string) => expect.poll(() => hand.see<T>(expression), { timeout: patience });
+  // The text of rows that are not near the screen yet, too.
   const shows = (selector: string, text: string) =>
-    poll(`document.querySelector(${JSON.stringify(selector)})?.innerText.replace(/\\s+/g, " ")`).toContain(text);
+    poll(`document.querySelector(${JSON.stringify(selector)})?.textContent.replace(/\\s+/g, " ")`).toContain(text);
   const saved = () => shows(".save-mark[data-state=saved]", "saved");
   /** Keys that came where something else was pressed rest for a moment, so a hand waits until nothing moves. */
   const press = async (name: string) => {
@@ -39,7 +40,7 @@ async function firstLamb(hand: Hand, site: Site): Promise<void> {
   };
   const nothingWrong = async () => {
     expect(await hand.see("window.faults"), "what went wrong in the page").toEqual([]);
-    expect(await hand.see("document.body.innerText")).not.toMatch(/could not be read|Something in Yeanling broke/);
+    expect(await hand.see("document.body.textContent")).not.toMatch(/could not be read|Something in Yeanling broke/);
   };
 
   await hand.open(site.address);

@@ -48,7 +48,13 @@ export async function look(): Promise<Shown> {
   location.hash = "#/flock";
   await there(() => document.querySelector("h1")?.textContent === "Flock");
   await there(() => document.querySelector(".save-mark[data-state=saved]"));
-  const rows = [...document.querySelectorAll(".row-name")].map((name) => name.textContent?.trim() ?? "");
+  // A long list comes in two frames: it is whole once it has stood for a while.
+  const names = () => [...document.querySelectorAll(".row-name")].map((name) => name.textContent?.trim() ?? "");
+  let rows = names();
+  for (let since = Date.now(); Date.now() - since < 250; ) {
+    await new Promise((resolve) => setTimeout(resolve, 20));
+    if (names().length !== rows.length) [rows, since] = [names(), Date.now()];
+  }
   const marks = Object.keys(localStorage).filter((key) => key.startsWith("mark/")).length;
   return { rows, unread: document.body.textContent?.includes("could not be read") ?? false, marks };
 }
