@@ -154,9 +154,10 @@ impl Farm {
         now::at_local(local)
     }
 
-    /// Reads what is due at [`Farm::now`], the most urgent first, each instant as this phone's wall clock will show it.
-    pub fn with_duties<T>(self, read: impl FnOnce(&[Duty]) -> T) -> T {
-        self.duties.with(|duties| read(duties))
+    /// Reads the ground and what is due at [`Farm::now`], the most urgent first, each instant as this phone's wall clock
+    /// will show it.
+    pub fn with_duties<T>(self, read: impl FnOnce(&Ground, &[Duty]) -> T) -> T {
+        self.with(|ground| self.duties.with(|duties| read(ground, duties)))
     }
 
     /// Says how far the app is from working with no signal.

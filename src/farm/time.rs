@@ -64,7 +64,7 @@ impl Farm {
     pub fn missed(self, now: Moment) -> Vec<Duty> {
         let Some(back) = self.shout.get() else { return Vec::new() };
         let late = |duty: &&Duty| duty.state(back) == State::Late && duty.state(now) == State::Late;
-        self.with_duties(|duties| duties.iter().filter(late).cloned().collect())
+        self.with_duties(|_, duties| duties.iter().filter(late).cloned().collect())
     }
 
     /// Lets what was missed go once it was read.
@@ -75,7 +75,8 @@ impl Farm {
     /// Tells outside the page how much is late or due; of the made-up flock nothing.
     pub fn show_count(self, title: &str) {
         let now = self.now();
-        let due = self.with_duties(|due| due.iter().filter(|duty| duty.state(now) > State::Coming).count());
+        let due =
+            self.with_duties(|_, due| due.iter().filter(|duty| duty.state(now) > State::Coming).count());
         let due = if self.is_made_up() { 0 } else { due };
         badge::show(title, u16::try_from(due).unwrap_or(u16::MAX));
     }

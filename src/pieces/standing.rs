@@ -62,6 +62,7 @@ pub(crate) fn Standing() -> impl IntoView {
         let lines = farm.lost_lines();
         (lines > 0).then(|| view! { <Notice kind=NoticeKind::Warn><p>{frame::broken(lines)}</p></Notice> })
     };
+    // To count what was not sent is a look at every birth: done with a birth and once an hour, not with every tap.
     let births = Memo::new(move |_| farm.with(|ground| ground.flock.lambs.len()));
     let hour = Memo::new(move |_| farm.now().as_unix_milliseconds().div_euclid(3_600_000));
     let unsent = Memo::new(move |_| {

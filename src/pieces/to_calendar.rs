@@ -61,7 +61,7 @@ pub(crate) fn ToCalendar(
 /// Returns the alarms that lie ahead, each with its duty, by when they ring: at the due instant, or at the late one
 /// once that has passed.
 fn ahead(farm: Farm, now: Moment) -> Vec<(Duty, Alarm)> {
-    let duties = untrack(|| farm.with_duties(<[Duty]>::to_vec));
+    let duties = untrack(|| farm.with_duties(|_, duties| duties.to_vec()));
     farm.peek(|ground| {
         let mut found: Vec<(Duty, Alarm)> = duties
             .into_iter()

@@ -43,7 +43,7 @@ pub(crate) fn Night() -> impl IntoView {
     on_cleanup(move || farm.end_night());
     Effect::new(move |_| {
         let now = farm.now();
-        farm.with_duties(|duties| farm.hear(duties, now));
+        farm.with_duties(|_, duties| farm.hear(duties, now));
     });
     let of = move |due: bool| {
         let now = farm.now();
@@ -51,7 +51,7 @@ pub(crate) fn Night() -> impl IntoView {
         let told = |ground: &Ground, duties: &[Duty]| {
             duties.iter().filter(wanted).map(|duty| line(&ground.flock, duty, now)).collect::<Vec<_>>()
         };
-        farm.with(|ground| farm.with_duties(|duties| told(ground, duties)))
+        farm.with_duties(|ground, duties| told(ground, duties))
     };
     let due = Memo::new(move |_| of(true));
     let coming = Memo::new(move |_| of(false));

@@ -1,5 +1,6 @@
 //! The core by its public face.
 
+mod arrange;
 mod book;
 mod calendar;
 mod figures;

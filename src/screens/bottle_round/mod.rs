@@ -26,7 +26,7 @@ pub(crate) fn BottleRound() -> impl IntoView {
     let farm = use_farm();
     let shown = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| farm.with_duties(|duties| round(&ground.flock, duties, now)))
+        farm.with_duties(|ground, duties| round(&ground.flock, duties, now))
     });
     let open = RwSignal::new(None::<LambId>);
     let none = Memo::new(move |_| shown.with(|round| round.lambs() == 0));

@@ -44,7 +44,7 @@ pub(super) fn LaborPart(
     let open = RwSignal::new(Open::Nothing);
     let due = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| farm.with_duties(|duties| first_due(ground, duties, ewe, now)))
+        farm.with_duties(|ground, duties| first_due(ground, duties, ewe, now))
     });
     let at_work =
         Memo::new(move |_| farm.with(|ground| ground.flock.ewe(ewe).is_some_and(|ewe| ewe.labor.is_some())));

@@ -41,18 +41,22 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
     // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
     let waiting: Arc<Mutex<Option<Typed>>> = Arc::default();
-    let noted_here = Arc::new(AtomicBool::new(false));
+    let changed = Arc::new(AtomicBool::new(false));
     let settle = {
         let waiting = Arc::clone(&waiting);
         move || match waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
             Some(Typed::Weight(mass)) => {
                 note_weight(farm, id, mass);
-                noted_here.store(true, Ordering::Relaxed);
+                changed.store(true, Ordering::Relaxed);
             }
-            // What was noted of the first digits is not left standing beside others.
-            Some(Typed::NoWeight) if noted_here.swap(false, Ordering::Relaxed) => {
-                if let Some((entry, ..)) = noted_weight(farm, id) {
-                    farm.tap(Event::Struck { entry });
+            // What was noted of the first digits is not left standing beside others: what stood before comes back.
+            Some(Typed::NoWeight) if changed.swap(false, Ordering::Relaxed) => {
+                match (known, noted_weight(farm, id)) {
+                    (Some(before), Some(_)) => note_weight(farm, id, before),
+                    (None, Some((entry, ..))) => {
+                        farm.tap(Event::Struck { entry });
+                    }
+                    (_, None) => {}
                 }
             }
             Some(Typed::NoWeight) | None => {}

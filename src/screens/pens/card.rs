@@ -21,7 +21,7 @@ pub(super) fn Card(
     let sub = Signal::derive(move || words::printed(&farm.practice().farm_name, &date(farm.now())));
     let lists = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| farm.with_duties(|duties| lists(&ground.flock, id, duties, now)))
+        farm.with_duties(|ground, duties| lists(&ground.flock, id, duties, now))
     });
     view! { <PaperCard sub=sub lists=lists /> }
 }

@@ -172,7 +172,7 @@ fn RoundLine() -> impl IntoView {
     let farm = use_farm();
     let line = Memo::new(move |_| {
         let now: Moment = farm.now();
-        let round = farm.with_duties(|duties| round(duties, now)).filter(|round| round.feeds.len() > 1)?;
+        let round = farm.with_duties(|_, duties| round(duties, now)).filter(|round| round.feeds.len() > 1)?;
         Some((words::round(round.feeds.len(), &clock(round.due)), volume(round.volume, farm.system())))
     });
     live(move || {

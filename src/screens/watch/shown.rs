@@ -79,7 +79,7 @@ const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
 
 /// Returns the animals that are on the Watch: those with something due, and lambs in their first day.
 pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {
-    farm.with(|ground| farm.with_duties(|duties| of_all(&ground.flock, duties, now)))
+    farm.with_duties(|ground, duties| of_all(&ground.flock, duties, now))
 }
 
 fn of_all(flock: &Flock, duties: &[Duty], now: Moment) -> Vec<Shown> {

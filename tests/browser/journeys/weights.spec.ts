@@ -68,3 +68,33 @@ test("a weight typed on the keys is there after the phone dies, and can be corre
   await phone.look("3a");
   await expect(page.locator(".noted-text", { hasText: "Weighed" })).toHaveCount(1);
 });
+
+test("digits that come to no weight take back what was noted of the first, and what stood before comes back", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("40");
+  await phone.tap("Ewe lamb");
+  const noted = page.locator(".undo-bar");
+  await phone.weigh("4");
+  await expect(noted).toContainText("Weighed 4.0 kg");
+  await phone.weigh("2");
+  await expect(page.locator(".field-error")).toContainText("Between 0.5 and 12 kg is allowed");
+  // Nothing stands noted now, though the digits do.
+  await expect(noted).not.toContainText("Weighed");
+  const less = page.getByRole("button", { name: "delete last digit" });
+  await less.tap();
+  await less.tap();
+  await phone.weigh("3.9");
+  await expect(noted).toContainText("Weighed 3.9 kg");
+  await phone.saved();
+
+  await page.reload();
+  await expect(page.locator(".readout")).toContainText("3.9");
+  await less.tap();
+  await less.tap();
+  await page.waitForTimeout(1000);
+  await phone.weigh("5");
+  await expect(page.locator(".field-error")).toContainText("Between 0.5 and 12 kg is allowed");
+  await phone.tab("Watch");
+  await expect(phone.row("40a")).toContainText("3.9 kg");
+});
