@@ -4,8 +4,9 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 
 use crate::browser::{focus, look, panic, place};
-use crate::farm::Farm;
+use crate::farm::{Farm, Last};
 use crate::parts::{Frame, Tab, TabBar, UndoBar};
+use crate::pieces::CameFrom;
 use crate::route::Screen;
 use crate::screens;
 use crate::words::{animals, frame as words, noted};
@@ -22,7 +23,9 @@ pub(crate) fn App() -> impl IntoView {
     let farm = Farm::open();
     provide_context(farm);
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
+    let came_from = CameFrom::provide();
     place::on_move(move || {
+        came_from.leave(screen.get_untracked());
         screen.set(Screen::from_hash(&place::hash()));
         farm.let_refusal_go();
         place::to_top();
@@ -43,9 +46,10 @@ pub(crate) fn App() -> impl IntoView {
 fn Undo() -> impl IntoView {
     let farm = crate::farm::use_farm();
     Effect::new(move |_| {
-        if let Some(entry) = farm.last() {
+        let last = farm.last();
+        if last != Last::Nothing {
             let let_go = move || {
-                if untrack(|| farm.last()) == Some(entry) {
+                if untrack(|| farm.last()) == last {
                     farm.let_last_go();
                 }
             };
@@ -53,22 +57,21 @@ fn Undo() -> impl IntoView {
         }
     });
     let text = Signal::derive(move || {
-        let entry = farm.last()?;
+        let (entry, others, taken_back) = match farm.last() {
+            Last::Nothing => return None,
+            Last::Noted(entries) => (*entries.first()?, entries.len() - 1, false),
+            Last::TakenBack(entry) => (entry, 0, true),
+        };
         farm.with(|ground| {
             let line = ground.flock.lines.iter().rev().find(|line| line.entry == entry)?;
             let noted =
                 noted::line(&line.event, &ground.flock, ground.flock.practice.system).replace('*', "");
             let whose = line.event.animals().next().map(|animal| animals::animal(&ground.flock, animal));
-            Some(whose.map(|whose| format!("{whose}: {noted}")).unwrap_or(noted))
+            let said = whose.map(|whose| format!("{whose}: {noted}")).unwrap_or(noted);
+            Some(if taken_back { words::taken_back(&said) } else { words::and_others(said, others) })
         })
     });
-    let undo = move || {
-        if let Some(entry) = untrack(|| farm.last()) {
-            // Nothing can be wrong with striking what was just noted; were it so, the bar simply stays.
-            let _ = farm.strike(entry);
-        }
-    };
-    view! { <UndoBar text=text on_undo=undo /> }
+    view! { <UndoBar text=text on_undo=move || farm.undo() /> }
 }
 
 fn tabs(screen: RwSignal<Screen>) -> Vec<Tab> {

@@ -11,6 +11,7 @@ mod time;
 
 use crate::signals::prelude::*;
 use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
+use yeanling_core::figures::{Outlooks, outlooks};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
 use yeanling_core::units::{Moment, System};
@@ -31,6 +32,18 @@ use crate::browser::worker;
 use crate::browser::{id, local, look, now, storage};
 use crate::made_up;
 use keep::UnderWay;
+
+/// What was done last in this visit, and can be undone.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub enum Last {
+    /// Nothing, or it was let go.
+    #[default]
+    Nothing,
+    /// These were noted with one press; at least one.
+    Noted(Vec<EntryId>),
+    /// This was taken back.
+    TakenBack(EntryId),
+}
 
 /// A book and the flock it makes.
 #[derive(Clone, Debug, Default)]
@@ -63,11 +76,12 @@ pub struct Farm {
     made_up: RwSignal<Option<Ground>>,
     clock: RwSignal<Moment>,
     duties: Memo<Vec<Duty>>,
+    outlooks: Memo<Outlooks>,
     saving: RwSignal<Saving>,
     offline: RwSignal<Offline>,
     update: RwSignal<bool>,
     broken: RwSignal<Vec<Broken>>,
-    last: RwSignal<Option<EntryId>>,
+    last: RwSignal<Last>,
     refused: RwSignal<Option<Refusal>>,
     look: RwSignal<Look>,
     sent: RwSignal<Option<Moment>>,
@@ -90,11 +104,14 @@ impl Farm {
             made_up,
             clock,
             duties: Memo::new(move |_| with_ground(real, made_up, |ground| due(ground, clock.get()))),
+            outlooks: Memo::new(move |_| {
+                with_ground(real, made_up, |ground| outlooks(&ground.flock, clock.get()))
+            }),
             saving: RwSignal::new(Saving::Opening),
             offline: RwSignal::new(Offline::Preparing),
             update: RwSignal::new(false),
             broken: RwSignal::new(held.broken),
-            last: RwSignal::new(None),
+            last: RwSignal::new(Last::Nothing),
             refused: RwSignal::new(None),
             look: RwSignal::new(look::load()),
             sent: RwSignal::new(storage::sent()),
@@ -160,6 +177,11 @@ impl Farm {
         self.with(|ground| self.duties.with(|duties| read(ground, duties)))
     }
 
+    /// Reads the ground and when each ewe may lamb, as it looks at [`Farm::now`]: worked out once for all screens.
+    pub fn with_outlooks<T>(self, read: impl FnOnce(&Ground, &Outlooks) -> T) -> T {
+        self.with(|ground| self.outlooks.with(|outlooks| read(ground, outlooks)))
+    }
+
     /// Says how far the app is from working with no signal.
     #[must_use]
     pub fn offline(self) -> Offline {
@@ -177,15 +199,30 @@ impl Farm {
         worker::take_update();
     }
 
-    /// Returns the entry noted last in this visit, until it is undone or let go.
+    /// Returns what was done last in this visit, until it is undone or let go.
     #[must_use]
-    pub fn last(self) -> Option<EntryId> {
+    pub fn last(self) -> Last {
         self.last.get()
     }
 
-    /// Lets the last entry go: it stays noted, only the offer to undo it ends.
+    /// Lets it go: it stays done, only the offer to undo it ends.
     pub fn let_last_go(self) {
-        self.last.set(None);
+        self.last.set(Last::Nothing);
+    }
+
+    /// Undoes what was done last, all of it.
+    pub fn undo(self) {
+        let (events, at): (Vec<Event>, _) = match self.last.get_untracked() {
+            Last::Nothing => return,
+            Last::Noted(entries) => {
+                (entries.into_iter().map(|entry| Event::Struck { entry }).collect(), now::now())
+            }
+            Last::TakenBack(entry) => (vec![Event::Restored { entry }], now::now()),
+        };
+        // Nothing can be wrong with undoing what was just done; were it so, the offer simply stays.
+        if self.note_all(events, at).is_ok() {
+            self.let_last_go();
+        }
     }
 
     /// Notes a fact that happens now.
@@ -203,10 +240,14 @@ impl Farm {
     pub fn note_at(self, event: Event, at: Moment) -> Result<EntryId, Refusal> {
         let now = now::now();
         self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
-        let correction = event.corrects().is_some();
+        let id = id::new_entry(now);
+        let last = match &event {
+            Event::Struck { entry } => Last::TakenBack(*entry),
+            event if event.corrects().is_some() => Last::Nothing,
+            _ => Last::Noted(vec![id]),
+        };
         let noted = self.peek(|ground| ground.book.next_noted(now));
-        let entry = Entry { id: id::new_entry(now), device: self.device, noted, at, event };
-        let id = entry.id;
+        let entry = Entry { id, device: self.device, noted, at, event };
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {
@@ -218,7 +259,7 @@ impl Farm {
             self.keep(vec![entry]);
         }
         self.clock.set(now);
-        self.last.set((!correction).then_some(id));
+        self.last.set(last);
         Ok(id)
     }
 
@@ -247,14 +288,6 @@ impl Farm {
         self.refused.set(None);
     }
 
-    /// Strikes an entry, so that it does not count; it can be restored.
-    ///
-    /// # Errors
-    /// There is no such entry.
-    pub fn strike(self, entry: EntryId) -> Result<EntryId, Refusal> {
-        self.note(Event::Struck { entry })
-    }
-
     /// Says whether the made-up flock is being looked round in.
     #[must_use]
     pub fn looks_round(self) -> bool {
@@ -269,14 +302,14 @@ impl Farm {
 
     /// Puts the made-up flock in front of the real one.
     pub fn look_round(self) {
-        self.last.set(None);
+        self.let_last_go();
         let practice = self.peek(|ground| ground.flock.practice.system);
         self.made_up.set(Some(Ground::from_book(made_up::book(now::now(), practice))));
     }
 
     /// Returns to the real flock; the made-up one is forgotten.
     pub fn stop_looking_round(self) {
-        self.last.set(None);
+        self.let_last_go();
         self.made_up.set(None);
     }
 }

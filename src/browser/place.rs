@@ -57,6 +57,9 @@ pub fn to_heading() {
     let go = || {
         let heading = leptos::prelude::document().get_element_by_id("title");
         if let Some(heading) = heading.and_then(|heading| heading.dyn_into::<web_sys::HtmlElement>().ok()) {
+            heading.set_tab_index(-1);
+            // It may be the one of the screen before, and must be announced anew.
+            let _ = heading.blur();
             let _ = heading.focus();
             to_top();
         }

@@ -6,7 +6,7 @@ use yeanling_core::spreadsheet::NewEwe;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 
-use super::Farm;
+use super::{Farm, Last};
 use crate::browser::{id, now};
 
 /// Entries of one press, each noted a millisecond after the one before.
@@ -63,7 +63,7 @@ impl Farm {
         Ok(())
     }
 
-    /// Notes facts that do not hang on each other, as from `at`, in one piece; one alone can be undone like any other.
+    /// Notes facts that do not hang on each other, as from `at`, in one piece, which can be undone in one piece.
     ///
     /// # Errors
     /// One of them may not be noted: the reason. Nothing has changed then.
@@ -72,9 +72,7 @@ impl Farm {
         for event in events {
             together.add(event)?;
         }
-        let only = if let [one] = together.entries.as_slice() { Some(one.id) } else { None };
         self.take_all(together.entries);
-        self.last.set(only);
         Ok(())
     }
 
@@ -105,12 +103,12 @@ impl Farm {
             }
         }
         self.take_all(together.entries);
-        self.last.set(None);
         Ok(())
     }
 
     /// Takes entries that were checked, in one piece.
     fn take_all(self, entries: Vec<Entry>) {
+        self.last.set(Last::Noted(entries.iter().map(|entry| entry.id).collect()));
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {

@@ -56,7 +56,7 @@ pub use empty::Empty;
 pub use facts::{Fact, Facts};
 pub use field::{Field, FieldKind};
 pub use figure::{Figure, FigureSize};
-pub use frame::{Buttons, Frame, Page};
+pub use frame::{Buttons, Frame, Page, Shown};
 pub use keypad::{Keypad, Readout};
 pub use ledger::{Ledger, LedgerRow};
 pub use live::live;

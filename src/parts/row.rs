@@ -33,7 +33,7 @@ pub fn Row(
     state: Signal<RowState>,
     /// Where the words of the row lead.
     #[prop(optional, into)]
-    href: Option<String>,
+    href: Option<Signal<String>>,
     /// The button at the side.
     #[prop(optional, into)]
     action: Option<ViewFnOnce>,

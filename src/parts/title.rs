@@ -5,7 +5,8 @@ use crate::signals::prelude::*;
 
 /// Shows the screen's `h1` and, as children, the line under it.
 ///
-/// The heading takes focus from code (`#title`), so that a change of screen can be announced.
+/// Whoever moves the focus to the heading (`#title`), so that a change of screen is announced, lets it take the focus:
+/// an attribute here would be taken off and put back with each screen, and cost a layout of the one that goes.
 #[component]
 pub fn Title(
     /// The large line.
@@ -17,7 +18,7 @@ pub fn Title(
 ) -> impl IntoView {
     view! {
         <div class="title">
-            <h1 id="title" tabindex="-1">{live(move || text.get().into_any())}</h1>
+            <h1 id="title">{live(move || text.get().into_any())}</h1>
             {children.map(|children| view! { <p class="title-sub">{children()}</p> }.into_any())}
         </div>
     }

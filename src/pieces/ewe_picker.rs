@@ -1,13 +1,22 @@
-//! Picking a ewe: every living ewe as a large button, narrowed by what is typed; a new one is added on the spot.
+//! Picking a ewe: the living ewes as large buttons, narrowed by what is typed; a new one is added on the spot.
+//!
+//! Those that have lambed this season stand apart from those that have not, so that the one looked for is soon found.
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId};
+use yeanling_core::units::TimeDelta;
 
 use crate::farm::use_farm;
 use crate::parts::{Button, Buttons, Field, FieldKind, Section, Weight};
 use crate::words::{animals, lambing as words};
+
+/// A lambing so long ago was of this season.
+const SEASON: TimeDelta = TimeDelta::days(90);
+
+/// So many ewes of a kind are shown; more are found by a digit of their tag.
+const MOST: usize = 60;
 
 /// What was picked.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -18,11 +27,34 @@ pub(crate) enum Picked {
     Unknown,
 }
 
+/// A ewe's tag or name, and who she is.
+type Named = (String, EweId);
+
+/// Those that have not lambed this season, and those that have.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Ewes {
+    to_lamb: Vec<Named>,
+    lambed: Vec<Named>,
+}
+
+impl Ewes {
+    fn all(&self) -> impl Iterator<Item = &Named> {
+        self.to_lamb.iter().chain(&self.lambed)
+    }
+}
+
 /// Lets a ewe be picked or added.
 #[component]
 pub(crate) fn EwePicker(
     /// Whether "dam unknown" is offered.
+    #[prop(optional)]
     unknown: bool,
+    /// Whether those that have lambed come first, as when lambs need a dam.
+    #[prop(optional)]
+    lambed_first: bool,
+    /// Who is not offered.
+    #[prop(default = None)]
+    without: Option<EweId>,
     /// Called with what was picked.
     #[prop(into)]
     on_pick: Callback<(Picked,)>,
@@ -31,24 +63,29 @@ pub(crate) fn EwePicker(
     let typed = RwSignal::new(String::new());
     let ewes = Memo::new(move |_| {
         let part = typed.with(|typed| typed.trim().to_lowercase());
+        let now = farm.now();
         farm.with(|ground| {
-            let mut ewes: Vec<(String, EweId)> = ground
+            let mut ewes: Vec<Named> = ground
                 .flock
                 .ewes
                 .values()
-                .filter(|ewe| ewe.lives())
+                .filter(|ewe| ewe.lives() && Some(ewe.id) != without)
                 .map(|ewe| (ewe.tag.clone().unwrap_or_else(|| animals::ewe(ewe)), ewe.id))
                 .filter(|(tag, _)| tag.to_lowercase().contains(&part))
                 .collect();
             // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
             ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
-            ewes
+            let has_lambed = |(_, ewe): &Named| {
+                ground.flock.litters_of(*ewe).first().is_some_and(|litter| now.since(litter.began) < SEASON)
+            };
+            let (lambed, to_lamb) = ewes.into_iter().partition(has_lambed);
+            Ewes { to_lamb, lambed }
         })
     });
     let tag = Memo::new(move |_| typed.with(|typed| typed.trim().to_owned()));
     let is_new = Memo::new(move |_| {
         tag.with(|tag| {
-            !tag.is_empty() && !ewes.with(|ewes| ewes.iter().any(|(here, _)| here.eq_ignore_ascii_case(tag)))
+            !tag.is_empty() && !ewes.with(|ewes| ewes.all().any(|(here, _)| here.eq_ignore_ascii_case(tag)))
         })
     });
     let add = move || {
@@ -60,18 +97,20 @@ pub(crate) fn EwePicker(
     let enter = move || {
         if is_new.get_untracked() {
             add();
-        } else if let [(_, ewe)] = ewes.get_untracked().as_slice() {
-            on_pick.run((Picked::Ewe(*ewe),));
+        } else if let [(_, ewe)] = ewes.with_untracked(|ewes| ewes.all().cloned().collect::<Vec<_>>())[..] {
+            on_pick.run((Picked::Ewe(ewe),));
         }
     };
-    let some = Memo::new(move |_| !ewes.with(Vec::is_empty));
     let hint = Signal::derive(move || {
-        if ewes.with(Vec::is_empty) && !tag.with(String::is_empty) {
-            words::NONE_FOUND.to_owned()
-        } else {
-            String::new()
-        }
+        let none = ewes.with(|ewes| ewes.all().next().is_none());
+        if none && !tag.with(String::is_empty) { words::NONE_FOUND.to_owned() } else { String::new() }
     });
+    let of = move |part: fn(&Ewes) -> &Vec<Named>| Memo::new(move |_| ewes.with(|ewes| part(ewes).clone()));
+    let (to_lamb, lambed) = (of(|ewes| &ewes.to_lamb), of(|ewes| &ewes.lambed));
+    let mut kinds = [(words::EWES, to_lamb), (words::HAVE_LAMBED, lambed)];
+    if lambed_first {
+        kinds.reverse();
+    }
     view! {
         <Field label=words::FIND value=typed kind=FieldKind::Text hint=hint on_enter=enter />
         {live(move || is_new.get().then(|| {
@@ -80,19 +119,31 @@ pub(crate) fn EwePicker(
         {unknown.then(|| {
             view! { <Button label=words::UNKNOWN on_press=move || on_pick.run((Picked::Unknown,)) /> }
         })}
-        {live(move || some.get().then(|| view! {
-                <Section title=words::EWES>
-                    <Buttons>
-                        {each(
-                            move || ewes.get(),
-                            |(tag, ewe)| format!("{ewe} {tag}"),
-                            move |(tag, ewe)| {
-                                view! { <Button label=tag on_press=move || on_pick.run((Picked::Ewe(ewe),)) /> }
-                                    .into_any()
-                            },
-                        )}
-                    </Buttons>
-                </Section>
-            }).into_any())}
+        {kinds.map(|(title, ewes)| buttons(title, ewes, on_pick)).into_iter().collect_view()}
     }
+}
+
+/// Shows ewes of a kind under their heading; nothing when there are none.
+fn buttons(title: &'static str, ewes: Memo<Vec<Named>>, on_pick: Callback<(Picked,)>) -> AnyView {
+    let some = Memo::new(move |_| ewes.with(|ewes| !ewes.is_empty()));
+    let more = Memo::new(move |_| ewes.with(|ewes| ewes.len().saturating_sub(MOST)));
+    let first = move || ewes.with(|ewes| ewes.iter().take(MOST).cloned().collect());
+    let key = |(tag, ewe): &Named| format!("{ewe} {tag}");
+    let button = move |(tag, ewe): Named| {
+        view! { <Button label=tag on_press=move || on_pick.run((Picked::Ewe(ewe),)) /> }.into_any()
+    };
+    live(move || {
+        some.get()
+            .then(|| {
+                view! {
+                    <Section title=title>
+                        <Buttons>{each(first, key, button)}</Buttons>
+                        {live(move || (more.get() > 0).then(|| view! {
+                            <p class="small-print">{words::and_more(more.get())}</p>
+                        }).into_any())}
+                    </Section>
+                }
+            })
+            .into_any()
+    })
 }

@@ -2,6 +2,8 @@
 
 use crate::signals::prelude::*;
 use yeanling_core::book::LambId;
+use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::units::Moment;
 
 use crate::farm::use_farm;
 use crate::parts::{Row, RowState};
@@ -18,14 +20,16 @@ pub(crate) fn LambRow(
     let farm = use_farm();
     let row = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| {
-            let lamb = ground.flock.lamb(id)?;
-            let kind = animals::lamb_kind(lamb, ground.flock.practice.system);
-            let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
-            Some((animals::lamb(&ground.flock, lamb), kind))
-        })
+        farm.with(|ground| Some(lamb_words(&ground.flock, ground.flock.lamb(id)?, now)))
     });
     let name = Signal::derive(move || row.get().map_or_else(|| frame::GONE.to_owned(), |(name, _)| name));
     let kind = Signal::derive(move || row.get().map(|(_, kind)| kind).unwrap_or_default());
     view! { <Row name=name kind=kind state=Signal::stored(RowState::Coming) href=Screen::Lamb(id).hash() /> }
+}
+
+/// Returns a lamb's name, and what and of when it is: "ram lamb · born 02:14".
+pub(crate) fn lamb_words(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, String) {
+    let kind = animals::lamb_kind(lamb, flock.practice.system);
+    let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
+    (animals::lamb(flock, lamb), kind)
 }

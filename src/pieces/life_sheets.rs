@@ -29,6 +29,7 @@ pub(crate) fn FosterSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let error = RwSignal::new(String::new());
+    let reared_by = farm.peek(|ground| ground.flock.lamb(lamb).and_then(|lamb| ground.flock.rearer(lamb)));
     let pick = move |picked: Picked| {
         if let Picked::Ewe(dam) = picked {
             match farm.note(Event::Life(Life::Fostered { lamb, dam })) {
@@ -43,7 +44,7 @@ pub(crate) fn FosterSheet(
         <Sheet title=words::FOSTER_ASK on_close=on_close>
             <p>{words::FOSTER_SUB}</p>
             <Wrong error=error />
-            <EwePicker unknown=false on_pick=pick />
+            <EwePicker lambed_first=true without=reared_by on_pick=pick />
         </Sheet>
     }
 }

@@ -27,7 +27,7 @@ pub(crate) use duty_ribbon::DutyRibbon;
 pub(crate) use ewe_picker::{EwePicker, Picked};
 pub(crate) use ewe_sheets::{ConditionSheet, EweWeightSheet, MarkSheet, ScanSheet};
 pub(crate) use feed_sheet::{FeedSheet, tube};
-pub(crate) use lamb_row::LambRow;
+pub(crate) use lamb_row::{LambRow, lamb_words};
 pub(crate) use later_sheet::LaterSheet;
 pub(crate) use life_sheets::{CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TreatSheet};
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
@@ -38,7 +38,7 @@ pub(crate) use standing::Standing;
 pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use to_calendar::ToCalendar;
-pub(crate) use top::Top;
+pub(crate) use top::{CameFrom, Top};
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
 pub(crate) use withheld::{Withheld, told_withheld};
 

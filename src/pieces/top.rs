@@ -6,7 +6,61 @@ use crate::signals::prelude::*;
 use crate::farm::{Saving, use_farm};
 use crate::parts::{Back, SaveMark, SaveState, SmallLink, TopBar};
 use crate::route::Screen;
-use crate::words::{frame, night};
+use crate::words::{ahead, bottle_round, frame, medicines, night, pens, race, weighing, year};
+
+/// The list from which an animal was opened, so that the way back leads there.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct CameFrom(RwSignal<(Screen, &'static str)>);
+
+impl CameFrom {
+    /// Lets screens find it; nobody came from anywhere yet.
+    pub(crate) fn provide() -> Self {
+        let from = Self(RwSignal::new((Screen::Watch, frame::WATCH)));
+        provide_context(from);
+        from
+    }
+
+    /// Takes note that this screen is left; only lists count, not animals.
+    pub(crate) fn leave(self, screen: Screen) {
+        let name = match screen {
+            Screen::Watch => frame::WATCH,
+            Screen::Flock => frame::FLOCK,
+            Screen::Figures => frame::FIGURES,
+            Screen::Pens => pens::TITLE,
+            Screen::BottleRound => bottle_round::TITLE,
+            Screen::Season => ahead::TITLE,
+            Screen::Group(_) => race::GROUP,
+            Screen::Medicines => medicines::TITLE,
+            Screen::Weighing => weighing::TITLE,
+            Screen::Year => year::TITLE,
+            Screen::Lambing
+            | Screen::LambingEwe(_)
+            | Screen::LambingUnknown
+            | Screen::LambingLamb(_)
+            | Screen::Lamb(_)
+            | Screen::Ewe(_)
+            | Screen::Pen(_)
+            | Screen::ColdLamb(_)
+            | Screen::HandOver
+            | Screen::Help
+            | Screen::Practice
+            | Screen::More
+            | Screen::Race(_)
+            | Screen::Stores
+            | Screen::Feed
+            | Screen::Night
+            | Screen::Lost => return,
+        };
+        self.0.set((screen, name));
+    }
+
+    /// Returns where the way back from an animal leads, and its name.
+    pub(crate) fn back() -> (Screen, String) {
+        let from = use_context::<Self>().map(|from| from.0.get_untracked());
+        let (screen, name) = from.unwrap_or((Screen::Watch, frame::WATCH));
+        (screen, name.to_owned())
+    }
+}
 
 /// Shows the way back and the state of keeping.
 #[component]

@@ -12,7 +12,7 @@ use crate::parts::{
     Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
 use crate::pieces::{
-    AnimalTimeline, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
+    AnimalTimeline, CameFrom, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
     LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing, TagSheet, Top, TreatSheet,
     WhichPenSheet, Withheld,
 };
@@ -95,7 +95,7 @@ pub(crate) fn EweScreen(
     };
     view! {
         <Page thumb=thumb>
-            <Top back=(Screen::Flock, frame::FLOCK.to_owned()) />
+            <Top back=CameFrom::back() />
             {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
@@ -261,7 +261,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
             };
             view! {
                 <Sheet title=words::SAME_ASK on_close=close>
-                    <EwePicker unknown=false on_pick=pick />
+                    <EwePicker on_pick=pick />
                 </Sheet>
             }
             .into_any()

@@ -13,14 +13,21 @@ use yeanling_core::watch::{Product, withheld};
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
-    Button, Choice, Choices, Empty, Field, FieldKind, Page, Row, RowState, Rows, Said, Section, Title, Weight,
+    Button, Choice, Choices, Empty, Field, FieldKind, Page, Row, RowState, Rows, Said, Section, Shown, Title,
+    Weight,
 };
-use crate::pieces::{LambRow, Standing, Top};
+use crate::pieces::{Standing, Top, lamb_words};
 use crate::route::Screen;
 use crate::words::{animals, flock as words, lambing, pens};
 
-/// How many rows of one kind are drawn at first, and how many more with each press: more would be slow on an old phone.
-const ROWS: usize = 30;
+/// A kind of so many animals is drawn whole.
+const WHOLE: usize = 40;
+
+/// Of a kind of more, so many rows are drawn at first, as fill the screen: in a large flock one looks by tag.
+const ROWS: usize = 12;
+
+/// How many more rows are drawn with each press: still more would be slow on an old phone.
+const MORE_ROWS: usize = 120;
 
 /// How many while something is typed, as fit above the phone's keys: who is looked for is among them, or another letter
 /// is.
@@ -65,19 +72,22 @@ fn name(which: Which) -> &'static str {
     WHICH.iter().find(|(other, _)| *other == which).map_or("", |(_, name)| name)
 }
 
-/// What the search found.
+/// The animals that are shown.
 #[derive(Clone, Debug, Default, PartialEq)]
 struct Found {
     ewes: Vec<EweId>,
     lambs: Vec<LambId>,
     dead: Vec<LambId>,
+    /// Whether just this name is worn already.
+    taken: bool,
 }
 
-#[derive(Clone, Debug, PartialEq)]
-struct EweRow {
-    id: EweId,
+/// An animal as a row.
+#[derive(Clone, Debug, Default, PartialEq)]
+struct Line {
     name: String,
     kind: String,
+    href: String,
 }
 
 /// An animal with all that it is found by: its name, what it wore, its pen, in small letters.
@@ -102,14 +112,19 @@ pub(crate) fn Flock() -> impl IntoView {
     let farm = use_farm();
     let typed = RwSignal::new(String::new());
     let which = RwSignal::new(Which::Here);
-    let most = RwSignal::new(ROWS);
     let everyone = Memo::new(move |_| farm.with(|ground| Everyone::of(&ground.flock)));
-    let found = Memo::new(move |_| everyone.with(|everyone| find(farm, everyone, &typed.get(), which.get())));
+    let here = Memo::new(move |_| everyone.with(|everyone| browse(farm, everyone, which.get())));
+    // With nothing typed the last rows stay, out of sight, to take other words when the next search begins.
+    let found = Memo::new(move |before: Option<&Found>| {
+        typed.with(|typed| match typed.trim() {
+            "" => before.cloned().unwrap_or_default(),
+            part => everyone.with(|everyone| find(farm, everyone, part)),
+        })
+    });
+    // How many rows were asked for, beyond those that are drawn at first.
+    let (more_here, more_found) = (RwSignal::new(0), RwSignal::new(0));
     let empty =
         Memo::new(move |_| farm.with(|ground| ground.flock.ewes.is_empty() && ground.flock.lambs.is_empty()));
-    let none = Memo::new(move |_| {
-        found.with(|found| found.ewes.is_empty() && found.lambs.is_empty() && found.dead.is_empty())
-    });
     let counts = Signal::derive(move || {
         farm.with(|ground| {
             let ewes = ground.flock.ewes.values().filter(|ewe| ewe.lives()).count();
@@ -117,34 +132,19 @@ pub(crate) fn Flock() -> impl IntoView {
             words::counts(ewes, lambs)
         })
     });
-    let tag = Memo::new(move |_| typed.with(|typed| typed.trim().to_owned()));
-    let taken = Memo::new(move |_| {
-        tag.with(|tag| {
-            farm.with(|ground| {
-                let same = |here: &String| here.eq_ignore_ascii_case(tag);
-                let small = tag.to_lowercase();
-                let lamb = |one: &Named<LambId>| one.words.lines().any(|word| word == small);
-                ground.flock.ewes.values().any(|ewe| ewe.tag.as_ref().is_some_and(same))
-                    || everyone.with(|everyone| everyone.lambs.iter().any(lamb))
-            })
-        })
-    });
+    let seeks = Memo::new(move |_| typed.with(|typed| !typed.trim().is_empty()));
+    let offers = Memo::new(move |_| seeks.get() && found.with(|found| !found.taken));
+    let label = Signal::derive(move || typed.with(|typed| lambing::add(typed.trim())));
     let add = move || {
-        if farm.tap(Event::EweCame { tag: Some(tag.get_untracked()) }).is_some() {
+        let tag = typed.with_untracked(|typed| typed.trim().to_owned());
+        if farm.tap(Event::EweCame { tag: Some(tag) }).is_some() {
             typed.set(String::new());
-            most.set(ROWS);
+            more_here.set(0);
         }
     };
-    let ewes = Memo::new(move |_| ewe_rows(farm, &found.with(|found| first(&found.ewes, most.get()))));
-    let lambs = Memo::new(move |_| found.with(|found| first(&found.lambs, most.get())));
-    let dead = Memo::new(move |_| found.with(|found| first(&found.dead, most.get())));
-    let longest =
-        Memo::new(move |_| found.with(|found| found.ewes.len().max(found.lambs.len()).max(found.dead.len())));
-    let at_first =
-        move || typed.with_untracked(|typed| if typed.trim().is_empty() { ROWS } else { TYPED_ROWS });
     let choose = move |new: Which| {
         which.set(new);
-        most.set(ROWS);
+        more_here.set(0);
     };
     let options = WHICH.map(|(which, label)| Choice::new(which, label)).to_vec();
     view! {
@@ -154,79 +154,101 @@ pub(crate) fn Flock() -> impl IntoView {
                 <Said text=counts />
             </Title>
             <Standing />
-            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| most.set(at_first()) />
-            {live(move || (!tag.with(String::is_empty) && !taken.get())
-                    .then(|| view! { <Button label=lambing::add(&tag.get()) on_press=add weight=Weight::Filled /> }).into_any())}
-            {live(move || (!empty.get()).then(|| view! {
-                <details class="fold" hidden=move || !tag.with(String::is_empty)>
-                    <summary>{live(move || words::shown(name(which.get())).into_any())}</summary>
-                    <Choices
-                        label=words::WHICH
-                        options=options.clone()
-                        chosen=Signal::derive(move || Some(which.get()))
-                        on_choose=choose
-                        snug=true
-                    />
-                </details>
-            }).into_any())}
-            {live(move || {
-                let said = if empty.get() {
-                    words::EMPTY
-                } else if !none.get() {
-                    return ().into_any();
-                } else if tag.with(String::is_empty) {
-                    words::NONE_SUCH
+            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| more_found.set(0) />
+            {live(move || offers.get()
+                    .then(|| view! { <Button label=label on_press=add weight=Weight::Filled /> }).into_any())}
+            <Shown when=seeks>
+                <Animals found=found whole=TYPED_ROWS first=TYPED_ROWS more=more_found none=words::NONE />
+            </Shown>
+            // It stays while something is typed, out of sight: to draw it anew would be what a key costs most.
+            <Shown when=Signal::derive(move || !seeks.get())>
+                {live(move || if empty.get() {
+                    view! { <Empty text=words::EMPTY /> }.into_any()
                 } else {
-                    words::NONE
-                };
-                view! { <Empty text=said /> }.into_any()
-            })}
-            <Ewes ewes=ewes />
-            <Lambs title=words::LAMBS ids=lambs />
-            <Lambs title=words::DEAD ids=dead />
-            {live(move || {
-                let more = longest.get().saturating_sub(most.get());
-                (more > 0).then(|| view! {
-                    <Button label=words::more(more) on_press=move || most.update(|most| *most += 4 * ROWS) />
-                }).into_any()
-            })}
+                    view! {
+                        <details class="fold">
+                            <summary>{live(move || words::shown(name(which.get())).into_any())}</summary>
+                            <Choices
+                                label=words::WHICH
+                                options=options.clone()
+                                chosen=Signal::derive(move || Some(which.get()))
+                                on_choose=choose
+                                snug=true
+                            />
+                        </details>
+                        <Animals found=here whole=WHOLE first=ROWS more=more_here none=words::NONE_SUCH />
+                    }.into_any()
+                })}
+            </Shown>
         </Page>
     }
 }
 
-fn first<T: Clone>(all: &[T], most: usize) -> Vec<T> {
-    all.iter().take(most).cloned().collect()
+/// The first of the animals found, by kind, and the way to more of them.
+#[component]
+fn Animals(
+    found: Memo<Found>,
+    /// A kind of so many is drawn whole.
+    whole: usize,
+    /// Of a kind of more, so many are drawn at first.
+    first: usize,
+    /// How many more were asked for.
+    more: RwSignal<usize>,
+    /// What is said when there are none.
+    none: &'static str,
+) -> impl IntoView {
+    let farm = use_farm();
+    let most = move |all: usize| if all <= whole { all } else { all.min(first + more.get()) };
+    let ewes = Memo::new(move |_| found.with(|found| ewe_lines(farm, &found.ewes[..most(found.ewes.len())])));
+    let of_lambs = move |part: fn(&Found) -> &Vec<LambId>| {
+        Memo::new(move |_| {
+            found.with(|found| {
+                let lambs = part(found);
+                lamb_lines(farm, &lambs[..most(lambs.len())])
+            })
+        })
+    };
+    let (lambs, dead) = (of_lambs(|found| &found.lambs), of_lambs(|found| &found.dead));
+    let left = Memo::new(move |_| {
+        let lengths = found.with(|found| [found.ewes.len(), found.lambs.len(), found.dead.len()]);
+        lengths.into_iter().map(|all| all - most(all)).max().unwrap_or(0)
+    });
+    let empty = Memo::new(move |_| found.with(Found::is_empty));
+    let some = Memo::new(move |_| left.get() > 0);
+    let show = move || more.update(|more| *more += MORE_ROWS);
+    view! {
+        {live(move || empty.get().then(|| view! { <Empty text=none /> }).into_any())}
+        <Lines title=words::EWES lines=ewes />
+        <Lines title=words::LAMBS lines=lambs />
+        <Lines title=words::DEAD lines=dead />
+        {live(move || some.get().then(|| view! {
+            <Button label=Signal::derive(move || words::more(left.get())) on_press=show />
+        }).into_any())}
+    }
 }
 
-/// Ewes under their heading; nothing when there are none.
+/// Animals under a heading; nothing when there are none. A row is a place in the list: with another key typed it takes
+/// other words, which is quicker than another row.
 #[component]
-fn Ewes(ewes: Memo<Vec<EweRow>>) -> impl IntoView {
-    let some = Memo::new(move |_| ewes.with(|ewes| !ewes.is_empty()));
-    let key = |ewe: &EweRow| format!("{} {} {}", ewe.id, ewe.name, ewe.kind);
-    let row = |ewe: EweRow| {
+fn Lines(title: &'static str, lines: Memo<Vec<Line>>) -> impl IntoView {
+    let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
+    let row = move |place: usize| {
+        let line = Memo::new(move |_| lines.with(|lines| lines.get(place).cloned().unwrap_or_default()));
+        let part =
+            move |part: fn(&Line) -> &String| Signal::derive(move || line.with(|line| part(line).clone()));
         view! {
             <Row
-                name=ewe.name
-                kind=ewe.kind
+                name=part(|line| &line.name)
+                kind=part(|line| &line.kind)
                 state=Signal::stored(RowState::Coming)
-                href=Screen::Ewe(ewe.id).hash()
+                href=part(|line| &line.href)
             />
         }
         .into_any()
     };
+    let places = move || (0..lines.with(Vec::len)).collect();
     live(move || {
-        let rows = move || view! { <Rows>{each(move || ewes.get(), key, row)}</Rows> };
-        some.get().then(|| view! { <Section title=words::EWES>{rows()}</Section> }).into_any()
-    })
-}
-
-/// Lambs under a heading; nothing when there are none.
-#[component]
-fn Lambs(title: &'static str, ids: Memo<Vec<LambId>>) -> impl IntoView {
-    let some = Memo::new(move |_| ids.with(|ids| !ids.is_empty()));
-    let row = |id: LambId| view! { <LambRow id=id /> }.into_any();
-    live(move || {
-        let rows = move || view! { <Rows>{each(move || ids.get(), LambId::to_string, row)}</Rows> };
+        let rows = move || view! { <Rows>{each(places, usize::to_string, row)}</Rows> };
         some.get().then(|| view! { <Section title=title>{rows()}</Section> }).into_any()
     })
 }
@@ -256,38 +278,70 @@ impl Everyone {
     }
 }
 
-/// Returns the animals that fit: by what was typed among all that ever were, else by where and how they are.
-fn find(farm: Farm, everyone: &Everyone, typed: &str, which: Which) -> Found {
-    let part = typed.trim().to_lowercase();
+/// Returns the animals by where and how they are.
+fn browse(farm: Farm, everyone: &Everyone, which: Which) -> Found {
     farm.with(|ground| {
         let flock = &ground.flock;
-        let (ewes, lambs): (Vec<EweId>, Vec<&Lamb>) = if part.is_empty() {
-            let (now, latest) = (farm.now(), this_season(flock));
-            let ewe = |one: &&Named<EweId>| {
-                flock.ewes.get(&one.id).is_some_and(|ewe| ewe_is(flock, ewe, which, now))
-            };
-            let lambs = everyone.lambs.iter().filter_map(|one| flock.lambs.get(&one.id));
-            let ewes = everyone.ewes.iter().filter(ewe).map(|one| one.id).collect();
-            (ewes, lambs.filter(|lamb| lamb_is(flock, lamb, which, &latest, now)).collect())
-        } else {
-            let ewes = everyone.ewes.iter().filter(|one| one.words.contains(&part)).map(|one| one.id);
-            let lambs = everyone.lambs.iter().filter(|one| one.words.contains(&part));
-            let lambs = lambs.filter_map(|one| flock.lambs.get(&one.id)).filter(|lamb| lamb.kept.is_none());
-            (ewes.collect(), lambs.collect())
-        };
-        let (living, dead): (Vec<_>, Vec<_>) = lambs.into_iter().partition(|lamb| lamb.lives());
-        let ids = |lambs: Vec<&Lamb>| lambs.iter().map(|lamb| lamb.id).collect::<Vec<_>>();
-        Found { ewes, lambs: ids(living), dead: ids(dead) }
+        let (now, latest) = (farm.now(), this_season(flock));
+        let ewe =
+            |one: &&Named<EweId>| flock.ewes.get(&one.id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
+        let lambs = everyone.lambs.iter().filter_map(|one| flock.lambs.get(&one.id));
+        let ewes = everyone.ewes.iter().filter(ewe).map(|one| one.id).collect();
+        Found::new(ewes, lambs.filter(|lamb| lamb_is(flock, lamb, which, &latest, now)))
     })
 }
 
-fn ewe_rows(farm: Farm, ewes: &[EweId]) -> Vec<EweRow> {
+/// Returns the animals with this in a name or a pen, among all that ever were.
+fn find(farm: Farm, everyone: &Everyone, part: &str) -> Found {
+    let part = part.to_lowercase();
     farm.with(|ground| {
-        let row = |ewe: &Ewe| {
+        let flock = &ground.flock;
+        let ewes: Vec<&Named<EweId>> = everyone.ewes.iter().filter(|one| one.words.contains(&part)).collect();
+        let lambs: Vec<&Named<LambId>> =
+            everyone.lambs.iter().filter(|one| one.words.contains(&part)).collect();
+        let tag = |one: &EweId| flock.ewes.get(one).and_then(|ewe| ewe.tag.as_ref());
+        let taken = ewes.iter().any(|one| tag(&one.id).is_some_and(|tag| tag.to_lowercase() == part))
+            || lambs.iter().any(|one| one.words.lines().any(|word| word == part));
+        let lambs =
+            lambs.iter().filter_map(|one| flock.lambs.get(&one.id)).filter(|lamb| lamb.kept.is_none());
+        Found { taken, ..Found::new(ewes.iter().map(|one| one.id).collect(), lambs) }
+    })
+}
+
+impl Found {
+    fn new<'a>(ewes: Vec<EweId>, lambs: impl Iterator<Item = &'a Lamb>) -> Self {
+        let (living, dead): (Vec<&Lamb>, Vec<&Lamb>) = lambs.partition(|lamb| lamb.lives());
+        let ids = |lambs: Vec<&Lamb>| lambs.iter().map(|lamb| lamb.id).collect::<Vec<_>>();
+        Self { ewes, lambs: ids(living), dead: ids(dead), taken: false }
+    }
+
+    const fn is_empty(&self) -> bool {
+        self.ewes.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
+    }
+}
+
+fn ewe_lines(farm: Farm, ewes: &[EweId]) -> Vec<Line> {
+    farm.with(|ground| {
+        let line = |ewe: &Ewe| {
             let lambs = ground.flock.litters_of(ewe.id).iter().map(|litter| litter.lambs.len()).sum();
-            EweRow { id: ewe.id, name: animals::ewe(ewe), kind: words::ewe_kind(lambs, ewe) }
+            Line {
+                name: animals::ewe(ewe),
+                kind: words::ewe_kind(lambs, ewe),
+                href: Screen::Ewe(ewe.id).hash(),
+            }
         };
-        ewes.iter().filter_map(|id| ground.flock.ewes.get(id)).map(row).collect()
+        ewes.iter().filter_map(|id| ground.flock.ewes.get(id)).map(line).collect()
+    })
+}
+
+fn lamb_lines(farm: Farm, lambs: &[LambId]) -> Vec<Line> {
+    let now = farm.now();
+    farm.with(|ground| {
+        let line = |lamb: &Lamb| {
+            let (name, kind) = lamb_words(&ground.flock, lamb, now);
+            Line { name, kind, href: Screen::Lamb(lamb.id).hash() }
+        };
+        lambs.iter().filter_map(|id| ground.flock.lambs.get(id)).map(line).collect()
     })
 }
 

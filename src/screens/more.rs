@@ -7,14 +7,15 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Page, Row, RowState, Rows, Section, Title};
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
-use crate::words::{ahead, feed, kit, medicines, more as words, night, weighing, year};
+use crate::words::{ahead, bottle_round, feed, kit, medicines, more as words, night, weighing, year};
 
 /// What has no tab: its name, what is there, and where.
 type Way = (&'static str, &'static str, Screen);
 
-const WAYS: [Way; 9] = [
+const WAYS: [Way; 10] = [
     (night::TITLE, night::SUB, Screen::Night),
     (ahead::TITLE, ahead::SUB, Screen::Season),
+    (bottle_round::TITLE, bottle_round::SUB, Screen::BottleRound),
     (kit::TITLE, kit::SUB, Screen::Stores),
     (feed::TITLE, feed::SUB, Screen::Feed),
     (weighing::TITLE, weighing::SUB, Screen::Weighing),

@@ -33,7 +33,7 @@ pub(crate) fn Season() -> impl IntoView {
     let farm = use_farm();
     let seen = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| ahead(&ground.flock, now))
+        farm.with_outlooks(|ground, outlooks| ahead(&ground.flock, outlooks, now))
     });
     let groups = Memo::new(move |_| {
         farm.with(|ground| {
@@ -71,10 +71,7 @@ pub(crate) fn Season() -> impl IntoView {
 fn group_row(id: GroupId) -> AnyView {
     let farm = use_farm();
     let text = Signal::derive(move || {
-        let now = farm.now();
-        farm.with(|ground| {
-            ground.flock.groups.get(&id).map(|group| words::group(group, now)).unwrap_or_default()
-        })
+        farm.with(|ground| ground.flock.groups.get(&id).map(words::group).unwrap_or_default())
     });
     let name = Signal::derive(move || {
         farm.with(|ground| ground.flock.groups.get(&id).map(|group| group.name.clone()).unwrap_or_default())

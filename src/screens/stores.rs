@@ -6,7 +6,7 @@ use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, Item, Measure};
-use yeanling_core::figures::ahead;
+use yeanling_core::figures::{Outlooks, ahead};
 use yeanling_core::flock::Flock;
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE, kit};
 use yeanling_core::units::{Amount, Moment};
@@ -38,10 +38,11 @@ struct OnShelf {
 pub(crate) fn Stores() -> impl IntoView {
     let farm = use_farm();
     let counted = RwSignal::new(None::<Item>);
-    let shelf = Memo::new(move |_| {
+    let coming = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| shelf(&ground.flock, now))
+        farm.with_outlooks(|ground, outlooks| to_come(&ground.flock, outlooks, now))
     });
+    let shelf = Memo::new(move |_| farm.with(|ground| shelf(&ground.flock, coming.get())));
     let told = move |known: bool| {
         Signal::derive(move || {
             shelf.with(|shelf| shelf.iter().filter(|one| one.known == known).cloned().collect::<Vec<_>>())
@@ -76,7 +77,7 @@ pub(crate) fn Stores() -> impl IntoView {
                 <summary>{words::OTHERS}</summary>
                 <Rows>{each(move || others.get(), key, row)}</Rows>
             </details>
-            <Freezer />
+            <Freezer coming=coming />
             {live(move || {
                 let sheet = |item| view! { <CountSheet item=item on_close=move || counted.set(None) /> };
                 counted.get().map(sheet).into_any()
@@ -129,8 +130,8 @@ const fn pieces(item: shopping::Item) -> u32 {
 }
 
 /// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
-fn to_come(flock: &Flock, now: Moment) -> (u32, f64) {
-    let seen = ahead(flock, now);
+fn to_come(flock: &Flock, outlooks: &Outlooks, now: Moment) -> (u32, f64) {
+    let seen = ahead(flock, outlooks, now);
     if seen.put_to_ram > 0 {
         return seen.to_come();
     }
@@ -191,9 +192,8 @@ fn in_uses(item: Item, needs: &[shopping::Need]) -> Option<String> {
 }
 
 /// The shelf, what is short first, then what was not counted, then what is enough.
-fn shelf(flock: &Flock, now: Moment) -> Vec<OnShelf> {
+fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
     let system = flock.practice.system;
-    let (ewes, lambs) = to_come(flock, now);
     let needs = kit(ewes, lambs).unwrap_or_default();
     let mut shelf: Vec<(u8, OnShelf)> = Item::ALL
         .into_iter()

@@ -6,10 +6,11 @@ use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::What;
 use yeanling_core::reckon::season::ewe::{Ground, NoOutlook, Outlook, Sign};
 use yeanling_core::reckon::season::forecast::Forecast;
+use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::reckon::season::pens::Rule;
-use yeanling_core::units::{Moment, System, Unread};
+use yeanling_core::units::{System, Unread};
 
-use super::common::{day_and_clock, feed_mass, number, short_date};
+use super::common::{feed_mass, number, short_date};
 use super::labor;
 
 /// The screen's name.
@@ -281,15 +282,20 @@ pub(crate) fn key(what: &What, place: usize) -> String {
     name.to_owned()
 }
 
-/// Returns how a group stands: "24 ewes · ram in since 1 Oct 09:00".
-pub(crate) fn group(group: &Group, now: Moment) -> String {
+/// Returns how a group stands: "24 ewes · ram in since 1 Oct, reckoned as if until 21 Nov".
+pub(crate) fn group(group: &Group) -> String {
     let ewes = match group.ewes().count() {
         1 => "1 ewe".to_owned(),
         ewes => format!("{ewes} ewes"),
     };
     let ram = match group.ram_times().last() {
         None => "no ram yet".to_owned(),
-        Some((came, None)) => format!("ram in since {}", day_and_clock(*came, now)),
+        Some((came, None)) => {
+            let day = came.local().date();
+            let until = Mating::new(day, None).map(|mating| mating.ram_out());
+            let reckoned = until.map(|until| format!(", reckoned as if until {}", short_date(until)));
+            format!("ram in since {}{}", short_date(day), reckoned.unwrap_or_default())
+        }
         Some((came, Some(out))) => {
             format!("ram in {} to {}", short_date(came.local().date()), short_date(out.local().date()))
         }
@@ -309,7 +315,10 @@ pub(crate) fn preview(
         lines.push(format!("*{known}* of your ewes"));
     }
     if !fresh.is_empty() {
-        lines.push(format!("*{}* new to the book: {}", fresh.len(), few(fresh)));
+        // A slip of the finger shows first, not behind the dots.
+        let (tags, odd): (Vec<String>, Vec<String>) =
+            fresh.iter().cloned().partition(|tag| tag.contains(|letter: char| letter.is_ascii_digit()));
+        lines.push(format!("*{}* new to the book: {}", fresh.len(), few(&[odd, tags].concat())));
     }
     if !repeated.is_empty() {
         lines.push(format!("More than once, counted once: {}", few(repeated)));

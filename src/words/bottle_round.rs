@@ -11,6 +11,8 @@ use super::watch;
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Bottle round";
+/// What is there.
+pub(crate) const SUB: &str = "Every bottle lamb at once: one mix, a volume each";
 /// Says what to do when no lamb is fed by hand.
 pub(crate) const EMPTY: &str = "No lamb is on the bottle. Note a feed on a lamb’s screen, and it stands here with its volume and its times.";
 /// Heads the lambs still to feed.

@@ -131,11 +131,6 @@ pub fn clock(moment: Moment) -> String {
     format!("{:02}:{:02}", local.hour(), local.minute())
 }
 
-/// Returns what the clock on the wall showed, with seconds: "03:12:45".
-pub fn clock_seconds(moment: Moment) -> String {
-    format!("{}:{:02}", clock(moment), moment.local().second())
-}
-
 /// Returns when something was or will be, as briefly as it is clear from now: "03:12", "yesterday 23:40",
 /// "tomorrow 06:00", "12 Mar 03:12", "12 Mar 2025 03:12".
 pub fn day_and_clock(moment: Moment, now: Moment) -> String {
@@ -307,7 +302,6 @@ mod tests {
         let now = moment("2026-03-14T03:12:45+01:00");
         let told = |text| day_and_clock(moment(text), now);
         check(clock(now), "03:12");
-        check(clock_seconds(now), "03:12:45");
         check(date(now), "14 Mar 2026");
         check(told("2026-03-14T23:59:00+01:00"), "23:59");
         check(told("2026-03-13T23:40:00+01:00"), "yesterday 23:40");

@@ -2,7 +2,7 @@
 
 use yeanling_core::units::Moment;
 
-use super::common::clock_seconds;
+use super::common::clock;
 
 /// The program.
 pub(crate) const NAME: &str = "Yeanling";
@@ -61,7 +61,7 @@ pub(crate) const NO_OFFLINE: &str = "needs a network here";
 
 /// Returns when the last entry was saved.
 pub(crate) fn saved_at(at: Moment) -> String {
-    format!("saved {}", clock_seconds(at))
+    format!("saved {}", clock(at))
 }
 
 /// Returns the standing warning while the book is kept less well than it should be.
@@ -100,3 +100,13 @@ pub(crate) fn unread(entries: usize) -> String {
 pub(crate) const BROKE: &str = "Something in Yeanling broke. What you noted is safe. ";
 /// Opens it again.
 pub(crate) const RELOAD: &str = "Open it again";
+
+/// Says that something was taken back.
+pub(crate) fn taken_back(said: &str) -> String {
+    format!("Taken back: {said}")
+}
+
+/// Says what was noted, and with how many others: "14: put into group Early · and 59 more".
+pub(crate) fn and_others(said: String, others: usize) -> String {
+    if others == 0 { said } else { format!("{said} · and {others} more") }
+}

@@ -156,6 +156,8 @@ pub(crate) const LOOKED: &str = "Looked, all well";
 pub(crate) const NOT_LAMBING: &str = "Not lambing";
 /// Stands behind the time that has passed.
 pub(crate) const SO_FAR: &str = "so far";
+/// Stands in the place of a span that has only begun.
+pub(crate) const JUST_BEGUN: &str = "just begun";
 
 /// Returns what a duty is counted from: "since her waters 02:10"; where nothing was seen then, it was a birth.
 pub(crate) fn since(saw: Option<Saw>, clock: &str) -> String {

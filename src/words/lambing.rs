@@ -10,11 +10,17 @@ pub(crate) const UNKNOWN: &str = "Dam unknown";
 pub(crate) const AT_WORK: &str = "Lambing now";
 /// Heads all ewes.
 pub(crate) const EWES: &str = "Ewes";
+/// Heads those that have lambed this season.
+pub(crate) const HAVE_LAMBED: &str = "Lambed already";
 /// Says what to do in an empty book.
 pub(crate) const NO_EWES: &str =
     "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
 /// Says that no ewe has this tag.
 pub(crate) const NONE_FOUND: &str = "No ewe is called that.";
+/// Says that not all ewes are shown.
+pub(crate) fn and_more(ewes: usize) -> String {
+    format!("And {ewes} more: type a digit of the tag.")
+}
 /// Before the first lamb.
 pub(crate) const FIRST: &str = "When a lamb is born, tap what it is. That starts its clocks.";
 /// Before another lamb.
@@ -35,6 +41,10 @@ pub(crate) const HELP: &str = "Help at birth";
 pub(crate) const WEIGHT: &str = "weight";
 /// Says that a weight is typed and not noted.
 pub(crate) const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
+/// Offers what was meant by digits whose point is missing: "4.2?".
+pub(crate) fn meant(weight: &str) -> String {
+    format!("{weight}?")
+}
 /// Labels the units.
 pub(crate) const UNITS: &str = "Unit of weight";
 /// Heads what was seen.

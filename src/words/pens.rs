@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, PenSize};
 use yeanling_core::flock::{Flock, Lamb, Pen};
-use yeanling_core::units::{Moment, System};
+use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Readiness, WhyNot};
 
 use super::animals;
@@ -32,6 +32,8 @@ pub(crate) const PUT_IN: &str = "Put in…";
 pub(crate) const PUT_IN_ASK: &str = "Who goes in?";
 /// Lets them out.
 pub(crate) const OUT: &str = "Out";
+/// Lets them out before they may go.
+pub(crate) const OUT_EARLY: &str = "Out all the same";
 /// Moves them.
 pub(crate) const MOVE: &str = "Move…";
 /// Asks where to.
@@ -81,7 +83,10 @@ pub(crate) fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) 
         },
         Animal::Lamb(_) => String::new(),
     };
-    format!("*{name}*{with} · in for {}", span(now.since(since)))
+    let stay = now.since(since);
+    let stay =
+        if stay < TimeDelta::minutes(1) { "just in".to_owned() } else { format!("in for {}", span(stay)) };
+    format!("*{name}*{with} · {stay}")
 }
 
 /// Returns whether a pair may go out, and all that holds it back.

@@ -52,7 +52,8 @@ export class Phone {
 
   /** Returns the row of an animal on this screen. */
   row(name: string) {
-    return this.page.locator(".row", { has: this.page.locator(".row-name").getByText(name, { exact: true }) });
+    const named = this.page.locator(".row-name").getByText(name, { exact: true });
+    return this.page.locator(".row", { has: named }).filter({ visible: true });
   }
 
   /** Opens the screen of an animal from a list. */

@@ -11,7 +11,7 @@ use chrono::{Days, NaiveDate};
 use super::Season;
 use crate::arrange::Arrange;
 use crate::book::{EweId, GroupId, Sign};
-use crate::flock::{Expectation, Flock, Group, Litter, MatingWindow};
+use crate::flock::{Expectation, Flock, Group, MatingWindow};
 use crate::practice::BreedType;
 use crate::reckon::season::conception::{Learned, Likely, Open, Record, learned};
 use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
@@ -82,17 +82,40 @@ impl Ahead {
     }
 }
 
-/// Returns the season ahead, as known at `now` by the wall clock of `now`.
+/// When each ewe may lamb, as it looks now: what the season ahead is worked out from.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Outlooks {
+    /// The ewes awaited, those most likely within a day first; those of whom nothing can be told last.
+    pub awaited: Vec<Awaited>,
+    alike: Vec<Alike>,
+    known: Option<Known>,
+}
+
+impl Outlooks {
+    /// Returns what is awaited of one ewe; nothing when no lambing of hers is.
+    #[must_use]
+    pub fn of(&self, ewe: EweId) -> Option<&Awaited> {
+        self.awaited.iter().find(|awaited| awaited.ewe == ewe)
+    }
+}
+
+/// Returns the season ahead, as known at `now` by the wall clock of `now`, from the [`outlooks`] of then.
 #[must_use]
-pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
-    let known = Known::of(flock, now);
+pub fn ahead(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Ahead {
+    let own;
+    let known = if let Some(known) = &outlooks.known {
+        known
+    } else {
+        own = Known::of(flock, now);
+        &own
+    };
     let litters = litters::known(sizes(flock, now));
-    let (awaited, curves) = outlooks(flock, flock.expectations(now), &known, now);
-    let curves: Vec<Curve> = curves
-        .into_iter()
+    let curves: Vec<Curve> = outlooks
+        .alike
+        .iter()
         .filter_map(|Alike { lambs, outlook, ewes, .. }| {
             let litters = lambs.and_then(Litters::of_scanned).unwrap_or(litters.litters);
-            outlook.curve(ewes, litters).ok()
+            outlook.curve(*ewes, litters).ok()
         })
         .collect();
     let lambed = count(known.matings.iter().filter(|mating| mating.litter.is_some()).count());
@@ -102,9 +125,9 @@ pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),
         lambed,
-        likely: likely(&known, lambed),
+        likely: likely(known, lambed),
         happened: happened(&known.matings),
-        awaited,
+        awaited: outlooks.awaited.clone(),
         gestation: known.gestation,
         litters,
         conception: known.conception,
@@ -112,30 +135,32 @@ pub fn ahead(flock: &Flock, now: Moment) -> Ahead {
 }
 
 /// What is worked out once for all ewes.
-struct Known<'a> {
+#[derive(Clone, Debug, PartialEq)]
+struct Known {
     /// The matings of this season.
-    matings: Vec<Mated<'a>>,
+    matings: Vec<Mated>,
     lengths: Lengths,
     gestation: Expected,
     conception: Learned,
 }
 
-/// A mating, and the litter that it can have brought.
-struct Mated<'a> {
+/// A mating, and when the litter began that it can have brought.
+#[derive(Clone, Debug, PartialEq)]
+struct Mated {
     window: MatingWindow,
-    litter: Option<&'a Litter>,
+    litter: Option<Moment>,
     cycles: Cycles,
 }
 
 /// The cycles of a mating, and how many of them can no longer bring a lamb.
-#[derive(Clone, Copy)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 struct Cycles {
     all: u8,
     passed: u8,
 }
 
-impl<'a> Known<'a> {
-    fn of(flock: &'a Flock, now: Moment) -> Self {
+impl Known {
+    fn of(flock: &Flock, now: Moment) -> Self {
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);
         // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
@@ -147,16 +172,18 @@ impl<'a> Known<'a> {
                 let passed = || passed(&window, cycles, gestation, now);
                 is_of_now(&window, now).then(|| Cycles { all: cycles, passed: passed() })
             });
-            Some(Mated { window, litter: flock.litter_of_window(&window), cycles: (*counts)? })
+            let litter = flock.litter_of_window(&window).map(|litter| litter.began);
+            Some(Mated { window, litter, cycles: (*counts)? })
         };
         let windows = flock.groups.values().flat_map(Group::windows);
-        let matings: Vec<Mated<'_>> = windows.filter_map(mated).collect();
+        let matings: Vec<Mated> = windows.filter_map(mated).collect();
         let conception = learned(record(&matings, gestation));
         Self { matings, lengths, gestation, conception }
     }
 }
 
 /// Ewes of whom the same is known.
+#[derive(Clone, Debug, PartialEq)]
 struct Alike {
     evidence: Evidence,
     /// Lambs that a scan saw.
@@ -165,14 +192,15 @@ struct Alike {
     ewes: u32,
 }
 
-/// Returns when each ewe that is awaited may lamb, those most likely within a day first, and the same for all of whom
-/// the same is known together.
-fn outlooks(
-    flock: &Flock,
-    expectations: Vec<Expectation>,
-    known: &Known<'_>,
-    now: Moment,
-) -> (Vec<Awaited>, Vec<Alike>) {
+/// Returns when each ewe that is awaited may lamb, as known at `now` by the wall clock of `now`.
+#[must_use]
+pub fn outlooks(flock: &Flock, now: Moment) -> Outlooks {
+    let expectations = flock.expectations(now);
+    if expectations.is_empty() {
+        // Where no ram is noted, the rest of the flock's years need not be looked through.
+        return Outlooks::default();
+    }
+    let known = Known::of(flock, now);
     let mut awaited: Vec<Awaited> = Vec::new();
     let mut alike: Vec<Alike> = Vec::new();
     // By what tells most ewes apart, so that only few are held against each other.
@@ -180,7 +208,7 @@ fn outlooks(
     for expectation in expectations {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
-        let outlook = evidence(flock, &expectation, known).and_then(|evidence| {
+        let outlook = evidence(flock, &expectation, &known).and_then(|evidence| {
             let places = places.entry((evidence.mating.ram_in(), evidence.marks.clone(), lambs)).or_default();
             let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
             if let Some(place) = same {
@@ -196,26 +224,7 @@ fn outlooks(
     }
     let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
     awaited.arrange_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
-    (awaited, alike)
-}
-
-/// Returns when each ewe that is awaited may lamb, those most likely within a day first, and nothing else of the season.
-#[must_use]
-pub fn all_awaited(flock: &Flock, now: Moment) -> Vec<Awaited> {
-    let expectations = flock.expectations(now);
-    if expectations.is_empty() {
-        // Where no ram is noted, the rest of the flock's years need not be looked through.
-        return Vec::new();
-    }
-    outlooks(flock, expectations, &Known::of(flock, now), now).0
-}
-
-/// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited.
-#[must_use]
-pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<Outlook, NoOutlook>> {
-    let expectation = flock.expectation(ewe, now)?;
-    let evidence = evidence(flock, &expectation, &Known::of(flock, now));
-    Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
+    Outlooks { awaited, alike, known: Some(known) }
 }
 
 /// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
@@ -271,6 +280,7 @@ fn is_of_now(window: &MatingWindow, now: Moment) -> bool {
 }
 
 /// How long this flock's own ewes carried; lengths that cannot be do not count.
+#[derive(Clone, Debug, PartialEq)]
 struct Lengths {
     breed: BreedType,
     own: Vec<u16>,
@@ -308,7 +318,7 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     sizes
 }
 
-fn evidence(flock: &Flock, expectation: &Expectation, known: &Known<'_>) -> Result<Evidence, NoOutlook> {
+fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<Evidence, NoOutlook> {
     let day = |at: Moment| at.local().date();
     let Some(ram_in) = expectation.ram_in() else {
         return Err(NoOutlook::Passed { last: NaiveDate::default() });
@@ -349,11 +359,11 @@ const fn of_sign(sign: Sign) -> ewe::Sign {
 }
 
 /// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
-fn record(matings: &[Mated<'_>], gestation: Expected) -> Record {
+fn record(matings: &[Mated], gestation: Expected) -> Record {
     matings.iter().fold(Record::default(), |record, Mated { window, litter, cycles }| {
         let since = |at: Moment| days(window.ram_in, at);
         match litter {
-            Some(litter) => record.lambed(cycle_of(since(litter.began), gestation.gestation)),
+            Some(began) => record.lambed(cycle_of(since(*began), gestation.gestation)),
             None => record.not_lambed(cycles.passed),
         }
     })
@@ -379,7 +389,7 @@ fn days(from: Moment, to: Moment) -> i64 {
     to.local().date().signed_duration_since(from.local().date()).num_days()
 }
 
-fn likely(known: &Known<'_>, lambed: u32) -> Option<Likely> {
+fn likely(known: &Known, lambed: u32) -> Option<Likely> {
     let mut open: BTreeMap<u8, u32> = BTreeMap::new();
     for Mated { cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
         *open.entry(cycles.all.saturating_sub(cycles.passed)).or_default() += 1;
@@ -389,10 +399,10 @@ fn likely(known: &Known<'_>, lambed: u32) -> Option<Likely> {
 }
 
 /// Lambings of this season by night.
-fn happened(matings: &[Mated<'_>]) -> Vec<(NaiveDate, u32)> {
+fn happened(matings: &[Mated]) -> Vec<(NaiveDate, u32)> {
     let mut nights: BTreeMap<NaiveDate, u32> = BTreeMap::new();
-    for litter in matings.iter().filter_map(|mating| mating.litter) {
-        *nights.entry(litter.began.local().date()).or_default() += 1;
+    for began in matings.iter().filter_map(|mating| mating.litter) {
+        *nights.entry(began.local().date()).or_default() += 1;
     }
     nights.into_iter().collect()
 }

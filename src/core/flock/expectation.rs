@@ -98,8 +98,7 @@ impl Flock {
         if !ewe.lives() || ewe.stays.is_empty() {
             return None;
         }
-        let litters = self.of_dam.get(&ewe.id).into_iter().flatten().filter_map(|id| self.litters.get(id));
-        let born = litters.map(|litter| litter.began).max();
+        let born = self.litters_by(ewe.id).map(|litter| litter.began).max();
         let mut windows = left_after(self.windows_in(&ewe.stays), born);
         windows.retain(|window| window.ram_out.is_none_or(|out| days(out, now) <= LATEST_BIRTH));
         let first = windows.first()?.ram_in;
@@ -131,7 +130,8 @@ impl Flock {
     /// after he went out.
     #[must_use]
     pub fn litter_of_window(&self, window: &MatingWindow) -> Option<&Litter> {
-        self.litters_of(window.ewe).into_iter().rev().find(|litter| fits(window, litter.began))
+        let litters = self.litters_by(window.ewe).filter(|litter| fits(window, litter.began));
+        litters.min_by_key(|litter| litter.began)
     }
 
     /// Returns what does not fit when a ewe lambs at `born`, going by every mating that is known and was not used up

@@ -109,14 +109,16 @@ impl Group {
     /// Returns the times in which at least one ram was with it, oldest first; the last is open while one is in.
     #[must_use]
     pub fn ram_times(&self) -> Vec<(Moment, Option<Moment>)> {
-        let mut times: Vec<(Moment, Option<Moment>)> = Vec::new();
-        for ram in &self.rams {
-            // All rams are taken out at once, so those that went out together were in together.
-            if times.last().is_none_or(|(_, out)| *out != ram.out) {
-                times.push((ram.came, ram.out));
-            }
-        }
-        times
+        self.times().collect()
+    }
+
+    fn times(&self) -> impl Iterator<Item = (Moment, Option<Moment>)> {
+        // All rams are taken out at once, so those that went out together were in together.
+        let mut last = None;
+        self.rams
+            .iter()
+            .filter(move |ram| last.replace(ram.out) != Some(ram.out))
+            .map(|ram| (ram.came, ram.out))
     }
 
     /// Returns how many rams are in, and of what age each is, if said.
@@ -143,9 +145,9 @@ impl Group {
     }
 
     /// Returns the times in which a ewe's stay and a ram's met.
-    pub(super) fn windows_of(&self, stay: &GroupStay) -> impl Iterator<Item = MatingWindow> + use<> {
+    pub(super) fn windows_of<'a>(&'a self, stay: &GroupStay) -> impl Iterator<Item = MatingWindow> + use<'a> {
         let GroupStay { ewe, group, joined, left, .. } = *stay;
-        self.ram_times().into_iter().filter_map(move |(came, out)| {
+        self.times().filter_map(move |(came, out)| {
             let ram_in = joined.max(came);
             let ram_out = match (left, out) {
                 (Some(left), Some(out)) => Some(left.min(out)),

@@ -104,10 +104,15 @@ impl Flock {
     /// Returns a ewe's litters, the latest first.
     #[must_use]
     pub fn litters_of(&self, ewe: EweId) -> Vec<&Litter> {
-        let ids = self.ewe(ewe).and_then(|ewe| self.of_dam.get(&ewe.id)).map_or(&[][..], Vec::as_slice);
-        let mut litters: Vec<&Litter> = ids.iter().filter_map(|id| self.litters.get(id)).collect();
+        let mut litters: Vec<&Litter> = self.litters_by(ewe).collect();
         litters.arrange_by_key(|litter| std::cmp::Reverse(litter.began));
         litters
+    }
+
+    /// A ewe's litters in no order.
+    fn litters_by(&self, ewe: EweId) -> impl Iterator<Item = &Litter> {
+        let ids = self.ewe(ewe).and_then(|ewe| self.of_dam.get(&ewe.id));
+        ids.into_iter().flatten().filter_map(|id| self.litters.get(id))
     }
 
     /// Returns the animal that this one was found to be; itself, if nothing was found.

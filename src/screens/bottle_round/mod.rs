@@ -4,7 +4,7 @@ mod round;
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
-use yeanling_core::book::LambId;
+use yeanling_core::book::{Event, LambId};
 use yeanling_core::reckon::mixing::made_up_to;
 use yeanling_core::units::{Mass, System, Volume};
 
@@ -120,8 +120,7 @@ fn Lamb(id: LambId, round: Memo<Round>, open: RwSignal<Option<LambId>>) -> impl 
         live(move || match what.get() {
             Some((Some(entry), ..)) => {
                 let undo = move || {
-                    // Nothing can be wrong with striking what stands here as noted.
-                    let _ = farm.strike(entry);
+                    farm.tap(Event::Struck { entry });
                 };
                 view! { <ActionButton label=words::UNDO name=named(words::UNDO) on_press=undo weight=Weight::Quiet /> }
                     .into_any()

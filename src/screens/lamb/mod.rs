@@ -23,9 +23,9 @@ use crate::parts::{
     Title, WhyButton,
 };
 use crate::pieces::{
-    AnimalTimeline, BellySheet, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet, PaintSheet,
-    RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld, milk_ribbon,
-    why_text,
+    AnimalTimeline, BellySheet, CameFrom, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet,
+    PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld,
+    milk_ribbon, why_text,
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass};
@@ -86,7 +86,7 @@ pub(crate) fn LambScreen(
     let open = RwSignal::new(Open::Nothing);
     view! {
         <Page>
-            <Top back=(Screen::Watch, frame::BACK.to_owned()) />
+            <Top back=CameFrom::back() />
             {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();

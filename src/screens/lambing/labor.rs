@@ -3,7 +3,7 @@
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, Found, Lie, Part};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Duty, Task};
 
 use crate::farm::{Ground, use_farm};
@@ -27,7 +27,7 @@ enum Open {
 #[derive(Clone, Debug, PartialEq)]
 struct Due {
     heading: String,
-    since: String,
+    since: Option<String>,
     says: String,
     ribbon: DutyRibbon,
     why: WhyText,
@@ -134,7 +134,7 @@ fn first_due(ground: &Ground, duties: &[Duty], id: EweId, now: Moment) -> Option
     };
     Some(Due {
         heading: duty_words::task(duty.task, ground.flock.practice.system),
-        since: span(now.since(duty.since)),
+        since: (now.since(duty.since) >= TimeDelta::minutes(1)).then(|| span(now.since(duty.since))),
         says: format!(
             "{} · {}",
             words::since(ewe.saw_at(duty.since), &clock(duty.since)),
@@ -168,10 +168,11 @@ fn pins(ewe: &Ewe) -> Vec<(Moment, Pin)> {
 #[component]
 fn DueCard(due: Due) -> impl IntoView {
     let Due { heading, since, says, ribbon, why, advice } = due;
+    let also = if since.is_some() { words::SO_FAR } else { "" };
     view! {
         <Card>
             <Remark text=heading />
-            <Figure value=since also=words::SO_FAR>
+            <Figure value=since.unwrap_or_else(|| words::JUST_BEGUN.to_owned()) also=also>
                 <WhyButton why=why />
             </Figure>
             <Ribbon

@@ -55,6 +55,7 @@ pub(crate) fn Lambing(
     let farm = use_farm();
     let litter = Memo::new(move |_| farm.with(|ground| litter_of(of, ground, farm)));
     let lambs = Memo::new(move |_| litter.with(|l| l.as_ref().map(|l| l.lambs.clone()).unwrap_or_default()));
+    let some = Memo::new(move |_| lambs.with(|lambs| !lambs.is_empty()));
     // What is chosen: a lamb, or the one that comes next.
     let chosen = RwSignal::new(match of {
         Of::Lamb(lamb) => Some(lamb),
@@ -109,8 +110,8 @@ pub(crate) fn Lambing(
                         weight=Weight::Outline
                         on_press=move || if free() { chosen.set(None) }
                     />
-                    <BigButton label=words::ALL_BORN on_press=all_born />
                 }).into_any())}
+            {live(move || some.get().then(|| view! { <BigButton label=words::ALL_BORN on_press=all_born /> }).into_any())}
         }
     };
     let giving = RwSignal::new(false);
@@ -208,7 +209,7 @@ fn GiveDam(lambs: Memo<Vec<LambId>>, #[prop(into)] on_close: Callback<()>) -> im
     };
     view! {
         <Sheet title=words::WHICH_DAM on_close=on_close>
-            <EwePicker unknown=false on_pick=pick />
+            <EwePicker on_pick=pick />
         </Sheet>
     }
 }

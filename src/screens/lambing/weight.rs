@@ -11,7 +11,7 @@ use yeanling_core::reckon::birth_weight;
 use yeanling_core::units::{Mass, Moment, System};
 
 use crate::farm::{Farm, use_farm};
-use crate::parts::{Choice, Choices, Keypad, Readout, Remark, WhyButton};
+use crate::parts::{Button, Choice, Choices, Keypad, Readout, Remark, WhyButton};
 use crate::pieces::{AskPounds, Weighed, why_text};
 use crate::words::common::number;
 use crate::words::{animals, lambing as words, why};
@@ -55,6 +55,8 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
                     (Some(before), Some(_)) => note_weight(farm, id, before),
                     (None, Some((entry, ..))) => {
                         farm.tap(Event::Struck { entry });
+                        // Other digits stand on the keys: to bring the first back is not offered.
+                        farm.let_last_go();
                     }
                     (_, None) => {}
                 }
@@ -79,7 +81,7 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
         };
         set_timeout(rested, KEYS_REST);
     };
-    let typed_unit = typed.clone();
+    let (typed_unit, typed_point) = (typed.clone(), typed.clone());
     let answer = move |mass: Mass| {
         // The answer is shown in the unit it was meant in, so that it is not asked about again.
         if read.get_untracked() != Weighed::Good(mass) {
@@ -99,7 +101,21 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     let says = move || {
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
         match read.get() {
-            Weighed::Wrong(wrong) => view! { <p class="field-error" role="alert">{wrong}</p> }.into_any(),
+            Weighed::Wrong(wrong) => {
+                let meant = value.with(|value| point_left_out(value, system.get()));
+                let typed = typed_point.clone();
+                let take = move |meant: String| {
+                    value.set(meant);
+                    typed();
+                };
+                view! {
+                    <p class="field-error" role="alert">{wrong}</p>
+                    {meant.map(|meant| view! {
+                        <Button label=words::meant(&meant) on_press=move || take(meant.clone()) />
+                    }.into_any())}
+                }
+                .into_any()
+            }
             Weighed::Ask(typed, _) if noted == Some(typed) => verdict(farm, id, typed).into_any(),
             Weighed::Ask(typed, meant) if noted != Some(meant) => {
                 view! { <AskPounds typed=typed meant=meant on_answer=answer /> }.into_any()
@@ -129,6 +145,13 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
             {says}
         </Keypad>
     }
+}
+
+/// Returns what was meant by digits that are too much for a lamb, if only their point is missing: "4.2" for "42".
+fn point_left_out(digits: &str, system: System) -> Option<String> {
+    let places = (1..digits.len()).filter(|_| digits.bytes().all(|digit| digit.is_ascii_digit()));
+    let mut meant = places.map(|place| format!("{}.{}", &digits[..place], &digits[place..]));
+    meant.find(|meant| matches!(Weighed::at_birth(meant, system), Weighed::Good(_)))
 }
 
 /// The birth weight that stands noted: by which entry, how much, and when.

@@ -2,12 +2,20 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
+use yeanling_core::book::EweId;
+use yeanling_core::flock::{Litter, Saw, Seen};
+use yeanling_core::units::{Moment, TimeDelta};
 
-use crate::farm::use_farm;
+use crate::farm::{Ground, use_farm};
 use crate::parts::{Buttons, LinkButton, Page, Said, Section, Title};
 use crate::pieces::{EwePicker, Picked, Standing, Top};
 use crate::route::Screen;
-use crate::words::{animals, cautions, frame, lambing as words};
+use crate::words::common::day_and_clock;
+use crate::words::{animals, cautions, frame, labor, lambing as words};
+
+/// Signs seen so long ago still say that she is near (ours).
+const NEAR: TimeDelta = TimeDelta::days(2);
 
 /// Asks who is lambing.
 #[component]
@@ -19,21 +27,7 @@ pub(crate) fn Who() -> impl IntoView {
     };
     let at_work = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| {
-            ground
-                .flock
-                .litters
-                .values()
-                .filter(|litter| litter.goes_on(now))
-                .map(|litter| {
-                    let name = match litter.dam {
-                        Some(dam) => animals::ewe_of(&ground.flock, dam),
-                        None => animals::lamb_of(&ground.flock, litter.id),
-                    };
-                    (name, litter.id)
-                })
-                .collect::<Vec<_>>()
-        })
+        farm.with(|ground| at_work(ground, now))
     });
     view! {
         <Page>
@@ -47,9 +41,7 @@ pub(crate) fn Who() -> impl IntoView {
                         <Buttons columns=2>
                             {at_work
                                 .into_iter()
-                                .map(|(name, lamb)| {
-                                    view! { <LinkButton href=Screen::LambingLamb(lamb).hash() label=name /> }
-                                })
+                                .map(|(label, screen)| view! { <LinkButton href=screen.hash() label=label /> })
                                 .collect_view()}
                         </Buttons>
                     </Section>
@@ -61,4 +53,32 @@ pub(crate) fn Who() -> impl IntoView {
             <p class="small-print">{cautions::PEOPLE}</p>
         </Page>
     }
+}
+
+/// Those whose litter is being born, then those of whom something was seen, and what was seen last.
+fn at_work(ground: &Ground, now: Moment) -> Vec<(String, Screen)> {
+    let flock = &ground.flock;
+    let born: Vec<&Litter> = flock.litters.values().filter(|litter| litter.goes_on(now)).collect();
+    let seen = |ewe: &EweId| {
+        let ewe = flock.ewe(*ewe)?;
+        let labor = ewe.labor.as_ref()?;
+        let of_labor = |seen: &&Seen| !matches!(seen.what, Saw::Look | Saw::NotLambing | Saw::Afterbirth);
+        let last = ewe.seen.iter().rev().find(of_labor)?;
+        let has_begun = born.iter().any(|litter| litter.dam == Some(ewe.id));
+        (!has_begun && (labor.runs() || now.since(last.at) <= NEAR)).then_some((last.at, ewe.id, last.what))
+    };
+    let mut seen: Vec<(Moment, EweId, Saw)> = flock.at_work.iter().filter_map(seen).collect();
+    seen.arrange_by_key(|(at, ewe, _)| (*at, *ewe));
+    let seen = seen.into_iter().map(|(at, ewe, what)| {
+        let name = animals::ewe_of(flock, ewe);
+        (format!("{name} · {} {}", labor::saw(what), day_and_clock(at, now)), Screen::LambingEwe(ewe))
+    });
+    let born = born.iter().map(|litter| {
+        let name = match litter.dam {
+            Some(dam) => animals::ewe_of(flock, dam),
+            None => animals::lamb_of(flock, litter.id),
+        };
+        (name, Screen::LambingLamb(litter.id))
+    });
+    born.chain(seen).collect()
 }

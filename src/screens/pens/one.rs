@@ -30,6 +30,8 @@ struct Inside {
     name: String,
     text: String,
     ready: String,
+    /// Whether they may not go out yet.
+    early: bool,
 }
 
 /// One pen.
@@ -88,14 +90,21 @@ fn Inhabitants(pen: Memo<Option<Pen>>, open: RwSignal<Open>) -> impl IntoView {
         let stays = pen.with(|pen| pen.as_ref().map(|pen| pen.inside.clone()).unwrap_or_default());
         farm.with(|ground| {
             let flock = &ground.flock;
-            let one = |stay: &yeanling_core::flock::Stay| Inside {
-                animal: stay.animal,
-                name: animals::animal(flock, stay.animal),
-                text: words::inside(flock, stay.animal, stay.since, now),
-                ready: match stay.animal {
-                    Animal::Ewe(ewe) => words::readiness(flock, &readiness(flock, ewe, stay.since, now), now),
-                    Animal::Lamb(_) => String::new(),
-                },
+            let one = |stay: &yeanling_core::flock::Stay| {
+                let ready = match stay.animal {
+                    Animal::Ewe(ewe) => Some(readiness(flock, ewe, stay.since, now)),
+                    Animal::Lamb(_) => None,
+                };
+                Inside {
+                    animal: stay.animal,
+                    name: animals::animal(flock, stay.animal),
+                    text: words::inside(flock, stay.animal, stay.since, now),
+                    ready: ready
+                        .as_ref()
+                        .map(|ready| words::readiness(flock, ready, now))
+                        .unwrap_or_default(),
+                    early: ready.is_some_and(|ready| !ready.why_not.is_empty()),
+                }
             };
             stays.iter().map(one).collect::<Vec<_>>()
         })
@@ -112,7 +121,8 @@ fn Inhabitants(pen: Memo<Option<Pen>>, open: RwSignal<Open>) -> impl IntoView {
                 <Remark text=inside.ready />
                 <Buttons columns=3>
                     <Button
-                        label=words::OUT
+                        label=if inside.early { words::OUT_EARLY } else { words::OUT }
+                        weight=if inside.early { Weight::Quiet } else { Weight::Filled }
                         on_press=move || {
                             farm.tap(Event::LetOut { animal });
                         }

@@ -5,7 +5,7 @@ use crate::signals::prelude::*;
 use chrono::NaiveTime;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
-use yeanling_core::figures::{Ahead, ahead};
+use yeanling_core::figures::Outlooks;
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TagList, parse_tags};
 
@@ -47,10 +47,8 @@ pub(crate) fn GroupScreen(
     let name = Signal::derive(move || {
         group.with(|group| group.as_ref().map(|group| group.name.clone()).unwrap_or_default())
     });
-    let sub = Signal::derive(move || {
-        let now = farm.now();
-        group.with(|group| group.as_ref().map(|group| words::group(group, now)).unwrap_or_default())
-    });
+    let sub =
+        Signal::derive(move || group.with(|group| group.as_ref().map(words::group).unwrap_or_default()));
     let part = move || {
         farm.tap(Event::GroupParted { group: id });
     };
@@ -110,13 +108,7 @@ type EweRow = (EweId, String, String);
 #[component]
 fn Ewes(id: GroupId) -> impl IntoView {
     let farm = use_farm();
-    let rows = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with(|ground| {
-            let seen = ahead(&ground.flock, now);
-            ewes(&ground.flock, id, &seen)
-        })
-    });
+    let rows = Memo::new(move |_| farm.with_outlooks(|ground, outlooks| ewes(&ground.flock, id, outlooks)));
     let none = Memo::new(move |_| rows.with(Vec::is_empty));
     let out = move |ewe: EweId| {
         farm.tap(Event::LeftGroup { ewe, group: id });
@@ -150,10 +142,10 @@ fn Ewes(id: GroupId) -> impl IntoView {
     }
 }
 
-fn ewes(flock: &Flock, id: GroupId, seen: &Ahead) -> Vec<EweRow> {
+fn ewes(flock: &Flock, id: GroupId, outlooks: &Outlooks) -> Vec<EweRow> {
     let Some(group) = flock.groups.get(&id) else { return Vec::new() };
     let days = |ewe: EweId| {
-        if let Some(one) = seen.awaited.iter().find(|one| one.ewe == ewe) {
+        if let Some(one) = outlooks.of(ewe) {
             return Some(match &one.outlook {
                 Ok(outlook) => words::days(outlook),
                 Err(why) => words::no_outlook(why),

@@ -7,10 +7,9 @@ use yeanling_core::flock::{Batch, Flock};
 use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE};
-use yeanling_core::units::{Brix, Mass, Moment, Volume};
+use yeanling_core::units::{Brix, Mass, Volume};
 use yeanling_core::watch::{Refusal, StoreRefusal};
 
-use super::to_come;
 use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Button, Caution, Choice, Choices, Field, FieldKind, Remark, Row, RowState, Rows, Section,
@@ -19,8 +18,7 @@ use crate::parts::{
 use crate::words::{errors, frame, kit as words, refusals, stores};
 
 /// What to have frozen against what is: for a share of the lambs to come, each its first day.
-fn to_freeze(flock: &Flock, now: Moment) -> Option<String> {
-    let (_, lambs) = to_come(flock, now);
+fn to_freeze(flock: &Flock, lambs: f64) -> Option<String> {
     let each = colostrum::want(USUAL_LAMB, flock.practice.day_rule, flock.practice.housing).ok()?.by_24h;
     let freeze = shopping::freeze(lambs, ON_THE_BOTTLE, each).ok().filter(|freeze| freeze.lambs > 0)?;
     let batches = flock.stores.freezer();
@@ -45,7 +43,10 @@ struct Frozen {
 
 /// Colostrum in the freezer, the oldest first.
 #[component]
-pub(super) fn Freezer() -> impl IntoView {
+pub(super) fn Freezer(
+    /// How many ewes and lambs are to come.
+    coming: Memo<(u32, f64)>,
+) -> impl IntoView {
     let farm = use_farm();
     let freezing = RwSignal::new(false);
     let batches = Memo::new(move |_| {
@@ -75,8 +76,8 @@ pub(super) fn Freezer() -> impl IntoView {
     });
     let none = Memo::new(move |_| batches.with(Vec::is_empty));
     let freeze = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with(|ground| to_freeze(&ground.flock, now))
+        let (_, lambs) = coming.get();
+        farm.with(|ground| to_freeze(&ground.flock, lambs))
     });
     let row = move |batch: Frozen| {
         let Frozen { id, left, from, text, says, old } = batch;

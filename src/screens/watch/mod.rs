@@ -21,8 +21,8 @@ use crate::words::common::{clock, volume};
 use crate::words::hand_over;
 use crate::words::watch as words;
 
-use row::{AnimalRow, key};
-use shown::{Near, Shown};
+use row::{AnimalRow, key, sheet};
+use shown::{Asked, Near, Shown};
 
 /// How the rows are sorted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -53,6 +53,7 @@ pub(crate) fn Watch() -> impl IntoView {
     let empty = Memo::new(move |_| farm.with(|ground| ground.book.is_empty()));
     let quiet = Memo::new(move |_| shown.with(Vec::is_empty) && near.with(Vec::is_empty));
     let order = RwSignal::new(Order::Urgency);
+    let asked = RwSignal::new(None);
     let penned = Memo::new(move |_| shown.with(|shown| shown.iter().any(|one| one.place.is_some())));
     let thumb = move || {
         view! {
@@ -93,11 +94,12 @@ pub(crate) fn Watch() -> impl IntoView {
             {live(move || penned.get().then(|| view! { <Orders order=order /> }).into_any())}
             <RoundLine />
             {live(move || match order.get() {
-                Order::Urgency => by_urgency(shown),
-                Order::Place => by_place(shown),
+                Order::Urgency => by_urgency(shown, asked),
+                Order::Place => by_place(shown, asked),
             })}
             <season::ThisWeek />
             <Tonight near=near />
+            {sheet(asked)}
         </Page>
     }
 }
@@ -117,7 +119,7 @@ fn Orders(order: RwSignal<Order>) -> impl IntoView {
     }
 }
 
-fn by_urgency(shown: Memo<Vec<Shown>>) -> AnyView {
+fn by_urgency(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView {
     let groups = [
         (words::LATE, Some(State::Late)),
         (words::NOW, Some(State::Now)),
@@ -125,12 +127,12 @@ fn by_urgency(shown: Memo<Vec<Shown>>) -> AnyView {
         (words::WELL, None),
     ];
     let group = |(title, state): (&str, Option<State>)| {
-        group(title.to_owned(), shown, move |one: &Shown| one.state == state)
+        group(title.to_owned(), shown, asked, move |one: &Shown| one.state == state)
     };
     groups.into_iter().map(group).collect_view().into_any()
 }
 
-fn by_place(shown: Memo<Vec<Shown>>) -> AnyView {
+fn by_place(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView {
     let places = Memo::new(move |_| {
         let mut places: Vec<Option<String>> =
             shown.with(|shown| shown.iter().map(|one| one.place.clone()).collect());
@@ -142,7 +144,7 @@ fn by_place(shown: Memo<Vec<Shown>>) -> AnyView {
     });
     let one = move |place: Option<String>| {
         let title = place.clone().unwrap_or_else(|| words::BARN.to_owned());
-        group(title, shown, move |one: &Shown| one.place == place)
+        group(title, shown, asked, move |one: &Shown| one.place == place)
     };
     live(move || places.get().into_iter().map(one).collect_view().into_any()).into_any()
 }
@@ -151,13 +153,14 @@ fn by_place(shown: Memo<Vec<Shown>>) -> AnyView {
 fn group(
     title: String,
     shown: Memo<Vec<Shown>>,
+    asked: RwSignal<Option<Asked>>,
     is_of: impl Fn(&Shown) -> bool + Send + Sync + 'static,
 ) -> AnyView {
     let of = Memo::new(move |_| {
         shown.with(|shown| shown.iter().filter(|one| is_of(one)).map(|one| one.animal).collect::<Vec<_>>())
     });
     let some = Memo::new(move |_| of.with(|of| !of.is_empty()));
-    let row = move |animal| view! { <AnimalRow animal=animal shown=shown /> }.into_any();
+    let row = move |animal| view! { <AnimalRow animal=animal shown=shown asked=asked /> }.into_any();
     live(move || {
         let title = title.clone();
         let rows = move || view! { <Rows>{each(move || of.get(), |animal| key(*animal), row)}</Rows> };

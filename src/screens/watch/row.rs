@@ -1,14 +1,14 @@
 //! One animal on the Watch: what is most urgent with its button, the ribbon, the volumes, and what else is due.
 
 use yeanling_core::book::Animal;
-use yeanling_core::watch::{Discharge, State};
+use yeanling_core::watch::State;
 
-use super::shown::{Act, Because, Shown};
+use super::shown::{Act, Asked, Because, Does, Shown};
 use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
 };
-use crate::pieces::{DrawnRibbon, LaterSheet};
+use crate::pieces::{DrawnRibbon, LaterSheet, TenPointSheet, WeightSheet};
 use crate::signals::prelude::*;
 use crate::words::watch as words;
 
@@ -22,7 +22,11 @@ pub(super) fn key(animal: Animal) -> String {
 
 /// One animal.
 #[component]
-pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoView {
+pub(super) fn AnimalRow(
+    animal: Animal,
+    shown: Memo<Vec<Shown>>,
+    asked: RwSignal<Option<Asked>>,
+) -> impl IntoView {
     let farm = use_farm();
     let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
     // Memos, so that of a row in which a minute has passed only the words with that minute are written anew.
@@ -58,7 +62,6 @@ pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoVie
     });
     let href = one.with_untracked(|one| one.as_ref().map(|one| one.href.clone()).unwrap_or_default());
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));
-    let later = RwSignal::new(false);
     let waits = Memo::new(move |_| {
         one.with(|one| {
             let late_or_now = |state: &State| *state > State::Coming;
@@ -80,7 +83,7 @@ pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoVie
             says=text(|one| &one.says)
             state=state
             href=href
-            action=move || live(move || button.get().map(|act| tap(act, name)).into_any())
+            action=move || live(move || button.get().map(|act| tap(act, name, asked)).into_any())
         >
             {live(move || {
                 if has_milk.get() {
@@ -108,17 +111,17 @@ pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>) -> impl IntoVie
             {live(move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }).into_any())}
             {live(move || {
                 let others = others.get();
-                let buttons = move || others.into_iter().map(|act| tap(act, name)).collect_view();
+                let buttons = move || others.into_iter().map(|act| tap(act, name, asked)).collect_view();
                 let wait = move || {
                     let name = Signal::derive(move || format!("{}, {}", words::LATER, name.get()));
-                    view! { <SmallButton label=words::LATER name=name on_press=move || later.set(true) /> }
+                    let press = move || {
+                        let duty = one.with_untracked(|one| one.as_ref().and_then(|one| one.first.clone()));
+                        asked.set(duty.map(Asked::Later));
+                    };
+                    view! { <SmallButton label=words::LATER name=name on_press=press /> }
                 };
                 let some = waits.get() || !others_empty(&one);
                 some.then(|| view! { <div class="others">{buttons()} {waits.get().then(wait)}</div> }).into_any()
-            })}
-            {live(move || {
-                let duty = one.with(|one| one.as_ref().and_then(|one| one.first.clone())).filter(|_| later.get());
-                duty.map(|duty| view! { <LaterSheet duty=duty on_close=move || later.set(false) /> }).into_any()
             })}
         </Row>
     }
@@ -128,19 +131,30 @@ fn others_empty(one: &Memo<Option<Shown>>) -> bool {
     one.with(|one| one.as_ref().is_none_or(|one| one.others.is_empty()))
 }
 
-/// One button: it notes with one tap, or leads to where something must be read or chosen first.
-fn tap(act: Act, name: Signal<String>) -> AnyView {
+/// One button: it notes with one tap, asks on a sheet, or leads to where something must be read first.
+fn tap(act: Act, name: Signal<String>, asked: RwSignal<Option<Asked>>) -> AnyView {
     let farm = use_farm();
-    let Act { label, discharge, href } = act;
-    match discharge {
-        Discharge::Note(event) => {
-            let said = label.clone();
-            let name = Signal::derive(move || format!("{said}, {}", name.get()));
-            let press = move || {
-                farm.tap(event.clone());
-            };
-            view! { <ActionButton label=label name=name on_press=press /> }.into_any()
-        }
-        Discharge::Open => view! { <LinkButton href=href label=label /> }.into_any(),
-    }
+    let Act { label, does } = act;
+    let press: Callback<()> = match does {
+        Does::Leads(href) => return view! { <LinkButton href=href label=label /> }.into_any(),
+        Does::Asks(what) => Callback::new(move |()| asked.set(Some(what.clone()))),
+        Does::Notes(event) => Callback::new(move |()| {
+            farm.tap(event.clone());
+        }),
+    };
+    let said = label.clone();
+    let name = Signal::derive(move || format!("{said}, {}", name.get()));
+    view! { <ActionButton label=label name=name on_press=press /> }.into_any()
+}
+
+/// The sheet with what is asked.
+pub(super) fn sheet(asked: RwSignal<Option<Asked>>) -> AnyView {
+    let close = move || asked.set(None);
+    live(move || match asked.get() {
+        None => ().into_any(),
+        Some(Asked::Later(duty)) => view! { <LaterSheet duty=duty on_close=close /> }.into_any(),
+        Some(Asked::Weight(lamb)) => view! { <WeightSheet lamb=lamb on_close=close /> }.into_any(),
+        Some(Asked::Vigor(lamb)) => view! { <TenPointSheet lamb=lamb on_close=close /> }.into_any(),
+    })
+    .into_any()
 }

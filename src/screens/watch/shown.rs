@@ -3,8 +3,7 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Animal, EweId, LambId};
-use yeanling_core::figures::all_awaited;
+use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::flock::{Ewe, Flock, Labor, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
@@ -57,12 +56,33 @@ impl Because {
     }
 }
 
-/// What a tap does: notes something, or leads somewhere.
+/// A button of a row.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Act {
     pub(super) label: String,
-    pub(super) discharge: Discharge,
-    pub(super) href: String,
+    pub(super) does: Does,
+}
+
+/// What a tap does.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Does {
+    /// Notes this.
+    Notes(Event),
+    /// Asks for what must be chosen first, on a sheet.
+    Asks(Asked),
+    /// Leads to where something must be read first.
+    Leads(String),
+}
+
+/// What is asked on a sheet of the Watch: it stays open while the rows under it move.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) enum Asked {
+    /// Until when a duty is put off.
+    Later(Duty),
+    /// What a lamb weighs.
+    Weight(LambId),
+    /// How vigorous a lamb is.
+    Vigor(LambId),
 }
 
 /// A ewe that is near, by signs or by her days.
@@ -106,13 +126,13 @@ const MOST_NEAR: usize = 10;
 /// Returns the ewes that may lamb tonight: those with signs of whom no mating is known first, the latest sign first;
 /// then by the chance of the next 24 hours, for which signs weigh more than dates.
 pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
-    farm.with(|ground| {
+    farm.with_outlooks(|ground, outlooks| {
         let flock = &ground.flock;
         let mut signs: BTreeMap<EweId, (Moment, String)> =
             flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
         let mut near: Vec<(f64, Near)> = Vec::new();
-        for awaited in all_awaited(flock, now) {
-            let Ok(outlook) = awaited.outlook else { continue };
+        for awaited in &outlooks.awaited {
+            let Ok(outlook) = &awaited.outlook else { continue };
             let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
             // Her labor has begun: she stands above, by the clock.
             if ewe.labor.as_ref().is_some_and(Labor::runs) {
@@ -121,7 +141,7 @@ pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
             let sign = signs.remove(&ewe.id).map(|(_, text)| text);
             if sign.is_some() || outlook.within_24h >= LIKELY_FROM {
                 let text =
-                    sign.into_iter().chain([ahead_words::within(&outlook)]).collect::<Vec<_>>().join(" · ");
+                    sign.into_iter().chain([ahead_words::within(outlook)]).collect::<Vec<_>>().join(" · ");
                 let place = place(flock, Animal::Ewe(ewe.id));
                 near.push((outlook.within_24h, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }));
             }
@@ -220,7 +240,13 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
 }
 
 fn act(duty: &Duty, href: String, system: System) -> Act {
-    Act { label: words::done(duty.task, system), discharge: duty.discharge.clone(), href }
+    let does = match (&duty.discharge, duty.subject, duty.task) {
+        (Discharge::Note(event), ..) => Does::Notes(event.clone()),
+        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh) => Does::Asks(Asked::Weight(lamb)),
+        (Discharge::Open, Animal::Lamb(lamb), Task::ScoreVigor) => Does::Asks(Asked::Vigor(lamb)),
+        (Discharge::Open, ..) => Does::Leads(href),
+    };
+    Act { label: words::done(duty.task, system), does }
 }
 
 fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
@@ -321,7 +347,7 @@ fn feed_instead(
         Some(want) => words::feed_it(&volume(want.next_feed, system)),
         None => words::FEED_IT.to_owned(),
     };
-    Some(Act { label, discharge: Discharge::Open, href: Screen::Lamb(lamb.id).hash() })
+    Some(Act { label, does: Does::Leads(Screen::Lamb(lamb.id).hash()) })
 }
 
 /// What is due, all of it; when nothing is, what comes first.

@@ -80,3 +80,20 @@ test("vigor and belly are noted with their scale, and a death ends the clocks", 
   await phone.tab("Watch");
   await expect(phone.row("22a")).toHaveCount(0);
 });
+
+test("what was ticked off by mistake is taken back with one tap, and that too can be undone", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("8");
+  await phone.tap("Ewe lamb");
+  const sucked = page.getByRole("button", { name: "Sucked", exact: true });
+  const bar = page.locator(".undo-bar");
+  await sucked.tap();
+  await expect(bar).toContainText("8a: Sucked");
+  await page.waitForTimeout(500);
+  await sucked.tap();
+  await expect(sucked).toHaveAttribute("aria-pressed", "false");
+  await expect(bar).toContainText("Taken back: 8a: Sucked");
+  await phone.tap("Undo", bar);
+  await expect(sucked).toHaveAttribute("aria-pressed", "true");
+});

@@ -213,3 +213,22 @@ test("a pen keeps its name, its size and who moved where, and bad input is told"
   await expect(phone.row("Pen 1")).toHaveCount(0);
   await expect(phone.row("Pen By the door")).toContainText("Ewe 8");
 });
+
+test("who is lambing is asked with those at work first, and what was seen of them", async ({ page }) => {
+  await page.clock.install({ time: NIGHT });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("14");
+  await phone.tap("Straining");
+  await phone.lambing("15");
+  await phone.tap("Ewe lamb");
+  await phone.tap("All lambs born");
+  await phone.tab("Watch");
+  await phone.tap("Lambing", page.locator(".thumb"));
+  const section = (name: string) => page.getByRole("region", { name });
+  await expect(section("Lambing now").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
+  await expect(section("Ewes").getByRole("button")).toHaveText(["14"]);
+  await expect(section("Lambed already").getByRole("button")).toHaveText(["15"]);
+  await section("Lambing now").getByRole("link").tap();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 14 lambing");
+});

@@ -28,6 +28,7 @@ test("from an empty book to a plan for sixty ewes", async ({ page }) => {
   await sheet.getByLabel("In the group since").fill("2026-10-01");
   await phone.tap("Put 60 ewes in", sheet);
   await expect(page.getByText("60 ewes · no ram yet")).toBeVisible();
+  await expect(page.locator(".undo-bar")).toContainText("and 119 more");
   await phone.tap("Ram in…");
   await sheet.getByLabel("Day").fill("2026-10-01");
   await phone.tap("Save", sheet);

@@ -1,6 +1,6 @@
 // What is typed for a weight: the field says what is allowed, keeps what was typed, and asks when pounds are likely.
 import { Phone } from "../barn";
-import { expect, test } from "../watching";
+import { expect, fitsTheScreen, test } from "../watching";
 
 const wrong = [
   ["0", /0 kg/],
@@ -97,4 +97,24 @@ test("digits that come to no weight take back what was noted of the first, and w
   await expect(page.locator(".field-error")).toContainText("Between 0.5 and 12 kg is allowed");
   await phone.tab("Watch");
   await expect(phone.row("40a")).toContainText("3.9 kg");
+});
+
+test("a point that was left out is offered, and one tap puts it in", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("41");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("42");
+  await phone.tap("Next lamb");
+  // Neither is lost: the weight is still asked for, and the buttons stand under what is said.
+  await expect(page.locator(".thumb")).toContainText("The weight is not noted yet");
+  await fitsTheScreen(page);
+  await phone.tap("4.2?");
+  await expect(page.locator(".undo-bar")).toContainText("41a: Weighed 4.2 kg");
+  await expect(page.locator(".field-error")).toHaveCount(0);
+  await phone.tap("Next lamb");
+  await expect(page.getByText("When the next one is born, tap what it is.")).toBeVisible();
+  // There was no other: all are born, without another lamb.
+  await phone.tap("All lambs born");
+  await expect(phone.row("41a")).toContainText("4.2 kg");
 });

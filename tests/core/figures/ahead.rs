@@ -1,7 +1,7 @@
 //! The season ahead, from what was noted of groups, marks, scans, signs and births.
 
 use yeanling_core::book::{Event, EweId, GroupId, Sign};
-use yeanling_core::figures::{Ahead, ahead, group_dates, put_to_ram, seasons};
+use yeanling_core::figures::{Ahead, ahead, group_dates, outlooks, put_to_ram, seasons};
 use yeanling_core::reckon::season::dates::What;
 use yeanling_core::units::Moment;
 
@@ -26,7 +26,8 @@ fn ten_ewes() -> (Scribe, GroupId, Vec<EweId>) {
 }
 
 fn look(scribe: &Scribe, now: Moment) -> Ahead {
-    ahead(&scribe.flock(), now)
+    let flock = scribe.flock();
+    ahead(&flock, &outlooks(&flock, now), now)
 }
 
 #[track_caller]

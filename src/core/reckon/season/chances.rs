@@ -38,11 +38,22 @@ const SERIES_FROM: f64 = 0.8;
 /// What is less than this is nothing.
 const NOTHING: f64 = 1e-17;
 
+/// By so much a sum of chances may fall short by rounding alone.
+const HAIR: f64 = 1e-12;
+
 impl Counts {
     /// Returns the spread of the sum over all ewes.
     pub(super) fn of(all: &[Alike]) -> Self {
+        Self::as_far_as(all, f64::INFINITY)
+    }
+
+    /// Returns the spread of the sum over all ewes, at least as far as to the number that is not passed with this chance:
+    /// what lies behind is seldom asked for, and costs the most.
+    pub(super) fn as_far_as(all: &[Alike], sure: f64) -> Self {
         let most: usize = all.iter().map(|alike| usize_of(alike.ewes) * MOST_EACH).sum();
-        let mut chances = series(all.iter().filter(|alike| alike.each[0] >= SERIES_FROM), most);
+        let one_by_one = all.iter().any(|alike| alike.each[0] < SERIES_FROM);
+        let sure = if one_by_one { f64::INFINITY } else { sure };
+        let mut chances = series(all.iter().filter(|alike| alike.each[0] >= SERIES_FROM), most, sure);
         for alike in all.iter().filter(|alike| alike.each[0] < SERIES_FROM) {
             if let [_, chance, 0.0, 0.0, 0.0] = alike.each {
                 chances = product(&chances, &binomial(alike.ewes, chance));
@@ -79,7 +90,7 @@ impl Counts {
         let mut so_far = 0.0;
         for (number, one) in self.chances.iter().enumerate() {
             so_far += one;
-            if so_far >= chance - 1e-12 {
+            if so_far >= chance - HAIR {
                 return u32_of(number);
             }
         }
@@ -94,8 +105,13 @@ impl Counts {
 
     /// Returns how many of ewes that are alike in groups: how many there are, and the chance of each.
     pub(super) fn of_unlike(groups: &[(u32, f64)]) -> Self {
+        Self::of_unlike_as_far_as(groups, f64::INFINITY)
+    }
+
+    /// Returns the same, at least as far as to the number that is not passed with this chance.
+    pub(super) fn of_unlike_as_far_as(groups: &[(u32, f64)], sure: f64) -> Self {
         let all: Vec<_> = groups.iter().map(|(ewes, chance)| Alike::one_or_none(*ewes, *chance)).collect();
-        Self::of(&all)
+        Self::as_far_as(&all, sure)
     }
 
     /// Returns the spread with these chances of 0, 1, …
@@ -104,47 +120,63 @@ impl Counts {
     }
 }
 
-/// Returns the product of all `Q(z)^n` as a power series, for ewes that most likely bring none.
-fn series<'a>(all: impl Iterator<Item = &'a Alike>, most: usize) -> Vec<f64> {
+/// Returns the product of all `Q(z)^n` as a power series, for ewes that most likely bring none; no further than to the
+/// number by which the chances come to `sure`.
+fn series<'a>(all: impl Iterator<Item = &'a Alike>, most: usize, sure: f64) -> Vec<f64> {
     let mut none = 0.0;
     let mut mean = 0.0;
     let mut slope: Vec<f64> = Vec::new();
     for Alike { ewes, each } in all {
         let ewes = f64::from(*ewes);
         none += ewes * each[0].ln();
-        mean += ewes * (1..=MOST_EACH).map(|number| counted(number) * each[number]).sum::<f64>();
+        mean += ewes * (each[1] + 2.0 * each[2] + 3.0 * each[3] + 4.0 * each[4]);
         add_slope(&mut slope, ewes, each);
     }
-    let mut chances = vec![none.exp()];
+    let mut so_far = none.exp();
+    let mut chances = vec![so_far];
+    let mut quiet = 0;
     for number in 1..=most {
-        let sum: f64 = slope.iter().zip(chances.iter().rev()).map(|(slope, chance)| slope * chance).sum();
+        if so_far >= sure - HAIR {
+            break;
+        }
+        // A loop by places, since it is the heart of it all.
+        let mut sum = 0.0;
+        for (term, slope) in slope.iter().take(number).enumerate() {
+            sum += slope * chances[number - 1 - term];
+        }
         let chance = (sum / counted(number)).max(0.0);
-        let is_over = counted(number) > mean + 1.0
-            && chance < NOTHING
-            && chances.iter().rev().take(MOST_EACH).all(|chance| *chance < NOTHING);
-        if is_over {
+        quiet = if chance < NOTHING && counted(number) > mean + 1.0 { quiet + 1 } else { 0 };
+        if quiet > MOST_EACH {
             break;
         }
         chances.push(chance);
+        so_far += chance;
     }
     chances
 }
 
-/// Adds the series of `n·Q′/Q`: its terms d are `d_j·q₀ = (j+1)·q_{j+1} − Σ q_i·d_{j−i}`.
+/// Adds the series of `n·Q′/Q`: its terms d are `d_j·q₀ = (j+1)·q_{j+1} − Σ q_i·d_{j−i}`; of one lamb or none
+/// `d_j = −d_{j−1}·q₁/q₀`.
 fn add_slope(slope: &mut Vec<f64>, ewes: f64, each: &[f64; MOST_EACH + 1]) {
+    let [_, one, two, three, four] = each.map(|chance| chance / each[0]);
+    let is_one_or_none = two + three + four <= 0.0;
+    let own = [one, 2.0 * two, 3.0 * three, 4.0 * four];
     let mut last = [0.0; MOST_EACH];
     let mut quiet = 0;
     for term in 0..400 {
-        let own = if term < MOST_EACH { counted(term + 1) * each[term + 1] } else { 0.0 };
-        let before: f64 = each[1..].iter().zip(last).map(|(chance, last)| chance * last).sum();
-        let value = (own - before) / each[0];
+        let value = if is_one_or_none && term > 0 {
+            -last[0] * one
+        } else {
+            let own = own.get(term).copied().unwrap_or(0.0);
+            own - (one * last[0] + two * last[1] + three * last[2] + four * last[3])
+        };
         last = [value, last[0], last[1], last[2]];
-        if slope.len() <= term {
-            slope.push(0.0);
+        match slope.get_mut(term) {
+            Some(slope) => *slope += ewes * value,
+            None => slope.push(ewes * value),
         }
-        slope[term] += ewes * value;
         quiet = if (ewes * value).abs() < NOTHING { quiet + 1 } else { 0 };
-        if quiet > MOST_EACH {
+        if quiet > MOST_EACH || (is_one_or_none && quiet > 0) {
             break;
         }
     }

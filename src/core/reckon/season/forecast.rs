@@ -164,6 +164,9 @@ pub fn curve(group: &Group) -> Result<Curve, Refused> {
     Ok(Curve { ewes: group.ewes, first: later(group.mating.ram_in(), first), nights, litters: group.litters })
 }
 
+/// Between which chances the middle 90 % lies.
+const MIDDLE: (f64, f64) = (0.05, 0.95);
+
 /// A number to expect, and its middle 90 %.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Spread {
@@ -177,7 +180,7 @@ pub struct Spread {
 
 impl Spread {
     fn of(counts: &Counts, mean: f64) -> Self {
-        Self { mean, low: counts.at_most(0.05), high: counts.at_most(0.95) }
+        Self { mean, low: counts.at_most(MIDDLE.0), high: counts.at_most(MIDDLE.1) }
     }
 }
 
@@ -234,8 +237,8 @@ pub fn forecast(curves: &[Curve]) -> Result<Forecast, Refused> {
     let empty = Counts::of_unlike(&empty);
     let births = Spread {
         mean: nights.iter().map(|night| night.births.mean).sum(),
-        low: ewes.saturating_sub(empty.at_most(0.95)),
-        high: ewes.saturating_sub(empty.at_most(0.05)),
+        low: ewes.saturating_sub(empty.at_most(MIDDLE.1)),
+        high: ewes.saturating_sub(empty.at_most(MIDDLE.0)),
     };
     let busiest = nights.iter().map(|night| night.births.mean).fold(0.0, f64::max);
     let peaks = nights.iter().filter(|night| night.births.mean >= PEAK_SHARE * busiest);
@@ -255,7 +258,7 @@ pub(super) fn span(curves: &[Curve]) -> Result<(NaiveDate, usize), Refused> {
 fn night(date: NaiveDate, tonight: &[(&Curve, f64)]) -> Night {
     let births: Vec<_> =
         tonight.iter().map(|(curve, chance)| Alike::one_or_none(curve.ewes, *chance)).collect();
-    let births = Counts::of(&births);
+    let births = Counts::as_far_as(&births, MIDDLE.1);
     let mean = |each: &dyn Fn(&Curve) -> f64| -> f64 {
         tonight.iter().map(|(curve, chance)| f64::from(curve.ewes) * chance * each(curve)).sum()
     };

@@ -118,7 +118,7 @@ pub fn wanted(curves: &[Curve], stay: PenStay) -> Result<Wanted, Refused> {
             })
             .filter(|(_, chance)| *chance > 0.0)
             .collect();
-        let counts = Counts::of_unlike(&taken);
+        let counts = Counts::of_unlike_as_far_as(&taken, SURE[2]);
         let mean = taken.iter().map(|(ewes, chance)| f64::from(*ewes) * chance).sum();
         nights.push(Night { date: later(first, day), mean, enough: SURE.map(|sure| counts.at_most(sure)) });
     }

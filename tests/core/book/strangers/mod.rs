@@ -10,7 +10,7 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
 use yeanling_core::book::{self, Animal, Book, BookFile, Entry, FileError};
-use yeanling_core::figures::{ahead, put_to_ram, seasons, year};
+use yeanling_core::figures::{ahead, outlooks, put_to_ram, seasons, year};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{duties, round};
@@ -141,7 +141,7 @@ fn worked_out(flock: &Flock) {
         [at(0), Moment::from_unix_milliseconds(i64::MIN, 0), Moment::from_unix_milliseconds(i64::MAX, 0)]
     {
         let _ = round(&duties(flock, now, &flock.practice), now);
-        let _ = ahead(flock, now);
+        let _ = ahead(flock, &outlooks(flock, now), now);
         for season in seasons(flock) {
             let put = put_to_ram(flock, &season);
             let _ = year(flock, &season, put, now);

@@ -95,6 +95,22 @@ fn the_births_of_a_night_are_the_convolution_of_both_groups() {
 }
 
 #[test]
+fn the_middle_of_a_night_is_that_of_the_whole_spread_on_every_night() {
+    // Source: ours, the whole convolution, summed from none on.
+    let (mut curves, _) = two_groups();
+    curves.push(Curve::new(3, date("2027-03-01"), vec![0.9, 0.05], Litters::default()).expect("ewes"));
+    curves.push(curve(&group(900, "2026-10-05", 34)).expect("ewes"));
+    let forecast = forecast(&curves).expect("ewes");
+    assert!(forecast.nights.iter().any(|night| night.births.high > 40));
+    for night in &forecast.nights {
+        let whole = births_on(&curves, night.date);
+        near(night.none, whole.chance_of(0), 1e-15);
+        let middle = [0.05, 0.95].map(|chance| whole.at_most(chance));
+        assert_eq!([night.births.low, night.births.high], middle, "{}", night.date);
+    }
+}
+
+#[test]
 fn the_lambs_of_a_night_are_the_convolution_of_all_litters() {
     // Source: SciPy 1.17.1 with NumPy, [1 − p, 0.3 p, 0.6 p, 0.1 p] convolved with itself 40 and 25 times.
     let (curves, night) = two_groups();
