@@ -1,10 +1,14 @@
 //! The sheets of an animal's life: a foster dam, a medicine, how it left, what is known of a ewe.
 
+use std::cmp::Reverse;
+
 use crate::signals::prelude::*;
+use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{
     Animal, BirthDay, Castration, Departure, Event, EweId, LambId, Life, Route, Treatment,
 };
-use yeanling_core::flock::Flock;
+use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::units::{Moment, TimeDelta};
 
 use super::ewe_picker::{EwePicker, Picked};
 use super::ewe_sheets::read_days;
@@ -13,7 +17,12 @@ use crate::parts::{
     Button, Buttons, Caution, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight, Wrong,
 };
 use crate::words::common::{field_time, read_field_time};
-use crate::words::{frame, lamb, life as words, refusals};
+use crate::words::{animals, frame, lamb, life as words, refusals};
+
+/// A lamb this old is hardly taken on any more (ours).
+const YOUNG: TimeDelta = TimeDelta::days(14);
+/// So many lambs are offered at most.
+const MOST_YOUNG: usize = 20;
 
 /// How many medicines given before are offered.
 const MOST_BEFORE: usize = 6;
@@ -47,6 +56,57 @@ pub(crate) fn FosterSheet(
             <EwePicker lambed_first=true without=reared_by on_pick=pick />
         </Sheet>
     }
+}
+
+/// Picks the lamb that a ewe takes on: those on the bottle first, then those of the largest litters.
+#[component]
+pub(crate) fn TakeOnSheet(
+    /// Which ewe.
+    ewe: EweId,
+    /// Called once it is closed.
+    #[prop(into)]
+    on_close: Callback<()>,
+) -> impl IntoView {
+    let farm = use_farm();
+    let error = RwSignal::new(String::new());
+    let lambs = farm.peek(|ground| young_lambs(&ground.flock, ewe, farm.peek_now()));
+    let none = lambs.is_empty();
+    let choose = move |lamb: LambId| match farm.note(Event::Life(Life::Fostered { lamb, dam: ewe })) {
+        Ok(_) => on_close.run(()),
+        Err(refusal) => {
+            error.set(refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system())));
+        }
+    };
+    view! {
+        <Sheet title=words::TAKE_ON_ASK on_close=on_close>
+            <p>{if none { words::NO_YOUNG_LAMBS } else { words::FOSTER_SUB }}</p>
+            <Wrong error=error />
+            <Choices
+                label=words::TAKE_ON_ASK
+                options=lambs
+                chosen=Signal::stored(None)
+                on_choose=choose
+                stacked=true
+            />
+        </Sheet>
+    }
+}
+
+/// The living lambs that are young enough to be taken on by a ewe that does not rear them.
+fn young_lambs(flock: &Flock, ewe: EweId, now: Moment) -> Vec<Choice<LambId>> {
+    let litter = |lamb: &Lamb| flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
+    let young = |lamb: &&Lamb| {
+        lamb.lives() && lamb.kept.is_none() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe)
+    };
+    let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
+    lambs.arrange_by_key(|lamb| (!lamb.on_bottle(), Reverse(litter(lamb)), Reverse(lamb.born), lamb.id));
+    let choice = |lamb: &Lamb| {
+        let bottle = lamb.on_bottle().then_some(words::ON_BOTTLE);
+        let size = animals::litter(litter(lamb));
+        let note = bottle.into_iter().chain([size.as_str()]).collect::<Vec<_>>().join(" · ");
+        Choice::new(lamb.id, animals::lamb(flock, lamb)).note(note)
+    };
+    lambs.into_iter().take(MOST_YOUNG).map(choice).collect()
 }
 
 /// Says how a ram lamb was castrated.

@@ -29,7 +29,9 @@ pub(crate) use ewe_sheets::{ConditionSheet, EweWeightSheet, MarkSheet, ScanSheet
 pub(crate) use feed_sheet::{FeedSheet, tube};
 pub(crate) use lamb_row::{LambRow, lamb_words};
 pub(crate) use later_sheet::LaterSheet;
-pub(crate) use life_sheets::{CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TreatSheet};
+pub(crate) use life_sheets::{
+    CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TakeOnSheet, TreatSheet,
+};
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
 pub(crate) use pen_sheets::{PutInSheet, WhichPenSheet};
 pub(crate) use powder::PowderToWeaning;

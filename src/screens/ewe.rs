@@ -13,8 +13,8 @@ use crate::parts::{
 };
 use crate::pieces::{
     AnimalTimeline, CameFrom, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
-    LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing, TagSheet, Top, TreatSheet,
-    WhichPenSheet, Withheld,
+    LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing, TagSheet, TakeOnSheet, Top,
+    TreatSheet, WhichPenSheet, Withheld,
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
@@ -24,6 +24,7 @@ use crate::words::{animals, ewe as words, frame, keep, life, pens, season};
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Open {
     Nothing,
+    TakeOn,
     Tag,
     Remark,
     Died,
@@ -117,6 +118,7 @@ pub(crate) fn EweScreen(
                     {live(move || lives.get().then(|| due::due(id)).into_any())}
                     <HerRecord id=id />
                     <Litters id=id />
+                    <FosteredOn id=id />
                     <Section title=words::NOTE>
                         <Buttons columns=2>
                             {live(move || lives.get().then(|| view! {
@@ -139,6 +141,7 @@ pub(crate) fn EweScreen(
                                     label=words::VET
                                     on_press=move || tap(Event::VetCalled { animal: Animal::Ewe(id) })
                                 />
+                                <Button label=life::TAKE_ON on_press=move || open.set(Open::TakeOn) />
                                 <Button label=season::CONDITION on_press=move || open.set(Open::Condition) />
                                 <Button label=season::WEIGH on_press=move || open.set(Open::Weight) />
                                 <Button label=season::SCAN on_press=move || open.set(Open::Scan) />
@@ -232,6 +235,24 @@ fn Litters(id: EweId) -> impl IntoView {
     })
 }
 
+/// The lambs of others that she rears; nothing when there are none.
+#[component]
+fn FosteredOn(id: EweId) -> impl IntoView {
+    let farm = use_farm();
+    let lambs = Memo::new(move |_| {
+        farm.with(|ground| {
+            let lambs = ground.flock.lambs_at_foot(id).into_iter();
+            lambs.filter(|lamb| lamb.dam != Some(id)).map(|lamb| lamb.id).collect::<Vec<_>>()
+        })
+    });
+    live(move || {
+        let rows = move || lambs.get().into_iter().map(|lamb| view! { <LambRow id=lamb /> }).collect_view();
+        (!lambs.with(Vec::is_empty))
+            .then(|| view! { <Section title=life::FOSTERED_ON><Rows>{rows()}</Rows></Section> })
+            .into_any()
+    })
+}
+
 /// The sheet that lies open.
 #[component]
 fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
@@ -240,6 +261,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
     let animal = Animal::Ewe(id);
     live(move || match open.get() {
         Open::Nothing => ().into_any(),
+        Open::TakeOn => view! { <TakeOnSheet ewe=id on_close=close /> }.into_any(),
         Open::Tag => view! { <TagSheet animal=animal on_close=close /> }.into_any(),
         Open::Remark => view! { <RemarkSheet animal=animal on_close=close /> }.into_any(),
         Open::Condition => view! { <ConditionSheet ewe=id on_close=close /> }.into_any(),
@@ -261,7 +283,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
             };
             view! {
                 <Sheet title=words::SAME_ASK on_close=close>
-                    <EwePicker on_pick=pick />
+                    <EwePicker without=Some(id) on_pick=pick />
                 </Sheet>
             }
             .into_any()

@@ -18,6 +18,16 @@ pub(crate) const FOSTER_ASK: &str = "Which ewe rears it from now on?";
 /// Says what fostering changes.
 pub(crate) const FOSTER_SUB: &str =
     "Its birth stays with its own dam. Full of first milk before it is moved.";
+/// Opens the choice of a lamb to rear.
+pub(crate) const TAKE_ON: &str = "Foster a lamb on…";
+/// Asks for the lamb.
+pub(crate) const TAKE_ON_ASK: &str = "Which lamb does she rear from now on?";
+/// Says that there is none.
+pub(crate) const NO_YOUNG_LAMBS: &str = "No lamb of under two weeks is with another ewe or on the bottle.";
+/// A lamb that is fed by hand.
+pub(crate) const ON_BOTTLE: &str = "on the bottle";
+/// Heads the lambs of others that she rears.
+pub(crate) const FOSTERED_ON: &str = "Fostered to her";
 /// Opens a mark.
 pub(crate) const MARK: &str = "Paint mark…";
 /// Asks for the mark.

@@ -166,3 +166,23 @@ test("one medicine for all ewes is noted for all or for none", async ({ page }) 
   await page.reload();
   await expect(phone.row("Ewe 41")).toHaveCount(2);
 });
+
+test("a ewe takes on a lamb of another: who is on the bottle or one of three stands first", async ({ page }) => {
+  const phone = await twoEwes(page);
+  await phone.tab("Flock");
+  await phone.look("Ewe 41");
+  await phone.tap("Foster a lamb on…");
+  const dialog = page.getByRole("dialog");
+  await expect(dialog.getByRole("button", { name: /triplet$/ })).toHaveCount(3);
+  await expect(dialog.getByRole("button", { name: /^41/ })).toHaveCount(0);
+  await dialog.getByRole("button", { name: /^40c/ }).tap();
+  await expect(dialog).toBeHidden();
+  const fostered = page.getByRole("region", { name: "Fostered to her" });
+  await expect(fostered.getByRole("link", { name: /^40c/ })).toBeVisible();
+  await phone.tap("Undo", page.locator(".undo-bar"));
+  await expect(fostered).toHaveCount(0);
+  await phone.tap("Foster a lamb on…");
+  await dialog.getByRole("button", { name: /^40c/ }).tap();
+  await fostered.getByRole("link", { name: /^40c/ }).tap();
+  await expect(page.locator("main")).toContainText("fostered to Ewe 41");
+});

@@ -1,0 +1,243 @@
+//! Who is found: by what is typed among all that ever were, else by where and how they are.
+
+use std::cmp::Reverse;
+use std::collections::BTreeSet;
+
+use yeanling_core::arrange::Arrange;
+use yeanling_core::book::{Animal, EweId, LambId};
+use yeanling_core::figures::seasons;
+use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Product, withheld};
+
+use crate::words::{animals, flock as words, pens};
+
+/// A lamb is weighed at eight weeks, give or take a week (AHDB); one that was not is asked for from then on.
+const WEIGH_FROM: TimeDelta = TimeDelta::days(49);
+
+/// Which animals are looked for.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Which {
+    /// Everyone here, this season's lambs.
+    Here,
+    /// On the bottle.
+    Bottle,
+    /// In a pen.
+    Penned,
+    /// Meat or milk withheld.
+    Withheld,
+    /// Without a tag of its own.
+    Untagged,
+    /// Lambs that were not weighed at eight weeks.
+    Unweighed,
+    /// Living lambs of earlier seasons.
+    Earlier,
+    /// Dead, sold or gone.
+    Gone,
+}
+
+pub(super) const WHICH: [(Which, &str); 8] = [
+    (Which::Here, words::HERE),
+    (Which::Bottle, words::BOTTLE),
+    (Which::Penned, words::PENNED),
+    (Which::Withheld, words::WITHHELD),
+    (Which::Untagged, words::UNTAGGED),
+    (Which::Unweighed, words::UNWEIGHED),
+    (Which::Earlier, words::EARLIER),
+    (Which::Gone, words::GONE),
+];
+
+pub(super) fn name(which: Which) -> &'static str {
+    WHICH.iter().find(|(other, _)| *other == which).map_or("", |(_, name)| name)
+}
+
+/// The animals that are shown.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct Found {
+    pub(super) ewes: Vec<EweId>,
+    pub(super) lambs: Vec<LambId>,
+    pub(super) dead: Vec<LambId>,
+    /// Whether just this name is worn already.
+    pub(super) taken: bool,
+}
+
+impl Found {
+    pub(super) const fn is_empty(&self) -> bool {
+        self.ewes.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
+    }
+}
+
+/// All animals in the order of the list, with all that each is found by; who became a ewe is no lamb any more.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(super) struct Everyone {
+    /// By name, the short ones first.
+    ewes: Index<EweId>,
+    /// The living, the youngest first.
+    lambs: Index<LambId>,
+    /// The dead and the gone, the youngest first.
+    dead: Index<LambId>,
+    /// Every tag of a ewe and every name of a lamb, in small letters.
+    taken: BTreeSet<String>,
+}
+
+impl Everyone {
+    pub(super) fn of(flock: &Flock) -> Self {
+        let pen =
+            |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
+        let mut everyone = Self::default();
+        let mut ewes: Vec<(String, &Ewe)> = flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
+        ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        for (name, ewe) in ewes {
+            everyone.taken.extend(ewe.tag.as_ref().map(|tag| tag.to_lowercase()));
+            everyone.ewes.add(ewe.id, ewe.worn.iter().cloned().chain([name]).chain(pen(Animal::Ewe(ewe.id))));
+        }
+        let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(|lamb| lamb.kept.is_none()).collect();
+        lambs.arrange_by_key(|lamb| Reverse((lamb.born, lamb.id)));
+        for lamb in lambs {
+            let names = || lamb.worn.iter().cloned().chain([animals::lamb(flock, lamb)]);
+            everyone.taken.extend(names().map(|name| name.to_lowercase()));
+            let list = if lamb.lives() { &mut everyone.lambs } else { &mut everyone.dead };
+            list.add(lamb.id, names().chain(pen(Animal::Lamb(lamb.id))));
+        }
+        everyone
+    }
+
+    /// Returns the animals with this in a name or a pen, among all that ever were.
+    pub(super) fn find(&self, part: &str) -> Found {
+        let part = part.to_lowercase();
+        Found {
+            ewes: self.ewes.find(&part),
+            lambs: self.lambs.find(&part),
+            dead: self.dead.find(&part),
+            taken: self.taken.contains(&part),
+        }
+    }
+
+    /// Returns the animals by where and how they are.
+    pub(super) fn browse(&self, flock: &Flock, which: Which, now: Moment) -> Found {
+        let latest = this_season(flock);
+        let ewe = |id: &&EweId| flock.ewes.get(id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
+        let lamb =
+            |id: &&LambId| flock.lambs.get(id).is_some_and(|lamb| lamb_is(flock, lamb, which, &latest, now));
+        Found {
+            ewes: self.ewes.ids.iter().filter(ewe).copied().collect(),
+            lambs: self.lambs.ids.iter().filter(lamb).copied().collect(),
+            dead: self.dead.ids.iter().filter(lamb).copied().collect(),
+            taken: false,
+        }
+    }
+}
+
+/// Animals and what they are found by, as one text: to look through that is quicker than through many.
+#[derive(Clone, Debug, PartialEq)]
+struct Index<Id> {
+    ids: Vec<Id>,
+    /// What each is found by, in small letters, a line each.
+    text: String,
+    /// Where the words of each end.
+    ends: Vec<usize>,
+}
+
+impl<Id> Default for Index<Id> {
+    fn default() -> Self {
+        Self { ids: Vec::new(), text: String::new(), ends: Vec::new() }
+    }
+}
+
+impl<Id: Copy> Index<Id> {
+    fn add(&mut self, id: Id, words: impl Iterator<Item = String>) {
+        self.ids.push(id);
+        for word in words {
+            self.text.push_str(&word.to_lowercase());
+            self.text.push('\n');
+        }
+        self.ends.push(self.text.len());
+    }
+
+    /// Returns those that have this in one of their words, in order.
+    fn find(&self, part: &str) -> Vec<Id> {
+        let mut found = Vec::new();
+        let mut ends = self.ends.iter().zip(&self.ids);
+        let mut until = 0;
+        // Of several places in one animal's words only the first counts.
+        for (at, _) in self.text.match_indices(part) {
+            if at >= until
+                && let Some((end, id)) = ends.find(|(end, _)| **end > at)
+            {
+                until = *end;
+                found.push(*id);
+            }
+        }
+        found
+    }
+}
+
+/// The lambs of the latest season.
+fn this_season(flock: &Flock) -> BTreeSet<LambId> {
+    seasons(flock).into_iter().next().map(|season| season.lambs.into_iter().collect()).unwrap_or_default()
+}
+
+fn ewe_is(flock: &Flock, ewe: &Ewe, which: Which, now: Moment) -> bool {
+    let animal = Animal::Ewe(ewe.id);
+    match which {
+        Which::Here => ewe.lives(),
+        Which::Penned => ewe.lives() && flock.pen_of(animal).is_some(),
+        Which::Withheld => {
+            let held = |product| withheld(flock, animal, product, now).is_some();
+            ewe.lives() && (held(Product::Meat) || held(Product::Milk))
+        }
+        Which::Untagged => ewe.lives() && ewe.tag.is_none(),
+        Which::Gone => !ewe.lives(),
+        Which::Bottle | Which::Unweighed | Which::Earlier => false,
+    }
+}
+
+fn lamb_is(flock: &Flock, lamb: &Lamb, which: Which, latest: &BTreeSet<LambId>, now: Moment) -> bool {
+    let animal = Animal::Lamb(lamb.id);
+    match which {
+        Which::Here => {
+            latest.contains(&lamb.id) && (lamb.lives() || (lamb.kept.is_none() && lamb.left.is_none()))
+        }
+        Which::Bottle => lamb.on_bottle(),
+        Which::Penned => lamb.lives() && flock.pen_of(animal).is_some(),
+        Which::Withheld => lamb.lives() && withheld(flock, animal, Product::Meat, now).is_some(),
+        Which::Untagged => lamb.lives() && lamb.tag.is_none(),
+        Which::Unweighed => {
+            let weighed = lamb.weights.iter().any(|weight| weight.at.since(lamb.born) >= WEIGH_FROM);
+            lamb.lives() && lamb.age(now) >= WEIGH_FROM && latest.contains(&lamb.id) && !weighed
+        }
+        Which::Earlier => lamb.lives() && !latest.contains(&lamb.id),
+        Which::Gone => !lamb.lives() && lamb.kept.is_none(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn an_animal_is_found_once_by_any_of_its_words() {
+        let mut index = Index::default();
+        for (id, words) in [(1, vec!["Ewe 14", "14", "Pen 4"]), (2, vec!["Ewe 5"]), (3, vec!["41 blue"])] {
+            index.add(id, words.into_iter().map(str::to_owned));
+        }
+        for (part, expected) in [
+            ("4", vec![1, 3]),
+            ("ewe", vec![1, 2]),
+            ("blue", vec![3]),
+            ("5", vec![2]),
+            ("45", vec![]),
+            ("", vec![1, 2, 3]),
+        ] {
+            assert_eq!(index.find(part), expected, "{part}");
+        }
+    }
+
+    #[test]
+    fn words_of_two_animals_make_no_match_together() {
+        let mut index = Index::default();
+        index.add(1, ["a1".to_owned()].into_iter());
+        index.add(2, ["2b".to_owned()].into_iter());
+        assert_eq!(index.find("12"), Vec::<i32>::new());
+    }
+}
