@@ -55,7 +55,7 @@ pub(crate) const FERTILITY: &str = "Lambed";
 /// Lambs born for each ewe that lambed.
 pub(crate) const PROLIFICACY: &str = "Born for each ewe that lambed";
 /// Lambs born for each ewe put to the ram.
-pub(crate) const LAMBING: &str = "Lambing percentage";
+pub(crate) const LAMBING: &str = "Lambing rate";
 /// Dead at birth.
 pub(crate) const STILLBIRTH: &str = "Dead at birth";
 /// Alive at a day.
