@@ -1,6 +1,7 @@
 // The season ahead: from an empty book to a plan for sixty ewes, then marks, signs and births sharpen it.
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 import { Phone } from "../barn";
+import { Scribe } from "../scribe";
 
 /** Forms a group and puts ewes in by a typed list. */
 async function form(phone: Phone, name: string, tags: string): Promise<void> {
@@ -103,4 +104,47 @@ test("a mark narrows her ribbon, a sign puts her first, and a birth leaves the f
   await expect(page.getByText("4 put to the ram · 1 has lambed")).toBeVisible();
   await phone.open("#/year");
   await expect(page.getByRole("table", { name: "The flock" })).toContainText("1 of 4 put to the ram");
+});
+
+test("half have lambed, and the forecast is of the other half", async ({ page }) => {
+  const now = new Date("2027-03-05T06:00:00-05:00");
+  await page.clock.install({ time: now });
+  const DAY = 24 * 3_600_000;
+  const phone = new Phone(page);
+  const scribe = new Scribe();
+  const began = new Date("2026-10-01T12:00:00Z");
+  const group = scribe.note(began, { "group-formed": { name: "Hill" } });
+  const ewes = Array.from({ length: 20 }, (_, at) => scribe.note(began, { "ewe-came": { tag: `${at + 1}` } }));
+  for (const ewe of ewes) scribe.note(began, { "joined-group": { ewe, group } });
+  scribe.note(began, { "ram-in": { group, ram: null, age: null } });
+  scribe.note(new Date(began.getTime() + 50 * DAY), { "ram-out": { group } });
+  await phone.open();
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.open("#/season");
+  await expect(page.getByText("20 put to the ram · none has lambed")).toBeVisible();
+  const nights = page.getByRole("img", { name: /births still to come/ });
+  const toCome = async () => Number.parseFloat((await nights.getAttribute("aria-label")) ?? "");
+  const before = await toCome();
+
+  // One a night, as ewes of the first cycle do: from 144 days after the ram came in.
+  for (const [at, dam] of ewes.slice(0, 10).entries()) {
+    const born = new Date(began.getTime() + (144 + at) * DAY);
+    const lamb = scribe.note(born, { "lamb-born": { dam, sex: "ewe", alive: true } });
+    scribe.note(born, { "all-born": { lamb } });
+  }
+  await phone.open();
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.open("#/season");
+  await expect(page.getByText("20 put to the ram · 10 have lambed")).toBeVisible();
+  const after = await toCome();
+  expect(after).toBeLessThanOrEqual(10);
+  expect(after).toBeGreaterThan(7);
+  expect(before).toBeGreaterThan(after + 5);
+  // What has happened is drawn over what was expected, and no one who has lambed is near.
+  await expect(page.locator(".chart-legend").first()).toContainText("lambed");
+  await expect(page.getByText(/Of 20 put to the ram, likely \d+ to 20 will lamb/)).toBeVisible();
+  const near = page.locator(".section", { hasText: "Who is near" }).locator(".row-name");
+  for (const name of await near.allTextContents()) expect(Number(name.replace("Ewe ", ""))).toBeGreaterThan(10);
 });

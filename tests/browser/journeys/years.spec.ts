@@ -133,3 +133,58 @@ test("thirty lambs over the scales: next, next, next; then gains, who lags, and 
   await expect(main).toContainText("Reared 41.0 kg in all, 41.0 kg a lambing");
   await expect(main).toContainText("Meets your mark: 1 lamb lost");
 });
+
+test("a season of twenty ewes: from their table over the ram and every birth to the year", async ({ page }) => {
+  test.setTimeout(180_000);
+  await page.clock.install({ time: new Date("2026-10-01T09:00:00Z") });
+  const phone = new Phone(page);
+  await phone.open("#/hand-over");
+  const rows = Array.from({ length: 20 }, (_, at) => `${at + 1},${2020 + (at % 4)}`).join("\n");
+  await openTable(page, `tag,born\n${rows}\n`);
+  await phone.tap("Add 20 ewes");
+  await phone.open("#/season");
+  await phone.tap("Form a group");
+  const dialog = page.getByRole("dialog");
+  await dialog.getByLabel("What it is called").fill("All");
+  await phone.tap("Save", dialog);
+  await phone.tap("Put ewes in…");
+  await dialog.getByLabel("Tags, a list or ranges").fill("1-20");
+  await phone.tap("Put 20 ewes in", dialog);
+  await phone.tap("Ram in…");
+  await phone.tap("Save", dialog);
+  // A browser's timers reach no further than 24 days at once.
+  const pass = async (days: number) => {
+    for (let left = days; left > 0; left -= 20) await page.clock.fastForward(Math.min(left, 20) * DAY);
+  };
+  await pass(50);
+  await phone.tap("Ram out…");
+  await phone.tap("Save", dialog);
+  await pass(96);
+
+  // Eighteen lamb from day 146 on, three a night: every other with twins, and one lamb is born dead.
+  for (let ewe = 1; ewe <= 18; ewe += 1) {
+    await phone.lambing(`${ewe}`);
+    await phone.tap("Ewe lamb");
+    await phone.weigh("4");
+    if (ewe % 2 === 0) {
+      await phone.tap("Next lamb");
+      await phone.tap(ewe === 10 ? "Born dead" : "Ram lamb");
+    }
+    await phone.tap("All lambs born");
+    await page.clock.fastForward(8 * HOUR);
+  }
+  await phone.saved();
+  await pass(10);
+  await phone.open("#/year");
+  const figure = (name: string) =>
+    page.getByRole("table", { name: "The flock" }).getByRole("row", { name: new RegExp(`^${name}`) });
+  // 18 of 20 is 90 %, 9 singles and 9 twins are 27 lambs, 27 of 20 are 135 %, 26 of 27 born alive.
+  await expect(figure("Ewes that lambed")).toContainText("18");
+  await expect(figure("Lambed")).toContainText("90 %");
+  await expect(figure("Lambs born")).toContainText("27");
+  await expect(figure("Lambing rate")).toContainText("135 %");
+  await expect(figure("Litters")).toContainText("9 · 9 · 0");
+  await expect(figure("Dead at birth")).toContainText("1 of 27 born");
+  await expect(figure("Alive at a week")).toContainText("26 of 26");
+  await fitsTheScreen(page);
+});
