@@ -1,7 +1,10 @@
 //! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
 
 use crate::parts::live;
+use std::collections::BTreeSet;
+
 use crate::signals::prelude::*;
+use yeanling_core::flock::Line;
 
 use crate::browser::{focus, look, panic, place};
 use crate::farm::{Farm, Last};
@@ -57,18 +60,32 @@ fn Undo() -> impl IntoView {
         }
     });
     let text = Signal::derive(move || {
-        let (entry, others, taken_back) = match farm.last() {
+        let last = farm.last();
+        let entries = match &last {
             Last::Nothing => return None,
-            Last::Noted(entries) => (*entries.first()?, entries.len() - 1, false),
-            Last::TakenBack(entry) => (entry, 0, true),
+            Last::Noted(entries) => entries.clone(),
+            Last::TakenBack(entry) | Last::Changed { entry, .. } => vec![*entry],
         };
         farm.with(|ground| {
-            let line = ground.flock.lines.iter().rev().find(|line| line.entry == entry)?;
+            let of_them = |line: &&Line| entries.contains(&line.entry);
+            let lines: Vec<&Line> =
+                ground.flock.lines.iter().rev().filter(of_them).take(entries.len()).collect();
+            // They stand the latest first.
+            let line = *lines.last()?;
+            let animals: BTreeSet<_> = lines.iter().flat_map(|line| line.event.animals()).collect();
+            let others = animals.len().saturating_sub(1);
             let noted =
                 noted::line(&line.event, &ground.flock, ground.flock.practice.system).replace('*', "");
             let whose = line.event.animals().next().map(|animal| animals::animal(&ground.flock, animal));
-            let said = whose.map(|whose| format!("{whose}: {noted}")).unwrap_or(noted);
-            Some(if taken_back { words::taken_back(&said) } else { words::and_others(said, others) })
+            let said = match whose {
+                Some(whose) if !noted.starts_with(&whose) => format!("{whose}: {noted}"),
+                Some(_) | None => noted,
+            };
+            Some(match last {
+                Last::TakenBack(_) => words::taken_back(&said),
+                Last::Changed { .. } => words::changed(&said),
+                Last::Nothing | Last::Noted(_) => words::and_others(said, others),
+            })
         })
     });
     view! { <UndoBar text=text on_undo=move || farm.undo() /> }

@@ -34,7 +34,7 @@ use crate::made_up;
 use keep::UnderWay;
 
 /// What was done last in this visit, and can be undone.
-#[derive(Clone, Debug, Default, PartialEq, Eq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub enum Last {
     /// Nothing, or it was let go.
     #[default]
@@ -43,6 +43,15 @@ pub enum Last {
     Noted(Vec<EntryId>),
     /// This was taken back.
     TakenBack(EntryId),
+    /// This was changed; it read so before.
+    Changed {
+        /// Which entry.
+        entry: EntryId,
+        /// What it said.
+        event: Box<Event>,
+        /// When that was.
+        at: Moment,
+    },
 }
 
 /// A book and the flock it makes.
@@ -212,15 +221,14 @@ impl Farm {
 
     /// Undoes what was done last, all of it.
     pub fn undo(self) {
-        let (events, at): (Vec<Event>, _) = match self.last.get_untracked() {
+        let events = match self.last.get_untracked() {
             Last::Nothing => return,
-            Last::Noted(entries) => {
-                (entries.into_iter().map(|entry| Event::Struck { entry }).collect(), now::now())
-            }
-            Last::TakenBack(entry) => (vec![Event::Restored { entry }], now::now()),
+            Last::Noted(entries) => entries.into_iter().map(|entry| Event::Struck { entry }).collect(),
+            Last::TakenBack(entry) => vec![Event::Restored { entry }],
+            Last::Changed { entry, event, at } => vec![Event::Amended { entry, event, at }],
         };
         // Nothing can be wrong with undoing what was just done; were it so, the offer simply stays.
-        if self.note_all(events, at).is_ok() {
+        if self.note_all(events, now::now()).is_ok() {
             self.let_last_go();
         }
     }
@@ -243,6 +251,14 @@ impl Farm {
         let id = id::new_entry(now);
         let last = match &event {
             Event::Struck { entry } => Last::TakenBack(*entry),
+            Event::Amended { entry, .. } => self.peek(|ground| {
+                let line = ground.flock.lines.iter().rev().find(|line| line.entry == *entry);
+                line.map_or(Last::Nothing, |line| Last::Changed {
+                    entry: *entry,
+                    event: Box::new(line.event.clone()),
+                    at: line.at,
+                })
+            }),
             event if event.corrects().is_some() => Last::Nothing,
             _ => Last::Noted(vec![id]),
         };
@@ -275,6 +291,11 @@ impl Farm {
                 None
             }
         }
+    }
+
+    /// Notes facts with one tap, all of them or none; a refusal is shown above the screen.
+    pub fn tap_all(self, events: Vec<Event>) {
+        self.refused.set(self.note_all(events, now::now()).err());
     }
 
     /// Returns the refusal that has not been read yet.

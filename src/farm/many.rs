@@ -76,11 +76,11 @@ impl Farm {
         Ok(())
     }
 
-    /// Takes ewes of a table in, each with what is known of her, in one piece.
+    /// Takes ewes of a table in, each with what is known of her, in one piece, and returns who they are.
     ///
     /// # Errors
     /// One of them may not be noted: her tag and the reason. Nothing has changed then.
-    pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<(), (String, Refusal)> {
+    pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<Vec<EweId>, (String, Refusal)> {
         let now = now::now();
         let mut together = Together::new(self, now, now);
         let mut came: Vec<EweId> = Vec::new();
@@ -92,7 +92,7 @@ impl Farm {
         let mut book = self.peek(|ground| ground.book.clone());
         book.union(together.entries.iter().cloned());
         let flock = fold(&book);
-        for (ewe, new) in came.into_iter().zip(ewes) {
+        for (ewe, new) in came.iter().copied().zip(ewes) {
             let described = (new.born.is_some() || new.breed.is_some())
                 .then(|| Event::Life(Life::Described { ewe, born: new.born, breed: new.breed.clone() }));
             let remarked = new.remark.clone().map(|text| Event::Remarked { animal: Animal::Ewe(ewe), text });
@@ -103,7 +103,7 @@ impl Farm {
             }
         }
         self.take_all(together.entries);
-        Ok(())
+        Ok(came)
     }
 
     /// Takes entries that were checked, in one piece.
@@ -115,10 +115,10 @@ impl Farm {
                     ground.take(entries);
                 }
             });
-            return;
+        } else {
+            self.real.update(|ground| ground.take(entries.clone()));
+            self.keep(entries);
         }
-        self.real.update(|ground| ground.take(entries.clone()));
-        self.keep(entries);
         self.clock.set(now::now());
     }
 }

@@ -35,6 +35,8 @@ type Named = (String, EweId);
 struct Ewes {
     to_lamb: Vec<Named>,
     lambed: Vec<Named>,
+    /// Whether a living ewe is called just what is typed, one that is not offered too.
+    known: bool,
 }
 
 impl Ewes {
@@ -69,25 +71,23 @@ pub(crate) fn EwePicker(
                 .flock
                 .ewes
                 .values()
-                .filter(|ewe| ewe.lives() && Some(ewe.id) != without)
+                .filter(|ewe| ewe.lives())
                 .map(|ewe| (ewe.tag.clone().unwrap_or_else(|| animals::ewe(ewe)), ewe.id))
                 .filter(|(tag, _)| tag.to_lowercase().contains(&part))
                 .collect();
+            let known = ewes.iter().any(|(tag, _)| tag.to_lowercase() == part);
+            ewes.retain(|(_, ewe)| Some(*ewe) != without);
             // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
             ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
             let has_lambed = |(_, ewe): &Named| {
                 ground.flock.litters_of(*ewe).first().is_some_and(|litter| now.since(litter.began) < SEASON)
             };
             let (lambed, to_lamb) = ewes.into_iter().partition(has_lambed);
-            Ewes { to_lamb, lambed }
+            Ewes { to_lamb, lambed, known }
         })
     });
     let tag = Memo::new(move |_| typed.with(|typed| typed.trim().to_owned()));
-    let is_new = Memo::new(move |_| {
-        tag.with(|tag| {
-            !tag.is_empty() && !ewes.with(|ewes| ewes.all().any(|(here, _)| here.eq_ignore_ascii_case(tag)))
-        })
-    });
+    let is_new = Memo::new(move |_| !tag.with(String::is_empty) && ewes.with(|ewes| !ewes.known));
     let add = move || {
         let tag = tag.get_untracked();
         if let Some(entry) = farm.tap(Event::EweCame { tag: Some(tag) }) {
@@ -102,8 +102,14 @@ pub(crate) fn EwePicker(
         }
     };
     let hint = Signal::derive(move || {
-        let none = ewes.with(|ewes| ewes.all().next().is_none());
-        if none && !tag.with(String::is_empty) { words::NONE_FOUND.to_owned() } else { String::new() }
+        let (none, known) = ewes.with(|ewes| (ewes.all().next().is_none(), ewes.known));
+        if !none || tag.with(String::is_empty) {
+            String::new()
+        } else if known {
+            words::HER_ALREADY.to_owned()
+        } else {
+            words::NONE_FOUND.to_owned()
+        }
     });
     let of = move |part: fn(&Ewes) -> &Vec<Named>| Memo::new(move |_| ewes.with(|ewes| part(ewes).clone()));
     let (to_lamb, lambed) = (of(|ewes| &ewes.to_lamb), of(|ewes| &ewes.lambed));

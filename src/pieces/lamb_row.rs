@@ -9,7 +9,7 @@ use crate::farm::use_farm;
 use crate::parts::{Row, RowState};
 use crate::route::Screen;
 use crate::words::common::day_and_clock;
-use crate::words::{animals, frame, lamb as words};
+use crate::words::{animals, frame, lamb as words, life};
 
 /// Shows a lamb as a row that leads to its screen.
 #[component]
@@ -31,5 +31,7 @@ pub(crate) fn LambRow(
 pub(crate) fn lamb_words(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, String) {
     let kind = animals::lamb_kind(lamb, flock.practice.system);
     let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
-    (animals::lamb(flock, lamb), kind)
+    let other = lamb.fostered.last().filter(|(_, ewe)| Some(*ewe) != lamb.dam);
+    let with = other.map(|(_, ewe)| format!(" · {}", life::with_ewe(&animals::ewe_of(flock, *ewe))));
+    (animals::lamb(flock, lamb), kind + &with.unwrap_or_default())
 }

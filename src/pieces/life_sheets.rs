@@ -7,7 +7,7 @@ use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{
     Animal, BirthDay, Castration, Departure, Event, EweId, LambId, Life, Route, Treatment,
 };
-use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::flock::{Ewe, Flock, Lamb};
 use yeanling_core::units::{Moment, TimeDelta};
 
 use super::ewe_picker::{EwePicker, Picked};
@@ -58,7 +58,7 @@ pub(crate) fn FosterSheet(
     }
 }
 
-/// Picks the lamb that a ewe takes on: those on the bottle first, then those of the largest litters.
+/// Picks the lamb that a ewe takes on: those on the bottle or without a ewe first, then those of the largest litters.
 #[component]
 pub(crate) fn TakeOnSheet(
     /// Which ewe.
@@ -69,8 +69,9 @@ pub(crate) fn TakeOnSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let error = RwSignal::new(String::new());
-    let lambs = farm.peek(|ground| young_lambs(&ground.flock, ewe, farm.peek_now()));
-    let none = lambs.is_empty();
+    let mut lambs = farm.peek(|ground| young_lambs(&ground.flock, ewe, farm.peek_now()));
+    let (none, more) = (lambs.is_empty(), lambs.len().saturating_sub(MOST_YOUNG));
+    lambs.truncate(MOST_YOUNG);
     let choose = move |lamb: LambId| match farm.note(Event::Life(Life::Fostered { lamb, dam: ewe })) {
         Ok(_) => on_close.run(()),
         Err(refusal) => {
@@ -88,6 +89,7 @@ pub(crate) fn TakeOnSheet(
                 on_choose=choose
                 stacked=true
             />
+            {(more > 0).then(|| view! { <p class="small-print">{words::more_young(more)}</p> }.into_any())}
         </Sheet>
     }
 }
@@ -95,18 +97,23 @@ pub(crate) fn TakeOnSheet(
 /// The living lambs that are young enough to be taken on by a ewe that does not rear them.
 fn young_lambs(flock: &Flock, ewe: EweId, now: Moment) -> Vec<Choice<LambId>> {
     let litter = |lamb: &Lamb| flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
-    let young = |lamb: &&Lamb| {
-        lamb.lives() && lamb.kept.is_none() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe)
+    let young = |lamb: &&Lamb| lamb.lives() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe);
+    let alone = |lamb: &Lamb| {
+        let dam = flock.rearer(lamb).and_then(|dam| flock.ewe(dam));
+        lamb.turned_away() || !dam.is_some_and(Ewe::lives)
     };
     let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
-    lambs.arrange_by_key(|lamb| (!lamb.on_bottle(), Reverse(litter(lamb)), Reverse(lamb.born), lamb.id));
+    lambs.arrange_by_key(|lamb| {
+        (!lamb.on_bottle(), !alone(lamb), Reverse(litter(lamb)), Reverse(lamb.born), lamb.id)
+    });
     let choice = |lamb: &Lamb| {
         let bottle = lamb.on_bottle().then_some(words::ON_BOTTLE);
+        let alone = (bottle.is_none() && alone(lamb)).then_some(words::ALONE);
         let size = animals::litter(litter(lamb));
-        let note = bottle.into_iter().chain([size.as_str()]).collect::<Vec<_>>().join(" · ");
+        let note = bottle.into_iter().chain(alone).chain([size.as_str()]).collect::<Vec<_>>().join(" · ");
         Choice::new(lamb.id, animals::lamb(flock, lamb)).note(note)
     };
-    lambs.into_iter().take(MOST_YOUNG).map(choice).collect()
+    lambs.into_iter().map(choice).collect()
 }
 
 /// Says how a ram lamb was castrated.

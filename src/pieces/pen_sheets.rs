@@ -27,7 +27,7 @@ pub(crate) fn PutInSheet(
     };
     view! {
         <Sheet title=words::PUT_IN_ASK on_close=on_close>
-            <EwePicker on_pick=pick />
+            <EwePicker lambed_first=true on_pick=pick />
         </Sheet>
     }
 }

@@ -8,7 +8,7 @@ use yeanling_core::reckon::vigor::FourGrade;
 use super::{TenPointSheet, why_text};
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, WhyButton};
-use crate::words::{frame, lamb as words, life, noted, refusals, why};
+use crate::words::{animals, frame, lamb as words, life, noted, refusals, why};
 
 /// Scores vigor.
 #[component]
@@ -30,6 +30,7 @@ pub(crate) fn VigorSheet(
     }
     view! {
         <Sheet title=words::VIGOR_ASK on_close=on_close>
+            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
             <p>{words::VIGOR_SCALE}</p>
             <Choices
                 label=words::VIGOR_ASK

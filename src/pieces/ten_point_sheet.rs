@@ -8,7 +8,7 @@ use yeanling_core::reckon::ten_point::{Points, Scale, Score, Sign, Signs, score}
 use super::why_text;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Remark, Sheet, Weight, WhyButton};
-use crate::words::{lamb as words, why};
+use crate::words::{animals, lamb as words, why};
 
 /// What was seen of a sign: its points, or that there is no oximeter.
 const NO_OXIMETER: u8 = 9;
@@ -59,6 +59,7 @@ pub(crate) fn TenPointSheet(
         .collect();
     view! {
         <Sheet title=words::VIGOR_ASK on_close=on_close>
+            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
             <p>{words::TEN_POINT_SCALE}</p>
             {signs}
             {live(move || match scored.get() {

@@ -33,31 +33,31 @@ impl CameFrom {
             Screen::Medicines => medicines::TITLE,
             Screen::Weighing => weighing::TITLE,
             Screen::Year => year::TITLE,
+            Screen::Race(_) => race::TITLE,
+            Screen::Pen(_) => pens::PEN,
+            Screen::Night => night::TITLE,
+            Screen::More => frame::MORE,
             Screen::Lambing
             | Screen::LambingEwe(_)
             | Screen::LambingUnknown
             | Screen::LambingLamb(_)
             | Screen::Lamb(_)
             | Screen::Ewe(_)
-            | Screen::Pen(_)
             | Screen::ColdLamb(_)
             | Screen::HandOver
             | Screen::Help
             | Screen::Practice
-            | Screen::More
-            | Screen::Race(_)
             | Screen::Stores
             | Screen::Feed
-            | Screen::Night
             | Screen::Lost => return,
         };
         self.0.set((screen, name));
     }
 
-    /// Returns where the way back from an animal leads, and its name.
-    pub(crate) fn back() -> (Screen, String) {
+    /// Returns where the way back from this screen leads, and its name: never to itself.
+    pub(crate) fn back(here: Screen) -> (Screen, String) {
         let from = use_context::<Self>().map(|from| from.0.get_untracked());
-        let (screen, name) = from.unwrap_or((Screen::Watch, frame::WATCH));
+        let (screen, name) = from.filter(|(from, _)| *from != here).unwrap_or((Screen::Watch, frame::WATCH));
         (screen, name.to_owned())
     }
 }

@@ -8,7 +8,7 @@ use yeanling_core::units::{Mass, System, TimeDelta};
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Notice, NoticeKind, Sheet, Weight};
 use crate::words::common::{mass, number};
-use crate::words::{errors, frame, lamb as words, refusals};
+use crate::words::{animals, errors, frame, lamb as words, refusals};
 
 /// What was made of a typed weight.
 #[derive(Clone, Debug, PartialEq)]
@@ -132,6 +132,7 @@ pub(crate) fn WeightSheet(
     };
     view! {
         <Sheet title=words::WEIGH_ASK on_close=on_close>
+            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
             <WeightField value=value system=system error=error />
             {live(move || ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> }).into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />

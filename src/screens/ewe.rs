@@ -47,6 +47,8 @@ pub(crate) fn EweScreen(
     id: EweId,
 ) -> impl IntoView {
     let farm = use_farm();
+    // Who was found to be another is shown as that one.
+    let id = farm.peek(|ground| ground.flock.ewe(id).map_or(id, |ewe| ewe.id));
     let open = RwSignal::new(Open::Nothing);
     let ewe = Memo::new(move |_| farm.with(|ground| ground.flock.ewe(id).cloned()));
     let there = Memo::new(move |_| ewe.with(Option::is_some));
@@ -96,7 +98,7 @@ pub(crate) fn EweScreen(
     };
     view! {
         <Page thumb=thumb>
-            <Top back=CameFrom::back() />
+            <Top back=CameFrom::back(Screen::Ewe(id)) />
             {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();

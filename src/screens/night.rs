@@ -60,7 +60,7 @@ pub(crate) fn Night() -> impl IntoView {
             <div class="night">
                 <div class="night-top">
                     <SmallLink href=Screen::Watch.hash() label=frame::BACK />
-                    <h1 id="title" tabindex="-1">
+                    <h1 id="title">
                         {words::TITLE}
                     </h1>
                     <span>{live(move || clock(farm.now()).into_any())}</span>

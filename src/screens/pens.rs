@@ -38,7 +38,11 @@ struct Shown {
 /// What one tap can do for it.
 #[derive(Clone, Copy, Debug, PartialEq)]
 enum Action {
-    Out(Animal),
+    /// Lets an animal out, perhaps before it may go.
+    Out {
+        animal: Animal,
+        early: bool,
+    },
     Clean,
     PutIn,
 }
@@ -117,7 +121,7 @@ fn PenRow(id: PenId, putting: RwSignal<Option<PenId>>) -> impl IntoView {
             let Some(shown) = shown.get() else { return ().into_any() };
             let (label, action) = (label(shown.action), shown.action);
             let act = move || match action {
-                Action::Out(animal) => _ = farm.tap(Event::LetOut { animal }),
+                Action::Out { animal, .. } => _ = farm.tap(Event::LetOut { animal }),
                 Action::Clean => _ = farm.tap(Event::PenCleaned { pen: id }),
                 Action::PutIn => putting.set(Some(id)),
             };
@@ -149,7 +153,8 @@ fn PenRow(id: PenId, putting: RwSignal<Option<PenId>>) -> impl IntoView {
 
 const fn label(action: Action) -> &'static str {
     match action {
-        Action::Out(_) => words::OUT,
+        Action::Out { early: false, .. } => words::OUT,
+        Action::Out { early: true, .. } => words::OUT_EARLY,
         Action::Clean => words::CLEANED,
         Action::PutIn => words::PUT_IN,
     }
@@ -207,8 +212,10 @@ fn shown(flock: &Flock, pen: &Pen, now: Moment) -> Shown {
     if pen.left.is_some_and(|left| left <= first.since && pen.cleaned.is_none_or(|clean| clean < left)) {
         remarks.push(words::NOT_CLEANED);
     }
+    let early = ready.as_ref().is_some_and(|ready| !ready.why_not.is_empty());
     let ribbon = ready.map(|ready| stay(first.since, &ready, now));
-    Shown { name, size, text, says, state, ribbon, remarks, action: Action::Out(first.animal) }
+    let action = Action::Out { animal: first.animal, early };
+    Shown { name, size, text, says, state, ribbon, remarks, action }
 }
 
 fn stay(since: Moment, ready: &Readiness, now: Moment) -> Stay {

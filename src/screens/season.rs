@@ -71,7 +71,10 @@ pub(crate) fn Season() -> impl IntoView {
 fn group_row(id: GroupId) -> AnyView {
     let farm = use_farm();
     let text = Signal::derive(move || {
-        farm.with(|ground| ground.flock.groups.get(&id).map(words::group).unwrap_or_default())
+        let today = farm.now().local().date();
+        farm.with(|ground| {
+            ground.flock.groups.get(&id).map(|group| words::group(group, today)).unwrap_or_default()
+        })
     });
     let name = Signal::derive(move || {
         farm.with(|ground| ground.flock.groups.get(&id).map(|group| group.name.clone()).unwrap_or_default())

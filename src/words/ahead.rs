@@ -282,8 +282,23 @@ pub(crate) fn key(what: &What, place: usize) -> String {
     name.to_owned()
 }
 
-/// Returns how a group stands: "24 ewes · ram in since 1 Oct, reckoned as if until 21 Nov".
-pub(crate) fn group(group: &Group) -> String {
+/// Says that ewes count only from after the ram came: "33 ewes are in the group only since 28 Nov, …".
+pub(crate) fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
+    let who = if ewes == 1 { "1 ewe is".to_owned() } else { format!("{ewes} ewes are") };
+    format!(
+        "{who} in the group only since {}, and the ram since {}. Their days are counted from when both were there.",
+        short_date(since),
+        short_date(ram_in)
+    )
+}
+
+/// Says that they were there from the first.
+pub(crate) fn with_him_from(ram_in: NaiveDate) -> String {
+    format!("They were with him from {}", short_date(ram_in))
+}
+
+/// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
+pub(crate) fn group(group: &Group, today: NaiveDate) -> String {
     let ewes = match group.ewes().count() {
         1 => "1 ewe".to_owned(),
         ewes => format!("{ewes} ewes"),
@@ -293,8 +308,15 @@ pub(crate) fn group(group: &Group) -> String {
         Some((came, None)) => {
             let day = came.local().date();
             let until = Mating::new(day, None).map(|mating| mating.ram_out());
-            let reckoned = until.map(|until| format!(", reckoned as if until {}", short_date(until)));
-            format!("ram in since {}{}", short_date(day), reckoned.unwrap_or_default())
+            let counted = until.map(|until| {
+                let until_when = short_date(until);
+                if today > until {
+                    format!(", counted only until {until_when}: say when he came out")
+                } else {
+                    format!(", counted as in until {until_when}")
+                }
+            });
+            format!("ram in since {}{}", short_date(day), counted.unwrap_or_default())
         }
         Some((came, Some(out))) => {
             format!("ram in {} to {}", short_date(came.local().date()), short_date(out.local().date()))
@@ -315,9 +337,12 @@ pub(crate) fn preview(
         lines.push(format!("*{known}* of your ewes"));
     }
     if !fresh.is_empty() {
-        // A slip of the finger shows first, not behind the dots.
-        let (tags, odd): (Vec<String>, Vec<String>) =
-            fresh.iter().cloned().partition(|tag| tag.contains(|letter: char| letter.is_ascii_digit()));
+        // A slip of the finger shows first, not behind the dots: what is unlike most.
+        let (mut odd, mut tags): (Vec<String>, Vec<String>) =
+            fresh.iter().cloned().partition(|tag| tag.contains(char::is_alphabetic));
+        if odd.len() > tags.len() {
+            std::mem::swap(&mut odd, &mut tags);
+        }
         lines.push(format!("*{}* new to the book: {}", fresh.len(), few(&[odd, tags].concat())));
     }
     if !repeated.is_empty() {

@@ -106,6 +106,11 @@ pub(crate) fn taken_back(said: &str) -> String {
     format!("Taken back: {said}")
 }
 
+/// Says that something was changed.
+pub(crate) fn changed(said: &str) -> String {
+    format!("Changed: {said}")
+}
+
 /// Says what was noted, and with how many others: "14: put into group Early · and 59 more".
 pub(crate) fn and_others(said: String, others: usize) -> String {
     if others == 0 { said } else { format!("{said} · and {others} more") }

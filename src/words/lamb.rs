@@ -55,6 +55,10 @@ pub(crate) const REMARK: &str = "Remark";
 pub(crate) const DIED: &str = "Died";
 /// Asks the vigor.
 pub(crate) const VIGOR_ASK: &str = "How is it at five minutes?";
+/// Leads to the ewe that rears it.
+pub(crate) fn reared_by(ewe: &str) -> String {
+    format!("Reared by {ewe}")
+}
 /// Names the scale.
 pub(crate) const VIGOR_SCALE: &str = "Four-grade scale, 1 is best, before any tube feed.";
 /// Asks the belly.

@@ -1,5 +1,7 @@
 //! One ewe at work.
 
+use yeanling_core::units::System;
+
 /// The screen's name before a ewe is picked.
 pub(crate) const WHO: &str = "Who is lambing?";
 /// Labels the search.
@@ -7,7 +9,7 @@ pub(crate) const FIND: &str = "Her tag";
 /// For a ewe nobody knows.
 pub(crate) const UNKNOWN: &str = "Dam unknown";
 /// Heads ewes at work.
-pub(crate) const AT_WORK: &str = "Lambing now";
+pub(crate) const AT_WORK: &str = "Lambing, or near";
 /// Heads all ewes.
 pub(crate) const EWES: &str = "Ewes";
 /// Heads those that have lambed this season.
@@ -17,6 +19,8 @@ pub(crate) const NO_EWES: &str =
     "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
 /// Says that no ewe has this tag.
 pub(crate) const NONE_FOUND: &str = "No ewe is called that.";
+/// Says that the ewe who is called so is the one that is not offered.
+pub(crate) const HER_ALREADY: &str = "It is her already.";
 /// Says that not all ewes are shown.
 pub(crate) fn and_more(ewes: usize) -> String {
     format!("And {ewes} more: type a digit of the tag.")
@@ -41,9 +45,13 @@ pub(crate) const HELP: &str = "Help at birth";
 pub(crate) const WEIGHT: &str = "weight";
 /// Says that a weight is typed and not noted.
 pub(crate) const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
-/// Offers what was meant by digits whose point is missing: "4.2?".
-pub(crate) fn meant(weight: &str) -> String {
-    format!("{weight}?")
+/// Offers what was meant by digits that are too much: "4.2 kg?".
+pub(crate) fn meant(weight: &str, system: System) -> String {
+    let unit = match system {
+        System::Metric => "kg",
+        System::Us => "lb",
+    };
+    format!("{weight} {unit}?")
 }
 /// Labels the units.
 pub(crate) const UNITS: &str = "Unit of weight";

@@ -26,6 +26,12 @@ pub(crate) const TAKE_ON_ASK: &str = "Which lamb does she rear from now on?";
 pub(crate) const NO_YOUNG_LAMBS: &str = "No lamb of under two weeks is with another ewe or on the bottle.";
 /// A lamb that is fed by hand.
 pub(crate) const ON_BOTTLE: &str = "on the bottle";
+/// A lamb whose ewe is dead, unknown or turns it away.
+pub(crate) const ALONE: &str = "without a ewe";
+/// Says that not all young lambs are offered.
+pub(crate) fn more_young(lambs: usize) -> String {
+    format!("And {lambs} more: open the lamb, then Register, Foster….")
+}
 /// Heads the lambs of others that she rears.
 pub(crate) const FOSTERED_ON: &str = "Fostered to her";
 /// Opens a mark.

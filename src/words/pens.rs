@@ -10,6 +10,8 @@ use super::common::{clock, day_and_clock, length, short_date, span};
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Pens";
+/// One pen, as a place to go back to.
+pub(crate) const PEN: &str = "Pen";
 /// Says what to do first.
 pub(crate) const EMPTY: &str = "No pens yet. Set one up, then put a ewe in: her lambs go with her.";
 /// Sets a pen up.

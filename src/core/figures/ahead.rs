@@ -227,6 +227,15 @@ pub fn outlooks(flock: &Flock, now: Moment) -> Outlooks {
     Outlooks { awaited, alike, known: Some(known) }
 }
 
+/// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited. For one ewe
+/// this is quicker than the [`outlooks`] of all.
+#[must_use]
+pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<Outlook, NoOutlook>> {
+    let expectation = flock.expectation(ewe, now)?;
+    let evidence = evidence(flock, &expectation, &Known::of(flock, now));
+    Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
+}
+
 /// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
 #[must_use]
 pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {

@@ -7,7 +7,7 @@ mod season;
 mod this_week;
 mod year;
 
-pub use ahead::{Ahead, Awaited, Outlooks, ahead, group_dates, outlooks, put_to_ram};
+pub use ahead::{Ahead, Awaited, Outlooks, ahead, awaited, group_dates, outlooks, put_to_ram};
 pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
 pub use record::{KeepMark, Record, marked, marks, record};
 pub use season::{Season, seasons};

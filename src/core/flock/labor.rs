@@ -1,7 +1,7 @@
 //! A ewe's labor as it stands: what was seen since her last birth, and since it was last said that she is not lambing.
 
 use crate::book::{EntryId, Found, Part, Sign};
-use crate::units::Moment;
+use crate::units::{Moment, TimeDelta};
 
 /// One thing seen of a ewe around lambing.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -38,6 +38,9 @@ pub enum Saw {
     /// The afterbirth passed.
     Afterbirth,
 }
+
+/// Signs older than this say nothing of tonight (ours: signs of the last day, and one more for a slow one).
+pub const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
 
 /// A labor that goes on. Each instant is the first of its kind, but for the last look and the last check.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]

@@ -20,7 +20,7 @@ pub use ewe::{ConditionScore, Ewe, Scan};
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
 pub use fold::fold;
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
-pub use labor::{Labor, Saw, Seen};
+pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
 pub use life::{Left, Reared, Treated};
 pub use line::Line;

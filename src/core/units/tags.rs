@@ -95,6 +95,11 @@ fn tags_of(bit: &str) -> Result<Vec<String>, Unread> {
     if !before_last.is_empty() && before_last != before {
         return Err(Unread::NoRange);
     }
+    // A letter among the digits of one end alone is a slip, such as O for 0.
+    let has = |is: fn(char) -> bool| before.contains(is);
+    if before_last.is_empty() && has(|c| c.is_ascii_digit()) && has(char::is_alphabetic) {
+        return Err(Unread::NoRange);
+    }
     let number = |digits: &str| digits.parse::<u64>().map_err(|_| Unread::TooMany);
     let (start, end) = (number(first)?, number(last)?);
     if end < start {

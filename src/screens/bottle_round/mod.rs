@@ -15,7 +15,7 @@ use crate::parts::{
     ActionButton, Caution, Empty, Fact, Facts, Figure, LinkButton, Page, Remark, Row, RowState, Rows, Said,
     Section, SmallButton, Title, Weight, WhyButton,
 };
-use crate::pieces::{FeedSheet, PowderToWeaning, Standing, Top, why_text};
+use crate::pieces::{CameFrom, FeedSheet, PowderToWeaning, Standing, Top, why_text};
 use crate::route::Screen;
 use crate::words::common::{feed_mass, volume, volume_as_given};
 use crate::words::{bottle_round as words, errors, frame, why};
@@ -39,7 +39,7 @@ pub(crate) fn BottleRound() -> impl IntoView {
     });
     view! {
         <Page>
-            <Top back=(Screen::Watch, frame::WATCH.to_owned()) />
+            <Top back=CameFrom::back(Screen::BottleRound) />
             <Title text=words::TITLE>
                 <Said text=sub />
             </Title>

@@ -3,6 +3,7 @@
 use crate::signals::prelude::*;
 use chrono::NaiveDate;
 use yeanling_core::book::EweId;
+use yeanling_core::figures::awaited;
 use yeanling_core::reckon::season::ewe::Outlook;
 
 use crate::farm::use_farm;
@@ -15,7 +16,8 @@ use crate::words::{ahead as words, why};
 pub(super) fn due(id: EweId) -> AnyView {
     let farm = use_farm();
     let seen = Memo::new(move |_| {
-        farm.with_outlooks(|ground, outlooks| Some(outlooks.of(ground.flock.ewe(id)?.id)?.outlook.clone()))
+        let now = farm.now();
+        farm.with(|ground| awaited(&ground.flock, id, now))
     });
     live(move || match seen.get() {
         None => ().into_any(),

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use crate::signals::prelude::*;
 use leptos::html;
 use leptos::task::spawn_local;
+use yeanling_core::book::EweId;
 use yeanling_core::spreadsheet::{Column, NewEwe, Preview, Sheet, columns, decode, preview, read};
 
 use super::pick::{Pick, why_not};
@@ -24,7 +25,7 @@ enum Reading {
     Going,
     Read(Sheet),
     Wrong(String),
-    Done(usize),
+    Done(Vec<EweId>),
 }
 
 /// Takes ewes in from a table.
@@ -52,7 +53,12 @@ pub(super) fn EwesIn() -> impl IntoView {
         Reading::Going => view! { <p role="status">{words::READING}</p> }.into_any(),
         Reading::Read(sheet) => view! { <WouldBring sheet=sheet reading=reading /> }.into_any(),
         Reading::Wrong(wrong) => view! { <Notice kind=NoticeKind::Bad><p>{wrong}</p></Notice> }.into_any(),
-        Reading::Done(ewes) => view! { <p role="status">{words::added(ewes)}</p> }.into_any(),
+        Reading::Done(ewes) => {
+            // Who was taken back again was not added.
+            let here =
+                farm.with(|ground| ewes.iter().filter(|ewe| ground.flock.ewes.contains_key(ewe)).count());
+            (here > 0).then(|| view! { <p role="status">{words::added(here)}</p> }).into_any()
+        }
     };
     view! {
         <Section title=words::TITLE>
@@ -86,7 +92,7 @@ fn WouldBring(sheet: Sheet, reading: RwSignal<Reading>) -> impl IntoView {
     let add = move || {
         let ewes: Vec<NewEwe> = found.with_untracked(|found| found.ewes.clone());
         match farm.take_ewes(&ewes) {
-            Ok(()) => reading.set(Reading::Done(ewes.len())),
+            Ok(came) => reading.set(Reading::Done(came)),
             Err((tag, refusal)) => {
                 let why = refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system()));
                 error.set(words::refused(&tag, &why));

@@ -56,6 +56,8 @@ struct Head {
     name: String,
     sub: String,
     dam: Option<(Screen, String)>,
+    /// Who rears it, if that is another.
+    rearer: Option<(Screen, String)>,
     /// How it left, or that she is a ewe now and where.
     gone: Option<String>,
     ewe: Option<Screen>,
@@ -83,10 +85,11 @@ pub(crate) fn LambScreen(
     let gone = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.gone.clone())));
     let ewe = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.ewe)));
     let dam = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.dam.clone())));
+    let rearer = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.rearer.clone())));
     let open = RwSignal::new(Open::Nothing);
     view! {
         <Page>
-            <Top back=CameFrom::back() />
+            <Top back=CameFrom::back(Screen::Lamb(id)) />
             {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
@@ -114,6 +117,7 @@ pub(crate) fn LambScreen(
                     {live(move || lives.get().then(|| register(id, open)).into_any())}
                     {charts::weights(id)}
                     <AnimalTimeline animal=Animal::Lamb(id) />
+                    {live(move || rearer.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
                     {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
                     <Sheets id=id open=open />
                 }
@@ -141,6 +145,7 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
             Some(dam) => (Screen::Ewe(dam), words::dam(&animals::ewe_of(flock, dam))),
             None => (Screen::LambingLamb(lamb.id), words::GIVE_DAM.to_owned()),
         }),
+        rearer: fostered.map(|(_, ewe)| (Screen::Ewe(*ewe), words::reared_by(&animals::ewe_of(flock, *ewe)))),
         gone: match (&lamb.left, lamb.kept) {
             (Some(left), _) => Some(life::left(left)),
             (None, Some(ewe)) => Some(life::kept(&animals::ewe_of(flock, ewe))),

@@ -201,9 +201,8 @@ fn GiveDam(lambs: Memo<Vec<LambId>>, #[prop(into)] on_close: Callback<()>) -> im
     let farm = use_farm();
     let pick = move |picked: Picked| {
         if let Picked::Ewe(dam) = picked {
-            for lamb in lambs.get_untracked() {
-                farm.tap(Event::DamGiven { lamb, dam });
-            }
+            let given = lambs.get_untracked().into_iter().map(|lamb| Event::DamGiven { lamb, dam });
+            farm.tap_all(given.collect());
         }
         on_close.run(());
     };

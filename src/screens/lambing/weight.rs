@@ -102,17 +102,20 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
         match read.get() {
             Weighed::Wrong(wrong) => {
-                let meant = value.with(|value| point_left_out(value, system.get()));
                 let typed = typed_point.clone();
-                let take = move |meant: String| {
-                    value.set(meant);
-                    typed();
+                let offer = move |(digits, unit): (String, System)| {
+                    let (label, typed) = (words::meant(&digits, unit), typed.clone());
+                    let take = move || {
+                        value.set(digits.clone());
+                        system.set(unit);
+                        typed();
+                    };
+                    view! { <Button label=label on_press=take /> }.into_any()
                 };
+                let meant = value.with(|value| meant(value, system.get()));
                 view! {
                     <p class="field-error" role="alert">{wrong}</p>
-                    {meant.map(|meant| view! {
-                        <Button label=words::meant(&meant) on_press=move || take(meant.clone()) />
-                    }.into_any())}
+                    {meant.into_iter().map(offer).collect_view()}
                 }
                 .into_any()
             }
@@ -147,11 +150,16 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     }
 }
 
-/// Returns what was meant by digits that are too much for a lamb, if only their point is missing: "4.2" for "42".
-fn point_left_out(digits: &str, system: System) -> Option<String> {
+/// Returns what can have been meant by digits that are too much for a lamb: a point is missing ("4.2" for "42"), or
+/// they are pounds ("16").
+fn meant(digits: &str, system: System) -> Vec<(String, System)> {
+    let is_good =
+        |(digits, unit): &(String, System)| matches!(Weighed::at_birth(digits, *unit), Weighed::Good(_));
     let places = (1..digits.len()).filter(|_| digits.bytes().all(|digit| digit.is_ascii_digit()));
-    let mut meant = places.map(|place| format!("{}.{}", &digits[..place], &digits[place..]));
-    meant.find(|meant| matches!(Weighed::at_birth(meant, system), Weighed::Good(_)))
+    let point =
+        places.map(|place| (format!("{}.{}", &digits[..place], &digits[place..]), system)).find(is_good);
+    let pounds = Some((digits.to_owned(), System::Us)).filter(|_| system == System::Metric).filter(is_good);
+    pounds.into_iter().chain(point).collect()
 }
 
 /// The birth weight that stands noted: by which entry, how much, and when.

@@ -4,8 +4,8 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::EweId;
-use yeanling_core::flock::{Litter, Saw, Seen};
-use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::flock::{Litter, SIGNS_FOR, Saw, Seen};
+use yeanling_core::units::Moment;
 
 use crate::farm::{Ground, use_farm};
 use crate::parts::{Buttons, LinkButton, Page, Said, Section, Title};
@@ -13,9 +13,6 @@ use crate::pieces::{EwePicker, Picked, Standing, Top};
 use crate::route::Screen;
 use crate::words::common::day_and_clock;
 use crate::words::{animals, cautions, frame, labor, lambing as words};
-
-/// Signs seen so long ago still say that she is near (ours).
-const NEAR: TimeDelta = TimeDelta::days(2);
 
 /// Asks who is lambing.
 #[component]
@@ -61,11 +58,11 @@ fn at_work(ground: &Ground, now: Moment) -> Vec<(String, Screen)> {
     let born: Vec<&Litter> = flock.litters.values().filter(|litter| litter.goes_on(now)).collect();
     let seen = |ewe: &EweId| {
         let ewe = flock.ewe(*ewe)?;
-        let labor = ewe.labor.as_ref()?;
+        ewe.labor.as_ref()?;
         let of_labor = |seen: &&Seen| !matches!(seen.what, Saw::Look | Saw::NotLambing | Saw::Afterbirth);
         let last = ewe.seen.iter().rev().find(of_labor)?;
         let has_begun = born.iter().any(|litter| litter.dam == Some(ewe.id));
-        (!has_begun && (labor.runs() || now.since(last.at) <= NEAR)).then_some((last.at, ewe.id, last.what))
+        (!has_begun && now.since(last.at) < SIGNS_FOR).then_some((last.at, ewe.id, last.what))
     };
     let mut seen: Vec<(Moment, EweId, Saw)> = flock.at_work.iter().filter_map(seen).collect();
     seen.arrange_by_key(|(at, ewe, _)| (*at, *ewe));

@@ -1,12 +1,14 @@
 //! One group: its ram, its ewes with their days, and many ewes put in at once.
 
+use std::collections::BTreeSet;
+
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use chrono::NaiveTime;
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Event, EweId, GroupId};
+use yeanling_core::book::{EntryId, Event, EweId, GroupId};
 use yeanling_core::figures::Outlooks;
-use yeanling_core::flock::Flock;
+use yeanling_core::flock::{Flock, GroupStay, Line};
 use yeanling_core::units::{Moment, TagList, parse_tags};
 
 use super::dates::dates;
@@ -47,8 +49,10 @@ pub(crate) fn GroupScreen(
     let name = Signal::derive(move || {
         group.with(|group| group.as_ref().map(|group| group.name.clone()).unwrap_or_default())
     });
-    let sub =
-        Signal::derive(move || group.with(|group| group.as_ref().map(words::group).unwrap_or_default()));
+    let sub = Signal::derive(move || {
+        let today = farm.now().local().date();
+        group.with(|group| group.as_ref().map(|group| words::group(group, today)).unwrap_or_default())
+    });
     let part = move || {
         farm.tap(Event::GroupParted { group: id });
     };
@@ -85,6 +89,7 @@ pub(crate) fn GroupScreen(
                         }
                             .into_any()
                     })}
+                    {live(move || (!parted.get()).then(|| view! { <CameLate id=id /> }).into_any())}
                     {dates(vec![id])}
                     <Ewes id=id />
                     {live(move || (!parted.get()).then(|| view! { <Button label=words::PART on_press=part weight=Weight::Quiet /> }).into_any())}
@@ -99,6 +104,59 @@ pub(crate) fn GroupScreen(
             })}
         </Page>
     }
+}
+
+/// Says that ewes stand in the group only since after the ram came, which counts from then, and offers to mend it.
+#[component]
+fn CameLate(id: GroupId) -> impl IntoView {
+    let farm = use_farm();
+    let late = Memo::new(move |_| {
+        farm.with(|ground| {
+            let group = ground.flock.groups.get(&id)?;
+            let (came, _) = *group.ram_times().last()?;
+            let late =
+                |stay: &&GroupStay| stay.left.is_none() && stay.joined.local().date() > came.local().date();
+            let stays: Vec<GroupStay> = group.members.iter().filter(late).copied().collect();
+            let since = stays.iter().map(|stay| stay.joined).min()?;
+            Some((came, since, stays))
+        })
+    });
+    let mend = move || {
+        let Some((came, _, stays)) = late.get_untracked() else { return };
+        farm.tap_all(farm.peek(|ground| moved(&ground.flock, &stays, came)));
+    };
+    live(move || {
+        late.get()
+            .map(|(came, since, stays)| {
+                let (came, since) = (came.local().date(), since.local().date());
+                view! {
+                    <Notice kind=NoticeKind::Warn>
+                        <p>{words::came_late(stays.len(), since, came)}</p>
+                        <SmallButton
+                            label=words::with_him_from(came)
+                            name=words::with_him_from(came)
+                            on_press=mend
+                        />
+                    </Notice>
+                }
+            })
+            .into_any()
+    })
+}
+
+/// What moves stays to an earlier instant; who came into the book only since is moved too.
+fn moved(flock: &Flock, stays: &[GroupStay], to: Moment) -> Vec<Event> {
+    let mut entries: BTreeSet<EntryId> = BTreeSet::new();
+    for stay in stays {
+        entries.insert(stay.entry);
+        entries.extend(flock.ewe(stay.ewe).filter(|ewe| ewe.came > to).map(|ewe| ewe.id.entry()));
+    }
+    let of_them = |line: &&Line| !line.struck && entries.contains(&line.entry);
+    let lines = flock.lines.iter().filter(of_them);
+    lines
+        .filter(|line| matches!(line.event, Event::EweCame { .. } | Event::JoinedGroup { .. }))
+        .map(|line| Event::Amended { entry: line.entry, event: Box::new(line.event.clone()), at: to })
+        .collect()
 }
 
 /// A ewe as she stands in her group.

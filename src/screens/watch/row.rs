@@ -8,7 +8,7 @@ use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
 };
-use crate::pieces::{DrawnRibbon, LaterSheet, TenPointSheet, WeightSheet};
+use crate::pieces::{DrawnRibbon, LaterSheet, VigorSheet, WeightSheet};
 use crate::signals::prelude::*;
 use crate::words::watch as words;
 
@@ -154,7 +154,7 @@ pub(super) fn sheet(asked: RwSignal<Option<Asked>>) -> AnyView {
         None => ().into_any(),
         Some(Asked::Later(duty)) => view! { <LaterSheet duty=duty on_close=close /> }.into_any(),
         Some(Asked::Weight(lamb)) => view! { <WeightSheet lamb=lamb on_close=close /> }.into_any(),
-        Some(Asked::Vigor(lamb)) => view! { <TenPointSheet lamb=lamb on_close=close /> }.into_any(),
+        Some(Asked::Vigor(lamb)) => view! { <VigorSheet lamb=lamb on_close=close /> }.into_any(),
     })
     .into_any()
 }

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
-use yeanling_core::flock::{Ewe, Flock, Labor, Lamb};
+use yeanling_core::flock::{Ewe, Flock, Labor, Lamb, SIGNS_FOR};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
@@ -93,9 +93,6 @@ pub(super) struct Near {
     pub(super) text: String,
     pub(super) place: Option<String>,
 }
-
-/// Signs older than this say nothing of tonight (ours: signs of the last day, and one more for a slow one).
-const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
 
 /// Returns the animals that are on the Watch: those with something due, and lambs in their first day.
 pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {

@@ -97,3 +97,38 @@ test("what was ticked off by mistake is taken back with one tap, and that too ca
   await phone.tap("Undo", bar);
   await expect(sucked).toHaveAttribute("aria-pressed", "true");
 });
+
+test("a lamb turned into one born dead by a slip is brought back with Undo", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("9");
+  await phone.tap("Ewe lamb");
+  const bar = page.locator(".undo-bar");
+  await phone.weigh("4.1");
+  await expect(bar).toContainText("Weighed 4.1 kg");
+  await phone.tap("Up");
+  await expect(bar).toContainText("9a: Up");
+  await phone.tap("Born dead");
+  await expect(bar).toContainText("Changed: ");
+  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveCount(0);
+  await phone.tap("Undo", bar);
+  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "true");
+  await expect(page.locator(".readout")).toContainText("4.1");
+});
+
+test("with the phone on its side what was noted stands beside the buttons, not under them", async ({ page }) => {
+  await page.setViewportSize({ width: 844, height: 390 });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("9");
+  await phone.tap("Ewe lamb");
+  await phone.tap("Up");
+  const bar = page.locator(".undo-bar");
+  await expect(bar).toContainText("9a: Up");
+  await phone.tap("Undo", bar);
+  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "false");
+  await phone.tap("All lambs born");
+  await phone.tap("Up, 9a");
+  const [undo, thumb] = [await bar.boundingBox(), await page.locator(".thumb").boundingBox()];
+  expect((undo?.x ?? 0) + (undo?.width ?? 0)).toBeLessThanOrEqual(thumb?.x ?? 0);
+});

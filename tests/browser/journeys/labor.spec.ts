@@ -226,9 +226,9 @@ test("who is lambing is asked with those at work first, and what was seen of the
   await phone.tab("Watch");
   await phone.tap("Lambing", page.locator(".thumb"));
   const section = (name: string) => page.getByRole("region", { name });
-  await expect(section("Lambing now").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
+  await expect(section("Lambing, or near").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
   await expect(section("Ewes").getByRole("button")).toHaveText(["14"]);
   await expect(section("Lambed already").getByRole("button")).toHaveText(["15"]);
-  await section("Lambing now").getByRole("link").tap();
+  await section("Lambing, or near").getByRole("link").tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 14 lambing");
 });

@@ -25,6 +25,10 @@ test("the first lamb of an empty book is on the Watch with its window, volumes a
   await expect(row.getByRole("img", { name: /First milk: .* left of 24 hours/ })).toBeVisible();
   await expect(row.getByRole("button", { name: /^Score, / })).toBeVisible();
   await fitsTheScreen(page);
+  // The farm's own scale, on a sheet over the Watch.
+  await row.getByRole("button", { name: /^Score, / }).tap();
+  await page.getByRole("dialog").getByRole("button", { name: /^1 · / }).tap();
+  await expect(row).toContainText("grade 1, lively");
 });
 
 test("twins are recorded with fourteen taps or fewer, and each tap is on the disk", async ({ page }) => {

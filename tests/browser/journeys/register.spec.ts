@@ -40,6 +40,10 @@ test("a lamb goes to a foster dam: its birth stays, who rears it changes", async
   // Who rears it already is not offered.
   await expect(dialog.getByRole("heading", { name: "Lambed already" })).toBeVisible();
   await expect(dialog.getByRole("button", { name: "40", exact: true })).toHaveCount(0);
+  await dialog.getByLabel("Her tag").fill("40");
+  await expect(dialog).toContainText("It is her already.");
+  await expect(dialog.getByRole("button", { name: /^Add ewe/ })).toHaveCount(0);
+  await dialog.getByLabel("Her tag").fill("41");
   await phone.tap("41", dialog);
   await expect(dialog).toBeHidden();
   await expect(page.getByRole("banner").or(page.locator("main"))).toContainText("triplet");

@@ -29,7 +29,7 @@ test("from an empty book to a plan for sixty ewes", async ({ page }) => {
   await sheet.getByLabel("In the group since").fill("2026-10-01");
   await phone.tap("Put 60 ewes in", sheet);
   await expect(page.getByText("60 ewes · no ram yet")).toBeVisible();
-  await expect(page.locator(".undo-bar")).toContainText("and 119 more");
+  await expect(page.locator(".undo-bar")).toContainText("and 59 more");
   await phone.tap("Ram in…");
   await sheet.getByLabel("Day").fill("2026-10-01");
   await phone.tap("Save", sheet);
@@ -147,4 +147,32 @@ test("half have lambed, and the forecast is of the other half", async ({ page })
   await expect(page.getByText(/Of 20 put to the ram, likely \d+ to 20 will lamb/)).toBeVisible();
   const near = page.locator(".section", { hasText: "Who is near" }).locator(".row-name");
   for (const name of await near.allTextContents()) expect(Number(name.replace("Ewe ", ""))).toBeGreaterThan(10);
+});
+
+test("ewes put in after the ram count from then, which is said, and one tap says they were there", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-11-28T10:00:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open("#/season");
+  await form(phone, "Hill", "1-6, 3O1-330");
+  const dialog = page.getByRole("dialog");
+  // An O among digits is no range of 330 ewes.
+  await expect(dialog).toContainText("“3O1-330” is no range");
+  await phone.tap("Put 6 ewes in", dialog);
+  await expect(page.locator(".undo-bar")).toContainText("and 5 more");
+  await phone.tap("Ram in…");
+  await dialog.getByLabel("Day").fill("2026-07-02");
+  await phone.tap("Save", dialog);
+  const main = page.locator("main");
+  await expect(main).toContainText("ram in since 2 Jul, counted only until 21 Aug: say when he came out");
+  await expect(main).toContainText("6 ewes are in the group only since 28 Nov, and the ram since 2 Jul.");
+  await fitsTheScreen(page);
+  await accessible(page);
+  await phone.tap("They were with him from 2 Jul");
+  await expect(main).not.toContainText("only since 28 Nov");
+  // 147 days after 2 July is 26 November: the first have their likeliest days now.
+  await expect(phone.row("Ewe 1")).toContainText(/likely \d+ Dec/);
+  await phone.saved();
+  await page.reload();
+  await expect(phone.row("Ewe 1")).toContainText(/likely \d+ Dec/);
+  await expect(main).not.toContainText("only since 28 Nov");
 });

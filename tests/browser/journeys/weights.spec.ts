@@ -109,11 +109,18 @@ test("a point that was left out is offered, and one tap puts it in", async ({ pa
   // Neither is lost: the weight is still asked for, and the buttons stand under what is said.
   await expect(page.locator(".thumb")).toContainText("The weight is not noted yet");
   await fitsTheScreen(page);
-  await phone.tap("4.2?");
+  await phone.tap("4.2 kg?");
   await expect(page.locator(".undo-bar")).toContainText("41a: Weighed 4.2 kg");
   await expect(page.locator(".field-error")).toHaveCount(0);
   await phone.tap("Next lamb");
   await expect(page.getByText("When the next one is born, tap what it is.")).toBeVisible();
+  // Sixteen may be pounds, or miss its point: neither is taken for granted.
+  await phone.tap("Ram lamb");
+  await phone.weigh("16");
+  await expect(page.getByRole("button", { name: "1.6 kg?" })).toBeVisible();
+  await phone.tap("16 lb?");
+  await expect(page.locator(".undo-bar")).toContainText("41b: Weighed 7.26 kg");
+  await phone.tap("Next lamb");
   // There was no other: all are born, without another lamb.
   await phone.tap("All lambs born");
   await expect(phone.row("41a")).toContainText("4.2 kg");
