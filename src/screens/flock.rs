@@ -14,7 +14,7 @@ use crate::parts::{
     Button, Choice, Choices, Empty, Field, FieldKind, Page, Row, RowState, Rows, Said, Section, Shown, Title,
     Weight,
 };
-use crate::pieces::{Standing, Top, lamb_words};
+use crate::pieces::{CameFrom, Standing, Top, lamb_words};
 use crate::route::Screen;
 use crate::words::{animals, flock as words, lambing};
 
@@ -39,12 +39,34 @@ struct Line {
     href: String,
 }
 
+/// What was looked for last: it stands again for those who come back from an animal.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct Sought {
+    typed: RwSignal<String>,
+    which: RwSignal<Which>,
+}
+
+impl Sought {
+    /// Lets the screen find it.
+    pub(crate) fn provide() {
+        provide_context(Self { typed: RwSignal::new(String::new()), which: RwSignal::new(Which::Here) });
+    }
+
+    fn again() -> Self {
+        let sought = expect_context::<Self>();
+        if CameFrom::back(Screen::Watch).0 != Screen::Flock {
+            sought.typed.set(String::new());
+            sought.which.set(Which::Here);
+        }
+        sought
+    }
+}
+
 /// All animals.
 #[component]
 pub(crate) fn Flock() -> impl IntoView {
     let farm = use_farm();
-    let typed = RwSignal::new(String::new());
-    let which = RwSignal::new(Which::Here);
+    let Sought { typed, which } = Sought::again();
     let everyone = Memo::new(move |_| farm.with(|ground| Everyone::of(&ground.flock)));
     let here = Memo::new(move |_| {
         let (which, now) = (which.get(), farm.now());

@@ -23,6 +23,8 @@ mod watch;
 mod weighing;
 mod year;
 
+pub(crate) use flock::Sought;
+
 use crate::signals::prelude::*;
 
 use crate::route::Screen;

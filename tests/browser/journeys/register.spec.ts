@@ -190,3 +190,22 @@ test("a ewe takes on a lamb of another: who is on the bottle or one of three sta
   await fostered.getByRole("link", { name: /^40c/ }).tap();
   await expect(page.locator("main")).toContainText("fostered to Ewe 41");
 });
+
+test("who comes back from an animal finds the search as it was; who comes from elsewhere begins anew", async ({ page }) => {
+  const phone = await twoEwes(page);
+  await phone.tab("Flock");
+  const field = page.getByLabel("Find a tag or a name");
+  await field.fill("40");
+  await phone.look("40b");
+  await page.locator(".top-bar-back").tap();
+  await expect(field).toHaveValue("40");
+  await expect(phone.row("40b")).toBeVisible();
+  await expect(phone.row("41a")).toHaveCount(0);
+  await phone.look("40b");
+  await page.goBack();
+  await expect(field).toHaveValue("40");
+  await phone.tab("Watch");
+  await phone.tab("Flock");
+  await expect(field).toHaveValue("");
+  await expect(phone.row("Ewe 41")).toBeVisible();
+});
