@@ -28,6 +28,7 @@ pub(crate) fn App() -> impl IntoView {
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
     let came_from = CameFrom::provide();
     screens::Sought::provide();
+    screens::HalfTyped::provide();
     place::on_move(move || {
         came_from.leave(screen.get_untracked());
         screen.set(Screen::from_hash(&place::hash()));

@@ -24,6 +24,7 @@ mod weighing;
 mod year;
 
 pub(crate) use flock::Sought;
+pub(crate) use lambing::HalfTyped;
 
 use crate::signals::prelude::*;
 

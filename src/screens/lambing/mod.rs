@@ -10,6 +10,7 @@ use crate::signals::prelude::*;
 use yeanling_core::book::{Event, EweId, LambId, Sex};
 use yeanling_core::flock::Litter;
 
+pub(crate) use weight::HalfTyped;
 pub(crate) use who::Who;
 
 use labor::LaborPart;

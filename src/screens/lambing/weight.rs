@@ -1,5 +1,6 @@
 //! The birth weight: typed on large keys, noted when the keys rest, with a plain verdict.
 
+use std::collections::BTreeMap;
 use std::sync::atomic::{AtomicBool, Ordering};
 use std::sync::{Arc, Mutex};
 use std::time::Duration;
@@ -19,6 +20,25 @@ use crate::words::{animals, lambing as words, why};
 /// A weight is noted when the keys have rested for so long.
 const KEYS_REST: Duration = Duration::from_millis(700);
 
+/// Digits that are still asked about when their screen is left, by lamb: they stand there again when one comes back.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct HalfTyped(StoredValue<BTreeMap<LambId, String>>);
+
+impl HalfTyped {
+    /// Lets the screen find them.
+    pub(crate) fn provide() {
+        provide_context(Self(StoredValue::new(BTreeMap::new())));
+    }
+
+    fn take(self, lamb: LambId) -> Option<String> {
+        self.0.try_update_value(|all| all.remove(&lamb)).flatten()
+    }
+
+    fn keep(self, lamb: LambId, digits: String) {
+        self.0.update_value(|all| _ = all.insert(lamb, digits));
+    }
+}
+
 /// What the digits come to.
 #[derive(Clone, Copy, Debug)]
 enum Typed {
@@ -37,7 +57,9 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
         System::Us => number(mass.as_pounds(), 1),
     };
     let known = untrack(|| lamb.get()).and_then(|lamb| lamb.birth_weight());
-    let value = RwSignal::new(known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
+    let half_typed = expect_context::<HalfTyped>();
+    let noted = || known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default();
+    let value = RwSignal::new(half_typed.take(id).unwrap_or_else(noted));
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
     // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
     let waiting: Arc<Mutex<Option<Typed>>> = Arc::default();
@@ -96,7 +118,12 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
             Weighed::Good(_) | Weighed::Nothing => false,
         });
     });
-    on_cleanup(move || unanswered.set(false));
+    on_cleanup(move || {
+        if unanswered.get_untracked() {
+            half_typed.keep(id, value.get_untracked());
+        }
+        unanswered.set(false);
+    });
     let units = vec![Choice::new(System::Metric, "kg"), Choice::new(System::Us, "lb")];
     let says = move || {
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));

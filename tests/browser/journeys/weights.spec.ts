@@ -125,3 +125,21 @@ test("a point that was left out is offered, and one tap puts it in", async ({ pa
   await phone.tap("All lambs born");
   await expect(phone.row("41a")).toContainText("4.2 kg");
 });
+
+test("digits that are still asked about stand there again for who left and comes back", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("43");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("42");
+  await expect(page.getByRole("button", { name: "4.2 kg?" })).toBeVisible();
+  await phone.tab("Watch");
+  await expect(phone.row("43a")).toBeVisible();
+  await phone.lambing("43");
+  await expect(page.locator(".readout")).toContainText("42");
+  await phone.tap("4.2 kg?");
+  await expect(page.locator(".undo-bar")).toContainText("43a: Weighed 4.2 kg");
+  await phone.tab("Watch");
+  await phone.lambing("43");
+  await expect(page.locator(".readout")).toContainText("4.2");
+});
