@@ -24,11 +24,11 @@ test("a search among two thousand animals", async ({ page }) => {
   }
   await page.keyboard.type("10344");
   await expect(page.locator(".row").first()).toContainText("10344");
-  print(`search_ms_2000_${SLOWER}x`, median(times));
-  print(`search_p95_ms_2000_${SLOWER}x`, percentile(times, 95));
+  print(`search_ms_2000_${SLOWER}x`, percentile(times, 95));
+  print(`search_median_ms_2000_${SLOWER}x`, median(times));
   const bareTimes = await bare(page, "keydown", SLOWER);
-  print(`search_bare_ms_${SLOWER}x`, median(bareTimes));
   print(`search_bare_p95_ms_${SLOWER}x`, percentile(bareTimes, 95));
+  print(`search_bare_median_ms_${SLOWER}x`, median(bareTimes));
 });
 
 for (const [kind, marked] of [["", false], ["_marked", true]] as const) {

@@ -146,6 +146,7 @@ test("half have lambed, and the forecast is of the other half", async ({ page })
   await expect(page.locator(".chart-legend").first()).toContainText("lambed");
   await expect(page.getByText(/Of 20 put to the ram, likely \d+ to 20 will lamb/)).toBeVisible();
   const near = page.locator(".section", { hasText: "Who is near" }).locator(".row-name");
+  await expect(near.first()).toBeVisible();
   for (const name of await near.allTextContents()) expect(Number(name.replace("Ewe ", ""))).toBeGreaterThan(10);
 });
 
