@@ -1,8 +1,8 @@
 //! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
 
-use crate::parts::live;
 use std::collections::BTreeSet;
 
+use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::flock::Line;
 

@@ -264,19 +264,24 @@ impl Farm {
         };
         let noted = self.peek(|ground| ground.book.next_noted(now));
         let entry = Entry { id, device: self.device, noted, at, event };
+        self.take(vec![entry], now, last);
+        Ok(id)
+    }
+
+    /// Takes entries that were checked, in one piece, into the flock that is looked at.
+    fn take(self, entries: Vec<Entry>, now: Moment, last: Last) {
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {
-                    ground.take(vec![entry]);
+                    ground.take(entries);
                 }
             });
         } else {
-            self.real.update(|ground| ground.take(vec![entry.clone()]));
-            self.keep(vec![entry]);
+            self.real.update(|ground| ground.take(entries.clone()));
+            self.keep(entries);
         }
         self.clock.set(now);
         self.last.set(last);
-        Ok(id)
     }
 
     /// Notes a fact with one tap; a refusal is shown above the screen.

@@ -36,6 +36,12 @@ impl Together {
         self.noted = self.noted + TimeDelta::milliseconds(1);
         id
     }
+
+    /// Takes all of them in, to be undone as one.
+    fn take(self) {
+        let last = Last::Noted(self.entries.iter().map(|entry| entry.id).collect());
+        self.farm.take(self.entries, now::now(), last);
+    }
 }
 
 impl Farm {
@@ -59,7 +65,7 @@ impl Farm {
             let ewe = came.map_err(|refusal| (None, refusal))?.as_ewe();
             together.add_checked(Event::JoinedGroup { ewe, group });
         }
-        self.take_all(together.entries);
+        together.take();
         Ok(())
     }
 
@@ -72,7 +78,7 @@ impl Farm {
         for event in events {
             together.add(event)?;
         }
-        self.take_all(together.entries);
+        together.take();
         Ok(())
     }
 
@@ -102,23 +108,7 @@ impl Farm {
                 together.add_checked(event);
             }
         }
-        self.take_all(together.entries);
+        together.take();
         Ok(came)
-    }
-
-    /// Takes entries that were checked, in one piece.
-    fn take_all(self, entries: Vec<Entry>) {
-        self.last.set(Last::Noted(entries.iter().map(|entry| entry.id).collect()));
-        if self.looks_round() {
-            self.made_up.update(|ground| {
-                if let Some(ground) = ground {
-                    ground.take(entries);
-                }
-            });
-        } else {
-            self.real.update(|ground| ground.take(entries.clone()));
-            self.keep(entries);
-        }
-        self.clock.set(now::now());
     }
 }

@@ -6,14 +6,11 @@ use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId};
-use yeanling_core::units::TimeDelta;
+use yeanling_core::figures::APART;
 
 use crate::farm::use_farm;
 use crate::parts::{Button, Buttons, Field, FieldKind, Section, Weight};
 use crate::words::{animals, lambing as words};
-
-/// A lambing so long ago was of this season.
-const SEASON: TimeDelta = TimeDelta::days(90);
 
 /// So many ewes of a kind are shown; more are found by a digit of their tag.
 const MOST: usize = 60;
@@ -80,7 +77,7 @@ pub(crate) fn EwePicker(
             // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
             ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
             let has_lambed = |(_, ewe): &Named| {
-                ground.flock.litters_of(*ewe).first().is_some_and(|litter| now.since(litter.began) < SEASON)
+                ground.flock.litters_of(*ewe).first().is_some_and(|litter| now.since(litter.began) <= APART)
             };
             let (lambed, to_lamb) = ewes.into_iter().partition(has_lambed);
             Ewes { to_lamb, lambed, known }

@@ -31,7 +31,6 @@ pub(crate) fn LambRow(
 pub(crate) fn lamb_words(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, String) {
     let kind = animals::lamb_kind(lamb, flock.practice.system);
     let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
-    let other = lamb.fostered.last().filter(|(_, ewe)| Some(*ewe) != lamb.dam);
-    let with = other.map(|(_, ewe)| format!(" · {}", life::with_ewe(&animals::ewe_of(flock, *ewe))));
+    let with = lamb.foster_dam().map(|ewe| format!(" · {}", life::with_ewe(&animals::ewe_of(flock, ewe))));
     (animals::lamb(flock, lamb), kind + &with.unwrap_or_default())
 }

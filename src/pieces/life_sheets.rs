@@ -12,7 +12,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 
 use super::ewe_picker::{EwePicker, Picked};
 use super::ewe_sheets::read_days;
-use crate::farm::use_farm;
+use crate::farm::{Farm, use_farm};
 use crate::parts::{
     Button, Buttons, Caution, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight, Wrong,
 };
@@ -41,12 +41,7 @@ pub(crate) fn FosterSheet(
     let reared_by = farm.peek(|ground| ground.flock.lamb(lamb).and_then(|lamb| ground.flock.rearer(lamb)));
     let pick = move |picked: Picked| {
         if let Picked::Ewe(dam) = picked {
-            match farm.note(Event::Life(Life::Fostered { lamb, dam })) {
-                Ok(_) => on_close.run(()),
-                Err(refusal) => {
-                    error.set(refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system())));
-                }
-            }
+            foster(farm, lamb, dam, error, on_close);
         }
     };
     view! {
@@ -72,12 +67,7 @@ pub(crate) fn TakeOnSheet(
     let mut lambs = farm.peek(|ground| young_lambs(&ground.flock, ewe, farm.peek_now()));
     let (none, more) = (lambs.is_empty(), lambs.len().saturating_sub(MOST_YOUNG));
     lambs.truncate(MOST_YOUNG);
-    let choose = move |lamb: LambId| match farm.note(Event::Life(Life::Fostered { lamb, dam: ewe })) {
-        Ok(_) => on_close.run(()),
-        Err(refusal) => {
-            error.set(refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system())));
-        }
-    };
+    let choose = move |lamb: LambId| foster(farm, lamb, ewe, error, on_close);
     view! {
         <Sheet title=words::TAKE_ON_ASK on_close=on_close>
             <p>{if none { words::NO_YOUNG_LAMBS } else { words::FOSTER_SUB }}</p>
@@ -91,6 +81,16 @@ pub(crate) fn TakeOnSheet(
             />
             {(more > 0).then(|| view! { <p class="small-print">{words::more_young(more)}</p> }.into_any())}
         </Sheet>
+    }
+}
+
+/// Notes who rears a lamb from now on; what stands against it is said on the sheet.
+fn foster(farm: Farm, lamb: LambId, dam: EweId, error: RwSignal<String>, on_close: Callback<()>) {
+    match farm.note(Event::Life(Life::Fostered { lamb, dam })) {
+        Ok(_) => on_close.run(()),
+        Err(refusal) => {
+            error.set(refusals::refusal(&refusal, farm.peek_now(), untrack(|| farm.system())));
+        }
     }
 }
 

@@ -35,7 +35,7 @@ pub(crate) const PUT_IN_ASK: &str = "Who goes in?";
 /// Lets them out.
 pub(crate) const OUT: &str = "Out";
 /// Lets them out before they may go.
-pub(crate) const OUT_EARLY: &str = "Out all the same";
+pub(crate) const OUT_EARLY: &str = "Out early";
 /// Moves them.
 pub(crate) const MOVE: &str = "Move…";
 /// Asks where to.

@@ -10,6 +10,6 @@ mod year;
 pub use ahead::{Ahead, Awaited, Outlooks, ahead, awaited, group_dates, outlooks, put_to_ram};
 pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
 pub use record::{KeepMark, Record, marked, marks, record};
-pub use season::{Season, seasons};
+pub use season::{APART, Season, seasons};
 pub use this_week::{Asked, this_week};
 pub use year::{Alive, Loss, Year, year};

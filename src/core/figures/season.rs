@@ -6,7 +6,7 @@ use crate::units::{Moment, TimeDelta};
 
 /// Births further apart than this belong to two seasons (ours: longer than a mating of four cycles, shorter than the
 /// way from one lambing to the next).
-const APART: TimeDelta = TimeDelta::days(90);
+pub const APART: TimeDelta = TimeDelta::days(90);
 
 /// A season of births.
 #[derive(Clone, Debug, PartialEq, Eq)]

@@ -181,6 +181,12 @@ impl Lamb {
         self.born_alive && self.died.is_none() && self.left.is_none() && self.kept.is_none()
     }
 
+    /// Returns the ewe it was fostered to last, if that is not its own dam.
+    #[must_use]
+    pub fn foster_dam(&self) -> Option<EweId> {
+        self.fostered.last().map(|(_, ewe)| *ewe).filter(|ewe| Some(*ewe) != self.dam)
+    }
+
     /// Says whether it is a castrated ram lamb.
     #[must_use]
     pub fn is_wether(&self) -> bool {

@@ -135,8 +135,8 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
         animals::litter(size),
         words::born_at(&day_and_clock(lamb.born, now)),
     ];
-    let fostered = lamb.fostered.last().filter(|(_, ewe)| Some(*ewe) != lamb.dam);
-    parts.extend(fostered.map(|(_, ewe)| life::with_ewe(&animals::ewe_of(flock, *ewe))));
+    let rearer = lamb.foster_dam().map(|ewe| (ewe, animals::ewe_of(flock, ewe)));
+    parts.extend(rearer.as_ref().map(|(_, name)| life::with_ewe(name)));
     parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, system))));
     Head {
         name: animals::lamb(flock, lamb),
@@ -145,7 +145,7 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
             Some(dam) => (Screen::Ewe(dam), words::dam(&animals::ewe_of(flock, dam))),
             None => (Screen::LambingLamb(lamb.id), words::GIVE_DAM.to_owned()),
         }),
-        rearer: fostered.map(|(_, ewe)| (Screen::Ewe(*ewe), words::reared_by(&animals::ewe_of(flock, *ewe)))),
+        rearer: rearer.map(|(ewe, name)| (Screen::Ewe(ewe), words::reared_by(&name))),
         gone: match (&lamb.left, lamb.kept) {
             (Some(left), _) => Some(life::left(left)),
             (None, Some(ewe)) => Some(life::kept(&animals::ewe_of(flock, ewe))),

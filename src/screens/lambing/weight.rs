@@ -63,6 +63,7 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
     // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
     let waiting: Arc<Mutex<Option<Typed>>> = Arc::default();
+    let resting = Arc::clone(&waiting);
     let changed = Arc::new(AtomicBool::new(false));
     let settle = {
         let waiting = Arc::clone(&waiting);
@@ -117,6 +118,16 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
             Weighed::Ask(typed, meant) => noted != Some(typed) && noted != Some(meant),
             Weighed::Good(_) | Weighed::Nothing => false,
         });
+    });
+    // What was undone does not stand on the keys as if it were noted.
+    Effect::new(move |before: Option<Option<Mass>>| {
+        let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
+        let typing = resting.lock().is_ok_and(|waiting| waiting.is_some());
+        let good = matches!(read.get_untracked(), Weighed::Good(mass) if Some(mass) != noted);
+        if before.is_some_and(|before| before != noted) && good && !typing {
+            value.set(noted.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
+        }
+        noted
     });
     on_cleanup(move || {
         if unanswered.get_untracked() {

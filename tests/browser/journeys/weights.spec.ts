@@ -143,3 +143,19 @@ test("digits that are still asked about stand there again for who left and comes
   await phone.lambing("43");
   await expect(page.locator(".readout")).toContainText("4.2");
 });
+
+test("a weight that is undone leaves the keys too", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("44");
+  await phone.tap("Ewe lamb");
+  const bar = page.locator(".undo-bar");
+  await phone.weigh("4");
+  await expect(bar).toContainText("44a: Weighed 4.0 kg");
+  await phone.weigh(".5");
+  await expect(bar).toContainText("Changed: 44a: Weighed 4.5 kg");
+  await phone.tap("Undo", bar);
+  await expect(page.locator(".readout")).toHaveText("weight4");
+  await phone.tab("Watch");
+  await expect(phone.row("44a")).toContainText("4.0 kg");
+});
