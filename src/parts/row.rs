@@ -44,21 +44,15 @@ pub fn Row(
     let words = view! {
         <span class="row-head">
             <b class="row-name">{live(move || name.get().into_any())}</b>
-            {live(move || show(kind.get(), |kind| view! { <span class="row-kind"><Said text=kind /></span> }.into_any()).into_any())}
+            {when(kind, move || view! { <span class="row-kind"><Said text=kind /></span> }.into_any())}
         </span>
-        {live(move || show(text.get(), |text| view! { <span class="row-text"><Said text=text /></span> }.into_any()).into_any())}
-        {live(move || show(
-                says.get(),
-                |says| {
-                    view! {
-                        <span class="row-says">
-                            <Mark state=state />
-                            <span><Said text=says /></span>
-                        </span>
-                    }
-                        .into_any()
-                },
-            ).into_any())}
+        {when(text, move || view! { <span class="row-text"><Said text=text /></span> }.into_any())}
+        {when(says, move || view! {
+            <span class="row-says">
+                <Mark state=state />
+                <span><Said text=says /></span>
+            </span>
+        }.into_any())}
     };
     let words = match href {
         Some(href) => view! { <a class="row-words" href=href>{words}</a> }.into_any(),
@@ -75,7 +69,8 @@ pub fn Row(
     }
 }
 
-/// Returns a view of a text, or nothing for an empty one.
-fn show(text: String, view: impl FnOnce(String) -> AnyView) -> Option<AnyView> {
-    (!text.is_empty()).then(|| view(text))
+/// Returns a view while there is a text to it; the view stays when the text becomes another.
+fn when(text: Signal<String>, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
+    let some = Memo::new(move |_| text.with(|text| !text.is_empty()));
+    live(move || some.get().then(&view).into_any())
 }

@@ -29,7 +29,7 @@ const MORE_ROWS: usize = 120;
 
 /// How many while something is typed, as fit above the phone's keys: who is looked for is among them, or another letter
 /// is.
-const TYPED_ROWS: usize = 5;
+const TYPED_ROWS: usize = 4;
 
 /// An animal as a row.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -113,12 +113,13 @@ pub(crate) fn Flock() -> impl IntoView {
             </Title>
             <Standing />
             <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| more_found.set(0) />
-            {live(move || offers.get()
-                    .then(|| view! { <Button label=label on_press=add weight=Weight::Filled /> }).into_any())}
+            // Neither is put in and taken away: to look anew at all that follows is what a key costs most.
+            <Shown when=offers>
+                <Button label=label on_press=add weight=Weight::Filled />
+            </Shown>
             <Shown when=seeks>
                 <Animals found=found whole=TYPED_ROWS first=TYPED_ROWS more=more_found none=words::NONE />
             </Shown>
-            // It stays while something is typed, out of sight: to draw it anew would be what a key costs most.
             <Shown when=Signal::derive(move || !seeks.get())>
                 {live(move || if empty.get() {
                     view! { <Empty text=words::EMPTY /> }.into_any()
@@ -192,8 +193,7 @@ fn Lines(title: &'static str, lines: Memo<Vec<Line>>) -> impl IntoView {
     let some = Memo::new(move |_| lines.with(|lines| !lines.is_empty()));
     let row = move |place: usize| {
         let line = Memo::new(move |_| lines.with(|lines| lines.get(place).cloned().unwrap_or_default()));
-        let part =
-            move |part: fn(&Line) -> &String| Signal::derive(move || line.with(|line| part(line).clone()));
+        let part = move |part: fn(&Line) -> &String| Memo::new(move |_| line.with(|line| part(line).clone()));
         view! {
             <Row
                 name=part(|line| &line.name)
