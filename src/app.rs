@@ -30,11 +30,16 @@ pub(crate) fn App() -> impl IntoView {
     screens::Sought::provide();
     screens::HalfTyped::provide();
     place::on_move(move || {
-        came_from.leave(screen.get_untracked());
-        screen.set(Screen::from_hash(&place::hash()));
+        let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
+        let back = came_from.is_list(to);
+        came_from.leave(from);
+        screen.set(to);
         farm.let_refusal_go();
         place::to_top();
         place::to_heading();
+        if back {
+            place::to_link(&from.hash());
+        }
     });
     Effect::new(move |_| farm.show_count(words::NAME));
     view! {

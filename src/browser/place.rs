@@ -67,6 +67,35 @@ pub fn to_heading() {
     leptos::prelude::set_timeout(go, std::time::Duration::ZERO);
 }
 
+/// Brings the link that leads to `hash` back before the eyes, and the focus with it: it is where one came from. A list
+/// may draw it only in the next frames.
+pub fn to_link(hash: &str) {
+    let which = format!("main a[href=\"{hash}\"]:not(.top-bar a)");
+    leptos::prelude::set_timeout(move || look_for_link(&which, LINK_FRAMES), std::time::Duration::ZERO);
+}
+
+/// Within so many frames a list has drawn all of its rows.
+const LINK_FRAMES: u8 = 6;
+
+fn look_for_link(which: &str, frames: u8) {
+    let link = leptos::prelude::document().query_selector(which).ok().flatten();
+    match link.and_then(|link| link.dyn_into::<web_sys::HtmlElement>().ok()) {
+        Some(link) => {
+            let options = web_sys::ScrollIntoViewOptions::new();
+            options.set_block(web_sys::ScrollLogicalPosition::Center);
+            link.scroll_into_view_with_scroll_into_view_options(&options);
+            let options = web_sys::FocusOptions::new();
+            options.set_prevent_scroll(true);
+            let _ = link.focus_with_options(&options);
+        }
+        None if frames > 0 => {
+            let which = which.to_owned();
+            leptos::prelude::request_animation_frame(move || look_for_link(&which, frames - 1));
+        }
+        None => {}
+    }
+}
+
 fn listen(event: &str, call: impl Fn() + 'static) {
     let listener = Closure::<dyn Fn()>::new(call);
     let _ = window().add_event_listener_with_callback(event, listener.as_ref().unchecked_ref());

@@ -61,7 +61,7 @@ pub(crate) fn EwePicker(
     let farm = use_farm();
     let typed = RwSignal::new(String::new());
     let ewes = Memo::new(move |_| {
-        let part = typed.with(|typed| typed.trim().to_lowercase());
+        let part = typed.with(|typed| animals::tag_of(typed).to_lowercase());
         let now = farm.now();
         farm.with(|ground| {
             let mut ewes: Vec<Named> = ground
@@ -83,7 +83,7 @@ pub(crate) fn EwePicker(
             Ewes { to_lamb, lambed, known }
         })
     });
-    let tag = Memo::new(move |_| typed.with(|typed| typed.trim().to_owned()));
+    let tag = Memo::new(move |_| typed.with(|typed| animals::tag_of(typed).to_owned()));
     let is_new = Memo::new(move |_| !tag.with(String::is_empty) && ewes.with(|ewes| !ewes.known));
     let add = move || {
         let tag = tag.get_untracked();

@@ -54,6 +54,12 @@ impl CameFrom {
         self.0.set((screen, name));
     }
 
+    /// Whether this screen is the list one came from, to which one goes back where one was. The Watch begins anew at its
+    /// top: what is most urgent stands there.
+    pub(crate) fn is_list(self, screen: Screen) -> bool {
+        screen != Screen::Watch && self.0.get_untracked().0 == screen
+    }
+
     /// Returns where the way back from this screen leads, and its name: never to itself.
     pub(crate) fn back(here: Screen) -> (Screen, String) {
         let from = use_context::<Self>().map(|from| from.0.get_untracked());

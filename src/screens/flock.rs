@@ -92,9 +92,9 @@ pub(crate) fn Flock() -> impl IntoView {
     });
     let seeks = Memo::new(move |_| typed.with(|typed| !typed.trim().is_empty()));
     let offers = Memo::new(move |_| seeks.get() && found.with(|found| !found.taken));
-    let label = Signal::derive(move || typed.with(|typed| lambing::add(typed.trim())));
+    let label = Signal::derive(move || typed.with(|typed| lambing::add(animals::tag_of(typed))));
     let add = move || {
-        let tag = typed.with_untracked(|typed| typed.trim().to_owned());
+        let tag = typed.with_untracked(|typed| animals::tag_of(typed).to_owned());
         if farm.tap(Event::EweCame { tag: Some(tag) }).is_some() {
             typed.set(String::new());
             more_here.set(0);

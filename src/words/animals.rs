@@ -11,6 +11,15 @@ pub(crate) fn ewe(ewe: &Ewe) -> String {
     ewe.tag.as_deref().map_or_else(|| "Ewe without a tag".to_owned(), |tag| format!("Ewe {tag}"))
 }
 
+/// Returns the tag in what was typed of a ewe: "31" of "ewe 31", as she is called on screen.
+pub(crate) fn tag_of(typed: &str) -> &str {
+    let typed = typed.trim();
+    match typed.split_at_checked(4) {
+        Some((before, tag)) if before.eq_ignore_ascii_case("ewe ") => tag.trim_start(),
+        Some(_) | None => typed,
+    }
+}
+
 /// Returns the name of the ewe of this id.
 pub(crate) fn ewe_of(flock: &Flock, id: EweId) -> String {
     flock.ewe(id).map_or_else(|| "A ewe that is not in the book".to_owned(), ewe)
@@ -85,4 +94,24 @@ pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
         lamb.left.as_ref().map(|left| format!(" · {}", super::flock::gone(left.how))).unwrap_or_default()
     };
     format!("{}{weight}{state}", kind(lamb))
+}
+
+#[cfg(test)]
+mod tests {
+    use super::tag_of;
+
+    #[test]
+    fn the_word_before_a_tag_is_no_part_of_it() {
+        for (typed, tag) in [
+            ("ewe 31", "31"),
+            (" Ewe  31 ", "31"),
+            ("31", "31"),
+            ("ewe", "ewe"),
+            ("Ewelina", "Ewelina"),
+            ("új 7", "új 7"),
+            ("", ""),
+        ] {
+            assert_eq!(tag_of(typed), tag, "{typed:?}");
+        }
+    }
 }

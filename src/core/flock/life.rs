@@ -177,7 +177,11 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
             };
             if let Some(lamb) = flock.lambs.get_mut(&lamb) {
                 lamb.fostered.push((at, dam));
-                flock.fostered.entry(dam).or_default().push(lamb.id);
+                // It may come to her again, after it was with another.
+                let hers = flock.fostered.entry(dam).or_default();
+                if !hers.contains(&lamb.id) {
+                    hers.push(lamb.id);
+                }
             }
         }
         Life::Marked { animal, mark } => match flock.one(*animal) {

@@ -109,7 +109,7 @@ impl Everyone {
             ewes: self.ewes.find(&part),
             lambs: self.lambs.find(&part),
             dead: self.dead.find(&part),
-            taken: self.taken.contains(&part),
+            taken: self.taken.contains(animals::tag_of(&part)),
         }
     }
 

@@ -209,3 +209,42 @@ test("who comes back from an animal finds the search as it was; who comes from e
   await expect(field).toHaveValue("");
   await expect(phone.row("Ewe 41")).toBeVisible();
 });
+
+test("who comes back from an animal far down finds the list where it was, the focus on her; the Watch begins at its top", async ({
+  page,
+}) => {
+  const phone = new Phone(page);
+  await phone.open();
+  const scribe = new Scribe();
+  for (let tag = 101; tag <= 136; tag += 1) scribe.note(NOW, { "ewe-came": { tag: String(tag) } });
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.tab("Flock");
+  const far = phone.row("Ewe 130").getByRole("link");
+  await far.scrollIntoViewIfNeeded();
+  await far.tap();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 130");
+  await page.locator(".top-bar-back").tap();
+  await expect(far).toBeInViewport();
+  await expect(far).toBeFocused();
+  await far.tap();
+  await page.goBack();
+  await expect(far).toBeFocused();
+  await phone.tab("Watch");
+  await expect(page.locator("#title")).toBeFocused();
+  await phone.tab("Flock");
+  await expect(page.locator("#title")).toBeFocused();
+  await expect(far).not.toBeInViewport();
+});
+
+test("a ewe is found by her tag with the word before it, and none of that name is offered to be added", async ({ page }) => {
+  const phone = await twoEwes(page);
+  await phone.tab("Flock");
+  const field = page.getByLabel("Find a tag or a name");
+  await field.fill("ewe 40");
+  await expect(phone.row("Ewe 40")).toBeVisible();
+  await expect(page.getByRole("button", { name: /^Add ewe/ })).toHaveCount(0);
+  await field.fill("Ewe 77");
+  await phone.tap("Add ewe 77");
+  await expect(phone.row("Ewe 77")).toBeVisible();
+});

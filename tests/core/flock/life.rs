@@ -66,6 +66,18 @@ fn back_with_its_dam_it_is_one_of_three_again() {
 }
 
 #[test]
+fn who_comes_to_a_foster_dam_again_is_with_her_once() {
+    let mut two = Two::new();
+    let lamb = two.three[2];
+    foster(&mut two.scribe, 120, lamb, two.few);
+    foster(&mut two.scribe, 180, lamb, two.many);
+    foster(&mut two.scribe, 240, lamb, two.few);
+    let flock = two.scribe.flock();
+    assert_eq!(at_foot(&flock, two.few), [two.one, lamb]);
+    assert_eq!(at_foot(&flock, two.many), two.three[..2]);
+}
+
+#[test]
 fn the_foster_dam_takes_the_lamb_into_her_pen() {
     let mut two = Two::new();
     let pen = two.scribe.note(at(0), Event::PenMade { name: "1".to_owned(), size: None }).as_pen();
