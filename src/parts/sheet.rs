@@ -14,6 +14,9 @@ pub fn Sheet(
     /// The heading.
     #[prop(into)]
     title: Signal<String>,
+    /// Whom it is about, above the heading; empty when that is told on it.
+    #[prop(optional, into)]
+    whose: Signal<String>,
     /// Called once it is closed, however that came; the caller then takes it out of the view.
     #[prop(into)]
     on_close: Callback<()>,
@@ -21,7 +24,9 @@ pub fn Sheet(
     children: Children,
 ) -> impl IntoView {
     let id = super::fresh_id("sheet");
-    let named_by = id.clone();
+    let whose_id = format!("{id}-whose");
+    let named_by = format!("{whose_id} {id}");
+    let some = Memo::new(move |_| whose.with(|whose| !whose.is_empty()));
     let dialog = NodeRef::<html::Dialog>::new();
     Effect::new(move |_| {
         if let Some(dialog) = dialog.get()
@@ -50,6 +55,9 @@ pub fn Sheet(
             on:close=move |_| on_close.run(())
         >
             <div class="sheet-paper">
+                {live(move || some.get().then(|| view! {
+                    <p class="sheet-whose" id=whose_id.clone()>{live(move || whose.get().into_any())}</p>
+                }).into_any())}
                 <h2 class="sheet-title" id=id tabindex="-1" autofocus>
                     {live(move || title.get().into_any())}
                 </h2>

@@ -1,11 +1,12 @@
 //! The small sheets in which something is noted of a ewe in the field: condition, weight, scan, crayon mark.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, EweId};
+use yeanling_core::book::{Animal, Event, EweId};
 use yeanling_core::units::{Condition, Mass, System, TypedError, parse_number};
 use yeanling_core::watch::Refusal;
 
 use super::weight_field::WeightField;
+use super::whose::whose;
 use crate::farm::{Farm, use_farm};
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, Wrong};
 use crate::words::{errors, frame, refusals, season as words};
@@ -42,7 +43,7 @@ pub(crate) fn ConditionSheet(
     let wholes: Vec<Choice<u8>> = (1..=5).map(|score: u8| Choice::new(score, score.to_string())).collect();
     let parts: Vec<Choice<u8>> = (0..4).zip(words::QUARTER).map(|(q, label)| Choice::new(q, label)).collect();
     view! {
-        <Sheet title=words::CONDITION_ASK on_close=on_close>
+        <Sheet title=words::CONDITION_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <p>{words::CONDITION_HOW}</p>
             <Choices
                 label=words::WHOLE
@@ -85,7 +86,7 @@ pub(crate) fn EweWeightSheet(
         }
     };
     view! {
-        <Sheet title=words::WEIGH_ASK on_close=on_close>
+        <Sheet title=words::WEIGH_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <WeightField value=value system=system error=error />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
@@ -111,7 +112,7 @@ pub(crate) fn ScanSheet(
         (Some(lambs), Ok(days)) => note(farm, Event::Scanned { ewe, lambs, days }, error, on_close),
     };
     view! {
-        <Sheet title=words::SCAN_ASK on_close=on_close>
+        <Sheet title=words::SCAN_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <ScanFields lambs=lambs days=days />
             <Wrong error=error />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
@@ -175,7 +176,7 @@ pub(crate) fn MarkSheet(
         note(farm, Event::CrayonMark { ewe, color }, error, on_close);
     };
     view! {
-        <Sheet title=words::MARK_ASK on_close=on_close>
+        <Sheet title=words::MARK_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <Field label=words::COLOR value=color error=error />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>

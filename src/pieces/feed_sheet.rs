@@ -2,10 +2,11 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, LambId, Milk, Way};
+use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
 use yeanling_core::units::{System, Volume};
 use yeanling_core::watch::hold_milk;
 
+use super::whose::whose;
 use crate::farm::use_farm;
 use crate::parts::{Button, Caution, Choice, Choices, Field, FieldKind, Sheet, Weight};
 use crate::words::common::number;
@@ -50,7 +51,7 @@ pub(crate) fn FeedSheet(
         System::Us => "fl oz",
     };
     view! {
-        <Sheet title=words::FEED_ASK on_close=on_close>
+        <Sheet title=words::FEED_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             {hold.map(|hold| view! { <Caution lines=words::hold(hold, system) /> }.into_any())}
             <Field label=words::VOLUME value=value kind=FieldKind::Decimal error=error>
                 <span>{unit}</span>

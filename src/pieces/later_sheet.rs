@@ -4,6 +4,7 @@ use yeanling_core::book::Event;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, may_wait_until};
 
+use super::whose::whose;
 use crate::farm::use_farm;
 use crate::parts::{Choice, Choices, Sheet};
 use crate::signals::prelude::*;
@@ -38,7 +39,7 @@ pub(crate) fn LaterSheet(
         on_close.run(());
     };
     view! {
-        <Sheet title=words::LATER_ASK on_close=on_close>
+        <Sheet title=words::LATER_ASK whose=whose(animal) on_close=on_close>
             <p>{lead}</p>
             <Choices label=words::LATER_ASK options=options chosen=Signal::stored(None) on_choose=choose />
         </Sheet>

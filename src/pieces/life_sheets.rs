@@ -12,6 +12,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 
 use super::ewe_picker::{EwePicker, Picked};
 use super::ewe_sheets::read_days;
+use super::whose::whose;
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
     Button, Buttons, Caution, Choice, Choices, Field, FieldKind, Sheet, Toggle, Weight, Wrong,
@@ -45,7 +46,7 @@ pub(crate) fn FosterSheet(
         }
     };
     view! {
-        <Sheet title=words::FOSTER_ASK on_close=on_close>
+        <Sheet title=words::FOSTER_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <p>{words::FOSTER_SUB}</p>
             <Wrong error=error />
             <EwePicker lambed_first=true without=reared_by on_pick=pick />
@@ -69,7 +70,7 @@ pub(crate) fn TakeOnSheet(
     lambs.truncate(MOST_YOUNG);
     let choose = move |lamb: LambId| foster(farm, lamb, ewe, error, on_close);
     view! {
-        <Sheet title=words::TAKE_ON_ASK on_close=on_close>
+        <Sheet title=words::TAKE_ON_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <p>{if none { words::NO_YOUNG_LAMBS } else { words::FOSTER_SUB }}</p>
             <Wrong error=error />
             <Choices
@@ -132,7 +133,7 @@ pub(crate) fn CastrateSheet(
     };
     let ways = [Castration::Cut, Castration::Clamped].map(|way| Choice::new(way, words::castration(way)));
     view! {
-        <Sheet title=words::CASTRATE_ASK on_close=on_close>
+        <Sheet title=words::CASTRATE_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <Caution lines=vec![words::CASTRATE_CAUTION.to_owned()] />
             <Choices
                 label=words::CASTRATE_ASK
@@ -168,7 +169,7 @@ pub(crate) fn LeaveSheet(
         }
     };
     view! {
-        <Sheet title=words::LEAVE_ASK on_close=on_close>
+        <Sheet title=words::LEAVE_ASK whose=whose(animal) on_close=on_close>
             <Choices
                 label=words::LEAVE_ASK
                 options=ways
@@ -215,7 +216,7 @@ pub(crate) fn DescribeSheet(
         }
     };
     view! {
-        <Sheet title=words::DESCRIBE_ASK on_close=on_close>
+        <Sheet title=words::DESCRIBE_ASK whose=whose(Animal::Ewe(ewe)) on_close=on_close>
             <Field label=words::BORN value=born hint=words::BORN_HINT error=error />
             <Field label=words::BREED value=breed />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
@@ -240,6 +241,7 @@ pub(crate) fn TreatSheet(
     on_close: Callback<()>,
 ) -> impl IntoView {
     let farm = use_farm();
+    let one = if let [animal] = animals[..] { whose(animal) } else { Signal::stored(String::new()) };
     let now = farm.peek_now();
     let text = || RwSignal::new(String::new());
     let (product, meat, milk) = (text(), text(), text());
@@ -299,7 +301,7 @@ pub(crate) fn TreatSheet(
     let some = !before.is_empty();
     let routes = words::ROUTES.map(|way| Choice::new(way, words::route(way))).to_vec();
     view! {
-        <Sheet title=words::TREAT_ASK on_close=on_close>
+        <Sheet title=words::TREAT_ASK whose=one on_close=on_close>
             {some.then(|| view! {
                 <p>{words::BEFORE}</p>
                 <Buttons columns=2>{before.into_iter().map(press).collect_view()}</Buttons>

@@ -20,6 +20,7 @@ mod timeline;
 mod to_calendar;
 mod top;
 mod weight_field;
+mod whose;
 mod withheld;
 
 pub(crate) use amend::AmendSheet;

@@ -4,6 +4,7 @@ use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId};
 
+use super::whose::whose;
 use super::{EwePicker, Picked};
 use crate::farm::use_farm;
 use crate::parts::{Choice, Choices, Sheet};
@@ -66,7 +67,7 @@ pub(crate) fn WhichPenSheet(
         on_close.run(());
     };
     view! {
-        <Sheet title=words::MOVE_ASK on_close=on_close>
+        <Sheet title=words::MOVE_ASK whose=whose(animal) on_close=on_close>
             {none.then(|| view! { <p>{words::NO_PENS}</p> }.into_any())}
             <Choices
                 label=words::MOVE_ASK

@@ -5,10 +5,11 @@ use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, Life, VigorScale}
 use yeanling_core::practice::VigorInUse;
 use yeanling_core::reckon::vigor::FourGrade;
 
+use super::whose::whose;
 use super::{TenPointSheet, why_text};
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Sheet, Weight, WhyButton};
-use crate::words::{animals, frame, lamb as words, life, noted, refusals, why};
+use crate::words::{frame, lamb as words, life, noted, refusals, why};
 
 /// Scores vigor.
 #[component]
@@ -29,8 +30,7 @@ pub(crate) fn VigorSheet(
         return view! { <TenPointSheet lamb=lamb on_close=on_close /> }.into_any();
     }
     view! {
-        <Sheet title=words::VIGOR_ASK on_close=on_close>
-            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
+        <Sheet title=words::VIGOR_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <p>{words::VIGOR_SCALE}</p>
             <Choices
                 label=words::VIGOR_ASK
@@ -71,7 +71,7 @@ pub(crate) fn BellySheet(
         on_close.run(());
     };
     view! {
-        <Sheet title=words::BELLY_ASK on_close=on_close>
+        <Sheet title=words::BELLY_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <Choices
                 label=words::BELLY_ASK
                 options=belly_choices()
@@ -152,7 +152,7 @@ fn TextSheet(
     };
     let kind = if long { FieldKind::Long } else { FieldKind::Text };
     view! {
-        <Sheet title=title on_close=on_close>
+        <Sheet title=title whose=whose(animal) on_close=on_close>
             <Field label=label value=value kind=kind error=error />
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
         </Sheet>
@@ -174,7 +174,7 @@ pub(crate) fn DeathSheet(
         on_close.run(());
     };
     view! {
-        <Sheet title=words::DIED_ASK on_close=on_close>
+        <Sheet title=words::DIED_ASK whose=whose(animal) on_close=on_close>
             <Choices
                 label=words::DIED_ASK
                 options=cause_choices()

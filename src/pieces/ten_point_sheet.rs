@@ -2,13 +2,14 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, LambId, VigorScale};
+use yeanling_core::book::{Animal, Event, LambId, VigorScale};
 use yeanling_core::reckon::ten_point::{Points, Scale, Score, Sign, Signs, score};
 
+use super::whose::whose;
 use super::why_text;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Remark, Sheet, Weight, WhyButton};
-use crate::words::{animals, lamb as words, why};
+use crate::words::{lamb as words, why};
 
 /// What was seen of a sign: its points, or that there is no oximeter.
 const NO_OXIMETER: u8 = 9;
@@ -58,8 +59,7 @@ pub(crate) fn TenPointSheet(
         })
         .collect();
     view! {
-        <Sheet title=words::VIGOR_ASK on_close=on_close>
-            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
+        <Sheet title=words::VIGOR_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <p>{words::TEN_POINT_SCALE}</p>
             {signs}
             {live(move || match scored.get() {

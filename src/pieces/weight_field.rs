@@ -2,13 +2,14 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, LambId};
+use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::units::{Mass, System, TimeDelta};
 
+use super::whose::whose;
 use crate::farm::use_farm;
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Notice, NoticeKind, Sheet, Weight};
 use crate::words::common::{mass, number};
-use crate::words::{animals, errors, frame, lamb as words, refusals};
+use crate::words::{errors, frame, lamb as words, refusals};
 
 /// What was made of a typed weight.
 #[derive(Clone, Debug, PartialEq)]
@@ -131,8 +132,7 @@ pub(crate) fn WeightSheet(
         }
     };
     view! {
-        <Sheet title=words::WEIGH_ASK on_close=on_close>
-            <p class="lead">{farm.peek(|ground| animals::lamb_of(&ground.flock, lamb))}</p>
+        <Sheet title=words::WEIGH_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
             <WeightField value=value system=system error=error />
             {live(move || ask.get().map(|(typed, meant)| view! { <AskPounds typed=typed meant=meant on_answer=note /> }).into_any())}
             <Button label=frame::SAVE on_press=save weight=Weight::Filled />
