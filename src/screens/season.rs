@@ -20,7 +20,7 @@ use crate::parts::{
 };
 use crate::pieces::{Standing, Top, why_text};
 use crate::route::Screen;
-use crate::words::{ahead as words, animals, frame, refusals, why};
+use crate::words::{ahead as words, animals, frame, group as group_words, refusals, why};
 
 /// Who is likely enough within a day to be named (ours: one in fifty).
 const NEAR: f64 = 0.02;
@@ -73,7 +73,7 @@ fn group_row(id: GroupId) -> AnyView {
     let text = Signal::derive(move || {
         let today = farm.now().local().date();
         farm.with(|ground| {
-            ground.flock.groups.get(&id).map(|group| words::group(group, today)).unwrap_or_default()
+            ground.flock.groups.get(&id).map(|group| group_words::stands(group, today)).unwrap_or_default()
         })
     });
     let name = Signal::derive(move || {

@@ -1,14 +1,12 @@
-//! The season ahead: who lambs tonight, births a night, pens, dates, and the groups that it comes from.
+//! The season ahead: who lambs tonight, births a night, pens, dates.
 
 use chrono::{NaiveDate, TimeDelta};
-use yeanling_core::flock::Group;
 use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::What;
 use yeanling_core::reckon::season::ewe::{Ground, NoOutlook, Outlook, Sign};
 use yeanling_core::reckon::season::forecast::Forecast;
-use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::reckon::season::pens::Rule;
-use yeanling_core::units::{System, Unread};
+use yeanling_core::units::System;
 
 use super::common::{feed_mass, number, short_date};
 use super::labor;
@@ -54,40 +52,6 @@ pub(crate) const NEW_GROUP: &str = "Form a group";
 pub(crate) const NAME: &str = "What it is called";
 /// A group of that name stands already.
 pub(crate) const SAME_NAME: &str = "There is a group of that name. Give this one another.";
-/// The group was broken up.
-pub(crate) const PARTED: &str = "This group was broken up. Its record stays.";
-/// Puts the ram in.
-pub(crate) const RAM_IN: &str = "Ram in…";
-/// Asks when he went in.
-pub(crate) const RAM_IN_ASK: &str = "When did the ram go in?";
-/// Takes the ram out.
-pub(crate) const RAM_OUT: &str = "Ram out…";
-/// Asks when he came out.
-pub(crate) const RAM_OUT_ASK: &str = "When did he come out?";
-/// Labels the day.
-pub(crate) const DAY: &str = "Day";
-/// No day was given.
-pub(crate) const NO_DAY: &str = "That is no day. Give it as year, month, day.";
-/// Labels the ram's name.
-pub(crate) const RAM: &str = "His name or tag, if you like";
-/// Adds ewes.
-pub(crate) const ADD: &str = "Put ewes in…";
-/// Asks for their tags.
-pub(crate) const ADD_ASK: &str = "Which ewes?";
-/// Labels the list.
-pub(crate) const TAGS: &str = "Tags, a list or ranges";
-/// Shows how it is typed.
-pub(crate) const TAGS_HINT: &str = "Such as 101–140, 7, 9";
-/// Since when they are in.
-pub(crate) const SINCE: &str = "In the group since";
-/// Breaks the group up.
-pub(crate) const PART: &str = "Break it up";
-/// Heads its ewes.
-pub(crate) const EWES: &str = "Its ewes";
-/// Says that there are none.
-pub(crate) const NO_EWES: &str = "No ewes yet.";
-/// Takes a ewe out.
-pub(crate) const OUT: &str = "Out";
 /// Heads when a ewe may lamb.
 pub(crate) const HERS: &str = "When she may lamb";
 /// What is uncertain in any forecast.
@@ -282,97 +246,6 @@ pub(crate) fn key(what: &What, place: usize) -> String {
     name.to_owned()
 }
 
-/// Says that ewes count only from after the ram came: "33 ewes are in the group only since 28 Nov, …".
-pub(crate) fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
-    let who = if ewes == 1 { "1 ewe is".to_owned() } else { format!("{ewes} ewes are") };
-    format!(
-        "{who} in the group only since {}, and the ram since {}. Their days are counted from when both were there.",
-        short_date(since),
-        short_date(ram_in)
-    )
-}
-
-/// Says that they were there from the first.
-pub(crate) fn with_him_from(ram_in: NaiveDate) -> String {
-    format!("They were with him from {}", short_date(ram_in))
-}
-
-/// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
-pub(crate) fn group(group: &Group, today: NaiveDate) -> String {
-    let ewes = match group.ewes().count() {
-        1 => "1 ewe".to_owned(),
-        ewes => format!("{ewes} ewes"),
-    };
-    let ram = match group.ram_times().last() {
-        None => "no ram yet".to_owned(),
-        Some((came, None)) => {
-            let day = came.local().date();
-            let until = Mating::new(day, None).map(|mating| mating.ram_out());
-            let counted = until.map(|until| {
-                let until_when = short_date(until);
-                if today > until {
-                    format!(", counted only until {until_when}: say when he came out")
-                } else {
-                    format!(", counted as in until {until_when}")
-                }
-            });
-            format!("ram in since {}{}", short_date(day), counted.unwrap_or_default())
-        }
-        Some((came, Some(out))) => {
-            format!("ram in {} to {}", short_date(came.local().date()), short_date(out.local().date()))
-        }
-    };
-    format!("{ewes} · {ram}")
-}
-
-/// Returns what a typed list would do, a line each: known, new, repeated, unread.
-pub(crate) fn preview(
-    known: usize,
-    fresh: &[String],
-    repeated: &[String],
-    unread: &[(String, Unread)],
-) -> Vec<String> {
-    let mut lines = Vec::new();
-    if known > 0 {
-        lines.push(format!("*{known}* of your ewes"));
-    }
-    if !fresh.is_empty() {
-        // A slip of the finger shows first, not behind the dots: what is unlike most.
-        let (mut odd, mut tags): (Vec<String>, Vec<String>) =
-            fresh.iter().cloned().partition(|tag| tag.contains(char::is_alphabetic));
-        if odd.len() > tags.len() {
-            std::mem::swap(&mut odd, &mut tags);
-        }
-        lines.push(format!("*{}* new to the book: {}", fresh.len(), few(&[odd, tags].concat())));
-    }
-    if !repeated.is_empty() {
-        lines.push(format!("More than once, counted once: {}", few(repeated)));
-    }
-    lines.extend(unread.iter().take(5).map(|(bit, why)| {
-        let why = match why {
-            Unread::Backwards => "ends before it begins",
-            Unread::TooMany => "is more than 2000 tags",
-            Unread::NoRange => "is no range",
-        };
-        format!("“{bit}” {why}: *left out*")
-    }));
-    lines
-}
-
-fn few(tags: &[String]) -> String {
-    const SHOWN: usize = 6;
-    let mut shown = tags.iter().take(SHOWN).cloned().collect::<Vec<_>>().join(", ");
-    if tags.len() > SHOWN {
-        shown += ", …";
-    }
-    shown
-}
-
-/// Returns the button that puts them in.
-pub(crate) fn put_in(ewes: usize) -> String {
-    if ewes == 1 { "Put 1 ewe in".to_owned() } else { format!("Put {ewes} ewes in") }
-}
-
 /// Says how many days away a date is: "today", "in 3 days", "5 days ago".
 pub(crate) fn away(date: NaiveDate, today: NaiveDate) -> String {
     let days: TimeDelta = date.signed_duration_since(today);
@@ -392,20 +265,5 @@ mod tests {
     #[test]
     fn a_small_chance_is_not_told_as_none() {
         assert_eq!((chance(0.004).as_str(), chance(0.386).as_str()), ("under 1 %", "39 %"));
-    }
-
-    #[test]
-    fn a_list_of_tags_says_what_becomes_of_each() {
-        let tags = |range: std::ops::Range<u8>| range.map(|tag| tag.to_string()).collect::<Vec<_>>();
-        let lines = preview(3, &tags(1..9), &tags(4..5), &[("9-3".to_owned(), Unread::Backwards)]);
-        assert_eq!(
-            lines,
-            [
-                "*3* of your ewes",
-                "*8* new to the book: 1, 2, 3, 4, 5, 6, …",
-                "More than once, counted once: 4",
-                "“9-3” ends before it begins: *left out*",
-            ]
-        );
     }
 }

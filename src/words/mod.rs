@@ -17,6 +17,7 @@ pub(crate) mod feed;
 pub(crate) mod figures;
 pub(crate) mod flock;
 pub(crate) mod frame;
+pub(crate) mod group;
 pub(crate) mod growth;
 pub(crate) mod hand_over;
 pub(crate) mod help;

@@ -2,13 +2,17 @@
 
 mod ahead;
 mod grown;
+mod matings;
+mod outlooks;
 mod record;
 mod season;
 mod this_week;
 mod year;
 
-pub use ahead::{Ahead, Awaited, Outlooks, ahead, awaited, group_dates, outlooks, put_to_ram};
+pub use ahead::{Ahead, ahead, group_dates};
 pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
+pub use matings::put_to_ram;
+pub use outlooks::{Awaited, Outlooks, awaited, outlooks};
 pub use record::{KeepMark, Record, marked, marks, record};
 pub use season::{APART, Season, seasons};
 pub use this_week::{Asked, this_week};

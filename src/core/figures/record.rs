@@ -1,6 +1,6 @@
 //! A ewe's plain record over all her seasons, and the marks by which the farm looks at her again.
 
-use super::{Season, ahead, seasons};
+use super::{Season, matings, seasons};
 use crate::arrange::Arrange;
 use crate::book::{Ease, EweId};
 use crate::flock::{Ewe, Flock, Lamb};
@@ -72,7 +72,7 @@ fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Re
     let barren = all
         .iter()
         .filter(|season| season.last < now && !lambed_in(season))
-        .filter(|season| ahead::put_to_ram_for(flock, ewe.id, season))
+        .filter(|season| matings::put_to_ram_for(flock, ewe.id, season))
         .count();
     let total = |masses: &[Mass]| masses.iter().copied().sum();
     Some(Record {

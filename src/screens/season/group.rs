@@ -20,7 +20,7 @@ use crate::parts::{
 use crate::pieces::{Standing, Top};
 use crate::route::Screen;
 use crate::words::common::{field_time, read_field_day};
-use crate::words::{ahead as words, animals, frame, race, refusals};
+use crate::words::{ahead, animals, frame, group as words, race, refusals};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -51,14 +51,14 @@ pub(crate) fn GroupScreen(
     });
     let sub = Signal::derive(move || {
         let today = farm.now().local().date();
-        group.with(|group| group.as_ref().map(|group| words::group(group, today)).unwrap_or_default())
+        group.with(|group| group.as_ref().map(|group| words::stands(group, today)).unwrap_or_default())
     });
     let part = move || {
         farm.tap(Event::GroupParted { group: id });
     };
     view! {
         <Page>
-            <Top back=(Screen::Season, words::TITLE.to_owned()) />
+            <Top back=(Screen::Season, ahead::TITLE.to_owned()) />
             {live(move || {
                 if !there.get() {
                     return view! { <Title text=frame::GONE /><Standing /><Empty text=frame::GONE /> }.into_any();
@@ -205,13 +205,13 @@ fn ewes(flock: &Flock, id: GroupId, outlooks: &Outlooks) -> Vec<EweRow> {
     let days = |ewe: EweId| {
         if let Some(one) = outlooks.of(ewe) {
             return Some(match &one.outlook {
-                Ok(outlook) => words::days(outlook),
-                Err(why) => words::no_outlook(why),
+                Ok(outlook) => ahead::days(outlook),
+                Err(why) => ahead::no_outlook(why),
             });
         }
         let windows = flock.windows_of(ewe);
         let litter = windows.iter().rev().find_map(|window| flock.litter_of_window(window))?;
-        Some(words::has_lambed(litter.began.local().date(), litter.lambs.len()))
+        Some(ahead::has_lambed(litter.began.local().date(), litter.lambs.len()))
     };
     let mut rows: Vec<EweRow> =
         group.ewes().map(|ewe| (ewe, animals::ewe_of(flock, ewe), days(ewe).unwrap_or_default())).collect();

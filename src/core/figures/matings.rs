@@ -1,0 +1,165 @@
+//! The matings of a flock's season: who was put to the ram, which births came of it, and what these tell of all ewes.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use chrono::{Days, NaiveDate};
+
+use super::Season;
+use crate::book::EweId;
+use crate::flock::{Flock, Group, MatingWindow};
+use crate::practice::BreedType;
+use crate::reckon::season::conception::{Learned, Record, learned};
+use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
+use crate::reckon::season::gestation::{self, Expected};
+use crate::reckon::season::mating::Mating;
+use crate::units::Moment;
+
+/// What is worked out once for all ewes.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Known {
+    /// The matings of this season.
+    pub(super) matings: Vec<Mated>,
+    pub(super) lengths: Lengths,
+    pub(super) gestation: Expected,
+    pub(super) conception: Learned,
+}
+
+/// A mating, and when the litter began that it can have brought.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Mated {
+    pub(super) window: MatingWindow,
+    pub(super) litter: Option<Moment>,
+    pub(super) cycles: Cycles,
+}
+
+/// The cycles of a mating, and how many of them can no longer bring a lamb.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub(super) struct Cycles {
+    pub(super) all: u8,
+    pub(super) passed: u8,
+}
+
+impl Known {
+    pub(super) fn of(flock: &Flock, now: Moment) -> Self {
+        let lengths = Lengths::of(flock);
+        let gestation = lengths.carried(None);
+        // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
+        let mut of_days: BTreeMap<(Moment, Option<Moment>), Option<Cycles>> = BTreeMap::new();
+        let mated = |window: MatingWindow| {
+            let days = (window.ram_in, window.ram_out);
+            let counts = of_days.entry(days).or_insert_with(|| {
+                let cycles = all_cycles(&window);
+                let passed = || passed(&window, cycles, gestation, now);
+                is_of_now(&window, now).then(|| Cycles { all: cycles, passed: passed() })
+            });
+            let litter = flock.litter_of_window(&window).map(|litter| litter.began);
+            Some(Mated { window, litter, cycles: (*counts)? })
+        };
+        let windows = flock.groups.values().flat_map(Group::windows);
+        let matings: Vec<Mated> = windows.filter_map(mated).collect();
+        let conception = learned(record(&matings, gestation));
+        Self { matings, lengths, gestation, conception }
+    }
+}
+
+/// How long this flock's own ewes carried; lengths that cannot be do not count.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Lengths {
+    breed: BreedType,
+    own: Vec<u16>,
+}
+
+impl Lengths {
+    pub(super) fn of(flock: &Flock) -> Self {
+        let (least, most) = gestation::Impossible::allowed();
+        let days = flock.gestations().into_iter().filter_map(|one| u16::try_from(one.days).ok());
+        let own = days.filter(|days| (least..=most).contains(days)).collect();
+        Self { breed: flock.practice.breed_type, own }
+    }
+
+    /// Returns how long a ewe with so many lambs is taken to carry.
+    pub(super) fn carried(&self, lambs: Option<u8>) -> Expected {
+        // Without own lengths nothing can be impossible.
+        gestation::expected(self.breed, lambs, &self.own).unwrap_or_else(|_| Expected {
+            gestation: gestation::Gestation::default(),
+            breed: self.breed,
+            litter: lambs,
+            used: gestation::MeanUsed::Handbook { lambings: 0 },
+            handbook: gestation::Gestation::default(),
+            range_days: (0.0, 0.0),
+        })
+    }
+}
+
+/// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
+#[must_use]
+pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
+    let of_season = |window: &MatingWindow| {
+        let (first, last) = reach(window);
+        first <= season.last.local().date() && last >= season.first.local().date()
+    };
+    let windows = flock.groups.values().flat_map(Group::windows).filter(of_season);
+    let ewes: BTreeSet<EweId> = windows.map(|window| window.ewe).collect();
+    (!ewes.is_empty()).then(|| count(ewes.len()))
+}
+
+/// Says whether a ewe was put to the ram for a season.
+pub(super) fn put_to_ram_for(flock: &Flock, ewe: EweId, season: &Season) -> bool {
+    let windows = flock.groups.values().flat_map(Group::windows).filter(|window| window.ewe == ewe);
+    windows
+        .map(|window| reach(&window))
+        .any(|(first, last)| first <= season.last.local().date() && last >= season.first.local().date())
+}
+
+/// The first and the last day on which a mating can bring a lamb.
+fn reach(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
+    let day = |at: Moment| at.local().date();
+    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
+    let (first, last) =
+        mating.map_or((day(window.ram_in), day(window.ram_in)), |mating| (mating.ram_in(), mating.ram_out()));
+    let later = |date: NaiveDate, days: u64| date.checked_add_days(Days::new(days)).unwrap_or(date);
+    let (least, most) = gestation::Impossible::allowed();
+    (later(first, least.into()), later(last, most.into()))
+}
+
+/// Says whether a mating is of the season that is ahead or under way: its last day lies at most a month back.
+fn is_of_now(window: &MatingWindow, now: Moment) -> bool {
+    let today = now.local().date();
+    let (_, last) = reach(window);
+    last.checked_add_days(Days::new(30)).is_none_or(|end| end >= today)
+}
+
+/// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
+fn record(matings: &[Mated], gestation: Expected) -> Record {
+    matings.iter().fold(Record::default(), |record, Mated { window, litter, cycles }| {
+        let since = |at: Moment| days(window.ram_in, at);
+        match litter {
+            Some(began) => record.lambed(cycle_of(since(*began), gestation.gestation)),
+            None => record.not_lambed(cycles.passed),
+        }
+    })
+}
+
+/// How many cycles of a mating can no longer bring a lamb.
+fn passed(window: &MatingWindow, cycles: u8, gestation: Expected, now: Moment) -> u8 {
+    let (_, far) = gestation.gestation.watch_days();
+    let since = days(window.ram_in, now) - far;
+    u8::try_from((since / i64::from(CYCLE_DAYS)).clamp(0, i64::from(cycles))).unwrap_or(u8::MAX)
+}
+
+fn all_cycles(window: &MatingWindow) -> u8 {
+    let day = |at: Moment| at.local().date();
+    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
+    mating.map_or(0, |mating| {
+        u8::try_from(cycles(mating, crate::reckon::season::cycles::Conception::default()).len())
+            .unwrap_or(u8::MAX)
+    })
+}
+
+fn days(from: Moment, to: Moment) -> i64 {
+    to.local().date().signed_duration_since(from.local().date()).num_days()
+}
+
+pub(super) fn count(number: usize) -> u32 {
+    u32::try_from(number).unwrap_or(u32::MAX)
+}

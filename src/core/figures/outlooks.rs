@@ -1,0 +1,141 @@
+//! When each ewe may lamb: by her marks, her scan and her signs, which tell more than her group's days.
+
+use std::collections::BTreeMap;
+use std::sync::Arc;
+
+use chrono::NaiveDate;
+
+use super::matings::Known;
+use crate::arrange::Arrange;
+use crate::book::{EweId, GroupId, Sign};
+use crate::flock::{Expectation, Flock};
+use crate::reckon::season::ewe::{self, Evidence, NoOutlook, Outlook, outlook};
+use crate::reckon::season::mating::Mating;
+use crate::units::Moment;
+
+/// How often crayons are looked at, in days, where nobody says (ours: each day).
+const LOOK_DAYS: u8 = 1;
+
+/// A ewe of whom a lambing is awaited.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Awaited {
+    /// Who.
+    pub ewe: EweId,
+    /// In which group she was with the ram last.
+    pub group: GroupId,
+    /// Lambs that a scan saw.
+    pub lambs: Option<u8>,
+    /// When she may lamb, or why that cannot be told.
+    pub outlook: Result<Arc<Outlook>, NoOutlook>,
+}
+
+/// When each ewe may lamb, as it looks now: what the season ahead is worked out from.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Outlooks {
+    /// The ewes awaited, those most likely within a day first; those of whom nothing can be told last.
+    pub awaited: Vec<Awaited>,
+    pub(super) alike: Vec<Alike>,
+    pub(super) known: Option<Known>,
+}
+
+impl Outlooks {
+    /// Returns what is awaited of one ewe; nothing when no lambing of hers is.
+    #[must_use]
+    pub fn of(&self, ewe: EweId) -> Option<&Awaited> {
+        self.awaited.iter().find(|awaited| awaited.ewe == ewe)
+    }
+}
+
+/// Ewes of whom the same is known.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Alike {
+    pub(super) evidence: Evidence,
+    /// Lambs that a scan saw.
+    pub(super) lambs: Option<u8>,
+    pub(super) outlook: Arc<Outlook>,
+    pub(super) ewes: u32,
+}
+
+/// Returns when each ewe that is awaited may lamb, as known at `now` by the wall clock of `now`.
+#[must_use]
+pub fn outlooks(flock: &Flock, now: Moment) -> Outlooks {
+    let expectations = flock.expectations(now);
+    if expectations.is_empty() {
+        // Where no ram is noted, the rest of the flock's years need not be looked through.
+        return Outlooks::default();
+    }
+    let known = Known::of(flock, now);
+    let mut awaited: Vec<Awaited> = Vec::new();
+    let mut alike: Vec<Alike> = Vec::new();
+    // By what tells most ewes apart, so that only few are held against each other.
+    let mut places: BTreeMap<(NaiveDate, Vec<NaiveDate>, Option<u8>), Vec<usize>> = BTreeMap::new();
+    for expectation in expectations {
+        let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
+        let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
+        let outlook = evidence(flock, &expectation, &known).and_then(|evidence| {
+            let places = places.entry((evidence.mating.ram_in(), evidence.marks.clone(), lambs)).or_default();
+            let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
+            if let Some(place) = same {
+                alike[place].ewes += 1;
+                return Ok(Arc::clone(&alike[place].outlook));
+            }
+            let outlook = Arc::new(outlook(&evidence, now.local())?);
+            places.push(alike.len());
+            alike.push(Alike { evidence, lambs, outlook: Arc::clone(&outlook), ewes: 1 });
+            Ok(outlook)
+        });
+        awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
+    }
+    let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
+    awaited.arrange_by(|one, other| chance(other).total_cmp(&chance(one)).then(one.ewe.cmp(&other.ewe)));
+    Outlooks { awaited, alike, known: Some(known) }
+}
+
+/// Returns when one ewe may lamb, or why that cannot be told; nothing when no lambing of hers is awaited. For one ewe
+/// this is quicker than the [`outlooks`] of all.
+#[must_use]
+pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<Outlook, NoOutlook>> {
+    let expectation = flock.expectation(ewe, now)?;
+    let evidence = evidence(flock, &expectation, &Known::of(flock, now));
+    Some(evidence.and_then(|evidence| outlook(&evidence, now.local())))
+}
+
+fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<Evidence, NoOutlook> {
+    let day = |at: Moment| at.local().date();
+    let Some(ram_in) = expectation.ram_in() else {
+        return Err(NoOutlook::Passed { last: NaiveDate::default() });
+    };
+    let mating = Mating::new(day(ram_in), expectation.ram_out().map(day))
+        .map_err(|_| NoOutlook::Passed { last: day(ram_in) })?;
+    let signs =
+        flock.ewe(expectation.ewe).and_then(|ewe| ewe.labor.as_ref()).map_or_else(Vec::new, |labor| {
+            labor.signs.iter().map(|(at, sign)| (of_sign(*sign), at.local())).collect()
+        });
+    let scan = expectation.scan.map(|scan| ewe::Scan {
+        on: day(scan.at),
+        lambs: Some(scan.lambs),
+        age_days: scan.days,
+    });
+    Ok(Evidence {
+        mating,
+        conception: known.conception.conception,
+        gestation: known
+            .lengths
+            .carried(expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
+            .gestation,
+        marks: expectation.marks.iter().map(|mark| day(mark.at)).collect(),
+        look_days: LOOK_DAYS,
+        scan,
+        signs,
+    })
+}
+
+const fn of_sign(sign: Sign) -> ewe::Sign {
+    match sign {
+        Sign::Restless => ewe::Sign::Restless,
+        Sign::Apart => ewe::Sign::Apart,
+        Sign::UdderTight => ewe::Sign::UdderTight,
+        Sign::Slack => ewe::Sign::Slack,
+        Sign::Discharge => ewe::Sign::Discharge,
+    }
+}
