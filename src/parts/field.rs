@@ -86,15 +86,31 @@ pub fn Field(
         move || format!("{hint_id} {error_id}")
     };
     let invalid = move || error.with(|error| !error.is_empty()).then_some("true");
+    // What was typed and not yet passed on.
+    let waits = StoredValue::new(false);
     let typed = move |text: String| {
+        waits.set_value(true);
         value.set(text.clone());
         if let Some(on_input) = on_input {
             on_input.run((text,));
         }
     };
     let left = move || {
+        waits.set_value(false);
         if let Some(on_change) = on_change {
             on_change.run((value.get_untracked(),));
+        }
+    };
+    // The phone's back button takes the screen away under what is typed: that counts too.
+    on_cleanup(move || {
+        if waits.get_value() {
+            left();
+        }
+    });
+    // Afterwards the browser may still say that the field was left.
+    let left = move || {
+        if waits.try_get_value().is_some() {
+            left();
         }
     };
     let pressed = move |key: String| {

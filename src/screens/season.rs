@@ -9,7 +9,7 @@ use crate::signals::after_paint;
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
-use yeanling_core::figures::{Ahead, ahead};
+use yeanling_core::figures::{Ahead, Awaited, Overdue, ahead, overdue};
 
 pub(crate) use group::GroupScreen;
 
@@ -57,7 +57,7 @@ pub(crate) fn Season() -> impl IntoView {
             </Title>
             <Standing />
             {live(move || groups.with(Vec::is_empty).then(|| view! { <Empty text=words::EMPTY /> }).into_any())}
-            {live(move || some.get().then(|| view! { <Near seen=seen /> <Nights seen=seen /> }).into_any())}
+            {live(move || some.get().then(|| view! { <Near seen=seen /> <Past /> <Nights seen=seen /> }).into_any())}
             {live(move || (below.get() && !groups.with(Vec::is_empty)).then(|| dates::dates(groups.get())).into_any())}
             <Section title=words::GROUPS>
                 <Rows>{each(move || groups.get(), GroupId::to_string, move |id| group_row(id).into_any())}</Rows>
@@ -91,7 +91,7 @@ fn Near(seen: Memo<Ahead>) -> impl IntoView {
     let farm = use_farm();
     let near = Memo::new(move |_| {
         seen.with(|seen| {
-            let told = |one: &yeanling_core::figures::Awaited| {
+            let told = |one: &Awaited| {
                 let outlook = one.outlook.as_ref().ok().filter(|outlook| outlook.within_24h >= NEAR)?;
                 let name = farm.with(|ground| animals::ewe_of(&ground.flock, one.ewe));
                 Some((one.ewe, name, words::within(outlook), words::days(outlook)))
@@ -126,6 +126,40 @@ fn Near(seen: Memo<Ahead>) -> impl IntoView {
             <p class="small-print">{words::SIGNS_COUNT}</p>
         </Section>
     }
+}
+
+/// The ewes whose days have passed without a lamb; nothing while there are none.
+#[component]
+fn Past() -> impl IntoView {
+    let farm = use_farm();
+    let past = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with_outlooks(|ground, outlooks| {
+            let row = |one: &Overdue| {
+                let name = animals::ewe_of(&ground.flock, one.ewe);
+                (one.ewe, name, words::overdue(one, now.local().date()))
+            };
+            overdue(&ground.flock, outlooks, now).iter().map(row).collect::<Vec<(EweId, String, String)>>()
+        })
+    });
+    let some = Memo::new(move |_| past.with(|past| !past.is_empty()));
+    let row = |(id, name, text): (EweId, String, String)| {
+        let state = Signal::stored(RowState::Now);
+        view! { <Row name=name text=text state=state href=Screen::Ewe(id).hash() /> }.into_any()
+    };
+    let rows = move || each(move || past.get(), |(id, _, text)| format!("{id} {text}"), row);
+    live(move || {
+        some.get()
+            .then(|| {
+                view! {
+                    <Section title=words::OVERDUE>
+                        <p>{words::OVERDUE_LEAD}</p>
+                        <Rows>{rows()}</Rows>
+                    </Section>
+                }
+            })
+            .into_any()
+    })
 }
 
 /// Births a night and the pens they take.

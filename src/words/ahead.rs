@@ -1,6 +1,7 @@
 //! The season ahead: who lambs tonight, births a night, pens, dates.
 
 use chrono::{NaiveDate, TimeDelta};
+use yeanling_core::figures::Overdue;
 use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::What;
 use yeanling_core::reckon::season::ewe::{Ground, NoOutlook, Outlook, Sign};
@@ -22,6 +23,11 @@ pub(crate) const EMPTY: &str =
 pub(crate) const WHO: &str = "Who is near";
 /// Says that nobody is.
 pub(crate) const NOBODY_NEAR: &str = "No ewe is likely within 24 hours.";
+/// Heads the ewes whose days have passed.
+pub(crate) const OVERDUE: &str = "Past her days";
+/// Says what that may be.
+pub(crate) const OVERDUE_LEAD: &str = "Not lambed, and her last day has passed: another date, empty, lambed unseen, or a dead lamb in her. Look at \
+     each. Dull, off her feed or a bad smell: call your vet now.";
 /// Heads the births by night.
 pub(crate) const NIGHTS: &str = "Births a night";
 /// Names the bars.
@@ -153,6 +159,22 @@ pub(crate) fn no_outlook(why: &NoOutlook) -> String {
         }
     }
 }
+
+/// Returns how long a ewe is past her days: "last day *19 Jan*, 7 days ago · scanned *2*".
+pub(crate) fn overdue(one: &Overdue, today: NaiveDate) -> String {
+    let scanned = one.lambs.map(|lambs| format!(" · scanned *{lambs}*")).unwrap_or_default();
+    format!("last day *{}*, {}{scanned}", short_date(one.last), away(one.last, today))
+}
+
+/// Returns how many ewes are past their days: "3 ewes".
+pub(crate) fn ewes(count: usize) -> String {
+    if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
+}
+
+/// Says of them on the Watch what is up.
+pub(crate) const OVERDUE_TEXT: &str = "Past her last day and not lambed";
+/// And what to do.
+pub(crate) const OVERDUE_SAYS: &str = "look at each";
 
 /// Returns how many will lamb: "of 40 put to the ram, likely 36 to 39 will lamb".
 pub(crate) fn likely(likely: &Likely) -> String {

@@ -7,7 +7,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::NaiveDate;
 
-use super::matings::{Known, Lengths, Mated, count};
+use super::matings::{self, Known, Lengths, Mated, count};
 use super::outlooks::{Alike, Awaited, Outlooks};
 use crate::book::EweId;
 use crate::flock::{Flock, Group};
@@ -88,7 +88,7 @@ pub fn ahead(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Ahead {
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),
         lambed,
-        likely: likely(known, lambed),
+        likely: likely(flock, known, lambed),
         happened: happened(&known.matings),
         awaited: outlooks.awaited.clone(),
         gestation: known.gestation,
@@ -117,10 +117,12 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     sizes
 }
 
-fn likely(known: &Known, lambed: u32) -> Option<Likely> {
+/// Who was scanned empty or is no longer here has no cycle left.
+fn likely(flock: &Flock, known: &Known, lambed: u32) -> Option<Likely> {
     let mut open: BTreeMap<u8, u32> = BTreeMap::new();
-    for Mated { cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
-        *open.entry(cycles.all.saturating_sub(cycles.passed)).or_default() += 1;
+    for Mated { window, cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
+        let left = if matings::is_out(flock, window) { 0 } else { cycles.all.saturating_sub(cycles.passed) };
+        *open.entry(left).or_default() += 1;
     }
     let open: Vec<Open> = open.into_iter().map(|(cycles_left, ewes)| Open { ewes, cycles_left }).collect();
     known.conception.likely(lambed, &open).ok()

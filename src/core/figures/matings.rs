@@ -6,13 +6,13 @@ use chrono::{Days, NaiveDate};
 
 use super::Season;
 use crate::book::EweId;
-use crate::flock::{Flock, Group, MatingWindow};
+use crate::flock::{Flock, Group, MatingWindow, UNSEEN_DAYS};
 use crate::practice::BreedType;
 use crate::reckon::season::conception::{Learned, Record, learned};
 use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
 use crate::reckon::season::gestation::{self, Expected};
 use crate::reckon::season::mating::Mating;
-use crate::units::Moment;
+use crate::units::{Moment, TimeDelta};
 
 /// What is worked out once for all ewes.
 #[derive(Clone, Debug, PartialEq)]
@@ -52,8 +52,9 @@ impl Known {
                 let passed = || passed(&window, cycles, gestation, now);
                 is_of_now(&window, now).then(|| Cycles { all: cycles, passed: passed() })
             });
+            let cycles = (*counts)?;
             let litter = flock.litter_of_window(&window).map(|litter| litter.began);
-            Some(Mated { window, litter, cycles: (*counts)? })
+            Some(Mated { window, litter, cycles })
         };
         let windows = flock.groups.values().flat_map(Group::windows);
         let matings: Vec<Mated> = windows.filter_map(mated).collect();
@@ -111,15 +112,38 @@ pub(super) fn put_to_ram_for(flock: &Flock, ewe: EweId, season: &Season) -> bool
         .any(|(first, last)| first <= season.last.local().date() && last >= season.first.local().date())
 }
 
+/// Says whether a mating can no longer bring a lamb, whatever its days: she is not here, or was scanned empty after the
+/// ram was out.
+pub(super) fn is_out(flock: &Flock, window: &MatingWindow) -> bool {
+    flock.ewe(window.ewe).is_none_or(|ewe| {
+        let scan = ewe.scans.last().filter(|scan| scan.at >= window.ram_in && scan.lambs == 0);
+        let seen = |at: Moment| (at - TimeDelta::days(UNSEEN_DAYS)).local().date() >= with_ram(window).1;
+        !ewe.lives() || scan.is_some_and(|scan| seen(scan.at))
+    })
+}
+
+/// Says whether a mating of hers that can have brought the births of a season can still bring a lamb.
+pub(super) fn may_still_lamb(flock: &Flock, ewe: EweId, season: &Season, now: Moment) -> bool {
+    let today = now.local().date();
+    let windows = flock.groups.values().flat_map(Group::windows).filter(|window| window.ewe == ewe);
+    windows.filter(|window| !is_out(flock, window)).map(|window| reach(&window)).any(|(first, last)| {
+        first <= season.last.local().date() && last >= season.first.local().date() && last >= today
+    })
+}
+
 /// The first and the last day on which a mating can bring a lamb.
-fn reach(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
-    let day = |at: Moment| at.local().date();
-    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
-    let (first, last) =
-        mating.map_or((day(window.ram_in), day(window.ram_in)), |mating| (mating.ram_in(), mating.ram_out()));
+pub(super) fn reach(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
+    let (first, last) = with_ram(window);
     let later = |date: NaiveDate, days: u64| date.checked_add_days(Days::new(days)).unwrap_or(date);
     let (least, most) = gestation::Impossible::allowed();
     (later(first, least.into()), later(last, most.into()))
+}
+
+/// The first and the last day with the ram, as counted.
+fn with_ram(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
+    let day = |at: Moment| at.local().date();
+    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
+    mating.map_or((day(window.ram_in), day(window.ram_in)), |mating| (mating.ram_in(), mating.ram_out()))
 }
 
 /// Says whether a mating is of the season that is ahead or under way: its last day lies at most a month back.

@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 
-use super::matings::Known;
+use super::matings::{Known, Mated};
 use crate::arrange::Arrange;
 use crate::book::{EweId, GroupId, Sign};
 use crate::flock::{Expectation, Flock};
@@ -44,6 +44,11 @@ impl Outlooks {
     pub fn of(&self, ewe: EweId) -> Option<&Awaited> {
         self.awaited.iter().find(|awaited| awaited.ewe == ewe)
     }
+
+    /// The matings of this season.
+    pub(super) fn matings(&self) -> &[Mated] {
+        self.known.as_ref().map_or(&[], |known| &known.matings)
+    }
 }
 
 /// Ewes of whom the same is known.
@@ -60,7 +65,7 @@ pub(super) struct Alike {
 #[must_use]
 pub fn outlooks(flock: &Flock, now: Moment) -> Outlooks {
     let expectations = flock.expectations(now);
-    if expectations.is_empty() {
+    if flock.groups.is_empty() {
         // Where no ram is noted, the rest of the flock's years need not be looked through.
         return Outlooks::default();
     }

@@ -73,6 +73,7 @@ fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Re
         .iter()
         .filter(|season| season.last < now && !lambed_in(season))
         .filter(|season| matings::put_to_ram_for(flock, ewe.id, season))
+        .filter(|season| !matings::may_still_lamb(flock, ewe.id, season, now))
         .count();
     let total = |masses: &[Mass]| masses.iter().copied().sum();
     Some(Record {

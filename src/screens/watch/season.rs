@@ -2,7 +2,7 @@
 
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, GroupId};
-use yeanling_core::figures::{Asked, this_week};
+use yeanling_core::figures::{Asked, overdue, this_week};
 use yeanling_core::reckon::season::dates::What;
 
 use crate::farm::use_farm;
@@ -95,10 +95,29 @@ pub(super) fn ThisWeek() -> impl IntoView {
                 .into_any(),
         }
     };
+    let past = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with_outlooks(|ground, outlooks| overdue(&ground.flock, outlooks, now).len())
+    });
+    let past_row = move || {
+        (past.get() > 0)
+            .then(|| {
+                view! {
+                    <Row
+                        name=ahead::ewes(past.get())
+                        text=ahead::OVERDUE_TEXT.to_owned()
+                        says=ahead::OVERDUE_SAYS.to_owned()
+                        state=Signal::stored(RowState::Now)
+                        href=Screen::Season.hash()
+                    />
+                }
+            })
+            .into_any()
+    };
     live(move || {
         let key = |one: &Shown| format!("{} {} {}", one.asked.group, one.text, one.says);
-        let rows = move || view! { <Rows>{each(move || shown.get(), key, row)}</Rows> };
-        (!shown.with(Vec::is_empty))
+        let rows = move || view! { <Rows>{live(past_row)} {each(move || shown.get(), key, row)}</Rows> };
+        (past.get() > 0 || !shown.with(Vec::is_empty))
             .then(|| view! { <Section title=words::THIS_WEEK>{rows()}</Section> })
             .into_any()
     })

@@ -1,7 +1,7 @@
 //! The season ahead, from what was noted of groups, marks, scans, signs and births.
 
 use yeanling_core::book::{Event, EweId, GroupId, Sign};
-use yeanling_core::figures::{Ahead, ahead, group_dates, outlooks, put_to_ram, seasons};
+use yeanling_core::figures::{Ahead, ahead, group_dates, outlooks, overdue, put_to_ram, record, seasons};
 use yeanling_core::reckon::season::dates::What;
 use yeanling_core::units::Moment;
 
@@ -123,6 +123,50 @@ fn a_ewe_scanned_empty_is_not_awaited_and_one_with_three_brings_three() {
     // 28 December less 80 days, and 147: 6 March, give or take the scan's spread.
     let likely = found.awaited[0].outlook.as_ref().expect("told").likely;
     assert!(["2027-03-05", "2027-03-06"].contains(&likely.to_string().as_str()), "{likely}");
+}
+
+#[test]
+fn who_was_scanned_empty_or_is_gone_is_no_longer_likely_to_lamb() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    for ewe in &ewes[..3] {
+        scribe.note(on("2027-01-05T09:00"), Event::Scanned { ewe: *ewe, lambs: 0, days: None });
+    }
+    let likely = look(&scribe, on("2027-01-06T09:00")).likely.expect("it can be told");
+    assert_eq!((likely.put, likely.high), (10, 7));
+}
+
+#[test]
+fn a_ewe_past_her_days_is_told_of_for_a_month_unless_she_lambed_or_was_empty() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    scribe.note(on("2027-01-05T09:00"), Event::Scanned { ewe: ewes[0], lambs: 0, days: None });
+    scribe.note(on("2027-01-05T09:00"), Event::Scanned { ewe: ewes[5], lambs: 2, days: None });
+    for ewe in &ewes[1..4] {
+        scribe.born(on("2027-03-10T09:00"), Some(*ewe));
+    }
+    let seen = |now| {
+        let flock = scribe.flock();
+        overdue(&flock, &outlooks(&flock, now), now)
+    };
+    assert!(seen(on("2027-04-10T09:00")).is_empty(), "she may still lamb");
+    // 20 November and 159 days: 28 April.
+    for day in ["2027-04-29T09:00", "2027-05-20T09:00"] {
+        let found = seen(on(day));
+        let who: Vec<EweId> = found.iter().map(|one| one.ewe).collect();
+        assert_eq!(who, [&ewes[5..6], &ewes[4..5], &ewes[6..]].concat(), "{day}");
+        assert_eq!(found[0].lambs, Some(2));
+        assert!(found.iter().all(|one| one.last < on(day).local().date()));
+    }
+    assert!(seen(on("2027-07-01T09:00")).is_empty(), "that was last season");
+}
+
+#[test]
+fn who_may_still_lamb_was_not_without_lambs_this_season() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    scribe.note(on("2027-01-05T09:00"), Event::Scanned { ewe: ewes[0], lambs: 0, days: None });
+    scribe.born(on("2027-03-01T09:00"), Some(ewes[1]));
+    let barren = |ewe, now| record(&scribe.flock(), ewe, on(now)).expect("a record").barren;
+    assert_eq!((barren(ewes[2], "2027-03-10T09:00"), barren(ewes[0], "2027-03-10T09:00")), (0, 1));
+    assert_eq!(barren(ewes[2], "2027-06-10T09:00"), 1);
 }
 
 #[test]

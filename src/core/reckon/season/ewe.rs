@@ -259,7 +259,8 @@ pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOut
     let last_mated = stretches.iter().map(|one| one.to).fold(0.0, f64::max);
     let end = whole((last_mated + reach_days(evidence.gestation).1).ceil());
     if held - by(now_day) < PASSED {
-        return Err(NoOutlook::Passed { last: later(ram_in, end) });
+        let over = (0..end).find(|day| held - by(float(*day)) < PASSED).unwrap_or(end);
+        return Err(NoOutlook::Passed { last: later(ram_in, over - 1) });
     }
 
     let signs: Vec<(Sign, f64)> = evidence

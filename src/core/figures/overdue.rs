@@ -1,0 +1,55 @@
+//! Ewes whose days have passed without a lamb: to be looked at, since none of them is awaited any more.
+
+use std::collections::BTreeMap;
+
+use chrono::NaiveDate;
+
+use super::matings::{is_out, reach};
+use super::outlooks::Outlooks;
+use crate::arrange::Arrange;
+use crate::book::EweId;
+use crate::flock::{Flock, MatingWindow};
+use crate::reckon::season::ewe::NoOutlook;
+use crate::units::Moment;
+
+/// A ewe that should have lambed by now.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Overdue {
+    /// Who.
+    pub ewe: EweId,
+    /// The last day on which she could have lambed.
+    pub last: NaiveDate,
+    /// Lambs that a scan saw.
+    pub lambs: Option<u8>,
+}
+
+/// Returns the living ewes whose last day has passed by at most a month, that have not lambed since the ram came to them
+/// and were not scanned empty: those with lambs by a scan first, then the longest overdue.
+#[must_use]
+pub fn overdue(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Vec<Overdue> {
+    let today = now.local().date();
+    let mut latest: BTreeMap<EweId, &MatingWindow> = BTreeMap::new();
+    for mating in outlooks.matings() {
+        let kept = latest.entry(mating.window.ewe).or_insert(&mating.window);
+        if mating.window.ram_in > kept.ram_in {
+            *kept = &mating.window;
+        }
+    }
+    let told = |(ewe, window): (EweId, &MatingWindow)| {
+        let lambed = flock.litters_of(ewe).first().is_some_and(|litter| litter.began > window.ram_in);
+        if lambed || is_out(flock, window) {
+            return None;
+        }
+        let last = match outlooks.of(ewe).map(|awaited| &awaited.outlook) {
+            Some(Err(NoOutlook::Passed { last })) => *last,
+            Some(_) => return None,
+            None => reach(window).1,
+        };
+        let scan = flock.ewe(ewe)?.scans.last().filter(|scan| scan.at >= window.ram_in);
+        let lambs = scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
+        (last < today).then_some(Overdue { ewe, last, lambs })
+    };
+    let mut overdue: Vec<Overdue> = latest.into_iter().filter_map(told).collect();
+    overdue.arrange_by_key(|one| (one.lambs.is_none(), one.last, one.ewe));
+    overdue
+}
