@@ -5,17 +5,21 @@ use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId};
 use yeanling_core::figures::{Grown, grown, seasons};
 use yeanling_core::flock::{Flock, Lamb};
-use yeanling_core::units::{Mass, Moment};
+use yeanling_core::reckon::gain::odd;
+use yeanling_core::units::{Mass, Moment, TimeDelta};
 
-use crate::farm::use_farm;
+use crate::farm::{Farm, use_farm};
 use crate::parts::{
     Button, Buttons, Card, Choice, Choices, Empty, Field, FieldKind, Keypad, Page, Readout, Remark, Row,
-    RowState, Rows, Said, Section, Title, Weight, WhyButton,
+    RowState, Rows, Said, Section, Sheet, Title, Weight, WhyButton,
 };
 use crate::pieces::{Standing, Top, why_text};
 use crate::route::Screen;
-use crate::words::common::mass;
+use crate::words::common::{mass, short_date};
 use crate::words::{animals, errors, frame, lamb, refusals, weighing as words, why};
+
+/// With its ewe a lamb is not asked about before this age (ours: six weeks, when it is counted as reared).
+const WEANED_FROM: TimeDelta = TimeDelta::days(42);
 
 /// How many lambs stand under how they grew at first.
 const ROWS: usize = 40;
@@ -59,9 +63,51 @@ pub(crate) fn Weighing() -> impl IntoView {
                     .into_any(),
                 }
             })}
+            <ToWean />
             <HowTheyGrew />
         </Page>
     }
+}
+
+/// Lambs with their ewes, to be weaned together; nothing while none is old enough.
+#[component]
+fn ToWean() -> impl IntoView {
+    let farm = use_farm();
+    let lambs = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| to_wean(&ground.flock, now))
+    });
+    let count = Memo::new(move |_| lambs.with(Vec::len));
+    let asking = RwSignal::new(false);
+    let wean = move || {
+        farm.tap_all(lambs.get_untracked().into_iter().map(|lamb| Event::Weaned { lamb }).collect());
+        asking.set(false);
+    };
+    live(move || {
+        let of = count.get();
+        (of > 0)
+            .then(|| {
+                view! {
+                    <Section title=words::WEANING>
+                        <p><Said text=words::with_ewes(of) /></p>
+                        <Button label=words::wean(of) on_press=move || asking.set(true) />
+                        {live(move || asking.get().then(|| view! {
+                            <Sheet title=words::WEAN_ASK on_close=move || asking.set(false)>
+                                <p><Said text=words::with_ewes(of) /></p>
+                                <Button label=words::weaned(of) on_press=wean weight=Weight::Filled />
+                            </Sheet>
+                        }).into_any())}
+                    </Section>
+                }
+            })
+            .into_any()
+    })
+}
+
+/// The living lambs of the latest season that go with a ewe, are six weeks old and not weaned.
+fn to_wean(flock: &Flock, now: Moment) -> Vec<LambId> {
+    let is = |lamb: &Lamb| !lamb.on_bottle() && lamb.weaned.is_none() && lamb.age(now) >= WEANED_FROM;
+    in_order(flock).into_iter().filter(|id| flock.lambs.get(id).is_some_and(is)).collect()
 }
 
 /// The living lambs of the latest season, the oldest first.
@@ -92,6 +138,8 @@ fn One(
     let value = RwSignal::new(String::new());
     let system = RwSignal::new(untrack(|| farm.system()));
     let error = RwSignal::new(String::new());
+    // What was asked about, and is taken when it is pressed again.
+    let sure = RwSignal::new(String::new());
     let now = farm.peek_now();
     let (name, last, weighed) = farm.peek(|ground| told(&ground.flock, id, now));
     let next = move || {
@@ -106,6 +154,10 @@ fn One(
         }
         match Mass::parse(&text, unit) {
             Err(wrong) => error.set(errors::typed(&wrong, errors::Field::Mass, unit)),
+            Ok(mass) if sure.get_untracked() != text && odd_for(farm, id, mass).is_some() => {
+                error.set(odd_for(farm, id, mass).unwrap_or_default());
+                sure.set(text);
+            }
             Ok(mass) => match farm.note(Event::Weighed { lamb: id, mass }) {
                 Ok(_) => next(),
                 Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), unit)),
@@ -150,6 +202,18 @@ fn One(
     }
 }
 
+/// Asks about a weight that is unlike the last one; nothing when it is like it.
+fn odd_for(farm: Farm, id: LambId, weighed: Mass) -> Option<String> {
+    let now = farm.peek_now();
+    farm.peek(|ground| {
+        let system = ground.flock.practice.system;
+        let last = ground.flock.lamb(id)?.weights.last()?;
+        let told = |weight: Mass| mass(weight, system);
+        let on = short_date(last.at.local().date());
+        odd((last.at, last.mass), (now, weighed)).then(|| words::odd(&told(last.mass), &on, &told(weighed)))
+    })
+}
+
 /// Returns a lamb's name, what is known of it, and how many lambs were weighed today.
 fn told(flock: &Flock, id: LambId, now: Moment) -> (String, String, usize) {
     let Some(lamb) = flock.lamb(id) else { return (frame::GONE.to_owned(), String::new(), 0) };
@@ -161,8 +225,7 @@ fn told(flock: &Flock, id: LambId, now: Moment) -> (String, String, usize) {
     let today = now.local().date();
     let weighed = flock.lambs.values().filter(|lamb| {
         lamb.weights.last().is_some_and(|weight| {
-            weight.at.local().date() == today
-                && weight.at.since(lamb.born) >= yeanling_core::units::TimeDelta::days(1)
+            weight.at.local().date() == today && weight.at.since(lamb.born) >= TimeDelta::days(1)
         })
     });
     (

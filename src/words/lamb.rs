@@ -5,7 +5,7 @@ use yeanling_core::practice::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Hold, hold_milk};
 
-use super::common::{clock, temperature_both};
+use super::common::{clock, temperature, temperature_both};
 
 /// Leads to the ewe that she became.
 pub(crate) const AS_EWE: &str = "Her life as a ewe";
@@ -144,8 +144,22 @@ pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
             "It read {}: *no milk* under 37 °C (98.6 °F), neither by bottle nor by tube.",
             temperature_both(read, system)
         ),
+        Hold::Failing => {
+            "It was scored *failing*: take its temperature, and see that it holds its head up and swallows, \
+             before any milk."
+                .to_owned()
+        }
     };
     vec![why, "What comes first is under *Cold lamb*. If in doubt, call your vet.".to_owned()]
+}
+
+/// Returns why milk must wait in a few words, for a row.
+pub(crate) fn held(hold: Hold, system: System) -> String {
+    match hold {
+        Hold::NoSwallow => "Does not swallow: *no milk*".to_owned(),
+        Hold::Cold(read) => format!("*{}*: warm it, *no milk* yet", temperature(read, system)),
+        Hold::Failing => "Failing: its temperature before any milk".to_owned(),
+    }
 }
 
 /// Returns the question about a weight that may be in pounds.

@@ -76,6 +76,24 @@ pub(crate) const MORE: &str = "More about this lamb";
 /// Names the tabs of the litter.
 pub(crate) const LITTER: &str = "Lambs of this litter";
 
+/// Asks whether that was all, when a scan saw more.
+pub(crate) const ALL_ASK: &str = "Is that all?";
+/// It is.
+pub(crate) const ALL_YES: &str = "Yes, all are born";
+/// It is not.
+pub(crate) const ALL_NO: &str = "No, one is still to come";
+
+/// Returns why it is asked: "The scan saw *3*, and *1* is noted."
+pub(crate) fn scan_saw_more(scanned: u8, born: usize) -> String {
+    let noted = if born == 1 { "*1* is noted".to_owned() } else { format!("*{born}* are noted") };
+    format!("The scan saw *{scanned}*, and {noted}. Feel her, with a clean hand, if you are not sure.")
+}
+
+/// Returns what the scan saw, beside the time: "scanned *2*".
+pub(crate) fn scanned(lambs: u8) -> String {
+    format!("scanned *{lambs}*")
+}
+
 /// Returns the heading for a ewe at work.
 pub(crate) fn title(ewe: &str) -> String {
     format!("{ewe} lambing")

@@ -48,7 +48,7 @@ pub(crate) const YES: &str = "yes";
 pub(crate) const NO: &str = "no";
 
 /// Returns the heads of the animals.
-pub(crate) const fn animals(system: System) -> [&'static str; 19] {
+pub(crate) const fn animals(system: System) -> [&'static str; 22] {
     let (birth, last) = match system {
         System::Metric => ("birth weight (kg)", "last weight (kg)"),
         System::Us => ("birth weight (lb)", "last weight (lb)"),
@@ -58,7 +58,9 @@ pub(crate) const fn animals(system: System) -> [&'static str; 19] {
         "kind",
         "name",
         "dam",
-        "born or came",
+        "born",
+        "came",
+        "breed",
         "sex",
         "born alive",
         "born as one of",
@@ -73,6 +75,7 @@ pub(crate) const fn animals(system: System) -> [&'static str; 19] {
         "left",
         "how",
         "to",
+        "remark",
     ]
 }
 

@@ -226,6 +226,11 @@ pub(crate) fn left_sucked(sucked: Moment) -> String {
     format!("left for first milk · sucked {}", clock(sucked))
 }
 
+/// Returns what stands behind the time left when a newborn was fed by hand last: "left for first milk · fed 05:27".
+pub(crate) fn left_fed(fed: Moment) -> String {
+    format!("left for first milk · fed {}", clock(fed))
+}
+
 /// Returns what stands behind the time left when a newborn has had nothing: "left · no milk seen in 1 h 2 min".
 pub(crate) fn no_milk(age: &str) -> String {
     format!("left · no milk seen in {age}")

@@ -27,6 +27,10 @@ pub(crate) const AGAIN: &str = "From the first lamb";
 pub(crate) const ALL_DONE: &str = "All lambs were gone through.";
 /// Says that nothing was typed.
 pub(crate) const NOTHING: &str = "Type the weight, or skip it.";
+/// Heads weaning.
+pub(crate) const WEANING: &str = "Weaning";
+/// Asks whether all of them are weaned.
+pub(crate) const WEAN_ASK: &str = "Are they all weaned?";
 /// Heads how they grew.
 pub(crate) const GROWN: &str = "How they grew";
 /// Says that no weight is late enough.
@@ -44,6 +48,27 @@ pub(crate) const BY_DAM: &str = "Gain by age of the dam";
 /// Returns how far the round has come: "7 of 24 · weighed today 5".
 pub(crate) fn place(at: usize, of: usize, weighed: usize) -> String {
     format!("{} of {of} · weighed today *{weighed}*", at + 1)
+}
+
+/// Asks about a weight unlike the last: "It weighed 20 kg on 27 Aug. If 2.1 kg is right, press once more."
+pub(crate) fn odd(before: &str, when: &str, typed: &str) -> String {
+    format!("It weighed {before} on {when}. If {typed} is right, press once more.")
+}
+
+/// Returns who can be weaned: "24 lambs with their ewes, six weeks or older".
+pub(crate) fn with_ewes(lambs: usize) -> String {
+    let lambs = if lambs == 1 { "*1* lamb".to_owned() } else { format!("*{lambs}* lambs") };
+    format!("{lambs} with their ewes, six weeks or older. Who is on the bottle is weaned on its own screen.")
+}
+
+/// Returns the button that weans them: "Wean all 24…".
+pub(crate) fn wean(lambs: usize) -> String {
+    if lambs == 1 { "Wean it…".to_owned() } else { format!("Wean all {lambs}…") }
+}
+
+/// Returns the button that says so: "Yes, all 24 today".
+pub(crate) fn weaned(lambs: usize) -> String {
+    if lambs == 1 { "Yes, today".to_owned() } else { format!("Yes, all {lambs} today") }
 }
 
 /// Returns what it is and what it weighed last.

@@ -126,6 +126,19 @@ impl Flock {
         self.litters_of(ewe).into_iter().rev().find(|litter| litter.began > from)
     }
 
+    /// Returns how many lambs a scan saw of the litter that a ewe is having at `at`: her last scan of the days before, as
+    /// many as she can carry. None when there was no scan, or it saw none.
+    #[must_use]
+    pub fn scanned_for(&self, ewe: EweId, at: Moment) -> Option<u8> {
+        let scan = self.ewe(ewe)?.scans.last()?;
+        let of_now = (0..=LATEST_BIRTH).contains(&days(scan.at, at));
+        let born_since = self
+            .litters_of(ewe)
+            .iter()
+            .any(|litter| litter.began > scan.at && litter.began + ANOTHER_LITTER < at);
+        (of_now && !born_since && scan.lambs > 0).then_some(scan.lambs)
+    }
+
     /// Returns the litter that can be of a mating window: the first from 138 days after the ram came in to 159 days
     /// after he went out.
     #[must_use]

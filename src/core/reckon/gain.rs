@@ -14,6 +14,12 @@ pub const MOST_GRAMS_A_DAY: f64 = 1000.0;
 /// No lamb loses more than this share of its weight and lives, in percent (ours).
 pub const MOST_LOST_PERCENT: f64 = 40.0;
 
+/// A gain over this, in grams a day, is asked about (ours: the fastest lambs are printed to gain about 500).
+pub const ODD_GRAMS_A_DAY: f64 = 600.0;
+
+/// A loss over this share of the weight, in percent, is asked about (ours).
+pub const ODD_LOST_PERCENT: f64 = 10.0;
+
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Penn State Extension", "Gain = (weight − birth weight) ÷ days", None, ""),
@@ -55,4 +61,25 @@ pub fn plausible(before: (Moment, Mass), after: (Moment, Mass)) -> bool {
     let Some(gain) = gain(before, after) else { return true };
     let lost = -gain.kilograms / before.1.as_kilograms() * 100.0;
     gain.grams_a_day <= MOST_GRAMS_A_DAY && lost <= MOST_LOST_PERCENT
+}
+
+/// Says whether a weight is so unlike the one before that it is asked about: a lamb that lost more than a tenth, or
+/// gained more than 600 g a day. Within the first day a tenth more is odd too.
+///
+/// ```
+/// use yeanling_core::reckon::gain::odd;
+/// use yeanling_core::units::{Mass, Moment, TimeDelta};
+/// let born: Moment = "2026-03-01T04:00:00+01:00".parse().unwrap();
+/// let after = |days, kilograms| (born + TimeDelta::days(days), Mass::from_kilograms(kilograms));
+/// assert!(odd(after(0, 4.0), after(58, 2.1)) && !odd(after(0, 4.0), after(58, 21.0)));
+/// assert!(odd(after(57, 20.0), after(57, 2.0)));
+/// ```
+#[must_use]
+pub fn odd(before: (Moment, Mass), after: (Moment, Mass)) -> bool {
+    let lost = (1.0 - after.1.as_kilograms() / before.1.as_kilograms()) * 100.0;
+    lost > ODD_LOST_PERCENT
+        || match gain(before, after) {
+            Some(gain) => gain.grams_a_day > ODD_GRAMS_A_DAY,
+            None => -lost > ODD_LOST_PERCENT,
+        }
 }

@@ -1,8 +1,10 @@
 //! Tables of the book for a spreadsheet, handed to the phone as files.
 
+use std::collections::BTreeMap;
+
 use crate::signals::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::book::Animal;
+use yeanling_core::book::{Animal, BirthDay, Event};
 use yeanling_core::flock::{Ewe, Flock, Lamb, Left, Treated};
 use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::spreadsheet::{Cell, write};
@@ -84,15 +86,31 @@ fn lambs(flock: &Flock) -> impl Iterator<Item = &Lamb> {
 
 fn all_animals(flock: &Flock) -> Table {
     let system = flock.practice.system;
-    let ewes = flock.ewes.values().map(ewe);
-    let rows = ewes.chain(lambs(flock).map(|one| lamb(flock, one, system))).collect();
-    (words::animals(system).to_vec(), rows)
+    let mut remarks: BTreeMap<Animal, Vec<&str>> = BTreeMap::new();
+    for line in &flock.lines {
+        if let Event::Remarked { animal, text } = &line.event {
+            remarks.entry(flock.one(*animal)).or_default().push(text);
+        }
+    }
+    let remark = |animal| Cell::text(remarks.get(&animal).map(|remarks| remarks.join("; ")));
+    let with = |mut row: Vec<Cell>, animal| {
+        row.push(remark(animal));
+        row
+    };
+    let ewes = flock.ewes.values().map(|one| with(ewe(one), Animal::Ewe(one.id)));
+    let lambs = lambs(flock).map(|one| with(lamb(flock, one, system), Animal::Lamb(one.id)));
+    (words::animals(system).to_vec(), ewes.chain(lambs).collect())
 }
 
 fn ewe(ewe: &Ewe) -> Vec<Cell> {
+    let born = match ewe.born {
+        Some(BirthDay::Day(day)) => Cell::Day(day),
+        Some(BirthDay::Year(year)) => Cell::Number(f64::from(year), 0),
+        None => Cell::Nothing,
+    };
     let mut row = vec![text(ewe.id.to_string()), text(words::EWE), text(animals::ewe(ewe)), Cell::Nothing];
-    row.push(Cell::At(ewe.came));
-    row.resize(13, Cell::Nothing);
+    row.extend([born, Cell::At(ewe.came), Cell::text(ewe.breed.clone())]);
+    row.resize(15, Cell::Nothing);
     row.push(Cell::at(ewe.died.as_ref().map(|death| death.at)));
     row.push(Cell::text(ewe.died.as_ref().map(|death| noted::cause(death.cause).to_owned())));
     row.push(Cell::Nothing);
@@ -111,6 +129,8 @@ fn lamb(flock: &Flock, lamb: &Lamb, system: System) -> Vec<Cell> {
         text(animals::lamb(flock, lamb)),
         dam(flock, lamb),
         Cell::At(lamb.born),
+        Cell::Nothing,
+        Cell::Nothing,
         Cell::text(lamb.sex.map(|sex| animals::sex(Some(sex)).to_owned())),
         text(alive),
         text(litter.to_string()),

@@ -15,7 +15,7 @@ use yeanling_core::watch::KEPT_FROM;
 
 use care::{BirthWeightLine, Marking, Warmth};
 use feeding::{Feeding, plan};
-use weaning::{SolidsSheet, Weaning};
+use weaning::{SHOWN_FROM as WEANED_FROM, SolidsSheet, Weaning};
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -29,7 +29,7 @@ use crate::pieces::{
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass};
-use crate::words::{animals, frame, lamb as words, life, why};
+use crate::words::{animals, frame, lamb as words, life, weaning as weaning_words, why};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -252,6 +252,16 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
         let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= KEPT_FROM))
     });
+    let to_wean = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| {
+            let is = |lamb: &Lamb| !lamb.on_bottle() && lamb.weaned.is_none() && lamb.age(now) >= WEANED_FROM;
+            ground.flock.lamb(id).is_some_and(is)
+        })
+    });
+    let wean = move || {
+        farm.tap(Event::Weaned { lamb: id });
+    };
     let keep = move || {
         if let Some(entry) = farm.tap(Event::Life(Life::KeptAsEwe { lamb: id })) {
             Screen::Ewe(entry.as_ewe()).go();
@@ -265,6 +275,9 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
                 <Button label=life::TREAT on_press=opens(Open::Treat) />
                 <Button label=life::MARK on_press=opens(Open::Mark) />
                 <Button label=life::LEAVE on_press=opens(Open::Leave) />
+                {live(move || to_wean.get().then(|| view! {
+                    <Button label=weaning_words::WEANED on_press=wean />
+                }).into_any())}
                 {live(move || (sex.get() != Some(Sex::Ewe)).then(|| view! {
                     <Button label=life::CASTRATE on_press=opens(Open::Castrate) />
                 }).into_any())}

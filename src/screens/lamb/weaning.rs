@@ -16,7 +16,7 @@ use crate::pieces::why_text;
 use crate::words::{errors, frame, refusals, weaning as words, why};
 
 /// It is shown a week before the earliest age of any rule (ours), or once solids were noted.
-const SHOWN_FROM: TimeDelta = TimeDelta::days(21);
+pub(super) const SHOWN_FROM: TimeDelta = TimeDelta::days(21);
 
 /// What stands on the card.
 #[derive(Clone, Debug, PartialEq)]

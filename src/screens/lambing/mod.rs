@@ -72,10 +72,17 @@ pub(crate) fn Lambing(
         Some(dam) => words::title(&farm.with(|ground| animals::ewe_of(&ground.flock, dam))),
         None => words::UNKNOWN.to_owned(),
     });
+    let scanned = Memo::new(move |_| {
+        let now = farm.now();
+        dam.get().and_then(|dam| farm.with(|ground| ground.flock.scanned_for(dam, now)))
+    });
     let sub = Signal::derive(move || {
-        litter.with(|litter| {
-            litter.as_ref().map(|litter| words::began(&clock(litter.began))).unwrap_or_default()
-        })
+        let began = litter.with(|litter| litter.as_ref().map(|litter| words::began(&clock(litter.began))));
+        let parts: Vec<String> = began.into_iter().chain(scanned.get().map(words::scanned)).collect();
+        parts.join(" · ")
+    });
+    let to_come = Memo::new(move |_| {
+        lambs.with(|lambs| scanned.get().is_some_and(|scanned| usize::from(scanned) > lambs.len()))
     });
     let born = move |sex: Option<Sex>, alive: bool| {
         let mate = lambs.with_untracked(|lambs| lambs.first().copied());
@@ -93,26 +100,41 @@ pub(crate) fn Lambing(
         held.set(unanswered.get_untracked());
         !held.get_untracked()
     };
-    let all_born = move || {
-        if free()
-            && let Some(lamb) = lambs.with_untracked(|lambs| lambs.first().copied())
+    let asking = RwSignal::new(false);
+    let end = move || {
+        if let Some(lamb) = lambs.with_untracked(|lambs| lambs.first().copied())
             && farm.tap(Event::AllBorn { lamb }).is_some()
         {
             Screen::Watch.go();
         }
     };
+    let all_born = move || {
+        if !free() {
+            return;
+        }
+        if to_come.get_untracked() {
+            asking.set(true);
+        } else {
+            end();
+        }
+    };
+    let next = move || {
+        if free() {
+            chosen.set(None);
+        }
+    };
+    // What likely comes next is the filled one.
+    let weight = |second: bool| if second { Weight::Outline } else { Weight::Filled };
     let thumb = move || {
         view! {
             {live(move || (held.get() && unanswered.get())
                 .then(|| view! { <p class="field-error" role="alert">{words::WEIGHT_FIRST}</p> }).into_any())}
             {live(move || selected.get().is_some().then(|| view! {
-                    <BigButton
-                        label=words::NEXT
-                        weight=Weight::Outline
-                        on_press=move || if free() { chosen.set(None) }
-                    />
+                    <BigButton label=words::NEXT weight=weight(!to_come.get()) on_press=next />
                 }).into_any())}
-            {live(move || some.get().then(|| view! { <BigButton label=words::ALL_BORN on_press=all_born /> }).into_any())}
+            {live(move || some.get().then(|| view! {
+                    <BigButton label=words::ALL_BORN weight=weight(to_come.get()) on_press=all_born />
+                }).into_any())}
         }
     };
     let giving = RwSignal::new(false);
@@ -134,6 +156,24 @@ pub(crate) fn Lambing(
             } }.into_any())}
             {live(move || (dam.get().is_none() && selected.get().is_some())
                     .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> }).into_any())}
+            {live(move || asking.get().then(|| view! {
+                <Sheet title=words::ALL_ASK on_close=move || asking.set(false)>
+                    <p><Said text=Signal::derive(move || {
+                        let born = lambs.with(Vec::len);
+                        scanned.get().map(|scanned| words::scan_saw_more(scanned, born)).unwrap_or_default()
+                    }) /></p>
+                    <Buttons columns=2>
+                        <Button label=words::ALL_NO weight=Weight::Filled on_press=move || {
+                            asking.set(false);
+                            chosen.set(None);
+                        } />
+                        <Button label=words::ALL_YES on_press=move || {
+                            asking.set(false);
+                            end();
+                        } />
+                    </Buttons>
+                </Sheet>
+            }).into_any())}
             {live(move || giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> }).into_any())}
         </Page>
     }
@@ -161,10 +201,10 @@ fn LitterTabs(
         options
     });
     let now = Signal::derive(move || Some(selected.get()));
-    // One lamb alone needs no choosing.
+    // Also one lamb alone is named: what stands below is about it, not about the next.
     live(move || {
         options
-            .with(|options| options.len() > 1)
+            .with(|options| !options.is_empty())
             .then(|| {
                 view! {
                     <Choices

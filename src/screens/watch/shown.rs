@@ -15,7 +15,7 @@ use crate::parts::{Fact, WhyText};
 use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
 use crate::route::Screen;
 use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{ahead as ahead_words, animals, labor, pens, watch as words, why};
+use crate::words::{ahead as ahead_words, animals, labor, lamb as lamb_words, pens, watch as words, why};
 
 /// One animal on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -260,6 +260,11 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
     let (figure, figure_says) = milk_figure(lamb, duties, now);
     let told = text(duties, now, system);
+    // What keeps it from milk stands there whatever is due: it is worse than any of that.
+    let told = match hold_milk(lamb) {
+        Some(hold) => format!("{} · {told}", lamb_words::held(hold, system)),
+        None => told,
+    };
     Shown {
         animal: Animal::Lamb(lamb.id),
         state: first.map(|duty| duty.state(now)),
@@ -318,10 +323,12 @@ fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
     let hungry =
         |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
     let age = lamb.age(now);
-    let says = match lamb.sucked.last() {
+    let fed = lamb.feeds.last().map(|feed| feed.at);
+    let says = match (lamb.sucked.last().copied(), fed) {
         _ if duties.iter().any(hungry) => words::no_milk(&span(age)),
-        Some(sucked) => words::left_sucked(*sucked),
-        None => words::left(&words::age(age)),
+        (sucked, Some(fed)) if sucked.is_none_or(|sucked| sucked < fed) => words::left_fed(fed),
+        (Some(sucked), _) => words::left_sucked(sucked),
+        (None, _) => words::left(&words::age(age)),
     };
     (window::left(age).map(span).unwrap_or_default(), says)
 }

@@ -1,6 +1,6 @@
 //! A lamb that lives from the hand: its next feed, and what its first day is short of.
 
-use yeanling_core::book::{Event, LambId, Milk, Way};
+use yeanling_core::book::{Event, LambId, Milk, VigorScale, Way};
 use yeanling_core::practice::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::{Discharge, Hold, State, Task, allow, hold_milk};
@@ -273,6 +273,7 @@ fn with(event: &Event, lamb: LambId) -> Event {
             Event::TemperatureTaken { lamb, temperature: *temperature }
         }
         Event::SwallowTried { able, .. } => Event::SwallowTried { lamb, able: *able },
+        Event::VigorScored { scale, score, .. } => Event::VigorScored { lamb, scale: *scale, score: *score },
         other => panic!("{other:?}"),
     }
 }
@@ -291,6 +292,13 @@ fn no_milk_is_one_tap_away_while_a_lamb_is_too_cold_or_does_not_swallow() {
     milk_after(&[(60, tried(false)), (60, read(36.0))], Some(Hold::NoSwallow));
     milk_after(&[(60, tried(false)), (60, read(39.5))], Some(Hold::NoSwallow));
     milk_after(&[(60, tried(false)), (90, tried(true))], None);
+    // A failing lamb is read first; a feed that went down says that it swallows.
+    let failing = |minute| (minute, Event::VigorScored { lamb: any, scale: VigorScale::FourGrade, score: 4 });
+    milk_after(&[failing(60)], Some(Hold::Failing));
+    milk_after(&[failing(60), (70, read(38.0))], None);
+    milk_after(&[failing(60), (70, read(36.0))], Some(Hold::Cold(Temperature::from_celsius(36.0))));
+    milk_after(&[failing(60), (70, tried(true))], None);
+    milk_after(&[(50, read(38.0)), failing(60)], Some(Hold::Failing));
     // A lamb that sucks is its dam's again; one feed by hand later it has its hours back.
     let (mut scribe, lamb) = on_the_bottle();
     scribe.note(at(60), Event::SwallowTried { lamb, able: false });

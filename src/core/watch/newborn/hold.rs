@@ -1,5 +1,7 @@
-//! When milk waits: a lamb under 37 °C, or one that did not hold its head up and swallow, is offered none with one tap.
+//! When milk waits: a lamb under 37 °C, one that did not hold its head up and swallow, or one scored failing and not yet
+//! read, is offered none with one tap.
 
+use super::vigor::is_failing;
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::warm_enough_to_feed;
 use crate::units::Temperature;
@@ -11,11 +13,13 @@ pub enum Hold {
     NoSwallow,
     /// It read under 37 °C, and has not read warmer since.
     Cold(Temperature),
+    /// It was scored failing, and since then its temperature was not taken, nor was it seen to suck, swallow or be fed.
+    Failing,
 }
 
 /// Returns why the lamb must not be given milk yet, by what was noted last; nothing when nothing speaks against it.
 ///
-/// The worse of two comes first. Neither goes by with time: only a try, sucking or a reading ends it.
+/// The worst of several comes first. Neither goes by with time: only a try, sucking or a reading ends it.
 #[must_use]
 pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
     let sucked = lamb.sucked.last();
@@ -23,6 +27,13 @@ pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
     if choked.is_some() {
         return Some(Hold::NoSwallow);
     }
-    let last = lamb.temperatures.last()?.temperature;
-    (!warm_enough_to_feed(last)).then_some(Hold::Cold(last))
+    let last = lamb.temperatures.last();
+    if let Some(cold) = last.filter(|reading| !warm_enough_to_feed(reading.temperature)) {
+        return Some(Hold::Cold(cold.temperature));
+    }
+    let scored = lamb.vigor.last().filter(|scored| is_failing(scored))?;
+    let swallowed = lamb.swallow.last().map(|(at, _)| at);
+    let fed = lamb.feeds.last().map(|feed| &feed.at);
+    let since = [sucked, swallowed, fed, last.map(|reading| &reading.at)];
+    (!since.into_iter().flatten().any(|at| *at >= scored.at)).then_some(Hold::Failing)
 }

@@ -33,7 +33,7 @@ pub(super) fn failing(lamb: &Lamb, now: Moment) -> Option<Duty> {
     Some(at_once(lamb, Task::Failing, scored.at, FAILING_LATE, looked))
 }
 
-const fn is_failing(scored: &Scored) -> bool {
+pub(super) const fn is_failing(scored: &Scored) -> bool {
     match scored.scale {
         VigorScale::FourGrade => scored.score >= 4,
         VigorScale::TenPoint | VigorScale::EightPoint => scored.score <= 3,
