@@ -7,6 +7,7 @@ use yeanling_core::figures::{Grown, grown, seasons};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::gain::odd;
 use yeanling_core::units::{Mass, Moment, TimeDelta};
+use yeanling_core::watch::allow;
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
@@ -202,12 +203,13 @@ fn One(
     }
 }
 
-/// Asks about a weight that is unlike the last one; nothing when it is like it.
+/// Asks about a weight that is unlike the last one; nothing when it is like it, or cannot be noted at all.
 fn odd_for(farm: Farm, id: LambId, weighed: Mass) -> Option<String> {
     let now = farm.peek_now();
     farm.peek(|ground| {
         let system = ground.flock.practice.system;
         let last = ground.flock.lamb(id)?.weights.last()?;
+        allow(&ground.flock, &ground.book, &Event::Weighed { lamb: id, mass: weighed }, now, now).ok()?;
         let told = |weight: Mass| mass(weight, system);
         let on = short_date(last.at.local().date());
         odd((last.at, last.mass), (now, weighed)).then(|| words::odd(&told(last.mass), &on, &told(weighed)))

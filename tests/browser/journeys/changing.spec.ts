@@ -133,3 +133,21 @@ test("with the phone on its side what was noted stands beside the buttons, not u
   const [undo, thumb] = [await bar.boundingBox(), await page.locator(".thumb").boundingBox()];
   expect((undo?.x ?? 0) + (undo?.width ?? 0)).toBeLessThanOrEqual(thumb?.x ?? 0);
 });
+
+test("what stands in a field of Practice is kept when the phone goes back", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tab("More");
+  await page.getByRole("link", { name: /^Practice/ }).tap();
+  await page.getByLabel("Lambs lost").fill("3");
+  await page.goBack();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More");
+  await phone.saved();
+  await page.goForward();
+  await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
+  await page.getByLabel("Lambs lost").fill("x");
+  await page.goBack();
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More");
+  await page.goForward();
+  await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
+});

@@ -1,6 +1,7 @@
 // The main job: lambs are born, every tap is saved, and the Watch keeps their clocks.
 import { Phone } from "../barn";
-import { expect, fitsTheScreen, test } from "../watching";
+import { Scribe } from "../scribe";
+import { accessible, expect, fitsTheScreen, test } from "../watching";
 
 test("the first lamb of an empty book is on the Watch with its window, volumes and clock", async ({ page }) => {
   const phone = new Phone(page);
@@ -159,4 +160,35 @@ test("one more lamb after all were said to be born joins its litter", async ({ p
   await phone.tap("All lambs born");
   await phone.look("6b");
   await expect(page.getByText("ram lamb · twin")).toBeVisible();
+});
+
+test("a ewe scanned with two is not done after one unless that is said", async ({ page }) => {
+  const now = new Date("2026-02-20T03:00:00Z");
+  await page.clock.install({ time: now });
+  const phone = new Phone(page);
+  await phone.open();
+  const scribe = new Scribe();
+  const ewe = scribe.note(new Date(now.getTime() - 200 * 24 * 3_600_000), { "ewe-came": { tag: "9" } });
+  scribe.note(new Date(now.getTime() - 70 * 24 * 3_600_000), { scanned: { ewe, lambs: 2, days: null } });
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.lambing("9");
+  await expect(page.locator("main")).toContainText("scanned 2");
+  await phone.tap("Ewe lamb");
+  // The first lamb is named: what stands below is about it.
+  await expect(page.getByRole("radio", { name: "9a" }).or(page.getByRole("button", { name: "9a" }))).toBeVisible();
+  const filled = page.locator('.thumb [data-weight="filled"]');
+  await expect(filled).toHaveText("Next lamb");
+  await phone.tap("All lambs born");
+  const dialog = page.getByRole("dialog");
+  await expect(dialog).toContainText("The scan saw 2, and 1 is noted.");
+  await fitsTheScreen(page);
+  await accessible(page);
+  await phone.tap("No, one is still to come", dialog);
+  await phone.tap("Ram lamb");
+  await expect(filled).toHaveText("All lambs born");
+  await phone.tap("Undo", page.locator(".undo-bar"));
+  await phone.tap("All lambs born");
+  await phone.tap("Yes, all are born", dialog);
+  await expect(phone.row("9a")).toContainText("ewe lamb");
 });

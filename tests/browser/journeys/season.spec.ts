@@ -177,3 +177,33 @@ test("ewes put in after the ram count from then, which is said, and one tap says
   await expect(phone.row("Ewe 1")).toContainText(/likely \d+ Dec/);
   await expect(main).not.toContainText("only since 28 Nov");
 });
+
+test("ewes past their days stay on the Watch and the season, with what a scan saw", async ({ page }) => {
+  await page.clock.install({ time: new Date("2027-05-05T06:00:00-05:00") });
+  const DAY = 24 * 3_600_000;
+  const phone = new Phone(page);
+  const scribe = new Scribe();
+  const began = new Date("2026-10-01T12:00:00Z");
+  const group = scribe.note(began, { "group-formed": { name: "Hill" } });
+  const ewes = Array.from({ length: 4 }, (_, at) => scribe.note(began, { "ewe-came": { tag: `${at + 1}` } }));
+  for (const ewe of ewes) scribe.note(began, { "joined-group": { ewe, group } });
+  scribe.note(began, { "ram-in": { group, ram: null, age: null } });
+  scribe.note(new Date(began.getTime() + 50 * DAY), { "ram-out": { group } });
+  const scanned = new Date(began.getTime() + 100 * DAY);
+  for (const [ewe, lambs] of [[ewes[0], 0], [ewes[1], 2], [ewes[2], 1]] as const) {
+    scribe.note(scanned, { scanned: { ewe, lambs, days: null } });
+  }
+  scribe.note(new Date(began.getTime() + 150 * DAY), { "lamb-born": { dam: ewes[2], sex: "ewe", alive: true } });
+  await phone.open();
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.tab("Watch");
+  const row = phone.row("2 ewes");
+  await expect(row).toContainText("Past her last day and not lambed");
+  await row.getByRole("link").tap();
+  const past = page.getByRole("region", { name: "Past her days" });
+  await expect(past.locator(".row-name")).toHaveText(["Ewe 2", "Ewe 4"]);
+  await expect(past.locator(".row").first()).toContainText("scanned 2");
+  await fitsTheScreen(page);
+  await accessible(page);
+});

@@ -94,7 +94,10 @@ test("the animals and their weights go to a spreadsheet", async ({ page }) => {
   await phone.open();
   const scribe = new Scribe();
   season(scribe, new Date("2026-03-01T04:00:00Z"), 2, false);
-  scribe.note(new Date("2026-03-02T04:00:00Z"), { "ewe-came": { tag: "=1+1" } });
+  const came = new Date("2026-03-02T04:00:00Z");
+  const ewe = scribe.note(came, { "ewe-came": { tag: "=1+1" } });
+  scribe.note(came, { life: { described: { ewe, born: { year: 2022 }, breed: "hill cross" } } });
+  for (const text of ["one teat", "lame in May"]) scribe.note(came, { remarked: { animal: { ewe }, text } });
   await phone.openFile(scribe.file());
   await phone.tap("Add to my book");
   const table = async (name: string) => {
@@ -110,11 +113,14 @@ test("the animals and their weights go to a spreadsheet", async ({ page }) => {
   expect(animals.name).toBe("yeanling-animals-2026-04-20.csv");
   // Heads, three ewes, four lambs, and the empty end of the last line.
   expect(animals.rows).toHaveLength(9);
-  expect(animals.rows.every((row, place) => row.length === (place === 8 ? 1 : 19))).toBe(true);
+  expect(animals.rows.every((row, place) => row.length === (place === 8 ? 1 : 22))).toBe(true);
   expect(animals.rows.map((row) => row[2])).toContain("Ewe =1+1");
   const dead = animals.rows.find((row) => row[2] === "2026-1b");
-  expect(dead?.slice(9, 11)).toEqual(["4.00", "4.00"]);
-  expect(dead?.[14]).toBe("cold");
+  expect(dead?.slice(11, 13)).toEqual(["4.00", "4.00"]);
+  expect(dead?.[16]).toBe("cold");
+  // What is known of a ewe goes along: her birth, her breed and what was remarked.
+  const described = animals.rows.find((row) => row[2] === "Ewe =1+1");
+  expect([described?.[4], described?.[6], described?.[21]]).toEqual(["2022", "hill cross", '"one teat; lame in May"']);
   const weights = await table("Weights");
   expect(weights.rows).toHaveLength(6);
   await phone.tap("Feeds");

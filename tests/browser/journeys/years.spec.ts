@@ -187,4 +187,24 @@ test("a season of twenty ewes: from their table over the ram and every birth to 
   await expect(figure("Dead at birth")).toContainText("1 of 27 born");
   await expect(figure("Alive at a week")).toContainText("26 of 26");
   await fitsTheScreen(page);
+
+  // At eight weeks a weight unlike the last is asked about, and all are weaned together, with one undo.
+  await pass(50);
+  await phone.open("#/weighing");
+  await phone.weigh("3.2");
+  await phone.tap("Save, next");
+  await expect(page.locator(".card .notice")).toContainText("If 3.2 kg is right, press once more.");
+  for (let digit = 0; digit < 3; digit += 1) await page.getByRole("button", { name: "delete last digit" }).tap();
+  await phone.weigh("21");
+  await phone.tap("Save, next");
+  await expect(page.getByRole("heading", { level: 2 }).first()).toHaveText("2a");
+  await phone.tap("Wean all 26…");
+  await phone.tap("Yes, all 26 today", dialog);
+  await expect(dialog).toBeHidden();
+  await expect(page.getByRole("button", { name: /^Wean all/ })).toHaveCount(0);
+  await phone.tap("Undo", page.locator(".undo-bar"));
+  await phone.tap("Wean all 26…");
+  await phone.tap("Yes, all 26 today", dialog);
+  await phone.open("#/year");
+  await expect(figure("Weaned 26 from 20 put to the ram")).toBeVisible();
 });
