@@ -33,7 +33,9 @@ impl Farm {
         let sent = self.sent();
         self.peek(|ground| {
             let born = ground.flock.lambs.keys().filter_map(|lamb| ground.book.entry(lamb.entry()));
-            unsent(born.map(|entry| entry.noted), sent, now)
+            // What another phone noted came here in a file, and so is not on this phone alone.
+            let own = born.filter(|entry| entry.device == self.device);
+            unsent(own.map(|entry| entry.noted), sent, now)
         })
     }
 

@@ -4,7 +4,7 @@ mod find;
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
-use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::flock::{Ewe, Lamb};
 
 use find::{Everyone, Found, WHICH, Which, name};
@@ -100,6 +100,16 @@ pub(crate) fn Flock() -> impl IntoView {
             more_here.set(0);
         }
     };
+    // Enter goes to the only one found; a ewe is not added by it, since a slip would add her.
+    let enter = move || {
+        let only = found.with_untracked(Found::only);
+        if let Some(animal) = only.filter(|_| seeks.get_untracked()) {
+            match animal {
+                Animal::Ewe(ewe) => Screen::Ewe(ewe).go(),
+                Animal::Lamb(lamb) => Screen::Lamb(lamb).go(),
+            }
+        }
+    };
     let choose = move |new: Which| {
         which.set(new);
         more_here.set(0);
@@ -112,7 +122,13 @@ pub(crate) fn Flock() -> impl IntoView {
                 <Said text=counts />
             </Title>
             <Standing />
-            <Field label=words::FIND value=typed kind=FieldKind::Search on_input=move |_| more_found.set(0) />
+            <Field
+                label=words::FIND
+                value=typed
+                kind=FieldKind::Search
+                on_input=move |_| more_found.set(0)
+                on_enter=enter
+            />
             // Neither is put in and taken away: to look anew at all that follows is what a key costs most.
             <Shown when=offers>
                 <Button label=label on_press=add weight=Weight::Filled />

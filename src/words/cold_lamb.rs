@@ -230,7 +230,7 @@ pub(crate) fn heading(answer: &Answer) -> String {
 
 /// Returns the answer's age beside its temperature; an age is always shown.
 pub(crate) fn age(answer: &Answer) -> String {
-    answer.age.map_or_else(|| "age unknown".to_owned(), |age| format!("{} old", span(age)))
+    answer.age.map_or_else(|| "age unknown".to_owned(), super::watch::age)
 }
 
 /// Returns what other sources would do.

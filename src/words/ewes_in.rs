@@ -1,5 +1,6 @@
 //! Ewes from a spreadsheet: what a table would bring, and why a row brings none.
 
+use yeanling_core::book::{BirthDay, DayOrder};
 use yeanling_core::spreadsheet::{Column, MOST_ROWS, NoRow, RowTrouble, SheetError};
 
 use super::life;
@@ -18,6 +19,26 @@ pub(crate) const COLUMNS: &str = "Which column holds what";
 pub(crate) const NO_COLUMN: &str = "none";
 /// Says that a column of tags is needed.
 pub(crate) const NO_TAGS: &str = "Say which column holds the tags.";
+/// Asks how dates are to be read.
+pub(crate) const ORDER: &str = "What comes first in a date?";
+
+/// Returns a date as it would be read: "12/03/2021 is 12 Mar 2021".
+pub(crate) fn would_be(text: &str, order: DayOrder) -> String {
+    match BirthDay::parse_in(text, Some(order)) {
+        Ok(BirthDay::Day(day)) => format!("{text} is {}", day.format("%-d %b %Y")),
+        Ok(BirthDay::Year(year)) => year.to_string(),
+        Err(_) => text.to_owned(),
+    }
+}
+
+/// Names what comes first.
+pub(crate) const fn order(order: DayOrder) -> &'static str {
+    match order {
+        DayOrder::DayFirst => "The day",
+        DayOrder::MonthFirst => "The month",
+    }
+}
+
 /// Leaves it.
 pub(crate) const LEAVE: &str = "Leave it";
 /// Heads the rows that bring none.
@@ -55,7 +76,7 @@ fn ewes(count: usize) -> String {
     if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
 }
 
-/// Returns why a row brings no ewe: "Row 4: 14 is in the book already."
+/// Returns why a row brings no ewe: "Line 5, ewe 14: …"
 pub(crate) fn left_out(row: &NoRow) -> String {
     let why = match &row.why {
         RowTrouble::NoTag => "no tag.".to_owned(),
@@ -69,7 +90,13 @@ pub(crate) fn left_out(row: &NoRow) -> String {
             format!("a text of {given} characters; at most {most} fit.")
         }
     };
-    format!("Row {}: {why}", row.row)
+    // The heads are the first line.
+    match (&row.why, &row.tag) {
+        (RowTrouble::Born(_) | RowTrouble::Long { .. }, Some(tag)) => {
+            format!("Line {}, ewe {tag}: {why}", row.row + 1)
+        }
+        _ => format!("Line {}: {why}", row.row + 1),
+    }
 }
 
 /// Returns why a ewe may not be noted, so that nothing was.

@@ -14,7 +14,7 @@ pub(crate) const LAMBS: &str = "Lambs";
 /// Heads the dead.
 pub(crate) const DEAD: &str = "Dead or gone";
 /// Says what to do first.
-pub(crate) const EMPTY: &str = "No animals yet. Add your ewes here, or on the spot when one starts to lamb.";
+pub(crate) const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, take a whole table in under Hand over, or add her on the spot when she starts to lamb.";
 /// Says that nothing fits.
 pub(crate) const NONE: &str = "Nothing is called that.";
 /// Says that no animal is so.

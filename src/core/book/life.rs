@@ -77,6 +77,15 @@ pub enum BirthDay {
     Day(NaiveDate),
 }
 
+/// What stands first in a date with strokes, as in `4/3/2022`.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DayOrder {
+    /// The day: 4 March.
+    DayFirst,
+    /// The month: April 3.
+    MonthFirst,
+}
+
 /// How a ram lamb was castrated, rings apart.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -201,6 +210,20 @@ impl BirthDay {
     /// assert!(BirthDay::parse("4/3/2022").is_err());
     /// ```
     pub fn parse(text: &str) -> Result<Self, NoBirthDay> {
+        Self::parse_in(text, None)
+    }
+
+    /// Reads it where it is known what stands first in a date with strokes.
+    ///
+    /// # Errors
+    /// It is neither, or it can be read both ways and no order is given.
+    ///
+    /// ```
+    /// use yeanling_core::book::{BirthDay, DayOrder};
+    /// assert_eq!(BirthDay::parse_in("4/3/2022", Some(DayOrder::DayFirst)), BirthDay::parse("2022-03-04"));
+    /// assert_eq!(BirthDay::parse_in("4/3/2022", Some(DayOrder::MonthFirst)), BirthDay::parse("2022-04-03"));
+    /// ```
+    pub fn parse_in(text: &str, order: Option<DayOrder>) -> Result<Self, NoBirthDay> {
         let text = text.trim();
         let unknown = || NoBirthDay::Unknown(text.to_owned());
         if text.len() == 4 && text.bytes().all(|byte| byte.is_ascii_digit()) {
@@ -221,7 +244,11 @@ impl BirthDay {
             day(y, m, d)
         } else if let Some([one, two, y]) = parts('/') {
             match (day(y, two, one), day(y, one, two)) {
-                (Some(a), Some(b)) if a != b => return Err(NoBirthDay::TwoWays(text.to_owned())),
+                (Some(a), Some(b)) if a != b => match order {
+                    Some(DayOrder::DayFirst) => Some(a),
+                    Some(DayOrder::MonthFirst) => Some(b),
+                    None => return Err(NoBirthDay::TwoWays(text.to_owned())),
+                },
                 (a, b) => a.or(b),
             }
         } else {

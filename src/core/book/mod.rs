@@ -22,7 +22,7 @@ pub use event::Event;
 pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};
 pub use goods::{Item, Measure, MilkedFrom};
 pub use ids::{BatchId, DeviceId, EntryId, EweId, GroupId, LambId, PenId};
-pub use life::{BirthDay, Castration, Departure, Life, NoBirthDay, Route, Treatment};
+pub use life::{BirthDay, Castration, DayOrder, Departure, Life, NoBirthDay, Route, Treatment};
 pub use merge::Merged;
 pub use standing::{Standing, standing};
 pub use terms::{

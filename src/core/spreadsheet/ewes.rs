@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use super::Sheet;
-use crate::book::{BirthDay, MOST_REMARK, MOST_TAG, MOST_WORDS, NoBirthDay};
+use crate::book::{BirthDay, DayOrder, MOST_REMARK, MOST_TAG, MOST_WORDS, NoBirthDay};
 
 /// What a column can hold.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -76,6 +76,8 @@ pub enum RowTrouble {
 pub struct NoRow {
     /// Which row, from 1, the heads not counted.
     pub row: usize,
+    /// The tag that stands in it.
+    pub tag: Option<String>,
     /// Why.
     pub why: RowTrouble,
 }
@@ -87,6 +89,20 @@ pub struct Preview {
     pub ewes: Vec<NewEwe>,
     /// The rows that bring none.
     pub left_out: Vec<NoRow>,
+}
+
+impl Preview {
+    /// Returns the first date that can be read with the day or the month first.
+    #[must_use]
+    pub fn two_ways(&self) -> Option<&str> {
+        self.left_out.iter().find_map(|row| {
+            if let RowTrouble::Born(NoBirthDay::TwoWays(text)) = &row.why {
+                Some(text.as_str())
+            } else {
+                None
+            }
+        })
+    }
 }
 
 /// Returns which column holds what, by the names at their heads: tag, birth, breed, remark; each at most once.
@@ -105,9 +121,15 @@ fn plain(head: &str) -> String {
 
 /// Returns the ewes that a table would bring, and the rows that bring none and why.
 ///
-/// `here` are the tags that living animals wear, in small letters. Formula cells are read as the text they are.
+/// `here` are the tags that living animals wear, in small letters. Without an `order`, a date that can be read both ways
+/// is not guessed at. Formula cells are read as the text they are.
 #[must_use]
-pub fn preview(sheet: &Sheet, columns: &[(Column, Option<usize>)], here: &BTreeSet<String>) -> Preview {
+pub fn preview(
+    sheet: &Sheet,
+    columns: &[(Column, Option<usize>)],
+    here: &BTreeSet<String>,
+    order: Option<DayOrder>,
+) -> Preview {
     let place =
         |column: Column| columns.iter().find(|(other, _)| *other == column).and_then(|(_, place)| *place);
     let mut seen = BTreeSet::new();
@@ -119,14 +141,11 @@ pub fn preview(sheet: &Sheet, columns: &[(Column, Option<usize>)], here: &BTreeS
             let text = text.strip_prefix('\'').unwrap_or(text);
             (!text.is_empty()).then(|| text.to_owned())
         };
-        match ewe(
-            number,
-            [Column::Tag, Column::Born, Column::Breed, Column::Remark].map(cell),
-            here,
-            &mut seen,
-        ) {
+        let cells = [Column::Tag, Column::Born, Column::Breed, Column::Remark].map(cell);
+        let tag = cells[0].clone();
+        match ewe(number, cells, here, &mut seen, order) {
             Ok(ewe) => preview.ewes.push(ewe),
-            Err(why) => preview.left_out.push(NoRow { row: number, why }),
+            Err(why) => preview.left_out.push(NoRow { row: number, tag, why }),
         }
     }
     preview
@@ -137,6 +156,7 @@ fn ewe(
     [tag, born, breed, remark]: [Option<String>; 4],
     here: &BTreeSet<String>,
     seen: &mut BTreeSet<String>,
+    order: Option<DayOrder>,
 ) -> Result<NewEwe, RowTrouble> {
     let tag = tag.ok_or(RowTrouble::NoTag)?;
     let given = tag.chars().count();
@@ -150,7 +170,7 @@ fn ewe(
     if seen.contains(&small) {
         return Err(RowTrouble::Again(tag));
     }
-    let born = born.map(|text| BirthDay::parse(&text)).transpose().map_err(RowTrouble::Born)?;
+    let born = born.map(|text| BirthDay::parse_in(&text, order)).transpose().map_err(RowTrouble::Born)?;
     for (text, most) in [(&breed, MOST_WORDS), (&remark, MOST_REMARK)] {
         let given = text.as_ref().map_or(0, |text| text.chars().count());
         if given > most {

@@ -62,6 +62,13 @@ pub(super) struct Found {
 }
 
 impl Found {
+    /// Returns who was found, if that is one alone.
+    pub(super) fn only(&self) -> Option<Animal> {
+        let lambs = self.lambs.iter().chain(&self.dead).map(|lamb| Animal::Lamb(*lamb));
+        let mut all = self.ewes.iter().map(|ewe| Animal::Ewe(*ewe)).chain(lambs);
+        all.next().filter(|_| all.next().is_none())
+    }
+
     pub(super) const fn is_empty(&self) -> bool {
         self.ewes.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
     }

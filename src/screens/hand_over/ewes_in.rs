@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use crate::signals::prelude::*;
 use leptos::html;
 use leptos::task::spawn_local;
-use yeanling_core::book::EweId;
+use yeanling_core::book::{DayOrder, EweId};
 use yeanling_core::spreadsheet::{Column, NewEwe, Preview, Sheet, columns, decode, preview, read};
 
 use super::pick::{Pick, why_not};
@@ -74,6 +74,7 @@ pub(super) fn EwesIn() -> impl IntoView {
 fn WouldBring(sheet: Sheet, reading: RwSignal<Reading>) -> impl IntoView {
     let farm = use_farm();
     let chosen = columns(&sheet).map(|(column, place)| (column, RwSignal::new(place)));
+    let order = RwSignal::new(None::<DayOrder>);
     let heads = sheet.heads.clone();
     let sheet = StoredValue::new(sheet);
     let found = Memo::new(move |_| {
@@ -86,8 +87,29 @@ fn WouldBring(sheet: Sheet, reading: RwSignal<Reading>) -> impl IntoView {
         });
         let columns: Vec<(Column, Option<usize>)> =
             chosen.iter().map(|(column, place)| (*column, place.get())).collect();
-        sheet.with_value(|sheet| preview(sheet, &columns, &here))
+        sheet.with_value(|sheet| preview(sheet, &columns, &here, order.get()))
     });
+    // Once it was asked it stays, so that the answer can be changed.
+    let asks = Memo::new(move |before: Option<&Option<String>>| {
+        before.cloned().flatten().or_else(|| found.with(|found| found.two_ways().map(str::to_owned)))
+    });
+    let choice = move || {
+        asks.get()
+            .map(|text| {
+                let one = |order| Choice::new(order, words::order(order)).note(words::would_be(&text, order));
+                view! {
+                    <Choices
+                        label=words::ORDER
+                        labelled=true
+                        options=[DayOrder::DayFirst, DayOrder::MonthFirst].map(one).to_vec()
+                        chosen=Signal::derive(move || order.get())
+                        on_choose=move |new| order.set(Some(new))
+                        stacked=true
+                    />
+                }
+            })
+            .into_any()
+    };
     let error = RwSignal::new(String::new());
     let add = move || {
         let ewes: Vec<NewEwe> = found.with_untracked(|found| found.ewes.clone());
@@ -119,6 +141,7 @@ fn WouldBring(sheet: Sheet, reading: RwSignal<Reading>) -> impl IntoView {
     view! {
         <Section title=words::COLUMNS>
             {Vec::from(choices)}
+            {live(choice)}
             {live(move || {
                 let found = found.get();
                 if !has_tags() {

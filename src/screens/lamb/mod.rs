@@ -31,6 +31,9 @@ use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass};
 use crate::words::{animals, frame, lamb as words, life, weaning as weaning_words, why};
 
+/// From this age on the register lies open (ours).
+const OPEN_FROM: TimeDelta = TimeDelta::days(7);
+
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 enum Open {
@@ -262,13 +265,18 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
     let wean = move || {
         farm.tap(Event::Weaned { lamb: id });
     };
+    // In the first days it is folded away: what is pressed then stands above.
+    let older = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= OPEN_FROM))
+    });
     let keep = move || {
         if let Some(entry) = farm.tap(Event::Life(Life::KeptAsEwe { lamb: id })) {
             Screen::Ewe(entry.as_ewe()).go();
         }
     };
     view! {
-        <details class="fold">
+        <details class="fold" open=untrack(|| older.get())>
             <summary>{life::LIFE}</summary>
             <Buttons columns=2>
                 <Button label=life::FOSTER on_press=opens(Open::Foster) />

@@ -260,8 +260,17 @@ fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
     let (figure, figure_says) = milk_figure(lamb, duties, now);
     let told = text(duties, now, system);
-    // What keeps it from milk stands there whatever is due: it is worse than any of that.
-    let told = match hold_milk(lamb) {
+    // What keeps it from milk stands there whatever else is due, unless that says so already.
+    let tells = |duty: &&&Duty| {
+        matches!(
+            duty.task,
+            Task::FirstMilk { hold: true, .. }
+                | Task::Feed { hold: true, .. }
+                | Task::CallVet
+                | Task::Failing
+        )
+    };
+    let told = match hold_milk(lamb).filter(|_| !due(duties, now).iter().any(|duty| tells(&duty))) {
         Some(hold) => format!("{} · {told}", lamb_words::held(hold, system)),
         None => told,
     };
@@ -356,9 +365,14 @@ fn feed_instead(
 
 /// What is due, all of it; when nothing is, what comes first.
 fn text(duties: &[&Duty], now: Moment, system: System) -> String {
-    let due = duties.iter().filter(|duty| duty.state(now) > State::Coming).count().max(1);
-    let tasks: Vec<String> = duties.iter().take(due).map(|duty| words::task(duty.task, system)).collect();
+    let tasks: Vec<String> = due(duties, now).iter().map(|duty| words::task(duty.task, system)).collect();
     tasks.join(" · ")
+}
+
+/// What is due; when nothing is, what comes first.
+fn due<'a>(duties: &'a [&'a Duty], now: Moment) -> &'a [&'a Duty] {
+    let due = duties.iter().filter(|duty| duty.state(now) > State::Coming).count().max(1);
+    &duties[..due.min(duties.len())]
 }
 
 /// A few soft words: what it is, its weight, and in its first day its vigor.

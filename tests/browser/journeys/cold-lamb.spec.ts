@@ -140,6 +140,29 @@ test("on the Watch a lamb that must not have milk is the vet's first, with no su
   await expect(row.locator(".facts")).toHaveCount(0);
 });
 
+test("a failing lamb is read before any milk, and that it read cold stays said after the vet was called", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await aLamb(phone);
+  await expect(page.getByRole("button", { name: /^Fed/ })).toBeVisible();
+  await page.clock.fastForward("00:06:00");
+  await page.getByRole("button", { name: /^Vigor/ }).tap();
+  const dialog = page.getByRole("dialog");
+  // Whom the sheet is about stands on it.
+  await expect(dialog.locator(".sheet-whose")).toHaveText("12a");
+  await dialog.getByRole("button", { name: /^4/ }).or(dialog.getByRole("radio", { name: /^4/ })).tap();
+  await expect(page.locator("main")).toContainText("take its temperature");
+  await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
+  await page.getByRole("link", { name: "Take its temperature" }).tap();
+  await phone.weigh("36.0");
+  await phone.tap("That is it");
+  await phone.tap("No");
+  await phone.tap("Vet called");
+  await phone.tab("Watch");
+  await expect(phone.row("12a")).toContainText("no milk");
+});
+
 test("degrees Fahrenheit from end to end", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open("#/practice");

@@ -26,8 +26,8 @@ test("ewes come from a spreadsheet: seen first, all or nothing, whatever wrote t
   await openTable(page, windows);
   const main = page.locator("main");
   await expect(main).toContainText("21 ewes: 1, 2, 3, 4, 5 and 16 more");
-  await expect(main).toContainText("Row 21: 3 stands in an earlier row.");
-  await expect(main).toContainText("Row 22: no tag.");
+  await expect(main).toContainText("Line 22: 3 stands in an earlier row.");
+  await expect(main).toContainText("Line 23: no tag.");
   await page.setViewportSize({ width: 390, height: 3000 });
   await accessible(page);
   await page.setViewportSize({ width: 390, height: 844 });
@@ -41,6 +41,20 @@ test("ewes come from a spreadsheet: seen first, all or nothing, whatever wrote t
   await page.getByLabel("Find a tag or a name").fill("=1");
   await phone.look("Ewe =1+1");
   await expect(main).toContainText("lame; left");
+
+  // Which way round dates are is asked, never guessed.
+  await phone.tab("Hand over");
+  await openTable(page, "tag,born\n70,12/03/2021\n71,14/3/2022\n72,2022\n");
+  await expect(main).toContainText("Line 2, ewe 70: “12/03/2021” can be read with the day or the month first.");
+  await expect(page.getByRole("button", { name: "Add 2 ewes" })).toBeVisible();
+  await phone.tap(/^The month 12\/03\/2021 is 3 Dec 2021/);
+  await expect(main).not.toContainText("Line 2");
+  await phone.tap(/^The day 12\/03\/2021 is 12 Mar 2021/);
+  await phone.tap("Add 3 ewes");
+  await phone.tab("Flock");
+  await page.getByLabel("Find a tag or a name").fill("70");
+  await phone.look("Ewe 70");
+  await expect(main).toContainText("born 12 Mar 2021");
 
   // What is wrong is said, and nothing is half added.
   await phone.tab("Hand over");

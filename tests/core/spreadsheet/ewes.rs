@@ -2,13 +2,13 @@
 
 use std::collections::BTreeSet;
 
-use yeanling_core::book::{BirthDay, NoBirthDay};
+use yeanling_core::book::{BirthDay, DayOrder, NoBirthDay};
 use yeanling_core::spreadsheet::{Column, NoRow, Preview, RowTrouble, columns, preview, read};
 
 fn of(text: &str, here: &[&str]) -> Preview {
     let sheet = read(text).expect("a table");
     let here: BTreeSet<String> = here.iter().map(|tag| (*tag).to_owned()).collect();
-    preview(&sheet, &columns(&sheet), &here)
+    preview(&sheet, &columns(&sheet), &here, None)
 }
 
 #[test]
@@ -40,27 +40,41 @@ fn what_brings_no_ewe_is_said_row_by_row() {
     let got = of(&text, &["14"]);
     let tags: Vec<&str> = got.ewes.iter().map(|ewe| ewe.tag.as_str()).collect();
     assert_eq!(tags, ["A7", "23"]);
-    let left = |row, why| NoRow { row, why };
+    let left = |row, tag: &str, why| NoRow { row, tag: (!tag.is_empty()).then(|| tag.to_owned()), why };
     assert_eq!(
         got.left_out,
         [
-            left(1, RowTrouble::NoTag),
-            left(2, RowTrouble::Here("14".to_owned())),
-            left(4, RowTrouble::Again("a7".to_owned())),
-            left(5, RowTrouble::Born(NoBirthDay::TwoWays("3/4/2022".to_owned()))),
-            left(6, RowTrouble::Born(NoBirthDay::Unknown("soon".to_owned()))),
-            left(7, RowTrouble::LongTag { given: 25, most: 24 }),
+            left(1, "", RowTrouble::NoTag),
+            left(2, "14", RowTrouble::Here("14".to_owned())),
+            left(4, "a7", RowTrouble::Again("a7".to_owned())),
+            left(5, "21", RowTrouble::Born(NoBirthDay::TwoWays("3/4/2022".to_owned()))),
+            left(6, "22", RowTrouble::Born(NoBirthDay::Unknown("soon".to_owned()))),
+            left(7, &long, RowTrouble::LongTag { given: 25, most: 24 }),
         ]
     );
+}
+
+#[test]
+fn a_date_of_two_ways_is_read_once_the_order_is_known() {
+    let sheet = read("tag,born\n1,3/4/2022\n2,14/3/2022\n").expect("a table");
+    let with = |order| preview(&sheet, &columns(&sheet), &BTreeSet::new(), order);
+    assert_eq!(with(None).two_ways(), Some("3/4/2022"));
+    for (order, first) in [(DayOrder::DayFirst, "2022-04-03"), (DayOrder::MonthFirst, "2022-03-04")] {
+        let got = with(Some(order));
+        let born: Vec<_> = got.ewes.iter().map(|ewe| ewe.born).collect();
+        // What can be read one way only stays so.
+        assert_eq!(born, [first, "2022-03-14"].map(|day| BirthDay::parse(day).ok()), "{order:?}");
+        assert_eq!((got.left_out.len(), got.two_ways()), (0, None));
+    }
 }
 
 #[test]
 fn a_table_without_a_column_of_tags_brings_nobody() {
     let got = of("weight,color\n61,white\n", &[]);
     assert_eq!(got.ewes, []);
-    assert_eq!(got.left_out, [NoRow { row: 1, why: RowTrouble::NoTag }]);
+    assert_eq!(got.left_out, [NoRow { row: 1, tag: None, why: RowTrouble::NoTag }]);
     // Unless someone says which column it is.
     let sheet = read("weight,color\n61,white\n").expect("a table");
-    let got = preview(&sheet, &[(Column::Tag, Some(1))], &BTreeSet::new());
+    let got = preview(&sheet, &[(Column::Tag, Some(1))], &BTreeSet::new(), None);
     assert_eq!(got.ewes.len(), 1);
 }
