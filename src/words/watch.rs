@@ -231,9 +231,9 @@ pub(crate) fn left_fed(fed: Moment) -> String {
     format!("left for first milk · fed {}", clock(fed))
 }
 
-/// Returns what stands behind the time left when a newborn has had nothing: "left · no milk seen in 1 h 2 min".
-pub(crate) fn no_milk(age: &str) -> String {
-    format!("left · no milk seen in {age}")
+/// Returns what stands behind its age when a newborn has had nothing and should have: "without milk · 22 h 58 min left".
+pub(crate) fn no_milk(left: &str) -> String {
+    format!("without milk · {left} left for it")
 }
 
 /// Leads to feeding by hand.

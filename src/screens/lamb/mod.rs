@@ -28,8 +28,8 @@ use crate::pieces::{
     milk_ribbon, why_text,
 };
 use crate::route::Screen;
-use crate::words::common::{day_and_clock, mass};
-use crate::words::{animals, frame, lamb as words, life, weaning as weaning_words, why};
+use crate::words::common::{day_and_clock, mass, span};
+use crate::words::{animals, frame, lamb as words, life, watch, weaning as weaning_words, why};
 
 /// From this age on the register lies open (ours).
 const OPEN_FROM: TimeDelta = TimeDelta::days(7);
@@ -168,11 +168,19 @@ fn FirstMilk(id: LambId) -> impl IntoView {
         let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).map(|lamb| lamb.age(now)).unwrap_or_default())
     });
+    // Once it should have had some, the long time left would tell a late lamb as a calm one.
+    let hungry = Memo::new(move |_| {
+        let help = TimeDelta::minutes(i64::from(farm.practice().limits.help_minutes));
+        let none = farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.first_milk().is_none()));
+        none && age.get() >= help
+    });
     let left = Signal::derive(move || match window::left(age.get()) {
-        Some(left) => crate::words::common::span(left),
+        Some(_) if hungry.get() => span(age.get()),
+        Some(left) => span(left),
         None => words::CLOSED.to_owned(),
     });
     let also = Signal::derive(move || match window::left(age.get()) {
+        Some(left) if hungry.get() => watch::no_milk(&span(left)),
         Some(_) => words::LEFT.to_owned(),
         None => words::CLOSED_ALSO.to_owned(),
     });

@@ -327,14 +327,17 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
     }
 }
 
-/// The large figure of a newborn: the time left for first milk; beside it how long it has had none, once that matters.
+/// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,
+/// since the long time left would tell a late lamb as a calm one.
 fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
     let hungry =
         |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
     let age = lamb.age(now);
     let fed = lamb.feeds.last().map(|feed| feed.at);
+    if let Some(left) = window::left(age).filter(|_| duties.iter().any(hungry)) {
+        return (span(age), words::no_milk(&span(left)));
+    }
     let says = match (lamb.sucked.last().copied(), fed) {
-        _ if duties.iter().any(hungry) => words::no_milk(&span(age)),
         (sucked, Some(fed)) if sucked.is_none_or(|sucked| sucked < fed) => words::left_fed(fed),
         (Some(sucked), _) => words::left_sucked(sucked),
         (None, _) => words::left(&words::age(age)),
