@@ -56,9 +56,6 @@ pub(crate) fn WeightField(
     /// What is wrong with it.
     #[prop(into)]
     error: Signal<String>,
-    /// Called when the field is left.
-    #[prop(optional, into)]
-    on_change: Option<Callback<(String,)>>,
     /// Which weight, where there are several.
     #[prop(default = words::WEIGHT)]
     label: &'static str,
@@ -74,19 +71,10 @@ pub(crate) fn WeightField(
             snug=true
         />
     };
-    match on_change {
-        Some(on_change) => view! {
-            <Field label=label value=value kind=FieldKind::Decimal error=error on_change=on_change>
-                {unit}
-            </Field>
-        }
-        .into_any(),
-        None => view! {
-            <Field label=label value=value kind=FieldKind::Decimal error=error>
-                {unit}
-            </Field>
-        }
-        .into_any(),
+    view! {
+        <Field label=label value=value kind=FieldKind::Decimal error=error>
+            {unit}
+        </Field>
     }
 }
 

@@ -30,7 +30,7 @@ test("when clocks go forward inside the first day, ages stay right and hours ahe
   await expect(page.locator(".night-top")).toContainText("04:30");
   await expect(page.locator(".night-due").first()).toContainText("was due 03:30");
   await phone.open("#/");
-  await expect(phone.row("14a")).toContainText("2 hwithout milk");
+  await expect(phone.row("14a")).toContainText("2 h without milk");
 });
 
 test("when clocks go back inside the first day, an hour that comes twice is two hours", async ({ page }) => {
@@ -38,7 +38,7 @@ test("when clocks go back inside the first day, an hour that comes twice is two 
   const phone = await aLambAt(page, "2026-11-01T00:30:10-04:00");
   await page.clock.setSystemTime(new Date("2026-11-01T02:30:20-05:00"));
   await page.clock.runFor(2000);
-  await expect(phone.row("14a")).toContainText("3 hwithout milk");
+  await expect(phone.row("14a")).toContainText("3 h without milk");
 });
 
 test("a phone that slept in a pocket shows what is true, and shouts what was missed", async ({ page }) => {
