@@ -31,7 +31,7 @@ pub(crate) fn App() -> impl IntoView {
     screens::HalfTyped::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
-        let back = came_from.is_list(to);
+        let back = came_from.goes_back(from, to);
         came_from.leave(from);
         screen.set(to);
         farm.let_refusal_go();

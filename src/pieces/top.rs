@@ -54,10 +54,11 @@ impl CameFrom {
         self.0.set((screen, name));
     }
 
-    /// Whether this screen is the list one came from, to which one goes back where one was. The Watch begins anew at its
-    /// top: what is most urgent stands there.
-    pub(crate) fn is_list(self, screen: Screen) -> bool {
-        screen != Screen::Watch && self.0.get_untracked().0 == screen
+    /// Whether one goes back from an animal, a group or a pen to the list one came from, where its row is looked for. The
+    /// Watch begins anew at its top: what is most urgent stands there.
+    pub(crate) fn goes_back(self, from: Screen, to: Screen) -> bool {
+        let one = matches!(from, Screen::Ewe(_) | Screen::Lamb(_) | Screen::Group(_) | Screen::Pen(_));
+        one && to != Screen::Watch && self.0.get_untracked().0 == to
     }
 
     /// Returns where the way back from this screen leads, and its name: never to itself.

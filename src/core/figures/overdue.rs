@@ -1,6 +1,6 @@
 //! Ewes whose days have passed without a lamb: to be looked at, since none of them is awaited any more.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::NaiveDate;
 
@@ -28,8 +28,17 @@ pub struct Overdue {
 #[must_use]
 pub fn overdue(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Vec<Overdue> {
     let today = now.local().date();
+    let mut passed: BTreeMap<EweId, NaiveDate> = BTreeMap::new();
+    let mut awaited: BTreeSet<EweId> = BTreeSet::new();
+    for one in &outlooks.awaited {
+        match &one.outlook {
+            Err(NoOutlook::Passed { last }) => _ = passed.insert(one.ewe, *last),
+            Ok(_) | Err(_) => _ = awaited.insert(one.ewe),
+        }
+    }
     let mut latest: BTreeMap<EweId, &MatingWindow> = BTreeMap::new();
-    for mating in outlooks.matings() {
+    // In a large flock most are still awaited, and nothing more is asked of them.
+    for mating in outlooks.matings().iter().filter(|mating| !awaited.contains(&mating.window.ewe)) {
         let kept = latest.entry(mating.window.ewe).or_insert(&mating.window);
         if mating.window.ram_in > kept.ram_in {
             *kept = &mating.window;
@@ -40,11 +49,7 @@ pub fn overdue(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Vec<Overdue> 
         if lambed || is_out(flock, window) {
             return None;
         }
-        let last = match outlooks.of(ewe).map(|awaited| &awaited.outlook) {
-            Some(Err(NoOutlook::Passed { last })) => *last,
-            Some(_) => return None,
-            None => reach(window).1,
-        };
+        let last = passed.get(&ewe).copied().unwrap_or_else(|| reach(window).1);
         let scan = flock.ewe(ewe)?.scans.last().filter(|scan| scan.at >= window.ram_in);
         let lambs = scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
         (last < today).then_some(Overdue { ewe, last, lambs })
