@@ -3,13 +3,15 @@
 use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, LambId};
+use yeanling_core::reckon::gain::odd;
 use yeanling_core::units::{Mass, System, TimeDelta};
+use yeanling_core::watch::allow;
 
 use super::whose::whose;
-use crate::farm::use_farm;
+use crate::farm::{Farm, use_farm};
 use crate::parts::{Button, Choice, Choices, Field, FieldKind, Notice, NoticeKind, Sheet, Weight};
-use crate::words::common::{mass, number};
-use crate::words::{errors, frame, lamb as words, refusals};
+use crate::words::common::{mass, number, short_date};
+use crate::words::{errors, frame, lamb as words, refusals, weighing};
 
 /// What was made of a typed weight.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,6 +80,32 @@ pub(crate) fn WeightField(
     }
 }
 
+/// Asks about a weight that is unlike the lamb's last: once for what was typed, so that pressed again it is taken.
+pub(crate) fn asks_once(
+    farm: Farm,
+    lamb: LambId,
+    weighed: Mass,
+    typed: (String, System),
+    sure: RwSignal<Option<(String, System)>>,
+) -> Option<String> {
+    if sure.get_untracked().as_ref() == Some(&typed) {
+        return None;
+    }
+    let now = farm.peek_now();
+    let question = farm.peek(|ground| {
+        let last = ground.flock.lamb(lamb)?.weights.last()?;
+        // What cannot be noted at all is refused with its own reason.
+        allow(&ground.flock, &ground.book, &Event::Weighed { lamb, mass: weighed }, now, now).ok()?;
+        // A number stays on one line with its unit.
+        let told = |weight: Mass| mass(weight, ground.flock.practice.system).replace(' ', "\u{a0}");
+        let on = short_date(last.at.local().date());
+        odd((last.at, last.mass), (now, weighed))
+            .then(|| weighing::odd(&told(last.mass), &on, &told(weighed)))
+    })?;
+    sure.set(Some(typed));
+    Some(question)
+}
+
 /// A sheet in which a lamb's weight is noted.
 #[component]
 pub(crate) fn WeightSheet(
@@ -92,6 +120,7 @@ pub(crate) fn WeightSheet(
     let system = RwSignal::new(untrack(|| farm.system()));
     let error = RwSignal::new(String::new());
     let ask = RwSignal::new(None::<(Mass, Mass)>);
+    let sure = RwSignal::new(None);
     let note = move |weight: Mass| match farm.note(Event::Weighed { lamb, mass: weight }) {
         Ok(_) => on_close.run(()),
         Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system.get_untracked())),
@@ -105,7 +134,10 @@ pub(crate) fn WeightSheet(
         });
         if !newborn {
             match Mass::parse(&text, unit) {
-                Ok(weight) => note(weight),
+                Ok(weight) => match asks_once(farm, lamb, weight, (text, unit), sure) {
+                    Some(question) => error.set(question),
+                    None => note(weight),
+                },
                 Err(wrong) => error.set(errors::typed(&wrong, errors::Field::Mass, unit)),
             }
             return;

@@ -3,24 +3,19 @@
 use crate::parts::{Wrong, each, live};
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::figures::{Grown, grown, seasons};
+use yeanling_core::figures::{Grown, REARED_AT, grown, seasons};
 use yeanling_core::flock::{Flock, Lamb};
-use yeanling_core::reckon::gain::odd;
 use yeanling_core::units::{Mass, Moment, TimeDelta};
-use yeanling_core::watch::allow;
 
-use crate::farm::{Farm, use_farm};
+use crate::farm::use_farm;
 use crate::parts::{
     Button, Buttons, Card, Choice, Choices, Empty, Field, FieldKind, Keypad, Page, Readout, Remark, Row,
     RowState, Rows, Said, Section, Sheet, Title, Weight, WhyButton,
 };
-use crate::pieces::{Standing, Top, why_text};
+use crate::pieces::{Standing, Top, asks_once, why_text};
 use crate::route::Screen;
-use crate::words::common::{mass, short_date};
+use crate::words::common::mass;
 use crate::words::{animals, errors, frame, lamb, refusals, weighing as words, why};
-
-/// With its ewe a lamb is not asked about before this age (ours: six weeks, when it is counted as reared).
-const WEANED_FROM: TimeDelta = TimeDelta::days(42);
 
 /// How many lambs stand under how they grew at first.
 const ROWS: usize = 40;
@@ -107,7 +102,7 @@ fn ToWean() -> impl IntoView {
 
 /// The living lambs of the latest season that go with a ewe, are six weeks old and not weaned.
 fn to_wean(flock: &Flock, now: Moment) -> Vec<LambId> {
-    let is = |lamb: &Lamb| !lamb.on_bottle() && lamb.weaned.is_none() && lamb.age(now) >= WEANED_FROM;
+    let is = |lamb: &Lamb| lamb.to_be_weaned_from_ewe() && lamb.age(now) >= REARED_AT;
     in_order(flock).into_iter().filter(|id| flock.lambs.get(id).is_some_and(is)).collect()
 }
 
@@ -139,8 +134,7 @@ fn One(
     let value = RwSignal::new(String::new());
     let system = RwSignal::new(untrack(|| farm.system()));
     let error = RwSignal::new(String::new());
-    // What was asked about, and is taken when it is pressed again.
-    let sure = RwSignal::new(String::new());
+    let sure = RwSignal::new(None);
     let now = farm.peek_now();
     let (name, last, weighed) = farm.peek(|ground| told(&ground.flock, id, now));
     let next = move || {
@@ -155,13 +149,12 @@ fn One(
         }
         match Mass::parse(&text, unit) {
             Err(wrong) => error.set(errors::typed(&wrong, errors::Field::Mass, unit)),
-            Ok(mass) if sure.get_untracked() != text && odd_for(farm, id, mass).is_some() => {
-                error.set(odd_for(farm, id, mass).unwrap_or_default());
-                sure.set(text);
-            }
-            Ok(mass) => match farm.note(Event::Weighed { lamb: id, mass }) {
-                Ok(_) => next(),
-                Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), unit)),
+            Ok(mass) => match asks_once(farm, id, mass, (text, unit), sure) {
+                Some(question) => error.set(question),
+                None => match farm.note(Event::Weighed { lamb: id, mass }) {
+                    Ok(_) => next(),
+                    Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), unit)),
+                },
             },
         }
     };
@@ -201,19 +194,6 @@ fn One(
             <Field label=words::FIND value=find kind=FieldKind::Search on_change=move |text: String| jump.run((text,)) />
         </Card>
     }
-}
-
-/// Asks about a weight that is unlike the last one; nothing when it is like it, or cannot be noted at all.
-fn odd_for(farm: Farm, id: LambId, weighed: Mass) -> Option<String> {
-    let now = farm.peek_now();
-    farm.peek(|ground| {
-        let system = ground.flock.practice.system;
-        let last = ground.flock.lamb(id)?.weights.last()?;
-        allow(&ground.flock, &ground.book, &Event::Weighed { lamb: id, mass: weighed }, now, now).ok()?;
-        let told = |weight: Mass| mass(weight, system);
-        let on = short_date(last.at.local().date());
-        odd((last.at, last.mass), (now, weighed)).then(|| words::odd(&told(last.mass), &on, &told(weighed)))
-    })
 }
 
 /// Returns a lamb's name, what is known of it, and how many lambs were weighed today.

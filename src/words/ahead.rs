@@ -28,6 +28,10 @@ pub(crate) const OVERDUE: &str = "Past her days";
 /// Says what that may be.
 pub(crate) const OVERDUE_LEAD: &str = "Not lambed, and her last day has passed: another date, empty, lambed unseen, or a dead lamb in her. Look at \
      each. Dull, off her feed or a bad smell: call your vet now.";
+/// Says of them on the Watch what is up.
+pub(crate) const OVERDUE_TEXT: &str = "Past the last day, not lambed";
+/// And what to do.
+pub(crate) const OVERDUE_SAYS: &str = "look at each";
 /// Heads the births by night.
 pub(crate) const NIGHTS: &str = "Births a night";
 /// Names the bars.
@@ -165,16 +169,6 @@ pub(crate) fn overdue(one: &Overdue, today: NaiveDate) -> String {
     let scanned = one.lambs.map(|lambs| format!(" · scanned *{lambs}*")).unwrap_or_default();
     format!("last day *{}*, {}{scanned}", short_date(one.last), away(one.last, today))
 }
-
-/// Returns how many ewes are past their days: "3 ewes".
-pub(crate) fn ewes(count: usize) -> String {
-    if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
-}
-
-/// Says of them on the Watch what is up.
-pub(crate) const OVERDUE_TEXT: &str = "Past her last day and not lambed";
-/// And what to do.
-pub(crate) const OVERDUE_SAYS: &str = "look at each";
 
 /// Returns how many will lamb: "of 40 put to the ram, likely 36 to 39 will lamb".
 pub(crate) fn likely(likely: &Likely) -> String {

@@ -11,6 +11,11 @@ pub(crate) fn ewe(ewe: &Ewe) -> String {
     ewe.tag.as_deref().map_or_else(|| "Ewe without a tag".to_owned(), |tag| format!("Ewe {tag}"))
 }
 
+/// Returns how many ewes: "1 ewe", "3 ewes".
+pub(crate) fn ewes(count: usize) -> String {
+    if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
+}
+
 /// Returns the tag in what was typed of a ewe: "31" of "ewe 31", as she is called on screen.
 pub(crate) fn tag_of(typed: &str) -> &str {
     let typed = typed.trim();

@@ -1,8 +1,10 @@
 //! Ewes from a spreadsheet: what a table would bring, and why a row brings none.
 
-use yeanling_core::book::{BirthDay, DayOrder};
+use yeanling_core::book::{BirthDay, DayOrder, NoBirthDay};
 use yeanling_core::spreadsheet::{Column, MOST_ROWS, NoRow, RowTrouble, SheetError};
 
+use super::animals::ewes;
+use super::common::long_date;
 use super::life;
 
 /// Heads the way in.
@@ -25,7 +27,7 @@ pub(crate) const ORDER: &str = "What comes first in a date?";
 /// Returns a date as it would be read: "12/03/2021 is 12 Mar 2021".
 pub(crate) fn would_be(text: &str, order: DayOrder) -> String {
     match BirthDay::parse_in(text, Some(order)) {
-        Ok(BirthDay::Day(day)) => format!("{text} is {}", day.format("%-d %b %Y")),
+        Ok(BirthDay::Day(day)) => format!("{text} is {}", long_date(day)),
         Ok(BirthDay::Year(year)) => year.to_string(),
         Err(_) => text.to_owned(),
     }
@@ -72,10 +74,6 @@ pub(crate) fn added(count: usize) -> String {
     format!("{} added.", ewes(count))
 }
 
-fn ewes(count: usize) -> String {
-    if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
-}
-
 /// Returns why a row brings no ewe: "Line 5, ewe 14: …"
 pub(crate) fn left_out(row: &NoRow) -> String {
     let why = match &row.why {
@@ -85,6 +83,9 @@ pub(crate) fn left_out(row: &NoRow) -> String {
         }
         RowTrouble::Here(tag) => format!("a living animal wears {tag} already."),
         RowTrouble::Again(tag) => format!("{tag} stands in an earlier row."),
+        RowTrouble::Born(NoBirthDay::TwoWays(text)) => {
+            format!("“{text}” can be read with the day or the month first. Say above which.")
+        }
         RowTrouble::Born(error) => life::no_birth_day(error),
         RowTrouble::Long { given, most } => {
             format!("a text of {given} characters; at most {most} fit.")

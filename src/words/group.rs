@@ -5,6 +5,7 @@ use yeanling_core::flock::Group;
 use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::units::Unread;
 
+use super::animals;
 use super::common::short_date;
 
 /// The group was broken up.
@@ -44,7 +45,7 @@ pub(crate) const OUT: &str = "Out";
 
 /// Says that ewes count only from after the ram came: "33 ewes are in the group only since 28 Nov, …".
 pub(crate) fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
-    let who = if ewes == 1 { "1 ewe is".to_owned() } else { format!("{ewes} ewes are") };
+    let who = format!("{} {}", animals::ewes(ewes), if ewes == 1 { "is" } else { "are" });
     format!(
         "{who} in the group only since {}, and the ram since {}. Their days are counted from when both were there.",
         short_date(since),
@@ -59,10 +60,7 @@ pub(crate) fn with_him_from(ram_in: NaiveDate) -> String {
 
 /// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
 pub(crate) fn stands(group: &Group, today: NaiveDate) -> String {
-    let ewes = match group.ewes().count() {
-        1 => "1 ewe".to_owned(),
-        ewes => format!("{ewes} ewes"),
-    };
+    let ewes = animals::ewes(group.ewes().count());
     let ram = match group.ram_times().last() {
         None => "no ram yet".to_owned(),
         Some((came, None)) => {
@@ -130,7 +128,7 @@ fn few(tags: &[String]) -> String {
 
 /// Returns the button that puts them in.
 pub(crate) fn put_in(ewes: usize) -> String {
-    if ewes == 1 { "Put 1 ewe in".to_owned() } else { format!("Put {ewes} ewes in") }
+    format!("Put {} in", animals::ewes(ewes))
 }
 
 #[cfg(test)]

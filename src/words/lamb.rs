@@ -162,6 +162,15 @@ pub(crate) fn held(hold: Hold, system: System) -> String {
     }
 }
 
+/// Returns what must be known or mended before milk, behind "no milk yet".
+pub(crate) fn before_milk(hold: Hold, system: System) -> String {
+    match hold {
+        Hold::NoSwallow => "it does not swallow".to_owned(),
+        Hold::Cold(read) => format!("it read *{}*, warm it", temperature(read, system)),
+        Hold::Failing => "take its temperature first".to_owned(),
+    }
+}
+
 /// Returns the question about a weight that may be in pounds.
 pub(crate) fn ask_pounds(kilograms: &str, pounds: &str) -> String {
     format!("{kilograms} is very heavy for a newborn. Did you mean {pounds}?")

@@ -41,14 +41,12 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::DipNavel => "Dip the navel".to_owned(),
         Task::DipNavelAgain => "Dip the navel again".to_owned(),
         Task::GetUp => "Not seen up".to_owned(),
-        Task::FirstMilk { hold: true, .. } => {
-            "Not seen to suck, but *no milk yet*: too cold, or no swallow".to_owned()
-        }
+        Task::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
         Task::FirstMilk { last_call: false, hold: false } => "Not seen to suck".to_owned(),
         Task::FirstMilk { last_call: true, hold: false } => {
             "No first milk yet: *last call*. Feed it or call your vet".to_owned()
         }
-        Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*: too cold, or no swallow".to_owned(),
+        Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
         Task::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
         Task::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
         Task::DayTotal { given, want } => {

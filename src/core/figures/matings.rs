@@ -95,21 +95,23 @@ impl Lengths {
 /// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
 #[must_use]
 pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
-    let of_season = |window: &MatingWindow| {
-        let (first, last) = reach(window);
-        first <= season.last.local().date() && last >= season.first.local().date()
-    };
-    let windows = flock.groups.values().flat_map(Group::windows).filter(of_season);
-    let ewes: BTreeSet<EweId> = windows.map(|window| window.ewe).collect();
+    let ewes: BTreeSet<EweId> = windows_for(flock, season).map(|window| window.ewe).collect();
     (!ewes.is_empty()).then(|| count(ewes.len()))
 }
 
 /// Says whether a ewe was put to the ram for a season.
 pub(super) fn put_to_ram_for(flock: &Flock, ewe: EweId, season: &Season) -> bool {
-    let windows = flock.groups.values().flat_map(Group::windows).filter(|window| window.ewe == ewe);
-    windows
-        .map(|window| reach(&window))
-        .any(|(first, last)| first <= season.last.local().date() && last >= season.first.local().date())
+    windows_for(flock, season).any(|window| window.ewe == ewe)
+}
+
+/// The matings that can have brought the births of a season.
+fn windows_for<'a>(flock: &'a Flock, season: &Season) -> impl Iterator<Item = MatingWindow> + 'a {
+    let (began, ended) = (season.first.local().date(), season.last.local().date());
+    let of_season = move |window: &MatingWindow| {
+        let (first, last) = reach(window);
+        first <= ended && last >= began
+    };
+    flock.groups.values().flat_map(Group::windows).filter(of_season)
 }
 
 /// Says whether a mating can no longer bring a lamb, whatever its days: she is not here, or was scanned empty after the
@@ -125,10 +127,8 @@ pub(super) fn is_out(flock: &Flock, window: &MatingWindow) -> bool {
 /// Says whether a mating of hers that can have brought the births of a season can still bring a lamb.
 pub(super) fn may_still_lamb(flock: &Flock, ewe: EweId, season: &Season, now: Moment) -> bool {
     let today = now.local().date();
-    let windows = flock.groups.values().flat_map(Group::windows).filter(|window| window.ewe == ewe);
-    windows.filter(|window| !is_out(flock, window)).map(|window| reach(&window)).any(|(first, last)| {
-        first <= season.last.local().date() && last >= season.first.local().date() && last >= today
-    })
+    let hers = |window: &MatingWindow| window.ewe == ewe && !is_out(flock, window);
+    windows_for(flock, season).filter(hers).any(|window| reach(&window).1 >= today)
 }
 
 /// The first and the last day on which a mating can bring a lamb.

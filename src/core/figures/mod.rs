@@ -15,7 +15,7 @@ pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
 pub use matings::put_to_ram;
 pub use outlooks::{Awaited, Outlooks, awaited, outlooks};
 pub use overdue::{Overdue, overdue};
-pub use record::{KeepMark, Record, marked, marks, record};
+pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
 pub use season::{APART, Season, seasons};
 pub use this_week::{Asked, this_week};
 pub use year::{Alive, Loss, Year, year};

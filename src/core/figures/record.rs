@@ -8,7 +8,7 @@ use crate::practice::KeepMarks;
 use crate::units::{Mass, Moment, TimeDelta};
 
 /// A lamb that lived so long counts as reared though nobody noted its weaning (ours: six weeks).
-const REARED_AT: TimeDelta = TimeDelta::days(42);
+pub const REARED_AT: TimeDelta = TimeDelta::days(42);
 
 /// What is known of a ewe's years.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]

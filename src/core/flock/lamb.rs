@@ -278,6 +278,12 @@ impl Lamb {
         self.feeds.last().is_some_and(|feed| sucked.is_none_or(|sucked| feed.at > *sucked))
     }
 
+    /// Says whether it lives with a ewe and is not weaned, which one on the bottle is by its own rule.
+    #[must_use]
+    pub fn to_be_weaned_from_ewe(&self) -> bool {
+        self.lives() && self.weaned.is_none() && !self.hand_fed()
+    }
+
     /// Says whether it is on the bottle: it lives, lives from the hand, and is not weaned.
     #[must_use]
     pub fn on_bottle(&self) -> bool {

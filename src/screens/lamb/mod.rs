@@ -11,11 +11,11 @@ use yeanling_core::book::{Animal, Event, LambId, Life, Milk, Sex};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::KEPT_FROM;
+use yeanling_core::watch::{Duty, KEPT_FROM, State, Task};
 
 use care::{BirthWeightLine, Marking, Warmth};
 use feeding::{Feeding, plan};
-use weaning::{SHOWN_FROM as WEANED_FROM, SolidsSheet, Weaning};
+use weaning::{SolidsSheet, Weaning, weaned_from_ewe};
 
 use crate::farm::use_farm;
 use crate::parts::{
@@ -29,7 +29,7 @@ use crate::pieces::{
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass, span};
-use crate::words::{animals, frame, lamb as words, life, watch, weaning as weaning_words, why};
+use crate::words::{animals, frame, lamb as words, life, watch, why};
 
 /// From this age on the register lies open (ours).
 const OPEN_FROM: TimeDelta = TimeDelta::days(7);
@@ -170,9 +170,10 @@ fn FirstMilk(id: LambId) -> impl IntoView {
     });
     // Once it should have had some, the long time left would tell a late lamb as a calm one.
     let hungry = Memo::new(move |_| {
-        let help = TimeDelta::minutes(i64::from(farm.practice().limits.help_minutes));
-        let none = farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.first_milk().is_none()));
-        none && age.get() >= help
+        let now = farm.now();
+        let first_milk = |duty: &Duty| matches!(duty.task, Task::FirstMilk { .. });
+        let due = |duty: &Duty| duty.subject == Animal::Lamb(id) && duty.state(now) > State::Coming;
+        farm.with_duties(|_, duties| duties.iter().any(|duty| first_milk(duty) && due(duty)))
     });
     let left = Signal::derive(move || match window::left(age.get()) {
         Some(_) if hungry.get() => span(age.get()),
@@ -263,37 +264,23 @@ fn register(id: LambId, open: RwSignal<Open>) -> AnyView {
         let now = farm.now();
         farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= KEPT_FROM))
     });
-    let to_wean = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with(|ground| {
-            let is = |lamb: &Lamb| !lamb.on_bottle() && lamb.weaned.is_none() && lamb.age(now) >= WEANED_FROM;
-            ground.flock.lamb(id).is_some_and(is)
-        })
-    });
-    let wean = move || {
-        farm.tap(Event::Weaned { lamb: id });
-    };
     // In the first days it is folded away: what is pressed then stands above.
-    let older = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= OPEN_FROM))
-    });
+    let now = farm.peek_now();
+    let older = farm.peek(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) >= OPEN_FROM));
     let keep = move || {
         if let Some(entry) = farm.tap(Event::Life(Life::KeptAsEwe { lamb: id })) {
             Screen::Ewe(entry.as_ewe()).go();
         }
     };
     view! {
-        <details class="fold" open=untrack(|| older.get())>
+        <details class="fold" open=older>
             <summary>{life::LIFE}</summary>
             <Buttons columns=2>
                 <Button label=life::FOSTER on_press=opens(Open::Foster) />
                 <Button label=life::TREAT on_press=opens(Open::Treat) />
                 <Button label=life::MARK on_press=opens(Open::Mark) />
                 <Button label=life::LEAVE on_press=opens(Open::Leave) />
-                {live(move || to_wean.get().then(|| view! {
-                    <Button label=weaning_words::WEANED on_press=wean />
-                }).into_any())}
+                {weaned_from_ewe(id)}
                 {live(move || (sex.get() != Some(Sex::Ewe)).then(|| view! {
                     <Button label=life::CASTRATE on_press=opens(Open::Castrate) />
                 }).into_any())}

@@ -3,6 +3,7 @@
 use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Event, LambId};
+use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::weaning::Verdict;
 use yeanling_core::units::{Mass, System, TimeDelta};
 use yeanling_core::watch::may_be_weaned;
@@ -16,7 +17,7 @@ use crate::pieces::why_text;
 use crate::words::{errors, frame, refusals, weaning as words, why};
 
 /// It is shown a week before the earliest age of any rule (ours), or once solids were noted.
-pub(super) const SHOWN_FROM: TimeDelta = TimeDelta::days(21);
+const SHOWN_FROM: TimeDelta = TimeDelta::days(21);
 
 /// What stands on the card.
 #[derive(Clone, Debug, PartialEq)]
@@ -87,6 +88,20 @@ pub(super) fn Weaning(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         }
         .into_any()
     })
+}
+
+/// The button that says that a lamb was taken from its ewe; nothing while it is too young, or has none to be taken from.
+pub(super) fn weaned_from_ewe(id: LambId) -> AnyView {
+    let farm = use_farm();
+    let can = Memo::new(move |_| {
+        let now = farm.now();
+        let can = |lamb: &Lamb| lamb.to_be_weaned_from_ewe() && lamb.age(now) >= SHOWN_FROM;
+        farm.with(|ground| ground.flock.lamb(id).is_some_and(can))
+    });
+    let wean = move || {
+        farm.tap(Event::Weaned { lamb: id });
+    };
+    live(move || can.get().then(|| view! { <Button label=words::WEANED on_press=wean /> }).into_any())
 }
 
 /// Notes what a lamb ate of solid feed in a day.

@@ -123,17 +123,16 @@ pub(crate) fn Lambing(
             chosen.set(None);
         }
     };
-    // What likely comes next is the filled one.
-    let weight = |second: bool| if second { Weight::Outline } else { Weight::Filled };
+    let weight = |likely: bool| if likely { Weight::Filled } else { Weight::Outline };
     let thumb = move || {
         view! {
             {live(move || (held.get() && unanswered.get())
                 .then(|| view! { <p class="field-error" role="alert">{words::WEIGHT_FIRST}</p> }).into_any())}
             {live(move || selected.get().is_some().then(|| view! {
-                    <BigButton label=words::NEXT weight=weight(!to_come.get()) on_press=next />
+                    <BigButton label=words::NEXT weight=weight(to_come.get()) on_press=next />
                 }).into_any())}
             {live(move || some.get().then(|| view! {
-                    <BigButton label=words::ALL_BORN weight=weight(to_come.get()) on_press=all_born />
+                    <BigButton label=words::ALL_BORN weight=weight(!to_come.get()) on_press=all_born />
                 }).into_any())}
         }
     };
@@ -156,23 +155,16 @@ pub(crate) fn Lambing(
             } }.into_any())}
             {live(move || (dam.get().is_none() && selected.get().is_some())
                     .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> }).into_any())}
-            {live(move || asking.get().then(|| view! {
-                <Sheet title=words::ALL_ASK on_close=move || asking.set(false)>
-                    <p><Said text=Signal::derive(move || {
-                        let born = lambs.with(Vec::len);
-                        scanned.get().map(|scanned| words::scan_saw_more(scanned, born)).unwrap_or_default()
-                    }) /></p>
-                    <Buttons columns=2>
-                        <Button label=words::ALL_NO weight=Weight::Filled on_press=move || {
-                            asking.set(false);
-                            chosen.set(None);
-                        } />
-                        <Button label=words::ALL_YES on_press=move || {
-                            asking.set(false);
-                            end();
-                        } />
-                    </Buttons>
-                </Sheet>
+            {live(move || asking.get().then(|| {
+                let saw_more = scanned
+                    .get_untracked()
+                    .map(|scanned| words::scan_saw_more(scanned, lambs.with_untracked(Vec::len)))
+                    .unwrap_or_default();
+                let answer = move |all: bool| {
+                    asking.set(false);
+                    if all { end() } else { chosen.set(None) }
+                };
+                view! { <IsThatAll saw_more=saw_more on_answer=answer on_close=move || asking.set(false) /> }
             }).into_any())}
             {live(move || giving.get().then(|| view! { <GiveDam lambs=lambs on_close=move || giving.set(false) /> }).into_any())}
         </Page>
@@ -201,21 +193,18 @@ fn LitterTabs(
         options
     });
     let now = Signal::derive(move || Some(selected.get()));
-    // Also one lamb alone is named: what stands below is about it, not about the next.
-    live(move || {
-        options
-            .with(|options| !options.is_empty())
-            .then(|| {
-                view! {
-                    <Choices
-                        label=words::LITTER
-                        options=options
-                        chosen=now
-                        on_choose=move |lamb| chosen.set(lamb)
-                    />
-                }
-            })
-            .into_any()
+    let count = Memo::new(move |_| options.with(Vec::len));
+    live(move || match count.get() {
+        0 => ().into_any(),
+        // One lamb alone needs no choosing, but a name: what stands below is about it, not about the next.
+        1 => {
+            let name = move || options.with(|one| one.first().map(|one| one.label.clone()));
+            view! { <h2 class="litter-one">{live(move || name().into_any())}</h2> }.into_any()
+        }
+        _ => view! {
+            <Choices label=words::LITTER options=options chosen=now on_choose=move |lamb| chosen.set(lamb) />
+        }
+        .into_any(),
     })
 }
 
@@ -233,6 +222,26 @@ fn NextLamb(first: bool, #[prop(into)] on_born: Callback<(Option<Sex>, bool)>) -
             <BigButton label=words::BORN_DEAD weight=Weight::Outline on_press=born(None, false) />
         </Buttons>
         <p class="small-print">{cautions::PEOPLE}</p>
+    }
+}
+
+/// Asks whether that was all, when a scan saw more.
+#[component]
+fn IsThatAll(
+    saw_more: String,
+    #[prop(into)] on_answer: Callback<(bool,)>,
+    #[prop(into)] on_close: Callback<()>,
+) -> impl IntoView {
+    view! {
+        <Sheet title=words::ALL_ASK on_close=on_close>
+            <p>
+                <Said text=saw_more />
+            </p>
+            <Buttons columns=2>
+                <Button label=words::ALL_NO weight=Weight::Filled on_press=move || on_answer.run((false,)) />
+                <Button label=words::ALL_YES on_press=move || on_answer.run((true,)) />
+            </Buttons>
+        </Sheet>
     }
 }
 

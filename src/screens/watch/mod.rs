@@ -1,5 +1,6 @@
 //! The home: every animal with its clock, the most urgent first, each done with one tap; the big button below.
 
+mod lamb;
 mod row;
 mod season;
 mod shown;

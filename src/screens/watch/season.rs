@@ -8,7 +8,7 @@ use yeanling_core::reckon::season::dates::What;
 use crate::farm::use_farm;
 use crate::parts::{ActionButton, Row, RowState, Rows, Section, each, live};
 use crate::route::Screen;
-use crate::words::{ahead, watch as words};
+use crate::words::{ahead, animals, watch as words};
 
 /// One thing asked for, as it is shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -104,7 +104,7 @@ pub(super) fn ThisWeek() -> impl IntoView {
             .then(|| {
                 view! {
                     <Row
-                        name=ahead::ewes(past.get())
+                        name=animals::ewes(past.get())
                         text=ahead::OVERDUE_TEXT.to_owned()
                         says=ahead::OVERDUE_SAYS.to_owned()
                         state=Signal::stored(RowState::Now)

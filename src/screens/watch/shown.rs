@@ -1,21 +1,21 @@
-//! What the Watch shows of each animal, worked out from the duties: what is due, its ribbon, its volumes.
+//! What the Watch shows of each animal, worked out from the duties: what is due, its buttons, who is near.
 
 use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
-use yeanling_core::flock::{Ewe, Flock, Labor, Lamb, SIGNS_FOR};
-use yeanling_core::reckon::colostrum::{self, Want};
-use yeanling_core::reckon::window;
+use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
+use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, State, Task, hold_milk};
+use yeanling_core::watch::{Discharge, Duty, State, Task};
 
-use crate::farm::{Farm, here};
+use super::lamb::lamb;
+use crate::farm::Farm;
 use crate::parts::{Fact, WhyText};
 use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
 use crate::route::Screen;
-use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{ahead as ahead_words, animals, labor, lamb as lamb_words, pens, watch as words, why};
+use crate::words::common::{clock, span};
+use crate::words::{ahead as ahead_words, animals, labor, pens, watch as words, why};
 
 /// One animal on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -236,7 +236,7 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
     }
 }
 
-fn act(duty: &Duty, href: String, system: System) -> Act {
+pub(super) fn act(duty: &Duty, href: String, system: System) -> Act {
     let does = match (&duty.discharge, duty.subject, duty.task) {
         (Discharge::Note(event), ..) => Does::Notes(event.clone()),
         (Discharge::Open, Animal::Lamb(lamb), Task::Weigh) => Does::Asks(Asked::Weight(lamb)),
@@ -246,126 +246,6 @@ fn act(duty: &Duty, href: String, system: System) -> Act {
     Act { label: words::done(duty.task, system), does }
 }
 
-fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
-    let practice = &flock.practice;
-    let system = practice.system;
-    let first = duties.first().copied();
-    let newborn = lamb.age(now) < TimeDelta::hours(24);
-    let want = lamb
-        .birth_weight()
-        .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
-        .filter(|_| newborn);
-    let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
-    let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
-    others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
-    let (figure, figure_says) = milk_figure(lamb, duties, now);
-    let told = text(duties, now, system);
-    // What keeps it from milk stands there whatever else is due, unless that says so already.
-    let tells = |duty: &&&Duty| {
-        matches!(
-            duty.task,
-            Task::FirstMilk { hold: true, .. }
-                | Task::Feed { hold: true, .. }
-                | Task::CallVet
-                | Task::Failing
-        )
-    };
-    let told = match hold_milk(lamb).filter(|_| !due(duties, now).iter().any(|duty| tells(&duty))) {
-        Some(hold) => format!("{} · {told}", lamb_words::held(hold, system)),
-        None => told,
-    };
-    Shown {
-        animal: Animal::Lamb(lamb.id),
-        state: first.map(|duty| duty.state(now)),
-        name: animals::lamb(flock, lamb),
-        kind: kind(lamb, newborn, system),
-        text: if duties.is_empty() { words::well(lamb, now) } else { told },
-        says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
-        figure,
-        figure_says,
-        href: Screen::Lamb(lamb.id).hash(),
-        button: first.as_ref().map(acts),
-        others,
-        first: first.cloned(),
-        milk: newborn.then(|| MilkRibbon::of(lamb, now, false)),
-        labor: None,
-        why: want.map(Because::Milk),
-        // No volume stands beside a lamb that must not be given any.
-        facts: want
-            .filter(|_| hold_milk(lamb).is_none())
-            .map(|want| facts(&want, lamb, now, system))
-            .unwrap_or_default(),
-        place: None,
-    }
-}
-
-fn lamb_href(lamb: LambId, task: Task) -> String {
-    match task {
-        Task::TakeTemperature | Task::FirstMilk { hold: true, .. } => Screen::ColdLamb(Some(lamb)).hash(),
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { hold: false, .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh
-        | Task::ScoreVigor
-        | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look
-        | Task::LongRestless
-        | Task::HandCheck { .. }
-        | Task::Progress
-        | Task::NeckTight
-        | Task::PutRight { .. }
-        | Task::NextLamb { .. }
-        | Task::Afterbirth { .. }
-        | Task::LetOut => Screen::Lamb(lamb).hash(),
-    }
-}
-
-/// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,
-/// since the long time left would tell a late lamb as a calm one.
-fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
-    let hungry =
-        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
-    let age = lamb.age(now);
-    let fed = lamb.feeds.last().map(|feed| feed.at);
-    if let Some(left) = window::left(age).filter(|_| duties.iter().any(hungry)) {
-        return (span(age), words::no_milk(&span(left)));
-    }
-    let says = match (lamb.sucked.last().copied(), fed) {
-        (sucked, Some(fed)) if sucked.is_none_or(|sucked| sucked < fed) => words::left_fed(fed),
-        (Some(sucked), _) => words::left_sucked(sucked),
-        (None, _) => words::left(&words::age(age)),
-    };
-    (window::left(age).map(span).unwrap_or_default(), says)
-}
-
-/// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked"; not while milk must wait.
-fn feed_instead(
-    lamb: &Lamb,
-    duties: &[&Duty],
-    want: Option<&Want>,
-    now: Moment,
-    system: System,
-) -> Option<Act> {
-    let hungry =
-        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
-    duties.iter().find(|duty| hungry(duty))?;
-    if hold_milk(lamb).is_some() {
-        return None;
-    }
-    let label = match want {
-        Some(want) => words::feed_it(&volume(want.next_feed, system)),
-        None => words::FEED_IT.to_owned(),
-    };
-    Some(Act { label, does: Does::Leads(Screen::Lamb(lamb.id).hash()) })
-}
-
 /// What is due, all of it; when nothing is, what comes first.
 fn text(duties: &[&Duty], now: Moment, system: System) -> String {
     let tasks: Vec<String> = due(duties, now).iter().map(|duty| words::task(duty.task, system)).collect();
@@ -373,34 +253,7 @@ fn text(duties: &[&Duty], now: Moment, system: System) -> String {
 }
 
 /// What is due; when nothing is, what comes first.
-fn due<'a>(duties: &'a [&'a Duty], now: Moment) -> &'a [&'a Duty] {
+pub(super) fn due<'a>(duties: &'a [&'a Duty], now: Moment) -> &'a [&'a Duty] {
     let due = duties.iter().filter(|duty| duty.state(now) > State::Coming).count().max(1);
     &duties[..due.min(duties.len())]
-}
-
-/// A few soft words: what it is, its weight, and in its first day its vigor.
-fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
-    let kind = animals::lamb_kind(lamb, system);
-    match lamb.vigor.last() {
-        Some(scored) if newborn => format!("{kind} · {}", words::vigor(scored)),
-        Some(_) | None => kind,
-    }
-}
-
-/// What it should take at the next feed and by 6, 18 and 24 hours in all, against what it was given by hand.
-fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
-    let given = lamb.given_first_day(now);
-    let by = |wanted, hours: i64| {
-        let at = clock(here(lamb.born + TimeDelta::hours(hours)));
-        let wanted = volume_number(wanted, system);
-        let text =
-            if lamb.feeds.is_empty() { wanted } else { words::of(&volume_number(given, system), &wanted) };
-        Fact::new(text, words::by(&at))
-    };
-    vec![
-        Fact::new(volume(want.next_feed, system), words::A_FEED),
-        by(want.by_6h, 6),
-        by(want.by_18h, 18),
-        by(want.by_24h, 24),
-    ]
 }

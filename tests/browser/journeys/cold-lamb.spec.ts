@@ -160,7 +160,10 @@ test("a failing lamb is read before any milk, and that it read cold stays said a
   await phone.tap("No");
   await phone.tap("Vet called");
   await phone.tab("Watch");
-  await expect(phone.row("12a")).toContainText("no milk");
+  // Too young to be late for milk; with head down it does not swallow, which is worse than the cold.
+  await expect(phone.row("12a")).toContainText("Does not swallow: no milk");
+  await page.clock.fastForward("02:00:00");
+  await expect(phone.row("12a")).toContainText("no milk yet: it does not swallow");
 });
 
 test("degrees Fahrenheit from end to end", async ({ page }) => {

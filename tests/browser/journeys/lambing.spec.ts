@@ -176,7 +176,7 @@ test("a ewe scanned with two is not done after one unless that is said", async (
   await expect(page.locator("main")).toContainText("scanned 2");
   await phone.tap("Ewe lamb");
   // The first lamb is named: what stands below is about it.
-  await expect(page.getByRole("radio", { name: "9a" }).or(page.getByRole("button", { name: "9a" }))).toBeVisible();
+  await expect(page.getByRole("heading", { name: "9a", exact: true })).toBeVisible();
   const filled = page.locator('.thumb [data-weight="filled"]');
   await expect(filled).toHaveText("Next lamb");
   await phone.tap("All lambs born");

@@ -3,6 +3,19 @@ import { accessible, expect, fitsTheScreen, test } from "../watching";
 import { Phone } from "../barn";
 import { Scribe } from "../scribe";
 
+const DAY = 24 * 3_600_000;
+const RAM_IN = new Date("2026-10-01T12:00:00Z");
+
+/** Puts so many ewes, tagged from 1 on, to a ram for fifty days from the first of October; returns who they are. */
+function mated(scribe: Scribe, count: number): string[] {
+  const group = scribe.note(RAM_IN, { "group-formed": { name: "Hill" } });
+  const ewes = Array.from({ length: count }, (_, at) => scribe.note(RAM_IN, { "ewe-came": { tag: `${at + 1}` } }));
+  for (const ewe of ewes) scribe.note(RAM_IN, { "joined-group": { ewe, group } });
+  scribe.note(RAM_IN, { "ram-in": { group, ram: null, age: null } });
+  scribe.note(new Date(RAM_IN.getTime() + 50 * DAY), { "ram-out": { group } });
+  return ewes;
+}
+
 /** Forms a group and puts ewes in by a typed list. */
 async function form(phone: Phone, name: string, tags: string): Promise<void> {
   const { page } = phone;
@@ -109,15 +122,9 @@ test("a mark narrows her ribbon, a sign puts her first, and a birth leaves the f
 test("half have lambed, and the forecast is of the other half", async ({ page }) => {
   const now = new Date("2027-03-05T06:00:00-05:00");
   await page.clock.install({ time: now });
-  const DAY = 24 * 3_600_000;
   const phone = new Phone(page);
   const scribe = new Scribe();
-  const began = new Date("2026-10-01T12:00:00Z");
-  const group = scribe.note(began, { "group-formed": { name: "Hill" } });
-  const ewes = Array.from({ length: 20 }, (_, at) => scribe.note(began, { "ewe-came": { tag: `${at + 1}` } }));
-  for (const ewe of ewes) scribe.note(began, { "joined-group": { ewe, group } });
-  scribe.note(began, { "ram-in": { group, ram: null, age: null } });
-  scribe.note(new Date(began.getTime() + 50 * DAY), { "ram-out": { group } });
+  const ewes = mated(scribe, 20);
   await phone.open();
   await phone.openFile(scribe.file());
   await phone.tap("Add to my book");
@@ -129,7 +136,7 @@ test("half have lambed, and the forecast is of the other half", async ({ page })
 
   // One a night, as ewes of the first cycle do: from 144 days after the ram came in.
   for (const [at, dam] of ewes.slice(0, 10).entries()) {
-    const born = new Date(began.getTime() + (144 + at) * DAY);
+    const born = new Date(RAM_IN.getTime() + (144 + at) * DAY);
     const lamb = scribe.note(born, { "lamb-born": { dam, sex: "ewe", alive: true } });
     scribe.note(born, { "all-born": { lamb } });
   }
@@ -180,26 +187,20 @@ test("ewes put in after the ram count from then, which is said, and one tap says
 
 test("ewes past their days stay on the Watch and the season, with what a scan saw", async ({ page }) => {
   await page.clock.install({ time: new Date("2027-05-05T06:00:00-05:00") });
-  const DAY = 24 * 3_600_000;
   const phone = new Phone(page);
   const scribe = new Scribe();
-  const began = new Date("2026-10-01T12:00:00Z");
-  const group = scribe.note(began, { "group-formed": { name: "Hill" } });
-  const ewes = Array.from({ length: 4 }, (_, at) => scribe.note(began, { "ewe-came": { tag: `${at + 1}` } }));
-  for (const ewe of ewes) scribe.note(began, { "joined-group": { ewe, group } });
-  scribe.note(began, { "ram-in": { group, ram: null, age: null } });
-  scribe.note(new Date(began.getTime() + 50 * DAY), { "ram-out": { group } });
-  const scanned = new Date(began.getTime() + 100 * DAY);
+  const ewes = mated(scribe, 4);
+  const scanned = new Date(RAM_IN.getTime() + 100 * DAY);
   for (const [ewe, lambs] of [[ewes[0], 0], [ewes[1], 2], [ewes[2], 1]] as const) {
     scribe.note(scanned, { scanned: { ewe, lambs, days: null } });
   }
-  scribe.note(new Date(began.getTime() + 150 * DAY), { "lamb-born": { dam: ewes[2], sex: "ewe", alive: true } });
+  scribe.note(new Date(RAM_IN.getTime() + 150 * DAY), { "lamb-born": { dam: ewes[2], sex: "ewe", alive: true } });
   await phone.open();
   await phone.openFile(scribe.file());
   await phone.tap("Add to my book");
   await phone.tab("Watch");
   const row = phone.row("2 ewes");
-  await expect(row).toContainText("Past her last day and not lambed");
+  await expect(row).toContainText("Past the last day, not lambed");
   await row.getByRole("link").tap();
   const past = page.getByRole("region", { name: "Past her days" });
   await expect(past.locator(".row-name")).toHaveText(["Ewe 2", "Ewe 4"]);

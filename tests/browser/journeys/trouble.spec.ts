@@ -2,6 +2,7 @@
 import { type Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { Profile } from "../profile";
+import { Scribe } from "../scribe";
 import { expect, test as watched } from "../watching";
 
 const test = watched.extend<{ profile: Profile }>({
@@ -321,6 +322,11 @@ test("a book with new births that has not left the phone for three days says so 
   await phone.tap("Send the book");
   await phone.handOver();
   await expect(stays).toHaveCount(0);
+  // What another phone noted came here in a file, and is there too.
+  const other = new Scribe();
+  other.note(new Date("2026-03-05T09:00:00-05:00"), { "lamb-born": { dam: null, sex: "ewe", alive: true } });
+  await phone.openFile(other.file());
+  await phone.tap("Add to my book");
   await on("2026-03-09T09:00:00-05:00");
   await expect(phone.page.getByRole("heading", { level: 1 })).toBeVisible();
   await expect(stays).toHaveCount(0);

@@ -126,6 +126,22 @@ fn a_ewe_scanned_empty_is_not_awaited_and_one_with_three_brings_three() {
 }
 
 #[test]
+fn a_scan_is_of_the_litter_that_comes_and_of_no_other() {
+    let (mut scribe, _, ewes) = ten_ewes();
+    let scanned = |scribe: &Scribe, now| scribe.flock().scanned_for(ewes[0], on(now));
+    assert_eq!(scanned(&scribe, "2027-03-01T03:00"), None);
+    scribe.note(on("2027-01-05T09:00"), Event::Scanned { ewe: ewes[0], lambs: 2, days: None });
+    assert_eq!(scanned(&scribe, "2027-03-01T03:00"), Some(2));
+    // The first lamb is born, and the second still to come.
+    scribe.born(on("2027-03-01T03:00"), Some(ewes[0]));
+    assert_eq!(scanned(&scribe, "2027-03-01T04:00"), Some(2));
+    assert_eq!(scanned(&scribe, "2027-05-01T04:00"), None, "that litter is long born");
+    assert_eq!(scanned(&scribe, "2028-03-01T04:00"), None, "that was last year");
+    scribe.note(on("2027-01-06T09:00"), Event::Scanned { ewe: ewes[0], lambs: 0, days: None });
+    assert_eq!(scanned(&scribe, "2027-03-01T04:00"), None, "the last scan counts");
+}
+
+#[test]
 fn who_was_scanned_empty_or_is_gone_is_no_longer_likely_to_lamb() {
     let (mut scribe, _, ewes) = ten_ewes();
     for ewe in &ewes[..3] {

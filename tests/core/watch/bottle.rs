@@ -1,6 +1,6 @@
 //! A lamb that lives from the hand: its next feed, and what its first day is short of.
 
-use yeanling_core::book::{Event, LambId, Milk, VigorScale, Way};
+use yeanling_core::book::{Animal, Event, LambId, Milk, VigorScale, Way};
 use yeanling_core::practice::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::{Discharge, Hold, State, Task, allow, hold_milk};
@@ -274,6 +274,9 @@ fn with(event: &Event, lamb: LambId) -> Event {
         }
         Event::SwallowTried { able, .. } => Event::SwallowTried { lamb, able: *able },
         Event::VigorScored { scale, score, .. } => Event::VigorScored { lamb, scale: *scale, score: *score },
+        Event::Stood { .. } => Event::Stood { lamb },
+        Event::VetCalled { .. } => Event::VetCalled { animal: Animal::Lamb(lamb) },
+        Event::LookedAt { .. } => Event::LookedAt { animal: Animal::Lamb(lamb) },
         other => panic!("{other:?}"),
     }
 }
@@ -299,6 +302,10 @@ fn no_milk_is_one_tap_away_while_a_lamb_is_too_cold_or_does_not_swallow() {
     milk_after(&[failing(60), (70, read(36.0))], Some(Hold::Cold(Temperature::from_celsius(36.0))));
     milk_after(&[failing(60), (70, tried(true))], None);
     milk_after(&[(50, read(38.0)), failing(60)], Some(Hold::Failing));
+    // A call to the vet mends nothing by itself; that it was seen up or better does.
+    milk_after(&[failing(60), (70, Event::VetCalled { animal: Animal::Lamb(any) })], Some(Hold::Failing));
+    milk_after(&[failing(60), (70, Event::LookedAt { animal: Animal::Lamb(any) })], None);
+    milk_after(&[failing(60), (70, Event::Stood { lamb: any })], None);
     // A lamb that sucks is its dam's again; one feed by hand later it has its hours back.
     let (mut scribe, lamb) = on_the_bottle();
     scribe.note(at(60), Event::SwallowTried { lamb, able: false });

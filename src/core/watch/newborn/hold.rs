@@ -13,13 +13,14 @@ pub enum Hold {
     NoSwallow,
     /// It read under 37 °C, and has not read warmer since.
     Cold(Temperature),
-    /// It was scored failing, and since then its temperature was not taken, nor was it seen to suck, swallow or be fed.
+    /// It was scored failing, and since then nothing said that it is better: no reading, no try of head and swallow, no
+    /// feed, nor was it seen to suck, up, or better at a look.
     Failing,
 }
 
 /// Returns why the lamb must not be given milk yet, by what was noted last; nothing when nothing speaks against it.
 ///
-/// The worst of several comes first. Neither goes by with time: only a try, sucking or a reading ends it.
+/// The worst of several comes first. None goes by with time: only what was seen of it since ends it.
 #[must_use]
 pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
     let sucked = lamb.sucked.last();
@@ -32,8 +33,9 @@ pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
         return Some(Hold::Cold(cold.temperature));
     }
     let scored = lamb.vigor.last().filter(|scored| is_failing(scored))?;
-    let swallowed = lamb.swallow.last().map(|(at, _)| at);
+    let tried = lamb.swallow.last().map(|(at, _)| at);
     let fed = lamb.feeds.last().map(|feed| &feed.at);
-    let since = [sucked, swallowed, fed, last.map(|reading| &reading.at)];
+    let read = last.map(|reading| &reading.at);
+    let since = [read, tried, fed, sucked, lamb.stood.last(), lamb.looked.last()];
     (!since.into_iter().flatten().any(|at| *at >= scored.at)).then_some(Hold::Failing)
 }
