@@ -110,7 +110,9 @@ impl Draft {
             }
             Event::BellyFelt { belly, .. } => Self::Belly(RwSignal::new(*belly)),
             Event::Died { cause, .. } => Self::Cause(RwSignal::new(*cause)),
-            Event::Remarked { text, .. } => Self::Text { text: RwSignal::new(text.clone()), long: true },
+            Event::Remarked { text, .. } | Event::Life(Life::Examined { finding: text, .. }) => {
+                Self::Text { text: RwSignal::new(text.clone()), long: true }
+            }
             Event::Tagged { tag, .. } => Self::Text { text: RwSignal::new(tag.clone()), long: false },
             Event::EweCame { tag } => {
                 Self::Text { text: RwSignal::new(tag.clone().unwrap_or_default()), long: false }
@@ -231,7 +233,10 @@ impl Draft {
             (Self::Vigor(new), Event::VigorScored { score, .. }) => *score = new.get_untracked(),
             (Self::Belly(new), Event::BellyFelt { belly, .. }) => *belly = new.get_untracked(),
             (Self::Cause(new), Event::Died { cause, .. }) => *cause = new.get_untracked(),
-            (Self::Text { text, .. }, Event::Remarked { text: words, .. }) => {
+            (
+                Self::Text { text, .. },
+                Event::Remarked { text: words, .. } | Event::Life(Life::Examined { finding: words, .. }),
+            ) => {
                 text.get_untracked().trim().clone_into(words);
             }
             (Self::Text { text, .. }, Event::Tagged { tag, .. }) => {

@@ -36,7 +36,9 @@ pub(crate) use life_sheets::{
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
 pub(crate) use pen_sheets::{PutInSheet, WhichPenSheet};
 pub(crate) use powder::PowderToWeaning;
-pub(crate) use small_sheets::{BellySheet, DeathSheet, PaintSheet, RemarkSheet, TagSheet, VigorSheet};
+pub(crate) use small_sheets::{
+    BellySheet, DeathSheet, ExaminedSheet, PaintSheet, RemarkSheet, TagSheet, VigorSheet,
+};
 pub(crate) use standing::Standing;
 pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};

@@ -102,6 +102,22 @@ pub(crate) fn PaintSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -
     view! { <TextSheet title=life::MARK_ASK label=life::MARK_LABEL event=event animal=animal on_close=on_close /> }
 }
 
+/// Notes what was found in a dead animal.
+#[component]
+pub(crate) fn ExaminedSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
+    let event = |animal, finding| Event::Life(Life::Examined { animal, finding });
+    view! {
+        <TextSheet
+            title=life::EXAMINED_ASK
+            label=life::EXAMINED_LABEL
+            long=true
+            event=event
+            animal=animal
+            on_close=on_close
+        />
+    }
+}
+
 /// Notes a remark.
 #[component]
 pub(crate) fn RemarkSheet(animal: Animal, #[prop(into)] on_close: Callback<()>) -> impl IntoView {

@@ -12,9 +12,9 @@ use crate::parts::{
     Button, Buttons, Empty, LinkButton, Notice, NoticeKind, Page, Rows, Said, Section, Sheet, Title, Weight,
 };
 use crate::pieces::{
-    AnimalTimeline, CameFrom, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet, LambRow,
-    LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing, TagSheet, TakeOnSheet, Top,
-    TreatSheet, WhichPenSheet, Withheld,
+    AnimalTimeline, CameFrom, ConditionSheet, DeathSheet, DescribeSheet, EwePicker, EweWeightSheet,
+    ExaminedSheet, LambRow, LeaveSheet, MarkSheet, PaintSheet, Picked, RemarkSheet, ScanSheet, Standing,
+    TagSheet, TakeOnSheet, Top, TreatSheet, WhichPenSheet, Withheld,
 };
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock};
@@ -28,6 +28,7 @@ enum Open {
     Tag,
     Remark,
     Died,
+    Examined,
     Same,
     Pen,
     Condition,
@@ -53,6 +54,7 @@ pub(crate) fn EweScreen(
     let ewe = Memo::new(move |_| farm.with(|ground| ground.flock.ewe(id).cloned()));
     let there = Memo::new(move |_| ewe.with(Option::is_some));
     let lives = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.lives())));
+    let dead = Memo::new(move |_| ewe.with(|ewe| ewe.as_ref().is_some_and(|ewe| ewe.died.is_some())));
     let name = Signal::derive(move || ewe.with(|ewe| ewe.as_ref().map(animals::ewe).unwrap_or_default()));
     let sub = Signal::derive(move || {
         let came = ewe.with(|ewe| ewe.as_ref().map(|ewe| words::came(&date(ewe.came))).unwrap_or_default());
@@ -156,7 +158,11 @@ pub(crate) fn EweScreen(
                             <Button label=words::TAG on_press=move || open.set(Open::Tag) />
                             <Button label=words::REMARK on_press=move || open.set(Open::Remark) />
                             <Button label=words::SAME on_press=move || open.set(Open::Same) />
-                            <Button label=words::DIED on_press=move || open.set(Open::Died) />
+                            {live(move || if dead.get() {
+                                view! { <Button label=life::EXAMINED on_press=move || open.set(Open::Examined) /> }.into_any()
+                            } else {
+                                view! { <Button label=words::DIED on_press=move || open.set(Open::Died) /> }.into_any()
+                            })}
                         </Buttons>
                     </Section>
                     {live(move || was.get().map(|lamb| view! {
@@ -276,6 +282,7 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
         Open::Describe => view! { <DescribeSheet ewe=id on_close=close /> }.into_any(),
         Open::Paint => view! { <PaintSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
+        Open::Examined => view! { <ExaminedSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {
             let pick = move |picked: Picked| {
                 if let Picked::Ewe(also) = picked {

@@ -40,6 +40,13 @@ pub(crate) const MARK: &str = "Paint mark…";
 pub(crate) const MARK_ASK: &str = "What is painted on it?";
 /// Labels the mark.
 pub(crate) const MARK_LABEL: &str = "Mark";
+/// Notes what was found in a dead animal.
+pub(crate) const EXAMINED: &str = "What was found in it…";
+/// Asks for it.
+pub(crate) const EXAMINED_ASK: &str = "What was found in it?";
+/// Labels it, with the care it needs.
+pub(crate) const EXAMINED_LABEL: &str =
+    "By the vet, a laboratory, or you. Gloves on: what killed it may harm people";
 /// Opens a treatment.
 pub(crate) const TREAT: &str = "Medicine…";
 /// Heads a treatment.
@@ -172,6 +179,7 @@ pub(crate) fn line(life: &Life, flock: &Flock) -> String {
             Some(to) => format!("{}: {to}", departure(*how)),
             None => departure(*how).to_owned(),
         },
+        Life::Examined { finding, .. } => format!("Found in it: {finding}"),
     }
 }
 
@@ -254,6 +262,7 @@ pub(crate) fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> Str
         LifeRefusal::AlreadyDead { died } => {
             format!("Its death at {} is noted already. Change that entry if it was wrong.", when(*died))
         }
+        LifeRefusal::NotDead => "It is not noted as dead. Note its death first.".to_owned(),
         LifeRefusal::AfterLeft { at, left } => {
             format!("It left at {}, so this cannot be at {}.", when(*left), when(*at))
         }

@@ -48,7 +48,7 @@ pub(crate) const YES: &str = "yes";
 pub(crate) const NO: &str = "no";
 
 /// Returns the heads of the animals.
-pub(crate) const fn animals(system: System) -> [&'static str; 22] {
+pub(crate) const fn animals(system: System) -> [&'static str; 23] {
     let (birth, last) = match system {
         System::Metric => ("birth weight (kg)", "last weight (kg)"),
         System::Us => ("birth weight (lb)", "last weight (lb)"),
@@ -75,6 +75,7 @@ pub(crate) const fn animals(system: System) -> [&'static str; 22] {
         "left",
         "how",
         "to",
+        "found in it",
         "remark",
     ]
 }

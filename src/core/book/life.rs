@@ -65,6 +65,13 @@ pub enum Life {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         to: Option<String>,
     },
+    /// A dead animal was looked into: by the vet, a laboratory, or on the farm.
+    Examined {
+        /// Which animal.
+        animal: Animal,
+        /// What was found, in the words of who looked.
+        finding: String,
+    },
 }
 
 /// When an animal was born, as far as it is known.
@@ -177,9 +184,10 @@ impl Life {
     pub(super) const fn animals(&self) -> [Option<Animal>; 2] {
         match self {
             Self::Fostered { lamb, dam } => [Some(Animal::Lamb(*lamb)), Some(Animal::Ewe(*dam))],
-            Self::Marked { animal, .. } | Self::Treated { animal, .. } | Self::Went { animal, .. } => {
-                [Some(*animal), None]
-            }
+            Self::Marked { animal, .. }
+            | Self::Treated { animal, .. }
+            | Self::Went { animal, .. }
+            | Self::Examined { animal, .. } => [Some(*animal), None],
             Self::KeptAsEwe { lamb } | Self::Castrated { lamb, .. } => [Some(Animal::Lamb(*lamb)), None],
             Self::Described { ewe, .. } => [Some(Animal::Ewe(*ewe)), None],
         }

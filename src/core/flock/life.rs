@@ -188,7 +188,8 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
             Animal::Ewe(ewe) => flock.on_ewe(ewe, |ewe| ewe.worn.push(mark.clone())),
             Animal::Lamb(lamb) => flock.on_lamb(lamb, |lamb| lamb.worn.push(mark.clone())),
         },
-        Life::KeptAsEwe { .. } => {}
+        // The one is told by its own rule, the other stands among the lines alone.
+        Life::KeptAsEwe { .. } | Life::Examined { .. } => {}
         Life::Described { ewe, born, breed } => flock.on_ewe(*ewe, |ewe| {
             ewe.born = born.or(ewe.born);
             ewe.breed = breed.clone().or_else(|| ewe.breed.take());

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use crate::signals::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::book::{Animal, BirthDay, Event};
+use yeanling_core::book::{Animal, BirthDay, Event, Life};
 use yeanling_core::flock::{Ewe, Flock, Lamb, Left, Treated};
 use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::spreadsheet::{Cell, write};
@@ -87,14 +87,19 @@ fn lambs(flock: &Flock) -> impl Iterator<Item = &Lamb> {
 fn all_animals(flock: &Flock) -> Table {
     let system = flock.practice.system;
     let mut remarks: BTreeMap<Animal, Vec<&str>> = BTreeMap::new();
+    let mut found: BTreeMap<Animal, Vec<&str>> = BTreeMap::new();
     for line in &flock.lines {
         if let Event::Remarked { animal, text } = &line.event {
             remarks.entry(flock.one(*animal)).or_default().push(text);
+        } else if let Event::Life(Life::Examined { animal, finding }) = &line.event {
+            found.entry(flock.one(*animal)).or_default().push(finding);
         }
     }
-    let remark = |animal| Cell::text(remarks.get(&animal).map(|remarks| remarks.join("; ")));
+    let said = |words: &BTreeMap<Animal, Vec<&str>>, animal| {
+        Cell::text(words.get(&animal).map(|words| words.join("; ")))
+    };
     let with = |mut row: Vec<Cell>, animal| {
-        row.push(remark(animal));
+        row.extend([said(&found, animal), said(&remarks, animal)]);
         row
     };
     let ewes = flock.ewes.values().map(|one| with(ewe(one), Animal::Ewe(one.id)));

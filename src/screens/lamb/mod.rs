@@ -23,9 +23,9 @@ use crate::parts::{
     Title, WhyButton,
 };
 use crate::pieces::{
-    AnimalTimeline, BellySheet, CameFrom, CastrateSheet, DeathSheet, FeedSheet, FosterSheet, LeaveSheet,
-    PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet, Withheld,
-    milk_ribbon, why_text,
+    AnimalTimeline, BellySheet, CameFrom, CastrateSheet, DeathSheet, ExaminedSheet, FeedSheet, FosterSheet,
+    LeaveSheet, PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet,
+    Withheld, milk_ribbon, why_text,
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass, span};
@@ -51,6 +51,7 @@ enum Open {
     Treat,
     Castrate,
     Leave,
+    Examined,
 }
 
 /// What stands at the head of the screen.
@@ -65,6 +66,7 @@ struct Head {
     gone: Option<String>,
     ewe: Option<Screen>,
     lives: bool,
+    dead: bool,
     newborn: bool,
 }
 
@@ -84,6 +86,7 @@ pub(crate) fn LambScreen(
         Signal::derive(move || head.with(|head| head.as_ref().map(read).unwrap_or_default()))
     };
     let lives = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.lives)));
+    let dead = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.dead)));
     let newborn = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.newborn)));
     let gone = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.gone.clone())));
     let ewe = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.ewe)));
@@ -106,6 +109,9 @@ pub(crate) fn LambScreen(
                         <Notice kind=NoticeKind::Calm>
                             <p>{gone.get().unwrap_or_else(|| words::DEAD.to_owned())}</p>
                         </Notice>
+                    }).into_any())}
+                    {live(move || dead.get().then(|| view! {
+                        <Button label=life::EXAMINED on_press=move || open.set(Open::Examined) />
                     }).into_any())}
                     {live(move || ewe.get().map(|screen| view! {
                         <LinkButton href=screen.hash() label=words::AS_EWE />
@@ -156,6 +162,7 @@ fn head(flock: &Flock, lamb: &Lamb, now: Moment) -> Head {
         },
         ewe: lamb.kept.map(Screen::Ewe),
         lives: lamb.lives(),
+        dead: lamb.died.is_some() || !lamb.born_alive,
         newborn: lamb.age(now) < TimeDelta::hours(24),
     }
 }
@@ -321,5 +328,6 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
         Open::Mark => view! { <PaintSheet animal=animal on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
+        Open::Examined => view! { <ExaminedSheet animal=animal on_close=close /> }.into_any(),
     })
 }

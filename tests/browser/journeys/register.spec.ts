@@ -191,6 +191,39 @@ test("a ewe takes on a lamb of another: who is on the bottle or one of three sta
   await expect(page.locator("main")).toContainText("fostered to Ewe 41");
 });
 
+test("what was found in a dead lamb stands with its death, can be changed, and is not asked of the living", async ({ page }) => {
+  const phone = await twoEwes(page);
+  await phone.tab("Flock");
+  await phone.look("40c");
+  await expect(page.getByRole("button", { name: "What was found in it…" })).toHaveCount(0);
+  await phone.tap("Died");
+  const dialog = page.getByRole("dialog");
+  await phone.tap("Infection", dialog);
+  await phone.tap("What was found in it…");
+  await expect(dialog).toContainText("40c");
+  await phone.tap("Save", dialog);
+  await expect(dialog.getByRole("alert")).toBeVisible();
+  await dialog.getByRole("textbox").fill("milk in the lungs");
+  await fitsTheScreen(page);
+  await accessible(page);
+  await phone.tap("Save", dialog);
+  await expect(dialog).toBeHidden();
+  const noted = page.locator(".noted-text");
+  await expect(noted.first()).toHaveText("Found in it: milk in the lungs");
+  await phone.saved();
+  await page.reload();
+  await page.getByRole("button", { name: /^change: Found in it/ }).tap();
+  await dialog.getByRole("textbox").last().fill("joint ill");
+  await phone.tap("Save", dialog);
+  await expect(noted.first()).toContainText("Found in it: joint ill");
+  const download = page.waitForEvent("download");
+  await phone.tab("Hand over");
+  await phone.tap("Animals");
+  const chunks: Buffer[] = [];
+  for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
+  expect(Buffer.concat(chunks).toString("utf8")).toContain("joint ill");
+});
+
 test("who comes back from an animal finds the search as it was; who comes from elsewhere begins anew", async ({ page }) => {
   const phone = await twoEwes(page);
   await phone.tab("Flock");

@@ -113,14 +113,14 @@ test("the animals and their weights go to a spreadsheet", async ({ page }) => {
   expect(animals.name).toBe("yeanling-animals-2026-04-20.csv");
   // Heads, three ewes, four lambs, and the empty end of the last line.
   expect(animals.rows).toHaveLength(9);
-  expect(animals.rows.every((row, place) => row.length === (place === 8 ? 1 : 22))).toBe(true);
+  expect(animals.rows.every((row, place) => row.length === (place === 8 ? 1 : 23))).toBe(true);
   expect(animals.rows.map((row) => row[2])).toContain("Ewe =1+1");
   const dead = animals.rows.find((row) => row[2] === "2026-1b");
   expect(dead?.slice(11, 13)).toEqual(["4.00", "4.00"]);
   expect(dead?.[16]).toBe("cold");
   // What is known of a ewe goes along: her birth, her breed and what was remarked.
   const described = animals.rows.find((row) => row[2] === "Ewe =1+1");
-  expect([described?.[4], described?.[6], described?.[21]]).toEqual(["2022", "hill cross", '"one teat; lame in May"']);
+  expect([described?.[4], described?.[6], described?.[22]]).toEqual(["2022", "hill cross", '"one teat; lame in May"']);
   const weights = await table("Weights");
   expect(weights.rows).toHaveLength(6);
   await phone.tap("Feeds");

@@ -221,4 +221,13 @@ test("a season of twenty ewes: from their table over the ram and every birth to 
   await phone.tap("Yes, all 26 today", dialog);
   await phone.open("#/year");
   await expect(figure("Weaned 26 from 20 put to the ram")).toBeVisible();
+  // Its own sheet asks as the scales do.
+  await phone.tab("Flock");
+  await phone.look("1a");
+  await phone.tap(/^Weigh/);
+  await dialog.getByRole("textbox").fill("12");
+  await phone.tap("Save", dialog);
+  await expect(dialog).toContainText("It weighed 21.0 kg on");
+  await phone.tap("Save", dialog);
+  await expect(dialog).toBeHidden();
 });

@@ -280,6 +280,7 @@ fn life() -> impl Strategy<Value = Event> {
         2 => (animal(), treatment)
             .prop_map(|(animal, treatment)| Life::Treated { animal, treatment: Box::new(treatment) }),
         2 => (animal(), how, maybe()).prop_map(|(animal, how, to)| Life::Went { animal, how, to }),
+        1 => (animal(), text()).prop_map(|(animal, finding)| Life::Examined { animal, finding }),
     ]
     .prop_map(Event::Life)
 }

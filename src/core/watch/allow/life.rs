@@ -4,7 +4,9 @@ use chrono::Datelike;
 
 use super::Refusal;
 use super::here::{alive, animal_here, ewe_here, lamb_here, living, text};
-use crate::book::{Animal, BirthDay, EntryId, EweId, LambId, Life, MOST_TAG, MOST_WORDS, Sex, Treatment};
+use crate::book::{
+    Animal, BirthDay, EntryId, EweId, LambId, Life, MOST_REMARK, MOST_TAG, MOST_WORDS, Sex, Treatment,
+};
 use crate::flock::{Flock, Lamb};
 use crate::reckon::{gain, withholding};
 use crate::units::{Mass, Moment, TimeDelta, Why};
@@ -27,6 +29,9 @@ pub enum LifeRefusal {
         /// When.
         died: Moment,
     },
+    /// It is not known to be dead.
+    #[error("it is not known to be dead")]
+    NotDead,
     /// It has left the flock.
     #[error("{at} is after it left at {left}")]
     AfterLeft {
@@ -192,6 +197,16 @@ pub(super) fn life(
         Life::Treated { animal, treatment } => {
             living(flock, *animal, at)?;
             treated(treatment)
+        }
+        Life::Examined { animal, finding } => {
+            let dead = match animal {
+                Animal::Ewe(ewe) => ewe_here(flock, *ewe)?.died.is_some(),
+                Animal::Lamb(lamb) => {
+                    let lamb = lamb_here(flock, *lamb)?;
+                    lamb.died.is_some() || !lamb.born_alive
+                }
+            };
+            if dead { text(finding, MOST_REMARK) } else { Err(LifeRefusal::NotDead.into()) }
         }
         Life::Went { animal, how, to } => {
             to.as_deref().map_or(Ok(()), |to| text(to, MOST_WORDS))?;

@@ -24,6 +24,7 @@ pub(in super::super) const LIFE_1: &[&str] = &[
     r#"{"life":{"went":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"how":"slaughtered"}}}"#,
     r#"{"life":{"went":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"how":"given"}}}"#,
     r#"{"life":{"went":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"how":"missing"}}}"#,
+    r#"{"life":{"examined":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"finding":"milk in the lungs"}}}"#,
 ];
 
 /// The facts that these lines stand for, in their order.
@@ -77,6 +78,7 @@ pub(super) fn facts() -> Vec<Event> {
         went(ewe_a, Departure::Slaughtered, None),
         went(ewe_a, Departure::Given, None),
         went(lamb_a, Departure::Missing, None),
+        Life::Examined { animal: lamb_a, finding: "milk in the lungs".to_owned() },
     ]
     .into_iter()
     .map(Event::Life)
@@ -94,9 +96,10 @@ fn every_fact_of_a_life_has_a_form() {
         Event::Life(Life::Castrated { .. }) => Some(4),
         Event::Life(Life::Treated { .. }) => Some(5),
         Event::Life(Life::Went { .. }) => Some(6),
+        Event::Life(Life::Examined { .. }) => Some(7),
         _ => None,
     };
     let mut numbers: Vec<i32> = facts().iter().filter_map(number).collect();
     numbers.dedup();
-    assert_eq!(numbers, [0, 1, 2, 3, 4, 5, 6]);
+    assert_eq!(numbers, [0, 1, 2, 3, 4, 5, 6, 7]);
 }

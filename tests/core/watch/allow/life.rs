@@ -69,6 +69,19 @@ fn an_animal_dies_once_but_what_was_noted_of_it_can_be_changed() {
 }
 
 #[test]
+fn what_was_found_in_an_animal_is_noted_once_it_is_dead() {
+    let mut barn = Barn::new();
+    let (ewe, lamb) = (Animal::Ewe(barn.ewe), Animal::Lamb(barn.lamb));
+    let found = |animal, finding: &str| Event::Life(Life::Examined { animal, finding: finding.to_owned() });
+    for animal in [ewe, lamb] {
+        barn.check(&found(animal, "milk in the lungs"), &refused(LifeRefusal::NotDead));
+        barn.scribe.died(at(60), animal);
+        barn.ok(&found(animal, "milk in the lungs"));
+    }
+    barn.check(&found(Animal::Lamb(barn.lamb), " "), &Refusal::NoText);
+}
+
+#[test]
 fn a_weight_that_no_lamb_has_at_that_age_or_after_that_weight_is_refused() {
     let mut barn = Barn::new();
     let lamb = barn.lamb;
