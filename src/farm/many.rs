@@ -1,6 +1,6 @@
 //! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
-use yeanling_core::book::{Animal, Entry, EntryId, Event, EweId, GroupId, Life};
+use yeanling_core::book::{Animal, Care, Entry, EntryId, Event, EweId, GroupId, LambId, Life};
 use yeanling_core::flock::fold;
 use yeanling_core::spreadsheet::NewEwe;
 use yeanling_core::units::{Moment, TimeDelta};
@@ -80,6 +80,25 @@ impl Farm {
         }
         together.take();
         Ok(())
+    }
+
+    /// Notes that a lamb was found already born when its birth was noted, and that it can be so old at the most.
+    pub fn found_born(self, lamb: LambId, most: TimeDelta) {
+        let of_birth = self.peek(|ground| {
+            let line = ground.flock.lines.iter().find(|line| line.entry == lamb.entry())?;
+            let found = ground.flock.lamb(lamb)?.found.unwrap_or(line.at);
+            Some((line.event.clone(), found))
+        });
+        let Some((event, found)) = of_birth else { return };
+        let amended = Event::Amended { entry: lamb.entry(), event: Box::new(event), at: found - most };
+        let mut together = Together::new(self, now::now(), now::now());
+        let said = together.add(amended);
+        together.at = found;
+        let said = said.map(|_| together.add_checked(Event::Care(Care::FoundBorn { lamb })));
+        match said {
+            Ok(_) => together.take(),
+            Err(refusal) => self.refused.set(Some(refusal)),
+        }
     }
 
     /// Takes ewes of a table in, each with what is known of her, in one piece, and returns who they are.

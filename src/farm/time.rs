@@ -63,7 +63,7 @@ impl Farm {
     #[must_use]
     pub fn missed(self, now: Moment) -> Vec<Duty> {
         let Some(back) = self.shout.get() else { return Vec::new() };
-        let late = |duty: &&Duty| duty.state(back) == State::Late && duty.state(now) == State::Late;
+        let late = |duty: &&Duty| duty.state(back) >= State::Late && duty.state(now) >= State::Late;
         self.with_duties(|_, duties| duties.iter().filter(late).cloned().collect())
     }
 

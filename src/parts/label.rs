@@ -24,6 +24,8 @@ pub const WORKING: &str = "Working";
 pub const SOURCES: &str = "Where it is from";
 /// Heads what other sources say in the sheet of reasons.
 pub const OTHERS: &str = "Others say";
+/// Says that a life hangs on a duty.
+pub const DANGER: &str = "danger";
 /// Says that a duty's time has passed.
 pub const LATE: &str = "late";
 /// Says that a duty is for now.

@@ -1,4 +1,4 @@
-//! The state of a duty as a shape: a full disc is late, a half disc is now, a ring is coming, a tick is done.
+//! The state of a duty as a shape: a triangle with a stroke is danger, a full disc is late, a half disc is now, a ring is coming, a tick is done.
 //!
 //! The shape carries its word for those who listen, so that color never carries the state alone.
 
@@ -8,6 +8,8 @@ use crate::signals::prelude::*;
 /// How a duty stands.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum RowState {
+    /// A life hangs on it.
+    Danger,
     /// Its time has passed.
     Late,
     /// Its time is now.
@@ -22,6 +24,7 @@ impl RowState {
     /// Returns the value of `data-state` that style and tests know.
     pub const fn key(self) -> &'static str {
         match self {
+            Self::Danger => "danger",
             Self::Late => "late",
             Self::Now => "now",
             Self::Coming => "coming",
@@ -32,6 +35,7 @@ impl RowState {
     /// Returns the word that is read out for the shape.
     const fn word(self) -> &'static str {
         match self {
+            Self::Danger => label::DANGER,
             Self::Late => label::LATE,
             Self::Now => label::NOW,
             Self::Coming => label::COMING,
@@ -68,6 +72,7 @@ pub fn Mark(
 /// Returns the drawn line of the shape.
 const fn outline(state: RowState) -> &'static str {
     match state {
+        RowState::Danger => "M8 1.5l7 12.5h-14z",
         RowState::Late | RowState::Now | RowState::Coming => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
         RowState::Done => "M2.5 8.5l4 4l7-9",
     }
@@ -76,6 +81,7 @@ const fn outline(state: RowState) -> &'static str {
 /// Returns the filled part of the shape.
 const fn filling(state: RowState) -> &'static str {
     match state {
+        RowState::Danger => "M8 1.5l7 12.5h-14zM7.2 5.5l.3 4.5h1l.3-4.5zM7.3 11.2h1.4v1.4h-1.4z",
         RowState::Late => "M8 2a6 6 0 1 1 0 12a6 6 0 1 1 0-12z",
         RowState::Now => "M8 2a6 6 0 0 1 0 12z",
         RowState::Coming | RowState::Done => "",

@@ -194,6 +194,7 @@ impl Draft {
                 | Life::Castrated { .. }
                 | Life::Went { .. },
             )
+            | Event::Care(_)
             | Event::Chose(_)
             | Event::SameAnimal { .. }
             | Event::Amended { .. }

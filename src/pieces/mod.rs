@@ -19,6 +19,7 @@ mod ten_point_sheet;
 mod timeline;
 mod to_calendar;
 mod top;
+mod vet_sheet;
 mod weight_field;
 mod whose;
 mod withheld;
@@ -44,6 +45,7 @@ pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::{CameFrom, Top};
+pub(crate) use vet_sheet::{FoundSheet, MouthSheet, VetSheet};
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet, asks_once};
 pub(crate) use withheld::{Withheld, told_withheld};
 
@@ -54,4 +56,16 @@ use crate::words::why::Why;
 pub(crate) fn why_text(why: Why) -> WhyText {
     let Why { heading, working, rule, sources, others, caution } = why;
     WhyText { heading, working, rule, sources, others, caution }
+}
+
+/// Returns the shape of a duty's state.
+pub(crate) const fn row_state(state: yeanling_core::watch::State) -> crate::parts::RowState {
+    use crate::parts::RowState;
+    use yeanling_core::watch::State;
+    match state {
+        State::Danger => RowState::Danger,
+        State::Late => RowState::Late,
+        State::Now => RowState::Now,
+        State::Coming => RowState::Coming,
+    }
 }

@@ -9,10 +9,8 @@ use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State, Task};
 
 use crate::farm::{Alarm, Awake, Ground, use_farm};
-use crate::parts::{
-    BigButton, Figure, FigureSize, LinkButton, Mark, Page, RowState, Said, SmallLink, Weight,
-};
-use crate::pieces::{Standing, ToCalendar};
+use crate::parts::{BigButton, Figure, FigureSize, LinkButton, Mark, Page, Said, SmallLink, Weight};
+use crate::pieces::{Standing, ToCalendar, row_state};
 use crate::route::Screen;
 use crate::words::common::{clock, day_and_clock};
 use crate::words::{animals, frame, night as words, watch};
@@ -32,7 +30,7 @@ struct Line {
     says: String,
     href: String,
     due: Moment,
-    late: bool,
+    state: State,
 }
 
 /// The night's clock.
@@ -87,7 +85,7 @@ fn line(flock: &yeanling_core::flock::Flock, duty: &Duty, now: Moment) -> Line {
         says: words::stands(duty, now),
         href: Screen::of(duty.subject).hash(),
         due: duty.comes(),
-        late: duty.state(now) == State::Late,
+        state: duty.state(now),
     }
 }
 
@@ -95,7 +93,7 @@ fn line(flock: &yeanling_core::flock::Flock, duty: &Duty, now: Moment) -> Line {
 fn overdue(lines: Vec<Line>) -> AnyView {
     let more = lines.len().saturating_sub(MOST_DUE);
     let shown = lines.into_iter().take(MOST_DUE).map(|line| {
-        let state = if line.late { RowState::Late } else { RowState::Now };
+        let state = row_state(line.state);
         view! {
             <li>
                 <a class="night-due" data-state=state.key() href=line.href>

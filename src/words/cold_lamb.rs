@@ -75,7 +75,7 @@ pub(crate) const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to
 /// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
 pub(crate) fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
     let mut parts = vec![format!("*{name}*"), super::watch::age(lamb.age(now))];
-    parts.extend(lamb.recent_weight(now).map(|weight| mass(weight, system)));
+    parts.extend(lamb.last_weight(now).map(|weight| mass(weight.mass, system)));
     parts.join(" · ")
 }
 
@@ -159,9 +159,23 @@ pub(crate) fn step(step: Step, feed: Option<Volume>, system: System) -> String {
     match step {
         Step::LeaveWithEwe => "Leave it with its ewe. See that it feeds.".to_owned(),
         Step::CallVet => "Call your vet now.".to_owned(),
-        Step::GlucoseByVetFirst => {
-            "Glucose first, by your vet or someone your vet has trained. No warmth before it.".to_owned()
+        Step::ShelterAndWrap => {
+            "Out of the wind, dry, wrapped, nose free, off the floor. No lamp or box yet.".to_owned()
         }
+        Step::NothingByMouth => "Nothing by mouth.".to_owned(),
+        Step::GlucoseByMouthFirst => {
+            "Glucose by mouth first, a little at a time, as your vet told you. Then warmth.".to_owned()
+        }
+        Step::GlucoseByVetFirst => {
+            "Glucose injection first, by your vet or someone your vet trained. Then warmth.".to_owned()
+        }
+        Step::NoGlucose => "No glucose within 30 min? Ask your vet on the phone what to do.".to_owned(),
+        Step::NobodyReached => {
+            "Nobody reached? Cold kills; warming without sugar can too. Neither is safe.".to_owned()
+        }
+        Step::WarmSlowly => "If you warm it: slowly, look every 10 min. Fits: stop the heat.".to_owned(),
+        Step::OutOfHeat => "Out of the box, lamp or sun.".to_owned(),
+        Step::LookAfterHeat => "Take its temperature again in 30 min.".to_owned(),
         Step::Dry => "Rub it dry.".to_owned(),
         Step::Shelter => "Out of wind and rain.".to_owned(),
         Step::DoNotTube => "No tube.".to_owned(),
@@ -255,7 +269,15 @@ mod tests {
     use yeanling_core::units::{Mass, Temperature, TimeDelta};
 
     /// Every step, in no order, so that a page can list them.
-    const STEPS: [Step; 12] = [
+    const STEPS: [Step; 20] = [
+        Step::ShelterAndWrap,
+        Step::NothingByMouth,
+        Step::GlucoseByMouthFirst,
+        Step::NoGlucose,
+        Step::NobodyReached,
+        Step::WarmSlowly,
+        Step::OutOfHeat,
+        Step::LookAfterHeat,
         Step::LeaveWithEwe,
         Step::CallVet,
         Step::GlucoseByVetFirst,
@@ -299,7 +321,9 @@ mod tests {
     fn an_unknown_age_is_said_to_be_taken_as_older() {
         let (heading, steps) = told(36.0, None, true, System::Metric);
         assert_eq!(heading, "Dangerously cold, age unknown: taken as over 5 h");
-        assert!(steps[1].starts_with("Glucose first, by your vet"));
+        assert!(steps[2].starts_with("Glucose by mouth first"), "{steps:?}");
+        let (_, steps) = told(36.0, None, false, System::Metric);
+        assert!(steps[3].starts_with("Glucose injection first, by your vet"), "{steps:?}");
         assert_eq!(told(36.0, Some(3), true, System::Metric).0, "Dangerously cold, up to 5 h old");
     }
 

@@ -1,6 +1,6 @@
 //! The words around lambing: signs, what shows, what a hand finds, and what each asks for.
 
-use yeanling_core::book::{Found, Lie, Part, Sign};
+use yeanling_core::book::{Awaited, Found, Lie, Part, Sign};
 use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
 
@@ -36,7 +36,7 @@ pub(crate) const fn part(part: Part) -> &'static str {
 }
 
 /// Every lie, the good one first.
-pub(crate) const LIES: [Lie; 13] = [
+pub(crate) const LIES: [Lie; 14] = [
     Lie::Normal,
     Lie::OneLegBack,
     Lie::BothLegsBack,
@@ -50,6 +50,7 @@ pub(crate) const LIES: [Lie; 13] = [
     Lie::Crosswise,
     Lie::TooBig,
     Lie::Deformed,
+    Lie::Dead,
 ];
 
 /// Returns how a lamb lies.
@@ -67,7 +68,8 @@ pub(crate) const fn lie(lie: Lie) -> &'static str {
         Lie::TwoTangled => "Two tangled",
         Lie::TooBig => "Too big",
         Lie::UpsideDown => "Upside down",
-        Lie::Deformed => "Deformed or dead",
+        Lie::Deformed => "Deformed",
+        Lie::Dead => "Dead",
     }
 }
 
@@ -87,6 +89,7 @@ pub(crate) const fn drawing(lie: Lie) -> &'static str {
         Lie::TooBig => "too-big",
         Lie::UpsideDown => "upside-down",
         Lie::Deformed => "deformed",
+        Lie::Dead => "dead",
     }
 }
 
@@ -105,7 +108,8 @@ pub(crate) const fn what_to_do(lie: Lie) -> &'static str {
         Lie::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
         Lie::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
         Lie::UpsideDown => "Push back, turn it over. If it does not turn, it is the vet’s.",
-        Lie::Deformed => "Call your vet.",
+        Lie::Deformed => "Call your vet. Do not pull.",
+        Lie::Dead => "Call your vet. Gloves, plenty of lubricant: what killed it may harm people.",
     }
 }
 
@@ -170,8 +174,9 @@ pub(crate) fn since(saw: Option<Saw>, clock: &str) -> String {
         Some(Saw::Part(_)) => "showing since",
         Some(Saw::Check(_)) => "since the hand check",
         Some(Saw::Help) => "helped since",
+        Some(Saw::PutRight) => "since it was put right",
         Some(Saw::Vet) => "since the vet was called",
-        Some(Saw::Look | Saw::NotLambing | Saw::Afterbirth) => "since the last look",
+        Some(Saw::Look | Saw::NotLambing | Saw::Afterbirth | Saw::Awaited(_)) => "since the last look",
     };
     format!("{what} {clock}")
 }
@@ -185,9 +190,19 @@ pub(crate) fn saw(saw: Saw) -> &'static str {
         Saw::Part(what) => part(what),
         Saw::Check(what) => found(what),
         Saw::Help => HELP,
+        Saw::PutRight => super::danger::PUT_RIGHT,
         Saw::Vet => VET,
         Saw::Look => LOOKED,
         Saw::NotLambing => NOT_LAMBING,
         Saw::Afterbirth => "Afterbirth",
+        Saw::Awaited(seen) => awaited(seen),
+    }
+}
+
+/// Returns what was seen of an afterbirth that has not passed.
+pub(crate) const fn awaited(seen: Awaited) -> &'static str {
+    match seen {
+        Awaited::Hanging => "Afterbirth hangs",
+        Awaited::NotSeenBright => "Not seen, bright and eating",
     }
 }

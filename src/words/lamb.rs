@@ -136,15 +136,22 @@ pub(crate) const DEAD: &str = "This lamb is dead. Its record stays.";
 /// Returns why milk must wait, a line each.
 pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
     let why = match hold {
-        Hold::NoSwallow => {
+        Hold::NoSwallow { .. } => {
             "It did not hold its head up and swallow: *no milk*, it would run into the lungs. *Call your vet.*"
                 .to_owned()
         }
-        Hold::Cold(read) => format!(
+        Hold::Cold { read: None, .. } => {
+            "Its mouth was cold: taken as under 37 °C (98.6 °F). *No milk*, neither by bottle nor by tube.".to_owned()
+        }
+        Hold::Cold { read: Some(read), .. } => format!(
             "It read {}: *no milk* under 37 °C (98.6 °F), neither by bottle nor by tube.",
             temperature_both(read, system)
         ),
-        Hold::Failing => {
+        Hold::NotTried { read, .. } => format!(
+            "It read {}: see that it holds its head up and swallows *before any milk*.",
+            temperature_both(read, system)
+        ),
+        Hold::Failing { .. } => {
             "It was scored *failing*: take its temperature, and see that it holds its head up and swallows, \
              before any milk."
                 .to_owned()
@@ -156,18 +163,22 @@ pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
 /// Returns why milk must wait in a few words, for a row.
 pub(crate) fn held(hold: Hold, system: System) -> String {
     match hold {
-        Hold::NoSwallow => "Does not swallow: *no milk*".to_owned(),
-        Hold::Cold(read) => format!("*{}*: warm it, *no milk* yet", temperature(read, system)),
-        Hold::Failing => "Failing: its temperature before any milk".to_owned(),
+        Hold::NoSwallow { .. } => "Does not swallow: *no milk*".to_owned(),
+        Hold::Cold { read: None, .. } => "*Cold mouth*: no milk yet".to_owned(),
+        Hold::Cold { read: Some(read), .. } => format!("*{}*: no milk yet", temperature(read, system)),
+        Hold::NotTried { read, .. } => format!("*{}*: see that it swallows first", temperature(read, system)),
+        Hold::Failing { .. } => "Failing: its temperature before any milk".to_owned(),
     }
 }
 
 /// Returns what must be known or mended before milk, behind "no milk yet".
 pub(crate) fn before_milk(hold: Hold, system: System) -> String {
     match hold {
-        Hold::NoSwallow => "it does not swallow".to_owned(),
-        Hold::Cold(read) => format!("it read *{}*, warm it", temperature(read, system)),
-        Hold::Failing => "take its temperature first".to_owned(),
+        Hold::NoSwallow { .. } => "it does not swallow".to_owned(),
+        Hold::Cold { read: None, .. } => "its mouth is cold".to_owned(),
+        Hold::Cold { read: Some(read), .. } => format!("it read *{}*", temperature(read, system)),
+        Hold::NotTried { .. } => "see that it swallows first".to_owned(),
+        Hold::Failing { .. } => "temperature and swallow first".to_owned(),
     }
 }
 

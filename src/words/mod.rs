@@ -10,6 +10,7 @@ pub(crate) mod cautions;
 pub(crate) mod chill;
 pub(crate) mod cold_lamb;
 pub(crate) mod common;
+pub(crate) mod danger;
 pub(crate) mod errors;
 pub(crate) mod ewe;
 pub(crate) mod ewes_in;

@@ -72,6 +72,7 @@ pub(crate) fn calm(next: Moment, now: Moment) -> String {
 pub(crate) fn stands(duty: &Duty, now: Moment) -> String {
     let due = day_and_clock(duty.due, now);
     match duty.state(now) {
+        State::Danger => format!("*danger* since {}", day_and_clock(duty.since, now)),
         State::Late => format!("*late*, was due {due}"),
         State::Now => format!("due {due}"),
         State::Coming => format!("due {}", day_and_clock(duty.comes(), now)),

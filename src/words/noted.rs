@@ -1,12 +1,12 @@
 //! What was noted, in a line each, and the words of every choice that can be noted.
 
-use yeanling_core::book::{Belly, Cause, Ease, Event, GroupId, Item, Milk, Ring, Sex, VigorScale, Way};
+use yeanling_core::book::{Belly, Care, Cause, Ease, Event, GroupId, Item, Milk, Ring, Sex, VigorScale, Way};
 use yeanling_core::flock::Flock;
 use yeanling_core::practice::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, volume_as_given};
-use super::{animals, labor, life, practice, season, stores, watch};
+use super::{animals, danger, labor, life, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -114,6 +114,7 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Died { cause: of, .. } => format!("Died: {}", cause(*of)),
         Event::Remarked { text, .. } => text.clone(),
         Event::Life(fact) => life::line(fact, flock),
+        Event::Care(fact) => care(fact),
         Event::Chose(choice) => chose(choice),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))
@@ -122,6 +123,18 @@ pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Struck { .. } => "An entry was struck".to_owned(),
         Event::Restored { .. } => "An entry was restored".to_owned(),
         Event::Unread(_) => "Written by a newer version; kept whole".to_owned(),
+    }
+}
+
+/// A fact of care.
+fn care(fact: &Care) -> String {
+    match fact {
+        Care::VetSaid { said, .. } => danger::said_line(said),
+        Care::GlucoseGiven { by, .. } => danger::glucose(*by).to_owned(),
+        Care::MouthFelt { mouth, suck, .. } => danger::mouth_line(*mouth, *suck),
+        Care::AfterbirthAwaited { seen, .. } => labor::awaited(*seen).to_owned(),
+        Care::PutRight { .. } => danger::PUT_RIGHT.to_owned(),
+        Care::FoundBorn { .. } => danger::FOUND_LINE.to_owned(),
     }
 }
 

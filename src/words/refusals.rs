@@ -13,6 +13,7 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::InFuture { at, now } => {
             format!("{} has not come yet: it is {}. Give a time that has passed.", when(*at), when(*now))
         }
+        Refusal::LookAgain { given, most, .. } => super::danger::look_refused(&when(*given), &when(*most)),
         Refusal::BeforeBirth { at, born } => {
             format!("{} is before its birth at {}. Give a time after that.", when(*at), when(*born))
         }

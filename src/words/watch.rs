@@ -2,11 +2,12 @@
 
 use yeanling_core::book::{DutyKind, VigorScale};
 use yeanling_core::flock::Scored;
+use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task};
+use yeanling_core::watch::{Duty, State, Task, Trouble, needs};
 
 use super::common::{clock, day_and_clock, span, volume};
-use super::labor;
+use super::{danger, labor};
 
 /// Starts a lambing.
 pub(crate) const LAMBING: &str = "Lambing";
@@ -42,23 +43,33 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::DipNavelAgain => "Dip the navel again".to_owned(),
         Task::GetUp => "Not seen up".to_owned(),
         Task::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
-        Task::FirstMilk { last_call: false, hold: false } => "Not seen to suck".to_owned(),
-        Task::FirstMilk { last_call: true, hold: false } => {
+        Task::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to suck".to_owned(),
+        Task::FirstMilk { last_call: false, hold: false, check: true } => {
+            "Not seen to suck: *its temperature first*, then feed it".to_owned()
+        }
+        Task::FirstMilk { last_call: true, hold: false, .. } => {
             "No first milk yet: *last call*. Feed it or call your vet".to_owned()
         }
         Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
+        Task::Feed { volume: Some(next), weigh: true, .. } => {
+            format!("Weigh it, then feed. *{}* goes by an old weight", volume(next, system))
+        }
         Task::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
         Task::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
-        Task::DayTotal { given, want } => {
+        Task::DayTotal { hold: true, .. } => "First day’s milk is short, but *no milk yet*".to_owned(),
+        Task::DayTotal { given, want, .. } => {
             format!("First day’s milk: *{}* of {}", volume(given, system), volume(want, system))
         }
-        Task::Weigh => "Weigh it".to_owned(),
+        Task::Weigh { for_feeds: false } => "Weigh it".to_owned(),
+        Task::Weigh { for_feeds: true } => "Weigh it: its feeds go by an old weight".to_owned(),
         Task::ScoreVigor => "Score its vigor".to_owned(),
         Task::TakeTemperature => "Take its temperature again".to_owned(),
         Task::CallVet => "*Call your vet*".to_owned(),
-        Task::Failing => "Scored failing: *airway, breath, dry, warm*".to_owned(),
-        Task::Hollow => "Belly hollow: *feed it*, and see why".to_owned(),
-        Task::Look => "Look at her".to_owned(),
+        Task::Danger(danger) => danger::headline(&danger, system),
+        Task::Hollow { hold: true, .. } => "Belly hollow, but *no milk yet*".to_owned(),
+        Task::Hollow { check: true, .. } => "Belly hollow: *its temperature first*, then feed it".to_owned(),
+        Task::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
+        Task::Look => "Look again".to_owned(),
         Task::LongRestless => "Restless for hours, no waters: *examine her or call your vet*".to_owned(),
         Task::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
         Task::HandCheck { step_in: true } => {
@@ -66,14 +77,28 @@ pub(crate) fn task(task: Task, system: System) -> String {
         }
         Task::Progress => "Come no further: *clean hand check*".to_owned(),
         Task::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
-        Task::PutRight { lie: Some(lie) } => {
-            format!("{}: put right, or *call your vet*", labor::lie(lie))
+        Task::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {
+            Needs::Vet => format!("{}: *call your vet*", labor::lie(lie)),
+            Needs::Help | Needs::Nothing => format!("{}: put right, or *call your vet*", labor::lie(lie)),
+        },
+        Task::PutRight { trouble: Trouble::Shows(part) } => {
+            format!("{}: *put right now*, or call your vet", labor::part(part))
         }
-        Task::PutRight { lie: None } => "Being helped: born soon, or *call your vet*".to_owned(),
+        Task::PutRight { trouble: Trouble::Helped } => {
+            "Being helped: born soon, or *call your vet*".to_owned()
+        }
         Task::NextLamb { check: false } => "Another lamb?".to_owned(),
         Task::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
-        Task::Afterbirth { vet: false } => "Afterbirth passed? Never pull it".to_owned(),
-        Task::Afterbirth { vet: true } => "Afterbirth not seen: *call your vet*. Never pull it".to_owned(),
+        Task::Afterbirth { vet: false, hanging: true } => {
+            "Afterbirth hangs: *never pull it*. Passed?".to_owned()
+        }
+        Task::Afterbirth { vet: true, hanging: true } => {
+            "Afterbirth still hangs: *call your vet*. Never pull it".to_owned()
+        }
+        Task::Afterbirth { vet: false, hanging: false } => "Afterbirth passed? Never pull it".to_owned(),
+        Task::Afterbirth { vet: true, hanging: false } => {
+            "Afterbirth not seen: *call your vet*. Never pull it".to_owned()
+        }
         Task::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
         Task::LetOut => "May go out of the pen".to_owned(),
         Task::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
@@ -87,16 +112,20 @@ pub(crate) fn done(task: Task, system: System) -> String {
         Task::DipNavel => "Dipped".to_owned(),
         Task::DipNavelAgain => "Dipped again".to_owned(),
         Task::GetUp => "Up".to_owned(),
-        Task::FirstMilk { hold: true, .. } | Task::Feed { hold: true, .. } => "See to it".to_owned(),
+        Task::FirstMilk { hold: true, .. }
+        | Task::Feed { hold: true, .. }
+        | Task::DayTotal { hold: true, .. }
+        | Task::Hollow { hold: true, .. }
+        | Task::Danger(_) => danger::STEPS.to_owned(),
+        Task::FirstMilk { check: true, .. } | Task::Hollow { check: true, .. } => "Temperature".to_owned(),
         Task::FirstMilk { .. } => "Sucked".to_owned(),
         Task::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
         Task::Feed { volume: None, .. } | Task::DayTotal { .. } => "Feed".to_owned(),
-        Task::Weigh => "Weigh".to_owned(),
+        Task::Weigh { .. } => "Weigh".to_owned(),
         Task::ScoreVigor => "Score".to_owned(),
         Task::TakeTemperature => "Temperature".to_owned(),
         Task::CallVet => "Vet called".to_owned(),
-        Task::Hollow => "Feed".to_owned(),
-        Task::Failing => "Better now".to_owned(),
+        Task::Hollow { .. } => "Feed".to_owned(),
         Task::Look => "All well".to_owned(),
         Task::LongRestless | Task::HandCheck { .. } | Task::Progress => "See to her".to_owned(),
         Task::NeckTight | Task::PutRight { .. } => "Vet called".to_owned(),
@@ -188,6 +217,7 @@ pub(crate) fn when(duty: &Duty, now: Moment) -> String {
         State::Now if matches!(duty.task, Task::FirstMilk { .. }) => "help it now".to_owned(),
         State::Now => format!("due {}", day_and_clock(duty.due, now)),
         State::Late => format!("*late*: was due {}", day_and_clock(duty.due, now)),
+        State::Danger => format!("since {}", day_and_clock(duty.since, now)),
     }
 }
 

@@ -123,6 +123,7 @@ impl Event {
             | Self::Ringed { lamb, .. }
             | Self::AllBorn { lamb } => About::lamb(*lamb),
             Self::Life(life) => About { animals: life.animals(), ..About::NOTHING },
+            Self::Care(care) => About::animal(care.animal()),
             Self::SameAnimal { keep, also } => About::two(*keep, *also),
             Self::PenNamed { pen, .. } | Self::PenCleaned { pen } | Self::PenClosed { pen } => {
                 About::pen(*pen)

@@ -5,6 +5,7 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::care::Care;
 use super::goods::{Item, MilkedFrom};
 use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
 use super::life::Life;
@@ -439,6 +440,8 @@ pub enum Event {
     },
     /// Something of an animal's life beyond birth, milk and mating.
     Life(Life),
+    /// Something of the care for an animal in trouble.
+    Care(Care),
     /// The farm made a choice.
     Chose(Choice),
     /// Two records are of one animal.

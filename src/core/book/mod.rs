@@ -3,6 +3,7 @@
 //! Two books become one by union, so any number of phones may meet in any order, any number of times.
 
 mod about;
+mod care;
 mod entry;
 mod event;
 mod fact;
@@ -17,6 +18,7 @@ mod unread;
 
 use std::collections::BTreeMap;
 
+pub use care::{Awaited, Care, GlucoseBy, Mouth, Suck, VetSaid};
 pub use entry::Entry;
 pub use event::Event;
 pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};

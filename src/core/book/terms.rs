@@ -186,6 +186,8 @@ pub enum Lie {
     UpsideDown,
     /// Deformed.
     Deformed,
+    /// Dead.
+    Dead,
 }
 
 /// What a clean hand found.

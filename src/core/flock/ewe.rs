@@ -1,6 +1,6 @@
 //! A ewe as the book has her.
 
-use super::{CrayonMark, Death, GroupStay, Labor, Left, Saw, Seen, Weight};
+use super::{CrayonMark, Death, GroupStay, Labor, Left, Saw, Seen, VetCall, Weight};
 use crate::book::{BirthDay, EweId, LambId};
 use crate::units::{Condition, Moment};
 
@@ -27,6 +27,8 @@ pub struct Ewe {
     pub died: Option<Death>,
     /// What was seen of her around lambing.
     pub seen: Vec<Seen>,
+    /// Each call to the vet for her, and what came of it.
+    pub vet: Vec<VetCall>,
     /// Her labor, if one goes on or is near.
     pub labor: Option<Labor>,
     /// Her weights.
@@ -76,6 +78,7 @@ impl Ewe {
             left: None,
             died: None,
             seen: Vec::new(),
+            vet: Vec::new(),
             labor: None,
             weights: Vec::new(),
             scores: Vec::new(),
@@ -101,6 +104,12 @@ impl Ewe {
     #[must_use]
     pub fn weight(&self) -> Option<Weight> {
         self.weights.last().copied()
+    }
+
+    /// Returns when she was last looked at and all was well.
+    #[must_use]
+    pub fn last_look(&self) -> Option<Moment> {
+        self.seen.iter().rev().find(|seen| seen.what == Saw::Look).map(|seen| seen.at)
     }
 
     /// Returns what was seen of her at this very instant, the last noted if several; nothing if nothing was.

@@ -5,11 +5,12 @@
 use std::collections::BTreeMap;
 
 use super::{
-    ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, Pen, Reading, Saw, Scored, Seen, Weight,
-    group, keep, life, litter, pen, stores,
+    ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
+    Seen, VetCall, Weight, group, keep, life, litter, pen, stores,
 };
 use crate::arrange::Arrange;
-use crate::book::{Animal, Book, Event, EweId, Life, Standing, standing};
+use crate::book::{Animal, Book, Care, Event, EweId, Life, Standing, standing};
+use crate::units::Moment;
 
 /// Returns the flock that this book makes.
 #[must_use]
@@ -204,6 +205,7 @@ pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Died { .. }
         | Event::Remarked { .. }
         | Event::Life(_)
+        | Event::Care(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
@@ -275,9 +277,12 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         Event::HelpBegun { ewe } => see(flock, *ewe, line, Saw::Help),
         Event::NotLambing { ewe } => see(flock, *ewe, line, Saw::NotLambing),
         Event::AfterbirthPassed { ewe } => see(flock, *ewe, line, Saw::Afterbirth),
-        Event::VetCalled { animal } => match animal {
-            Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Vet),
-            Animal::Lamb(lamb) => flock.on_lamb(*lamb, |lamb| lamb.vet.push(at)),
+        Event::VetCalled { animal } => match called(flock, *animal, at) {
+            Animal::Ewe(ewe) => {
+                flock.on_ewe(ewe, |ewe| ewe.vet.push(VetCall { at, said: None }));
+                see(flock, ewe, line, Saw::Vet);
+            }
+            Animal::Lamb(lamb) => flock.on_lamb(lamb, |lamb| lamb.vet.push(VetCall { at, said: None })),
         },
         Event::LookedAt { animal } => match animal {
             Animal::Ewe(ewe) => see(flock, *ewe, line, Saw::Look),
@@ -312,9 +317,10 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::ColostrumThrown { .. } => stores::tell(flock, line),
         Event::PutOff { animal, duty, until } => {
             let animal = flock.one(*animal);
-            flock.put_off.insert((animal, *duty), *until);
+            flock.put_off.insert((animal, *duty), PutOff { at, until: *until });
         }
         Event::Life(fact) => life::tell(flock, line, fact),
+        Event::Care(care) => tell_care(flock, line, care),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
@@ -332,8 +338,37 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
     }
 }
 
+/// Tells what was done for an animal in trouble.
+fn tell_care(flock: &mut Flock, line: &Standing<'_>, care: &Care) {
+    let at = line.at;
+    match care {
+        Care::VetSaid { animal, said } => match called(flock, *animal, at) {
+            Animal::Ewe(ewe) => {
+                flock.on_ewe(ewe, |ewe| ewe.vet.push(VetCall { at, said: Some(said.clone()) }));
+            }
+            Animal::Lamb(lamb) => {
+                flock.on_lamb(lamb, |lamb| lamb.vet.push(VetCall { at, said: Some(said.clone()) }));
+            }
+        },
+        Care::GlucoseGiven { lamb, by } => flock.on_lamb(*lamb, |lamb| lamb.glucose.push((at, *by))),
+        Care::MouthFelt { lamb, mouth, suck } => flock.on_lamb(*lamb, |lamb| {
+            lamb.mouth.push(MouthFelt { at, mouth: *mouth, suck: *suck });
+        }),
+        Care::AfterbirthAwaited { ewe, seen } => see(flock, *ewe, line, Saw::Awaited(*seen)),
+        Care::PutRight { ewe } => see(flock, *ewe, line, Saw::PutRight),
+        Care::FoundBorn { lamb } => flock.on_lamb(*lamb, |lamb| lamb.found = Some(at)),
+    }
+}
+
 fn see(flock: &mut Flock, ewe: EweId, line: &Standing<'_>, what: Saw) {
     flock.on_ewe(ewe, |ewe| ewe.seen.push(Seen { entry: line.entry.id, at: line.at, what }));
+}
+
+/// Keeps that the vet was called for an animal, and returns which animal that is.
+fn called(flock: &mut Flock, animal: Animal, at: Moment) -> Animal {
+    let animal = flock.one(animal);
+    flock.calls.push((at, animal));
+    animal
 }
 
 fn die(flock: &mut Flock, animal: Animal, death: Death) {

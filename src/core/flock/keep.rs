@@ -101,7 +101,7 @@ fn set_labor(flock: &mut Flock, id: EweId, labor: Option<Labor>) {
 pub(super) fn indices(flock: &mut Flock) {
     flock.by_birth = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
     flock.by_birth.arrange();
-    let cared = |lamb: &&Lamb| lamb.on_bottle() || !lamb.temperatures.is_empty();
+    let cared = |lamb: &&Lamb| lamb.on_bottle() || lamb.was_in_care();
     let cared: Vec<LambId> = flock.lambs.values().filter(cared).map(|lamb| lamb.id).collect();
     for lamb in cared {
         index(flock, lamb);
@@ -119,5 +119,5 @@ pub(super) fn index(flock: &mut Flock, id: LambId) {
         }
     };
     keep(&mut flock.on_bottle, lamb.on_bottle());
-    keep(&mut flock.with_temperature, lamb.lives() && !lamb.temperatures.is_empty());
+    keep(&mut flock.in_care, lamb.lives() && lamb.was_in_care());
 }

@@ -1,6 +1,6 @@
 //! A ewe's labor as it stands: what was seen since her last birth, and since it was last said that she is not lambing.
 
-use crate::book::{EntryId, Found, Part, Sign};
+use crate::book::{Awaited, EntryId, Found, Part, Sign};
 use crate::units::{Moment, TimeDelta};
 
 /// One thing seen of a ewe around lambing.
@@ -29,6 +29,8 @@ pub enum Saw {
     Check(Found),
     /// A lamb being put right, or pulled.
     Help,
+    /// It was put right.
+    PutRight,
     /// The vet was called.
     Vet,
     /// She was looked at, and all was well.
@@ -37,12 +39,14 @@ pub enum Saw {
     NotLambing,
     /// The afterbirth passed.
     Afterbirth,
+    /// The afterbirth was looked for and has not passed.
+    Awaited(Awaited),
 }
 
 /// Signs older than this say nothing of tonight (ours: signs of the last day, and one more for a slow one).
 pub const SIGNS_FOR: TimeDelta = TimeDelta::hours(48);
 
-/// A labor that goes on. Each instant is the first of its kind, but for the last look and the last check.
+/// A labor that goes on. Each single instant is the first of its kind, but for the last look.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Labor {
     /// Signs seen, oldest first.
@@ -55,12 +59,12 @@ pub struct Labor {
     pub straining: Option<Moment>,
     /// What showed, oldest first.
     pub parts: Vec<(Moment, Part)>,
-    /// The last clean hand check and what it found.
-    pub check: Option<(Moment, Found)>,
-    /// Since when she is being helped.
-    pub help: Option<Moment>,
-    /// When the vet was called.
-    pub vet: Option<Moment>,
+    /// The clean hand checks and what each found, oldest first.
+    pub checks: Vec<(Moment, Found)>,
+    /// When someone began to help her, oldest first.
+    pub help: Vec<Moment>,
+    /// When a lamb was put right, oldest first.
+    pub put_right: Vec<Moment>,
     /// When she was last looked at and all was well.
     pub looked: Option<Moment>,
 }
@@ -87,13 +91,15 @@ impl Labor {
             Saw::WaterBag => _ = self.waters.get_or_insert(at),
             Saw::Straining => _ = self.straining.get_or_insert(at),
             Saw::Part(part) => self.parts.push((at, part)),
-            Saw::Help => _ = self.help.get_or_insert(at),
-            Saw::Vet => _ = self.vet.get_or_insert(at),
+            Saw::Help => self.help.push(at),
+            Saw::PutRight => self.put_right.push(at),
             Saw::Look => self.looked = Some(at),
             // Either way nothing more is awaited; what comes later begins anew.
-            Saw::NotLambing | Saw::Check(Found::Empty) => *self = Self::default(),
-            Saw::Check(found) => self.check = Some((at, found)),
-            Saw::Afterbirth => {}
+            Saw::NotLambing | Saw::Check(Found::Empty) => {
+                *self = Self::default();
+            }
+            Saw::Check(found) => self.checks.push((at, found)),
+            Saw::Vet | Saw::Afterbirth | Saw::Awaited(_) => {}
         }
     }
 
@@ -104,8 +110,14 @@ impl Labor {
             || self.waters.is_some()
             || self.straining.is_some()
             || !self.parts.is_empty()
-            || self.help.is_some()
-            || self.check.is_some()
+            || !self.help.is_empty()
+            || !self.checks.is_empty()
+    }
+
+    /// Returns the last clean hand check and what it found.
+    #[must_use]
+    pub fn check(&self) -> Option<(Moment, Found)> {
+        self.checks.last().copied()
     }
 
     /// Returns since when it presses: the first of waters and hard straining.
@@ -118,7 +130,8 @@ impl Labor {
     #[must_use]
     pub fn began(&self) -> Option<Moment> {
         let parts = self.parts.first().map(|(at, _)| *at);
-        let check = self.check.map(|(at, _)| at);
-        [self.restless, self.waters, self.straining, parts, self.help, check].into_iter().flatten().min()
+        let check = self.checks.first().map(|(at, _)| *at);
+        let help = self.help.first().copied();
+        [self.restless, self.waters, self.straining, parts, help, check].into_iter().flatten().min()
     }
 }

@@ -1,7 +1,10 @@
 //! A lamb as the book has it.
 
 use super::Left;
-use crate::book::{Belly, Castration, Cause, Ease, EntryId, EweId, LambId, Milk, Ring, Sex, VigorScale, Way};
+use crate::book::{
+    Belly, Castration, Cause, Ease, EntryId, EweId, GlucoseBy, LambId, Milk, Mouth, Ring, Sex, Suck, VetSaid,
+    VigorScale, Way,
+};
 use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 /// A lamb. Everything seen of it is in the order in which it happened.
@@ -11,6 +14,8 @@ pub struct Lamb {
     pub id: LambId,
     /// When it was born.
     pub born: Moment,
+    /// When it was found, if nobody saw its birth; it was born between `born` and then.
+    pub found: Option<Moment>,
     /// Whether it was born alive.
     pub born_alive: bool,
     /// Its dam, if known.
@@ -57,8 +62,12 @@ pub struct Lamb {
     pub castrated: Vec<(Moment, Castration)>,
     /// Whether its dam accepted it, each time it was noted.
     pub accepted: Vec<(Moment, bool)>,
-    /// When the vet was called for it.
-    pub vet: Vec<Moment>,
+    /// Each call to the vet for it, and what came of it.
+    pub vet: Vec<VetCall>,
+    /// When it was given glucose, and by whom.
+    pub glucose: Vec<(Moment, GlucoseBy)>,
+    /// What a finger in its mouth felt.
+    pub mouth: Vec<MouthFelt>,
     /// When it was looked at and all was well.
     pub looked: Vec<Moment>,
     /// When it was weaned.
@@ -115,6 +124,17 @@ pub struct Scored {
     pub score: u8,
 }
 
+impl Scored {
+    /// Says whether it is the worst grade, or in the lowest band of points.
+    #[must_use]
+    pub const fn is_failing(&self) -> bool {
+        match self.scale {
+            VigorScale::FourGrade => self.score >= 4,
+            VigorScale::TenPoint | VigorScale::EightPoint => self.score <= 3,
+        }
+    }
+}
+
 /// How a belly felt.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Felt {
@@ -122,6 +142,26 @@ pub struct Felt {
     pub at: Moment,
     /// Full or hollow.
     pub belly: Belly,
+}
+
+/// What a finger in the mouth felt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct MouthFelt {
+    /// When.
+    pub at: Moment,
+    /// How warm.
+    pub mouth: Mouth,
+    /// How it sucked.
+    pub suck: Suck,
+}
+
+/// A call to the vet, or what came of one.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct VetCall {
+    /// When.
+    pub at: Moment,
+    /// What came of it; nothing while only the call was noted.
+    pub said: Option<VetSaid>,
 }
 
 /// A death.
@@ -143,6 +183,7 @@ impl Lamb {
         Self {
             id,
             born,
+            found: None,
             born_alive,
             dam: None,
             sex: None,
@@ -167,6 +208,8 @@ impl Lamb {
             castrated: Vec::new(),
             accepted: Vec::new(),
             vet: Vec::new(),
+            glucose: Vec::new(),
+            mouth: Vec::new(),
             looked: Vec::new(),
             weaned: None,
             died: None,
@@ -193,10 +236,24 @@ impl Lamb {
         !self.castrated.is_empty() || self.rings.iter().any(|(_, ring)| *ring == Ring::Castration)
     }
 
-    /// Returns how old it is; negative before its birth.
+    /// Says whether anything was ever noted of it that may hold milk back: a reading, a finger in its mouth, a try of
+    /// head and swallow, a score of failing.
+    #[must_use]
+    pub fn was_in_care(&self) -> bool {
+        let tried = !self.temperatures.is_empty() || !self.mouth.is_empty() || !self.swallow.is_empty();
+        tried || self.vigor.iter().any(Scored::is_failing)
+    }
+
+    /// Returns how old it is, at the most where nobody saw its birth; negative before its birth.
     #[must_use]
     pub fn age(&self, now: Moment) -> TimeDelta {
         now.since(self.born)
+    }
+
+    /// Returns how old it is at the least: from when it was found, where nobody saw its birth.
+    #[must_use]
+    pub fn least_age(&self, now: Moment) -> TimeDelta {
+        now.since(self.found.map_or(self.born, |found| found.max(self.born)))
     }
 
     /// Returns its birth weight: the first weight taken within 24 hours of birth.
@@ -210,6 +267,12 @@ impl Lamb {
     #[must_use]
     pub fn weight(&self) -> Option<Mass> {
         self.weights.last().map(|weight| weight.mass)
+    }
+
+    /// Returns the last weight that it is known to have had at `now`: what guards its stomach until it is weighed again.
+    #[must_use]
+    pub fn last_weight(&self, now: Moment) -> Option<Weight> {
+        self.weights.iter().rev().find(|weight| weight.at <= now).copied()
     }
 
     /// Returns its present weight: the latest, if it was taken within the last four days.
@@ -228,9 +291,15 @@ impl Lamb {
     /// An older try says nothing: a lamb changes in twenty minutes.
     #[must_use]
     pub fn swallows(&self) -> Option<bool> {
-        let reading = self.temperatures.last()?;
+        self.swallows_since(self.temperatures.last()?.at)
+    }
+
+    /// Returns whether it held its head up and swallowed when tried with a look at that time, or since; nothing when
+    /// nobody tried.
+    #[must_use]
+    pub fn swallows_since(&self, look: Moment) -> Option<bool> {
         let (at, able) = self.swallow.last()?;
-        (*at >= reading.at - WITH_THE_READING).then_some(*able)
+        (*at >= look - WITH_THE_READING).then_some(*able)
     }
 
     /// Returns what it ate of solid feed on three days running, the oldest first, as far as each was noted.

@@ -37,10 +37,16 @@ impl Litter {
         Self { id, dam, lambs: Vec::new(), began, latest: began, all_born: None }
     }
 
+    /// Says whether all were said to be born, and none came after that was said.
+    #[must_use]
+    pub fn all_said_born(&self) -> bool {
+        self.all_born.is_some_and(|said| self.latest <= said)
+    }
+
     /// Says whether the lambing goes on: not all were said to be born, or one came after that was said.
     #[must_use]
     pub fn goes_on(&self, now: Moment) -> bool {
-        self.all_born.is_none_or(|said| self.latest > said) && now.since(self.latest) < GOES_ON
+        !self.all_said_born() && now.since(self.latest) < GOES_ON
     }
 }
 

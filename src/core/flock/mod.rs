@@ -21,7 +21,7 @@ pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd,
 pub use fold::fold;
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
-pub use lamb::{Death, Feed, Felt, Lamb, Reading, Scored, Weight};
+pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, Weight};
 pub use life::{Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Litter};
@@ -32,6 +32,15 @@ use crate::arrange::Arrange;
 use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
 use crate::practice::Practice;
 use crate::units::Moment;
+
+/// A duty that was put off.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct PutOff {
+    /// When that was done.
+    pub at: Moment,
+    /// Until when.
+    pub until: Moment,
+}
 
 /// The flock as the book has it.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -52,8 +61,8 @@ pub struct Flock {
     pub at_work: BTreeSet<EweId>,
     /// Lambs on the bottle.
     pub on_bottle: BTreeSet<LambId>,
-    /// Living lambs whose temperature was ever taken.
-    pub with_temperature: BTreeSet<LambId>,
+    /// Living lambs of which anything was ever noted that may hold milk back.
+    pub in_care: BTreeSet<LambId>,
     /// What the farm has chosen.
     pub practice: Practice,
     /// Everything noted, as it stands, in the order in which it happened.
@@ -67,7 +76,8 @@ pub struct Flock {
     of_stores: Vec<usize>,
     place: BTreeMap<Animal, (PenId, Moment)>,
     let_out: BTreeMap<Animal, Moment>,
-    put_off: BTreeMap<(Animal, DutyKind), Moment>,
+    put_off: BTreeMap<(Animal, DutyKind), PutOff>,
+    calls: Vec<(Moment, Animal)>,
     by_birth: Vec<(Moment, LambId)>,
     beside: Vec<(LambId, LambId)>,
     of_dam: BTreeMap<EweId, Vec<LambId>>,
@@ -173,10 +183,17 @@ impl Flock {
         (with_her && !out).then_some((*pen, since))
     }
 
-    /// Returns until when a duty was put off, if it was.
+    /// Returns when a duty was put off last and until when, if it was.
     #[must_use]
-    pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<Moment> {
+    pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<PutOff> {
         self.put_off.get(&(self.one(animal), duty)).copied()
+    }
+
+    /// Returns the animals that the vet was called for after `from`, each once, without looking at any other.
+    #[must_use]
+    pub fn called_for_after(&self, from: Moment) -> BTreeSet<Animal> {
+        let first = self.calls.partition_point(|(at, _)| *at <= from);
+        self.calls[first..].iter().map(|(_, animal)| *animal).collect()
     }
 
     fn on_lamb(&mut self, lamb: LambId, change: impl FnOnce(&mut Lamb)) {

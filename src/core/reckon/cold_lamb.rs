@@ -6,7 +6,7 @@
 use super::PerKilogram;
 use super::body_temperature::{Band, band};
 use super::cited::{
-    EALES_82, EALES_84, HENDERSON, HENDERSON_97, IRISH_FARMERS, UK_SHEET, US_EXTENSION, ours,
+    EALES_82, EALES_84, HENDERSON, HENDERSON_97, IRISH_FARMERS, UK_SHEET, US_EXTENSION, WRAPPED, ours,
 };
 use super::colostrum::ONE_FEED;
 use super::feeds::MOST_AT_ONCE_LATER;
@@ -34,8 +34,26 @@ pub const SOURCES: &[Source] = &[
     ours("5 h 00 min is young, anything over it older; an unknown age counts as older"),
     ours("Nothing milk-based under 37 °C: the strictest reading where sources split"),
     ours("A vet now for any lamb that does not hold its head up and swallow, or of which that is not known"),
+    WRAPPED,
     ours("Drying comes before warming at any age"),
+    ours("Over 5 h: shelter and a wrap at once, which is no heat; heat only after glucose"),
+    ours(
+        "No glucose within 30 min: the vet decides by phone; nobody reached: neither way is safe, warm slowly",
+    ),
+    ours(
+        "40.1 to 40.5 °C, bright and sucking: out of the heat, read again in 30 min; above, or dull, the vet now",
+    ),
 ];
+
+/// What of the older branch is ours.
+const OLDER_OURS: Source =
+    ours("Shelter and a wrap at once, the vet by phone, heat only after glucose; milk never under 37 °C");
+
+/// A fever of up to so much, in a lamb that is bright and sucks, is read again before the vet is called (ours).
+pub const BRIGHT_FEVER_TO: Temperature = Temperature::from_celsius(40.5);
+
+/// Out of the heat a fever is read again after so long (ours).
+pub const FEVER_AGAIN: TimeDelta = TimeDelta::minutes(30);
 
 /// One thing to do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -44,8 +62,22 @@ pub enum Step {
     LeaveWithEwe,
     /// Call the vet now.
     CallVet,
+    /// Out of the wind, dry, wrapped with its nose free, off the floor, in a room of 20 to 25 °C: shelter, no heat.
+    ShelterAndWrap,
+    /// Nothing by mouth: it does not hold its head up and swallow.
+    NothingByMouth,
+    /// Glucose by mouth, a little at a time, as the vet has told, before any warmth.
+    GlucoseByMouthFirst,
     /// Glucose into the belly by a vet, or a person a vet has trained, before any warmth.
     GlucoseByVetFirst,
+    /// No glucose within half an hour: the vet decides by phone.
+    NoGlucose,
+    /// Nobody is reached: neither way is safe.
+    NobodyReached,
+    /// Then it is warmed slowly, and the heat stopped at fits.
+    WarmSlowly,
+    /// Out of the box, the lamp or the sun.
+    OutOfHeat,
     /// Rub it dry.
     Dry,
     /// Out of wind and rain.
@@ -64,6 +96,8 @@ pub enum Step {
     BackToEwe,
     /// Take its temperature again in 20 minutes.
     LookAgain,
+    /// Take its temperature again in 30 minutes, out of the heat.
+    LookAfterHeat,
 }
 
 /// One thing not to do.
@@ -145,14 +179,15 @@ impl Answer {
             Branch::Normal | Branch::Fever => &[UK_SHEET, IRISH_FARMERS],
             Branch::Mild => &[IRISH_FARMERS, HENDERSON_97],
             Branch::SevereYoung => &[HENDERSON, US_EXTENSION],
-            Branch::SevereOlder => &[HENDERSON, EALES_82],
+            Branch::SevereOlder => &[HENDERSON, EALES_82, WRAPPED, OLDER_OURS],
         }
     }
 }
 
 /// Returns what to do with a lamb.
 ///
-/// An age below zero comes from clocks that disagree and is read as just born.
+/// The age of a lamb under 37 °C is the one at which its cold spell began, so that one under warmth stays there. An age
+/// below zero comes from clocks that disagree and is read as just born.
 ///
 /// # Errors
 /// The temperature is outside `Temperature::IN_A_LAMB`, or no number.
@@ -161,7 +196,8 @@ impl Answer {
 /// use yeanling_core::reckon::cold_lamb::{Step, decide};
 /// use yeanling_core::units::{Temperature, TimeDelta};
 /// let answer = decide(Temperature::from_celsius(36.0), Some(TimeDelta::hours(9)), Some(true)).unwrap();
-/// assert_eq!(answer.steps[..2], [Step::CallVet, Step::GlucoseByVetFirst]);
+/// let first = [Step::ShelterAndWrap, Step::CallVet, Step::GlucoseByMouthFirst];
+/// assert_eq!(answer.steps[..3], first);
 /// ```
 pub fn decide(
     temperature: Temperature,
@@ -183,10 +219,11 @@ pub fn decide(
         Branch::Normal => head_up_and_swallows == Some(false),
         Branch::Mild | Branch::SevereYoung | Branch::SevereOlder | Branch::Fever => !swallows,
     };
-    let steps = steps(branch, weak);
+    let bright = !weak && temperature <= BRIGHT_FEVER_TO;
+    let steps = steps(branch, weak, bright);
     let vet = if steps.contains(&Step::CallVet) {
         Vet::Now
-    } else if steps.contains(&Step::LookAgain) {
+    } else if steps.contains(&Step::LookAgain) || steps.contains(&Step::LookAfterHeat) {
         Vet::IfNoBetter
     } else {
         Vet::NotNeeded
@@ -199,17 +236,23 @@ pub fn decide(
         branch,
         never: never(branch, weak),
         vet,
-        look_again: steps.contains(&Step::LookAgain).then_some(LOOK_EVERY),
+        look_again: if branch == Branch::Fever {
+            Some(FEVER_AGAIN)
+        } else {
+            steps.contains(&Step::LookAgain).then_some(LOOK_EVERY)
+        },
         dissent: (branch == Branch::SevereOlder && swallows).then_some(Dissent::TubeBeforeWarming),
         steps,
     })
 }
 
-/// The steps of a row; `weak` is a lamb that does not hold its head up and swallow.
-fn steps(branch: Branch, weak: bool) -> Vec<Step> {
+/// The steps of a row; `weak` is a lamb that does not hold its head up and swallow, `bright` one with a low fever that
+/// does.
+fn steps(branch: Branch, weak: bool, bright: bool) -> Vec<Step> {
     use Step::{
-        BackToEwe, CallVet, DoNotTube, Dry, Feed, FeedAt37, GlucoseByVetFirst, LeaveWithEwe, LookAgain,
-        Shelter, Warm, WarmTo37,
+        BackToEwe, CallVet, DoNotTube, Dry, Feed, FeedAt37, GlucoseByMouthFirst, GlucoseByVetFirst,
+        LeaveWithEwe, LookAfterHeat, LookAgain, NoGlucose, NobodyReached, NothingByMouth, OutOfHeat, Shelter,
+        ShelterAndWrap, Warm, WarmSlowly, WarmTo37,
     };
     match (branch, weak) {
         (Branch::Normal, false) => vec![LeaveWithEwe],
@@ -218,10 +261,18 @@ fn steps(branch: Branch, weak: bool) -> Vec<Step> {
         (Branch::Mild, true) => vec![DoNotTube, Dry, Warm, CallVet, LookAgain],
         (Branch::SevereYoung, false) => vec![Dry, WarmTo37, LookAgain, FeedAt37, BackToEwe],
         (Branch::SevereYoung, true) => vec![Dry, WarmTo37, CallVet, LookAgain, FeedAt37, BackToEwe],
-        (Branch::SevereOlder, _) => {
-            vec![CallVet, GlucoseByVetFirst, Dry, WarmTo37, LookAgain, FeedAt37, BackToEwe]
+        (Branch::SevereOlder, false) => {
+            let first = [ShelterAndWrap, CallVet, GlucoseByMouthFirst];
+            [&first[..], &[WarmTo37, LookAgain, FeedAt37, BackToEwe, NoGlucose, NobodyReached, WarmSlowly]]
+                .concat()
         }
-        (Branch::Fever, _) => vec![CallVet],
+        (Branch::SevereOlder, true) => {
+            let first = [ShelterAndWrap, CallVet, NothingByMouth, GlucoseByVetFirst];
+            [&first[..], &[WarmTo37, LookAgain, FeedAt37, BackToEwe, NoGlucose, NobodyReached, WarmSlowly]]
+                .concat()
+        }
+        (Branch::Fever, false) if bright => vec![OutOfHeat, LookAfterHeat],
+        (Branch::Fever, _) => vec![OutOfHeat, CallVet, LookAfterHeat],
     }
 }
 

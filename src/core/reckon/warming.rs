@@ -16,6 +16,7 @@ pub const SOURCES: &[Source] = &[
     EALES_84,
     HENDERSON_97,
     ours("A look before 20 minutes says little; a lamb no warmer after 20 minutes is one for the vet"),
+    ours("Two looks with less than 0.5 °C gained: the vet"),
 ];
 
 /// Which of the treated lambs were counted.
@@ -61,8 +62,46 @@ pub fn look_again(last: Moment) -> Moment {
 /// ```
 #[must_use]
 pub fn look(last: Moment, now: Moment) -> Look {
-    let left = (look_again(last).since(now)).min(LOOK_EVERY);
+    look_after(last, LOOK_EVERY, now)
+}
+
+/// Returns whether it is time to look again so long after the last reading.
+#[must_use]
+pub fn look_after(last: Moment, wait: TimeDelta, now: Moment) -> Look {
+    let left = (last + wait).since(now).min(wait);
     if left > TimeDelta::zero() { Look::NotYet(left) } else { Look::Now(-left) }
+}
+
+/// The least that a lamb under warmth gains from one look to the next (ours).
+pub const LEAST_GAIN_IN_DEGREES_CELSIUS: f64 = 0.5;
+
+/// Returns whether a lamb under 37 °C gains too little: no warmer at its last look than at the one before, or less than
+/// half a degree over its last two looks, or at each of them. Then it is one for the vet.
+///
+/// ```
+/// use yeanling_core::reckon::warming::stalls;
+/// use yeanling_core::units::Temperature;
+/// let read = |all: &[f64]| all.iter().map(|c| Temperature::from_celsius(*c)).collect::<Vec<_>>();
+/// assert!(!stalls(&read(&[35.0, 35.4])));
+/// assert!(stalls(&read(&[35.0, 35.4, 35.8])));
+/// assert!(!stalls(&read(&[35.0, 35.4, 35.9])));
+/// assert!(stalls(&read(&[35.0, 35.0])));
+/// ```
+#[must_use]
+pub fn stalls(looks: &[Temperature]) -> bool {
+    // Hundredths of degrees, so that binary fractions do not decide at the edge.
+    let hundredths = |read: &Temperature| (read.as_celsius() * 100.0).round();
+    let least = LEAST_GAIN_IN_DEGREES_CELSIUS * 100.0;
+    let gained = |from: &Temperature, to: &Temperature| hundredths(to) - hundredths(from);
+    match looks {
+        [.., last] if warm_enough_to_feed(*last) => false,
+        [.., first, second, third] => {
+            let each = gained(first, second) < least && gained(second, third) < least;
+            gained(second, third) <= 0.0 || each || gained(first, third) < least
+        }
+        [first, second] => gained(first, second) <= 0.0,
+        [] | [_] => false,
+    }
 }
 
 /// What two readings of a lamb under warmth say.

@@ -1,9 +1,11 @@
 //! One thing that someone should do for one animal.
 
-use crate::book::{Animal, DutyKind, Event, Lie};
+use super::newborn::LambDanger;
+use super::vet::Called;
+use crate::book::{Animal, DutyKind, Event, Lie, Part};
 use crate::units::{Moment, TimeDelta, Volume};
 
-/// A thing to do, and the three instants that give it its urgency.
+/// A thing to do, and the instants that give it its urgency.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Duty {
     /// For which animal.
@@ -18,6 +20,10 @@ pub struct Duty {
     pub due: Moment,
     /// From when it is late.
     pub late: Moment,
+    /// From when the animal is in danger, if this is a matter of danger; until good news about this very sign.
+    pub danger: Option<Moment>,
+    /// The last call to the vet about it, and what came of that.
+    pub vet: Option<Called>,
     /// What discharges it.
     pub discharge: Discharge,
     /// Until when it was put off, if it was.
@@ -37,15 +43,19 @@ pub enum Task {
     FirstMilk {
         /// Whether the last call has come.
         last_call: bool,
-        /// Whether milk must wait: the lamb is too cold for it, or did not swallow.
+        /// Whether milk must wait: something holds it back.
         hold: bool,
+        /// Whether it is so late that a thermometer, or a finger in the mouth, comes before milk.
+        check: bool,
     },
     /// Give the next feed by hand.
     Feed {
         /// How much; nothing while its weight is not known.
         volume: Option<Volume>,
-        /// Whether milk must wait: the lamb is too cold for it, or did not swallow.
+        /// Whether milk must wait: something holds it back.
         hold: bool,
+        /// Whether it is to be weighed first, since the volume goes by an old weight.
+        weigh: bool,
     },
     /// Make up what its first day is short of.
     DayTotal {
@@ -53,20 +63,30 @@ pub enum Task {
         given: Volume,
         /// What it wants in 24 hours.
         want: Volume,
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
     },
     /// Weigh it.
-    Weigh,
+    Weigh {
+        /// Whether its feeds go by an old weight, or by none.
+        for_feeds: bool,
+    },
     /// Score its vigor.
     ScoreVigor,
     /// Take its temperature again.
     TakeTemperature,
     /// Call the vet for it.
     CallVet,
-    /// See to a newborn that scored as failing: its airway, its breath, dry, warm.
-    Failing,
+    /// A lamb in danger: the sign and the next step.
+    Danger(LambDanger),
     /// Feed a lamb whose belly felt hollow.
-    Hollow,
-    /// Look at a ewe that is restless, or that the vet was called for.
+    Hollow {
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+        /// Whether a thermometer, or a finger in the mouth, comes before milk.
+        check: bool,
+    },
+    /// Look at a ewe that is restless, or at an animal that the vet was called for.
     Look,
     /// Examine a ewe that has been restless too long, or call the vet.
     LongRestless,
@@ -81,8 +101,8 @@ pub enum Task {
     NeckTight,
     /// Call the vet unless the lamb is put right.
     PutRight {
-        /// How it lies, if a hand found out.
-        lie: Option<Lie>,
+        /// What was found last.
+        trouble: Trouble,
     },
     /// Look for the next lamb.
     NextLamb {
@@ -93,6 +113,8 @@ pub enum Task {
     Afterbirth {
         /// Whether it is a matter for the vet.
         vet: bool,
+        /// Whether it was seen to hang from her.
+        hanging: bool,
     },
     /// Put a ring on it, or be told that it is too late for one.
     Ring {
@@ -110,6 +132,17 @@ pub enum Task {
         /// Whether the farm's rule says yes on what is known.
         ready: bool,
     },
+}
+
+/// What is wrong with a lamb that is being born.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// A hand found that it lies so.
+    Lies(Lie),
+    /// This alone shows of it.
+    Shows(Part),
+    /// Nobody said; she is being helped.
+    Helped,
 }
 
 /// What discharges a duty.
@@ -130,28 +163,40 @@ pub enum State {
     Now,
     /// Over its time.
     Late,
+    /// A life hangs on it, whatever else was done, until good news about this very sign.
+    Danger,
 }
 
 impl Duty {
     /// Returns when it comes up next: when it is due, or until when it was put off.
     #[must_use]
     pub fn comes(&self) -> Moment {
-        self.put_off.map_or(self.due, |until| until.max(self.due))
+        self.waits_until().map_or(self.due, |until| until.max(self.due))
     }
 
     /// Returns how urgent it is at this instant.
     #[must_use]
     pub fn state(&self, now: Moment) -> State {
         // By elapsed time, since the same instant may be told by another offset.
-        if self.put_off.is_some_and(|until| until.since(now) > TimeDelta::zero()) {
+        let past = |at: Moment| now.since(at) >= TimeDelta::zero();
+        if self.danger.is_some_and(past) {
+            State::Danger
+        } else if self.waits_until().is_some_and(|until| until.since(now) > TimeDelta::zero()) {
             State::Coming
-        } else if now.since(self.late) >= TimeDelta::zero() {
+        } else if past(self.late) {
             State::Late
-        } else if now.since(self.due) >= TimeDelta::zero() {
+        } else if past(self.due) {
             State::Now
         } else {
             State::Coming
         }
+    }
+
+    /// Until when it waits: a danger waits for nothing.
+    fn waits_until(&self) -> Option<Moment> {
+        let danger =
+            |until: &Moment| self.danger.is_none_or(|danger| until.since(danger) < TimeDelta::zero());
+        self.put_off.filter(danger)
     }
 }
 
@@ -169,13 +214,17 @@ impl Task {
             | Self::PutRight { .. }
             | Self::TakeTemperature
             | Self::CallVet
-            | Self::Failing
-            | Self::Hollow => 0,
+            | Self::Danger(_)
+            | Self::Hollow { .. }
+            | Self::Weigh { for_feeds: true } => 0,
             Self::DayTotal { .. } | Self::GetUp | Self::NextLamb { .. } | Self::Look => 1,
             Self::DipNavel => 2,
             Self::DipNavelAgain | Self::Afterbirth { .. } => 3,
             Self::ScoreVigor => 4,
-            Self::Weigh | Self::Ring { .. } | Self::LetOut | Self::WeaningCheck { .. } => 5,
+            Self::Weigh { for_feeds: false }
+            | Self::Ring { .. }
+            | Self::LetOut
+            | Self::WeaningCheck { .. } => 5,
         }
     }
 
@@ -189,12 +238,11 @@ impl Task {
             Self::FirstMilk { .. } => DutyKind::FirstMilk,
             Self::Feed { .. } => DutyKind::Feed,
             Self::DayTotal { .. } => DutyKind::DayTotal,
-            Self::Weigh => DutyKind::Weigh,
+            Self::Weigh { .. } => DutyKind::Weigh,
             Self::ScoreVigor => DutyKind::ScoreVigor,
             Self::TakeTemperature => DutyKind::TakeTemperature,
-            Self::CallVet => DutyKind::CallVet,
-            Self::Failing => DutyKind::Failing,
-            Self::Hollow => DutyKind::Hollow,
+            Self::CallVet | Self::Danger(_) => DutyKind::CallVet,
+            Self::Hollow { .. } => DutyKind::Hollow,
             Self::Ring { .. } => DutyKind::Ring,
             Self::Look => DutyKind::Look,
             Self::LongRestless => DutyKind::LongRestless,

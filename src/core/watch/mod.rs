@@ -10,22 +10,28 @@ mod newborn;
 mod pen;
 mod put_off;
 mod round;
+mod vet;
 mod withheld;
 
-use std::collections::BTreeSet;
+use std::collections::{BTreeMap, BTreeSet};
 
 pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow};
-pub use duty::{Discharge, Duty, State, Task};
+pub use duty::{Discharge, Duty, State, Task, Trouble};
 pub use labor::needs;
-pub use newborn::{Hold, hold_milk, may_be_weaned, next_milk};
+pub use newborn::{
+    ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
+};
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};
+pub use vet::Called;
 pub use withheld::{Product, Withheld, usable_after, withheld};
 
+use allow::may_be_fed;
+
 use crate::arrange::Arrange;
-use crate::book::LambId;
-use crate::flock::{Flock, Lamb};
+use crate::book::{Animal, EweId, LambId};
+use crate::flock::{Ewe, Flock, Lamb, Litter};
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta};
 
@@ -33,9 +39,12 @@ use crate::units::{Moment, TimeDelta};
 /// an afterbirth reaches further).
 const FRESH: TimeDelta = TimeDelta::hours(73);
 
+/// After a call to the vet its animal is looked at by the rules for so long at least (ours).
+const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
+
 /// Returns everything that is due or coming, the most urgent first.
 ///
-/// Late comes before now, now before coming; among the late and the present a call to the vet comes first, then what a
+/// Danger comes before late, late before now, now before coming; among the late and the present a call to the vet comes first, then what a
 /// life hangs on, then what was due first; among what is coming, what comes first.
 #[must_use]
 pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
@@ -46,21 +55,16 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     for lamb in ringable(flock, now, practice) {
         duties.extend(newborn::ring::duty(lamb, now, practice.rings));
     }
-    for ewe in flock.at_work.iter().filter_map(|id| flock.ewes.get(id)) {
-        if let Some(labor) = &ewe.labor {
-            duties.extend(labor::before_birth(ewe, labor, now, practice.labor));
-        }
-    }
-    let fresh: BTreeSet<LambId> = fresh(flock, now).map(|lamb| lamb.litter).collect();
-    for litter in fresh.iter().filter_map(|id| flock.litters.get(id)) {
-        duties.extend(labor::after_birth(flock, litter, now, practice.labor));
+    for (ewe, litter) in ewes(flock, now) {
+        duties.extend(labor::duties(flock, ewe, litter, now, practice.labor));
     }
     for stay in flock.pens.values().flat_map(|pen| &pen.inside) {
         duties.extend(pen::duty(flock, stay, now));
     }
     duties.retain(|duty| duty.from <= now);
     for duty in &mut duties {
-        duty.put_off = flock.put_off(duty.subject, duty.task.kind());
+        let put_off = flock.put_off(duty.subject, duty.task.kind());
+        duty.put_off = put_off.and_then(|put_off| put_off::until(duty, put_off));
     }
     duties.arrange_by_key(|duty| {
         let state = duty.state(now);
@@ -78,6 +82,26 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     duties
 }
 
+/// The ewes that a rule may have something to say about, each with her fresh litter if she has one: ewes at work, dams of
+/// newborns, and those the vet was called for.
+fn ewes(flock: &Flock, now: Moment) -> impl Iterator<Item = (&Ewe, Option<&Litter>)> {
+    let litters: BTreeSet<LambId> = fresh(flock, now).map(|lamb| lamb.litter).collect();
+    let mut latest: BTreeMap<EweId, Option<&Litter>> = flock.at_work.iter().map(|ewe| (*ewe, None)).collect();
+    for animal in flock.called_for_after(now - CALLED_FOR) {
+        if let Animal::Ewe(ewe) = animal {
+            latest.entry(ewe).or_default();
+        }
+    }
+    for litter in litters.iter().filter_map(|id| flock.litters.get(id)) {
+        let Some(ewe) = litter.dam.and_then(|dam| flock.ewe(dam)) else { continue };
+        let known = latest.entry(ewe.id).or_default();
+        if known.is_none_or(|known| known.latest < litter.latest) {
+            *known = Some(litter);
+        }
+    }
+    latest.into_iter().filter_map(|(ewe, litter)| Some((flock.ewes.get(&ewe)?, litter)))
+}
+
 fn fresh(flock: &Flock, now: Moment) -> impl Iterator<Item = &Lamb> {
     flock.born_after(now - FRESH)
 }
@@ -92,5 +116,11 @@ fn ringable<'a>(flock: &'a Flock, now: Moment, practice: &Practice) -> impl Iter
 /// The living lambs that a rule may have something to say about.
 fn live(flock: &Flock, now: Moment) -> BTreeSet<LambId> {
     let fresh = fresh(flock, now).filter(|lamb| lamb.lives()).map(|lamb| lamb.id);
-    fresh.chain(flock.on_bottle.iter().copied()).chain(flock.with_temperature.iter().copied()).collect()
+    let called = flock.called_for_after(now - CALLED_FOR).into_iter().filter_map(|animal| match animal {
+        Animal::Lamb(lamb) => Some(lamb),
+        Animal::Ewe(_) => None,
+    });
+    let called = called.filter(|lamb| flock.lambs.get(lamb).is_some_and(Lamb::lives));
+    let kept = flock.on_bottle.iter().chain(&flock.in_care).copied();
+    fresh.chain(called).chain(kept).collect()
 }

@@ -86,6 +86,8 @@ pub(super) fn duty(flock: &Flock, stay: &Stay, now: Moment) -> Option<Duty> {
         from: ready.stay_over - TimeDelta::hours(1),
         due: ready.stay_over,
         late: ready.stay_over + LATE_AFTER,
+        danger: None,
+        vet: None,
         discharge: Discharge::Note(Event::LetOut { animal: stay.animal }),
         put_off: None,
     })

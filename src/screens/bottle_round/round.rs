@@ -6,10 +6,10 @@ use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::mixing::{self, Mix, NoMix};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{self, Discharge, Duty, State, Task};
+use yeanling_core::watch::{self, Discharge, Duty, Task};
 
 use crate::parts::{RowState, WhyText};
-use crate::pieces::why_text;
+use crate::pieces::{row_state, why_text};
 use crate::words::common::{clock, volume};
 use crate::words::{animals, bottle_round as words, errors, watch as watch_words, why};
 
@@ -168,7 +168,7 @@ fn of_table(flock: &Flock, lamb: &Lamb, now: Moment) -> Option<bottle::Day> {
     if age < TimeDelta::hours(24) {
         return None;
     }
-    bottle::day(age, lamb.recent_weight(now), flock.practice.bottle_table).ok()
+    bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), flock.practice.bottle_table).ok()
 }
 
 fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnRound {
@@ -177,14 +177,14 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let age = lamb.age(now);
     let milk = watch::next_milk(lamb, now, practice);
     let (amount, held) = match duty.map(|duty| duty.task) {
-        Some(Task::Feed { volume, hold }) => (volume, hold),
+        Some(Task::Feed { volume, hold, .. }) => (volume, hold),
         Some(_) | None => (None, false),
     };
     let gets = if held { words::HELD.to_owned() } else { words::gets(amount, milk, system) };
     let (day, why) = if age < TimeDelta::hours(24) {
         first_day(flock, lamb, now)
     } else {
-        match bottle::day(age, lamb.recent_weight(now), practice.bottle_table) {
+        match bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), practice.bottle_table) {
             Ok(day) => {
                 let given = lamb.given(now - TimeDelta::hours(24), now);
                 (
@@ -201,11 +201,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
         kind: format!("{} · {}", animals::lamb_kind(lamb, system), words::age(age)),
         text: if duty.is_some() { gets } else { String::new() },
         says: duty.map(|duty| watch_words::when(duty, now)).unwrap_or_default(),
-        state: match duty.map(|duty| duty.state(now)) {
-            Some(State::Late) => RowState::Late,
-            Some(State::Now) => RowState::Now,
-            Some(State::Coming) | None => RowState::Coming,
-        },
+        state: duty.map_or(RowState::Coming, |duty| row_state(duty.state(now))),
         day,
         why,
         volume: amount,

@@ -2,13 +2,14 @@
 
 use crate::parts::live;
 use crate::signals::prelude::*;
+use yeanling_core::book::{GlucoseBy, VetSaid};
 use yeanling_core::reckon::body_temperature::may_be_the_first_drop;
-use yeanling_core::reckon::cold_lamb::{Answer, Vet};
+use yeanling_core::reckon::cold_lamb::{Answer, Branch, Vet};
 use yeanling_core::reckon::warming::{self, Look, Progress};
 use yeanling_core::units::{Mass, System, Temperature};
 
 use super::case::{Age, Case, asks_for_milk, is_warmed, may_be_fed};
-use super::hand::Hand;
+use super::hand::{Asks, Hand};
 use crate::parts::{
     Button, Buttons, Caution, Figure, FigureSize, LinkButton, Notice, NoticeKind, Remark, Section, Weight,
     WhyButton,
@@ -16,7 +17,7 @@ use crate::parts::{
 use crate::pieces::{WeightField, tube, why_text};
 use crate::route::Screen;
 use crate::words::common::{clock, temperature, temperature_both, volume};
-use crate::words::{cold_lamb as words, errors, why};
+use crate::words::{cold_lamb as words, danger, errors, why};
 
 /// How old it is, as it is told beside its temperature.
 fn age(case: &Case, answer: &Answer) -> String {
@@ -57,7 +58,7 @@ pub(super) fn what_to_do(hand: Hand, case: &Case, answer: &Answer) -> AnyView {
     let so_far = case
         .progress()
         .map(|(before, progress)| warming_so_far(before.temperature, answer, progress, system));
-    let vet = (answer.vet == Vet::Now).then(|| vet_now(hand, case));
+    let vet = (answer.vet == Vet::Now || case.stalls()).then(|| vet_now(hand, case));
     let nevers = (!nevers.is_empty())
         .then(|| view! { <Section title=words::NEVER><ul class="nevers">{nevers}</ul></Section> }.into_any());
     view! {
@@ -99,14 +100,27 @@ fn warming_so_far(before: Temperature, answer: &Answer, progress: Progress, syst
 
 /// The vet, above everything else, with the one tap that notes the call.
 fn vet_now(hand: Hand, case: &Case) -> AnyView {
-    match case.vet {
-        Some(at) => view! {
-            <Notice kind=NoticeKind::Calm>
-                <p>{words::vet_called_at(&clock(at))}</p>
-            </Notice>
+    match &case.vet {
+        Some(call) if call.said != Some(VetSaid::NobodyReached) => {
+            let line = match &call.said {
+                Some(said) => format!("{} {}", danger::said_line(said), clock(call.at)),
+                None => words::vet_called_at(&clock(call.at)),
+            };
+            view! {
+                <Notice
+                    kind=NoticeKind::Calm
+                    action=move || view! {
+                        {hand.lamb.map(|_| view! {
+                            <Button label=danger::SAID on_press=move || hand.ask(Asks::Vet) />
+                        })}
+                    }.into_any()
+                >
+                    <p>{line}</p>
+                </Notice>
+            }
+            .into_any()
         }
-        .into_any(),
-        None => view! {
+        Some(_) | None => view! {
             <Notice
                 kind=NoticeKind::Bad
                 action=move || view! {
@@ -146,10 +160,26 @@ pub(super) fn done(hand: Hand, case: &Case, answer: &Answer) -> AnyView {
         .lamb
         .filter(|_| asks_for_milk(answer))
         .map(|id| view! { <LinkButton href=Screen::Lamb(id).hash() label=words::OTHER_FEED /> }.into_any());
-    if warm.is_none() && fed.is_none() && lamb.is_none() {
+    let glucose = glucose(hand, case, answer);
+    if warm.is_none() && fed.is_none() && lamb.is_none() && glucose.is_none() {
         return ().into_any();
     }
-    view! { <Buttons columns=2>{warm} {fed} {lamb}</Buttons> }.into_any()
+    view! { <Buttons columns=2>{glucose} {warm} {fed} {lamb}</Buttons> }.into_any()
+}
+
+/// Glucose, where it comes first: by whom it was given, or that it was.
+fn glucose(hand: Hand, case: &Case, answer: &Answer) -> Option<AnyView> {
+    if answer.branch != Branch::SevereOlder {
+        return None;
+    }
+    Some(match case.glucose {
+        Some((at, by)) => view! { <p class="done-line">{danger::glucose_at(by, at)}</p> }.into_any(),
+        None => [GlucoseBy::Vet, GlucoseBy::Trained]
+            .map(|by| view! { <Button label=danger::glucose(by) on_press=move || hand.glucose(by) /> })
+            .into_iter()
+            .collect_view()
+            .into_any(),
+    })
 }
 
 /// When it is looked at again: the clock time, and how long until then.
@@ -157,13 +187,14 @@ pub(super) fn look_again(hand: Hand, case: &Case, answer: &Answer, on_again: Cal
     let (Some(last), Some(_)) = (case.last(), answer.look_again) else {
         return view! { <Button label=words::NEW_READING on_press=move || on_again.run(()) /> }.into_any();
     };
-    let left = Signal::derive(move || words::look(warming::look(last.at, hand.farm.now())));
-    let due = Memo::new(move |_| matches!(warming::look(last.at, hand.farm.now()), Look::Now(_)));
+    let Some(wait) = answer.look_again else { return ().into_any() };
+    let left = Signal::derive(move || words::look(warming::look_after(last.at, wait, hand.farm.now())));
+    let due = Memo::new(move |_| matches!(warming::look_after(last.at, wait, hand.farm.now()), Look::Now(_)));
     let vet =
         (answer.vet == Vet::IfNoBetter).then(|| view! { <p>{words::vet(Vet::IfNoBetter)}</p> }.into_any());
     view! {
         <Section title=words::LOOK_AGAIN>
-            <Figure value=clock(warming::look_again(last.at)) also=left size=FigureSize::Head />
+            <Figure value=clock(last.at + wait) also=left size=FigureSize::Head />
             {vet}
             {live(move || (!due.get()).then(|| view! {
                 <Button label=words::NEW_READING on_press=move || on_again.run(()) />

@@ -1,9 +1,12 @@
 //! What is known of a lamb that may be cold: from its record, or from what was answered on this phone.
 
-use yeanling_core::flock::{Lamb, Reading};
+use yeanling_core::book::GlucoseBy;
+use yeanling_core::flock::{Lamb, Reading, VetCall};
+use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
 use yeanling_core::reckon::cold_lamb::{self, Answer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
-use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
+use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
+use yeanling_core::watch::{ColdSpell, cold_spell};
 
 /// A reading this old says nothing of now: another is asked for (ours).
 const STALE: TimeDelta = TimeDelta::hours(2);
@@ -53,8 +56,10 @@ pub(super) struct Case {
     pub(super) weight: Option<Mass>,
     /// When its warming began.
     pub(super) warmed: Option<Moment>,
-    /// When the vet was called.
-    pub(super) vet: Option<Moment>,
+    /// When it was given glucose in this spell, and by whom.
+    pub(super) glucose: Option<(Moment, GlucoseBy)>,
+    /// The last call to the vet in this spell.
+    pub(super) vet: Option<VetCall>,
     /// What it was fed since the last reading.
     pub(super) fed: Option<(Moment, Volume)>,
 }
@@ -62,7 +67,7 @@ pub(super) struct Case {
 impl Case {
     /// Returns what the record of a lamb knows; `unsure` is the reading at which nobody was sure of its swallow.
     pub(super) fn of_lamb(lamb: &Lamb, unsure: Option<Moment>, now: Moment) -> Self {
-        let weight = lamb.recent_weight(now);
+        let weight = lamb.last_weight(now).map(|weight| weight.mass);
         let Some(last) = lamb.temperatures.last() else { return Self { weight, ..Self::default() } };
         let since = |at: &Moment| *at >= last.at;
         let able = match lamb.swallows() {
@@ -71,14 +76,20 @@ impl Case {
             None if unsure == Some(last.at) => Able::NotSure,
             None => Able::Ask,
         };
+        let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
+        let began = spell.as_ref().map_or(last.at, |spell| spell.began);
         let together = |reading: &&Reading| last.at.since(reading.at) < TOGETHER;
         Self {
             readings: lamb.temperatures.iter().filter(together).copied().collect(),
-            age: Age::Known(lamb.age(last.at)),
+            // Under 37 °C the branch is fixed when the spell begins: a lamb under warmth stays there.
+            age: Age::Known(spell.as_ref().map_or_else(|| lamb.age(last.at), |spell| spell.age(lamb))),
             able,
             weight,
-            warmed: lamb.warmed.last().copied().filter(|at| last.at.since(*at) < TOGETHER),
-            vet: lamb.vet.last().copied().filter(since),
+            warmed: spell
+                .as_ref()
+                .map_or_else(|| lamb.warmed.last().copied().filter(since), |spell| spell.warmed(lamb)),
+            glucose: spell.as_ref().and_then(|spell| spell.glucose(lamb)),
+            vet: lamb.vet.last().filter(|call| call.at >= began).cloned(),
             fed: lamb.feeds.last().filter(|feed| since(&feed.at)).map(|feed| (feed.at, feed.volume)),
         }
     }
@@ -115,6 +126,15 @@ impl Case {
     pub(super) fn feed(&self) -> Option<Volume> {
         let most = cold_lamb::feed(self.weight?).ok()?;
         Some(Volume::from_milliliters((most.as_milliliters() / 5.0).floor() * 5.0))
+    }
+
+    /// Says whether it gains too little under warmth: then it is the vet's.
+    pub(super) fn stalls(&self) -> bool {
+        let cold = |reading: &&Reading| !warm_enough_to_feed(reading.temperature);
+        let spell = self.readings.iter().rev().take_while(cold).map(|reading| reading.temperature);
+        let mut spell: Vec<Temperature> = spell.collect();
+        spell.reverse();
+        warming::stalls(&spell)
     }
 
     /// Returns what the last two readings say, if the one before was under 37 °C.

@@ -1,6 +1,8 @@
 //! What was answered without a record: a few lines of text, kept on this phone so that a reload goes on from there.
 
-use yeanling_core::flock::Reading;
+use yeanling_core::book::GlucoseBy;
+use yeanling_core::flock::{Reading, VetCall};
+use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
 use yeanling_core::units::{Mass, Moment, Temperature};
 
 use super::case::{Able, Age, Case};
@@ -29,7 +31,11 @@ pub(super) fn write(case: &Case) -> String {
     lines.extend(able.map(|able| format!("able {able}")));
     lines.extend(case.weight.map(|weight| format!("kg {}", weight.as_kilograms())));
     lines.extend(case.warmed.map(|at| format!("warmed {at}")));
-    lines.extend(case.vet.map(|at| format!("vet {at}")));
+    lines.extend(case.vet.as_ref().map(|call| format!("vet {}", call.at)));
+    lines.extend(case.glucose.map(|(at, by)| match by {
+        GlucoseBy::Vet => format!("glucose-vet {at}"),
+        GlucoseBy::Trained => format!("glucose-trained {at}"),
+    }));
     lines.join("\n")
 }
 
@@ -48,7 +54,9 @@ pub(super) fn read(text: &str) -> Case {
             ["able", "not-sure"] => case.able = Able::NotSure,
             ["kg", kilograms] => case.weight = kilograms.parse().ok().map(Mass::from_kilograms),
             ["warmed", at] => case.warmed = at.parse().ok(),
-            ["vet", at] => case.vet = at.parse().ok(),
+            ["vet", at] => case.vet = at.parse().ok().map(|at| VetCall { at, said: None }),
+            ["glucose-vet", at] => case.glucose = at.parse().ok().map(|at| (at, GlucoseBy::Vet)),
+            ["glucose-trained", at] => case.glucose = at.parse().ok().map(|at| (at, GlucoseBy::Trained)),
             _ => {}
         }
     }
@@ -61,11 +69,17 @@ fn reading(at: &str, celsius: &str) -> Option<Reading> {
     Temperature::IN_A_LAMB.check(temperature).ok().map(|temperature| Reading { at, temperature })
 }
 
-/// Takes a reading in: a lamb said to be young is asked about again, since it grows older meanwhile.
+/// Takes a reading in: a lamb said to be young is asked about again, since it grows older meanwhile, but not while its
+/// cold spell goes on: the branch is fixed when that begins. What was done in an older spell ended with it.
 pub(super) fn take(case: &mut Case, reading: Reading) {
+    let cold = |reading: &Reading| !warm_enough_to_feed(reading.temperature);
+    let goes_on = case.readings.last().is_some_and(cold) && cold(&reading);
     case.readings.push(reading);
     case.able = Able::Ask;
-    case.vet = None;
+    if goes_on {
+        return;
+    }
+    (case.vet, case.warmed, case.glucose) = (None, None, None);
     case.age = match case.age {
         Age::OverFive => Age::OverFive,
         Age::Unknown => Age::Unknown,
@@ -93,7 +107,8 @@ mod tests {
             able: Able::NotSure,
             weight: Some(Mass::from_kilograms(3.9)),
             warmed: Some(at(3)),
-            vet: Some(at(4)),
+            glucose: Some((at(5), GlucoseBy::Trained)),
+            vet: Some(VetCall { at: at(4), said: None }),
             fed: None,
         };
         assert_eq!(read(&write(&case)), case);
@@ -119,6 +134,12 @@ mod tests {
             take(&mut case, cold(20, 36.0));
             assert_eq!((case.age, case.able), (after, Able::Ask));
             assert_eq!(case.answer(), None);
+            // Within one spell of cold nobody is asked twice.
+            (case.age, case.warmed) = (before, Some(at(21)));
+            take(&mut case, cold(40, 36.4));
+            assert_eq!((case.age, case.able, case.warmed), (before, Able::Ask, Some(at(21))));
+            take(&mut case, cold(60, 37.5));
+            assert_eq!((case.age, case.warmed), (after, None));
         }
     }
 }

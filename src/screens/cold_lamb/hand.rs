@@ -1,8 +1,8 @@
 //! Where the answers go: into the book for a lamb with a record, else onto this phone.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, LambId, Way};
-use yeanling_core::flock::Reading;
+use yeanling_core::book::{Animal, Care, Event, GlucoseBy, LambId, Way};
+use yeanling_core::flock::{Reading, VetCall};
 use yeanling_core::units::{Mass, Moment, Temperature, Volume};
 use yeanling_core::watch::next_milk;
 
@@ -19,12 +19,31 @@ pub(super) struct Hand {
     pub(super) lamb: Option<LambId>,
     draft: RwSignal<Case>,
     unsure: RwSignal<Option<Moment>>,
+    asks: RwSignal<Asks>,
+}
+
+/// What is asked on a sheet.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub(super) enum Asks {
+    /// Nothing.
+    #[default]
+    Nothing,
+    /// What the vet said.
+    Vet,
+    /// What a finger in its mouth felt.
+    Mouth,
 }
 
 impl Hand {
     pub(super) fn new(farm: Farm, lamb: Option<LambId>) -> Self {
         let draft = if lamb.is_none() { draft::read(&farm.cold_lamb()) } else { Case::default() };
-        Self { farm, lamb, draft: RwSignal::new(draft), unsure: RwSignal::new(None) }
+        Self {
+            farm,
+            lamb,
+            draft: RwSignal::new(draft),
+            unsure: RwSignal::new(None),
+            asks: RwSignal::new(Asks::default()),
+        }
     }
 
     /// Returns what is known; nothing once the lamb is gone from the book.
@@ -82,13 +101,34 @@ impl Hand {
         }
     }
 
+    /// Notes that it was given glucose.
+    pub(super) fn glucose(self, by: GlucoseBy) {
+        let now = self.farm.peek_now();
+        match self.lamb {
+            Some(lamb) => {
+                self.farm.tap(Event::Care(Care::GlucoseGiven { lamb, by }));
+            }
+            None => self.change(|case| case.glucose = Some((now, by))),
+        }
+    }
+
+    /// Opens a sheet, or closes it.
+    pub(super) fn ask(self, asks: Asks) {
+        self.asks.set(asks);
+    }
+
+    /// Returns the sheet that lies open.
+    pub(super) fn asks(self) -> Asks {
+        self.asks.get()
+    }
+
     pub(super) fn vet_called(self) {
         let now = self.farm.peek_now();
         match self.lamb {
             Some(lamb) => {
                 self.farm.tap(Event::VetCalled { animal: Animal::Lamb(lamb) });
             }
-            None => self.change(|case| case.vet = Some(now)),
+            None => self.change(|case| case.vet = Some(VetCall { at: now, said: None })),
         }
     }
 

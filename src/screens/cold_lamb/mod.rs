@@ -10,19 +10,21 @@ mod hand;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
-use yeanling_core::book::LambId;
+use yeanling_core::book::{Animal, LambId};
+use yeanling_core::flock::Reading;
 use yeanling_core::reckon::warming::{self, Look};
+use yeanling_core::watch::hold_milk;
 
 use answer::WeightOfIt;
 use ask::{HeadAndSwallow, HowOld, HowWarm};
 use case::{Able, Age, Case, asks_for_milk};
-use hand::Hand;
+use hand::{Asks, Hand};
 
 use crate::farm::use_farm;
 use crate::parts::{Button, Empty, LinkButton, Page, Said, Title};
-use crate::pieces::{Standing, Top, WeightSheet};
+use crate::pieces::{MouthSheet, Standing, Top, VetSheet, WeightSheet};
 use crate::route::Screen;
-use crate::words::{animals, cautions, cold_lamb as words, figures, frame, lamb as of_lamb};
+use crate::words::{animals, cautions, cold_lamb as words, danger, figures, frame, lamb as of_lamb};
 
 /// How far the aid has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -66,6 +68,18 @@ pub(crate) fn ColdLamb(
             })
         }
     });
+    // What a finger in its mouth said, until a thermometer says more.
+    let mouth = Memo::new(move |_| {
+        let system = farm.system();
+        farm.with(|ground| {
+            let lamb = ground.flock.lamb(lamb?)?;
+            let felt = lamb.mouth.last()?;
+            let read = lamb.temperatures.last().is_some_and(|read| read.at >= felt.at);
+            let line = danger::mouth_line(felt.mouth, felt.suck);
+            let held = hold_milk(lamb).map(|hold| of_lamb::held(hold, system));
+            (!read).then(|| [Some(line), held].into_iter().flatten().collect::<Vec<_>>().join(". "))
+        })
+    });
     let back = match lamb {
         Some(id) => (Screen::Lamb(id), of_lamb::BACK.to_owned()),
         None => (Screen::Figures, figures::TITLE.to_owned()),
@@ -89,11 +103,26 @@ pub(crate) fn ColdLamb(
                 Stage::HeadAndSwallow => view! { <Reading case=case /> <HeadAndSwallow hand=hand /> }.into_any(),
                 Stage::Answer => view! { <Answered hand=hand case=case again=again /> }.into_any(),
             })}
+            {live(move || (lamb.is_some() && stage.get() == Stage::HowWarm).then(|| view! {
+                {live(move || mouth.get().map(|line| view! { <p class="lead"><Said text=line /></p> }).into_any())}
+                <Button label=danger::MOUTH on_press=move || hand.ask(Asks::Mouth) />
+            }.into_any()).into_any())}
+            {live(move || sheet(hand))}
             {live(move || (lamb.is_none() && stage.get() != Stage::HowWarm).then(|| view! {
                 <Button label=words::START_OVER on_press=move || hand.start_over() />
             }.into_any()).into_any())}
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>
+    }
+}
+
+/// The sheet that lies open.
+fn sheet(hand: Hand) -> AnyView {
+    let close = move || hand.ask(Asks::Nothing);
+    match (hand.asks(), hand.lamb) {
+        (Asks::Vet, Some(lamb)) => view! { <VetSheet animal=Animal::Lamb(lamb) on_close=close /> }.into_any(),
+        (Asks::Mouth, Some(lamb)) => view! { <MouthSheet lamb=lamb on_close=close /> }.into_any(),
+        (Asks::Nothing, _) | (Asks::Vet | Asks::Mouth, None) => ().into_any(),
     }
 }
 
@@ -129,8 +158,11 @@ fn Answered(hand: Hand, case: Memo<Option<Case>>, again: RwSignal<bool>) -> impl
     let answer = Memo::new(move |_| case.with(|case| case.as_ref().and_then(Case::answer)));
     let due = Memo::new(move |_| {
         let last = case.with(|case| case.as_ref().and_then(Case::last));
-        let asks = answer.with(|answer| answer.as_ref().is_some_and(|answer| answer.look_again.is_some()));
-        asks && last.is_some_and(|last| matches!(warming::look(last.at, farm.now()), Look::Now(_)))
+        let wait = answer.with(|answer| answer.as_ref().and_then(|answer| answer.look_again));
+        let over = |last: Reading| {
+            wait.is_some_and(|wait| matches!(warming::look_after(last.at, wait, farm.now()), Look::Now(_)))
+        };
+        last.is_some_and(over)
     });
     let form = Memo::new(move |_| again.get() || due.get());
     let milk = Memo::new(move |_| answer.with(|answer| answer.as_ref().is_some_and(asks_for_milk)));

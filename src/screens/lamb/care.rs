@@ -10,6 +10,7 @@ use yeanling_core::reckon::body_temperature;
 use yeanling_core::reckon::cold_lamb::decide;
 use yeanling_core::reckon::marking::{Ring, ring, ring_state, vaccine};
 use yeanling_core::units::{Moment, System};
+use yeanling_core::watch::{ColdSpell, cold_spell};
 
 use crate::farm::use_farm;
 use crate::parts::{Button, LinkButton, Notice, NoticeKind, Remark, Section, WhyButton, WhyText};
@@ -51,8 +52,10 @@ fn last_reading(lamb: &Lamb, now: Moment, system: System) -> Option<(String, Opt
     let age = lamb.age(last.at);
     let told = temperature_both(last.temperature, system);
     let text = words::last_reading(&told, band, &day_and_clock(last.at, now), &watch::age(age));
-    let able = lamb.swallow.last().map(|(_, able)| *able);
-    let wait = decide(last.temperature, Some(age), able).ok().and_then(|answer| answer.look_again);
+    let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
+    let branch = spell.map_or(age, |spell| spell.age(lamb));
+    let wait =
+        decide(last.temperature, Some(branch), lamb.swallows()).ok().and_then(|answer| answer.look_again);
     Some((text, wait.map(|wait| words::again_at(&day_and_clock(last.at + wait, now)))))
 }
 

@@ -90,7 +90,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
         }
     } else {
         let title = words::BOTTLE_FEED;
-        match bottle::day(age, lamb.recent_weight(now), flock.practice.bottle_table) {
+        match bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), flock.practice.bottle_table) {
             Ok(day) => Plan {
                 title,
                 volume: Some(day.per_feed.to_nearest_five()),

@@ -24,12 +24,12 @@ use crate::parts::{
 };
 use crate::pieces::{
     AnimalTimeline, BellySheet, CameFrom, CastrateSheet, DeathSheet, ExaminedSheet, FeedSheet, FosterSheet,
-    LeaveSheet, PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VigorSheet, WeightSheet,
-    Withheld, milk_ribbon, why_text,
+    FoundSheet, LeaveSheet, PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VetSheet,
+    VigorSheet, WeightSheet, Withheld, milk_ribbon, why_text,
 };
 use crate::route::Screen;
 use crate::words::common::{day_and_clock, mass, span};
-use crate::words::{animals, frame, lamb as words, life, watch, why};
+use crate::words::{animals, danger, frame, lamb as words, life, watch, why};
 
 /// From this age on the register lies open (ours).
 const OPEN_FROM: TimeDelta = TimeDelta::days(7);
@@ -52,6 +52,8 @@ enum Open {
     Castrate,
     Leave,
     Examined,
+    Vet,
+    Found,
 }
 
 /// What stands at the head of the screen.
@@ -87,6 +89,18 @@ pub(crate) fn LambScreen(
     };
     let lives = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.lives)));
     let dead = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.dead)));
+    // The sign and the step, as on the Watch: one answer for one lamb.
+    let in_danger = Memo::new(move |_| {
+        let system = farm.system();
+        farm.with_duties(|_, duties| {
+            let duty = duties
+                .iter()
+                .find(|duty| duty.subject == Animal::Lamb(id) && matches!(duty.task, Task::Danger(_)))?;
+            let called = duty.vet.as_ref().map(danger::called);
+            let task = watch::task(duty.task, system);
+            Some([Some(task), called].into_iter().flatten().collect::<Vec<_>>().join(" · "))
+        })
+    });
     let newborn = Memo::new(move |_| head.with(|head| head.as_ref().is_some_and(|head| head.newborn)));
     let gone = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.gone.clone())));
     let ewe = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.ewe)));
@@ -117,6 +131,9 @@ pub(crate) fn LambScreen(
                         <LinkButton href=screen.hash() label=words::AS_EWE />
                     }.into_any()).into_any())}
                     {live(move || lives.get().then(|| view! { <Withheld animal=Animal::Lamb(id) /> }.into_any()).into_any())}
+                    {live(move || in_danger.get().map(|line| view! {
+                        <Notice kind=NoticeKind::Bad><p class="lead"><Said text=line /></p></Notice>
+                    }).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| view! { <FirstMilk id=id /> }).into_any())}
                     {live(move || lives.get().then(|| view! { <Feeding id=id open=open /> }).into_any())}
                     {live(move || (lives.get() && newborn.get()).then(|| charts::first_day_milk(id)).into_any())}
@@ -228,6 +245,10 @@ fn Looks(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         }
     };
     let opens = move |sheet: Open| move || open.set(sheet);
+    let newborn = Memo::new(move |_| {
+        let now = farm.now();
+        farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.age(now) < TimeDelta::hours(24)))
+    });
     view! {
         <Section title=words::LOOK>
             <Buttons columns=3>
@@ -257,6 +278,14 @@ fn Looks(id: LambId, open: RwSignal<Open>) -> impl IntoView {
                 <Button label=words::TAG on_press=opens(Open::Tag) />
                 <Button label=words::REMARK on_press=opens(Open::Remark) />
                 <Button label=words::DIED on_press=opens(Open::Died) />
+                <Button
+                    label=seen(|lamb| !lamb.vet.is_empty(), danger::CALLED)
+                    on_press=note(Event::VetCalled { animal: Animal::Lamb(id) })
+                />
+                <Button label=danger::SAID on_press=opens(Open::Vet) />
+                {live(move || newborn.get().then(|| view! {
+                    <Button label=seen(|lamb| lamb.found.is_some(), danger::FOUND) on_press=opens(Open::Found) />
+                }).into_any())}
             </Buttons>
         </Section>
     }
@@ -327,6 +356,8 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         Open::Castrate => view! { <CastrateSheet lamb=id on_close=close /> }.into_any(),
         Open::Leave => view! { <LeaveSheet animal=animal on_close=close /> }.into_any(),
         Open::Mark => view! { <PaintSheet animal=animal on_close=close /> }.into_any(),
+        Open::Vet => view! { <VetSheet animal=animal on_close=close /> }.into_any(),
+        Open::Found => view! { <FoundSheet lamb=id on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Examined => view! { <ExaminedSheet animal=animal on_close=close /> }.into_any(),
     })

@@ -1,19 +1,19 @@
 //! The ewe before the lamb: what is due for her now, the signs as large buttons, the clean hand, the vet.
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, Event, EweId, Found, Lie, Part};
+use yeanling_core::book::{Animal, Care, Event, EweId, Found, Lie, Part};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{self, Duty, Task};
+use yeanling_core::watch::{self, Duty, Task, Trouble};
 
 use crate::farm::{Ground, use_farm};
 use crate::parts::{
     Button, Buttons, Card, Caution, Choice, Choices, DrawnButton, Figure, Pin, PinShape, Remark, Ribbon,
     Section, Sheet, Toggle, Weight, WhyButton, WhyText, live,
 };
-use crate::pieces::{DutyRibbon, why_text};
+use crate::pieces::{DutyRibbon, VetSheet, why_text};
 use crate::words::common::{clock, span};
-use crate::words::{cautions, labor as words, watch as duty_words, why};
+use crate::words::{cautions, danger, labor as words, watch as duty_words, why};
 
 /// Which sheet lies open.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -21,6 +21,7 @@ enum Open {
     Nothing,
     Part,
     Hand,
+    Vet,
 }
 
 /// What is due for her, as it is shown.
@@ -52,6 +53,13 @@ pub(super) fn LaborPart(
     let note = move |event: Event| {
         farm.tap(event);
     };
+    // Each call counts, so it is no mark that a second tap takes back.
+    let called = Signal::derive(move || {
+        let last =
+            farm.with(|ground| ground.flock.ewe(ewe).and_then(|ewe| ewe.vet.last().map(|call| call.at)));
+        let recent = last.filter(|at| farm.now().since(*at) < TimeDelta::hours(24));
+        recent.map_or_else(|| words::VET.to_owned(), |at| format!("{} {}", words::VET, clock(at)))
+    });
     view! {
         {live(move || due.get().map(|due| view! { <DueCard due=due /> }).into_any())}
         <Section title=words::SIGNS_TITLE>
@@ -71,7 +79,9 @@ pub(super) fn LaborPart(
                 <Button label=words::SHOWS on_press=move || open.set(Open::Part) />
                 <Button label=words::HAND on_press=move || open.set(Open::Hand) />
                 {seen(ewe, words::HELP, Saw::Help, Event::HelpBegun { ewe })}
-                {seen(ewe, words::VET, Saw::Vet, Event::VetCalled { animal })}
+                {seen(ewe, danger::PUT_RIGHT, Saw::PutRight, Event::Care(Care::PutRight { ewe }))}
+                <Button label=called on_press=move || note(Event::VetCalled { animal }) />
+                <Button label=danger::SAID on_press=move || open.set(Open::Vet) />
             </Buttons>
             {live(move || {
                 at_work
@@ -97,6 +107,7 @@ pub(super) fn LaborPart(
         {live(move || match open.get() {
             Open::Nothing => ().into_any(),
             Open::Part => view! { <PartSheet ewe=ewe on_close=move || open.set(Open::Nothing) /> }.into_any(),
+            Open::Vet => view! { <VetSheet animal=animal on_close=move || open.set(Open::Nothing) /> }.into_any(),
             Open::Hand => view! { <HandSheet ewe=ewe on_close=move || open.set(Open::Nothing) /> }.into_any(),
         })}
     }
@@ -108,19 +119,19 @@ fn first_due(ground: &Ground, duties: &[Duty], id: EweId, now: Moment) -> Option
     let duty = duties.iter().find(of_her)?;
     let ewe = ground.flock.ewe(id)?;
     let advice = match duty.task {
-        Task::PutRight { lie } => lie.map(words::what_to_do).unwrap_or_default().to_owned(),
+        Task::PutRight { trouble: Trouble::Lies(lie) } => words::what_to_do(lie).to_owned(),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
         | Task::FirstMilk { .. }
         | Task::Feed { .. }
         | Task::DayTotal { .. }
-        | Task::Weigh
+        | Task::Weigh { .. }
         | Task::ScoreVigor
         | Task::TakeTemperature
         | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
+        | Task::Danger(_)
+        | Task::Hollow { .. }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
         | Task::Look
@@ -128,6 +139,7 @@ fn first_due(ground: &Ground, duties: &[Duty], id: EweId, now: Moment) -> Option
         | Task::HandCheck { .. }
         | Task::Progress
         | Task::NeckTight
+        | Task::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
         | Task::NextLamb { .. }
         | Task::Afterbirth { .. }
         | Task::LetOut => String::new(),
@@ -151,12 +163,13 @@ fn pins(ewe: &Ewe) -> Vec<(Moment, Pin)> {
     let pin = |seen: &Seen| {
         let shape = match seen.what {
             Saw::Look => PinShape::Bar,
-            Saw::Check(_) | Saw::Help | Saw::Vet => PinShape::Dot,
+            Saw::Check(_) | Saw::Help | Saw::PutRight | Saw::Vet => PinShape::Dot,
             Saw::Sign(_)
             | Saw::WaterBag
             | Saw::Straining
             | Saw::Part(_)
             | Saw::NotLambing
+            | Saw::Awaited(_)
             | Saw::Afterbirth => PinShape::Ring,
         };
         (seen.at, Pin { at: 0.0, shape, title: format!("{} {}", words::saw(seen.what), clock(seen.at)) })
@@ -220,9 +233,15 @@ fn in_labor(labor: &Labor, what: Saw, at: Moment) -> bool {
         Saw::Sign(sign) => labor.signs.contains(&(at, sign)),
         Saw::WaterBag => labor.waters.is_some_and(|first| first <= at),
         Saw::Straining => labor.straining.is_some_and(|first| first <= at),
-        Saw::Help => labor.help.is_some_and(|first| first <= at),
-        Saw::Vet => labor.vet.is_some_and(|first| first <= at),
-        Saw::Part(_) | Saw::Check(_) | Saw::Look | Saw::NotLambing | Saw::Afterbirth => false,
+        Saw::Help => labor.help.contains(&at),
+        Saw::PutRight => labor.put_right.contains(&at),
+        Saw::Part(_)
+        | Saw::Check(_)
+        | Saw::Vet
+        | Saw::Look
+        | Saw::NotLambing
+        | Saw::Awaited(_)
+        | Saw::Afterbirth => false,
     }
 }
 

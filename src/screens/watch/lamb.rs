@@ -5,15 +5,15 @@ use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task, hold_milk};
+use yeanling_core::watch::{Discharge, Duty, State, Task, hold_milk};
 
-use super::shown::{Act, Because, Does, Shown, act, due};
+use super::shown::{Act, Because, Does, Shown, act, due, told as told_of};
 use crate::farm::here;
 use crate::parts::Fact;
 use crate::pieces::MilkRibbon;
 use crate::route::Screen;
 use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{animals, lamb as lamb_words, watch as words};
+use crate::words::{animals, danger, lamb as lamb_words, watch as words};
 
 /// Shows a lamb with all that is due for it.
 pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
@@ -27,8 +27,12 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
         .filter(|_| newborn);
     let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
     let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
+    others.extend(steps(lamb, duties));
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
-    let (figure, figure_says) = milk_figure(lamb, duties, now);
+    let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
+    // In danger the sign and the step are the headline: no clock of milk beside them.
+    let newborn = newborn && !in_danger;
+    let (figure, figure_says) = if in_danger { Default::default() } else { milk_figure(lamb, duties, now) };
     Shown {
         animal: Animal::Lamb(lamb.id),
         state: first.map(|duty| duty.state(now)),
@@ -63,13 +67,13 @@ fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
     let hold = hold_milk(lamb);
     let due = due(duties, now);
     let task = |duty: &&Duty| {
-        let task = words::task(duty.task, system);
+        let task = told_of(duty, system);
         match hold.filter(|_| waits_for_milk(duty.task)) {
             Some(hold) => format!("{task}: {}", lamb_words::before_milk(hold, system)),
             None => task,
         }
     };
-    let told = |task| waits_for_milk(task) || matches!(task, Task::CallVet | Task::Failing);
+    let told = |task| waits_for_milk(task) || matches!(task, Task::CallVet | Task::Danger(_));
     let held = hold.filter(|_| !due.iter().any(|duty| told(duty.task)));
     let held = held.map(|hold| lamb_words::held(hold, system));
     held.into_iter().chain(due.iter().map(task)).collect::<Vec<_>>().join(" · ")
@@ -77,23 +81,35 @@ fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
 
 /// Says whether a duty is one of milk that must wait.
 const fn waits_for_milk(task: Task) -> bool {
-    matches!(task, Task::FirstMilk { hold: true, .. } | Task::Feed { hold: true, .. })
+    matches!(
+        task,
+        Task::FirstMilk { hold: true, .. }
+            | Task::Feed { hold: true, .. }
+            | Task::DayTotal { hold: true, .. }
+            | Task::Hollow { hold: true, .. }
+    )
 }
 
 fn lamb_href(lamb: LambId, task: Task) -> String {
     match task {
-        Task::TakeTemperature | Task::FirstMilk { hold: true, .. } => Screen::ColdLamb(Some(lamb)).hash(),
+        Task::TakeTemperature
+        | Task::Danger(_)
+        | Task::FirstMilk { hold: true, .. }
+        | Task::FirstMilk { check: true, .. }
+        | Task::Hollow { hold: true, .. }
+        | Task::Hollow { check: true, .. }
+        | Task::Feed { hold: true, .. }
+        | Task::DayTotal { hold: true, .. } => Screen::ColdLamb(Some(lamb)).hash(),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
-        | Task::FirstMilk { hold: false, .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh
+        | Task::FirstMilk { hold: false, check: false, .. }
+        | Task::Feed { hold: false, .. }
+        | Task::DayTotal { hold: false, .. }
+        | Task::Weigh { .. }
         | Task::ScoreVigor
         | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
+        | Task::Hollow { hold: false, check: false }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
         | Task::Look
@@ -106,6 +122,14 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
         | Task::Afterbirth { .. }
         | Task::LetOut => Screen::Lamb(lamb).hash(),
     }
+}
+
+/// The way to the steps for a cold lamb, where the vet's button stands first.
+fn steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
+    let first = duties.first().filter(|duty| matches!(duty.task, Task::Danger(_)))?;
+    let called = first.vet.is_some() || matches!(first.discharge, Discharge::Note(_));
+    let href = Screen::ColdLamb(Some(lamb.id)).hash();
+    called.then(|| Act { label: danger::STEPS.to_owned(), does: Does::Leads(href) })
 }
 
 /// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,

@@ -19,8 +19,8 @@ use crate::pieces::{Standing, Top};
 use crate::route::Screen;
 use crate::signals::prelude::*;
 use crate::words::common::{clock, volume};
-use crate::words::hand_over;
 use crate::words::watch as words;
+use crate::words::{danger, hand_over};
 
 use row::{AnimalRow, key, sheet};
 use shown::{Asked, Near, Shown};
@@ -48,7 +48,8 @@ pub(crate) fn Watch() -> impl IntoView {
         })
     };
     let nothing = move || {
-        let due = [State::Late, State::Now, State::Coming].into_iter().map(count).sum::<usize>();
+        let due =
+            [State::Danger, State::Late, State::Now, State::Coming].into_iter().map(count).sum::<usize>();
         (due == 0).then_some(words::NOTHING)
     };
     let empty = Memo::new(move |_| farm.with(|ground| ground.book.is_empty()));
@@ -66,6 +67,7 @@ pub(crate) fn Watch() -> impl IntoView {
         <Page thumb=thumb>
             <Top />
             <Title text=time>
+                {tally(State::Danger, RowState::Danger, danger::count)}
                 {tally(State::Late, RowState::Late, words::late)}
                 {tally(State::Now, RowState::Now, words::now)}
                 {tally(State::Coming, RowState::Coming, words::coming)}
@@ -122,6 +124,7 @@ fn Orders(order: RwSignal<Order>) -> impl IntoView {
 
 fn by_urgency(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView {
     let groups = [
+        (danger::TITLE, Some(State::Danger)),
         (words::LATE, Some(State::Late)),
         (words::NOW, Some(State::Now)),
         (words::COMING, Some(State::Coming)),

@@ -8,7 +8,7 @@ use crate::farm::use_farm;
 use crate::parts::{
     ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
 };
-use crate::pieces::{DrawnRibbon, LaterSheet, VigorSheet, WeightSheet};
+use crate::pieces::{DrawnRibbon, LaterSheet, VetSheet, VigorSheet, WeightSheet, row_state};
 use crate::signals::prelude::*;
 use crate::words::watch as words;
 
@@ -34,11 +34,8 @@ pub(super) fn AnimalRow(
         Memo::new(move |_| one.with(|one| one.as_ref().map(|one| read(one).clone()).unwrap_or_default()))
             .into()
     };
-    let state = Memo::new(move |_| match one.with(|one| one.as_ref().and_then(|one| one.state)) {
-        Some(State::Late) => RowState::Late,
-        Some(State::Now) => RowState::Now,
-        Some(State::Coming) => RowState::Coming,
-        None => RowState::Done,
+    let state = Memo::new(move |_| {
+        one.with(|one| one.as_ref().and_then(|one| one.state)).map_or(RowState::Done, row_state)
     });
     let name = text(|one| &one.name);
     let button = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.button.clone())));
@@ -64,7 +61,7 @@ pub(super) fn AnimalRow(
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));
     let waits = Memo::new(move |_| {
         one.with(|one| {
-            let late_or_now = |state: &State| *state > State::Coming;
+            let late_or_now = |state: &State| matches!(state, State::Now | State::Late);
             one.as_ref().and_then(|one| one.state).as_ref().is_some_and(late_or_now)
         })
     });
@@ -116,7 +113,7 @@ pub(super) fn AnimalRow(
                     let name = Signal::derive(move || format!("{}, {}", words::LATER, name.get()));
                     let press = move || {
                         let duty = one.with_untracked(|one| one.as_ref().and_then(|one| one.first.clone()));
-                        asked.set(duty.map(Asked::Later));
+                        asked.set(duty.map(Box::new).map(Asked::Later));
                     };
                     view! { <SmallButton label=words::LATER name=name on_press=press /> }
                 };
@@ -152,8 +149,9 @@ pub(super) fn sheet(asked: RwSignal<Option<Asked>>) -> AnyView {
     let close = move || asked.set(None);
     live(move || match asked.get() {
         None => ().into_any(),
-        Some(Asked::Later(duty)) => view! { <LaterSheet duty=duty on_close=close /> }.into_any(),
+        Some(Asked::Later(duty)) => view! { <LaterSheet duty=*duty on_close=close /> }.into_any(),
         Some(Asked::Weight(lamb)) => view! { <WeightSheet lamb=lamb on_close=close /> }.into_any(),
+        Some(Asked::Vet(animal)) => view! { <VetSheet animal=animal on_close=close /> }.into_any(),
         Some(Asked::Vigor(lamb)) => view! { <VigorSheet lamb=lamb on_close=close /> }.into_any(),
     })
     .into_any()

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Animal, Event, EweId, LambId};
+use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, LambId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::units::{Moment, System, TimeDelta};
@@ -15,7 +15,7 @@ use crate::parts::{Fact, WhyText};
 use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
 use crate::route::Screen;
 use crate::words::common::{clock, span};
-use crate::words::{ahead as ahead_words, animals, labor, pens, watch as words, why};
+use crate::words::{ahead as ahead_words, animals, danger, labor, pens, watch as words, why};
 
 /// One animal on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
@@ -44,7 +44,7 @@ pub(super) struct Shown {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Because {
     Milk(Want),
-    Labor(Duty),
+    Labor(Box<Duty>),
 }
 
 impl Because {
@@ -78,11 +78,13 @@ pub(super) enum Does {
 #[derive(Clone, Debug, PartialEq)]
 pub(super) enum Asked {
     /// Until when a duty is put off.
-    Later(Duty),
+    Later(Box<Duty>),
     /// What a lamb weighs.
     Weight(LambId),
     /// How vigorous a lamb is.
     Vigor(LambId),
+    /// What the vet said.
+    Vet(Animal),
 }
 
 /// A ewe that is near, by signs or by her days.
@@ -198,12 +200,12 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
         figure_says: clocked.map(since).unwrap_or_default(),
         href: first.map_or_else(|| Screen::Ewe(ewe.id).hash(), |duty| ewe_href(ewe.id, duty.task)),
         button: first.map(|duty| act(duty, ewe_href(ewe.id, duty.task), system)),
-        others: duties.iter().skip(1).map(|duty| act(duty, ewe_href(ewe.id, duty.task), system)).collect(),
+        others: others(ewe.id, duties, system),
         first: first.cloned(),
         milk: None,
         labor: clocked.map(|duty| DutyRibbon::of(duty, now, false, &[])),
         facts: Vec::new(),
-        why: first.cloned().map(Because::Labor),
+        why: first.cloned().map(Box::new).map(Because::Labor),
         place: None,
     }
 }
@@ -218,12 +220,12 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
         | Task::FirstMilk { .. }
         | Task::Feed { .. }
         | Task::DayTotal { .. }
-        | Task::Weigh
+        | Task::Weigh { .. }
         | Task::ScoreVigor
         | Task::TakeTemperature
         | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
+        | Task::Danger(_)
+        | Task::Hollow { .. }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
         | Task::Look
@@ -239,16 +241,75 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
 pub(super) fn act(duty: &Duty, href: String, system: System) -> Act {
     let does = match (&duty.discharge, duty.subject, duty.task) {
         (Discharge::Note(event), ..) => Does::Notes(event.clone()),
-        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh) => Does::Asks(Asked::Weight(lamb)),
+        (Discharge::Open, animal, task) if waits_for_word(duty, task) => {
+            return Act { label: danger::SAID.to_owned(), does: Does::Asks(Asked::Vet(animal)) };
+        }
+        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh { .. }) => Does::Asks(Asked::Weight(lamb)),
         (Discharge::Open, Animal::Lamb(lamb), Task::ScoreVigor) => Does::Asks(Asked::Vigor(lamb)),
         (Discharge::Open, ..) => Does::Leads(href),
     };
-    Act { label: words::done(duty.task, system), does }
+    let called = matches!(&does, Does::Notes(Event::VetCalled { .. }));
+    let label = if called { danger::CALLED.to_owned() } else { words::done(duty.task, system) };
+    Act { label, does }
+}
+
+/// Says whether the vet was called about a duty that is the vet's, so that the next thing to note is what the vet said.
+fn waits_for_word(duty: &Duty, task: Task) -> bool {
+    let vets = matches!(task, Task::Danger(_) | Task::NeckTight | Task::PutRight { .. } | Task::CallVet);
+    vets && duty.vet.is_some()
+}
+
+/// The buttons of a ewe beside the first, and those that are other answers to the first.
+fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
+    let note =
+        |label: &str, care: Care| Act { label: label.to_owned(), does: Does::Notes(Event::Care(care)) };
+    let mut others = Vec::new();
+    for (place, duty) in duties.iter().enumerate() {
+        if place > 0 {
+            others.push(act(duty, ewe_href(ewe, duty.task), system));
+        }
+        match duty.task {
+            Task::PutRight { .. } => others.push(note(danger::PUT_RIGHT, Care::PutRight { ewe })),
+            Task::Afterbirth { .. } => others.extend(
+                [Awaited::Hanging, Awaited::NotSeenBright]
+                    .map(|seen| note(labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen })),
+            ),
+            Task::DipNavel
+            | Task::DipNavelAgain
+            | Task::GetUp
+            | Task::FirstMilk { .. }
+            | Task::Feed { .. }
+            | Task::DayTotal { .. }
+            | Task::Weigh { .. }
+            | Task::ScoreVigor
+            | Task::TakeTemperature
+            | Task::CallVet
+            | Task::Danger(_)
+            | Task::Hollow { .. }
+            | Task::Ring { .. }
+            | Task::WeaningCheck { .. }
+            | Task::Look
+            | Task::LongRestless
+            | Task::HandCheck { .. }
+            | Task::Progress
+            | Task::NeckTight
+            | Task::NextLamb { .. }
+            | Task::LetOut => {}
+        }
+    }
+    others
+}
+
+/// What a duty asks for, and what is known of the vet.
+pub(super) fn told(duty: &Duty, system: System) -> String {
+    let task = words::task(duty.task, system);
+    let called = duty.vet.as_ref().map(danger::called);
+    [Some(task), called].into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }
 
 /// What is due, all of it; when nothing is, what comes first.
 fn text(duties: &[&Duty], now: Moment, system: System) -> String {
-    let tasks: Vec<String> = due(duties, now).iter().map(|duty| words::task(duty.task, system)).collect();
+    let tasks: Vec<String> = due(duties, now).iter().map(|duty| told(duty, system)).collect();
     tasks.join(" · ")
 }
 

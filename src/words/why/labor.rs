@@ -46,12 +46,12 @@ fn rule(task: Task) -> &'static str {
         | Task::FirstMilk { .. }
         | Task::Feed { .. }
         | Task::DayTotal { .. }
-        | Task::Weigh
+        | Task::Weigh { .. }
         | Task::ScoreVigor
         | Task::TakeTemperature
         | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
+        | Task::Danger(_)
+        | Task::Hollow { .. }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
         | Task::Look => "A restless ewe makes progress at least hourly.",
@@ -68,12 +68,12 @@ fn others(task: Task) -> Vec<String> {
         | Task::FirstMilk { .. }
         | Task::Feed { .. }
         | Task::DayTotal { .. }
-        | Task::Weigh
+        | Task::Weigh { .. }
         | Task::ScoreVigor
         | Task::TakeTemperature
         | Task::CallVet
-        | Task::Failing
-        | Task::Hollow
+        | Task::Danger(_)
+        | Task::Hollow { .. }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
         | Task::Look

@@ -4,9 +4,9 @@ use chrono::NaiveDate;
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, BatchId, Belly, BirthDay, Book, Castration, Cause, Departure, DeviceId, DutyKind, Ease, Entry,
-    EntryId, Event, EweId, Found, GroupId, Item, LambId, Lie, Life, Milk, MilkedFrom, Part, PenId, PenSize,
-    RamAge, Ring, Route, Sex, Sign, Treatment, VigorScale, Way,
+    Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, Departure, DeviceId, DutyKind,
+    Ease, Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, Lie, Life, Milk, MilkedFrom,
+    Mouth, Part, PenId, PenSize, RamAge, Ring, Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::practice::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing,
@@ -285,6 +285,30 @@ fn life() -> impl Strategy<Value = Event> {
     .prop_map(Event::Life)
 }
 
+/// Any fact of the care for an animal in trouble.
+fn trouble() -> impl Strategy<Value = Event> {
+    let maybe = || prop::option::of(text());
+    let said = prop_oneof![
+        Just(VetSaid::Coming),
+        (maybe(), moment()).prop_map(|(what, look_again)| VetSaid::Advised { what, look_again }),
+        Just(VetSaid::NobodyReached),
+        (maybe(), moment()).prop_map(|(plan, look_again)| VetSaid::Saw { plan, look_again }),
+    ];
+    let by = prop_oneof![Just(GlucoseBy::Vet), Just(GlucoseBy::Trained)];
+    let mouth = prop_oneof![Just(Mouth::Cold), Just(Mouth::Cool), Just(Mouth::Warm)];
+    let suck = prop_oneof![Just(Suck::Strong), Just(Suck::Weak), Just(Suck::None)];
+    let awaited = prop_oneof![Just(Awaited::Hanging), Just(Awaited::NotSeenBright)];
+    prop_oneof![
+        3 => (animal(), said).prop_map(|(animal, said)| Care::VetSaid { animal, said }),
+        1 => (lamb(), by).prop_map(|(lamb, by)| Care::GlucoseGiven { lamb, by }),
+        1 => (lamb(), mouth, suck).prop_map(|(lamb, mouth, suck)| Care::MouthFelt { lamb, mouth, suck }),
+        1 => (ewe(), awaited).prop_map(|(ewe, seen)| Care::AfterbirthAwaited { ewe, seen }),
+        1 => ewe().prop_map(|ewe| Care::PutRight { ewe }),
+        1 => lamb().prop_map(|lamb| Care::FoundBorn { lamb }),
+    ]
+    .prop_map(Event::Care)
+}
+
 /// Any fact that is no correction.
 fn fact() -> impl Strategy<Value = Event> {
     let birth = (prop::option::of(ewe()), prop::option::of(lamb()), prop::option::of(sex()), any::<bool>())
@@ -317,6 +341,7 @@ fn fact() -> impl Strategy<Value = Event> {
         5 => groups(),
         3 => stores(),
         4 => life(),
+        4 => trouble(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)
             .prop_map(|json| super::noting(1, json).event),

@@ -3,9 +3,11 @@
 //! The lines below were written by the version named above them. They are never edited: a form that changes is a form
 //! that someone's book can no longer be read in. A later version adds its own.
 
+mod care;
 mod life;
 mod season;
 
+pub(super) use care::CARE_1;
 pub(super) use life::LIFE_1;
 pub(super) use season::SEASON_1;
 
@@ -153,12 +155,12 @@ pub(super) const VERSION_1: &[&str] = &[
 
 /// Every line, the season's last.
 pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
-    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).copied()
+    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).copied()
 }
 
 /// The facts that all lines stand for, in their order.
 fn every_fact() -> Vec<Event> {
-    facts().into_iter().chain(season::facts()).chain(life::facts()).collect()
+    facts().into_iter().chain(season::facts()).chain(life::facts()).chain(care::facts()).collect()
 }
 
 /// A whole entry as version 1 writes it.
@@ -424,10 +426,11 @@ fn every_fact_has_a_form() {
         Event::ColostrumThawed { .. } => 63,
         Event::ColostrumThrown { .. } => 64,
         Event::Life(_) => 65,
-        Event::Unread(_) => 66,
+        Event::Care(_) => 66,
+        Event::Unread(_) => 67,
     };
     let mut numbers: Vec<i32> = every_fact().iter().map(number).collect();
     numbers.sort_unstable();
     numbers.dedup();
-    assert_eq!(numbers, (0..66).collect::<Vec<_>>());
+    assert_eq!(numbers, (0..67).collect::<Vec<_>>());
 }

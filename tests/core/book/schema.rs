@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use yeanling_core::book::{Book, Event};
 
 use super::arbitrary::{config, entries, event};
-use super::forms::{ENTRY_1, LIFE_1, SEASON_1, VERSION_1, every_form};
+use super::forms::{CARE_1, ENTRY_1, LIFE_1, SEASON_1, VERSION_1, every_form};
 use super::{file, noting};
 
 const SCHEMA: &str = include_str!("../../../public/book.schema.json");
@@ -179,6 +179,8 @@ fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
         "/life/treated/treatment/meat-days",
         "/life/treated/treatment/milk-days",
         "/life/went/to",
+        "/care/vet-said/said/advised/what",
+        "/care/vet-said/said/saw/plan",
     ];
     for line in every_form() {
         let whole: Value = serde_json::from_str(line).expect("an event");
@@ -231,6 +233,12 @@ fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_rea
         (LIFE_1[8], ":28", ":-28"),
         (LIFE_1[8], "true", "\"yes\""),
         (LIFE_1[14], "sold", "lent"),
+        (CARE_1[0], "coming", "asleep"),
+        (CARE_1[1], "T04:12", "T25:12"),
+        (CARE_1[6], "vet", "neighbor"),
+        (CARE_1[8], "cold", "dry"),
+        (CARE_1[8], "none", "some"),
+        (CARE_1[11], "hanging", "eaten"),
     ] {
         let wrong = line.replacen(from, to, 1);
         assert_ne!(wrong, line, "{from} is in the line");

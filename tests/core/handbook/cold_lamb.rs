@@ -26,22 +26,31 @@ fn check(degrees: f64, age: Option<TimeDelta>, swallows: Option<bool>, steps: &[
     let answer = answer(degrees, age, swallows);
     assert_eq!((answer.steps.as_slice(), answer.vet), (steps, vet), "{answer:?}");
     let again = answer.steps.contains(&Step::LookAgain);
-    assert_eq!(answer.look_again, again.then_some(TimeDelta::minutes(20)));
+    let fever = answer.branch == Branch::Fever;
+    let wait = if fever { Some(30) } else { again.then_some(20) };
+    assert_eq!(answer.look_again, wait.map(TimeDelta::minutes));
 }
 
 const DRY_AND_FEED: &[Step] = &[Step::Dry, Step::Shelter, Step::Feed, Step::BackToEwe, Step::LookAgain];
 const MILD_NO_TUBE: &[Step] = &[Step::DoNotTube, Step::Dry, Step::Warm, Step::CallVet, Step::LookAgain];
 const WARM_THEN_FEED: &[Step] =
     &[Step::Dry, Step::WarmTo37, Step::LookAgain, Step::FeedAt37, Step::BackToEwe];
-const ENERGY_FIRST: &[Step] = &[
-    Step::CallVet,
-    Step::GlucoseByVetFirst,
-    Step::Dry,
-    Step::WarmTo37,
-    Step::LookAgain,
-    Step::FeedAt37,
-    Step::BackToEwe,
-];
+/// Shelter and the phone, energy, then warmth; and what if there is no energy to be had.
+fn energy_first(energy: &[Step]) -> Vec<Step> {
+    let after = [
+        Step::WarmTo37,
+        Step::LookAgain,
+        Step::FeedAt37,
+        Step::BackToEwe,
+        Step::NoGlucose,
+        Step::NobodyReached,
+        Step::WarmSlowly,
+    ];
+    [&[Step::ShelterAndWrap, Step::CallVet], energy, &after].concat()
+}
+
+const BY_MOUTH: &[Step] = &[Step::GlucoseByMouthFirst];
+const BY_VET: &[Step] = &[Step::NothingByMouth, Step::GlucoseByVetFirst];
 
 #[test]
 fn a_mild_lamb_that_swallows_is_dried_sheltered_fed_and_looked_at_again() {
@@ -89,7 +98,7 @@ fn a_severe_young_lamb_that_does_not_swallow_is_warmed_first_too_and_the_vet_cal
 fn a_severe_older_lamb_that_swallows_has_energy_before_warmth() {
     // Source: Henderson 1996. DIFFERENCE: sources split on tubing first; nothing milk-based under 37 °C is ours.
     for minutes in [301, 330, 360, 1440] {
-        check(36.9, old(minutes), YES, ENERGY_FIRST, Vet::Now);
+        check(36.9, old(minutes), YES, &energy_first(BY_MOUTH), Vet::Now);
         let answer = answer(36.9, old(minutes), YES);
         assert_eq!(answer.dissent, Some(Dissent::TubeBeforeWarming));
         assert_eq!(answer.never, [Never::WarmBeforeGlucose, Never::MilkUnder37]);
@@ -100,7 +109,7 @@ fn a_severe_older_lamb_that_swallows_has_energy_before_warmth() {
 fn a_severe_older_lamb_that_does_not_swallow_has_glucose_by_a_vet_before_warming() {
     // Source: Eales et al. 1982, Veterinary Record 110:121.
     for minutes in [301, 360, 1440] {
-        check(36.9, old(minutes), NO, ENERGY_FIRST, Vet::Now);
+        check(36.9, old(minutes), NO, &energy_first(BY_VET), Vet::Now);
         let answer = answer(36.9, old(minutes), NO);
         assert_eq!(answer.dissent, None);
         assert!(answer.never.contains(&Never::TubeWithoutSwallow));
@@ -111,7 +120,8 @@ fn a_severe_older_lamb_that_does_not_swallow_has_glucose_by_a_vet_before_warming
 fn an_unknown_age_takes_the_older_branch() {
     // Source: ours, the safer branch.
     for swallows in [YES, NO, None] {
-        check(36.9, None, swallows, ENERGY_FIRST, Vet::Now);
+        let energy = if swallows == YES { BY_MOUTH } else { BY_VET };
+        check(36.9, None, swallows, &energy_first(energy), Vet::Now);
         assert_eq!(answer(36.9, None, swallows).branch, Branch::SevereOlder);
     }
 }
@@ -140,11 +150,16 @@ fn the_branch_changes_at_the_printed_temperatures() {
 }
 
 #[test]
-fn a_fever_is_for_the_vet_whatever_else_is_known() {
-    // Source: UK hypothermia sheet.
+fn a_fever_is_out_of_the_heat_and_for_the_vet_unless_it_is_low_and_the_lamb_bright() {
+    // Source: UK hypothermia sheet, over 40 °C. Ours: out of the heat, again in 30 min; up to 40.5 °C in a lamb that is
+    // bright and sucks one reading is not yet the vet's.
+    let now = [Step::OutOfHeat, Step::CallVet, Step::LookAfterHeat];
     for age in ages() {
-        for swallows in [YES, NO, None] {
-            check(40.1, age, swallows, &[Step::CallVet], Vet::Now);
+        for (degrees, swallows) in [(40.1, NO), (40.1, None), (40.6, YES), (40.6, NO), (41.5, None)] {
+            check(degrees, age, swallows, &now, Vet::Now);
+        }
+        for degrees in [40.1, 40.5] {
+            check(degrees, age, YES, &[Step::OutOfHeat, Step::LookAfterHeat], Vet::IfNoBetter);
         }
     }
 }
@@ -179,7 +194,8 @@ fn the_misprint_of_glucose_under_five_hours_is_never_followed() {
         for age in ages().into_iter().flatten().filter(|age| *age <= TimeDelta::hours(5)) {
             for swallows in [YES, NO, None] {
                 let answer = answer(f64::from(tenths) / 10.0, Some(age), swallows);
-                assert!(!answer.steps.contains(&Step::GlucoseByVetFirst), "{answer:?}");
+                let glucose = [Step::GlucoseByVetFirst, Step::GlucoseByMouthFirst];
+                assert!(!glucose.iter().any(|step| answer.steps.contains(step)), "{answer:?}");
                 if answer.branch == Branch::SevereYoung {
                     assert!(answer.never.contains(&Never::GlucoseWhenYoung));
                 }
@@ -199,7 +215,13 @@ fn nothing_is_fed_under_37_degrees_and_glucose_always_comes_before_warmth() {
                 assert_eq!(place(&answer, Step::Feed), None, "{answer:?}");
                 let (warm, fed) = (place(&answer, Step::WarmTo37), place(&answer, Step::FeedAt37));
                 assert!(warm.is_some() && warm < fed, "{answer:?}");
-                assert!(place(&answer, Step::GlucoseByVetFirst) < warm, "{answer:?}");
+                let glucose =
+                    place(&answer, Step::GlucoseByVetFirst).or(place(&answer, Step::GlucoseByMouthFirst));
+                assert!(glucose < warm, "{answer:?}");
+                if answer.branch == Branch::SevereOlder {
+                    assert!(glucose.is_some(), "{answer:?}");
+                    assert_eq!(answer.steps[0], Step::ShelterAndWrap, "shelter is no heat");
+                }
                 assert!(answer.never.contains(&Never::MilkUnder37));
             }
         }
@@ -234,6 +256,6 @@ fn every_row_names_where_it_was_printed() {
     };
     assert_eq!(authors(38.0, 60), ["Irish Farmers Journal", "Henderson"]);
     assert_eq!(authors(36.0, 60), ["Henderson", "US extension"]);
-    assert_eq!(authors(36.0, 600), ["Henderson", "Eales et al."]);
+    assert_eq!(authors(36.0, 600), ["Henderson", "Eales et al.", "Trial of 19 lambs", ""]);
     assert_eq!(authors(41.0, 600), ["UK hypothermia sheet", "Irish Farmers Journal"]);
 }

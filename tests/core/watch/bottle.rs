@@ -5,7 +5,7 @@ use yeanling_core::practice::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::{Discharge, Hold, State, Task, allow, hold_milk};
 
-use super::{all, check, day_total, feed, find, none};
+use super::{all, check, day_total, feed, find, none, weigh};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
 
 /// A lamb of four kilograms, fed 200 ml of its dam's colostrum at half an hour.
@@ -21,7 +21,7 @@ fn on_the_bottle() -> (Scribe, LambId) {
 fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
     assert_eq!(
         find(scribe, now, feed).map(|duty| duty.task),
-        Some(Task::Feed { volume: expected, hold: false })
+        Some(Task::Feed { volume: expected, hold: false, weigh: false })
     );
 }
 
@@ -49,7 +49,8 @@ fn the_feed_after_the_first_is_due_in_time_for_the_six_hours() {
     let (scribe, lamb) = on_the_bottle();
     check(&scribe, at(30), feed, at(360), at(420));
     volume(&scribe, at(30), Some(ml(200.0)));
-    one_tap(&scribe, at(30), fed(lamb, 200.0, Milk::DamColostrum, Way::Bottle));
+    read_first(&scribe, at(30));
+    one_tap(&scribe, at(90), fed(lamb, 200.0, Milk::DamColostrum, Way::Bottle));
 }
 
 #[test]
@@ -74,7 +75,9 @@ fn without_a_weight_the_next_feed_is_four_hours_on_and_no_volume_is_said() {
     volume(&scribe, at(30), None);
     read_first(&scribe, at(30));
     scribe.weighed(at(40), lamb, 4.0);
-    volume(&scribe, at(40), Some(ml(200.0)));
+    // Half of what it wants was drunk: the other half is left, and the next comes in half the time.
+    volume(&scribe, at(40), Some(ml(100.0)));
+    volume(&scribe, at(90), Some(ml(200.0)));
 }
 
 #[test]
@@ -135,20 +138,30 @@ fn an_older_lamb_is_fed_by_the_table_of_its_farm() {
 }
 
 #[test]
-fn an_older_lamb_is_fed_by_its_present_weight_or_by_none() {
+fn an_older_lamb_is_fed_by_its_last_weight_and_weighed_again_after_three_days() {
+    // Ours: the last weight guards the stomach, three days unweighed in the first weeks put weighing first.
     let mut scribe = Scribe::new(1);
     let lamb = scribe.born(at(0), None);
     scribe.weighed(at(25), lamb, 2.0);
     scribe.fed(hour(25), lamb, 60.0);
     let four_days = at(25) + TimeDelta::days(4);
-    // 2 kg × 200 ml/kg ÷ 5 feeds = 80 ml; without a weight, the middle of 100 to 150 ml.
-    volume(&scribe, four_days, Some(ml(80.0)));
-    volume(&scribe, four_days + MS, Some(ml(125.0)));
+    // 2 kg × 200 ml/kg ÷ 5 feeds = 80 ml; an older weight stays until the next.
+    let feeds = |scribe: &Scribe, now| match find(scribe, now, feed).map(|duty| duty.task) {
+        Some(Task::Feed { volume, weigh, .. }) => (volume.map(Volume::as_milliliters), weigh),
+        other => panic!("{other:?}"),
+    };
+    assert_eq!(feeds(&scribe, hour(25)), (Some(20.0), false), "the rest of the first");
+    assert_eq!(feeds(&scribe, hour(26)), (Some(80.0), false));
+    assert_eq!(feeds(&scribe, four_days), (Some(80.0), true));
+    assert_eq!(feeds(&scribe, four_days + MS), (Some(80.0), true), "the last weight guards its stomach");
+    assert!(find(&scribe, four_days, weigh).is_some_and(|duty| duty.state(four_days) >= State::Now));
     let day_nine = hour(9 * 24);
     scribe.fed(day_nine, lamb, 150.0);
-    volume(&scribe, day_nine, Some(ml(215.0)));
+    // 2 kg × 200 ml/kg ÷ 4 feeds, and asked to be weighed before it is starved.
+    assert_eq!(feeds(&scribe, day_nine + TimeDelta::hours(1)), (Some(100.0), true));
     scribe.weighed(day_nine, lamb, 3.0);
-    volume(&scribe, day_nine, Some(ml(150.0)));
+    assert_eq!(feeds(&scribe, day_nine + TimeDelta::hours(1)), (Some(150.0), false));
+    none(&scribe, day_nine + TimeDelta::hours(1), weigh);
 }
 
 #[test]
@@ -164,7 +177,8 @@ fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
     let (mut scribe, lamb) = on_the_bottle();
     check(&scribe, at(30), day_total, hour(20), hour(24));
     let total = |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (duty.task, duty.discharge));
-    let short = |given| Some((Task::DayTotal { given: ml(given), want: ml(800.0) }, Discharge::Open));
+    let short =
+        |given| Some((Task::DayTotal { given: ml(given), want: ml(800.0), hold: false }, Discharge::Open));
     assert_eq!(total(&scribe, hour(20)), short(200.0));
     scribe.fed(hour(21), lamb, 569.0);
     assert_eq!(total(&scribe, hour(21)), short(769.0));
@@ -204,6 +218,12 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     let mut taps = 0;
     for minutes in (45..25 * 60).step_by(15).chain((25 * 60..36 * 24 * 60).step_by(60)) {
         let now = at(minutes);
+        // Weighed whenever that comes first, and growing as a lamb does.
+        if find(&scribe, now, weigh).is_some_and(|duty| duty.state(now) >= State::Now) {
+            let days = minutes / (24 * 60);
+            let growth = f64::from(i32::try_from(days).expect("few days")) * 0.2;
+            scribe.weighed(now, lamb, kilograms + growth);
+        }
         let Some(duty) = find(&scribe, now, feed).filter(|duty| duty.state(now) >= State::Now) else {
             continue;
         };
@@ -261,7 +281,7 @@ fn milk_after(noted: &[(i64, Event)], hold: Option<Hold>) {
     let now = at(300);
     assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), hold);
     let duty = find(&scribe, now, feed).expect("it still has its hours");
-    let Task::Feed { volume, hold: held } = duty.task else { panic!("{duty:?}") };
+    let Task::Feed { volume, hold: held, .. } = duty.task else { panic!("{duty:?}") };
     assert_eq!((volume.is_none(), held), (hold.is_some(), hold.is_some()));
     assert_eq!(duty.discharge == Discharge::Open, hold.is_some());
 }
@@ -289,26 +309,43 @@ fn no_milk_is_one_tap_away_while_a_lamb_is_too_cold_or_does_not_swallow() {
         |celsius| Event::TemperatureTaken { lamb: any, temperature: Temperature::from_celsius(celsius) };
     let tried = |able| Event::SwallowTried { lamb: any, able };
     milk_after(&[], None);
-    milk_after(&[(60, read(36.9))], Some(Hold::Cold(Temperature::from_celsius(36.9))));
-    milk_after(&[(60, read(36.9)), (90, read(37.0))], None);
+    milk_after(
+        &[(60, read(36.9))],
+        Some(Hold::Cold { since: at(60), read: Some(Temperature::from_celsius(36.9)) }),
+    );
+    let untried = Hold::NotTried { since: at(90), read: Temperature::from_celsius(37.0) };
+    milk_after(&[(60, read(36.9)), (90, read(37.0))], Some(untried));
+    milk_after(&[(60, read(36.9)), (90, read(37.0)), (91, tried(true))], None);
+    milk_after(&[(60, read(36.9)), (90, read(39.0))], None);
     milk_after(&[(60, tried(true)), (60, read(38.0))], None);
-    milk_after(&[(60, tried(false)), (60, read(36.0))], Some(Hold::NoSwallow));
-    milk_after(&[(60, tried(false)), (60, read(39.5))], Some(Hold::NoSwallow));
+    milk_after(&[(60, tried(false)), (60, read(36.0))], Some(Hold::NoSwallow { since: at(60) }));
+    milk_after(&[(60, tried(false)), (60, read(39.5))], Some(Hold::NoSwallow { since: at(60) }));
     milk_after(&[(60, tried(false)), (90, tried(true))], None);
-    // A failing lamb is read first; a feed that went down says that it swallows.
+    // A failing lamb is read and tried: a thermometer says nothing of swallowing, nor a swallow of warmth.
     let failing = |minute| (minute, Event::VigorScored { lamb: any, scale: VigorScale::FourGrade, score: 4 });
-    milk_after(&[failing(60)], Some(Hold::Failing));
-    milk_after(&[failing(60), (70, read(38.0))], None);
-    milk_after(&[failing(60), (70, read(36.0))], Some(Hold::Cold(Temperature::from_celsius(36.0))));
-    milk_after(&[failing(60), (70, tried(true))], None);
-    milk_after(&[(50, read(38.0)), failing(60)], Some(Hold::Failing));
-    // A call to the vet mends nothing by itself; that it was seen up or better does.
-    milk_after(&[failing(60), (70, Event::VetCalled { animal: Animal::Lamb(any) })], Some(Hold::Failing));
-    milk_after(&[failing(60), (70, Event::LookedAt { animal: Animal::Lamb(any) })], None);
-    milk_after(&[failing(60), (70, Event::Stood { lamb: any })], None);
-    // A lamb that sucks is its dam's again; one feed by hand later it has its hours back.
+    milk_after(&[failing(60)], Some(Hold::Failing { since: at(60) }));
+    milk_after(&[failing(60), (70, read(39.3))], Some(Hold::Failing { since: at(60) }));
+    milk_after(&[failing(60), (70, read(38.0)), (70, tried(true))], None);
+    milk_after(
+        &[failing(60), (70, read(36.0))],
+        Some(Hold::Cold { since: at(70), read: Some(Temperature::from_celsius(36.0)) }),
+    );
+    milk_after(&[failing(60), (70, tried(true))], Some(Hold::Failing { since: at(60) }));
+    milk_after(&[(50, read(38.0)), failing(60)], Some(Hold::Failing { since: at(60) }));
+    // Neither a call to the vet, nor that it was seen up or better at a look, ends what was not looked at.
+    milk_after(
+        &[failing(60), (70, Event::VetCalled { animal: Animal::Lamb(any) })],
+        Some(Hold::Failing { since: at(60) }),
+    );
+    milk_after(
+        &[failing(60), (70, Event::LookedAt { animal: Animal::Lamb(any) })],
+        Some(Hold::Failing { since: at(60) }),
+    );
+    milk_after(&[failing(60), (70, Event::Stood { lamb: any })], Some(Hold::Failing { since: at(60) }));
+    // That it was seen at the teat is no try of head and swallow.
     let (mut scribe, lamb) = on_the_bottle();
     scribe.note(at(60), Event::SwallowTried { lamb, able: false });
     scribe.note(at(90), Event::Sucked { lamb });
-    assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), None);
+    let hold = Some(Hold::NoSwallow { since: at(60) });
+    assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), hold);
 }

@@ -1,8 +1,8 @@
 //! A failing lamb: cold, hollow, or scored as failing.
 
 use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
-use yeanling_core::units::Temperature;
-use yeanling_core::watch::{Discharge, Refusal, Task, allow, duties};
+use yeanling_core::units::{Temperature, TimeDelta};
+use yeanling_core::watch::{Discharge, LambDanger, Refusal, State, Task, allow, duties};
 
 use super::{check, find, none};
 use crate::scribe::{Scribe, at, fed, hour, scored};
@@ -12,15 +12,15 @@ fn again(task: &Task) -> bool {
 }
 
 fn vet(task: &Task) -> bool {
-    matches!(task, Task::CallVet)
+    matches!(task, Task::CallVet | Task::Danger(_))
 }
 
 fn hollow(task: &Task) -> bool {
-    matches!(task, Task::Hollow)
+    matches!(task, Task::Hollow { .. })
 }
 
 fn failing(task: &Task) -> bool {
-    matches!(task, Task::Failing)
+    matches!(task, Task::Danger(LambDanger { failing: true, .. }))
 }
 
 fn with_lamb() -> (Scribe, LambId) {
@@ -42,6 +42,7 @@ fn a_cold_reading_is_read_again_in_twenty_minutes_until_it_is_normal() {
     check(&scribe, at(30), again, at(50), at(70));
     none(&scribe, at(30), vet);
     scribe.note(at(52), taken(lamb, 38.9));
+    scribe.note(at(52), Event::SwallowTried { lamb, able: true });
     check(&scribe, at(52), again, at(72), at(92));
     scribe.note(at(75), taken(lamb, 39.0));
     none(&scribe, at(75), again);
@@ -58,7 +59,8 @@ fn a_lamb_over_five_hours_and_under_37_is_the_vets_at_once() {
     let call = Event::VetCalled { animal: Animal::Lamb(lamb) };
     assert_eq!(duty.discharge, Discharge::Note(call.clone()));
     scribe.note(hour(6), call);
-    none(&scribe, hour(6), vet);
+    let duty = find(&scribe, hour(6), vet).expect("a call ends no danger");
+    assert_eq!((duty.state(hour(6)), duty.discharge), (State::Danger, Discharge::Open));
     assert!(find(&scribe, hour(6), again).is_some(), "and it is read again");
 }
 
@@ -70,9 +72,9 @@ fn a_lamb_that_must_not_have_milk_is_the_vets_first_and_is_not_put_to_suck_by_on
     let flock = scribe.flock();
     let all = duties(&flock, hour(4), &flock.practice);
     let tasks: Vec<Task> = all.iter().map(|duty| duty.task).collect();
-    assert_eq!(tasks[0], Task::CallVet, "{tasks:?}");
+    assert!(matches!(tasks[0], Task::Danger(_)), "{tasks:?}");
     let milk = all.iter().find(|duty| matches!(duty.task, Task::FirstMilk { .. })).expect("first milk");
-    assert_eq!(milk.task, Task::FirstMilk { last_call: false, hold: true });
+    assert_eq!(milk.task, Task::FirstMilk { last_call: false, hold: true, check: false });
     assert_eq!(milk.discharge, Discharge::Open);
     // Once it is warm and swallows, it is helped to suck as any other.
     scribe.note(hour(5), Event::SwallowTried { lamb, able: true });
@@ -88,17 +90,28 @@ fn at_five_hours_it_is_still_young_and_just_after_it_is_not() {
         let (mut scribe, lamb) = with_lamb();
         scribe.note(at(minute), Event::SwallowTried { lamb, able: true });
         scribe.note(at(minute), taken(lamb, 36.0));
-        assert_eq!(find(&scribe, at(minute), vet).is_some(), called, "{minute}");
+        let duty = find(&scribe, at(minute), vet).expect("it is in danger either way");
+        assert_eq!(duty.discharge != Discharge::Open, called, "{minute}");
     }
 }
 
 #[test]
-fn a_fever_is_the_vets() {
-    // Source: UK hypothermia sheet.
+fn a_fever_is_the_vets_unless_it_is_low_in_a_bright_lamb_and_gone_in_half_an_hour() {
+    // Source: UK hypothermia sheet. Ours: 40.1 to 40.5 °C, bright and sucking, is read again in 30 min out of the heat.
     let (mut scribe, lamb) = with_lamb();
     scribe.note(hour(30), taken(lamb, 40.1));
-    assert!(find(&scribe, hour(30), vet).is_some());
-    none(&scribe, hour(30), again);
+    assert!(find(&scribe, hour(30), vet).is_some(), "nobody tried it");
+    scribe.note(hour(30), Event::SwallowTried { lamb, able: true });
+    none(&scribe, hour(30), vet);
+    let half = at(30 * 60 + 30);
+    check(&scribe, hour(30), again, half, half + TimeDelta::minutes(20));
+    let mut better = scribe.clone();
+    better.note(half, taken(lamb, 39.8));
+    none(&better, half, vet);
+    none(&better, half, again);
+    scribe.note(half, Event::SwallowTried { lamb, able: true });
+    scribe.note(half, taken(lamb, 40.2));
+    assert!(find(&scribe, half, vet).is_some(), "twice, half an hour apart");
 }
 
 #[test]
@@ -110,8 +123,11 @@ fn a_hollow_belly_asks_for_milk_although_it_was_seen_to_suck() {
     let mut other = scribe.clone();
     other.note(at(100), Event::BellyFelt { lamb, belly: Belly::Full });
     none(&other, at(100), hollow);
-    scribe.fed(at(100), lamb, 100.0);
-    none(&scribe, at(100), hollow);
+    scribe.weighed(at(95), lamb, 4.0);
+    scribe.fed(at(100), lamb, 80.0);
+    assert!(find(&scribe, at(100), hollow).is_some(), "a part of a feed is its part");
+    scribe.fed(at(110), lamb, 105.0);
+    none(&scribe, at(110), hollow);
 }
 
 #[test]
@@ -119,9 +135,21 @@ fn the_worst_grade_is_seen_to_until_something_is_better() {
     // Source: UK levy-board breeding scheme with SRUC: grade 4, head down, may labor to breathe.
     let (mut scribe, lamb) = with_lamb();
     scribe.note(at(5), scored(lamb, 4));
-    check(&scribe, at(5), failing, at(5), at(15));
-    scribe.note(at(12), Event::Stood { lamb });
-    none(&scribe, at(12), failing);
+    let danger =
+        |scribe: &Scribe, minute| find(scribe, at(minute), failing).map(|duty| duty.state(at(minute)));
+    let call = |scribe: &Scribe, minute| {
+        find(scribe, at(minute), failing).map(|duty| duty.discharge != Discharge::Open)
+    };
+    assert_eq!((danger(&scribe, 5), call(&scribe, 5)), (Some(State::Danger), Some(false)), "hands first");
+    assert_eq!(call(&scribe, 15), Some(true), "not looked at in ten minutes, it is the vet's");
+    // Neither that it stood, nor a warm reading, nor a suck says that it swallows.
+    for event in [Event::Stood { lamb }, Event::Sucked { lamb }, taken(lamb, 39.3)] {
+        scribe.note(at(12), event);
+        assert_eq!(danger(&scribe, 12), Some(State::Danger));
+    }
+    assert_eq!(call(&scribe, 12), Some(true), "read warm, and nobody tried it");
+    scribe.note(at(13), Event::SwallowTried { lamb, able: true });
+    none(&scribe, at(13), failing);
 }
 
 #[test]
@@ -158,9 +186,11 @@ fn an_old_try_says_nothing_of_a_new_reading() {
     let (mut scribe, lamb) = with_lamb();
     scribe.note(at(30), Event::SwallowTried { lamb, able: true });
     scribe.note(at(40), taken(lamb, 36.5));
-    none(&scribe, at(40), vet);
-    scribe.note(at(61), taken(lamb, 36.5));
-    assert!(find(&scribe, at(61), vet).is_some(), "nobody tried it again");
+    let call =
+        |scribe: &Scribe, minute| find(scribe, at(minute), vet).map(|duty| duty.discharge != Discharge::Open);
+    assert_eq!(call(&scribe, 40), Some(false));
+    scribe.note(at(61), taken(lamb, 37.0));
+    assert_eq!(call(&scribe, 61), Some(true), "nobody tried it again");
     scribe.note(at(62), Event::SwallowTried { lamb, able: true });
     none(&scribe, at(62), vet);
 }

@@ -94,11 +94,16 @@ fn restless_over_six_hours_is_red_and_looks_do_not_stop_it() {
     scribe.note(at(0), restless(ewe));
     scribe.note(at(300), looked(ewe));
     turns(&scribe, long_restless, 360, State::Coming, State::Late);
-    for end in [vet(ewe), checked(ewe, Found::NothingYet), Event::WaterBagSeen { ewe }] {
+    // Neither waters nor a call to the vet say why; a hand that found all well begins it anew.
+    for no_answer in [vet(ewe), Event::WaterBagSeen { ewe }, restless(ewe), Event::StrainingSeen { ewe }] {
         let mut scribe = scribe.clone();
-        scribe.note(at(361), end);
-        none(&scribe, at(362), long_restless);
+        scribe.note(at(361), no_answer);
+        assert_eq!(find(&scribe, at(362), long_restless).map(|duty| duty.state(at(362))), Some(State::Late));
     }
+    scribe.note(at(361), checked(ewe, Found::NothingYet));
+    turns(&scribe, long_restless, 721, State::Coming, State::Late);
+    scribe.note(at(722), Event::PartShowing { ewe, part: Part::ForeFeet });
+    none(&scribe, at(722), long_restless);
 }
 
 #[test]
@@ -163,14 +168,19 @@ fn what_shows_comes_further_in_half_an_hour_and_a_look_is_no_progress() {
     turns(&scribe, progress, 55, State::Now, State::Late);
     scribe.note(at(42), Event::PartShowing { ewe, part: Part::FeetAndNose });
     turns(&scribe, progress, 72, State::Coming, State::Now);
-    scribe.note(at(73), Event::HelpBegun { ewe });
-    none(&scribe, at(74), progress);
+    // The same part once more is no progress.
+    scribe.note(at(60), Event::PartShowing { ewe, part: Part::FeetAndNose });
+    turns(&scribe, progress, 72, State::Coming, State::Now);
+    // Help takes the clock over as it stands.
+    scribe.note(at(90), Event::HelpBegun { ewe });
+    none(&scribe, at(91), progress);
+    assert_eq!(find(&scribe, at(91), put_right).map(|duty| duty.state(at(91))), Some(State::Late));
 }
 
 #[test]
 fn parts_may_show_before_any_waters() {
     let (mut scribe, ewe) = with_ewe();
-    scribe.note(at(0), Event::PartShowing { ewe, part: Part::Head });
+    scribe.note(at(0), Event::PartShowing { ewe, part: Part::OneFoot });
     scribe.note(at(5), Event::WaterBagSeen { ewe });
     turns(&scribe, progress, 30, State::Coming, State::Now);
 }
@@ -180,11 +190,18 @@ fn a_tight_neck_is_the_vets_after_ten_minutes() {
     // Source: NADIS, gentle try of at most 10 min.
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), checked(ewe, Found::NeckTight));
-    turns(&scribe, neck, 10, State::Coming, State::Late);
+    turns(&scribe, neck, 10, State::Coming, State::Danger);
     one_tap(&scribe, at(10), neck, vet(ewe));
     none(&scribe, at(10), hand_check);
+    // A second try does not begin the ten minutes anew, and a call ends no danger.
+    scribe.note(at(9), checked(ewe, Found::NeckTight));
+    turns(&scribe, neck, 10, State::Coming, State::Danger);
     scribe.note(at(11), vet(ewe));
-    none(&scribe, at(12), neck);
+    let duty = find(&scribe, at(12), neck).expect("the danger is there");
+    assert_eq!((duty.state(at(12)), duty.discharge), (State::Danger, Discharge::Open));
+    assert_eq!(duty.vet.map(|called| called.look_again), Some(at(31)));
+    scribe.note(at(40), Event::PartShowing { ewe, part: Part::ForeFeet });
+    none(&scribe, at(40), neck);
 }
 
 #[test]
@@ -193,7 +210,7 @@ fn a_lamb_that_is_not_put_right_in_ten_minutes_is_the_vets_and_red_at_fifteen() 
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), checked(ewe, Found::Lamb(Lie::OneLegBack)));
     turns(&scribe, put_right, 10, State::Coming, State::Now);
-    turns(&scribe, put_right, 15, State::Now, State::Late);
+    turns(&scribe, put_right, 15, State::Now, State::Danger);
     one_tap(&scribe, at(10), put_right, vet(ewe));
     scribe.note(at(12), birth(Some(ewe), None));
     none(&scribe, at(13), put_right);
@@ -203,8 +220,7 @@ fn a_lamb_that_is_not_put_right_in_ten_minutes_is_the_vets_and_red_at_fifteen() 
 fn a_lamb_across_goes_to_the_vet_at_once() {
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), checked(ewe, Found::Lamb(Lie::Crosswise)));
-    assert_eq!(find(&scribe, at(0), put_right).map(|duty| duty.state(at(0))), Some(State::Now));
-    turns(&scribe, put_right, 5, State::Now, State::Late);
+    assert_eq!(find(&scribe, at(0), put_right).map(|duty| duty.state(at(0))), Some(State::Danger));
     for (lie, expected) in [
         (Lie::Normal, Needs::Nothing),
         (Lie::HindFeetFirst, Needs::Help),
@@ -224,15 +240,18 @@ fn help_without_a_known_lie_runs_on_the_same_clock() {
 }
 
 #[test]
-fn while_the_vet_is_on_the_way_she_is_looked_at_every_half_hour() {
+fn while_the_vet_is_on_the_way_she_is_looked_at_every_twenty_minutes() {
     // Ours.
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), Event::WaterBagSeen { ewe });
     scribe.note(at(61), vet(ewe));
-    none(&scribe, at(62), hand_check);
-    turns(&scribe, look, 91, State::Coming, State::Now);
+    assert_eq!(find(&scribe, at(62), hand_check).map(|duty| duty.state(at(62))), Some(State::Late));
+    turns(&scribe, look, 81, State::Coming, State::Now);
     scribe.note(at(92), looked(ewe));
-    turns(&scribe, look, 122, State::Coming, State::Now);
+    turns(&scribe, look, 112, State::Coming, State::Now);
+    // A second call counts as the first did.
+    scribe.note(at(120), vet(ewe));
+    turns(&scribe, look, 140, State::Coming, State::Now);
 }
 
 #[test]
@@ -261,12 +280,13 @@ fn a_birth_ends_what_came_before_and_starts_the_next_lambs_clock() {
 }
 
 #[test]
-fn a_second_bag_after_a_birth_runs_on_the_labor_clocks() {
+fn a_second_bag_after_a_birth_has_its_own_clock_and_leaves_the_next_lambs_as_it_is() {
     let (mut scribe, ewe) = with_ewe();
     scribe.born(at(0), Some(ewe));
     scribe.note(at(10), Event::WaterBagSeen { ewe });
-    none(&scribe, at(40), next_lamb);
+    turns(&scribe, next_lamb, 30, State::Coming, State::Now);
     turns(&scribe, hand_check, 40, State::Coming, State::Now);
+    turns(&scribe, next_lamb, 60, State::Now, State::Late);
 }
 
 #[test]
@@ -289,7 +309,8 @@ fn the_last_lamb_at_0400_asks_at_1000_is_amber_at_1600_and_red_at_2200() {
         let now: Moment = format!("2026-02-25T{clock}:00.000-05:00").parse().expect("a moment");
         find(&scribe, now, afterbirth).map(|duty| (duty.state(now), duty.task))
     };
-    let (amber, red) = (Task::Afterbirth { vet: false }, Task::Afterbirth { vet: true });
+    let (amber, red) =
+        (Task::Afterbirth { vet: false, hanging: false }, Task::Afterbirth { vet: true, hanging: false });
     assert_eq!(state("08:59"), None);
     assert_eq!(state("09:59"), Some((State::Coming, amber)));
     assert_eq!(state("10:00"), Some((State::Now, amber)));

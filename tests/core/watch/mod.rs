@@ -4,6 +4,7 @@ mod allow;
 mod bottle;
 mod care;
 mod choices;
+mod danger;
 mod labor;
 mod laws;
 mod newborn;
@@ -73,7 +74,7 @@ fn dip_again(task: &Task) -> bool {
 }
 
 fn weigh(task: &Task) -> bool {
-    matches!(task, Task::Weigh)
+    matches!(task, Task::Weigh { .. })
 }
 
 fn score(task: &Task) -> bool {

@@ -68,9 +68,9 @@ fn first_milk_is_due_at_an_hour_and_late_at_two() {
 fn the_last_call_for_first_milk_comes_at_six_hours() {
     let (scribe, _) = with_lamb();
     let last_call = |now| find(&scribe, now, first_milk).map(|duty| duty.task);
-    assert_eq!(last_call(hour(6) - MS), Some(Task::FirstMilk { last_call: false, hold: false }));
-    assert_eq!(last_call(hour(6)), Some(Task::FirstMilk { last_call: true, hold: false }));
-    assert_eq!(last_call(hour(30)), Some(Task::FirstMilk { last_call: true, hold: false }));
+    assert_eq!(last_call(hour(6) - MS), Some(Task::FirstMilk { last_call: false, hold: false, check: true }));
+    assert_eq!(last_call(hour(6)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
+    assert_eq!(last_call(hour(30)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
 }
 
 #[test]
@@ -139,8 +139,8 @@ fn the_farm_has_limits_of_its_own() {
     check(&scribe, at(0), get_up, at(20), at(50));
     check(&scribe, at(0), first_milk, at(45), at(90));
     let task = |now| find(&scribe, now, first_milk).map(|duty| duty.task);
-    assert_eq!(task(at(240) - MS), Some(Task::FirstMilk { last_call: false, hold: false }));
-    assert_eq!(task(at(240)), Some(Task::FirstMilk { last_call: true, hold: false }));
+    assert_eq!(task(at(240) - MS), Some(Task::FirstMilk { last_call: false, hold: false, check: true }));
+    assert_eq!(task(at(240)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
     scribe.note(at(10), Event::NavelDipped { lamb });
     check(&scribe, at(10), dip_again, at(130), at(250));
 }

@@ -13,21 +13,38 @@ fn check(scribe: &Scribe, now: Moment, expected: &[Task]) {
     assert_eq!(tasks, expected);
 }
 
-const FIRST_MILK: Task = Task::FirstMilk { last_call: false, hold: false };
+const FIRST_MILK: Task = Task::FirstMilk { last_call: false, hold: false, check: false };
+const FIRST_MILK_LATE: Task = Task::FirstMilk { last_call: false, hold: false, check: true };
 
 #[test]
 fn a_newborn_left_alone_is_watched_in_the_order_of_what_matters() {
     let mut scribe = Scribe::new(1);
     scribe.born(at(0), None);
     // The navel now; the rest as it comes, at 5, 30, 30 and 60 minutes.
-    check(&scribe, at(0), &[Task::DipNavel, Task::ScoreVigor, Task::GetUp, Task::Weigh, FIRST_MILK]);
-    check(&scribe, at(10), &[Task::DipNavel, Task::ScoreVigor, Task::GetUp, Task::Weigh, FIRST_MILK]);
+    check(
+        &scribe,
+        at(0),
+        &[Task::DipNavel, Task::ScoreVigor, Task::GetUp, Task::Weigh { for_feeds: false }, FIRST_MILK],
+    );
+    check(
+        &scribe,
+        at(10),
+        &[Task::DipNavel, Task::ScoreVigor, Task::GetUp, Task::Weigh { for_feeds: false }, FIRST_MILK],
+    );
     // At half an hour the navel is late, and getting up goes before the score.
-    check(&scribe, at(30), &[Task::DipNavel, Task::GetUp, Task::ScoreVigor, Task::Weigh, FIRST_MILK]);
+    check(
+        &scribe,
+        at(30),
+        &[Task::DipNavel, Task::GetUp, Task::ScoreVigor, Task::Weigh { for_feeds: false }, FIRST_MILK],
+    );
     // At an hour getting up is late and goes before the navel.
-    check(&scribe, at(60), &[Task::GetUp, Task::DipNavel, FIRST_MILK, Task::Weigh]);
-    // At two hours milk is late, and first.
-    check(&scribe, at(120), &[FIRST_MILK, Task::GetUp, Task::DipNavel, Task::Weigh]);
+    check(&scribe, at(60), &[Task::GetUp, Task::DipNavel, FIRST_MILK, Task::Weigh { for_feeds: false }]);
+    // At two hours milk is late, and first; a thermometer comes before it.
+    check(
+        &scribe,
+        at(120),
+        &[FIRST_MILK_LATE, Task::GetUp, Task::DipNavel, Task::Weigh { for_feeds: false }],
+    );
 }
 
 #[test]
@@ -66,7 +83,7 @@ fn what_a_life_hangs_on_comes_before_what_was_due_earlier() {
         .map(|duty| (duty.subject, duty.task))
         .collect();
     let expected = [
-        (Animal::Lamb(younger), FIRST_MILK),
+        (Animal::Lamb(younger), FIRST_MILK_LATE),
         (Animal::Lamb(younger), Task::GetUp),
         (Animal::Lamb(older), Task::DipNavel),
         (Animal::Lamb(younger), Task::DipNavel),
@@ -78,14 +95,14 @@ fn what_a_life_hangs_on_comes_before_what_was_due_earlier() {
 fn the_weights_of_tasks_put_life_first() {
     let volume = crate::scribe::ml(1.0);
     let ranks = [
-        (Task::FirstMilk { last_call: true, hold: false }, 0),
-        (Task::Feed { volume: None, hold: false }, 0),
-        (Task::DayTotal { given: volume, want: volume }, 1),
+        (Task::FirstMilk { last_call: true, hold: false, check: false }, 0),
+        (Task::Feed { volume: None, hold: false, weigh: false }, 0),
+        (Task::DayTotal { given: volume, want: volume, hold: false }, 1),
         (Task::GetUp, 1),
         (Task::DipNavel, 2),
         (Task::DipNavelAgain, 3),
         (Task::ScoreVigor, 4),
-        (Task::Weigh, 5),
+        (Task::Weigh { for_feeds: false }, 5),
     ];
     for (task, rank) in ranks {
         assert_eq!(task.weight(), rank, "{task:?}");

@@ -3,7 +3,7 @@
 use super::Refusal;
 use super::here::alive;
 use crate::book::{EntryId, LambId};
-use crate::flock::{Feed, Flock};
+use crate::flock::{Feed, Flock, Lamb};
 use crate::reckon::feeds;
 use crate::units::{Moment, TimeDelta, Volume};
 
@@ -17,11 +17,24 @@ pub(super) fn fed(
     volume: Volume,
     at: Moment,
 ) -> Result<(), Refusal> {
-    let lamb = alive(flock, lamb, at)?;
+    may_be_fed(alive(flock, lamb, at)?, instead_of, volume, at)
+}
+
+/// Says whether a lamb may be fed so much at `at`; the feed of the entry that it stands for does not count.
+///
+/// # Errors
+/// It is too much at once, in a day, or together with what lies in its stomach.
+pub(in crate::watch) fn may_be_fed(
+    lamb: &Lamb,
+    instead_of: Option<EntryId>,
+    volume: Volume,
+    at: Moment,
+) -> Result<(), Refusal> {
+    let weight = lamb.last_weight(at).or_else(|| lamb.weights.first().copied()).map(|weight| weight.mass);
     let day_before = at - TimeDelta::hours(24);
     let others = || lamb.feeds.iter().filter(|feed| Some(feed.entry) != instead_of);
     let given = others().filter(|feed| feed.at > day_before && feed.at <= at).map(|feed| feed.volume).sum();
-    feeds::check(volume, lamb.weight(), at.since(lamb.born), given)?;
+    feeds::check(volume, weight, at.since(lamb.born), given)?;
     let near = |feed: &&Feed| at.since(feed.at).abs() < ONE_STOMACH;
     let (mut together, mut last) = (volume, None);
     for feed in others().filter(near) {
@@ -29,7 +42,7 @@ pub(super) fn fed(
         last = Some(feed.at);
     }
     match last {
-        Some(last) => feeds::check(together, lamb.weight(), at.since(lamb.born), Volume::ZERO)
+        Some(last) => feeds::check(together, weight, at.since(lamb.born), Volume::ZERO)
             .map_err(|_| Refusal::TooSoon { last, together }),
         None => Ok(()),
     }

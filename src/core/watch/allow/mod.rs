@@ -2,6 +2,7 @@
 //!
 //! What comes in a file was let in elsewhere and is kept as it is; this gate is for what someone types here and now.
 
+mod care;
 mod ewe;
 mod feed;
 mod group;
@@ -11,6 +12,7 @@ mod refusal;
 mod stores;
 
 pub use ewe::EweRefusal;
+pub(super) use feed::may_be_fed;
 pub use group::GroupRefusal;
 pub use life::{KEPT_FROM, LifeRefusal};
 pub use refusal::Refusal;
@@ -224,6 +226,7 @@ fn fact(
             let given = *score;
             if (least..=most).contains(&given) { Ok(()) } else { Err(Refusal::Score { given, least, most }) }
         }
+        Event::Care(care) => care::care(flock, care, at),
         Event::Life(fact) => life::life(flock, instead_of, fact, at, now),
         Event::Died { animal, .. } => {
             life::died(flock, instead_of, *animal)?;

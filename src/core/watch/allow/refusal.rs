@@ -122,6 +122,16 @@ pub enum Refusal {
         /// Until when it may.
         most: Moment,
     },
+    /// The vet's next look is not ahead, or too far.
+    #[error("a look at {given} is not after {after} and by {most}")]
+    LookAgain {
+        /// When it was to be.
+        given: Moment,
+        /// It is after this.
+        after: Moment,
+        /// And by then.
+        most: Moment,
+    },
     /// The two records cannot be of one animal.
     #[error("these two cannot be one animal")]
     NotOneAnimal,

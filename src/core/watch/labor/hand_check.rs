@@ -1,18 +1,16 @@
-//! Waters or hard straining and nothing shows: a clean hand at half an hour, step in at an hour.
+//! Waters or hard straining and no lamb comes: a clean hand at half an hour, step in at an hour.
 //!
-//! A check that found all in order starts the clock anew; a part that shows has a clock of its own.
+//! A check that found all in order starts the clock anew; a lamb that shows as it should has a clock of its own. One
+//! foot, hind feet, a tail or a head alone are no such lamb, and the clock runs on.
 
-use super::{Discharge, Duty, Task, clear_check, counted, minutes, vet_since};
+use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
 use crate::units::Moment;
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -> Option<Duty> {
-    let from = match labor.check {
-        Some((checked, _)) => clear_check(labor)?.max(checked),
-        None => labor.pressing()?,
-    };
-    if !labor.parts.is_empty() || labor.help.is_some() || vet_since(labor, from) {
+    let from = hand_well(labor).max(labor.pressing())?;
+    if advanced_well(labor).is_some() {
         return None;
     }
     let (due, late) = (minutes(limits.hand_check_minutes), minutes(limits.step_in_minutes));

@@ -1,16 +1,13 @@
-//! Restless for hours and no waters: a hand or the vet must find out why. Looking does not stop this clock.
+//! Restless for hours: a hand or the vet must find out why. Neither a look nor waters stop this clock; a hand that found
+//! all well begins it anew, and a lamb that comes as it should ends it.
 
-use super::{Discharge, Duty, Task, counted, minutes};
+use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty> {
-    let further = labor.pressing().is_some()
-        || !labor.parts.is_empty()
-        || labor.check.is_some()
-        || labor.help.is_some()
-        || labor.vet.is_some();
-    let restless = labor.restless.filter(|_| !further)?;
+    let restless = labor.restless.filter(|_| advanced_well(labor).is_none())?;
+    let from = hand_well(labor).map_or(restless, |well| well.max(restless));
     let limit = minutes(limits.restless_minutes);
-    Some(counted(ewe, Task::LongRestless, restless, limit, limit, Discharge::Open))
+    Some(counted(ewe, Task::LongRestless, from, limit, limit, Discharge::Open))
 }

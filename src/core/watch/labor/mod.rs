@@ -1,6 +1,8 @@
 //! The duties of a ewe at lambing, one rule a file: from the first restlessness to the afterbirth.
 //!
-//! A call to the vet, a clean hand, help or a birth each end the clocks that asked for them; time alone ends none.
+//! Each clock runs by itself. Only good news about what it watches moves one back: progress, a birth, a clean hand that
+//! found all well, a lamb put right. A worse find takes over the clocks that ran, with the earliest of their times; a
+//! call to the vet ends none of them.
 
 mod afterbirth;
 mod hand_check;
@@ -11,37 +13,89 @@ mod next_lamb;
 mod progress;
 mod put_right;
 
-use super::{Discharge, Duty, Task};
-use crate::book::{Animal, Found, Lie};
+use super::{Discharge, Duty, Task, vet};
+use crate::book::{Animal, Event, Found, Lie, Part};
 use crate::flock::{Ewe, Flock, Labor, Litter};
 use crate::practice::LaborLimits;
 use crate::reckon::labor::Needs;
 use crate::units::{Moment, TimeDelta};
 
-/// Returns the duties of a ewe whose labor goes on.
-pub(super) fn before_birth(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -> Vec<Duty> {
-    [
-        look::duty(ewe, labor, limits),
-        long_restless::duty(ewe, labor, limits),
-        hand_check::duty(ewe, labor, now, limits),
-        progress::duty(ewe, labor, limits),
-        neck::duty(ewe, labor, limits),
-        put_right::duty(ewe, labor, limits),
+/// Returns the duties of a ewe: of a labor that goes on, and of what follows the last birth of her litter.
+pub(super) fn duties(
+    flock: &Flock,
+    ewe: &Ewe,
+    litter: Option<&Litter>,
+    now: Moment,
+    limits: LaborLimits,
+) -> Vec<Duty> {
+    if !ewe.lives() {
+        return Vec::new();
+    }
+    let labor = ewe.labor.as_ref();
+    let mut clocks: Vec<Duty> = [
+        litter.and_then(|litter| next_lamb::duty(flock, ewe, litter, now, limits)),
+        labor.and_then(|labor| long_restless::duty(ewe, labor, limits)),
+        labor.and_then(|labor| hand_check::duty(ewe, labor, now, limits)),
+        labor.and_then(|labor| progress::duty(ewe, labor, limits)),
     ]
     .into_iter()
     .flatten()
-    .collect()
+    .collect();
+    let worse = labor
+        .and_then(|labor| put_right::duty(ewe, labor, limits).or_else(|| neck::duty(ewe, labor, limits)));
+    if let Some(mut worse) = worse {
+        // What was already due or late is no less so for what was found.
+        for clock in &clocks {
+            worse.due = worse.due.min(clock.due);
+            worse.late = worse.late.min(clock.late);
+        }
+        clocks = vec![worse];
+    }
+    for clock in &mut clocks {
+        with_vet(ewe, clock);
+    }
+    let busy = !clocks.is_empty();
+    clocks.extend(labor.and_then(|labor| look::restless(ewe, labor, limits)));
+    if let Some(waits) = look::for_the_vet(ewe, busy, now) {
+        clocks.retain(|duty| duty.task != Task::Look);
+        clocks.push(waits);
+    }
+    clocks.extend(litter.and_then(|litter| afterbirth::duty(ewe, litter, now, limits)));
+    clocks
 }
 
-/// Returns the duties that follow the last birth of a litter.
-pub(super) fn after_birth(flock: &Flock, litter: &Litter, now: Moment, limits: LaborLimits) -> Vec<Duty> {
-    let Some(ewe) = litter.dam.and_then(|dam| flock.ewe(dam)).filter(|ewe| ewe.lives()) else {
-        return Vec::new();
+/// What was noted of the vet since the clock began: the call is one tap until it was made; a visit with a plan ends the
+/// danger, and the next look is the one that the vet asked for.
+fn with_vet(ewe: &Ewe, clock: &mut Duty) {
+    let labor = ewe.labor.as_ref();
+    let looked = labor.and_then(|labor| labor.looked);
+    let Some(called) = vet::called(&ewe.vet, clock.since, looked) else { return };
+    let calls = matches!(&clock.discharge, Discharge::Note(Event::VetCalled { .. }));
+    if calls && !called.nobody_reached() {
+        clock.discharge = Discharge::Open;
+    }
+    let worse = labor.and_then(newest).is_some_and(|newest| newest > called.at);
+    if called.vet_saw() && !worse {
+        clock.danger = None;
+        clock.due = clock.due.min(called.at);
+        clock.late = called.look_again;
+    }
+    clock.vet = Some(called);
+}
+
+/// Returns when the last sign was seen that had not been seen before.
+fn newest(labor: &Labor) -> Option<Moment> {
+    let part = |(at, part): &(Moment, Part)| {
+        let before = labor.parts.iter().any(|(other, same)| same == part && other < at);
+        (!before).then_some(*at)
     };
-    [next_lamb::duty(ewe, litter, now, limits), afterbirth::duty(ewe, litter, now, limits)]
-        .into_iter()
-        .flatten()
-        .collect()
+    let check = |(at, found): &(Moment, Found)| {
+        let before = labor.checks.iter().any(|(other, same)| same == found && other < at);
+        (!before).then_some(*at)
+    };
+    let seen = [labor.restless, labor.waters, labor.straining];
+    let seen = seen.into_iter().flatten().chain(labor.parts.iter().filter_map(part));
+    seen.chain(labor.checks.iter().filter_map(check)).max()
 }
 
 /// Says what a lamb that lies so needs (ours).
@@ -58,21 +112,49 @@ pub const fn needs(lie: Lie) -> Needs {
         | Lie::HeadBack
         | Lie::TwoTangled
         | Lie::UpsideDown => Needs::Help,
-        Lie::Crosswise | Lie::TooBig | Lie::Deformed => Needs::Vet,
+        Lie::Crosswise | Lie::TooBig | Lie::Deformed | Lie::Dead => Needs::Vet,
     }
 }
 
-/// The last check, if it found nothing wrong: from then the clock of waters and straining runs anew.
-fn clear_check(labor: &Labor) -> Option<Moment> {
-    match labor.check? {
-        (at, Found::NothingYet | Found::Lamb(Lie::Normal)) => Some(at),
-        (_, Found::NeckTight | Found::Empty | Found::Lamb(_)) => None,
+/// How far a part that shows has come: one foot or two hind feet, two fore feet, feet and nose. A tail or a head alone
+/// has come no way at all.
+const fn come(part: Part) -> u8 {
+    match part {
+        Part::Tail | Part::Head => 0,
+        Part::OneFoot | Part::HindFeet => 1,
+        Part::ForeFeet => 2,
+        Part::FeetAndNose => 3,
     }
 }
 
-/// Says whether the vet was called since.
-fn vet_since(labor: &Labor, since: Moment) -> bool {
-    labor.vet.is_some_and(|vet| vet >= since)
+/// Says whether what shows is a lamb that comes as it should.
+const fn comes_well(part: Part) -> bool {
+    come(part) >= 2
+}
+
+/// Returns when what shows first came as far as it has, if it has come any way.
+fn advanced(labor: &Labor) -> Option<Moment> {
+    let furthest = labor.parts.iter().map(|(_, part)| come(*part)).max().filter(|come| *come > 0)?;
+    labor.parts.iter().find(|(_, part)| come(*part) == furthest).map(|(at, _)| *at)
+}
+
+/// Returns when what shows first came as far as it has, if the lamb comes as it should.
+fn advanced_well(labor: &Labor) -> Option<Moment> {
+    advanced(labor).filter(|_| labor.parts.iter().any(|(_, part)| comes_well(*part)))
+}
+
+/// Returns when a clean hand last found all well.
+fn found_well(labor: &Labor) -> Option<Moment> {
+    let well = |found: Found| match found {
+        Found::NothingYet | Found::Lamb(Lie::Normal) => true,
+        Found::NeckTight | Found::Empty | Found::Lamb(_) => false,
+    };
+    labor.checks.iter().rev().find(|(_, found)| well(*found)).map(|(at, _)| *at)
+}
+
+/// Returns the last good news that a hand brought: all found well, or a lamb put right.
+fn hand_well(labor: &Labor) -> Option<Moment> {
+    found_well(labor).into_iter().chain(labor.put_right.last().copied()).max()
 }
 
 /// A duty of this ewe, counted from an instant.
@@ -91,6 +173,8 @@ fn counted(
         from,
         due: from + due,
         late: from + late,
+        danger: None,
+        vet: None,
         discharge,
         put_off: None,
     }

@@ -1,6 +1,7 @@
-//! Feet or nose show: they come further within half an hour. A look is no progress; a further part, or a hand, is.
+//! Feet or nose show: they come further within half an hour. A look is no progress, nor is the same part once more; a
+//! further part is, a hand that found all well, or a lamb put right.
 
-use super::{Discharge, Duty, Task, clear_check, counted, minutes, vet_since};
+use super::{Discharge, Duty, Task, advanced, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
 use crate::units::TimeDelta;
@@ -9,14 +10,8 @@ use crate::units::TimeDelta;
 const LATE_AFTER: TimeDelta = TimeDelta::minutes(15);
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty> {
-    let (shown, _) = *labor.parts.last()?;
-    let from = match labor.check {
-        Some((checked, _)) if checked > shown => clear_check(labor)?,
-        Some(_) | None => shown,
-    };
-    if labor.help.is_some_and(|help| help >= from) || vet_since(labor, from) {
-        return None;
-    }
+    let shown = advanced(labor)?;
+    let from = hand_well(labor).map_or(shown, |well| well.max(shown));
     let due = minutes(limits.progress_minutes);
     Some(counted(ewe, Task::Progress, from, due, due + LATE_AFTER, Discharge::Open))
 }

@@ -1,18 +1,33 @@
-//! A belly that felt hollow: the lamb is fed, whatever was seen before; until milk, or a full belly.
+//! A belly that felt hollow: the lamb is read, and fed when nothing holds milk back, whatever was seen before; until a
+//! whole feed, a suck, or a full belly. A part of a feed is its part.
 
-use super::{Discharge, Duty, Task, at_once};
+use super::{Discharge, Duty, Task, at_once, feed, hold_milk, looked_at_since};
 use crate::book::Belly;
 use crate::flock::Lamb;
-use crate::units::TimeDelta;
+use crate::practice::Practice;
+use crate::units::{Moment, TimeDelta, Volume};
 
 /// Late so long after it was felt (ours).
 const LATE_AFTER: TimeDelta = TimeDelta::hours(1);
+/// A reading so long before it still belongs to it (ours).
+const READ_BEFORE: TimeDelta = TimeDelta::hours(1);
 
-pub(super) fn duty(lamb: &Lamb) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
     let felt = lamb.belly.last().filter(|felt| felt.belly == Belly::Hollow)?;
-    let milk = lamb.sucked.iter().copied().chain(lamb.feeds.iter().map(|feed| feed.at)).max();
-    if milk.is_some_and(|milk| milk >= felt.at) || lamb.weaned.is_some() {
+    let sucked = lamb.sucked.last().is_some_and(|sucked| *sucked >= felt.at);
+    if sucked || lamb.weaned.is_some() || had_a_feed(lamb, felt.at, practice) {
         return None;
     }
-    Some(at_once(lamb, Task::Hollow, felt.at, LATE_AFTER, Discharge::Open))
+    let hold = hold_milk(lamb).is_some();
+    let check =
+        !hold && !looked_at_since(lamb, felt.at - READ_BEFORE) && now.since(felt.at) < READ_BEFORE * 24;
+    Some(at_once(lamb, Task::Hollow { hold, check }, felt.at, LATE_AFTER, Discharge::Open))
+}
+
+/// Says whether it was given a whole feed since; any feed counts as one while nobody knows how much that is.
+fn had_a_feed(lamb: &Lamb, since: Moment, practice: &Practice) -> bool {
+    let given: Volume = lamb.feeds.iter().filter(|fed| fed.at >= since).map(|fed| fed.volume).sum();
+    let one = feed::one_feed(lamb, since, practice);
+    lamb.feeds.iter().any(|fed| fed.at >= since)
+        && one.is_none_or(|one| given.as_milliliters() >= one.as_milliliters() * feed::WHOLE)
 }

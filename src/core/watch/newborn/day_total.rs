@@ -1,6 +1,6 @@
 //! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
 
-use super::{Discharge, Duty, Task, at_ages, want};
+use super::{Discharge, Duty, Task, at_ages, hold_milk, want};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta};
@@ -15,7 +15,7 @@ const GONE: TimeDelta = TimeDelta::hours(26);
 const SLACK_MILLILITERS: f64 = 30.0;
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
-    if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.age(now) > GONE {
+    if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.least_age(now) > GONE {
         return None;
     }
     let want = want(lamb, practice)?.by_24h;
@@ -23,5 +23,6 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     if given.as_milliliters() + SLACK_MILLILITERS >= want.as_milliliters() {
         return None;
     }
-    Some(at_ages(lamb, Task::DayTotal { given, want }, DUE, LATE, Discharge::Open))
+    let hold = hold_milk(lamb).is_some();
+    Some(at_ages(lamb, Task::DayTotal { given, want, hold }, DUE, LATE, Discharge::Open))
 }

@@ -1,55 +1,116 @@
 //! The next feed by hand: in the first day from the colostrum wanted, later from the bottle table.
 //!
-//! A lamb seen to suck since its last feed is its dam's again and has no feeding hours. The table goes by the present
-//! weight; an old one is none.
+//! A lamb seen to suck since its last feed is its dam's again and has no feeding hours. The table goes by the last
+//! weight that it is known to have had, so that its stomach is safe; an old one asks to be taken again first. A feed of
+//! which a part was drunk counts as that part: the next comes the sooner, and the rest is offered until then.
 
-use super::{Discharge, Duty, Task, hold_milk, want};
+use super::{Discharge, Duty, Task, hold_milk, want, weigh};
 use crate::book::{Animal, Event, Milk, Way};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::reckon::{bottle, feeds};
 use crate::units::{Moment, TimeDelta, Volume};
+use crate::watch::may_be_fed;
 
 /// While the weight is not known, the next feed is due so long after the last (ours).
 const WITHOUT_WEIGHT: TimeDelta = TimeDelta::hours(4);
 /// A feed is late so long after its time (ours).
 const LATE_AFTER: TimeDelta = TimeDelta::hours(1);
 
+/// Of a feed so much and more is a whole one: a tenth is left to rounding and to the teat (ours).
+pub(super) const WHOLE: f64 = 0.9;
+/// Feeds within so long of each other are one meal, in one stomach (ours).
+const ONE_MEAL: TimeDelta = TimeDelta::hours(1);
+
+/// What the next feed is, the least that counts as a whole one, and how long after the last whole one it is due.
+struct Plan {
+    volume: Option<Volume>,
+    whole: Option<Volume>,
+    wait: TimeDelta,
+}
+
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
     let last = lamb.feeds.last().filter(|_| lamb.hand_fed())?;
-    let age = lamb.age(now);
-    let (due, volume) = if age < TimeDelta::hours(24) {
-        match want(lamb, practice) {
-            Some(want) => {
-                let given = lamb.given_first_day(now);
-                let next = feeds::next(&want, given, Some(last.at.since(lamb.born)), age)?;
-                (lamb.born + next.due_age, Some(next.volume.to_nearest_five()))
-            }
-            None => (last.at + WITHOUT_WEIGHT, None),
-        }
-    } else {
-        let day = bottle::day(age, lamb.recent_weight(now), practice.bottle_table).ok()?;
-        let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
-        (last.at + between, Some(day.per_feed.to_nearest_five()))
-    };
+    let plan = plan(lamb, now, practice)?;
+    let (meal, part) = meal(lamb, plan.whole);
+    let due = last.at + scaled(plan.wait, part);
+    // While the last meal is still in its stomach, the rest of it is what can be given.
+    let open = part < WHOLE && now.since(last.at) < ONE_MEAL;
+    let rest = plan.whole.map(|whole| whole.as_milliliters() - meal.as_milliliters()).filter(|_| open);
+    let least = |volume: Volume, rest: f64| Volume::from_milliliters(volume.as_milliliters().min(rest));
+    let volume = plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).to_nearest_five());
     let milk = next_milk(lamb, now, practice);
     let hold = hold_milk(lamb).is_some();
+    let weigh = weigh::for_feeds(lamb, now, practice).is_some();
+    let one_tap = !hold && !weigh;
     Some(Duty {
         subject: Animal::Lamb(lamb.id),
-        task: Task::Feed { volume: volume.filter(|_| !hold), hold },
+        task: Task::Feed { volume: volume.filter(|_| !hold), hold, weigh },
         since: last.at,
         from: last.at,
         due,
         late: due + LATE_AFTER,
-        discharge: if hold { Discharge::Open } else { discharge(lamb, now, volume, milk, last.way) },
+        danger: None,
+        vet: None,
+        discharge: if one_tap { discharge(lamb, now, volume, milk, last.way) } else { Discharge::Open },
         put_off: None,
     })
 }
 
-/// A tube is never one tap away: its safety list is read first. Nor is a feed that the guard would refuse.
+/// The next whole feed: in the first day from the colostrum wanted, later from the bottle table.
+fn plan(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Plan> {
+    let last = lamb.feeds.last()?;
+    let age = lamb.age(now);
+    if lamb.least_age(now) < TimeDelta::hours(24) {
+        let Some(want) = want(lamb, practice) else {
+            return Some(Plan { volume: None, whole: None, wait: WITHOUT_WEIGHT });
+        };
+        let given = lamb.given_first_day(now);
+        let next = feeds::next(&want, given, Some(last.at.since(lamb.born)), lamb.least_age(now))?;
+        let wait = (lamb.born + next.due_age).since(last.at);
+        return Some(Plan { volume: Some(next.volume), whole: Some(want.next_feed), wait });
+    }
+    let weight = lamb.last_weight(now).map(|weight| weight.mass);
+    let day = bottle::day(age, weight, practice.bottle_table).ok()?;
+    let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
+    Some(Plan { volume: Some(day.per_feed), whole: Some(whole(&day)), wait: between })
+}
+
+/// Returns the least that is one whole feed of this lamb at that time, if its weight lets it be known.
+pub(super) fn one_feed(lamb: &Lamb, at: Moment, practice: &Practice) -> Option<Volume> {
+    if lamb.least_age(at) < TimeDelta::hours(24) {
+        return Some(want(lamb, practice)?.next_feed);
+    }
+    let weight = lamb.last_weight(at).map(|weight| weight.mass);
+    Some(whole(&bottle::day(lamb.age(at), weight, practice.bottle_table).ok()?))
+}
+
+/// The least that is a whole feed: the least of the printed row, or what a cap leaves of it.
+fn whole(day: &bottle::Day) -> Volume {
+    if day.per_feed < day.least { day.per_feed } else { day.least }
+}
+
+/// What was drunk at the last meal, and which part of a whole feed that is.
+fn meal(lamb: &Lamb, whole: Option<Volume>) -> (Volume, f64) {
+    let Some(last) = lamb.feeds.last() else { return (Volume::ZERO, 1.0) };
+    let meal: Volume =
+        lamb.feeds.iter().filter(|feed| last.at.since(feed.at) < ONE_MEAL).map(|feed| feed.volume).sum();
+    let part = whole.map_or(1.0, |whole| meal.as_milliliters() / whole.as_milliliters());
+    (meal, if part < WHOLE { part.max(0.0) } else { 1.0 })
+}
+
+/// A span times a part between 0 and 1, to the minute.
+fn scaled(span: TimeDelta, part: f64) -> TimeDelta {
+    let minutes = (0..=span.num_minutes().max(0)).rev();
+    let most = span.as_seconds_f64() / 60.0 * part;
+    let found =
+        minutes.into_iter().find(|minute| TimeDelta::minutes(*minute).as_seconds_f64() / 60.0 <= most);
+    if part >= 1.0 { span } else { TimeDelta::minutes(found.unwrap_or(0)) }
+}
+
+/// A tube is never one tap away: its safety list is read first. Nor is a feed that would not be let through.
 fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: Way) -> Discharge {
-    let day = lamb.given(now - TimeDelta::hours(24), now);
-    let guarded = |volume: &Volume| feeds::check(*volume, lamb.weight(), lamb.age(now), day).is_ok();
+    let guarded = |volume: &Volume| may_be_fed(lamb, None, *volume, now).is_ok();
     match (volume.filter(guarded), way) {
         (Some(volume), Way::Bottle) => {
             Discharge::Note(Event::Fed { lamb: lamb.id, volume, milk, way: Way::Bottle })
@@ -66,9 +127,8 @@ fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: 
 pub fn next_milk(lamb: &Lamb, now: Moment, practice: &Practice) -> Milk {
     let last = lamb.feeds.last().map(|feed| feed.milk);
     let age = lamb.age(now);
-    let colostrum = age < TimeDelta::hours(24)
-        || bottle::day(age, lamb.recent_weight(now), practice.bottle_table)
-            .is_ok_and(|day| day.milk == bottle::Milk::Colostrum);
+    let colostrum = lamb.least_age(now) < TimeDelta::hours(24)
+        || bottle::day(age, None, practice.bottle_table).is_ok_and(|day| day.milk == bottle::Milk::Colostrum);
     match (last, colostrum) {
         (Some(last), true) => last,
         (None, true) if lamb.dam.is_some() => Milk::DamColostrum,

@@ -1,41 +1,82 @@
-//! When milk waits: a lamb under 37 °C, one that did not hold its head up and swallow, or one scored failing and not yet
-//! read, is offered none with one tap.
+//! When milk waits: holds with names, each with an end of its own. Milk needs all of them ended.
+//!
+//! None goes by with time. A thermometer says nothing of swallowing, standing and sucking nothing of warmth.
 
-use super::vigor::is_failing;
+use super::warmth::cold_spell;
+use crate::book::Way;
 use crate::flock::Lamb;
-use crate::reckon::body_temperature::warm_enough_to_feed;
-use crate::units::Temperature;
+use crate::reckon::body_temperature::{Band, band};
+use crate::units::{Moment, Temperature};
 
-/// Why milk waits.
+/// Why milk waits, the worst first.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Hold {
-    /// It did not hold its head up and swallow when it was last tried, and was not seen to suck since.
-    NoSwallow,
-    /// It read under 37 °C, and has not read warmer since.
-    Cold(Temperature),
-    /// It was scored failing, and since then nothing said that it is better: no reading, no try of head and swallow, no
-    /// feed, nor was it seen to suck, up, or better at a look.
-    Failing,
+    /// It did not hold its head up and swallow when it was last tried; ends when it is seen to do both.
+    NoSwallow {
+        /// Since when.
+        since: Moment,
+    },
+    /// It is under 37 °C, or its mouth was cold; ends at 37 °C or more, or with a warm mouth and a strong suck.
+    Cold {
+        /// Since when.
+        since: Moment,
+        /// What was read last; nothing where only its mouth was felt.
+        read: Option<Temperature>,
+    },
+    /// It was scored failing; ends when it has since read 37 °C or more, and held its head up and swallowed.
+    Failing {
+        /// Since when.
+        since: Moment,
+    },
+    /// It read under 39 °C and nobody has tried since then whether it holds its head up and swallows; ends with that, or
+    /// when it is seen to suck, from its dam or a bottle.
+    NotTried {
+        /// Since when.
+        since: Moment,
+        /// What was read.
+        read: Temperature,
+    },
 }
 
-/// Returns why the lamb must not be given milk yet, by what was noted last; nothing when nothing speaks against it.
-///
-/// The worst of several comes first. None goes by with time: only what was seen of it since ends it.
+/// Returns every reason why the lamb must not be given milk yet, the worst first; none when nothing speaks against it.
+#[must_use]
+pub fn holds(lamb: &Lamb) -> Vec<Hold> {
+    [no_swallow(lamb), cold(lamb), failing(lamb), not_tried(lamb)].into_iter().flatten().collect()
+}
+
+/// Returns the worst reason why the lamb must not be given milk yet.
 #[must_use]
 pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
-    let sucked = lamb.sucked.last();
-    let choked = lamb.swallow.last().filter(|(at, able)| !able && sucked.is_none_or(|sucked| sucked < at));
-    if choked.is_some() {
-        return Some(Hold::NoSwallow);
-    }
-    let last = lamb.temperatures.last();
-    if let Some(cold) = last.filter(|reading| !warm_enough_to_feed(reading.temperature)) {
-        return Some(Hold::Cold(cold.temperature));
-    }
-    let scored = lamb.vigor.last().filter(|scored| is_failing(scored))?;
-    let tried = lamb.swallow.last().map(|(at, _)| at);
-    let fed = lamb.feeds.last().map(|feed| &feed.at);
-    let read = last.map(|reading| &reading.at);
-    let since = [read, tried, fed, sucked, lamb.stood.last(), lamb.looked.last()];
-    (!since.into_iter().flatten().any(|at| *at >= scored.at)).then_some(Hold::Failing)
+    holds(lamb).first().copied()
+}
+
+fn no_swallow(lamb: &Lamb) -> Option<Hold> {
+    let (last, able) = lamb.swallow.last()?;
+    let able_before = lamb.swallow.iter().rev().find(|(_, able)| *able).map(|(at, _)| *at);
+    let tries = lamb.swallow.iter().filter(|(_, able)| !able).map(|(at, _)| *at);
+    let since = tries.filter(|at| able_before.is_none_or(|able| *at >= able)).min().unwrap_or(*last);
+    (!able).then_some(Hold::NoSwallow { since })
+}
+
+fn cold(lamb: &Lamb) -> Option<Hold> {
+    let spell = cold_spell(lamb).filter(super::warmth::ColdSpell::goes_on)?;
+    Some(Hold::Cold { since: spell.began, read: spell.read() })
+}
+
+fn failing(lamb: &Lamb) -> Option<Hold> {
+    let since = lamb.vigor.iter().rev().find(|scored| scored.is_failing())?.at;
+    let swallows = lamb.swallow.iter().any(|(at, able)| *able && *at >= since);
+    let warm = lamb.temperatures.iter().any(|reading| {
+        reading.at >= since && band(reading.temperature).is_ok_and(|band| band > Band::Severe)
+    });
+    (!swallows || !warm).then_some(Hold::Failing { since })
+}
+
+fn not_tried(lamb: &Lamb) -> Option<Hold> {
+    let last = lamb.temperatures.last().filter(|_| no_swallow(lamb).is_none())?;
+    let mild = band(last.temperature).is_ok_and(|band| band == Band::Mild);
+    let bottles = lamb.feeds.iter().filter(|feed| feed.way == Way::Bottle).map(|feed| feed.at);
+    let drank = lamb.sucked.iter().copied().chain(bottles).any(|at| at >= last.at);
+    (mild && lamb.swallows().is_none() && !drank)
+        .then_some(Hold::NotTried { since: last.at, read: last.temperature })
 }

@@ -1,20 +1,25 @@
 //! The duties of a lamb's first day, one rule a file, and of a lamb that lives from the bottle.
 
 mod belly;
+mod danger;
 mod day_total;
 mod feed;
 mod first_milk;
 mod get_up;
 mod hold;
+mod look;
 mod navel;
 pub(super) mod ring;
 mod temperature;
 mod vigor;
+mod warmth;
 mod weaning;
 mod weigh;
 
+pub use danger::{LambDanger, LambStep};
 pub use feed::next_milk;
-pub use hold::{Hold, hold_milk};
+pub use hold::{Hold, hold_milk, holds};
+pub use warmth::{ColdSpell, cold_spell};
 pub use weaning::may_be_weaned;
 
 use super::{Discharge, Duty, Task};
@@ -27,17 +32,18 @@ use crate::units::{Mass, Moment, TimeDelta};
 /// Returns the duties for one living lamb.
 pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty> {
     [
-        temperature::vet(lamb),
-        temperature::again(lamb),
-        vigor::failing(lamb, now),
-        belly::duty(lamb),
+        danger::duty(lamb, now),
+        temperature::vet(lamb, now),
+        temperature::again(lamb, now),
+        look::duty(lamb, now),
+        belly::duty(lamb, now, practice),
         first_milk::duty(lamb, now, practice),
         feed::duty(lamb, now, practice),
         day_total::duty(lamb, now, practice),
         get_up::duty(lamb, now, practice),
         navel::duty(lamb, now, practice),
         vigor::duty(lamb, now),
-        weigh::duty(lamb, now),
+        weigh::duty(lamb, now, practice),
         weaning::duty(lamb, now, practice),
     ]
     .into_iter()
@@ -48,6 +54,12 @@ pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty>
 /// The age after which the first day's duties have no more sense: they are dropped, not shouted for ever (ours).
 const FIRST_TWO_DAYS: TimeDelta = TimeDelta::hours(48);
 
+/// Says whether its warmth was looked at since, with a thermometer or a finger in the mouth.
+fn looked_at_since(lamb: &Lamb, since: Moment) -> bool {
+    let read = lamb.temperatures.iter().map(|reading| reading.at);
+    read.chain(lamb.mouth.iter().map(|felt| felt.at)).any(|at| at >= since)
+}
+
 /// A duty of this lamb, its instants given as ages.
 fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: Discharge) -> Duty {
     Duty {
@@ -57,6 +69,8 @@ fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: 
         from: lamb.born,
         due: lamb.born + due,
         late: lamb.born + late,
+        danger: None,
+        vet: None,
         discharge,
         put_off: None,
     }
@@ -71,6 +85,8 @@ fn at_once(lamb: &Lamb, task: Task, from: Moment, late: TimeDelta, discharge: Di
         from,
         due: from,
         late: from + late,
+        danger: None,
+        vet: None,
         discharge,
         put_off: None,
     }

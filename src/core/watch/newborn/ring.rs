@@ -42,7 +42,7 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
     let past = of(true);
     let last = past.iter().map(|window| window.before).max()?;
     let limit = lamb.born + last;
-    if age >= last + TOLD || lamb.vet.iter().any(|called| *called >= limit) {
+    if age >= last + TOLD || lamb.vet.iter().any(|called| called.at >= limit) {
         return None;
     }
     let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
@@ -51,7 +51,7 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
 
 fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, discharge: Discharge) -> Duty {
     let has = |kind: Ring| windows.iter().any(|window| window.ring == kind);
-    let due = lamb.born + RINGS_FROM;
+    let due = lamb.found.unwrap_or(lamb.born) + RINGS_FROM;
     Duty {
         subject: Animal::Lamb(lamb.id),
         task: Task::Ring { tail: has(Ring::Tail), castration: has(Ring::Castration), too_late },
@@ -59,6 +59,8 @@ fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, disc
         from: due,
         due,
         late: lamb.born + before,
+        danger: None,
+        vet: None,
         discharge,
         put_off: None,
     }

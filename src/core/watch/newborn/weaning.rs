@@ -69,6 +69,8 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         from: due - A_DAY,
         due,
         late: due + LATE_AFTER,
+        danger: None,
+        vet: None,
         discharge: if ready { wean } else { Discharge::Open },
         put_off: None,
     })
