@@ -14,6 +14,7 @@ mod put_off;
 mod ring;
 mod round;
 mod weaning;
+mod worse;
 
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State, Task, duties};
