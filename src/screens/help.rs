@@ -120,9 +120,9 @@ pub(crate) fn Help() -> impl IntoView {
             <Part topic=weather>{milk::page(pages::weather)}</Part>
             <Part topic=vet>
                 <h3>{words::EWE}</h3>
-                {list(words::VET_EWE)}
+                {milk::page(|practice| words::vet_ewe(&practice.labor))}
                 <h3>{words::LAMB}</h3>
-                {list(words::VET_LAMB)}
+                {milk::page(words::vet_lamb)}
                 <p class="small-print">{words::VET_SOURCE}</p>
             </Part>
             <Part topic=people>

@@ -72,6 +72,10 @@ pub(crate) const START_OVER: &str = "Start over";
 /// Says what a healthy newborn does in bad weather.
 pub(crate) const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
 
+/// Says what a fever asks for: warmth is taken away first, and one reading is not yet a fever.
+pub(crate) const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
+     40.1 to 40.5 °C (104.2 to 104.9 °F), bright and sucking: vet today. Over that, dull or not sucking: vet now.";
+
 /// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
 pub(crate) fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
     let mut parts = vec![format!("*{name}*"), super::watch::age(lamb.age(now))];

@@ -2,8 +2,9 @@
 
 use yeanling_core::book::{DutyKind, VigorScale};
 use yeanling_core::flock::Scored;
+use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task};
+use yeanling_core::watch::{Duty, State, Task, needs};
 
 use super::common::{clock, day_and_clock, span, volume};
 use super::labor;
@@ -59,16 +60,15 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::Failing => "Scored failing: *airway, breath, dry, warm*".to_owned(),
         Task::Hollow => "Belly hollow: *feed it*, and see why".to_owned(),
         Task::Look => "Look at her".to_owned(),
-        Task::LongRestless => "Restless for hours, no waters: *examine her or call your vet*".to_owned(),
+        Task::LongRestless => "Restless too long, no waters: *examine her or call your vet*".to_owned(),
         Task::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
-        Task::HandCheck { step_in: true } => {
-            "Nothing shows for an hour: *step in, or call your vet*".to_owned()
-        }
+        Task::HandCheck { step_in: true } => "Still nothing shows: *step in, or call your vet*".to_owned(),
         Task::Progress => "Come no further: *clean hand check*".to_owned(),
         Task::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
-        Task::PutRight { lie: Some(lie) } => {
-            format!("{}: put right, or *call your vet*", labor::lie(lie))
-        }
+        Task::PutRight { lie: Some(lie) } => match needs(lie) {
+            Needs::Vet => format!("{}: *call your vet*", labor::lie(lie)),
+            Needs::Help | Needs::Nothing => format!("{}: put right, or *call your vet*", labor::lie(lie)),
+        },
         Task::PutRight { lie: None } => "Being helped: born soon, or *call your vet*".to_owned(),
         Task::NextLamb { check: false } => "Another lamb?".to_owned(),
         Task::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),

@@ -60,13 +60,15 @@ fn row(answer: &Answer, able: bool, system: System) -> AnyView {
 
 /// Both scales of vigor, which run against each other.
 pub(super) fn vigor() -> AnyView {
-    let grades: Vec<AnyView> = FourGrade::ALL
-        .into_iter()
-        .map(|grade| {
+    let farm = use_farm();
+    let grades = move || {
+        let limits = farm.practice().limits;
+        let grade = |grade: FourGrade| {
             let line = format!("*Grade {}:* {}", grade.number(), why::vigor_meaning(grade));
-            view! { <li><Said text=line /><small>{why::vigor_asks(grade)}</small></li> }.into_any()
-        })
-        .collect();
+            view! { <li><Said text=line /><small>{why::vigor_asks(grade, &limits)}</small></li> }.into_any()
+        };
+        FourGrade::ALL.into_iter().map(grade).collect::<Vec<AnyView>>()
+    };
     let signs: Vec<AnyView> = Sign::ALL
         .into_iter()
         .map(|sign| {
@@ -77,7 +79,7 @@ pub(super) fn vigor() -> AnyView {
         .collect();
     view! {
         <h3>{words::FOUR_GRADES}</h3>
-        <ul class="reading">{grades}</ul>
+        <ul class="reading">{live(move || grades().into_any())}</ul>
         <h3>{words::TEN_POINTS}</h3>
         <ul class="reading">{signs}</ul>
         <p class="small-print">{words::VIGOR_SUB}</p>
