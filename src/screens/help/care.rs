@@ -95,6 +95,8 @@ pub(super) fn rings() -> AnyView {
         [Ring::Tail, Ring::Castration].into_iter().filter_map(move |kind| ring(rings, kind))
     });
     let mut lines: Vec<String> = limits.map(|window| marks::window(&window)).collect();
+    lines.extend(marks::laws());
+    lines.extend(marks::RING_CARE.map(str::to_owned));
     lines.extend(marks::TAGS.into_iter().map(marks::tag));
     lines.extend([DamsVaccinated::Yes, DamsVaccinated::No].map(|dams| marks::vaccine(&vaccine(dams))));
     let lines: Vec<AnyView> = lines.into_iter().map(|line| view! { <li>{line}</li> }.into_any()).collect();
