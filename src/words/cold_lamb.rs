@@ -1,5 +1,7 @@
 //! What to do with a cold lamb, in large words: one line a step.
 
+pub(crate) mod courses;
+
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::body_temperature::{self, Band};
 use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet};
@@ -164,7 +166,7 @@ pub(crate) fn step(step: Step, feed: Option<Volume>, system: System) -> String {
         Step::LeaveWithEwe => "Leave it with its ewe. See that it feeds.".to_owned(),
         Step::CallVet => "Call your vet now.".to_owned(),
         Step::GlucoseByVetFirst => {
-            "Glucose first, by your vet or someone your vet has trained. No warmth before it.".to_owned()
+            "Glucose first, by your vet or someone your vet trained. No heat before it.".to_owned()
         }
         Step::Dry => "Rub it dry.".to_owned(),
         Step::Shelter => "Out of wind and rain.".to_owned(),
@@ -195,7 +197,7 @@ pub(crate) const fn never(never: Never) -> &'static str {
     match never {
         Never::TubeWithoutSwallow => "Never tube a lamb that does not hold its head up and swallow.",
         Never::MilkUnder37 => "No milk and no colostrum below 37 °C (98.6 °F).",
-        Never::WarmBeforeGlucose => "Never warm it before it has had energy.",
+        Never::WarmBeforeGlucose => "No heat before glucose. While you wait: dry it, wrap it, shelter it.",
         Never::GlucoseWhenYoung => "No glucose for a lamb of up to 5 hours.",
     }
 }

@@ -37,7 +37,7 @@ pub(crate) const VIGOR_SUB: &str = "The two run against each other: always name 
 /// Heads the rings.
 pub(crate) const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.
-pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. No dose is given here; the label wins.";
+pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
 
 /// Returns the name of a row of the table.
 pub(crate) fn row(heading: &str, able: bool) -> String {
@@ -54,6 +54,8 @@ pub(crate) const TUBE: &str = "Before you tube";
 pub(crate) const VET: &str = "When to call the vet";
 /// Heads who keeps away.
 pub(crate) const PEOPLE: &str = "Who keeps away";
+/// Heads how people stay well.
+pub(crate) const HYGIENE: &str = "Clean hands";
 /// Heads how it is put on a phone.
 pub(crate) const INSTALL: &str = "Put it on a phone";
 /// Heads what the program does not do.
@@ -245,5 +247,57 @@ mod tests {
         assert!(steps.iter().any(|(step, _)| step.contains("*by 24 h* 210 ml/kg")));
         assert!(steps.iter().any(|(step, _)| step.contains("seen it by 1 h")));
         assert!(steps.iter().all(|(_, source)| !source.is_empty()));
+    }
+
+    /// Finds each sign in one line of a list; both lists stand on "When to call the vet".
+    #[track_caller]
+    fn tells(lines: &[String], signs: &[&str]) {
+        for sign in signs {
+            let found = lines.iter().filter(|line| line.to_lowercase().contains(sign)).count();
+            assert!(found > 0, "{sign} is not told: {lines:?}");
+        }
+    }
+
+    #[test]
+    fn every_red_sign_of_a_ewe_is_told() {
+        // Source: NADIS, WikiVet, MSD Vet Manual, Merck: call now. Afterbirth off feed or with fever, Greece 7,660 ewes.
+        tells(
+            &vet_ewe(&LaborLimits::default()),
+            &[
+                "down",
+                "blind",
+                "pressing her head",
+                "spasms",
+                "womb hanging out",
+                "not going back",
+                "neck of the womb",
+                "not put right in 10 min",
+                "crosswise",
+                "heavy bleeding",
+                "udder blue or cold",
+                "second abortion",
+                "never pull",
+            ],
+        );
+    }
+
+    #[test]
+    fn every_red_sign_of_a_lamb_is_told_and_a_fever_is_read_twice() {
+        // Source: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB; the second reading is ours.
+        tells(
+            &vet_lamb(&Practice::default()),
+            &[
+                "colder than 37 °c (98.6 °f)",
+                "less than 0.5 °c (0.9 °f) gained",
+                "does not swallow",
+                "out of the box, from the lamp, out of the sun",
+                "again in 30 min",
+                "bright and sucking: vet today",
+                "drooling",
+                "labors to breathe",
+                "navel",
+                "last call (6 h)",
+            ],
+        );
     }
 }

@@ -12,6 +12,7 @@ use yeanling_core::units::{System, Temperature, TimeDelta};
 use crate::farm::use_farm;
 use crate::parts::{LinkButton, Said};
 use crate::route::Screen;
+use crate::words::cold_lamb::courses;
 use crate::words::{cold_lamb as cold_words, help as words, marking as marks, why};
 
 /// Every row of the table, each with what stands for it.
@@ -37,8 +38,20 @@ pub(super) fn cold() -> AnyView {
             rows().into_iter().map(|(answer, able)| row(&answer, able, system)).collect::<Vec<AnyView>>().into_any()
         })}
         <p class="small-print">{cold_words::FIRST_DROP}</p>
+        <h3>{courses::TITLE}</h3>
+        <ul class="reading">{lines(&courses::WHICH)}</ul>
+        <h3>{courses::YOUNG_TITLE}</h3>
+        <ol class="reading">{lines(&courses::YOUNG)}</ol>
+        <h3>{courses::OLDER_TITLE}</h3>
+        <ol class="reading">{lines(&courses::OLDER)}</ol>
+        <p class="small-print">{courses::SOURCE}</p>
+        <ul class="reading">{lines(&[cold_words::FEVER])}</ul>
     }
     .into_any()
+}
+
+fn lines(lines: &[&'static str]) -> Vec<AnyView> {
+    lines.iter().map(|line| view! { <li><Said text=*line /></li> }.into_any()).collect()
 }
 
 fn row(answer: &Answer, able: bool, system: System) -> AnyView {
