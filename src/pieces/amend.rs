@@ -341,7 +341,9 @@ impl Draft {
                 noted::EASES.iter().map(|ease| Choice::new(*ease, noted::ease(*ease))).collect(),
                 ease,
             ),
-            Self::Vigor(score) => choices(words::VIGOR_ASK, vigor_choices(), score),
+            Self::Vigor(score) => {
+                choices(words::VIGOR_ASK, vigor_choices(&untrack(|| use_farm().practice().limits)), score)
+            }
             Self::Belly(belly) => choices(words::BELLY_ASK, belly_choices(), belly),
             Self::Cause(cause) => choices(words::DIED_ASK, cause_choices(), cause),
             Self::Text { text, long } => {

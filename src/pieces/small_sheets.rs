@@ -2,7 +2,7 @@
 
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Belly, Cause, Event, LambId, Life, VigorScale};
-use yeanling_core::practice::VigorInUse;
+use yeanling_core::practice::{Limits, VigorInUse};
 use yeanling_core::reckon::vigor::FourGrade;
 
 use super::whose::whose;
@@ -25,8 +25,8 @@ pub(crate) fn VigorSheet(
         farm.tap(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score });
         on_close.run(());
     };
-    let scale = untrack(|| farm.practice().vigor);
-    if scale == VigorInUse::TenPoint {
+    let practice = untrack(|| farm.practice());
+    if practice.vigor == VigorInUse::TenPoint {
         return view! { <TenPointSheet lamb=lamb on_close=on_close /> }.into_any();
     }
     view! {
@@ -34,24 +34,24 @@ pub(crate) fn VigorSheet(
             <p>{words::VIGOR_SCALE}</p>
             <Choices
                 label=words::VIGOR_ASK
-                options=vigor_choices()
+                options=vigor_choices(&practice.limits)
                 chosen=Signal::stored(None)
                 on_choose=choose
                 stacked=true
             />
-            <WhyButton why=why_text(why::vigor(FourGrade::One)) />
+            <WhyButton why=why_text(why::vigor(FourGrade::One, &practice.limits)) />
         </Sheet>
     }
     .into_any()
 }
 
-/// Returns the four grades with what they look like.
-pub(crate) fn vigor_choices() -> Vec<Choice<u8>> {
+/// Returns the four grades with what they look like, and what each asks for in the farm's limits.
+pub(crate) fn vigor_choices(limits: &Limits) -> Vec<Choice<u8>> {
     [FourGrade::One, FourGrade::Two, FourGrade::Three, FourGrade::Four]
         .into_iter()
         .map(|grade| {
             let label = format!("{} · {}", grade.number(), why::vigor_meaning(grade));
-            Choice::new(grade.number(), label).note(why::vigor_asks(grade))
+            Choice::new(grade.number(), label).note(why::vigor_asks(grade, limits))
         })
         .collect()
 }

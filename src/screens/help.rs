@@ -13,6 +13,7 @@ use crate::farm::use_farm;
 use crate::parts::{Caution, Page, Said, Section, SmallButton, Title};
 use crate::pieces::{Standing, Top, tube};
 use crate::route::Screen;
+use crate::words::cold_lamb::courses;
 use crate::words::help as words;
 use crate::words::help::lambing as lambing_words;
 use crate::words::help::milk as pages;
@@ -49,6 +50,7 @@ pub(crate) fn Help() -> impl IntoView {
         words::FIRST_DAY,
         words::FED,
         words::COLD,
+        courses::THERMOMETER,
         words::VIGOR,
         words::RINGS,
         words::TUBE,
@@ -58,6 +60,7 @@ pub(crate) fn Help() -> impl IntoView {
         pages::WEATHER,
         words::VET,
         words::PEOPLE,
+        words::HYGIENE,
         words::INSTALL,
         words::LIMITS,
         words::SOURCES,
@@ -69,6 +72,7 @@ pub(crate) fn Help() -> impl IntoView {
         first_day,
         fed,
         cold,
+        thermometer,
         vigor,
         rings,
         tubing,
@@ -78,6 +82,7 @@ pub(crate) fn Help() -> impl IntoView {
         weather,
         vet,
         people,
+        hygiene,
         install,
         limits,
         sources,
@@ -109,6 +114,10 @@ pub(crate) fn Help() -> impl IntoView {
                 {list(words::FED_SIGNS)} <p class="small-print">{words::FED_SOURCE}</p>
             </Part>
             <Part topic=cold>{care::cold()}</Part>
+            <Part topic=thermometer>
+                {list(&courses::THERMOMETER_STEPS)}
+                <p class="small-print">{courses::THERMOMETER_SOURCE}</p>
+            </Part>
             <Part topic=vigor>{care::vigor()}</Part>
             <Part topic=rings>{care::rings()}</Part>
             <Part topic=tubing>
@@ -120,13 +129,16 @@ pub(crate) fn Help() -> impl IntoView {
             <Part topic=weather>{milk::page(pages::weather)}</Part>
             <Part topic=vet>
                 <h3>{words::EWE}</h3>
-                {list(words::VET_EWE)}
+                {milk::page(|practice| words::vet_ewe(&practice.labor))}
                 <h3>{words::LAMB}</h3>
-                {list(words::VET_LAMB)}
+                {milk::page(words::vet_lamb)}
                 <p class="small-print">{words::VET_SOURCE}</p>
             </Part>
             <Part topic=people>
                 <Caution lines=vec![cautions::PEOPLE.to_owned()] />
+            </Part>
+            <Part topic=hygiene>
+                {list(cautions::HYGIENE)} <p class="small-print">{cautions::HYGIENE_SOURCE}</p>
             </Part>
             <Part topic=install>{list(words::INSTALL_STEPS)}</Part>
             <Part topic=limits>{list(words::LIMITS_LIST)}</Part>

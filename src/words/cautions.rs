@@ -1,19 +1,40 @@
 //! What must be said wherever work can hurt a lamb or a person.
 
-/// All of it must hold before a lamb is fed by tube.
+/// All of it must hold before a lamb is fed by tube; then how the tube goes in, and when it comes out.
 pub const TUBE: &[&str] = &[
     "Tube only a lamb that is at 37 °C (98.6 °F) or warmer,",
     "that is awake and holds its head up,",
     "that swallows,",
-    "whose belly is not bloated or swollen,",
+    "that does not drool and whose belly is not swollen,",
     "and never more than 50 ml/kg at once.",
-    "Never force the tube. If it coughs or fights, take the tube out.",
+    "Lay the tube along the lamb, from nose to last rib, and mark it there.",
+    "Let it swallow the tube. Then feel the neck: the tube lies beside the windpipe, two pipes under your fingers. Only one, \
+     or it coughs: take it out.",
+    "Never force the tube. If it fights, drools, or its belly swells: stop and take the tube out.",
     "If in doubt, call your vet. Local rules come first.",
 ];
 
 /// Who keeps away at lambing.
-pub const PEOPLE: &str = "Anyone who is or may be pregnant keeps away from lambing ewes, newborn lambs, afterbirth and \
-     soiled clothes: some infections of sheep can harm an unborn child.";
+pub const PEOPLE: &str = "Anyone who is or may be pregnant, or who has weak immunity or heart-valve disease, keeps away from lambing ewes, \
+     newborn lambs, afterbirth and soiled clothes: some infections of sheep can harm them or an unborn child.";
+
+/// How people stay well with lambs, above all where lambs come into the kitchen.
+pub const HYGIENE: &[&str] = &[
+    "Wash hands and arms with soap after each ewe, each lamb and each bottle, and before you eat, drink or smoke.",
+    "Gloves for births, afterbirth, dead lambs, scour and scabs.",
+    "A lamb in the kitchen: away from food and from where food is made. Its own box, towels, bottle and tube, washed apart. \
+     Wipe down after it. Not with anyone in the house who should keep away.",
+    "No kissing a lamb, no hands in the mouth. Children wash under your eyes.",
+    "Scour can be salmonella or cryptosporidium, and people catch both: gloves, and no children near it.",
+    "Scabs on the lips can be orf, and people catch it: gloves, its own bottle, look at the ewe’s teats. A sore on your hand: \
+     see your doctor and say “sheep”.",
+    "Aborted: gloves on, the ewe apart for three weeks. Lamb and afterbirth bagged and kept cold, not frozen, for vet or lab. \
+     Dogs and cats away. Never foster a lamb onto her. Burn or bag the bedding, wash boots and clothes apart.",
+    "Pregnant and already touched any of it: call your own doctor today.",
+];
+
+/// Who says so.
+pub const HYGIENE_SOURCE: &str = "Scottish Government, NADIS, Teagasc, Irish Farmers Journal 2018. Soap, towels and the kitchen: common practice.";
 
 /// How a hand goes into a ewe.
 pub const HANDS: &str = "Clean hand, short nails, a glove, plenty of lubricant. One person’s pull at most, with her straining. If in \
@@ -21,3 +42,39 @@ pub const HANDS: &str = "Clean hand, short nails, a glove, plenty of lubricant. 
 
 /// What the whole program is.
 pub const GENERAL: &str = "This helps you decide. It does not replace your vet.";
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[track_caller]
+    fn says(lines: &[&str], told: &[&str]) {
+        let text = lines.join(" ");
+        for one in told {
+            assert!(text.contains(one), "{one} is not in: {text}");
+        }
+    }
+
+    #[test]
+    fn the_tube_is_measured_felt_and_taken_out_in_time() {
+        // Source: AHDB; Henderson; nose to last rib: US extension. Feeling the neck: common practice.
+        says(
+            TUBE,
+            &[
+                "from nose to last rib",
+                "beside the windpipe",
+                "drools",
+                "swells",
+                "50 ml/kg",
+                "37 °C (98.6 °F)",
+            ],
+        );
+    }
+
+    #[test]
+    fn people_are_kept_well_too() {
+        // Source: Scottish Government; NADIS; Teagasc; Irish Farmers Journal 2018.
+        says(HYGIENE, &["soap", "Gloves", "kitchen", "orf", "Aborted", "not frozen", "own doctor today"]);
+        says(&[PEOPLE], &["pregnant", "weak immunity", "heart-valve"]);
+    }
+}

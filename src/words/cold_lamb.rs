@@ -1,5 +1,7 @@
 //! What to do with a cold lamb, in large words: one line a step.
 
+pub(crate) mod courses;
+
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::body_temperature::{self, Band};
 use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet};
@@ -71,6 +73,10 @@ pub(crate) const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands i
 pub(crate) const START_OVER: &str = "Start over";
 /// Says what a healthy newborn does in bad weather.
 pub(crate) const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
+
+/// Says what a fever asks for: warmth is taken away first, and one reading is not yet a fever.
+pub(crate) const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
+     40.1 to 40.5 °C (104.2 to 104.9 °F), bright and sucking: vet today. Over that, dull or not sucking: vet now.";
 
 /// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
 pub(crate) fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
@@ -205,7 +211,7 @@ pub(crate) const fn never(never: Never) -> &'static str {
     match never {
         Never::TubeWithoutSwallow => "Never tube a lamb that does not hold its head up and swallow.",
         Never::MilkUnder37 => "No milk and no colostrum below 37 °C (98.6 °F).",
-        Never::WarmBeforeGlucose => "Never warm it before it has had energy.",
+        Never::WarmBeforeGlucose => "No heat before glucose. While you wait: dry it, wrap it, shelter it.",
         Never::GlucoseWhenYoung => "No glucose for a lamb of up to 5 hours.",
     }
 }

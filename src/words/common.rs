@@ -125,6 +125,16 @@ pub fn span(span: TimeDelta) -> String {
     }
 }
 
+/// Returns a limit that the farm sets in minutes: "45 min", "6 h 30 min".
+pub fn minutes(minutes: u16) -> String {
+    span(TimeDelta::minutes(i64::from(minutes)))
+}
+
+/// Returns a stay that the farm sets in hours: "20 h", "1 day 12 h".
+pub fn hours(hours: u16) -> String {
+    span(TimeDelta::hours(i64::from(hours)))
+}
+
 /// Returns what the clock on the wall showed: "03:12".
 pub fn clock(moment: Moment) -> String {
     let local = moment.local();

@@ -1,16 +1,19 @@
 //! What is wrong with something given, in plain sentences: what was given, what is allowed, and why.
 
-use yeanling_core::reckon::bottle::NoRow;
+use yeanling_core::reckon::bottle::{MOST_IN_A_DAY, NoRow};
+use yeanling_core::reckon::colostrum::ONE_FEED;
 use yeanling_core::reckon::feeds::{ASSUMED, Guard, Refusal};
-use yeanling_core::units::{Length, Mass, NotInALamb, OutOfBounds, System, TypedError, Volume, Why};
+use yeanling_core::units::{Length, Mass, NotInALamb, OutOfBounds, System, Volume, Why};
 
 mod limit;
 mod outdoors;
 mod powder;
 mod readings;
+mod typed;
 
 pub use limit::limit;
 pub use powder::{powder_rate, ring_days};
+pub use typed::{Field, typed};
 pub use {
     outdoors::no_index,
     powder::{no_mix, no_plan},
@@ -18,94 +21,6 @@ pub use {
 };
 
 use super::common::{length, mass, number, temperature, volume_as_given, volume_at_most};
-
-/// Names the kind of field that was typed into, so that the sentence can show how it is typed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Field {
-    /// A weight.
-    Mass,
-    /// A volume of milk.
-    Volume,
-    /// A temperature of a lamb.
-    LambTemperature,
-    /// A temperature of the air.
-    Air,
-    /// A wind.
-    Wind,
-    /// A day's rain.
-    Rain,
-    /// A Brix reading.
-    Brix,
-    /// Powder in a liter.
-    PowderRate,
-    /// Antibody in a liter.
-    Antibody,
-    /// Antibody in a liter of serum.
-    Serum,
-    /// Water for thawing.
-    Water,
-    /// The side of a pen.
-    Length,
-    /// A day's feed.
-    Feed,
-    /// The weight of a ewe.
-    EweWeight,
-    /// A condition score.
-    Condition,
-    /// Days.
-    Days,
-    /// Hay, grain or powder in the store.
-    Stock,
-    /// Things that are counted one by one.
-    Pieces,
-}
-
-/// Returns what is wrong with something typed.
-pub fn typed(error: &TypedError, field: Field, system: System) -> String {
-    let like = example(field, system);
-    match error {
-        TypedError::Empty => format!("Nothing is typed yet. Type it like {like}."),
-        TypedError::NotANumber { given } => format!("“{given}” is not a number. Type it like {like}."),
-        TypedError::TwoPoints { given } => format!("“{given}” has more than one point. Type it like {like}."),
-        TypedError::OtherUnit { given } => {
-            format!("“{given}” has a unit that does not fit here. Type it like {like}.")
-        }
-    }
-}
-
-fn example(field: Field, system: System) -> &'static str {
-    match (field, system) {
-        (Field::Mass, System::Metric) => "4.2 kg",
-        (Field::Mass, System::Us) => "9.3 lb or 9 lb 4 oz",
-        (Field::Volume, System::Metric) => "195 ml",
-        (Field::Volume, System::Us) => "6.6 fl oz",
-        (Field::LambTemperature, System::Metric) => "38.5 °C",
-        (Field::LambTemperature, System::Us) => "101.3 °F",
-        (Field::Air, System::Metric) => "5 °C",
-        (Field::Air, System::Us) => "41 °F",
-        (Field::Wind, System::Metric) => "4 m/s or 15 km/h",
-        (Field::Wind, System::Us) => "9 mph",
-        (Field::Rain, System::Metric) => "10 mm",
-        (Field::Rain, System::Us) => "0.4 in",
-        (Field::Brix, _) => "26.5 %",
-        (Field::PowderRate, _) => "200 g/L",
-        (Field::Antibody, _) => "50 g/L",
-        (Field::Serum, _) => "18 g/L",
-        (Field::Water, System::Metric) => "40 °C",
-        (Field::Water, System::Us) => "104 °F",
-        (Field::Length, System::Metric) => "1.5 m",
-        (Field::Length, System::Us) => "5 ft",
-        (Field::Feed, System::Metric) => "250 g",
-        (Field::Feed, System::Us) => "9 oz",
-        (Field::EweWeight, System::Metric) => "72 kg",
-        (Field::EweWeight, System::Us) => "160 lb",
-        (Field::Condition, _) => "2.5",
-        (Field::Days, _) => "60",
-        (Field::Stock, System::Metric) => "250 kg",
-        (Field::Stock, System::Us) => "550 lb",
-        (Field::Pieces, _) => "12",
-    }
-}
 
 /// Returns what is wrong with a weight, and what may have been meant.
 pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
@@ -240,51 +155,57 @@ pub fn lamb_temperature(error: &NotInALamb) -> String {
     }
 }
 
-/// Returns why a feed is refused, and what to do instead.
+/// Returns why a feed is refused, and what to give instead.
+///
+/// What is taught is the feed of 50 ml/kg and the day of 200 ml/kg, never the guards that stand above them.
 pub fn refusal(refusal: &Refusal, system: System) -> String {
     match refusal {
         Refusal::NotAVolume(error) => feed(error, system),
         Refusal::NotAWeight(error) => weight(error, system),
-        Refusal::TooMuchAtOnce { given, most, weight, guard } => format!(
-            "{} at once is too much for {}. At most {}{}. Too much at once can harm it.{}",
-            volume_as_given(*given, system),
-            whom(*weight, *guard, system),
-            volume_at_most(*most, system),
-            by_weight(*guard, " (60 ml/kg)"),
-            weigh_it(*weight, *guard),
-        ),
-        Refusal::TooMuchInADay { would_be, most, weight, guard } => format!(
-            "That would make {} in 24 h, too much for {}. At most {}{}. Was a feed noted twice?{}",
-            volume_as_given(*would_be, system),
-            whom(*weight, *guard, system),
-            volume_at_most(*most, system),
-            by_weight(*guard, " (300 ml/kg)"),
-            weigh_it(*weight, *guard),
-        ),
-    }
-}
-
-fn whom(weight: Option<Mass>, guard: Guard, system: System) -> String {
-    match (guard, weight) {
-        (Guard::FirstWeek, Some(weight)) => format!("a lamb of {}", mass(weight, system)),
-        (Guard::FirstWeek, None) => {
-            format!("a lamb of unknown weight, taken as {}", mass(ASSUMED, system))
+        Refusal::TooMuchAtOnce { given, most, weight, guard } => {
+            let given = volume_as_given(*given, system);
+            match guard {
+                Guard::FirstWeek => format!(
+                    "{given} is too much at once for {}. Give {} (50 ml/kg).{}",
+                    whom(*weight, system),
+                    volume_at_most(ONE_FEED.of(weight.unwrap_or(ASSUMED)), system),
+                    weigh_it(*weight),
+                ),
+                Guard::Later => format!(
+                    "{given} is too much at once for any lamb. Never over {}. Go by the bottle table for its age.",
+                    volume_at_most(*most, system)
+                ),
+            }
         }
-        (Guard::Later, _) => "any lamb".to_owned(),
+        Refusal::TooMuchInADay { would_be, most, weight, guard } => {
+            let would_be = volume_as_given(*would_be, system);
+            match guard {
+                Guard::FirstWeek => format!(
+                    "That makes {would_be} in 24 h, too much for {}. Give {} a day (200 ml/kg). Was a feed noted twice?{}",
+                    whom(*weight, system),
+                    volume_at_most(MOST_IN_A_DAY.of(weight.unwrap_or(ASSUMED)), system),
+                    weigh_it(*weight),
+                ),
+                Guard::Later => format!(
+                    "That makes {would_be} in 24 h, too much for any lamb. Never over {}. Was a feed noted twice?",
+                    volume_at_most(*most, system)
+                ),
+            }
+        }
     }
 }
 
-fn by_weight(guard: Guard, rate: &'static str) -> &'static str {
-    match guard {
-        Guard::FirstWeek => rate,
-        Guard::Later => "",
+fn whom(weight: Option<Mass>, system: System) -> String {
+    match weight {
+        Some(weight) => mass(weight, system),
+        None => format!("a lamb of unknown weight, taken as {}", mass(ASSUMED, system)),
     }
 }
 
-fn weigh_it(weight: Option<Mass>, guard: Guard) -> &'static str {
-    match (guard, weight) {
-        (Guard::FirstWeek, None) => " If it is heavier, enter its weight first.",
-        (Guard::FirstWeek, Some(_)) | (Guard::Later, _) => "",
+const fn weigh_it(weight: Option<Mass>) -> &'static str {
+    match weight {
+        None => " If it is heavier, weigh it first.",
+        Some(_) => "",
     }
 }
 
@@ -342,20 +263,6 @@ mod tests {
         wrong_weight(pounds, System::Us, expected);
     }
 
-    #[test]
-    fn what_is_typed_wrong_is_shown_with_how_to_type_it() {
-        let wrong = Mass::parse("4..2", System::Metric).expect_err("no number");
-        let said = "“4..2” has more than one point. Type it like 4.2 kg.";
-        check(typed(&wrong, Field::Mass, System::Metric), said);
-        let wrong = Mass::parse("4.2 km", System::Us).expect_err("no mass");
-        let said = "“4.2 km” has a unit that does not fit here. Type it like 9.3 lb or 9 lb 4 oz.";
-        check(typed(&wrong, Field::Mass, System::Us), said);
-        check(
-            typed(&TypedError::Empty, Field::Volume, System::Us),
-            "Nothing is typed yet. Type it like 6.6 fl oz.",
-        );
-    }
-
     fn refused(milliliters: f64, kilograms: Option<f64>, days: i64, before: f64) -> String {
         let volume = Volume::from_milliliters;
         let weight = kilograms.map(Mass::from_kilograms);
@@ -364,26 +271,43 @@ mod tests {
     }
 
     #[test]
-    fn a_refused_feed_says_the_most_and_why() {
+    fn a_refused_feed_says_what_to_give_instead() {
         check(
             refused(390.0, Some(3.9), 0, 0.0),
-            "390 ml at once is too much for a lamb of 3.9 kg. At most 230 ml (60 ml/kg). Too much at once can harm it.",
+            "390 ml is too much at once for 3.9 kg. Give 195 ml (50 ml/kg).",
         );
         check(
             refused(250.0, None, 0, 0.0),
-            "250 ml at once is too much for a lamb of unknown weight, taken as 4.0 kg. At most 240 ml (60 ml/kg). \
-             Too much at once can harm it. If it is heavier, enter its weight first.",
+            "250 ml is too much at once for a lamb of unknown weight, taken as 4.0 kg. Give 200 ml (50 ml/kg). \
+             If it is heavier, weigh it first.",
         );
         check(
             refused(200.0, Some(4.0), 1, 1100.0),
-            "That would make 1300 ml in 24 h, too much for a lamb of 4.0 kg. At most 1200 ml (300 ml/kg). \
+            "That makes 1300 ml in 24 h, too much for 4.0 kg. Give 800 ml a day (200 ml/kg). \
              Was a feed noted twice?",
         );
         check(
             refused(1200.0, Some(4.0), 10, 0.0),
-            "1200 ml at once is too much for any lamb. At most 1000 ml. Too much at once can harm it.",
+            "1200 ml is too much at once for any lamb. Never over 1000 ml. Go by the bottle table for its age.",
         );
         check(refused(0.0, None, 0, 0.0), "0 ml is no feed. A feed is between 1 ml and 2000 ml.");
+    }
+
+    #[test]
+    fn no_refusal_teaches_the_guard() {
+        for kilograms in [None, Some(0.5), Some(2.0), Some(3.9), Some(4.0), Some(11.7)] {
+            let weight = kilograms.map(Mass::from_kilograms).unwrap_or(ASSUMED);
+            let guards = [feeds::MOST_AT_ONCE.of(weight), feeds::MOST_IN_A_DAY.of(weight)];
+            for (volume, before) in [(1900.0, 0.0), (25.0, 3600.0)] {
+                let said = refused(volume, kilograms, 0, before);
+                for system in [System::Metric, System::Us] {
+                    for guard in guards.map(|guard| volume_at_most(guard, system)) {
+                        assert!(!said.contains(&format!(" {guard}")), "{said}");
+                    }
+                }
+                assert!(!said.contains("60 ml/kg") && !said.contains("300 ml/kg"), "{said}");
+            }
+        }
     }
 
     #[test]

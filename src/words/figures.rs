@@ -197,7 +197,7 @@ pub(crate) const MIX_CAUTION: &str = "The powder’s label comes first. Here 200
      is too weak: 167 g in a liter. Water below 45 °C (113 °F).";
 /// Which lamb gets no milk.
 pub(crate) const SICK: &str =
-    "A dull, drooling lamb with a swollen belly gets no milk by tube. Call your vet.";
+    "A dull, drooling lamb with a swollen belly gets no milk, by bottle or by tube. Call your vet.";
 
 /// Returns a row of the table: "5 feeds of 100 to 150 ml".
 pub(crate) fn row(feeds: u8, least: Volume, most: Volume, system: System) -> String {

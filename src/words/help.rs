@@ -3,11 +3,11 @@
 pub(crate) mod lambing;
 pub(crate) mod milk;
 
-use yeanling_core::practice::Practice;
+use yeanling_core::practice::{LaborLimits, Practice};
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
-use yeanling_core::units::TimeDelta;
 
-use super::common::{number, span};
+use super::cold_lamb;
+use super::common::{minutes, number};
 use super::practice::day_rule;
 
 /// The screen's name.
@@ -37,7 +37,7 @@ pub(crate) const VIGOR_SUB: &str = "The two run against each other: always name 
 /// Heads the rings.
 pub(crate) const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.
-pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. No dose is given here; the label wins.";
+pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
 
 /// Returns the name of a row of the table.
 pub(crate) fn row(heading: &str, able: bool) -> String {
@@ -54,6 +54,8 @@ pub(crate) const TUBE: &str = "Before you tube";
 pub(crate) const VET: &str = "When to call the vet";
 /// Heads who keeps away.
 pub(crate) const PEOPLE: &str = "Who keeps away";
+/// Heads how people stay well.
+pub(crate) const HYGIENE: &str = "Clean hands";
 /// Heads how it is put on a phone.
 pub(crate) const INSTALL: &str = "Put it on a phone";
 /// Heads what the program does not do.
@@ -66,7 +68,6 @@ pub(crate) type Sourced = (String, &'static str);
 
 /// Returns a newborn's first day in eight steps, with the farm's own figures.
 pub(crate) fn first_day(practice: &Practice) -> Vec<Sourced> {
-    let minutes = |minutes: u16| span(TimeDelta::minutes(i64::from(minutes)));
     let limits = &practice.limits;
     let per_kilogram = |figure: yeanling_core::reckon::PerKilogram| number(figure.as_milliliters(), 0);
     vec![
@@ -91,10 +92,12 @@ pub(crate) fn first_day(practice: &Practice) -> Vec<Sourced> {
         ),
         (
             format!(
-                "*First milk* at once, within 2 h. Help it to suck if you have not seen it by {}.",
-                minutes(limits.help_minutes)
+                "*First milk* at once. In print: within 2 h. Help it to suck if you have not seen it by {}; at {} it is \
+                 late.",
+                minutes(limits.help_minutes),
+                minutes(limits.red_minutes)
             ),
-            "RUMA, SRUC, Vet Times 2018; the limit is your farm’s",
+            "RUMA, SRUC, Vet Times 2018; the limits are your farm’s",
         ),
         (
             format!(
@@ -144,32 +147,69 @@ pub(crate) const FED_SIGNS: &[&str] = &[
 /// Who says so.
 pub(crate) const FED_SOURCE: &str = "Common practice, no source.";
 
-/// When to call the vet about a ewe.
-pub(crate) const VET_EWE: &[&str] = &[
-    "Water bag or hard straining for 30 minutes and nothing comes: look with a clean hand. After 60 minutes, or if you \
-     cannot put it right: call.",
-    "The neck of the womb is tight after 10 minutes of gentle trying.",
-    "The next lamb has not come an hour after the one before, and she strains.",
-    "The afterbirth still hangs after 18 hours. Never pull it.",
-    "She is down, dull, or will not eat. Or something hangs out that is no lamb and no water bag.",
-];
-/// When to call the vet about a lamb.
-pub(crate) const VET_LAMB: &[&str] = &[
-    "Colder than 37 °C (98.6 °F) and older than 5 hours, or of unknown age: call before you warm it.",
-    "It cannot hold its head up or does not swallow.",
-    "Warmer than 40 °C (104 °F).",
-    "Dull, drooling, with a swollen belly: no milk by tube.",
-    "It labors to breathe, or does not come round.",
-    "A navel or a joint that is hot and swollen.",
-    "No first milk by the last call, and you cannot get it in.",
-];
+/// Returns when to call the vet about a ewe, in the farm's limits.
+pub(crate) fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
+    vec![
+        format!(
+            "*Water bag or hard straining* for {} and nothing comes: look with a clean hand. After {}, or if you cannot \
+             put it right: call.",
+            minutes(limits.hand_check_minutes),
+            minutes(limits.step_in_minutes)
+        ),
+        format!("*The neck of the womb* (cervix) is tight after {} of gentle trying.", minutes(limits.neck_minutes)),
+        format!(
+            "*A lamb lies wrong* and is not put right in {}. Crosswise, too big or deformed: at once.",
+            minutes(limits.put_right_minutes)
+        ),
+        format!(
+            "*The next lamb* has not come {} after the one before, and she strains.",
+            minutes(limits.next_check_minutes)
+        ),
+        format!(
+            "*The afterbirth* still hangs after {}, or she is off her feed or feverish with it. Never pull it.",
+            minutes(limits.afterbirth_vet_minutes)
+        ),
+        "*Prolapse*: vagina or womb hanging out. Keep it warm, wet and clean. Never force it back, never hang her up. \
+         One that goes back by itself: today; torn, not going back, or she strains: now."
+            .to_owned(),
+        "*Heavy bleeding*, or clots. Keep her still.".to_owned(),
+        "*Down, dull, wobbly*, or will not eat. Nothing by mouth.".to_owned(),
+        "*Blind, or pressing her head* against things, late in pregnancy.".to_owned(),
+        "*Spasms*, twitching, stiff legs or fits. Keep her quiet, never chase her.".to_owned(),
+        "*Udder blue or cold.* Or hot and hard, and she is off her feed.".to_owned(),
+        "*A second abortion*, or a ewe that aborts and is ill. Keep every ewe that aborts apart at once; see *Clean hands* \
+         below."
+            .to_owned(),
+    ]
+}
+
+/// Returns when to call the vet about a lamb.
+pub(crate) fn vet_lamb(practice: &Practice) -> Vec<String> {
+    vec![
+        "*Colder than 37 °C (98.6 °F)* and older than 5 hours when it got cold, or of unknown age: call before you warm \
+         it."
+        .to_owned(),
+        "*Warmed and not warming*: two looks with less than 0.5 °C (0.9 °F) gained.".to_owned(),
+        "*It cannot hold its head up or does not swallow*, at any temperature. Nothing by mouth.".to_owned(),
+        cold_lamb::FEVER.to_owned(),
+        "*Dull, drooling, or a swollen belly*: no milk, by bottle or by tube.".to_owned(),
+        "*It labors to breathe*, or does not come round.".to_owned(),
+        "*A navel or a joint* that is hot and swollen.".to_owned(),
+        format!(
+            "*No first milk* by the last call ({}), and you cannot get it in.",
+            minutes(practice.limits.last_call_minutes)
+        ),
+    ]
+}
+
 /// Names the ewe's list.
 pub(crate) const EWE: &str = "The ewe";
 /// Names the lamb's list.
 pub(crate) const LAMB: &str = "The lamb";
 /// Who says so.
-pub(crate) const VET_SOURCE: &str = "Labor: Anexa, Maryland, NADIS, MSD Vet Manual. Lambs: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB. \
-     The rest is common practice. If in doubt, call earlier.";
+pub(crate) const VET_SOURCE: &str = "Times are your farm’s limits. Labor: Anexa, Maryland, NADIS, MSD Vet Manual. Ewes: NADIS, WikiVet, MSD Vet \
+     Manual. Lambs: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB. The rest is common practice or our own \
+     choice. If in doubt, call earlier.";
 
 /// How it is put on a phone.
 pub(crate) const INSTALL_STEPS: &[&str] = &[
@@ -207,5 +247,57 @@ mod tests {
         assert!(steps.iter().any(|(step, _)| step.contains("*by 24 h* 210 ml/kg")));
         assert!(steps.iter().any(|(step, _)| step.contains("seen it by 1 h")));
         assert!(steps.iter().all(|(_, source)| !source.is_empty()));
+    }
+
+    /// Finds each sign in one line of a list; both lists stand on "When to call the vet".
+    #[track_caller]
+    fn tells(lines: &[String], signs: &[&str]) {
+        for sign in signs {
+            let found = lines.iter().filter(|line| line.to_lowercase().contains(sign)).count();
+            assert!(found > 0, "{sign} is not told: {lines:?}");
+        }
+    }
+
+    #[test]
+    fn every_red_sign_of_a_ewe_is_told() {
+        // Source: NADIS, WikiVet, MSD Vet Manual, Merck: call now. Afterbirth off feed or with fever, Greece 7,660 ewes.
+        tells(
+            &vet_ewe(&LaborLimits::default()),
+            &[
+                "down",
+                "blind",
+                "pressing her head",
+                "spasms",
+                "womb hanging out",
+                "not going back",
+                "neck of the womb",
+                "not put right in 10 min",
+                "crosswise",
+                "heavy bleeding",
+                "udder blue or cold",
+                "second abortion",
+                "never pull",
+            ],
+        );
+    }
+
+    #[test]
+    fn every_red_sign_of_a_lamb_is_told_and_a_fever_is_read_twice() {
+        // Source: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB; the second reading is ours.
+        tells(
+            &vet_lamb(&Practice::default()),
+            &[
+                "colder than 37 °c (98.6 °f)",
+                "less than 0.5 °c (0.9 °f) gained",
+                "does not swallow",
+                "out of the box, from the lamp, out of the sun",
+                "again in 30 min",
+                "bright and sucking: vet today",
+                "drooling",
+                "labors to breathe",
+                "navel",
+                "last call (6 h)",
+            ],
+        );
     }
 }

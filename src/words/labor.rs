@@ -97,17 +97,27 @@ pub(crate) const fn drawing(lie: Lie) -> &'static str {
 pub(crate) const fn what_to_do(lie: Lie) -> &'static str {
     match lie {
         Lie::Normal => "She can do it. Give her time.",
-        Lie::OneLegBack => "Push the lamb back between strains, cup the hoof, bring the leg forward.",
-        Lie::BothLegsBack => "Push the head back gently, bring one leg forward, then the other.",
-        Lie::HeadBack => "Push back, bring the nose round. A head that does not come is the vet’s.",
-        Lie::HeadDown => "Push back, lift the nose over the brim.",
-        Lie::ElbowsLocked => "Push back a little, ease one elbow over the brim, then the other.",
+        Lie::OneLegBack => "Push it back in between contractions, cup the hoof, bring the leg forward.",
+        Lie::BothLegsBack => {
+            "Push it back gently in between contractions, bring one leg forward, then the other."
+        }
+        Lie::HeadBack => {
+            "Push it back in between contractions, bring the nose round. A head that does not come is the vet’s."
+        }
+        Lie::HeadDown => "Push it back in between contractions, lift the nose over the edge of the pelvis.",
+        Lie::ElbowsLocked => {
+            "Push it back a little, ease one elbow over the edge of the pelvis, then the other."
+        }
         Lie::HindFeetFirst => "Pull straight out, then down, and be quick once the hips are through.",
-        Lie::TailFirst => "Push forward, cup each hind hoof, bring both legs up, then out hind feet first.",
+        Lie::TailFirst => {
+            "Push it back in between contractions, cup each hind hoof, bring both legs up, then out hind feet first."
+        }
         Lie::Crosswise => "Call your vet. Do not pull.",
         Lie::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
         Lie::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
-        Lie::UpsideDown => "Push back, turn it over. If it does not turn, it is the vet’s.",
+        Lie::UpsideDown => {
+            "Push it back in between contractions, turn it over. If it does not turn, it is the vet’s."
+        }
         Lie::Deformed => "Call your vet. Do not pull.",
         Lie::Dead => "Call your vet. Gloves, plenty of lubricant: what killed it may harm people.",
     }

@@ -39,6 +39,32 @@ pub(crate) fn window(window: &Window) -> String {
     if window.law { format!("{line} {}", local_rules()) } else { line }
 }
 
+/// Returns that a ring is banned, where a book has chosen it all the same.
+pub(crate) fn banned(kind: Ring) -> String {
+    format!("{}: *not allowed*. Germany bans it (TierSchG §6(2)). {}", ring(kind), local_rules())
+}
+
+/// Returns the laws about rings that are no limit of age, or no choice in Practice, each with the year it was read.
+pub(crate) fn laws() -> Vec<String> {
+    [
+        "Germany: castration with rings is banned (TierSchG §6(2)). A tail is docked only where it is indispensable in the \
+         single case, by a competent person (§6(1) 3).",
+        "Wales: castration rings only in the first 7 days. Northern Ireland: tail rings only in the first 7 days.",
+        "England, Scotland, Northern Ireland: the tail that is left covers the vulva, or the anus of a ram lamb.",
+        "Scotland: no age for rings was found. Ask your vet.",
+        "United Kingdom: a consultation on pain relief, and on no ring in the first 24 h, closed on 9 March 2026. The law may \
+         have changed since.",
+    ]
+    .map(|law| format!("{law} {}", local_rules()))
+    .to_vec()
+}
+
+/// What goes with every ring, whatever the law.
+pub(crate) const RING_CARE: [&str; 2] = [
+    "Leave the tail long enough to cover the vulva, or the anus of a ram lamb.",
+    "Ask your vet first about pain relief and tetanus cover. Rigid legs or a shut jaw days later: call now.",
+];
+
 /// Returns where a lamb stands.
 pub(crate) fn ring_state(state: RingState) -> String {
     match state {
@@ -108,6 +134,34 @@ mod tests {
         );
         let own = "Tail ring: from 24 h of age, before 10 days (the farm’s own, 10 days).";
         assert_eq!(told(RingRule::Own { days: 10 }), own);
+    }
+
+    #[test]
+    fn every_law_says_the_year_it_was_read_and_that_local_rules_come_first() {
+        for law in laws().into_iter().chain([banned(Ring::Castration)]).chain(TAGS.map(tag)) {
+            assert!(law.ends_with("As read in 2026: check local rules."), "{law}");
+        }
+        let laws = laws().join(" ");
+        for said in [
+            "castration with rings is banned",
+            "indispensable",
+            "competent person",
+            "Wales",
+            "Northern Ireland",
+            "Scotland",
+        ] {
+            assert!(laws.contains(said), "{said}");
+        }
+    }
+
+    #[test]
+    fn no_text_offers_a_ring_that_is_banned() {
+        // Source: German Animal Welfare Act (TierSchG) §6(2).
+        let both = Rings { rule: RingRule::Germany, tails: true, ram_lambs: true };
+        assert!(marking::ring(both, Ring::Castration).is_none());
+        assert!(ring_rule(RingRule::Germany).1.contains("castration rings banned"));
+        assert!(super::super::practice::rings(both).ends_with("castration rings are banned there"));
+        assert!(!super::super::practice::rings(Rings { ram_lambs: false, ..both }).contains("banned"));
     }
 
     #[test]

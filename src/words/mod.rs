@@ -28,6 +28,8 @@ pub(crate) mod labor;
 pub(crate) mod lamb;
 pub(crate) mod lambing;
 pub(crate) mod life;
+#[cfg(test)]
+mod limits_told;
 pub(crate) mod marking;
 pub(crate) mod medicines;
 pub(crate) mod more;

@@ -4,6 +4,7 @@ use yeanling_core::practice::{
     BottleTable, BreedMeans, BreedType, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit,
     PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
+use yeanling_core::reckon::marking::{Ring, banned};
 use yeanling_core::units::{Strength, System, TimeDelta};
 
 use super::common::{number, span};
@@ -164,7 +165,9 @@ pub(crate) fn ring_rule(rule: RingRule) -> (String, &'static str) {
     let (name, note) = match rule {
         RingRule::NoRings => ("no rings", "our default: no reminder"),
         RingRule::EnglandWales => ("England and Wales", "only in the first 7 days"),
-        RingRule::Germany => ("Germany", "tails under 8 days, castration under 4 weeks"),
+        RingRule::Germany => {
+            ("Germany", "tails under 8 days, only if indispensable; castration rings banned")
+        }
         RingRule::NewSouthWales => ("New South Wales", "to 6 months"),
         RingRule::NewZealand => ("New Zealand", "to 6 months"),
         RingRule::Own { days } => return (format!("the farm’s own, {days} days"), "set below"),
@@ -186,9 +189,21 @@ pub(crate) fn rings(rings: Rings) -> String {
         | RingRule::Germany
         | RingRule::NewSouthWales
         | RingRule::NewZealand
-        | RingRule::Own { .. } => format!("{on}, {}", ring_rule(rings.rule).0),
+        | RingRule::Own { .. } => {
+            let told = format!("{on}, {}", ring_rule(rings.rule).0);
+            if is_banned(rings) { format!("{told}: castration rings are banned there") } else { told }
+        }
     }
 }
+
+/// Says whether the farm has chosen a ring that its rule bans: nothing then asks for it.
+pub(crate) const fn is_banned(rings: Rings) -> bool {
+    rings.ram_lambs && banned(rings.rule, Ring::Castration)
+}
+
+/// Says what becomes of such a choice.
+pub(crate) const RINGS_BANNED: &str =
+    "Castration rings are banned in Germany: nothing here will ask for one. Ask your vet about other ways.";
 
 /// Returns whether the dams had their vaccine.
 pub(crate) const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str {

@@ -34,7 +34,8 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::Weight(error) => errors::weight(error, system),
         Refusal::Feed(error) => errors::refusal(error, system),
         Refusal::TooSoon { last, together } => format!(
-            "It was fed at {}. With this that is {} within an hour: too much for one stomach. Wait, or change the earlier entry.",
+            "It was fed at {}. With this that is {} within an hour: too much for one stomach, which \
+             holds one feed (50 ml/kg). Wait, or change the earlier entry.",
             when(*last),
             volume_as_given(*together, system)
         ),
@@ -46,7 +47,10 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::Temperature(error) => errors::lamb_temperature(error),
         Refusal::PenSide(error) => errors::pen_side(error, system),
         Refusal::TooYoungToRing { from } => {
-            format!("No ring in the first 24 hours. From {} on; check your local rules.", when(*from))
+            format!(
+                "No ring in the first 24 hours. It may go on from {}. Check your local rules.",
+                when(*from)
+            )
         }
         Refusal::NoSuchPen => "There is no such pen, or it was taken down.".to_owned(),
         Refusal::PenInUse => "Someone is in this pen. Let them out first.".to_owned(),
@@ -90,7 +94,7 @@ fn group(refusal: &GroupRefusal, when: impl Fn(Moment) -> String) -> String {
 fn ewe(refusal: &EweRefusal) -> String {
     match refusal {
         EweRefusal::TooManyLambs { given, most } => {
-            format!("No scan tells {given} lambs apart. At most {most}.")
+            format!("No scan tells {given} lambs apart. Enter 0 to {most}.")
         }
         EweRefusal::ScanAge { given, least, most } => {
             format!("Lambs of {given} days cannot be on a scan. Between {least} and {most} days is allowed.")
@@ -103,7 +107,8 @@ fn ewe(refusal: &EweRefusal) -> String {
         ),
         EweRefusal::Condition(error) => {
             let (least, most) = (season::score(error.allowed.least), season::score(error.allowed.most));
-            format!("Condition runs from {least} to {most}.")
+            let given = number(error.given.as_score(), 3);
+            format!("Condition {given} is out of range. Enter {least} to {most}.")
         }
         EweRefusal::NotAQuarter { given } => {
             format!("{} is between two quarters. The hand tells quarters apart.", number(given.as_score(), 3))
@@ -116,7 +121,8 @@ fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System
         StoreRefusal::Amount { item, out } => {
             let told = |amount| stores::amount(*item, amount, system);
             format!(
-                "That cannot be of {}. Between {} and {} is allowed.",
+                "{} of {} is out of range. Enter {} to {}.",
+                told(out.given),
                 stores::item(*item),
                 told(out.allowed.least),
                 told(out.allowed.most)
@@ -141,7 +147,7 @@ fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System
             format!("It was frozen at {}, so it was not thawed at {}.", when(*frozen), when(*at))
         }
         StoreRefusal::Bags { given, least, most } => {
-            format!("{given} bags cannot be. Between {least} and {most} at once.")
+            format!("{given} bags is out of range. Enter {least} to {most} at once.")
         }
         StoreRefusal::Bag(error) => format!(
             "A bag does not hold {}. Between {} and {} is allowed.",
@@ -157,7 +163,9 @@ fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System
 mod tests {
     use super::*;
     use yeanling_core::book::Item;
-    use yeanling_core::units::{Amount, TimeDelta};
+    use yeanling_core::practice::PowderRule;
+    use yeanling_core::reckon::{mixing, powder};
+    use yeanling_core::units::{Amount, Bounds, Condition, Mass, TimeDelta, Volume, Why};
 
     fn now() -> Moment {
         "2026-11-20T18:00:00.000-05:00".parse().expect("a moment")
@@ -197,5 +205,41 @@ mod tests {
             "There is 120 kg of hay, not 300 kg. Count it, or note first what came in.",
         );
         check(StoreRefusal::NotThatManyBags { given: 3, there: 1 }, "There is 1 bag left of this, not 3.");
+    }
+
+    /// What is out of range says what was given, the least and the most.
+    #[track_caller]
+    fn all_three(said: &str, three: [&str; 3]) {
+        for one in three {
+            assert!(said.contains(one), "{one} is not in: {said}");
+        }
+    }
+
+    #[test]
+    fn every_number_out_of_range_is_told_with_what_is_allowed() {
+        let told = |refused: Refusal| refusal(&refused, now(), System::Metric);
+        let of = Amount::from_units;
+        let bounds = |least, most| Bounds { least: of(least), most: of(most), why: Why::InStore };
+        let out = bounds(0.5, 900.0).check(of(2000.0)).expect_err("out of bounds");
+        all_three(
+            &told(StoreRefusal::Amount { item: Item::Hay, out }.into()),
+            ["2000 kg", "0.5 kg", "900 kg"],
+        );
+        let out = Condition::OF_A_EWE.check(Condition::from_score(6.0)).expect_err("out of bounds");
+        all_three(&told(EweRefusal::Condition(out).into()), ["6", "1", "5"]);
+        all_three(&told(EweRefusal::TooManyLambs { given: 9, most: 6 }.into()), ["9 lambs", "0", "6"]);
+        all_three(
+            &told(EweRefusal::ScanAge { given: 7, least: 30, most: 110 }.into()),
+            ["7 days", "30", "110"],
+        );
+        all_three(&told(StoreRefusal::Bags { given: 0, least: 1, most: 50 }.into()), ["0 bags", "1", "50"]);
+        let out = Volume::FROZEN_BAG.check(Volume::from_milliliters(3.0)).expect_err("out of bounds");
+        all_three(&told(StoreRefusal::Bag(out).into()), ["3 ml", "10 ml", "2000 ml"]);
+        all_three(&told(Refusal::Score { given: 12, least: 0, most: 10 }), ["12", "0", "10"]);
+        let out = mixing::made_up_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
+        all_three(&errors::no_mix(&out, System::Metric), ["0 ml", "1 ml", "100000 ml"]);
+        let out =
+            powder::plan(3, PowderRule::Ndsu, Mass::from_kilograms(-1.0)).expect_err("less than nothing");
+        all_three(&errors::no_plan(&out, System::Metric), ["-1.0 kg", "0", "10000.0 kg"]);
     }
 }

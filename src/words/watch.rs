@@ -70,11 +70,9 @@ pub(crate) fn task(task: Task, system: System) -> String {
         Task::Hollow { check: true, .. } => "Belly hollow: *its temperature first*, then feed it".to_owned(),
         Task::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
         Task::Look => "Look again".to_owned(),
-        Task::LongRestless => "Restless for hours, no waters: *examine her or call your vet*".to_owned(),
+        Task::LongRestless => "Restless too long: *examine her or call your vet*".to_owned(),
         Task::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
-        Task::HandCheck { step_in: true } => {
-            "Nothing shows for an hour: *step in, or call your vet*".to_owned()
-        }
+        Task::HandCheck { step_in: true } => "Still nothing shows: *step in, or call your vet*".to_owned(),
         Task::Progress => "Come no further: *clean hand check*".to_owned(),
         Task::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
         Task::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {

@@ -10,5 +10,6 @@ mod rooms;
 mod scribe;
 mod spreadsheet;
 mod tags;
+mod typed;
 mod units;
 mod watch;

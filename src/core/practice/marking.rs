@@ -11,7 +11,7 @@ pub enum RingRule {
     NoRings,
     /// England and Wales: only in the first 7 days.
     EnglandWales,
-    /// Germany: tails under 8 days, castration under 4 weeks.
+    /// Germany: tails under 8 days, and only where indispensable; castration with rings is banned.
     Germany,
     /// New South Wales: 6 months.
     NewSouthWales,

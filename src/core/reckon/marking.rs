@@ -28,7 +28,16 @@ pub const SOURCES: &[Source] = &[
         None,
         "Protection of Animals (Anaesthetics) Act 1964",
     ),
-    seen("German law", "Tail under 8 days, castration under 4 weeks", None, ""),
+    seen("Wales", "Castration rings to 7 days", None, ""),
+    seen("Northern Ireland", "Tail rings to 7 days", None, ""),
+    seen("England, Scotland, Northern Ireland", "The tail left covers the vulva or the anus", None, ""),
+    seen(
+        "German Animal Welfare Act (TierSchG)",
+        "Castration with rings banned, §6(2); tails under 8 days, only where indispensable in the single case and by a \
+         competent person, §6(1) 3",
+        None,
+        "",
+    ),
     seen("New South Wales and New Zealand", "Rings to 6 months", None, ""),
     AHDB,
     seen("gov.uk", "Tags by 6 months housed, 9 months outdoors, or before leaving", None, ""),
@@ -75,7 +84,26 @@ pub enum RingState {
     Past,
 }
 
-/// Returns when a ring of this kind may go on, or none if the farm has chosen no ring for it.
+/// Says whether the law bans a ring of this kind at any age: in Germany castration (TierSchG §6(2)).
+///
+/// A book may have chosen it all the same: then nothing asks for the ring, and it is told as not allowed.
+#[must_use]
+pub const fn banned(rule: RingRule, ring: Ring) -> bool {
+    match (rule, ring) {
+        (RingRule::Germany, Ring::Castration) => true,
+        (RingRule::Germany, Ring::Tail)
+        | (
+            RingRule::NoRings
+            | RingRule::EnglandWales
+            | RingRule::NewSouthWales
+            | RingRule::NewZealand
+            | RingRule::Own { .. },
+            _,
+        ) => false,
+    }
+}
+
+/// Returns when a ring of this kind may go on, or none if the farm has chosen no ring for it or the law bans it.
 ///
 /// ```
 /// use yeanling_core::practice::{RingRule, Rings};
@@ -95,7 +123,7 @@ pub const fn ring(rings: Rings, ring: Ring) -> Option<Window> {
         (RingRule::NoRings, _) => return None,
         (RingRule::EnglandWales, _) => TimeDelta::days(7),
         (RingRule::Germany, Ring::Tail) => TimeDelta::days(8),
-        (RingRule::Germany, Ring::Castration) => TimeDelta::days(28),
+        (RingRule::Germany, Ring::Castration) => return None,
         (RingRule::NewSouthWales | RingRule::NewZealand, _) => SIX_MONTHS,
         (RingRule::Own { days }, _) => TimeDelta::days(days as i64),
     };

@@ -36,7 +36,7 @@ impl Brix {
     /// ```
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names another unit.
+    /// What was typed is empty, is no number, may be thousands, or names another unit.
     pub fn parse(text: &str) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

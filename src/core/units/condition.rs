@@ -53,7 +53,7 @@ impl Condition {
     /// ```
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or has a unit.
+    /// What was typed is empty, is no number, may be thousands, or has a unit.
     pub fn parse(text: &str) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

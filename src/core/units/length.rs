@@ -2,7 +2,7 @@
 
 use super::bounds::{Bounds, Why};
 use super::quantity::quantity;
-use super::typed::{TypedError, split_units};
+use super::typed::{TypedError, UnitPair, split_units};
 use super::{System, parse_number};
 
 /// A length. Kept in meters.
@@ -52,13 +52,14 @@ impl Length {
     /// A bare number is taken in meters or in feet, by `system`. The result is rounded to a millimeter.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no length.
+    /// What was typed is empty, is no number, may be thousands, names a unit that is no length, or is of feet that are
+    /// not whole or inches that make a foot.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let meters = match parts.as_slice() {
             [(number, unit)] => one_part(text, parse_number(number)?, unit, system)?,
             [(feet, ft), (inches, inch)] if is_feet(ft) && (inch.is_empty() || is_inches(inch)) => {
-                (parse_number(feet)? + parse_number(inches)? / 12.0) * METERS_IN_A_FOOT
+                UnitPair::FeetInches.together(text, feet, inches)? * METERS_IN_A_FOOT
             }
             _ => return Err(TypedError::NotANumber { given: text.trim().to_owned() }),
         };

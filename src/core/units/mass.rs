@@ -2,7 +2,7 @@
 
 use super::bounds::{Bounds, Why};
 use super::quantity::quantity;
-use super::typed::{TypedError, split_units};
+use super::typed::{TypedError, UnitPair, split_units};
 use super::{System, parse_number};
 
 /// A mass. Kept in kilograms.
@@ -64,22 +64,19 @@ impl Mass {
         self.0 / KILOGRAMS_IN_A_POUND
     }
 
-    /// Reads a mass as people type it: `4.2`, `4,2`, `4.2 kg`, `4200 g`, `9.3 lb`, `9 lb 4 oz`, `9lb4`.
+    /// Reads a mass as people type it: `4.2`, `4,2`, `4.2 kg`, `4200 g`, `9.3 lb`, `9½ lb`, `9 lb 4 oz`, `9lb4`.
     ///
     /// A bare number is taken in the unit of `system`. The result is rounded to a gram.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no mass.
+    /// What was typed is empty, is no number, may be thousands, names a unit that is no mass, or is of pounds that are
+    /// not whole or ounces that make a pound.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let kilograms = match parts.as_slice() {
             [(number, unit)] => one_part(text, number, unit, system)?,
             [(pounds, lb), (ounces, oz)] if is_pounds(lb) && (oz.is_empty() || is_ounces(oz)) => {
-                let (pounds, ounces) = (parse_number(pounds)?, parse_number(ounces)?);
-                if !(0.0..16.0).contains(&ounces) {
-                    return Err(TypedError::NotANumber { given: text.trim().to_owned() });
-                }
-                (pounds + ounces / 16.0) * KILOGRAMS_IN_A_POUND
+                UnitPair::PoundsOunces.together(text, pounds, ounces)? * KILOGRAMS_IN_A_POUND
             }
             _ => return Err(TypedError::NotANumber { given: text.trim().to_owned() }),
         };

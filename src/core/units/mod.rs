@@ -31,5 +31,5 @@ pub use strength::Strength;
 pub use system::System;
 pub use tags::{MOST_TAGS, TagList, Unread, parse_tags};
 pub use temperature::{NotInALamb, Temperature};
-pub use typed::{TypedError, parse_number};
+pub use typed::{TypedError, UnitPair, parse_number};
 pub use volume::Volume;

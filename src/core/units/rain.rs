@@ -53,7 +53,7 @@ impl Rain {
     /// millimeter.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no depth of rain.
+    /// What was typed is empty, is no number, may be thousands, or names a unit that is no depth of rain.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

@@ -68,7 +68,7 @@ impl Speed {
     /// hundredth of a meter per second.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no speed.
+    /// What was typed is empty, is no number, may be thousands, or names a unit that is no speed.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

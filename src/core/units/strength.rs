@@ -39,7 +39,7 @@ impl Strength {
     /// Reads a concentration as people type it: `200`, `200 g/l`, `50 g per liter`; the unit is the same everywhere.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no concentration.
+    /// What was typed is empty, is no number, may be thousands, or names a unit that is no concentration.
     pub fn parse(text: &str) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

@@ -76,7 +76,7 @@ impl Temperature {
     /// A bare number is taken in the unit of `system`. The result is rounded to a hundredth of a degree.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no temperature.
+    /// What was typed is empty, is no number, may be thousands, or names a unit that is no temperature.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

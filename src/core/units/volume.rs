@@ -65,7 +65,7 @@ impl Volume {
     /// A bare number is taken in the unit of `system`. The result is rounded to a tenth of a milliliter.
     ///
     /// # Errors
-    /// What was typed is empty, is no number, or names a unit that is no volume.
+    /// What was typed is empty, is no number, may be thousands, or names a unit that is no volume.
     pub fn parse(text: &str, system: System) -> Result<Self, TypedError> {
         let parts = split_units(text)?;
         let [(number, unit)] = parts.as_slice() else {

@@ -12,6 +12,7 @@ use yeanling_core::units::{System, Temperature, TimeDelta};
 use crate::farm::use_farm;
 use crate::parts::{LinkButton, Said};
 use crate::route::Screen;
+use crate::words::cold_lamb::courses;
 use crate::words::{cold_lamb as cold_words, help as words, marking as marks, why};
 
 /// Every row of the table, each with what stands for it.
@@ -37,8 +38,20 @@ pub(super) fn cold() -> AnyView {
             rows().into_iter().map(|(answer, able)| row(&answer, able, system)).collect::<Vec<AnyView>>().into_any()
         })}
         <p class="small-print">{cold_words::FIRST_DROP}</p>
+        <h3>{courses::TITLE}</h3>
+        <ul class="reading">{lines(&courses::WHICH)}</ul>
+        <h3>{courses::YOUNG_TITLE}</h3>
+        <ol class="reading">{lines(&courses::YOUNG)}</ol>
+        <h3>{courses::OLDER_TITLE}</h3>
+        <ol class="reading">{lines(&courses::OLDER)}</ol>
+        <p class="small-print">{courses::SOURCE}</p>
+        <ul class="reading">{lines(&[cold_words::FEVER])}</ul>
     }
     .into_any()
+}
+
+fn lines(lines: &[&'static str]) -> Vec<AnyView> {
+    lines.iter().map(|line| view! { <li><Said text=*line /></li> }.into_any()).collect()
 }
 
 fn row(answer: &Answer, able: bool, system: System) -> AnyView {
@@ -60,13 +73,15 @@ fn row(answer: &Answer, able: bool, system: System) -> AnyView {
 
 /// Both scales of vigor, which run against each other.
 pub(super) fn vigor() -> AnyView {
-    let grades: Vec<AnyView> = FourGrade::ALL
-        .into_iter()
-        .map(|grade| {
+    let farm = use_farm();
+    let grades = move || {
+        let limits = farm.practice().limits;
+        let grade = |grade: FourGrade| {
             let line = format!("*Grade {}:* {}", grade.number(), why::vigor_meaning(grade));
-            view! { <li><Said text=line /><small>{why::vigor_asks(grade)}</small></li> }.into_any()
-        })
-        .collect();
+            view! { <li><Said text=line /><small>{why::vigor_asks(grade, &limits)}</small></li> }.into_any()
+        };
+        FourGrade::ALL.into_iter().map(grade).collect::<Vec<AnyView>>()
+    };
     let signs: Vec<AnyView> = Sign::ALL
         .into_iter()
         .map(|sign| {
@@ -77,7 +92,7 @@ pub(super) fn vigor() -> AnyView {
         .collect();
     view! {
         <h3>{words::FOUR_GRADES}</h3>
-        <ul class="reading">{grades}</ul>
+        <ul class="reading">{live(move || grades().into_any())}</ul>
         <h3>{words::TEN_POINTS}</h3>
         <ul class="reading">{signs}</ul>
         <p class="small-print">{words::VIGOR_SUB}</p>
@@ -93,6 +108,8 @@ pub(super) fn rings() -> AnyView {
         [Ring::Tail, Ring::Castration].into_iter().filter_map(move |kind| ring(rings, kind))
     });
     let mut lines: Vec<String> = limits.map(|window| marks::window(&window)).collect();
+    lines.extend(marks::laws());
+    lines.extend(marks::RING_CARE.map(str::to_owned));
     lines.extend(marks::TAGS.into_iter().map(marks::tag));
     lines.extend([DamsVaccinated::Yes, DamsVaccinated::No].map(|dams| marks::vaccine(&vaccine(dams))));
     let lines: Vec<AnyView> = lines.into_iter().map(|line| view! { <li>{line}</li> }.into_any()).collect();

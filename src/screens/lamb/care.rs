@@ -17,7 +17,9 @@ use crate::parts::{Button, LinkButton, Notice, NoticeKind, Remark, Section, WhyB
 use crate::pieces::why_text;
 use crate::route::Screen;
 use crate::words::common::{date, day_and_clock, mass, temperature_both};
-use crate::words::{animals, cold_lamb, lamb as words, marking as marks, watch, why};
+use crate::words::{
+    animals, cold_lamb, lamb as words, marking as marks, practice as practice_words, watch, why,
+};
 
 /// The last reading with its band, when the next is due, and the way to the cold lamb.
 #[component]
@@ -157,6 +159,9 @@ fn ring_lines(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<RingLine> {
                 text: marks::ringed_at(kind, &day_and_clock(*at, now)),
                 why: None,
             });
+        }
+        if kind == Ring::Castration && fits(kind) && practice_words::is_banned(practice.rings) {
+            return Some(RingLine { kind, text: marks::banned(kind), why: None });
         }
         let window = ring(practice.rings, kind).filter(|_| fits(kind))?;
         let state = ring_state(&window, lamb.age(now));

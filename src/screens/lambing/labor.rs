@@ -153,7 +153,7 @@ fn first_due(ground: &Ground, duties: &[Duty], id: EweId, now: Moment) -> Option
             duty_words::when(duty, now)
         ),
         ribbon: DutyRibbon::of(duty, now, false, &pins(ewe)),
-        why: why_text(why::labor(duty, now)),
+        why: why_text(why::labor(duty, &ground.flock.practice, now)),
         advice,
     })
 }

@@ -6,9 +6,10 @@ use yeanling_core::book::Event;
 use yeanling_core::practice::{
     self, BreedMeans, BreedType, DamsVaccinated, RINGS_OWN_DAYS, RingRule, Rings, VigorInUse,
 };
+use yeanling_core::reckon::marking::{Ring, banned};
 
 use crate::farm::use_farm;
-use crate::parts::{Button, Choice, Choices, Field, FieldKind, Section};
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Remark, Section};
 use crate::words::{errors, marking, practice as words};
 
 /// How long the farm's own limit is until it is typed.
@@ -165,6 +166,7 @@ fn RingChoices() -> impl IntoView {
     };
     let uses = Memo::new(move |_| rings.get().rule != RingRule::NoRings);
     let own = Memo::new(move |_| matches!(rings.get().rule, RingRule::Own { .. }));
+    let bans = Memo::new(move |_| banned(rings.get().rule, Ring::Castration));
     Effect::new(move |_| {
         if let RingRule::Own { days: known } = rings.get().rule {
             days.set(known.to_string());
@@ -177,11 +179,13 @@ fn RingChoices() -> impl IntoView {
             Err(_) => error.set(words::not_whole(&typed, OWN_DAYS)),
         }
     };
-    let on = vec![
-        Choice::new((true, false), words::RINGS_TAILS),
-        Choice::new((false, true), words::RINGS_RAMS),
-        Choice::new((true, true), words::RINGS_BOTH),
-    ];
+    // What the law bans is not offered; a book that has chosen it is told so.
+    let on = move || {
+        let tails = Choice::new((true, false), words::RINGS_TAILS);
+        let rams = Choice::new((false, true), words::RINGS_RAMS);
+        let both = Choice::new((true, true), words::RINGS_BOTH);
+        if bans.get() { vec![tails] } else { vec![tails, rams, both] }
+    };
     let (least, most) = RINGS_OWN_DAYS;
     let hint = words::between_days(least, most);
     view! {
@@ -200,11 +204,12 @@ fn RingChoices() -> impl IntoView {
                 </Field>
                 <Button label=words::SAVE_DAYS on_press=save_days />
             }.into_any()).into_any())}
+            {live(move || words::is_banned(rings.get()).then(|| view! { <Remark text=words::RINGS_BANNED /> }.into_any()).into_any())}
             {live(move || uses.get().then(|| view! {
                 <Choices
                     label=words::RINGS_ON
                     labelled=true
-                    options=on.clone()
+                    options=on()
                     chosen=Signal::derive(move || Some((rings.get().tails, rings.get().ram_lambs)))
                     on_choose=move |(tails, ram_lambs)| choose(Rings { tails, ram_lambs, ..rings.get_untracked() })
                     stacked=true

@@ -55,7 +55,7 @@ pub(super) fn AnimalRow(
                 farm.peek_now()
             }
         };
-        because.with(|because| because.as_ref().map(|because| because.text(now(), farm.system())))
+        because.with(|because| because.as_ref().map(|because| because.text(now(), &farm.practice())))
     });
     let href = one.with_untracked(|one| one.as_ref().map(|one| one.href.clone()).unwrap_or_default());
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));

@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, LambId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
+use yeanling_core::practice::Practice;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State, Task};
@@ -48,10 +49,10 @@ pub(super) enum Because {
 }
 
 impl Because {
-    pub(super) fn text(&self, now: Moment, system: System) -> WhyText {
+    pub(super) fn text(&self, now: Moment, practice: &Practice) -> WhyText {
         why_text(match self {
-            Self::Milk(want) => why::colostrum(want, system),
-            Self::Labor(duty) => why::labor(duty, now),
+            Self::Milk(want) => why::colostrum(want, practice.system),
+            Self::Labor(duty) => why::labor(duty, practice, now),
         })
     }
 }

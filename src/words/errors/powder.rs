@@ -24,8 +24,14 @@ pub fn no_mix(error: &NoMix, system: System) -> String {
     match error {
         NoMix::Rate(error) => powder_rate(error),
         NoMix::Finished(error) => {
-            let most = volume_as_given(error.allowed.most, system);
-            format!("There is nothing to mix, or too much for one round. At most {most}.")
+            let (least, most) = (error.allowed.least, error.allowed.most);
+            let allowed =
+                format!("Enter {} to {}.", volume_as_given(least, system), volume_as_given(most, system));
+            if sayable(error.given.as_milliliters()) {
+                format!("{} is out of range for one round. {allowed}", volume_as_given(error.given, system))
+            } else {
+                format!("That is not a volume. {allowed}")
+            }
         }
     }
 }
@@ -38,7 +44,12 @@ pub fn no_plan(error: &NoPlan, system: System) -> String {
             format!("{} lambs cannot be planned for. Between {least} and {most} is allowed.", error.given)
         }
         NoPlan::Used(error) => {
-            format!("So much powder cannot have been used. At most {}.", mass(error.allowed.most, system))
+            let most = mass(error.allowed.most, system);
+            if sayable(error.given.as_kilograms()) {
+                format!("{} of powder is out of range. Enter 0 to {most}.", mass(error.given, system))
+            } else {
+                format!("That is not a weight. Enter 0 to {most}.")
+            }
         }
     }
 }
@@ -69,7 +80,7 @@ mod tests {
              Look on the label for grams in a liter of mix."
         );
         let error = mixing::made_up_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
-        let said = "There is nothing to mix, or too much for one round. At most 100000 ml.";
+        let said = "0 ml is out of range for one round. Enter 1 ml to 100000 ml.";
         assert_eq!(no_mix(&error, System::Metric), said);
     }
 
@@ -81,7 +92,7 @@ mod tests {
         let error = powder::plan(3, PowderRule::Ndsu, Mass::from_kilograms(-1.0)).expect_err("no powder");
         assert_eq!(
             no_plan(&error, System::Metric),
-            "So much powder cannot have been used. At most 10000.0 kg."
+            "-1.0 kg of powder is out of range. Enter 0 to 10000.0 kg."
         );
     }
 

@@ -1,10 +1,9 @@
 //! Around lambing, to be read with no network: by when to look, to put in a hand, to call; and how a lamb lies.
 
 use yeanling_core::practice::{LaborLimits, PenStay};
-use yeanling_core::units::TimeDelta;
 use yeanling_core::watch;
 
-use crate::words::common::span;
+use crate::words::common::{hours, minutes};
 use crate::words::labor;
 
 /// Heads the clocks.
@@ -12,39 +11,42 @@ pub(crate) const CLOCKS: &str = "Around lambing";
 /// Heads the lies.
 pub(crate) const LIES: &str = "How the lamb lies";
 /// Explains the clocks.
-pub(crate) const CLOCKS_SUB: &str = "In your farm’s limits. North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; hourly and half-hourly looks are common practice.";
+pub(crate) const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. What is printed stands under “why?” of each: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
 /// Explains the lies.
-pub(crate) const LIES_SUB: &str =
-    "Common practice, no source: let a vet teach your hand. Push back between strains, never against them.";
+pub(crate) const LIES_SUB: &str = "Common practice, no source: let a vet teach your hand. Push back in between contractions, never against one.";
 
 /// Returns by when to look, to put in a hand, and to call, in the farm's limits.
 pub(crate) fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
-    let of = |minutes: u16| span(TimeDelta::minutes(i64::from(minutes)));
-    let hours = |hours: u16| span(TimeDelta::hours(i64::from(hours)));
     vec![
         format!(
             "*Restless*: look every {}. Over {} and no waters: examine her, or call your vet.",
-            of(limits.look_minutes),
-            of(limits.restless_minutes)
+            minutes(limits.look_minutes),
+            minutes(limits.restless_minutes)
         ),
         format!(
             "*Waters or hard straining*, and nothing shows: a clean hand at {}, step in at {}.",
-            of(limits.hand_check_minutes),
-            of(limits.step_in_minutes)
+            minutes(limits.hand_check_minutes),
+            minutes(limits.step_in_minutes)
         ),
-        format!("*Feet or nose show*: they come further within {}.", of(limits.progress_minutes)),
-        format!("*Neck of the womb tight*: a gentle try of {}, then the vet.", of(limits.neck_minutes)),
-        format!("*A lamb not put right* in {}: the vet.", of(limits.put_right_minutes)),
+        format!(
+            "*Feet or nose show*: they come further within {}; if not, a clean hand.",
+            minutes(limits.progress_minutes)
+        ),
+        format!("*Neck of the womb tight*: a gentle try of {}, then the vet.", minutes(limits.neck_minutes)),
+        format!(
+            "*A lamb not put right* in {}: the vet. Crosswise, too big or deformed: the vet at once.",
+            minutes(limits.put_right_minutes)
+        ),
         format!(
             "*The next lamb*: look at {}, a clean hand at {}.",
-            of(limits.next_lamb_minutes),
-            of(limits.next_check_minutes)
+            minutes(limits.next_lamb_minutes),
+            minutes(limits.next_check_minutes)
         ),
         format!(
             "*Afterbirth*: ask at {}, late at {}, the vet at {}. Never pull it.",
-            of(limits.afterbirth_ask_minutes),
-            of(limits.afterbirth_late_minutes),
-            of(limits.afterbirth_vet_minutes)
+            minutes(limits.afterbirth_ask_minutes),
+            minutes(limits.afterbirth_late_minutes),
+            minutes(limits.afterbirth_vet_minutes)
         ),
         format!(
             "*Bonding pen*: a single {}, twins {}, more {}; and not out while a lamb is unfed, cold or turned away.",

@@ -10,7 +10,7 @@ use yeanling_core::units::{System, Volume};
 
 use crate::words::common::volume;
 use crate::words::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate, weaning_rule};
-use crate::words::{bag, bottle_round, chill, figures};
+use crate::words::{bag, bottle_round, cautions, chill, figures};
 
 /// Heads the bottle.
 pub(crate) const BOTTLE: &str = "A bottle lamb";
@@ -40,6 +40,7 @@ pub(crate) fn bottle(practice: &Practice) -> Vec<String> {
     let plans = powder::RULES.map(|rule| powder_rule(rule).0).join(" · ");
     lines.push(format!("Powder until weaning, for one lamb: {plans}."));
     lines.push(figures::SICK.to_owned());
+    lines.extend(cautions::HYGIENE.iter().take(4).map(|line| (*line).to_owned()));
     lines
 }
 

@@ -95,7 +95,8 @@ fn caution(day: &Day) -> Vec<String> {
     let mut caution = vec![
         "The powder's label comes first. 200 g is made up to 1 liter; 200 g added to 1 liter is too weak."
             .to_owned(),
-        "A dull, drooling lamb with a swollen belly gets no milk by tube. Call your vet.".to_owned(),
+        "A dull, drooling lamb with a swollen belly gets no milk, by bottle or by tube. Call your vet."
+            .to_owned(),
     ];
     if day.weight.is_none() {
         caution.push("Weigh it: a light lamb can be given too much.".to_owned());

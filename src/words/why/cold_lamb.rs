@@ -6,7 +6,7 @@ use yeanling_core::reckon::warming::{AIR, LIVED_A_WEEK_PERCENT, Treated};
 use yeanling_core::units::{System, Temperature, TimeDelta};
 
 use super::{Why, cited, source_line, with_tube};
-use crate::words::cold_lamb::{band, dissent, never, vet};
+use crate::words::cold_lamb::{FEVER, band, courses, dissent, never, vet};
 use crate::words::common::{number, temperature_both};
 
 /// Returns why a lamb of this temperature and age is treated so; `age` is how its age is told.
@@ -60,11 +60,14 @@ const fn rule(branch: Branch) -> &'static str {
         Branch::Mild => {
             "Dry, shelter and feed it if it holds its head up and swallows. If not: no tube, warmth, a vet."
         }
-        Branch::SevereYoung => "Up to 5 h old: warm it to 37 °C (98.6 °F), then feed it.",
-        Branch::SevereOlder => {
-            "Over 5 h old, or of unknown age: energy before warmth, warmth before milk. 5 h 00 counts as young."
+        Branch::SevereYoung => {
+            "Up to 5 h old when it got cold: dry and warm it now, swallowing or not. At 37 °C (98.6 °F) feed it."
         }
-        Branch::Fever => "Fever is for a vet.",
+        Branch::SevereOlder => {
+            "Over 5 h old when it got cold, or of unknown age: shelter it and phone, glucose, then warmth, then milk. 5 h 00 \
+             counts as young."
+        }
+        Branch::Fever => "Fever is for a vet, once it is read twice away from heat.",
     }
 }
 
@@ -96,6 +99,7 @@ fn others(answer: &Answer) -> Vec<String> {
 
 fn caution(answer: &Answer, system: System) -> Vec<String> {
     let mut caution: Vec<String> = answer.never.iter().map(|one| never(*one).to_owned()).collect();
+    caution.extend(course(answer.branch).into_iter().map(str::to_owned));
     match answer.branch {
         Branch::Normal | Branch::Fever => {}
         Branch::Mild | Branch::SevereYoung | Branch::SevereOlder => caution.push(format!(
@@ -106,6 +110,16 @@ fn caution(answer: &Answer, system: System) -> Vec<String> {
     }
     caution.extend(with_tube());
     caution
+}
+
+/// Returns the whole course of a branch, a line a step.
+fn course(branch: Branch) -> Vec<&'static str> {
+    match branch {
+        Branch::Normal | Branch::Mild => Vec::new(),
+        Branch::SevereYoung => [courses::WHICH.as_slice(), &courses::YOUNG].concat(),
+        Branch::SevereOlder => [courses::WHICH.as_slice(), &courses::OLDER].concat(),
+        Branch::Fever => vec![FEVER],
+    }
 }
 
 #[cfg(test)]
@@ -138,7 +152,10 @@ mod tests {
 
     #[test]
     fn what_not_to_do_comes_first_among_the_cautions() {
-        assert_eq!(why(36.0, Some(9)).caution[0], "Never warm it before it has had energy.");
+        assert_eq!(
+            why(36.0, Some(9)).caution[0],
+            "No heat before glucose. While you wait: dry it, wrap it, shelter it."
+        );
         assert!(why(36.0, Some(3)).caution.contains(&"No glucose for a lamb of up to 5 hours.".to_owned()));
     }
 }

@@ -1,21 +1,28 @@
 //! Why a clock of labor speaks up when it does.
 
-use yeanling_core::reckon::labor::SOURCES;
+use yeanling_core::book::Lie;
+use yeanling_core::practice::Practice;
+use yeanling_core::reckon::labor::{Needs, SOURCES};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, Task};
+use yeanling_core::watch::{Duty, Task, Trouble, needs};
 
 use super::{Why, cited, general};
-use crate::words::common::{clock, span};
+use crate::words::common::{clock, hours, minutes, span};
 use crate::words::{cautions, watch};
 
 /// Returns why a duty of a ewe at lambing is due when it is: counted from when, and by which limits of the farm.
-pub fn labor(duty: &Duty, now: Moment) -> Why {
+pub fn labor(duty: &Duty, practice: &Practice, now: Moment) -> Why {
     let (from, due, late) = (duty.since, duty.due, duty.late);
-    let mut working = vec![
-        format!("Counted from {}: {} ago", clock(from), span(now.since(from))),
-        format!("Due {} after: {}", span(due.since(from)), clock(due)),
-    ];
-    if late > due {
+    let mut working = vec![format!("Counted from {}: {} ago", clock(from), span(now.since(from)))];
+    // What was already due or late before this was found is no less so for it.
+    working.push(if due < from {
+        format!("Due before this was found: {}", clock(due))
+    } else {
+        format!("Due {} after: {}", span(due.since(from)), clock(due))
+    });
+    if late > due && late < from {
+        working.push(format!("Late before this was found: {}", clock(late)));
+    } else if late > due {
         working.push(format!("Late {} after: {}", span(late.since(from)), clock(late)));
     }
     let mut caution = vec![cautions::HANDS.to_owned(), cautions::PEOPLE.to_owned()];
@@ -23,45 +30,72 @@ pub fn labor(duty: &Duty, now: Moment) -> Why {
     Why {
         heading: watch::kind_title(duty.task.kind()).to_owned(),
         working,
-        rule: rule(duty.task).to_owned(),
+        rule: rule(duty.task, practice),
         sources: cited(SOURCES),
         others: others(duty.task),
         caution,
     }
 }
 
-fn rule(task: Task) -> &'static str {
-    match task {
-        Task::LongRestless => "Restless for 6 h without waters: examine her, or call the vet.",
-        Task::HandCheck { .. } => "Waters or hard straining: a clean hand at 30 min, step in at 60.",
-        Task::Progress => "What shows comes further within 30 min.",
-        Task::NeckTight => "A tight neck of the womb is tried gently for 10 min at most, then the vet.",
-        Task::PutRight { .. } => "A lamb that is not put right in 10 to 15 min is the vet’s.",
-        Task::NextLamb { .. } => "The next lamb comes within 30 min; at 60 a clean hand checks.",
-        Task::Afterbirth { .. } => "Asked for at 6 h, late at 12, the vet’s at 18. Never pull it.",
-        Task::LetOut => "A single stays a day, twins two, triplets two to three.",
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::TakeTemperature
-        | Task::CallVet
-        | Task::Danger(_)
-        | Task::Hollow { .. }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look => "A restless ewe makes progress at least hourly.",
+/// Returns how it lies, where a hand found out.
+const fn lies(trouble: Trouble) -> Option<Lie> {
+    match trouble {
+        Trouble::Lies(lie) => Some(lie),
+        Trouble::Shows(_) | Trouble::Helped => None,
     }
 }
 
-fn others(task: Task) -> Vec<String> {
+/// Returns the rule in the farm's own limits.
+fn rule(task: Task, practice: &Practice) -> String {
+    let (labor, stay) = (&practice.labor, &practice.stay);
     match task {
-        Task::NeckTight => vec!["Cornell: 30 min. The shorter is kept.".to_owned()],
-        Task::LetOut => vec!["Montana State: 24 to 72 h for all".to_owned()],
+        Task::LongRestless => {
+            format!(
+                "Restless for {} and no lamb comes: examine her, or call your vet.",
+                minutes(labor.restless_minutes)
+            )
+        }
+        Task::HandCheck { .. } => format!(
+            "Waters or hard straining and nothing shows: a clean hand at {}, step in at {}.",
+            minutes(labor.hand_check_minutes),
+            minutes(labor.step_in_minutes)
+        ),
+        Task::Progress => {
+            format!(
+                "What shows comes further within {}. If not, a clean hand.",
+                minutes(labor.progress_minutes)
+            )
+        }
+        Task::NeckTight => format!(
+            "A tight neck of the womb is tried gently for {} at most, then the vet.",
+            minutes(labor.neck_minutes)
+        ),
+        Task::PutRight { trouble } => match lies(trouble).map(needs) {
+            Some(Needs::Vet) => "Crosswise, too big or deformed: straight to the vet.".to_owned(),
+            Some(Needs::Help | Needs::Nothing) | None => {
+                format!(
+                    "A lamb that is not put right within {} is the vet’s.",
+                    minutes(labor.put_right_minutes)
+                )
+            }
+        },
+        Task::NextLamb { .. } => format!(
+            "The next lamb is looked for at {}; at {} a clean hand checks.",
+            minutes(labor.next_lamb_minutes),
+            minutes(labor.next_check_minutes)
+        ),
+        Task::Afterbirth { .. } => format!(
+            "Asked for at {}, late at {}, the vet’s at {}. Never pull it.",
+            minutes(labor.afterbirth_ask_minutes),
+            minutes(labor.afterbirth_late_minutes),
+            minutes(labor.afterbirth_vet_minutes)
+        ),
+        Task::LetOut => format!(
+            "A single stays {}, twins {}, triplets and more {}.",
+            hours(stay.single_hours),
+            hours(stay.twins_hours),
+            hours(stay.more_hours)
+        ),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
@@ -76,12 +110,42 @@ fn others(task: Task) -> Vec<String> {
         | Task::Hollow { .. }
         | Task::Ring { .. }
         | Task::WeaningCheck { .. }
-        | Task::Look
-        | Task::LongRestless
-        | Task::HandCheck { .. }
-        | Task::Progress
-        | Task::PutRight { .. }
-        | Task::NextLamb { .. }
-        | Task::Afterbirth { .. } => Vec::new(),
+        | Task::Look => format!("She is looked at every {}.", minutes(labor.look_minutes)),
     }
+}
+
+/// Returns what is in print, which is not always what the farm has set.
+fn others(task: Task) -> Vec<String> {
+    let printed: &[&str] = match task {
+        Task::LongRestless => &["In print: over 6 h (North Canterbury Vets)."],
+        Task::HandCheck { .. } => &[
+            "In print: a clean hand at 30 min (extension guides; recalled, not checked).",
+            "In print: step in at 60 min (Maryland, Anexa, CHB Vets).",
+        ],
+        Task::NeckTight => &["In print: 10 min (NADIS), 30 min (Cornell)."],
+        Task::PutRight { .. } => &["In print: 10 to 15 min."],
+        Task::NextLamb { .. } => &["In print: within 30 min, a check at 60 min (Anexa)."],
+        Task::Afterbirth { .. } => &["In print: 6, 12 and 18 h (MSD Vet Manual)."],
+        Task::LetOut => &[
+            "In print: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
+            "In print: 24 to 72 h for all (Montana State).",
+        ],
+        Task::DipNavel
+        | Task::DipNavelAgain
+        | Task::GetUp
+        | Task::FirstMilk { .. }
+        | Task::Feed { .. }
+        | Task::DayTotal { .. }
+        | Task::Weigh { .. }
+        | Task::ScoreVigor
+        | Task::TakeTemperature
+        | Task::CallVet
+        | Task::Danger(_)
+        | Task::Hollow { .. }
+        | Task::Ring { .. }
+        | Task::WeaningCheck { .. }
+        | Task::Progress
+        | Task::Look => &[],
+    };
+    printed.iter().map(|line| (*line).to_owned()).collect()
 }

@@ -3,21 +3,26 @@
 use yeanling_core::reckon::marking::{RingState, SOURCES, Vaccine, Window};
 
 use super::{Why, cited, general};
-use crate::words::marking::{local_rules, ring, ring_state, vaccine as dates, window as limits};
+use crate::words::marking::{
+    RING_CARE, laws, local_rules, ring, ring_state, vaccine as dates, window as limits,
+};
 
 /// Returns why a ring may or may not go on.
 pub fn marking(window: &Window, state: RingState) -> Why {
     let mut caution = vec![local_rules()];
+    caution.extend(RING_CARE.map(str::to_owned));
     caution.extend(general());
     Why {
         heading: ring(window.ring).to_owned(),
         working: vec![limits(window), ring_state(state)],
         rule: "Never in the first 24 h: first milk comes first.".to_owned(),
         sources: cited(SOURCES),
-        others: vec![
-            "England and Wales 7 days. Germany: tail 8 days, castration 4 weeks. New South Wales and New Zealand 6 months."
+        others: std::iter::once(
+            "England and Wales 7 days. Germany: tails 8 days. New South Wales and New Zealand 6 months."
                 .to_owned(),
-        ],
+        )
+        .chain(laws())
+        .collect(),
         caution,
     }
 }
@@ -50,6 +55,8 @@ mod tests {
         let why = marking(&window, reckon::ring_state(&window, TimeDelta::days(7)));
         assert_eq!(why.working[1], "May go on. 1 day left.");
         assert!(why.caution[0].contains("check local rules"));
+        assert!(why.caution.iter().any(|line| line.contains("pain relief and tetanus cover")));
+        assert!(why.caution.iter().any(|line| line.contains("long enough to cover the vulva")));
     }
 
     #[test]

@@ -25,7 +25,9 @@ pub fn tube(answer: &Answer, system: System) -> Why {
     }
     let mut caution = Vec::new();
     if answer.unmet.contains(&Item::NoWateryMouth) || answer.unmet.contains(&Item::NotBloated) {
-        caution.push("Drooling, dull, a swollen belly: no milk by tube. Call your vet.".to_owned());
+        caution.push(
+            "Drooling, dull, a swollen belly: no milk, by bottle or by tube. Call your vet.".to_owned(),
+        );
     }
     caution.extend(with_tube());
     Why {

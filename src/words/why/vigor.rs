@@ -1,11 +1,13 @@
 //! Why a newborn's grade asks for what it asks.
 
+use yeanling_core::practice::Limits;
 use yeanling_core::reckon::vigor::{Ask, FourGrade, SOURCES};
 
 use super::{Why, cited, general};
+use crate::words::common::minutes;
 
 /// Returns what a vigor grade means and asks for.
-pub fn vigor(grade: FourGrade) -> Why {
+pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
     let mut caution = vec![
         "Other scales run the other way, with the most points for the best lamb. Always name the scale."
             .to_owned(),
@@ -20,7 +22,7 @@ pub fn vigor(grade: FourGrade) -> Why {
     caution.extend(general());
     Why {
         heading: format!("Vigor grade {} of 4, 1 is best", grade.number()),
-        working: vec![format!("Grade {}: {}", grade.number(), meaning(grade)), asks(grade.ask()).to_owned()],
+        working: vec![format!("Grade {}: {}", grade.number(), meaning(grade)), asks(grade.ask(), limits)],
         rule: "Graded once, at 5 minutes, before any tube feed. After the first hour a score says little.".to_owned(),
         sources: cited(SOURCES),
         others: vec![
@@ -41,13 +43,13 @@ pub fn meaning(grade: FourGrade) -> &'static str {
     }
 }
 
-/// Returns what is to be done.
-pub fn asks(ask: Ask) -> &'static str {
+/// Returns what is to be done, by the farm's limits.
+pub fn asks(ask: Ask, limits: &Limits) -> String {
     match ask {
-        Ask::LeaveToDam => "Leave it to its dam.",
-        Ask::WatchUp => "Watch that it is up by 30 min.",
-        Ask::HelpToSuck => "Help it to suck.",
-        Ask::ActNow => "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.",
+        Ask::LeaveToDam => "Leave it to its dam.".to_owned(),
+        Ask::WatchUp => format!("Watch that it is up by {}.", minutes(limits.up_minutes)),
+        Ask::HelpToSuck => "Help it to suck.".to_owned(),
+        Ask::ActNow => "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.".to_owned(),
     }
 }
 
@@ -56,9 +58,9 @@ pub fn vigor_meaning(grade: FourGrade) -> &'static str {
     meaning(grade)
 }
 
-/// Returns what a grade asks for.
-pub fn vigor_asks(grade: FourGrade) -> &'static str {
-    asks(grade.ask())
+/// Returns what a grade asks for, by the farm's limits.
+pub fn vigor_asks(grade: FourGrade, limits: &Limits) -> String {
+    asks(grade.ask(), limits)
 }
 
 #[cfg(test)]
@@ -67,7 +69,7 @@ mod tests {
 
     #[track_caller]
     fn check(number: u8, heading: &str, working: [&str; 2]) {
-        let why = vigor(FourGrade::from_number(number).expect("a grade"));
+        let why = vigor(FourGrade::from_number(number).expect("a grade"), &Limits::default());
         assert_eq!(why.heading, heading);
         assert_eq!(why.working, working);
     }
@@ -85,7 +87,14 @@ mod tests {
 
     #[test]
     fn a_weak_lamb_is_never_tubed() {
-        assert!(vigor(FourGrade::Three).caution.iter().any(|line| line.contains("Never tube")));
-        assert!(!vigor(FourGrade::One).caution.iter().any(|line| line.contains("Never tube")));
+        assert!(
+            vigor(FourGrade::Three, &Limits::default())
+                .caution
+                .iter()
+                .any(|line| line.contains("Never tube"))
+        );
+        assert!(
+            !vigor(FourGrade::One, &Limits::default()).caution.iter().any(|line| line.contains("Never tube"))
+        );
     }
 }

@@ -53,9 +53,9 @@ fn formula(age: TimeDelta) -> String {
 fn rule(stretch: Stretch) -> &'static str {
     match stretch {
         Stretch::FirstHour => "The first hour is the best.",
-        Stretch::ToTwoHours => "The first feed is wanted within 2 h.",
-        Stretch::ToSixHours => "6 h is the latest by AHDB and Teagasc.",
-        Stretch::ToTwelveHours => "It is late. 12 h counts as the absolute latest.",
+        Stretch::ToTwoHours => "In print, the first feed is wanted within 2 h (RUMA, SRUC, Vet Times 2018).",
+        Stretch::ToSixHours => "In print, 6 h is the latest (AHDB, Teagasc).",
+        Stretch::ToTwelveHours => "It is late. In print, 12 h is the absolute latest (Kerr, Oregon State).",
         Stretch::ToClose => "Little still gets through. Colostrum is worth giving up to 24 h.",
         Stretch::Closed => {
             "After 24 h no antibody gets through. Colostrum still feeds the lamb and coats its gut."

@@ -44,7 +44,8 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
   await phone.tap("Other feed…");
   const volume = page.getByLabel("Volume");
   for (const [typed, said] of [
-    ["900", "900 ml at once is too much for a lamb of 4.0 kg. At most 240 ml"],
+    ["900", "900 ml is too much at once for 4.0 kg. Give 200 ml (50 ml/kg)."],
+    ["1,000", "“1,000” can be read as 1 or as 1000. Type 1 or 1000."],
     ["4..2", "more than one point"],
     ["abc", "is not a number"],
     ["", "Nothing is typed yet"],

@@ -2,7 +2,7 @@
 
 use yeanling_core::practice::{DamsVaccinated, RingRule, Rings};
 use yeanling_core::reckon::marking::{
-    READ_IN, RINGS_FROM, Ring, RingState, TagRule, Window, ring, ring_state, tag_by, vaccine,
+    READ_IN, RINGS_FROM, Ring, RingState, TagRule, Window, banned, ring, ring_state, tag_by, vaccine,
 };
 use yeanling_core::units::TimeDelta;
 
@@ -27,9 +27,15 @@ fn england_and_wales_allow_rings_in_the_first_7_days_only() {
 }
 
 #[test]
-fn germany_allows_tails_under_8_days_and_castration_under_4_weeks() {
-    // Source: German law, as read in 2026.
-    check(RingRule::Germany, 8, 28);
+fn germany_bans_castration_rings_and_allows_tails_under_8_days() {
+    // Source: German Animal Welfare Act (TierSchG) §6(2): castration with rings banned; §6(1) 3: tails only where
+    // indispensable in the single case, by a competent person. As read in 2026.
+    let both = Rings { rule: RingRule::Germany, tails: true, ram_lambs: true };
+    assert_eq!(ring(both, Ring::Castration), None);
+    assert!(banned(RingRule::Germany, Ring::Castration) && !banned(RingRule::Germany, Ring::Tail));
+    assert!(!banned(RingRule::EnglandWales, Ring::Castration));
+    let tail = window(RingRule::Germany, Ring::Tail);
+    assert_eq!((tail.from, tail.before, tail.law), (TimeDelta::hours(24), TimeDelta::days(8), true));
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! Rings: never in the first day, late at the farm's limit, told for a week when it is too late, silent where unused.
 
 use yeanling_core::book::{Animal, Event, LambId, Ring, Sex};
-use yeanling_core::practice::{Choice, RingRule, Rings};
+use yeanling_core::practice::{BreedType, Choice, RingRule, Rings};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Discharge, Refusal, State, Task, allow};
 
@@ -74,18 +74,19 @@ fn only_a_ram_lamb_known_as_one_is_castrated() {
 }
 
 #[test]
-fn two_rings_are_one_duty_and_each_goes_by_its_own_limit() {
-    // Source: German law, tail under 8 days, castration under 4 weeks.
-    let (mut scribe, lamb) = farm(RingRule::Germany, true, true, Some(Sex::Ram));
+fn two_rings_are_one_duty_and_each_ends_by_its_own_ring() {
+    // Source: NFU, England and Wales: rings only in the first 7 days.
+    let (mut scribe, lamb) = farm(RingRule::EnglandWales, true, true, Some(Sex::Ram));
     let duty = find(&scribe, day(2), ring).expect("both");
     assert_eq!(duty.task, Task::Ring { tail: true, castration: true, too_late: false });
-    assert_eq!((duty.late, duty.discharge), (day(8), Discharge::Open));
-    let later = find(&scribe, day(8), ring).expect("the other");
-    assert_eq!(later.task, Task::Ring { tail: false, castration: true, too_late: false });
-    assert_eq!(later.late, day(28));
-    scribe.note(day(9), Event::Ringed { lamb, ring: Ring::Castration });
-    let told = find(&scribe, day(9), ring).expect("the tail came too late");
-    assert_eq!(told.task, Task::Ring { tail: true, castration: false, too_late: true });
+    assert_eq!((duty.late, duty.discharge), (day(7), Discharge::Open));
+    let late = find(&scribe, day(7), ring).expect("both came too late");
+    assert_eq!(late.task, Task::Ring { tail: true, castration: true, too_late: true });
+    scribe.note(day(3), Event::Ringed { lamb, ring: Ring::Tail });
+    let other = find(&scribe, day(3), ring).expect("the other");
+    assert_eq!(other.task, Task::Ring { tail: false, castration: true, too_late: false });
+    let told = find(&scribe, day(7), ring).expect("the other came too late");
+    assert_eq!(told.task, Task::Ring { tail: false, castration: true, too_late: true });
 }
 
 #[test]
@@ -93,6 +94,32 @@ fn a_farm_that_uses_no_rings_hears_of_none() {
     for (rule, tails) in [(RingRule::NoRings, true), (RingRule::NewZealand, false)] {
         let (scribe, _) = farm(rule, tails, false, Some(Sex::Ram));
         for days in [2, 8, 100, 200] {
+            none(&scribe, day(days), ring);
+        }
+    }
+}
+
+#[test]
+fn an_old_book_that_chose_castration_rings_in_germany_is_asked_for_none() {
+    // Source: German Animal Welfare Act (TierSchG) §6(2), castration with rings banned; as read in 2026.
+    let (scribe, _) = farm(RingRule::Germany, false, true, Some(Sex::Ram));
+    for days in 0..60 {
+        none(&scribe, day(days), ring);
+    }
+    let (scribe, _) = farm(RingRule::Germany, true, true, Some(Sex::Ram));
+    let asked = find(&scribe, day(2), ring).expect("a tail ring").task;
+    assert_eq!(asked, Task::Ring { tail: true, castration: false, too_late: false });
+}
+
+#[test]
+fn no_kind_of_sheep_asks_for_rings_that_the_farm_has_not_chosen() {
+    // Ours: hair sheep above all; a ring is asked for only where the farm has chosen one itself.
+    for breed in BreedType::ALL {
+        let mut scribe = Scribe::new(1);
+        scribe.note(at(-60), Event::Chose(Choice::BreedType(breed)));
+        let ram = Event::LambBorn { dam: None, beside: None, sex: Some(Sex::Ram), alive: true };
+        scribe.note(at(0), ram);
+        for days in 0..200 {
             none(&scribe, day(days), ring);
         }
     }

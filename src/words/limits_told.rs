@@ -1,0 +1,366 @@
+//! The law that what stands on the screen is the farm's own limit: each limit that can be set is found in the texts that
+//! tell it, and no text holds the figure that Yeanling starts with.
+//!
+//! What a source prints is told as printed: its sentence says "In print" or stands in [`KEPT`].
+
+use std::fs;
+use std::path::{Path, PathBuf};
+
+use yeanling_core::book::{Animal, EweId, Lie, Part};
+use yeanling_core::practice::{LaborLimits, Limit, Limits, PenStay, Practice};
+use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::watch::{Discharge, Duty, LambDanger, LambStep, Task, Trouble};
+
+use super::common::span;
+use super::{help, watch, why};
+
+/// No limit here is a default one, none is another's, and all are allowed.
+fn unusual() -> Practice {
+    let limits = Limits {
+        up_minutes: 23,
+        help_minutes: 47,
+        red_minutes: 131,
+        last_call_minutes: 397,
+        navel_again_minutes: 283,
+    };
+    let labor = LaborLimits {
+        look_minutes: 41,
+        restless_minutes: 317,
+        hand_check_minutes: 19,
+        step_in_minutes: 53,
+        progress_minutes: 17,
+        neck_minutes: 7,
+        put_right_minutes: 11,
+        next_lamb_minutes: 29,
+        next_check_minutes: 59,
+        afterbirth_ask_minutes: 331,
+        afterbirth_late_minutes: 677,
+        afterbirth_vet_minutes: 1009,
+    };
+    let stay = PenStay { single_hours: 31, twins_hours: 67, more_hours: 109 };
+    Practice {
+        limits: limits.checked().expect("allowed"),
+        labor: labor.checked().expect("allowed"),
+        stay: stay.checked().expect("allowed"),
+        ..Practice::default()
+    }
+}
+
+const EVERY_LIMIT: [Limit; 20] = [
+    Limit::Up,
+    Limit::Help,
+    Limit::Red,
+    Limit::LastCall,
+    Limit::NavelAgain,
+    Limit::Look,
+    Limit::Restless,
+    Limit::HandCheck,
+    Limit::StepIn,
+    Limit::Progress,
+    Limit::Neck,
+    Limit::PutRight,
+    Limit::NextLamb,
+    Limit::NextCheck,
+    Limit::AfterbirthAsk,
+    Limit::AfterbirthLate,
+    Limit::AfterbirthVet,
+    Limit::StaySingle,
+    Limit::StayTwins,
+    Limit::StayMore,
+];
+
+/// Returns a limit as it is told, so that a limit without a place here does not compile.
+fn told(practice: &Practice, limit: Limit) -> String {
+    let minutes = |minutes: u16| span(TimeDelta::minutes(i64::from(minutes)));
+    let hours = |hours: u16| span(TimeDelta::hours(i64::from(hours)));
+    let Practice { limits, labor, stay, .. } = practice;
+    match limit {
+        Limit::Up => minutes(limits.up_minutes),
+        Limit::Help => minutes(limits.help_minutes),
+        Limit::Red => minutes(limits.red_minutes),
+        Limit::LastCall => minutes(limits.last_call_minutes),
+        Limit::NavelAgain => minutes(limits.navel_again_minutes),
+        Limit::Look => minutes(labor.look_minutes),
+        Limit::Restless => minutes(labor.restless_minutes),
+        Limit::HandCheck => minutes(labor.hand_check_minutes),
+        Limit::StepIn => minutes(labor.step_in_minutes),
+        Limit::Progress => minutes(labor.progress_minutes),
+        Limit::Neck => minutes(labor.neck_minutes),
+        Limit::PutRight => minutes(labor.put_right_minutes),
+        Limit::NextLamb => minutes(labor.next_lamb_minutes),
+        Limit::NextCheck => minutes(labor.next_check_minutes),
+        Limit::AfterbirthAsk => minutes(labor.afterbirth_ask_minutes),
+        Limit::AfterbirthLate => minutes(labor.afterbirth_late_minutes),
+        Limit::AfterbirthVet => minutes(labor.afterbirth_vet_minutes),
+        Limit::StaySingle => hours(stay.single_hours),
+        Limit::StayTwins => hours(stay.twins_hours),
+        Limit::StayMore => hours(stay.more_hours),
+    }
+}
+
+/// Returns the texts that tell a limit, each with its name.
+fn texts(practice: &Practice, limit: Limit) -> Vec<(&'static str, String)> {
+    let first_day = ("a newborn's first day", first_day(practice));
+    let clocks = ("around lambing", help::lambing::clocks(&practice.labor, &practice.stay).join(" "));
+    let ewe = ("when to call the vet, the ewe", help::vet_ewe(&practice.labor).join(" "));
+    let lamb = ("when to call the vet, the lamb", help::vet_lamb(practice).join(" "));
+    let because = |task| ("why?", why_labor(practice, task));
+    match limit {
+        Limit::Up => vec![first_day, ("why?", why_vigor(practice))],
+        Limit::Help | Limit::Red | Limit::NavelAgain => vec![first_day],
+        Limit::LastCall => vec![first_day, lamb],
+        Limit::Look => vec![clocks, because(Task::Look)],
+        Limit::Restless => vec![clocks, because(Task::LongRestless)],
+        Limit::HandCheck | Limit::StepIn => {
+            vec![
+                clocks,
+                ewe,
+                because(Task::HandCheck { step_in: false }),
+                because(Task::HandCheck { step_in: true }),
+            ]
+        }
+        Limit::Progress => vec![clocks, because(Task::Progress)],
+        Limit::Neck => vec![clocks, ewe, because(Task::NeckTight)],
+        Limit::PutRight => vec![
+            clocks,
+            ewe,
+            because(Task::PutRight { trouble: Trouble::Helped }),
+            because(Task::PutRight { trouble: Trouble::Lies(Lie::HeadBack) }),
+        ],
+        Limit::NextLamb => vec![clocks, because(Task::NextLamb { check: false })],
+        Limit::NextCheck => vec![clocks, ewe, because(Task::NextLamb { check: true })],
+        Limit::AfterbirthAsk | Limit::AfterbirthLate => {
+            vec![clocks, because(Task::Afterbirth { vet: false, hanging: false })]
+        }
+        Limit::AfterbirthVet => vec![clocks, ewe, because(Task::Afterbirth { vet: true, hanging: false })],
+        Limit::StaySingle | Limit::StayTwins | Limit::StayMore => vec![clocks, because(Task::LetOut)],
+    }
+}
+
+fn first_day(practice: &Practice) -> String {
+    help::first_day(practice).into_iter().map(|(step, _)| step).collect::<Vec<_>>().join(" ")
+}
+
+fn why_labor(practice: &Practice, task: Task) -> String {
+    let now = Moment::from_unix_milliseconds(1_772_000_000_000, 0);
+    let duty = Duty {
+        subject: Animal::Ewe(EweId::from_uuid(uuid::Uuid::from_u128(1))),
+        task,
+        since: now,
+        from: now,
+        due: now,
+        late: now,
+        danger: None,
+        vet: None,
+        discharge: Discharge::Open,
+        put_off: None,
+    };
+    let why = why::labor(&duty, practice, now);
+    let lines = [vec![why.rule], why.others, why.caution].concat();
+    lines.join(" ")
+}
+
+fn why_vigor(practice: &Practice) -> String {
+    let grades = FourGrade::ALL.into_iter().map(|grade| {
+        let why = why::vigor(grade, &practice.limits);
+        [why.working, vec![why.rule], why.caution].concat().join(" ")
+    });
+    grades.collect::<Vec<_>>().join(" ")
+}
+
+/// A lamb in danger whose next step is this.
+const fn in_danger(step: LambStep) -> LambDanger {
+    LambDanger { cold: Some(None), no_swallow: true, failing: true, step }
+}
+
+/// Every task of the Watch, with and without what is asked next.
+fn tasks() -> Vec<Task> {
+    vec![
+        Task::DipNavel,
+        Task::DipNavelAgain,
+        Task::GetUp,
+        Task::FirstMilk { last_call: false, hold: false, check: false },
+        Task::FirstMilk { last_call: true, hold: false, check: false },
+        Task::FirstMilk { last_call: true, hold: true, check: false },
+        Task::Feed { volume: None, hold: false, weigh: false },
+        Task::Weigh { for_feeds: false },
+        Task::Weigh { for_feeds: true },
+        Task::ScoreVigor,
+        Task::TakeTemperature,
+        Task::CallVet,
+        Task::Danger(in_danger(LambStep::WarmNow)),
+        Task::Danger(in_danger(LambStep::GlucoseFirst)),
+        Task::Danger(in_danger(LambStep::CheckNow)),
+        Task::Hollow { hold: false, check: false },
+        Task::Hollow { hold: false, check: true },
+        Task::PutRight { trouble: Trouble::Shows(Part::Tail) },
+        Task::Afterbirth { vet: true, hanging: true },
+        Task::Look,
+        Task::LongRestless,
+        Task::HandCheck { step_in: false },
+        Task::HandCheck { step_in: true },
+        Task::Progress,
+        Task::NeckTight,
+        Task::PutRight { trouble: Trouble::Helped },
+        Task::PutRight { trouble: Trouble::Lies(Lie::HeadBack) },
+        Task::PutRight { trouble: Trouble::Lies(Lie::Crosswise) },
+        Task::NextLamb { check: false },
+        Task::NextLamb { check: true },
+        Task::Afterbirth { vet: false, hanging: false },
+        Task::Afterbirth { vet: true, hanging: false },
+        Task::LetOut,
+        Task::WeaningCheck { ready: true },
+        Task::WeaningCheck { ready: false },
+    ]
+}
+
+/// What no text may hold once a limit is set: the figures Yeanling starts with, as they are told.
+fn defaults() -> Vec<String> {
+    let practice = Practice::default();
+    let mut told: Vec<String> = EVERY_LIMIT.iter().map(|limit| told(&practice, *limit)).collect();
+    told.extend(
+        ["60 min", "24 h", "48 h", "72 h", "an hour", "half an hour", "for hours"].map(str::to_owned),
+    );
+    told
+}
+
+/// Says whether a figure stands in a text by itself: "1 h" does not stand in "1 h 24 min" nor in "11 h".
+fn holds(text: &str, figure: &str) -> bool {
+    text.match_indices(figure).any(|(at, _)| {
+        let (before, after) = (&text[..at], &text[at + figure.len()..]);
+        let grows = after.starts_with(char::is_alphanumeric)
+            || after.strip_prefix(' ').is_some_and(|rest| rest.starts_with(|c: char| c.is_ascii_digit()));
+        !before.ends_with(|c: char| c.is_alphanumeric() || c == '.') && !grows
+    })
+}
+
+/// Published figures that are told as published, and what is no limit of the farm: each with why it stays.
+const KEPT: [(&str, &str); 9] = [
+    ("*By 6 h*", "the volume for the first six hours, printed by Bond 2020 and cited beside it"),
+    ("By 6 h:", "the working of that volume"),
+    ("By 18 h:", "the working of the volume of Mellor & Murray"),
+    ("its first 18 h", "the same"),
+    ("2 to 6 h apart", "our own spacing of feeds, which is no limit that can be set"),
+    ("read it again in 30 min", "a fever is read twice; ours"),
+    ("*by 24 h*", "the volume for the first day, by the farm's rule"),
+    ("÷ 12 h", "the curve of Dominguez"),
+    ("Up to half an hour", "where the curve of Dominguez bends"),
+];
+
+/// Returns a text without the sentences that tell what is in print.
+fn own(text: &str) -> String {
+    let sentences = text.split_inclusive([';', '.']);
+    let own: String = sentences.filter(|sentence| !sentence.contains("In print")).collect();
+    KEPT.iter().fold(own, |own, (kept, _)| own.replace(kept, ""))
+}
+
+#[test]
+fn every_limit_is_told_as_the_farm_has_set_it() {
+    let practice = unusual();
+    for limit in EVERY_LIMIT {
+        let figure = told(&practice, limit);
+        for (name, text) in texts(&practice, limit) {
+            assert!(holds(&text, &figure), "{limit:?} is {figure}, which {name} does not say: {text}");
+        }
+    }
+}
+
+#[test]
+fn no_text_holds_a_figure_that_the_farm_has_changed() {
+    let practice = unusual();
+    let mut all: Vec<String> = tasks().into_iter().map(|task| watch::task(task, System::Metric)).collect();
+    all.extend(EVERY_LIMIT.into_iter().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
+    all.extend(tasks().into_iter().map(|task| why_labor(&practice, task)));
+    for text in all {
+        let own = own(&text);
+        for figure in defaults() {
+            assert!(!holds(&own, &figure), "{figure} stands in: {text}");
+        }
+    }
+}
+
+/// The rooms of words in which the farm's limits are told; a folder stands for all that is in it.
+const TOLD_IN: [&str; 12] = [
+    "why",
+    "help",
+    "help.rs",
+    "watch.rs",
+    "lambing.rs",
+    "labor.rs",
+    "practice.rs",
+    "night.rs",
+    "pens.rs",
+    "cautions.rs",
+    "cold_lamb.rs",
+    "lamb.rs",
+];
+
+fn sources(path: &Path, found: &mut Vec<PathBuf>) {
+    if path.is_dir() {
+        for entry in fs::read_dir(path).expect("a folder of words").flatten() {
+            sources(&entry.path(), found);
+        }
+    } else {
+        found.push(path.to_owned());
+    }
+}
+
+/// Returns the text for people in a source: what stands between quotes, its tests and comments left out.
+fn written(source: &str) -> Vec<String> {
+    let source = source.split("#[cfg(test)]").next().unwrap_or_default();
+    let code: String = source
+        .lines()
+        .filter(|line| !line.trim_start().starts_with("//"))
+        .map(|line| line.trim().to_owned() + "\n")
+        .collect();
+    code.replace("\\\n", "").split('"').skip(1).step_by(2).map(str::to_owned).collect()
+}
+
+#[test]
+fn no_text_is_written_with_a_figure_that_the_farm_can_change() {
+    let words = Path::new(env!("CARGO_MANIFEST_DIR")).join("src/words");
+    let mut files = Vec::new();
+    for room in TOLD_IN {
+        sources(&words.join(room), &mut files);
+    }
+    assert!(files.len() > 30, "{files:?}");
+    let mut kept_here = vec![false; KEPT.len()];
+    for file in files {
+        let source = fs::read_to_string(&file).expect("a source");
+        for text in written(&source) {
+            for (place, (kept, _)) in KEPT.iter().enumerate() {
+                kept_here[place] |= text.contains(kept);
+            }
+            for figure in minutes_and_hours() {
+                assert!(!holds(&own(&text), figure), "{figure} stands in {}: {text}", file.display());
+            }
+        }
+    }
+    let gone: Vec<_> =
+        KEPT.iter().zip(kept_here).filter(|(_, here)| !here).map(|((kept, _), _)| kept).collect();
+    assert!(gone.is_empty(), "kept for nothing: {gone:?}");
+}
+
+/// The figures that Yeanling starts with, as people write them. Whole days of a stay are not among them: a lamb's first
+/// day is no limit.
+const fn minutes_and_hours() -> [&'static str; 16] {
+    [
+        "10 min",
+        "10 minutes",
+        "30 min",
+        "30 minutes",
+        "60 min",
+        "60 minutes",
+        "120 min",
+        "1 h",
+        "2 h",
+        "6 h",
+        "12 h",
+        "18 h",
+        "18 hours",
+        "an hour",
+        "half an hour",
+        "for hours",
+    ]
+}
