@@ -37,6 +37,11 @@ pub(crate) const OPEN: &str = "Feed…";
 pub(crate) const OTHER: &str = "other amount";
 /// Takes a feed back.
 pub(crate) const UNDO: &str = "Undo";
+/// Returns what a lamb gets whose weight is old.
+pub(crate) fn weigh_first(gets: &str) -> String {
+    format!("*Weigh it first*, then {gets}")
+}
+
 /// Says that milk must wait.
 pub(crate) const HELD: &str = "*No milk yet*: too cold, or did not swallow";
 /// Says that the round is done.

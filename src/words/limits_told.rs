@@ -236,13 +236,16 @@ fn holds(text: &str, figure: &str) -> bool {
 }
 
 /// Published figures that are told as published, and what is no limit of the farm: each with why it stays.
-const KEPT: [(&str, &str); 9] = [
+const KEPT: [(&str, &str); 12] = [
     ("*By 6 h*", "the volume for the first six hours, printed by Bond 2020 and cited beside it"),
     ("By 6 h:", "the working of that volume"),
     ("By 18 h:", "the working of the volume of Mellor & Murray"),
     ("its first 18 h", "the same"),
     ("2 to 6 h apart", "our own spacing of feeds, which is no limit that can be set"),
     ("read it again in 30 min", "a fever is read twice; ours"),
+    ("No glucose within 30 min?", "how long the vet is waited for before the phone decides; ours"),
+    ("look every 10 min. Fits", "a lamb warmed without glucose; ours"),
+    ("temperature again in 30 min", "a fever is read twice; ours"),
     ("*by 24 h*", "the volume for the first day, by the farm's rule"),
     ("÷ 12 h", "the curve of Dominguez"),
     ("Up to half an hour", "where the curve of Dominguez bends"),

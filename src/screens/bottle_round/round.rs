@@ -176,11 +176,17 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let system = practice.system;
     let age = lamb.age(now);
     let milk = watch::next_milk(lamb, now, practice);
-    let (amount, held) = match duty.map(|duty| duty.task) {
-        Some(Task::Feed { volume, hold, .. }) => (volume, hold),
-        Some(_) | None => (None, false),
+    let (amount, held, weigh) = match duty.map(|duty| duty.task) {
+        Some(Task::Feed { volume, hold, weigh }) => (volume, hold, weigh),
+        Some(_) | None => (None, false, false),
     };
-    let gets = if held { words::HELD.to_owned() } else { words::gets(amount, milk, system) };
+    let gets = if weigh && !held {
+        words::weigh_first(&words::gets(amount, milk, system))
+    } else if held {
+        words::HELD.to_owned()
+    } else {
+        words::gets(amount, milk, system)
+    };
     let (day, why) = if age < TimeDelta::hours(24) {
         first_day(flock, lamb, now)
     } else {

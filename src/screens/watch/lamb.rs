@@ -1,6 +1,6 @@
 //! What the Watch shows of a lamb: what is due, what keeps it from milk, the time that counts, its volumes.
 
-use yeanling_core::book::{Animal, LambId};
+use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
@@ -28,6 +28,7 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
     let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
     let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
     others.extend(steps(lamb, duties));
+    others.extend(seen_to_suck(lamb, duties));
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
     let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
     // In danger the sign and the step are the headline: no clock of milk beside them.
@@ -122,6 +123,15 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
         | Task::Afterbirth { .. }
         | Task::LetOut => Screen::Lamb(lamb).hash(),
     }
+}
+
+/// A lamb that is read before it is fed may be seen to suck meanwhile; not while milk must wait.
+fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
+    let read_first = |duty: &&Duty| matches!(duty.task, Task::FirstMilk { check: true, hold: false, .. });
+    duties.iter().any(read_first).then(|| Act {
+        label: lamb_words::SUCKED.to_owned(),
+        does: Does::Notes(Event::Sucked { lamb: lamb.id }),
+    })
 }
 
 /// The way to the steps for a cold lamb, where the vet's button stands first.

@@ -5,7 +5,7 @@ import { expect, test } from "../watching";
 /** An hour in milliseconds. */
 const HOUR = 3_600_000;
 
-/** Three lambs of one ewe, each weighed and fed by bottle once, four days ago. */
+/** Three lambs of one ewe, each weighed and fed by bottle once, three days ago. */
 async function threeLambs(phone: Phone, weight: string): Promise<void> {
   await phone.lambing("12");
   for (const [place, sex] of ["Ewe lamb", "Ram lamb", "Ewe lamb"].entries()) {
@@ -20,7 +20,7 @@ async function threeLambs(phone: Phone, weight: string): Promise<void> {
     await phone.tap(/^Fed \d/);
     await phone.tab("Watch");
   }
-  await phone.page.clock.fastForward(95 * HOUR);
+  await phone.page.clock.fastForward(71 * HOUR);
 }
 
 test("three lambs: one mix for all, a tick each, another amount, and undo", async ({ page }) => {
@@ -130,6 +130,23 @@ test("a farm in pounds and fluid ounces goes the same round", async ({ page }) =
   await expect(mix).toContainText("75 g");
   await phone.tap("Fed 4.2 fl oz, 12b");
   await expect(phone.row("12b")).toContainText(/Fed 4\.23.fl.oz/);
+});
+
+test("after three days unweighed a lamb is weighed before it is fed by an old weight", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-21T01:00:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await threeLambs(phone, "2.0");
+  await page.clock.fastForward(3 * HOUR);
+  await page.evaluate(() => (location.hash = "#/bottle-round"));
+  // The last weight guards its stomach: 2 kg, 200 ml/kg in five feeds.
+  await expect(phone.row("12a")).toContainText("Weigh it first, then 80 ml");
+  await expect(page.getByRole("button", { name: /^Fed 80 ml, 12a/ })).toHaveCount(0);
+  await phone.tab("Watch");
+  await phone.tap("Weigh, 12a", phone.row("12a"));
+  await page.getByRole("dialog").getByRole("textbox").fill("2.6");
+  await phone.tap("Save", page.getByRole("dialog"));
+  await expect(phone.row("12a")).toContainText("Feed 105 ml");
 });
 
 test("a round without bottle lambs says what to do", async ({ page }) => {

@@ -133,9 +133,10 @@ test("on the Watch a lamb that must not have milk is the vet's first, with no su
   await phone.tap("No");
   await phone.tab("Watch");
   const row = page.locator(".row").first();
-  await expect(row.locator(".row-text")).toHaveText(/^Call your vet · Not seen to suck, but no milk yet/);
+  await expect(row.locator(".row-text")).toHaveText(/^36.2 °C, no swallow: dry and warm it now, nothing by mouth · Not seen to suck, but no milk yet/);
+  await expect(row).toHaveAttribute("data-state", "danger");
   await expect(row.getByRole("button", { name: /^Vet called/ })).toBeVisible();
-  await expect(row.getByRole("link", { name: "See to it" })).toHaveAttribute("href", /^#\/cold-lamb\//);
+  await expect(row.getByRole("link", { name: "Cold lamb steps" }).first()).toHaveAttribute("href", /^#\/cold-lamb\//);
   await expect(row.getByRole("button", { name: /^(Sucked|Fed)/ })).toHaveCount(0);
   await expect(row.locator(".facts")).toHaveCount(0);
 });
@@ -160,8 +161,8 @@ test("a failing lamb is read before any milk, and that it read cold stays said a
   await phone.tap("No");
   await phone.tap("Vet called");
   await phone.tab("Watch");
-  // Too young to be late for milk; with head down it does not swallow, which is worse than the cold.
-  await expect(phone.row("12a")).toContainText("Does not swallow: no milk");
+  // Too young to be late for milk; what it is in stays said, whatever was tapped.
+  await expect(phone.row("12a")).toContainText("36.0 °C, no swallow, failing: dry and warm it now, nothing by mouth");
   await page.clock.fastForward("02:00:00");
   await expect(phone.row("12a")).toContainText("no milk yet: it does not swallow");
 });
@@ -196,14 +197,15 @@ test("without a record it goes on after a reload, and starts over when told to",
   await phone.tap(/^not known/);
   await phone.tap(/^Not sure/);
   await expect(page.getByRole("heading", { name: "Dangerously cold, age unknown: taken as over 5 h" })).toBeVisible();
-  await expect(steps(page).nth(0)).toHaveText("Call your vet now.");
-  await expect(steps(page).nth(1)).toContainText("Glucose first, by your vet");
-  await expect(steps(page).nth(5)).toContainText("50 ml/kg");
+  await expect(steps(page).nth(0)).toContainText("wrapped");
+  await expect(steps(page).nth(1)).toHaveText("Call your vet now.");
+  await expect(steps(page).nth(3)).toContainText("Glucose injection first, by your vet");
+  await expect(steps(page).nth(6)).toContainText("50 ml/kg");
   await page.getByLabel("Weight", { exact: true }).fill("4");
-  await expect(steps(page).nth(5)).toContainText("200 ml");
+  await expect(steps(page).nth(6)).toContainText("200 ml");
   await expect(page.getByLabel("Weight", { exact: true })).toHaveValue("4");
   await page.reload();
-  await expect(steps(page).nth(5)).toContainText("200 ml");
+  await expect(steps(page).nth(6)).toContainText("200 ml");
   await phone.tap("Start over");
   await expect(page.getByRole("heading", { name: "How warm is it?" })).toBeVisible();
   await page.reload();
