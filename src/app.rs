@@ -6,13 +6,13 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::flock::Line;
 
-use crate::browser::{focus, look, panic, place};
+use crate::browser::{focus, look, panic, place, press};
 use crate::farm::{Farm, Last};
-use crate::parts::{Frame, Tab, TabBar, UndoBar};
+use crate::parts::{Frame, Refusal, Refused, Tab, TabBar, UndoBar};
 use crate::pieces::CameFrom;
 use crate::route::Screen;
 use crate::screens;
-use crate::words::{animals, frame as words, noted};
+use crate::words::{animals, frame as words, noted, refusals};
 
 /// How long the offer to undo stays.
 const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
@@ -22,9 +22,14 @@ const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 pub(crate) fn App() -> impl IntoView {
     panic::on_panic(words::BROKE, words::RELOAD);
     look::show(look::load());
+    press::guard();
     focus::keep();
     let farm = Farm::open();
     provide_context(farm);
+    let refused = move || {
+        farm.refused().map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()))
+    };
+    Refused::provide(Memo::new(move |_| refused()).into(), Callback::new(move |()| farm.let_refusal_go()));
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
     let came_from = CameFrom::provide();
     screens::Sought::provide();
@@ -46,6 +51,7 @@ pub(crate) fn App() -> impl IntoView {
         <Frame>
             {live(move || screens::show(screen.get()).into_any())}
             <Undo />
+            <Refusal />
             <TabBar items=tabs(screen) />
         </Frame>
     }

@@ -76,8 +76,9 @@ fn ToWean() -> impl IntoView {
     let count = Memo::new(move |_| lambs.with(Vec::len));
     let asking = RwSignal::new(false);
     let wean = move || {
-        farm.tap_all(lambs.get_untracked().into_iter().map(|lamb| Event::Weaned { lamb }).collect());
-        asking.set(false);
+        if farm.tap_all(lambs.get_untracked().into_iter().map(|lamb| Event::Weaned { lamb }).collect()) {
+            asking.set(false);
+        }
     };
     live(move || {
         let of = count.get();

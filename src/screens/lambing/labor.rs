@@ -233,8 +233,9 @@ fn PartSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView 
     let parts: Vec<Choice<Part>> =
         words::PARTS.iter().map(|part| Choice::new(*part, words::part(*part))).collect();
     let choose = move |part: Part| {
-        farm.tap(Event::PartShowing { ewe, part });
-        on_close.run(());
+        if farm.tap(Event::PartShowing { ewe, part }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::SHOWS_ASK on_close=on_close>
@@ -254,8 +255,9 @@ fn PartSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView 
 fn HandSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
     let farm = use_farm();
     let note = move |found: Found| {
-        farm.tap(Event::HandChecked { ewe, found });
-        on_close.run(());
+        if farm.tap(Event::HandChecked { ewe, found }).is_some() {
+            on_close.run(());
+        }
     };
     let ways: Vec<Choice<Found>> = [Found::NothingYet, Found::NeckTight, Found::Empty]
         .into_iter()

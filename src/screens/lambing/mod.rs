@@ -250,11 +250,16 @@ fn IsThatAll(
 fn GiveDam(lambs: Memo<Vec<LambId>>, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
     let farm = use_farm();
     let pick = move |picked: Picked| {
-        if let Picked::Ewe(dam) = picked {
-            let given = lambs.get_untracked().into_iter().map(|lamb| Event::DamGiven { lamb, dam });
-            farm.tap_all(given.collect());
+        let noted = match picked {
+            Picked::Ewe(dam) => {
+                let given = lambs.get_untracked().into_iter().map(|lamb| Event::DamGiven { lamb, dam });
+                farm.tap_all(given.collect())
+            }
+            Picked::Unknown => true,
+        };
+        if noted {
+            on_close.run(());
         }
-        on_close.run(());
     };
     view! {
         <Sheet title=words::WHICH_DAM on_close=on_close>
