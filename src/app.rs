@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
+use yeanling_core::book::EntryId;
 use yeanling_core::flock::Line;
 
 use crate::browser::{focus, look, panic, place, press};
@@ -26,14 +27,14 @@ pub(crate) fn App() -> impl IntoView {
     focus::keep();
     let farm = Farm::open();
     provide_context(farm);
-    let refused = move || {
-        farm.refused().map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()))
-    };
+    let refused =
+        move || farm.refused().map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()));
     Refused::provide(Memo::new(move |_| refused()).into(), Callback::new(move |()| farm.let_refusal_go()));
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
     let came_from = CameFrom::provide();
     screens::Sought::provide();
     screens::HalfTyped::provide();
+    screens::JustBorn::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
         let back = came_from.goes_back(from, to);
@@ -80,6 +81,11 @@ fn Undo() -> impl IntoView {
             Last::TakenBack(entry) | Last::Changed { entry, .. } => vec![*entry],
         };
         farm.with(|ground| {
+            // What was corrected is told by the line that it now reads as.
+            let corrected = |entry: &EntryId| ground.book.entry(*entry)?.event.corrects();
+            let changed = entries.iter().any(|entry| corrected(entry).is_some());
+            let entries: BTreeSet<EntryId> =
+                entries.iter().map(|entry| corrected(entry).unwrap_or(*entry)).collect();
             let of_them = |line: &&Line| entries.contains(&line.entry);
             let lines: Vec<&Line> =
                 ground.flock.lines.iter().rev().filter(of_them).take(entries.len()).collect();
@@ -97,6 +103,7 @@ fn Undo() -> impl IntoView {
             Some(match last {
                 Last::TakenBack(_) => words::taken_back(&said),
                 Last::Changed { .. } => words::changed(&said),
+                Last::Noted(_) if changed => words::changed(&words::and_others(said, others)),
                 Last::Nothing | Last::Noted(_) => words::and_others(said, others),
             })
         })

@@ -11,7 +11,7 @@ use std::time::Duration;
 
 use leptos::prelude::{document, request_animation_frame, set_timeout};
 use wasm_bindgen::{JsCast, closure::Closure};
-use web_sys::{Element, MouseEvent, Node};
+use web_sys::{Element, MouseEvent, MutationObserver, MutationObserverInit, Node};
 
 use super::{place, window};
 
@@ -27,11 +27,12 @@ const MOVED: f64 = 8.0;
 /// What lies over another by less than this, in pixels, does not stand in its place.
 const OVER: f64 = 4.0;
 
-/// What comes later than the first frame, as the end of a long list does, is there by then.
-const LATER: Duration = Duration::from_millis(100);
+/// What the ground changes is drawn by so long after it, in milliseconds: the end of a long list comes a frame later.
+const DRAWN_BY: f64 = 250.0;
 
-/// What can be pressed by a finger that meant something else, to some effect. To come into a field harms nobody.
-const PRESSED: &str = "button, a[href], summary";
+/// What can be pressed by a finger that meant something else, to some effect. To come into a field, or to unfold
+/// something, harms nobody.
+const PRESSED: &str = "button, a[href]";
 
 /// A place on the glass, in pixels from its left and upper edge.
 #[derive(Clone, Copy, Debug)]
@@ -93,15 +94,11 @@ struct Before {
     /// What the hand can reach: the page, or the sheet over it.
     within: Option<Element>,
     stood: Vec<Stood>,
-    /// Where a press made the change, on what, and whether that was down.
-    press: Option<Pressed>,
-    /// Whether the ground changed, and not only what is shown of it.
-    ground: bool,
 }
 
-/// A press, and what it was on.
+/// A press, what it was on, and whether that was down.
 #[derive(Clone, Debug)]
-struct Pressed {
+struct Press {
     at: (f64, f64),
     on: Option<Element>,
     down: Option<String>,
@@ -109,13 +106,19 @@ struct Pressed {
 
 #[derive(Default)]
 struct Guard {
-    /// What stood before a change that is not looked at yet, and how often such a look was asked for.
-    before: Option<Before>,
-    looks: u32,
-    /// The last press and what stood there then, until this instant; without one its change is not painted yet.
-    last: Option<(Before, Option<f64>)>,
+    /// What stood just now, as long as nothing can have changed since: until the next frame.
+    now: Option<Before>,
+    /// The last press, what stood then, and until when it counts; without one its change is not painted yet.
+    press: Option<(Press, Before, Option<f64>)>,
+    /// What stood before the ground changed last, and until when that is drawn; without one nothing of it is painted yet.
+    ground: Option<(Before, Option<f64>)>,
     /// What takes no press, and until when.
     barred: Vec<(Element, f64)>,
+    /// Watches for what is drawn, as long as one of the two counts.
+    watch: Option<MutationObserver>,
+    watches: bool,
+    /// Whether a look is asked for.
+    awaited: bool,
 }
 
 thread_local! {
@@ -129,20 +132,21 @@ pub fn guard() {
     let call = listener.as_ref().unchecked_ref();
     let _ = window().add_event_listener_with_callback_and_bool("click", call, true);
     listener.forget();
+    let drawn = Closure::<dyn Fn()>::new(await_look);
+    let watch = MutationObserver::new(drawn.as_ref().unchecked_ref()).ok();
+    drawn.forget();
+    GUARD.with_borrow_mut(|guard| guard.watch = watch);
 }
 
 /// Remembers what stands on the glass, since the ground is about to change: by an entry, by another tab, by the clock.
 pub fn ground_moves() {
-    let fresh = GUARD.with_borrow_mut(|guard| match &mut guard.before {
-        Some(before) => {
-            before.ground = true;
-            false
-        }
-        None => true,
-    });
-    if fresh {
-        remember(None, true);
+    // Of several changes in one frame the first counts: what stood before it is what was seen.
+    if GUARD.with_borrow(|guard| guard.ground.as_ref().is_some_and(|(_, drawn)| drawn.is_none())) {
+        return;
     }
+    let before = GUARD.with_borrow_mut(|guard| guard.now.clone()).unwrap_or_else(Before::now);
+    GUARD.with_borrow_mut(|guard| guard.ground = Some((before, None)));
+    watch();
 }
 
 /// Lets a press through, or not.
@@ -152,18 +156,25 @@ fn pressed(event: MouseEvent) {
         return;
     }
     let Some(target) = event.target().and_then(|target| target.dyn_into::<Element>().ok()) else { return };
-    look();
+    // What was drawn and not yet looked at. Where nothing was, a finger may have scrolled, which bars nothing.
+    if GUARD.with_borrow(|guard| guard.awaited) {
+        look();
+    }
     let at = (f64::from(event.client_x()), f64::from(event.client_y()));
     let on = target.closest(PRESSED).ok().flatten();
-    let now = event.time_stamp();
-    if GUARD.with_borrow(|guard| guard.bars(on.as_ref(), &target, at, now)) {
+    let when = event.time_stamp();
+    if GUARD.with_borrow(|guard| guard.bars(on.as_ref(), &target, at, when)) {
         event.prevent_default();
         event.stop_immediate_propagation();
         return;
     }
     let down = on.as_ref().and_then(is_down);
-    GUARD.with_borrow_mut(|guard| guard.before = None);
-    remember(Some(Pressed { at, on, down }), false);
+    let before = Before::now();
+    GUARD.with_borrow_mut(|guard| {
+        guard.now = Some(before.clone());
+        guard.press = Some((Press { at, on, down }, before, None));
+    });
+    watch();
 }
 
 fn is_down(element: &Element) -> Option<String> {
@@ -171,53 +182,86 @@ fn is_down(element: &Element) -> Option<String> {
 }
 
 impl Guard {
-    /// Says whether a press goes nowhere: what it is on is barred, or came under the finger since it pressed last.
-    fn bars(&self, on: Option<&Element>, target: &Element, at: (f64, f64), now: f64) -> bool {
-        let same_finger = |before: &Before| {
-            before.press.as_ref().is_some_and(|press| {
-                (press.at.0 - at.0).abs() < NEAR && (press.at.1 - at.1).abs() < NEAR
-            })
+    /// Says whether a press goes nowhere.
+    fn bars(&self, on: Option<&Element>, target: &Element, at: (f64, f64), when: f64) -> bool {
+        let Some(on) = on else {
+            // A sheet that came up under the finger is not closed by it, as by a press beside it.
+            return self.press.as_ref().is_some_and(|(press, before, until)| {
+                let point = Place { left: at.0, top: at.1, right: at.0, bottom: at.1 };
+                let sheet = within().filter(|sheet| sheet.contains(Some(target.unchecked_ref::<Node>())));
+                until.is_none_or(|until| when < until)
+                    && point.is_near(press.at)
+                    && sheet.is_some()
+                    && sheet != before.within
+            });
         };
-        let last = self.last.as_ref().filter(|(_, until)| until.is_none_or(|until| now < until));
-        let last = last.map(|(before, _)| before).filter(|before| same_finger(before));
-        match on {
-            Some(on) => {
-                self.barred.iter().any(|(barred, until)| now < *until && barred == on)
-                    || last.is_some_and(|before| !before.had(on, Place::of(on)))
+        self.barred.iter().any(|(barred, until)| when < *until && barred == on)
+    }
+
+    /// Says whether what stands here now is under the finger that pressed last, and was not.
+    fn came_under_the_finger(&self, one: &Stood) -> bool {
+        self.press.as_ref().is_some_and(|(press, before, _)| {
+            let turned = press.on.as_ref() == Some(&one.element) && press.down != is_down(&one.element);
+            one.place.is_near(press.at) && (turned || !before.had(one))
+        })
+    }
+
+    /// Says whether what stands here now could be pressed by a hand that meant what stood here before the ground changed.
+    fn took_a_place(&self, one: &Stood, screen: &str) -> bool {
+        self.ground.as_ref().is_some_and(|(before, _)| {
+            // What was only drawn anew, with the same words in the same place, is what was seen there.
+            let drawn_anew = |other: &Stood| {
+                one.place.is_at(other.place, 0.0) && name(&other.element) == name(&one.element)
+            };
+            let other = |other: &Stood| {
+                one.place.is_over(other.place, OVER) && other.element != one.element && !drawn_anew(other)
+            };
+            before.screen == screen && before.stood.iter().any(other) && !before.had(one)
+        })
+    }
+
+    /// Lets go what has stood or counted long enough, and says whether a press or a change of the ground still counts.
+    fn goes_on(&mut self, when: f64) -> bool {
+        let is_over = |until: &Option<f64>| until.is_some_and(|until| when >= until);
+        self.press.take_if(|(.., until)| is_over(until));
+        self.ground.take_if(|(_, drawn)| is_over(drawn));
+        self.barred.retain(|(element, until)| {
+            if when >= *until {
+                let _ = element.remove_attribute("aria-disabled");
             }
-            // A sheet that came up under the finger is not closed by it, as a press beside it does.
-            None => last.is_some_and(|before| within().is_some_and(|sheet| {
-                sheet.contains(Some(target.unchecked_ref::<Node>())) && before.within.as_ref() != Some(&sheet)
-            })),
+            when < *until
+        });
+        let goes_on = self.press.is_some() || self.ground.is_some();
+        if !goes_on && let Some(watch) = &self.watch {
+            watch.disconnect();
+            self.watches = false;
         }
+        goes_on
     }
 }
 
 impl Before {
-    /// Says whether this stood in this place already; what a finger scrolled stands where it stood.
-    fn had(&self, element: &Element, place: Place) -> bool {
-        let since = scrolled() - self.scrolled;
-        let here = |one: &&Stood| place.is_at(one.place, 0.0) || place.is_at(one.place, since);
-        let turned = self.press.as_ref().is_some_and(|press| {
-            press.on.as_ref() == Some(element) && press.down != is_down(element)
-        });
-        !turned && self.stood.iter().filter(here).any(|one| one.element == *element)
+    fn now() -> Self {
+        let within = within();
+        let stood = standing(within.as_ref());
+        Self { screen: place::hash(), scrolled: scrolled(), within, stood }
     }
 
-    /// Says whether what stands here now could be pressed by a hand that meant something else.
-    fn misleads(&self, element: &Element, place: Place, same_screen: bool) -> bool {
-        if self.had(element, place) {
-            return false;
+    /// Takes in what came since and misleads nobody.
+    fn learn(&mut self, mut one: Stood) {
+        if !self.had(&one) {
+            let since = scrolled() - self.scrolled;
+            one.place.top += since;
+            one.place.bottom += since;
+            self.stood.push(one);
         }
-        if self.press.as_ref().is_some_and(|press| place.is_near(press.at)) {
-            return true;
-        }
-        // What was only drawn anew, with the same words in the same place, is what was seen there.
-        let drawn_anew = |one: &Stood| place.is_at(one.place, 0.0) && name(&one.element) == name(element);
-        let other = |one: &&Stood| place.is_over(one.place, OVER) && one.element != *element;
-        self.ground
-            && same_screen
-            && self.stood.iter().any(|one| other(&one) && !drawn_anew(one))
+    }
+
+    /// Says whether this stood in this place already; what a finger scrolled stands where it stood.
+    fn had(&self, one: &Stood) -> bool {
+        let since = scrolled() - self.scrolled;
+        let here = |other: &&Stood| one.place.is_at(other.place, 0.0) || one.place.is_at(other.place, since);
+        self.stood.iter().filter(here).any(|other| other.element == one.element)
     }
 }
 
@@ -225,44 +269,31 @@ fn name(element: &Element) -> Option<String> {
     element.get_attribute("aria-label").or_else(|| element.text_content())
 }
 
-/// Remembers what stands on the glass, and looks at it again once the change is painted.
-fn remember(press: Option<Pressed>, ground: bool) {
-    let within = within();
-    let before = Before {
-        screen: place::hash(),
-        scrolled: scrolled(),
-        stood: standing(within.as_ref()),
-        within,
-        press,
-        ground,
-    };
-    let look_is = GUARD.with_borrow_mut(|guard| {
-        if before.press.is_some() {
-            guard.last = Some((before.clone(), None));
+/// Looks once the next frame is drawn, and again after all that is drawn in the moments to come.
+fn watch() {
+    GUARD.with_borrow_mut(|guard| {
+        if guard.watches {
+            return;
         }
-        guard.before = Some(before);
-        guard.looks += 1;
-        guard.looks
+        let all = MutationObserverInit::new();
+        all.set_subtree(true);
+        all.set_child_list(true);
+        all.set_attributes(true);
+        if let (Some(watch), Some(body)) = (&guard.watch, document().body()) {
+            guard.watches = watch.observe_with_options(&body, &all).is_ok();
+        }
     });
-    let is_awaited = move || GUARD.with_borrow(|guard| guard.looks == look_is && guard.before.is_some());
-    let first = move || {
-        if is_awaited() {
-            look();
-        }
-    };
-    let last = move || {
-        if is_awaited() {
-            look();
-            GUARD.with_borrow_mut(|guard| guard.before = None);
-        }
-    };
-    // After the frame: its layout is worked out by then, and the change is seen no later for the look.
-    let painted = move || {
-        set_timeout(first, Duration::ZERO);
-        set_timeout(last, LATER);
-    };
+    await_look();
+}
+
+/// Looks after the next frame: its layout is worked out by then, and what changed is seen no later for the look.
+fn await_look() {
+    if GUARD.with_borrow_mut(|guard| std::mem::replace(&mut guard.awaited, true)) {
+        return;
+    }
+    let painted = || set_timeout(look, Duration::ZERO);
     if document().hidden() {
-        set_timeout(painted, Duration::ZERO);
+        painted();
     } else {
         request_animation_frame(painted);
     }
@@ -270,38 +301,39 @@ fn remember(press: Option<Pressed>, ground: bool) {
 
 /// Looks at what stands on the glass now, and bars what misleads.
 fn look() {
-    let Some(before) = GUARD.with_borrow(|guard| guard.before.clone()) else { return };
-    let same_screen = before.screen == place::hash();
-    let until = now() + STANDS_FOR;
-    let misleading = standing(within().as_ref())
-        .into_iter()
-        .filter(|one| before.misleads(&one.element, one.place, same_screen))
-        .map(|one| one.element);
+    let when = now();
+    let goes_on = GUARD.with_borrow_mut(|guard| {
+        guard.awaited = false;
+        guard.now = None;
+        guard.goes_on(when)
+    });
+    if !goes_on {
+        return;
+    }
+    let screen = place::hash();
+    let until = when + STANDS_FOR;
+    let stood = standing(within().as_ref());
     GUARD.with_borrow_mut(|guard| {
-        if let Some((_, last_until)) = &mut guard.last {
-            last_until.get_or_insert(until);
-        }
-        for element in misleading {
-            if !guard.barred.iter().any(|(barred, _)| *barred == element) {
-                let _ = element.set_attribute("aria-disabled", "true");
-                guard.barred.push((element, until));
+        for one in stood {
+            if guard.came_under_the_finger(&one) || guard.took_a_place(&one, &screen) {
+                if !guard.barred.iter().any(|(barred, _)| *barred == one.element) {
+                    let _ = one.element.set_attribute("aria-disabled", "true");
+                    guard.barred.push((one.element, until));
+                }
+            } else if let Some((_, before, _)) = &mut guard.press {
+                // Where it came to is not under the finger; should a finger scroll it there, that is meant.
+                before.learn(one);
             }
         }
+        if let Some((.., counts)) = &mut guard.press {
+            counts.get_or_insert(until);
+        }
+        if let Some((_, drawn)) = &mut guard.ground {
+            drawn.get_or_insert(when + DRAWN_BY);
+        }
     });
+    let let_go = || _ = GUARD.with_borrow_mut(|guard| guard.goes_on(now()));
     set_timeout(let_go, Duration::from_millis(1210));
-}
-
-/// Lets those go that have stood long enough.
-fn let_go() {
-    let now = now();
-    GUARD.with_borrow_mut(|guard| {
-        guard.barred.retain(|(element, until)| {
-            if now >= *until {
-                let _ = element.remove_attribute("aria-disabled");
-            }
-            now < *until
-        });
-    });
 }
 
 /// Returns the sheet that lies over the page, if one does.
@@ -337,16 +369,13 @@ fn inside(element: &Element, glass: Place, stood: &mut Vec<Stood>) {
         }
         match one.local_name().as_str() {
             "svg" | "dialog" => {}
-            "a" | "button" | "summary" => {
+            "a" | "button" => {
                 if !place.is_empty() {
                     stood.push(Stood { element: one, place });
                 }
             }
             // What is folded away has places too, where no one sees it.
-            "details" if !one.has_attribute("open") => {
-                let summary = one.query_selector("summary").ok().flatten();
-                stood.extend(summary.map(|element| Stood { place: Place::of(&element), element }));
-            }
+            "details" if !one.has_attribute("open") => {}
             _ if one.has_attribute("hidden") => {}
             _ => inside(&one, glass, stood),
         }

@@ -1,6 +1,7 @@
 //! What was refused, said where the finger is: above the thumb's buttons, or at the head of the sheet that lies open.
 //!
-//! It stays until it was read, something was noted, or the screen is left. It takes no room, so nothing moves for it.
+//! It stays until it was read, something was noted, or the screen is left. On a page it takes no
+//! room, so nothing moves for it; a sheet stands on the foot of the screen and grows upward.
 
 use super::{label, live};
 use crate::signals::prelude::*;
@@ -22,6 +23,10 @@ impl Refused {
     /// Tells that a sheet lies open, for as long as the caller is in the view: the page under it is out of reach.
     pub(super) fn on_a_sheet() {
         if let Some(refused) = use_context::<Self>() {
+            // What was refused before it was opened is not about it.
+            if refused.text.with_untracked(Option::is_some) {
+                refused.on_read.run(());
+            }
             refused.sheets.update(|sheets| *sheets += 1);
             on_cleanup(move || refused.sheets.update(|sheets| *sheets = sheets.saturating_sub(1)));
         }

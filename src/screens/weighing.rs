@@ -176,7 +176,7 @@ fn One(
             <Remark text=place />
             <h2 class="race-name">{name}</h2>
             <p><Said text=last /></p>
-            <Keypad value=value point='.'>
+            <Keypad value=value point='.' on_change=move |_: String| error.set(String::new())>
                 <Readout label=lamb::WEIGHT value=readout />
                 <Choices
                     label=lamb::UNIT

@@ -3,7 +3,7 @@
 use yeanling_core::flock::{Lamb, Reading};
 use yeanling_core::reckon::cold_lamb::{self, Answer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
-use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
+use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
 
 /// A reading this old says nothing of now: another is asked for (ours).
 const STALE: TimeDelta = TimeDelta::hours(2);
@@ -111,10 +111,10 @@ impl Case {
         decide(self.last()?.temperature, age, able).ok()
     }
 
-    /// Returns the one feed the table speaks of, rounded down to 5 ml; none while the weight is not known.
-    pub(super) fn feed(&self) -> Option<Volume> {
+    /// Returns the one feed the table speaks of, as it is offered; none while the weight is not known.
+    pub(super) fn feed(&self, system: System) -> Option<Volume> {
         let most = cold_lamb::feed(self.weight?).ok()?;
-        Some(Volume::from_milliliters((most.as_milliliters() / 5.0).floor() * 5.0))
+        Some(most.offered(system))
     }
 
     /// Returns what the last two readings say, if the one before was under 37 °C.

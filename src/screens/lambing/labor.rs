@@ -52,8 +52,12 @@ pub(super) fn LaborPart(
     let note = move |event: Event| {
         farm.tap(event);
     };
+    // What is due stands above the buttons when the screen is opened. What begins by a press on them comes below, so that
+    // none of them moves under the finger.
+    let above = due.with_untracked(Option::is_some);
+    let card = move || live(move || due.get().map(|due| view! { <DueCard due=due /> }).into_any());
     view! {
-        {live(move || due.get().map(|due| view! { <DueCard due=due /> }).into_any())}
+        {above.then(|| view! { <div class="labor-due">{card()}</div> }.into_any())}
         <Section title=words::SIGNS_TITLE>
             <Buttons columns=2>
                 {words::SIGNS
@@ -94,6 +98,7 @@ pub(super) fn LaborPart(
                     .into_any()
             })}
         </Section>
+        {(!above).then(card)}
         {live(move || match open.get() {
             Open::Nothing => ().into_any(),
             Open::Part => view! { <PartSheet ewe=ewe on_close=move || open.set(Open::Nothing) /> }.into_any(),
@@ -198,10 +203,7 @@ fn seen(ewe: EweId, label: &'static str, what: Saw, event: Event) -> AnyView {
         in_labor(labor, what, last.at).then_some((last.entry, last.at))
     };
     let noted = Memo::new(move |_| farm.with(found));
-    let label = Signal::derive(move || match noted.get() {
-        Some((_, at)) => format!("{label} {}", clock(at)),
-        None => label.to_owned(),
-    });
+    let when = Signal::derive(move || noted.get().map(|(_, at)| clock(at)).unwrap_or_default());
     let pressed = Signal::derive(move || noted.get().is_some());
     let press = move || match noted.get_untracked() {
         Some((entry, _)) => {
@@ -211,7 +213,7 @@ fn seen(ewe: EweId, label: &'static str, what: Saw, event: Event) -> AnyView {
             farm.tap(event.clone());
         }
     };
-    view! { <Toggle label=label pressed=pressed on_press=press /> }.into_any()
+    view! { <Toggle label=label pressed=pressed note=when on_press=press /> }.into_any()
 }
 
 /// Says whether something seen then is part of this labor.

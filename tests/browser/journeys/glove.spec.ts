@@ -188,3 +188,193 @@ test("a press by keyboard is never held back", async ({ page }) => {
   const noted = (await facts(phone)).filter((fact) => !["ewe-came", "lamb-born", "all-born"].includes(fact));
   expect(noted).toEqual(["navel-dipped", "navel-dipped"]);
 });
+
+/** Returns where everything that can be pressed stands on the page, by its name; what was ticked or told apart. */
+function places(page: Page): Promise<Record<string, number>> {
+  return page.locator("main").evaluate((main) => {
+    const thumb = main.querySelector(".thumb");
+    const pressed = [...main.querySelectorAll("button, a[href]")].filter((one) => !thumb?.contains(one));
+    const named = (one: Element) => (one.textContent ?? "").replace(/\d\d:\d\d/, "").trim();
+    return Object.fromEntries(pressed.map((one) => [named(one), Math.round(one.getBoundingClientRect().top + scrollY)]));
+  });
+}
+
+/** Presses each of these, and finds all that stood on the page before where it stood. */
+async function nothingMoves(page: Page, names: string[]): Promise<void> {
+  for (const name of names) {
+    const before = await places(page);
+    await page.getByRole("button", { name: new RegExp(`^${name}`) }).first().tap();
+    await expect(page.locator("[aria-disabled]")).toHaveCount(0, { timeout: 8000 });
+    const after = await places(page);
+    const moved = Object.keys(before).filter((one) => one in after && Math.abs((after[one] ?? 0) - (before[one] ?? 0)) > 1);
+    expect(moved, `what moved for ${name}`).toEqual([]);
+  }
+}
+
+test("on the lambing screen nothing below moves for a tick", async ({ page }) => {
+  test.setTimeout(120_000);
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("21");
+  await nothingMoves(page, ["Off alone", "Udder tight", "Restless", "Water bag", "Straining", "Discharge"]);
+  await phone.tab("Watch");
+  await phone.lambing("21");
+  // What is due stands above now, and keeps its room.
+  await expect(page.locator(".labor-due .card")).toBeVisible();
+  await nothingMoves(page, ["Straining", "Helping", "Slack behind", "Vet called"]);
+  await page.evaluate(() => scrollTo(0, 0));
+  await phone.tap("Ewe lamb");
+  await expect(page.locator(".keypad")).toBeVisible();
+  await nothingMoves(page, ["Navel dipped", "Up", "Sucked", "Ram lamb", "Born dead", "Ram lamb"]);
+  await nothingMoves(page, (await page.locator(".lambing-help button").allInnerTexts()).map((text) => text.trim()));
+  await phone.weigh("4.2");
+  await expect(page.getByRole("button", { name: "Undo" })).toBeVisible();
+  await nothingMoves(page, ["Sucked", "Navel dipped"]);
+});
+
+test("a lambing that is opened again begins with the next lamb", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("22");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("4.1");
+  await expect(page.locator(".undo-bar")).toContainText("Weighed 4.1 kg");
+  const fromTheList = async () => {
+    await phone.tab("Watch");
+    await phone.tap("Lambing", page.locator(".thumb"));
+    await phone.tap("Ewe 22");
+  };
+  for (const open of [() => phone.lambing("22"), fromTheList]) {
+    await open();
+    await expect(page.getByText("When the next one is born, tap what it is.")).toBeVisible();
+    await expect(page.locator(".keypad")).toHaveCount(0);
+    await expect(page.getByRole("button", { name: "22a", exact: true })).toHaveAttribute("aria-pressed", "false");
+  }
+  await phone.tap("22a");
+  await expect(page.locator(".readout-value")).toHaveText("4.1");
+});
+
+test("what is refused is said where the finger is, and takes nothing that is open away", async ({ page, context }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("23");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("4.0");
+  await expect(page.locator(".undo-bar")).toContainText("Weighed 4.0 kg");
+  await phone.tap("More about this lamb");
+  await page.getByText("By tube").tap();
+  const tubed = page.getByRole("button", { name: /^All true/ });
+  await tubed.tap();
+  await expect(page.locator(".noted-text", { hasText: "by tube" })).toBeVisible();
+  await expect(tubed).toBeEnabled();
+  if (!(await tubed.isVisible())) await page.getByText("By tube").tap();
+  await tubed.tap();
+  const refused = page.locator(".refusal [role=alert]");
+  await expect(refused).toBeInViewport({ ratio: 1 });
+  await expect(page.locator(".noted-text", { hasText: "by tube" })).toHaveCount(1);
+  await phone.tap("OK", page.locator(".refusal"));
+  await expect(refused).toHaveCount(0);
+
+  // On a sheet: what another tab noted meanwhile forbids it.
+  await phone.tap("Vigor");
+  const dialog = page.getByRole("dialog");
+  await expect(dialog).toBeVisible();
+  await phone.saved();
+  const other = new Phone(await context.newPage());
+  await other.open(new URL(page.url()).hash);
+  await other.tap("Died");
+  await other.page.getByRole("dialog").getByRole("button").first().tap();
+  await expect(other.page.getByText("It is dead", { exact: false }).or(other.page.locator(".notice")).first()).toBeVisible();
+  await other.saved();
+  await page.bringToFront();
+  await page.waitForTimeout(500);
+  await dialog.locator(".choice").first().tap();
+  await expect(dialog.locator(".refusal [role=alert]")).toBeInViewport({ ratio: 1 });
+  await expect(dialog).toBeVisible();
+});
+
+test("the wrong ewe is put right from the lamb with all that hangs on it, and taken back as one", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("14");
+  await phone.tap("Restless");
+  await phone.tap("Ewe lamb");
+  await phone.tap("Next lamb");
+  await phone.tap("Ram lamb");
+  await phone.tap("All lambs born");
+  await phone.look("14b");
+  await phone.tap("Wrong ewe?");
+  const dialog = page.getByRole("dialog");
+  await dialog.getByLabel("Her tag").fill("41");
+  await phone.tap("Add ewe 41", dialog);
+  await expect(dialog).toContainText("From ewe 14 to ewe 41.");
+  await expect(dialog.getByRole("button", { name: "Both lambs" })).toHaveAttribute("aria-pressed", "true");
+  await expect(dialog).toContainText("Seen: restless");
+  await expect(dialog.getByRole("button", { name: "That was ewe 41 too" })).toHaveAttribute("aria-pressed", "true");
+  await phone.tap("Move to ewe 41", dialog);
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("41b");
+  await phone.tap("Undo", page.locator(".undo-bar"));
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("14b");
+  // Again, and this one alone: the other stays, with what was seen of its dam.
+  await phone.tap("Wrong ewe?");
+  await phone.tap("41", dialog);
+  await phone.tap("Only 14b", dialog);
+  await expect(dialog.getByRole("button", { name: "That was ewe 14", exact: true })).toHaveAttribute("aria-pressed", "true");
+  await phone.tap("Move to ewe 41", dialog);
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("41a");
+  expect((await phone.flock()).map((row) => row.split("\n")[0])).toEqual(expect.arrayContaining(["14a", "41a"]));
+  await phone.look("Ewe 14");
+  await expect(page.locator(".noted-text", { hasText: "restless" })).toBeVisible();
+});
+
+test("a question about old digits does not stand in the way of a new reading", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("24");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("8.4");
+  await expect(page.getByRole("alert").filter({ hasText: "8.4 kg" })).toBeVisible();
+  await phone.tab("Watch");
+  await phone.lambing("24");
+  await phone.tap("24a · weight?");
+  await expect(page.locator(".readout-value")).toHaveText("8.4");
+  await phone.weigh("4.1");
+  await expect(page.locator(".readout-value")).toHaveText("4.1");
+  await expect(page.locator(".undo-bar")).toContainText("24a: Weighed 4.1 kg");
+});
+
+test("a cold lamb takes a new reading under a question that was not answered", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/cold-lamb");
+  await phone.weigh("35.5");
+  await phone.tap("That is it");
+  await expect(page.getByText("How old is it?").first()).toBeVisible();
+  await phone.tap("New reading");
+  await phone.weigh("36.5");
+  await phone.tap("That is it");
+  await expect(page.getByText("36.5 °C").first()).toBeVisible();
+});
+
+test("the aid, its button and the lamb's own page speak of one number", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("25");
+  await phone.tap("Ewe lamb");
+  // 2.78 kg: 50 ml/kg are 139 ml, 4.7 fl oz.
+  await phone.weigh("2.78");
+  await expect(page.locator(".undo-bar")).toContainText("Weighed 2.78 kg");
+  await phone.open("#/practice");
+  await phone.tap("lb, fl oz, °F");
+  await phone.saved();
+  await phone.tab("Watch");
+  await phone.look("25a");
+  await expect(page.locator(".card .figure").first()).toContainText("4.7");
+  await expect(page.getByRole("button", { name: "Fed 4.7" })).toBeVisible();
+  await phone.tap("Take its temperature");
+  await phone.weigh("100.4");
+  await phone.tap("That is it");
+  await phone.tap("Yes, both");
+  await expect(page.locator(".steps")).toContainText("4.7 fl oz");
+  await expect(page.getByRole("button", { name: /4\.7 fl oz/ })).toBeVisible();
+});

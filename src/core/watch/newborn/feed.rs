@@ -23,14 +23,14 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
             Some(want) => {
                 let given = lamb.given_first_day(now);
                 let next = feeds::next(&want, given, Some(last.at.since(lamb.born)), age)?;
-                (lamb.born + next.due_age, Some(next.volume.to_nearest_five()))
+                (lamb.born + next.due_age, Some(next.volume.offered(practice.system)))
             }
             None => (last.at + WITHOUT_WEIGHT, None),
         }
     } else {
         let day = bottle::day(age, lamb.recent_weight(now), practice.bottle_table).ok()?;
         let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
-        (last.at + between, Some(day.per_feed.to_nearest_five()))
+        (last.at + between, Some(day.per_feed.offered(practice.system)))
     };
     let milk = next_milk(lamb, now, practice);
     let hold = hold_milk(lamb).is_some();
