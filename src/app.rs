@@ -4,15 +4,16 @@ use std::collections::BTreeSet;
 
 use crate::parts::live;
 use crate::signals::prelude::*;
+use yeanling_core::book::EntryId;
 use yeanling_core::flock::Line;
 
-use crate::browser::{focus, look, panic, place};
+use crate::browser::{focus, look, panic, place, press};
 use crate::farm::{Farm, Last};
-use crate::parts::{Frame, Tab, TabBar, UndoBar};
+use crate::parts::{Frame, Refusal, Refused, Tab, TabBar, UndoBar};
 use crate::pieces::CameFrom;
 use crate::route::Screen;
 use crate::screens;
-use crate::words::{animals, frame as words, noted};
+use crate::words::{animals, frame as words, noted, refusals};
 
 /// How long the offer to undo stays.
 const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
@@ -22,13 +23,18 @@ const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 pub(crate) fn App() -> impl IntoView {
     panic::on_panic(words::BROKE, words::RELOAD);
     look::show(look::load());
+    press::guard();
     focus::keep();
     let farm = Farm::open();
     provide_context(farm);
+    let refused =
+        move || farm.refused().map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()));
+    Refused::provide(Memo::new(move |_| refused()).into(), Callback::new(move |()| farm.let_refusal_go()));
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
     let came_from = CameFrom::provide();
     screens::Sought::provide();
     screens::HalfTyped::provide();
+    screens::JustBorn::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
         let back = came_from.goes_back(from, to);
@@ -46,6 +52,7 @@ pub(crate) fn App() -> impl IntoView {
         <Frame>
             {live(move || screens::show(screen.get()).into_any())}
             <Undo />
+            <Refusal />
             <TabBar items=tabs(screen) />
         </Frame>
     }
@@ -74,6 +81,11 @@ fn Undo() -> impl IntoView {
             Last::TakenBack(entry) | Last::Changed { entry, .. } => vec![*entry],
         };
         farm.with(|ground| {
+            // What was corrected is told by the line that it now reads as.
+            let corrected = |entry: &EntryId| ground.book.entry(*entry)?.event.corrects();
+            let changed = entries.iter().any(|entry| corrected(entry).is_some());
+            let entries: BTreeSet<EntryId> =
+                entries.iter().map(|entry| corrected(entry).unwrap_or(*entry)).collect();
             let of_them = |line: &&Line| entries.contains(&line.entry);
             let lines: Vec<&Line> =
                 ground.flock.lines.iter().rev().filter(of_them).take(entries.len()).collect();
@@ -91,6 +103,7 @@ fn Undo() -> impl IntoView {
             Some(match last {
                 Last::TakenBack(_) => words::taken_back(&said),
                 Last::Changed { .. } => words::changed(&said),
+                Last::Noted(_) if changed => words::changed(&words::and_others(said, others)),
                 Last::Nothing | Last::Noted(_) => words::and_others(said, others),
             })
         })

@@ -29,7 +29,7 @@ pub use time::here;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{id, local, look, now, storage};
+use crate::browser::{id, local, look, now, press, storage};
 use crate::made_up;
 use keep::UnderWay;
 
@@ -133,6 +133,7 @@ impl Farm {
         farm.join_base();
         farm.keep_time();
         local::on_other_tab(move |entry| {
+            press::ground_moves();
             farm.real.update(|ground| ground.take(vec![entry]));
             farm.clock.set(now::now());
         });
@@ -270,6 +271,7 @@ impl Farm {
 
     /// Takes entries that were checked, in one piece, into the flock that is looked at.
     fn take(self, entries: Vec<Entry>, now: Moment, last: Last) {
+        press::ground_moves();
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {
@@ -284,7 +286,7 @@ impl Farm {
         self.last.set(last);
     }
 
-    /// Notes a fact with one tap; a refusal is shown above the screen.
+    /// Notes a fact with one tap; a refusal is shown where the finger is, and what is open stays open for it.
     pub fn tap(self, event: Event) -> Option<EntryId> {
         match self.note(event) {
             Ok(entry) => {
@@ -298,9 +300,12 @@ impl Farm {
         }
     }
 
-    /// Notes facts with one tap, all of them or none; a refusal is shown above the screen.
-    pub fn tap_all(self, events: Vec<Event>) {
-        self.refused.set(self.note_all(events, now::now()).err());
+    /// Notes facts with one tap, all of them or none, and says whether they were; a refusal is shown where the finger is.
+    pub fn tap_all(self, events: Vec<Event>) -> bool {
+        let refused = self.note_all(events, now::now()).err();
+        let noted = refused.is_none();
+        self.refused.set(refused);
+        noted
     }
 
     /// Returns the refusal that has not been read yet.

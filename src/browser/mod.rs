@@ -13,6 +13,7 @@ pub mod now;
 pub mod panic;
 pub mod paper;
 pub mod place;
+pub mod press;
 mod reach;
 pub mod shared;
 pub mod sound;

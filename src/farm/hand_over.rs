@@ -7,7 +7,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 
 use super::{Farm, Preview};
 use crate::browser::files::{self, FileTrouble};
-use crate::browser::{now, shared};
+use crate::browser::{now, press, shared};
 
 /// The media type of a book file: the only one that every share sheet passes.
 pub(super) const PLAIN: &str = "text/plain";
@@ -81,6 +81,7 @@ impl Farm {
             });
             return;
         }
+        press::ground_moves();
         self.real.update(|ground| ground.take(preview.file.entries));
         self.clock.set(now::now());
         if !entries.is_empty() {

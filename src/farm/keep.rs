@@ -11,7 +11,7 @@ use yeanling_core::units::Moment;
 
 use super::Farm;
 use crate::browser::keep::Kept;
-use crate::browser::{local, now};
+use crate::browser::{local, now, press};
 
 /// How long the disk may take before the book is said to be less safe than it should be.
 const PATIENCE: Duration = Duration::from_secs(5);
@@ -79,6 +79,7 @@ impl Farm {
                     let news: Vec<Entry> =
                         held.entries.into_iter().filter(|entry| here.entry(entry.id).is_none()).collect();
                     if !news.is_empty() {
+                        press::ground_moves();
                         self.real.update(|ground| ground.take(news));
                     }
                     self.broken.update(|broken| {

@@ -7,7 +7,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
-use crate::browser::{badge, now, place, sound};
+use crate::browser::{badge, now, place, press, sound};
 
 /// How far the book may be ahead of the phone before that is told: two phones are seldom closer (ours).
 const AHEAD: TimeDelta = TimeDelta::minutes(2);
@@ -29,6 +29,7 @@ impl Farm {
             let (now, before) = (now::now(), self.clock.get_untracked());
             let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
             if minute(now) != minute(before) || self.alarm_comes(before, now) {
+                press::ground_moves();
                 self.clock.set(now);
             }
         };

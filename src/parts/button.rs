@@ -107,6 +107,10 @@ thread_local! {
 }
 
 fn is_new_press(event: &MouseEvent) -> bool {
+    // A press by keyboard counts no clicks, and is at no place.
+    if event.detail() == 0 {
+        return true;
+    }
     let (at, x, y) = (event.time_stamp(), event.client_x(), event.client_y());
     let screen = window().location().hash().unwrap_or_default();
     let press = Press { at, x, y, screen };

@@ -18,6 +18,9 @@ pub fn Keypad(
     /// How many characters may be typed.
     #[prop(default = 6)]
     most: usize,
+    /// Whether the next key begins a new number, since what stands there is old; the pad clears it with each key.
+    #[prop(optional)]
+    anew: Option<RwSignal<bool>>,
     /// Called with the new digits after each key.
     #[prop(optional, into)]
     on_change: Option<Callback<(String,)>>,
@@ -26,7 +29,12 @@ pub fn Keypad(
     children: Option<Children>,
 ) -> impl IntoView {
     let press = move |key: Key| {
-        let before = value.get_untracked();
+        let begins = anew.is_some_and(|anew| anew.get_untracked());
+        if let Some(anew) = anew.filter(|_| begins) {
+            anew.set(false);
+        }
+        // To take a digit back is to go on with what stands there.
+        let before = if begins && key != Key::Backspace { String::new() } else { value.get_untracked() };
         let after = typed(&before, key, point.is_some(), most);
         if after != before {
             value.set(after.clone());

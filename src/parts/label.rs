@@ -4,6 +4,8 @@
 pub const WHY: &str = "why?";
 /// Closes a sheet.
 pub const CLOSE: &str = "Close";
+/// Lets go what was read.
+pub const READ: &str = "OK";
 /// Takes back what was just noted.
 pub const UNDO: &str = "Undo";
 /// Heads the safety box.

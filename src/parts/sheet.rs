@@ -5,6 +5,7 @@
 
 use super::label;
 use super::live;
+use super::refusal::RefusalOnSheet;
 use crate::signals::prelude::*;
 use leptos::html;
 
@@ -55,6 +56,7 @@ pub fn Sheet(
             on:close=move |_| on_close.run(())
         >
             <div class="sheet-paper">
+                <RefusalOnSheet />
                 {live(move || some.get().then(|| view! {
                     <p class="sheet-whose" id=whose_id.clone()>{live(move || whose.get().into_any())}</p>
                 }).into_any())}

@@ -12,6 +12,10 @@ pub fn Toggle(
     /// Whether it was seen.
     #[prop(into)]
     pressed: Signal<bool>,
+    /// A few small words under it once it was, such as when; they have their room from the start, so nothing moves for
+    /// them.
+    #[prop(optional, into)]
+    note: Option<Signal<String>>,
     /// Called at every press; the caller decides what `pressed` becomes.
     #[prop(into)]
     on_press: Callback<()>,
@@ -27,6 +31,9 @@ pub fn Toggle(
                 <path d="M2.5 8.5l4 4l7-9" />
             </svg>
             <span>{live(move || label.get().into_any())}</span>
+            {note.map(|note| view! {
+                <small class="toggle-note">{live(move || note.get().into_any())}</small>
+            }.into_any())}
         </button>
     }
 }

@@ -35,8 +35,9 @@ pub(crate) fn LaterSheet(
         .collect();
     let lead = words::later_until(&clock(most), options.is_empty());
     let choose = move |until: Moment| {
-        farm.tap(Event::PutOff { animal, duty: kind, until });
-        on_close.run(());
+        if farm.tap(Event::PutOff { animal, duty: kind, until }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::LATER_ASK whose=whose(animal) on_close=on_close>

@@ -128,8 +128,9 @@ pub(crate) fn CastrateSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let choose = move |way: Castration| {
-        farm.tap(Event::Life(Life::Castrated { lamb, way }));
-        on_close.run(());
+        if farm.tap(Event::Life(Life::Castrated { lamb, way })).is_some() {
+            on_close.run(());
+        }
     };
     let ways = [Castration::Cut, Castration::Clamped].map(|way| Choice::new(way, words::castration(way)));
     view! {

@@ -21,10 +21,13 @@ pub(crate) fn PutInSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let pick = move |picked: Picked| {
-        if let Picked::Ewe(ewe) = picked {
-            farm.tap(Event::PutInPen { animal: Animal::Ewe(ewe), pen });
+        let noted = match picked {
+            Picked::Ewe(ewe) => farm.tap(Event::PutInPen { animal: Animal::Ewe(ewe), pen }).is_some(),
+            Picked::Unknown => true,
+        };
+        if noted {
+            on_close.run(());
         }
-        on_close.run(());
     };
     view! {
         <Sheet title=words::PUT_IN_ASK on_close=on_close>
@@ -63,8 +66,9 @@ pub(crate) fn WhichPenSheet(
     });
     let none = pens.is_empty();
     let choose = move |pen: PenId| {
-        farm.tap(Event::PutInPen { animal, pen });
-        on_close.run(());
+        if farm.tap(Event::PutInPen { animal, pen }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::MOVE_ASK whose=whose(animal) on_close=on_close>

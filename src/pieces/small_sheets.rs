@@ -22,8 +22,9 @@ pub(crate) fn VigorSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let choose = move |score: u8| {
-        farm.tap(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score });
-        on_close.run(());
+        if farm.tap(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score }).is_some() {
+            on_close.run(());
+        }
     };
     let practice = untrack(|| farm.practice());
     if practice.vigor == VigorInUse::TenPoint {
@@ -67,8 +68,9 @@ pub(crate) fn BellySheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let choose = move |belly: Belly| {
-        farm.tap(Event::BellyFelt { lamb, belly });
-        on_close.run(());
+        if farm.tap(Event::BellyFelt { lamb, belly }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::BELLY_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
@@ -186,8 +188,9 @@ pub(crate) fn DeathSheet(
 ) -> impl IntoView {
     let farm = use_farm();
     let choose = move |cause: Cause| {
-        farm.tap(Event::Died { animal, cause });
-        on_close.run(());
+        if farm.tap(Event::Died { animal, cause }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::DIED_ASK whose=whose(animal) on_close=on_close>

@@ -1,12 +1,12 @@
 //! What stands above every screen while it is so: a made-up flock, an update, a book that is not safe, a clock that is
-//! wrong, what was missed, a refusal.
+//! wrong, what was missed.
 
 use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
 use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, SmallLink, live};
 use crate::route::Screen;
-use crate::words::{animals, frame, hand_over, night, refusals, watch};
+use crate::words::{animals, frame, hand_over, night, watch};
 
 /// Shows the standing notices; nothing when all is well.
 #[component]
@@ -82,19 +82,6 @@ pub(crate) fn Standing() -> impl IntoView {
             }
         })
     };
-    let refused = move || {
-        farm.refused().map(|refusal| {
-            let text = refusals::refusal(&refusal, farm.peek_now(), farm.system());
-            view! {
-                <Notice
-                    kind=NoticeKind::Bad
-                    action=move || view! { <SmallButton label=frame::OK on_press=move || farm.let_refusal_go() /> }
-                >
-                    <p>{text}</p>
-                </Notice>
-            }
-        })
-    };
     let behind = live(move || {
         let now = farm.now();
         let noted = farm.clock_is_behind(now);
@@ -131,6 +118,6 @@ pub(crate) fn Standing() -> impl IntoView {
         {live(move || broken().into_any())}
         {live(move || stays().into_any())}
         {behind}
-        <div role="alert">{missed} {live(move || refused().into_any())}</div>
+        <div role="alert">{missed}</div>
     }
 }

@@ -32,8 +32,9 @@ pub(crate) fn TenPointSheet(
                 Scale::TenPoint => VigorScale::TenPoint,
                 Scale::EightPointAdapted => VigorScale::EightPoint,
             };
-            farm.tap(Event::VigorScored { lamb, scale, score: points });
-            on_close.run(());
+            if farm.tap(Event::VigorScored { lamb, scale, score: points }).is_some() {
+                on_close.run(());
+            }
         }
     };
     let signs: Vec<AnyView> = Sign::ALL

@@ -121,6 +121,13 @@ pub(crate) fn WeightSheet(
     let error = RwSignal::new(String::new());
     let ask = RwSignal::new(None::<(Mass, Mass)>);
     let sure = RwSignal::new(None);
+    // What was asked about other digits goes with them.
+    Effect::new(move |_| {
+        value.get();
+        system.get();
+        error.set(String::new());
+        ask.set(None);
+    });
     let note = move |weight: Mass| match farm.note(Event::Weighed { lamb, mass: weight }) {
         Ok(_) => on_close.run(()),
         Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system.get_untracked())),

@@ -285,10 +285,15 @@ fn Sheets(id: EweId, open: RwSignal<Open>) -> impl IntoView {
         Open::Examined => view! { <ExaminedSheet animal=animal on_close=close /> }.into_any(),
         Open::Same => {
             let pick = move |picked: Picked| {
-                if let Picked::Ewe(also) = picked {
-                    farm.tap(Event::SameAnimal { keep: animal, also: Animal::Ewe(also) });
+                let noted = match picked {
+                    Picked::Ewe(also) => {
+                        farm.tap(Event::SameAnimal { keep: animal, also: Animal::Ewe(also) }).is_some()
+                    }
+                    Picked::Unknown => true,
+                };
+                if noted {
+                    close();
                 }
-                close();
             };
             view! {
                 <Sheet title=words::SAME_ASK on_close=close>

@@ -24,7 +24,7 @@ mod weighing;
 mod year;
 
 pub(crate) use flock::Sought;
-pub(crate) use lambing::HalfTyped;
+pub(crate) use lambing::{HalfTyped, JustBorn};
 
 use crate::signals::prelude::*;
 

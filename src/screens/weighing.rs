@@ -76,8 +76,9 @@ fn ToWean() -> impl IntoView {
     let count = Memo::new(move |_| lambs.with(Vec::len));
     let asking = RwSignal::new(false);
     let wean = move || {
-        farm.tap_all(lambs.get_untracked().into_iter().map(|lamb| Event::Weaned { lamb }).collect());
-        asking.set(false);
+        if farm.tap_all(lambs.get_untracked().into_iter().map(|lamb| Event::Weaned { lamb }).collect()) {
+            asking.set(false);
+        }
     };
     live(move || {
         let of = count.get();
@@ -175,7 +176,7 @@ fn One(
             <Remark text=place />
             <h2 class="race-name">{name}</h2>
             <p><Said text=last /></p>
-            <Keypad value=value point='.'>
+            <Keypad value=value point='.' on_change=move |_: String| error.set(String::new())>
                 <Readout label=lamb::WEIGHT value=readout />
                 <Choices
                     label=lamb::UNIT

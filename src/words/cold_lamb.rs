@@ -8,7 +8,7 @@ use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet
 use yeanling_core::reckon::warming::{Look, Progress};
 use yeanling_core::units::{Moment, System, Temperature, Volume};
 
-use super::common::{mass, span, temperature_both, volume_at_most};
+use super::common::{mass, span, temperature_both, volume};
 
 /// The aid's name.
 pub(crate) const TITLE: &str = "Cold lamb";
@@ -198,7 +198,7 @@ pub(crate) fn step(step: Step, feed: Option<Volume>, system: System) -> String {
 
 fn amount(feed: Option<Volume>, system: System) -> String {
     match feed {
-        Some(feed) => volume_at_most(feed, system),
+        Some(feed) => volume(feed, system),
         None => match system {
             System::Metric => "50 ml/kg".to_owned(),
             System::Us => "0.75 fl oz a pound (50 ml/kg)".to_owned(),

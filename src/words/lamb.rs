@@ -245,6 +245,47 @@ pub(crate) fn born_at(when: &str) -> String {
 
 /// Leads to giving a dam.
 pub(crate) const GIVE_DAM: &str = "Give its dam";
+/// Leads to putting right which ewe is the dam.
+pub(crate) const WRONG_EWE: &str = "Wrong ewe?";
+/// Asks which ewe is the dam.
+pub(crate) const RIGHT_EWE_ASK: &str = "Which ewe is its dam?";
+/// Asks which lambs go to the right ewe.
+pub(crate) const WHICH_GO: &str = "Which lambs are hers?";
+/// The whole litter goes.
+pub(crate) fn all_go(lambs: usize) -> String {
+    if lambs == 2 { "Both lambs".to_owned() } else { format!("All {lambs} lambs") }
+}
+/// This lamb goes alone.
+pub(crate) fn one_goes(lamb: &str) -> String {
+    format!("Only {lamb}")
+}
+/// Asks what was noted of the wrong ewe, and whether it was the right one: "Noted of ewe 14 at this lambing".
+pub(crate) fn noted_of(ewe: &str) -> String {
+    format!("Noted of {} at this lambing", in_a_sentence(ewe))
+}
+/// It was the right ewe: "That was ewe 41 too".
+pub(crate) fn was_her(ewe: &str) -> String {
+    format!("That was {} too", in_a_sentence(ewe))
+}
+/// It was the other, and stays.
+pub(crate) fn stays_with(ewe: &str) -> String {
+    format!("That was {}", in_a_sentence(ewe))
+}
+/// Returns the button that puts it right: "Move to ewe 41".
+pub(crate) fn move_to(ewe: &str) -> String {
+    format!("Move to {}", in_a_sentence(ewe))
+}
+/// Says whom it is moved from and to: "From ewe 14 to ewe 41."
+pub(crate) fn from_to(from: &str, to: &str) -> String {
+    format!("From {} to *{}*.", in_a_sentence(from), in_a_sentence(to))
+}
+/// Leads back to the choice of a ewe.
+pub(crate) const ANOTHER_EWE: &str = "Another ewe";
+
+/// A ewe's name inside a sentence: "ewe 14".
+fn in_a_sentence(ewe: &str) -> String {
+    ewe.strip_prefix("Ewe ").map_or_else(|| ewe.to_owned(), |tag| format!("ewe {tag}"))
+}
 /// Says that the day's milk is given.
 pub(crate) const ENOUGH: &str = "It has had what it wants for its first day.";
 /// Labels the number of feeds.

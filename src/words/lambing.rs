@@ -53,6 +53,10 @@ pub(crate) fn meant(weight: &str, system: System) -> String {
     };
     format!("{weight} {unit}?")
 }
+/// Names a lamb whose weight is typed and not noted: "9a · weight?".
+pub(crate) fn weight_waits(lamb: &str) -> String {
+    format!("{lamb} · weight?")
+}
 /// Labels the units.
 pub(crate) const UNITS: &str = "Unit of weight";
 /// Heads what was seen.

@@ -12,6 +12,7 @@ mod life;
 mod line;
 mod litter;
 mod pen;
+mod right_dam;
 mod stores;
 
 use std::collections::{BTreeMap, BTreeSet, HashMap};
@@ -26,6 +27,7 @@ pub use life::{Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Litter};
 pub use pen::{Pen, Stay};
+pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
 use crate::arrange::Arrange;

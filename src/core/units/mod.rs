@@ -7,6 +7,7 @@ mod condition;
 mod length;
 mod mass;
 mod moment;
+mod offered;
 mod quantity;
 mod rain;
 mod speed;

@@ -46,7 +46,7 @@ pub(super) fn what_to_do(hand: Hand, case: &Case, answer: &Answer) -> AnyView {
         Age::OverFive | Age::Unknown | Age::Ask => false,
     };
     let because = why_text(why::cold_lamb(answer, &old, system));
-    let feed = case.feed();
+    let feed = case.feed(system);
     let steps: Vec<AnyView> = answer
         .steps
         .iter()
@@ -145,7 +145,7 @@ pub(super) fn done(hand: Hand, case: &Case, answer: &Answer) -> AnyView {
         Some(_) => view! { <p class="done-line">{warmed}</p> }.into_any(),
         None => view! { <Button label=warmed on_press=move || hand.warmed() /> }.into_any(),
     });
-    let fed = match (hand.lamb, case.feed(), case.fed) {
+    let fed = match (hand.lamb, case.feed(system), case.fed) {
         (_, _, Some((at, given))) => {
             let line = words::fed_at(&volume(given, system), &clock(at));
             Some(view! { <p class="done-line">{line}</p> }.into_any())

@@ -5,7 +5,7 @@ use yeanling_core::flock::{Lamb, Reading, VetCall};
 use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
 use yeanling_core::reckon::cold_lamb::{self, Answer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
-use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::{ColdSpell, cold_spell};
 
 /// A reading this old says nothing of now: another is asked for (ours).
@@ -122,10 +122,10 @@ impl Case {
         decide(self.last()?.temperature, age, able).ok()
     }
 
-    /// Returns the one feed the table speaks of, rounded down to 5 ml; none while the weight is not known.
-    pub(super) fn feed(&self) -> Option<Volume> {
+    /// Returns the one feed the table speaks of, as it is offered; none while the weight is not known.
+    pub(super) fn feed(&self, system: System) -> Option<Volume> {
         let most = cold_lamb::feed(self.weight?).ok()?;
-        Some(Volume::from_milliliters((most.as_milliliters() / 5.0).floor() * 5.0))
+        Some(most.offered(system))
     }
 
     /// Says whether it gains too little under warmth: then it is the vet's.

@@ -99,8 +99,13 @@ pub(crate) fn ColdLamb(
                     {live(move || case.get().map(|case| answer::earlier(hand, &case, true)).into_any())}
                 }
                 .into_any(),
-                Stage::HowOld => view! { <Reading case=case /> <HowOld hand=hand /> }.into_any(),
-                Stage::HeadAndSwallow => view! { <Reading case=case /> <HeadAndSwallow hand=hand /> }.into_any(),
+                Stage::HowOld => view! { <Reading case=case /> <HowOld hand=hand /> {another(hand, again)} }.into_any(),
+                Stage::HeadAndSwallow => view! {
+                    <Reading case=case />
+                    <HeadAndSwallow hand=hand />
+                    {another(hand, again)}
+                }
+                .into_any(),
                 Stage::Answer => view! { <Answered hand=hand case=case again=again /> }.into_any(),
             })}
             {live(move || (lamb.is_some() && stage.get() == Stage::HowWarm).then(|| view! {
@@ -124,6 +129,18 @@ fn sheet(hand: Hand) -> AnyView {
         (Asks::Mouth, Some(lamb)) => view! { <MouthSheet lamb=lamb on_close=close /> }.into_any(),
         (Asks::Nothing, _) | (Asks::Vet | Asks::Mouth, None) => ().into_any(),
     }
+}
+
+/// Another reading, under a question that was not answered: it does not wait for the answer.
+fn another(hand: Hand, again: RwSignal<bool>) -> AnyView {
+    live(move || {
+        if again.get() {
+            view! { <HowWarm hand=hand title=words::HOW_WARM_NOW on_read=move || again.set(false) /> }
+                .into_any()
+        } else {
+            view! { <Button label=words::NEW_READING on_press=move || again.set(true) /> }.into_any()
+        }
+    })
 }
 
 fn stage(case: &Case, now: yeanling_core::units::Moment) -> Stage {

@@ -76,7 +76,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
         let share = given.as_milliliters() / want.by_24h.as_milliliters();
         Plan {
             title,
-            volume: next.map(|next| next.volume.to_nearest_five()),
+            volume: next.map(|next| next.volume.offered(system)),
             milk,
             why: Some(why_text(why)),
             facts_why: Some(why_text(why::colostrum(&want, system))),
@@ -93,7 +93,7 @@ pub(super) fn plan(flock: &Flock, lamb: &Lamb, now: Moment) -> Plan {
         match bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), flock.practice.bottle_table) {
             Ok(day) => Plan {
                 title,
-                volume: Some(day.per_feed.to_nearest_five()),
+                volume: Some(day.per_feed.offered(system)),
                 milk,
                 why: Some(why_text(why::bottle(&day, system))),
                 facts: vec![

@@ -2,6 +2,7 @@
 
 mod care;
 mod charts;
+mod dam;
 mod feeding;
 mod weaning;
 
@@ -14,13 +15,14 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, KEPT_FROM, State, Task};
 
 use care::{BirthWeightLine, Marking, Warmth};
+use dam::DamSheet;
 use feeding::{Feeding, plan};
 use weaning::{SolidsSheet, Weaning, weaned_from_ewe};
 
 use crate::farm::use_farm;
 use crate::parts::{
     Button, Buttons, Empty, Figure, FigureSize, LinkButton, Notice, NoticeKind, Page, Remark, Said, Section,
-    Title, WhyButton,
+    Title, Weight, WhyButton,
 };
 use crate::pieces::{
     AnimalTimeline, BellySheet, CameFrom, CastrateSheet, DeathSheet, ExaminedSheet, FeedSheet, FosterSheet,
@@ -54,6 +56,7 @@ enum Open {
     Examined,
     Vet,
     Found,
+    Dam,
 }
 
 /// What stands at the head of the screen.
@@ -105,6 +108,8 @@ pub(crate) fn LambScreen(
     let gone = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.gone.clone())));
     let ewe = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.ewe)));
     let dam = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.dam.clone())));
+    let has_dam =
+        Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).is_some_and(|lamb| lamb.dam.is_some())));
     let rearer = Memo::new(move |_| head.with(|head| head.as_ref().and_then(|head| head.rearer.clone())));
     let open = RwSignal::new(Open::Nothing);
     view! {
@@ -145,6 +150,9 @@ pub(crate) fn LambScreen(
                     <AnimalTimeline animal=Animal::Lamb(id) />
                     {live(move || rearer.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
                     {live(move || dam.get().map(|(screen, name)| view! { <LinkButton href=screen.hash() label=name /> }).into_any())}
+                    {live(move || has_dam.get().then(|| view! {
+                        <Button label=words::WRONG_EWE weight=Weight::Quiet on_press=move || open.set(Open::Dam) />
+                    }).into_any())}
                     <Sheets id=id open=open />
                 }
                     .into_any()
@@ -360,5 +368,6 @@ fn Sheets(id: LambId, open: RwSignal<Open>) -> impl IntoView {
         Open::Found => view! { <FoundSheet lamb=id on_close=close /> }.into_any(),
         Open::Died => view! { <DeathSheet animal=animal on_close=close /> }.into_any(),
         Open::Examined => view! { <ExaminedSheet animal=animal on_close=close /> }.into_any(),
+        Open::Dam => view! { <DamSheet lamb=id on_close=close /> }.into_any(),
     })
 }

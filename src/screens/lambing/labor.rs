@@ -60,8 +60,12 @@ pub(super) fn LaborPart(
         let recent = last.filter(|at| farm.now().since(*at) < TimeDelta::hours(24));
         recent.map_or_else(|| words::VET.to_owned(), |at| format!("{} {}", words::VET, clock(at)))
     });
+    // What is due stands above the buttons when the screen is opened. What begins by a press on them comes below, so that
+    // none of them moves under the finger.
+    let above = due.with_untracked(Option::is_some);
+    let card = move || live(move || due.get().map(|due| view! { <DueCard due=due /> }).into_any());
     view! {
-        {live(move || due.get().map(|due| view! { <DueCard due=due /> }).into_any())}
+        {above.then(|| view! { <div class="labor-due">{card()}</div> }.into_any())}
         <Section title=words::SIGNS_TITLE>
             <Buttons columns=2>
                 {words::SIGNS
@@ -104,6 +108,7 @@ pub(super) fn LaborPart(
                     .into_any()
             })}
         </Section>
+        {(!above).then(card)}
         {live(move || match open.get() {
             Open::Nothing => ().into_any(),
             Open::Part => view! { <PartSheet ewe=ewe on_close=move || open.set(Open::Nothing) /> }.into_any(),
@@ -211,10 +216,7 @@ fn seen(ewe: EweId, label: &'static str, what: Saw, event: Event) -> AnyView {
         in_labor(labor, what, last.at).then_some((last.entry, last.at))
     };
     let noted = Memo::new(move |_| farm.with(found));
-    let label = Signal::derive(move || match noted.get() {
-        Some((_, at)) => format!("{label} {}", clock(at)),
-        None => label.to_owned(),
-    });
+    let when = Signal::derive(move || noted.get().map(|(_, at)| clock(at)).unwrap_or_default());
     let pressed = Signal::derive(move || noted.get().is_some());
     let press = move || match noted.get_untracked() {
         Some((entry, _)) => {
@@ -224,7 +226,7 @@ fn seen(ewe: EweId, label: &'static str, what: Saw, event: Event) -> AnyView {
             farm.tap(event.clone());
         }
     };
-    view! { <Toggle label=label pressed=pressed on_press=press /> }.into_any()
+    view! { <Toggle label=label pressed=pressed note=when on_press=press /> }.into_any()
 }
 
 /// Says whether something seen then is part of this labor.
@@ -252,8 +254,9 @@ fn PartSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView 
     let parts: Vec<Choice<Part>> =
         words::PARTS.iter().map(|part| Choice::new(*part, words::part(*part))).collect();
     let choose = move |part: Part| {
-        farm.tap(Event::PartShowing { ewe, part });
-        on_close.run(());
+        if farm.tap(Event::PartShowing { ewe, part }).is_some() {
+            on_close.run(());
+        }
     };
     view! {
         <Sheet title=words::SHOWS_ASK on_close=on_close>
@@ -273,8 +276,9 @@ fn PartSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView 
 fn HandSheet(ewe: EweId, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
     let farm = use_farm();
     let note = move |found: Found| {
-        farm.tap(Event::HandChecked { ewe, found });
-        on_close.run(());
+        if farm.tap(Event::HandChecked { ewe, found }).is_some() {
+            on_close.run(());
+        }
     };
     let ways: Vec<Choice<Found>> = [Found::NothingYet, Found::NeckTight, Found::Empty]
         .into_iter()

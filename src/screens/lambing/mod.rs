@@ -23,6 +23,21 @@ use crate::route::Screen;
 use crate::words::common::clock;
 use crate::words::{animals, cautions, frame, lambing as words};
 
+/// The lamb whose birth was noted last, for the screen that is made anew by it.
+#[derive(Clone, Copy, Debug)]
+pub(crate) struct JustBorn(StoredValue<Option<LambId>>);
+
+impl JustBorn {
+    /// Lets the screen find it.
+    pub(crate) fn provide() {
+        provide_context(Self(StoredValue::new(None)));
+    }
+
+    fn take(self) -> Option<LambId> {
+        self.0.try_update_value(Option::take).flatten()
+    }
+}
+
 /// Whose lambing it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum Of {
@@ -57,11 +72,10 @@ pub(crate) fn Lambing(
     let litter = Memo::new(move |_| farm.with(|ground| litter_of(of, ground, farm)));
     let lambs = Memo::new(move |_| litter.with(|l| l.as_ref().map(|l| l.lambs.clone()).unwrap_or_default()));
     let some = Memo::new(move |_| lambs.with(|lambs| !lambs.is_empty()));
-    // What is chosen: a lamb, or the one that comes next.
-    let chosen = RwSignal::new(match of {
-        Of::Lamb(lamb) => Some(lamb),
-        Of::Ewe(_) | Of::Unknown => untrack(|| lambs.get().last().copied()),
-    });
+    // What is chosen: a lamb, or the one that comes next. Who opens a lambing again has come for the next: on the keys of
+    // one that was born before, its sex and weight would be noted of the wrong lamb.
+    let just_born = expect_context::<JustBorn>();
+    let chosen = RwSignal::new(just_born.take().filter(|born| of == Of::Lamb(*born)));
     // A lamb whose birth was undone is no longer there to be chosen.
     let selected = Memo::new(move |_| chosen.get().filter(|lamb| lambs.with(|lambs| lambs.contains(lamb))));
     let dam = Memo::new(move |_| match of {
@@ -90,6 +104,7 @@ pub(crate) fn Lambing(
         let Some(entry) = farm.tap(event) else { return };
         chosen.set(Some(entry.as_lamb()));
         if of == Of::Unknown {
+            just_born.0.set_value(Some(entry.as_lamb()));
             Screen::LambingLamb(entry.as_lamb()).replace();
         }
     };
@@ -153,7 +168,7 @@ pub(crate) fn Lambing(
                 }
                 .into_any(),
             } }.into_any())}
-            {live(move || (dam.get().is_none() && selected.get().is_some())
+            {live(move || (dam.get().is_none() && some.get())
                     .then(|| view! { <Button label=words::GIVE_DAM on_press=move || giving.set(true) /> }).into_any())}
             {live(move || asking.get().then(|| {
                 let saw_more = scanned
@@ -179,12 +194,19 @@ fn LitterTabs(
     chosen: RwSignal<Option<LambId>>,
 ) -> impl IntoView {
     let farm = use_farm();
+    let half_typed = expect_context::<HalfTyped>();
     let options = Signal::derive(move || {
+        let chosen_now = selected.get();
         let mut options: Vec<Choice<Option<LambId>>> = farm.with(|ground| {
             lambs
                 .get()
                 .into_iter()
-                .map(|id| Choice::new(Some(id), animals::lamb_of(&ground.flock, id)))
+                .map(|id| {
+                    let name = animals::lamb_of(&ground.flock, id);
+                    // Its digits stand where it is chosen; that they wait is seen from here.
+                    let waits = chosen_now != Some(id) && half_typed.waits(id);
+                    Choice::new(Some(id), if waits { words::weight_waits(&name) } else { name })
+                })
                 .collect()
         });
         if selected.get().is_none() && !options.is_empty() {
@@ -250,11 +272,16 @@ fn IsThatAll(
 fn GiveDam(lambs: Memo<Vec<LambId>>, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
     let farm = use_farm();
     let pick = move |picked: Picked| {
-        if let Picked::Ewe(dam) = picked {
-            let given = lambs.get_untracked().into_iter().map(|lamb| Event::DamGiven { lamb, dam });
-            farm.tap_all(given.collect());
+        let noted = match picked {
+            Picked::Ewe(dam) => {
+                let given = lambs.get_untracked().into_iter().map(|lamb| Event::DamGiven { lamb, dam });
+                farm.tap_all(given.collect())
+            }
+            Picked::Unknown => true,
+        };
+        if noted {
+            on_close.run(());
         }
-        on_close.run(());
     };
     view! {
         <Sheet title=words::WHICH_DAM on_close=on_close>

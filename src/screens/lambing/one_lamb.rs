@@ -1,6 +1,5 @@
 //! Everything for one lamb on one screen: what it is, its weight, what was seen, how the birth went.
 
-use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::{Ease, Event, LambId, Sex};
 use yeanling_core::flock::{Lamb, Line};
@@ -24,7 +23,7 @@ pub(super) fn OneLamb(
     let alive = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(Lamb::lives)));
     view! {
         <SexChoice id=id lamb=lamb />
-        {live(move || alive.get().then(|| view! {
+        <div class="lambing-living" inert=move || !alive.get()>
             <BirthWeight id=id lamb=lamb unanswered=unanswered />
             <div class="lambing-seen" role="group" aria-label=words::SEEN>
                 <Buttons columns=3>
@@ -43,7 +42,7 @@ pub(super) fn OneLamb(
                     />
                 </Buttons>
             </div>
-        }).into_any())}
+        </div>
         <Help id=id lamb=lamb />
         <Remark text="">
             <SmallLink href=Screen::Lamb(id).hash() label=words::MORE />

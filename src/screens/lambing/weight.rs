@@ -20,9 +20,13 @@ use crate::words::{animals, lambing as words, why};
 /// A weight is noted when the keys have rested for so long.
 const KEYS_REST: Duration = Duration::from_millis(700);
 
-/// Digits that are still asked about when their screen is left, by lamb: they stand there again when one comes back.
+/// Digits that are asked about are old after so long (ours): the next key begins a new reading.
+const OLD_AFTER: Duration = Duration::from_secs(10);
+
+/// Digits that are still asked about when their screen is left, by lamb, with the weight that stood noted: they stand there
+/// again when one comes back, unless it was weighed since.
 #[derive(Clone, Copy, Debug)]
-pub(crate) struct HalfTyped(StoredValue<BTreeMap<LambId, String>>);
+pub(crate) struct HalfTyped(StoredValue<BTreeMap<LambId, (String, Option<Mass>)>>);
 
 impl HalfTyped {
     /// Lets the screen find them.
@@ -30,12 +34,18 @@ impl HalfTyped {
         provide_context(Self(StoredValue::new(BTreeMap::new())));
     }
 
-    fn take(self, lamb: LambId) -> Option<String> {
-        self.0.try_update_value(|all| all.remove(&lamb)).flatten()
+    /// Says whether digits of this lamb wait for an answer.
+    pub(super) fn waits(self, lamb: LambId) -> bool {
+        self.0.with_value(|all| all.contains_key(&lamb))
     }
 
-    fn keep(self, lamb: LambId, digits: String) {
-        self.0.update_value(|all| _ = all.insert(lamb, digits));
+    fn take(self, lamb: LambId, noted: Option<Mass>) -> Option<String> {
+        let (digits, stood) = self.0.try_update_value(|all| all.remove(&lamb)).flatten()?;
+        (stood == noted).then_some(digits)
+    }
+
+    fn keep(self, lamb: LambId, digits: String, noted: Option<Mass>) {
+        self.0.update_value(|all| _ = all.insert(lamb, (digits, noted)));
     }
 }
 
@@ -59,24 +69,33 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
     let known = untrack(|| lamb.get()).and_then(|lamb| lamb.birth_weight());
     let half_typed = expect_context::<HalfTyped>();
     let noted = || known.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default();
-    let value = RwSignal::new(half_typed.take(id).unwrap_or_else(noted));
+    let left = half_typed.take(id, known);
+    // An old question does not stand in the way of a new reading: the next key begins it.
+    let anew = RwSignal::new(left.is_some());
+    let value = RwSignal::new(left.unwrap_or_else(noted));
     let read = Memo::new(move |_| Weighed::at_birth(&value.get(), system.get()));
     // What is typed waits here for the keys to rest; it outlives this screen, so that leaving early loses nothing.
     let waiting: Arc<Mutex<Option<Typed>>> = Arc::default();
     let resting = Arc::clone(&waiting);
     let changed = Arc::new(AtomicBool::new(false));
+    // Whether what is noted changes by these keys, and not by another phone, another tab or an undo.
+    let by_keys = Arc::new(AtomicBool::new(false));
+    let (by_answer, seen_here) = (Arc::clone(&by_keys), Arc::clone(&by_keys));
     let settle = {
         let waiting = Arc::clone(&waiting);
         move || match waiting.lock().ok().and_then(|mut waiting| waiting.take()) {
             Some(Typed::Weight(mass)) => {
-                note_weight(farm, id, mass);
+                by_keys.store(note_weight(farm, id, mass), Ordering::Relaxed);
                 changed.store(true, Ordering::Relaxed);
             }
             // What was noted of the first digits is not left standing beside others: what stood before comes back.
             Some(Typed::NoWeight) if changed.swap(false, Ordering::Relaxed) => {
                 match (known, noted_weight(farm, id)) {
-                    (Some(before), Some(_)) => note_weight(farm, id, before),
+                    (Some(before), Some(_)) => {
+                        by_keys.store(note_weight(farm, id, before), Ordering::Relaxed);
+                    }
                     (None, Some((entry, ..))) => {
+                        by_keys.store(true, Ordering::Relaxed);
                         farm.tap(Event::Struck { entry });
                         // Other digits stand on the keys: to bring the first back is not offered.
                         farm.let_last_go();
@@ -103,14 +122,21 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
             }
         };
         set_timeout(rested, KEYS_REST);
+        let asked_about = value.get_untracked();
+        let old = move || {
+            if value.try_get_untracked().is_some_and(|value| value == asked_about) {
+                anew.set(unanswered.get_untracked());
+            }
+        };
+        set_timeout(old, OLD_AFTER);
     };
     let (typed_unit, typed_point) = (typed.clone(), typed.clone());
-    let answer = move |mass: Mass| {
+    let answer = Callback::new(move |(mass,): (Mass,)| {
         // The answer is shown in the unit it was meant in, so that it is not asked about again.
         if read.get_untracked() != Weighed::Good(mass) {
-            note_weight(farm, id, mass);
+            by_answer.store(note_weight(farm, id, mass), Ordering::Relaxed);
         }
-    };
+    });
     Effect::new(move |_| {
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
         unanswered.set(match read.get() {
@@ -119,19 +145,26 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
             Weighed::Good(_) | Weighed::Nothing => false,
         });
     });
-    // What was undone does not stand on the keys as if it were noted.
+    // What was undone does not stand on the keys as if it were noted, and a weight that was noted elsewhere settles what is
+    // still asked about here.
     Effect::new(move |before: Option<Option<Mass>>| {
         let noted = lamb.with(|lamb| lamb.as_ref().and_then(Lamb::birth_weight));
         let typing = resting.lock().is_ok_and(|waiting| waiting.is_some());
-        let good = matches!(read.get_untracked(), Weighed::Good(mass) if Some(mass) != noted);
-        if before.is_some_and(|before| before != noted) && good && !typing {
+        let elsewhere = !seen_here.swap(false, Ordering::Relaxed) && noted.is_some();
+        let gives_way = match read.get_untracked() {
+            Weighed::Good(mass) => Some(mass) != noted,
+            Weighed::Ask(..) | Weighed::Wrong(_) => elsewhere,
+            Weighed::Nothing => false,
+        };
+        if before.is_some_and(|before| before != noted) && gives_way && !typing {
             value.set(noted.map(|mass| shown(mass, system.get_untracked())).unwrap_or_default());
         }
         noted
     });
     on_cleanup(move || {
         if unanswered.get_untracked() {
-            half_typed.keep(id, value.get_untracked());
+            let noted = noted_weight(farm, id).map(|(_, mass, _)| mass);
+            half_typed.keep(id, value.get_untracked(), noted);
         }
         unanswered.set(false);
     });
@@ -171,7 +204,7 @@ pub(super) fn BirthWeight(id: LambId, lamb: Memo<Option<Lamb>>, unanswered: RwSi
         if typed.is_empty() { "–".to_owned() } else { typed }
     });
     view! {
-        <Keypad value=value point='.' on_change=move |_: String| typed()>
+        <Keypad value=value point='.' anew=anew on_change=move |_: String| typed()>
             <Readout label=words::WEIGHT value=readout />
             <Choices
                 label=words::UNITS
@@ -214,17 +247,15 @@ fn noted_weight(farm: Farm, id: LambId) -> Option<(EntryId, Mass, Moment)> {
     })
 }
 
-/// Notes a birth weight, or corrects the one that was noted.
-fn note_weight(farm: Farm, id: LambId, mass: Mass) {
-    match noted_weight(farm, id) {
-        Some((_, noted, _)) if noted == mass => {}
-        Some((entry, _, at)) => {
-            farm.tap(Event::Amended { entry, event: Box::new(Event::Weighed { lamb: id, mass }), at });
-        }
-        None => {
-            farm.tap(Event::Weighed { lamb: id, mass });
-        }
-    }
+/// Notes a birth weight, or corrects the one that was noted, and says whether that changed anything.
+fn note_weight(farm: Farm, id: LambId, mass: Mass) -> bool {
+    let weighed = Event::Weighed { lamb: id, mass };
+    let event = match noted_weight(farm, id) {
+        Some((_, noted, _)) if noted == mass => return false,
+        Some((entry, _, at)) => Event::Amended { entry, event: Box::new(weighed), at },
+        None => weighed,
+    };
+    farm.tap(event).is_some()
 }
 
 /// A plain verdict on the weight, which can be asked why.

@@ -175,7 +175,7 @@ fn feed_instead(
         return None;
     }
     let label = match want {
-        Some(want) => words::feed_it(&volume(want.next_feed, system)),
+        Some(want) => words::feed_it(&volume(want.next_feed.offered(system), system)),
         None => words::FEED_IT.to_owned(),
     };
     Some(Act { label, does: Does::Leads(Screen::Lamb(lamb.id).hash()) })
@@ -201,7 +201,7 @@ fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
         Fact::new(text, words::by(&at))
     };
     vec![
-        Fact::new(volume(want.next_feed, system), words::A_FEED),
+        Fact::new(volume(want.next_feed.offered(system), system), words::A_FEED),
         by(want.by_6h, 6),
         by(want.by_18h, 18),
         by(want.by_24h, 24),

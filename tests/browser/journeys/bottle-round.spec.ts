@@ -125,7 +125,7 @@ test("a farm in pounds and fluid ounces goes the same round", async ({ page }) =
   await page.evaluate(() => (location.hash = "#/bottle-round"));
   await expect(phone.row("12a")).toContainText("4.2 fl oz of milk replacer");
   const mix = page.locator(".section", { hasText: "One mix for all still to feed" });
-  await expect(mix).toContainText("12.7 fl oz for 3 lambs");
+  await expect(mix).toContainText("12.6 fl oz for 3 lambs");
   await expect(mix.locator(".figure-number").first()).toHaveText("2.6 oz");
   await expect(mix).toContainText("75 g");
   await phone.tap("Fed 4.2 fl oz, 12b");

@@ -110,8 +110,10 @@ test("a lamb turned into one born dead by a slip is brought back with Undo", asy
   await expect(bar).toContainText("9a: Up");
   await phone.tap("Born dead");
   await expect(bar).toContainText("Changed: ");
-  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveCount(0);
+  // What is noted of a living lamb keeps its room, and cannot be pressed.
+  await expect(page.locator(".lambing-living")).toHaveAttribute("inert");
   await phone.tap("Undo", bar);
+  await expect(page.locator(".lambing-living")).not.toHaveAttribute("inert");
   await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "true");
   await expect(page.locator(".readout")).toContainText("4.1");
 });

@@ -6,6 +6,7 @@ mod learned;
 mod life;
 mod litters;
 mod means;
+mod right_dam;
 mod same;
 mod stores;
 mod timeline;

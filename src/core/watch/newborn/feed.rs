@@ -38,7 +38,8 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let open = part < WHOLE && now.since(last.at) < ONE_MEAL;
     let rest = plan.whole.map(|whole| whole.as_milliliters() - meal.as_milliliters()).filter(|_| open);
     let least = |volume: Volume, rest: f64| Volume::from_milliliters(volume.as_milliliters().min(rest));
-    let volume = plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).to_nearest_five());
+    let volume =
+        plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).offered(practice.system));
     let milk = next_milk(lamb, now, practice);
     let hold = hold_milk(lamb).is_some();
     let weigh = weigh::for_feeds(lamb, now, practice).is_some();
