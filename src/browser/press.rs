@@ -89,7 +89,7 @@ struct Stood {
 struct Before {
     /// The screen, by its address.
     screen: String,
-    /// How far the page was scrolled.
+    /// How far that was scrolled which the hand can reach.
     scrolled: f64,
     /// What the hand can reach: the page, or the sheet over it.
     within: Option<Element>,
@@ -243,14 +243,14 @@ impl Guard {
 impl Before {
     fn now() -> Self {
         let within = within();
-        let stood = standing(within.as_ref());
-        Self { screen: place::hash(), scrolled: scrolled(), within, stood }
+        let (scrolled, stood) = (scrolled(within.as_ref()), standing(within.as_ref()));
+        Self { screen: place::hash(), scrolled, within, stood }
     }
 
     /// Takes in what came since and misleads nobody.
     fn learn(&mut self, mut one: Stood) {
         if !self.had(&one) {
-            let since = scrolled() - self.scrolled;
+            let since = scrolled(self.within.as_ref()) - self.scrolled;
             one.place.top += since;
             one.place.bottom += since;
             self.stood.push(one);
@@ -259,7 +259,7 @@ impl Before {
 
     /// Says whether this stood in this place already; what a finger scrolled stands where it stood.
     fn had(&self, one: &Stood) -> bool {
-        let since = scrolled() - self.scrolled;
+        let since = scrolled(self.within.as_ref()) - self.scrolled;
         let here = |other: &&Stood| one.place.is_at(other.place, 0.0) || one.place.is_at(other.place, since);
         self.stood.iter().filter(here).any(|other| other.element == one.element)
     }
@@ -382,8 +382,12 @@ fn inside(element: &Element, glass: Place, stood: &mut Vec<Stood>) {
     }
 }
 
-fn scrolled() -> f64 {
-    window().scroll_y().unwrap_or_default()
+/// Returns how far what the hand can reach was scrolled: the page, or the sheet over it.
+fn scrolled(within: Option<&Element>) -> f64 {
+    match within {
+        Some(sheet) => f64::from(sheet.scroll_top()),
+        None => window().scroll_y().unwrap_or_default(),
+    }
 }
 
 fn now() -> f64 {

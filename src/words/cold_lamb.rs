@@ -301,7 +301,7 @@ mod tests {
     fn told(degrees: f64, hours: Option<i64>, swallows: bool, system: System) -> (String, Vec<String>) {
         let age = hours.map(TimeDelta::hours);
         let answer = decide(Temperature::from_celsius(degrees), age, Some(swallows)).expect("in bounds");
-        let volume = feed(Mass::from_kilograms(4.0)).ok();
+        let volume = feed(Mass::from_kilograms(4.0)).ok().map(|feed| feed.offered(system));
         let steps = answer.steps.iter().map(|one| step(*one, volume, system)).collect();
         (heading(&answer), steps)
     }

@@ -5,9 +5,12 @@ use super::{System, Volume};
 /// From so many milliliters on, a bottle or a syringe is read to 5 ml; below that to 1 ml.
 const BY_FIVES_ABOVE: f64 = 20.0;
 
+/// A number this little under a step is the step itself: so far what is kept to a tenth of a milliliter may lie off.
+const DUST: f64 = 0.02;
+
 impl Volume {
-    /// Returns the volume that is offered for this one: the nearest that can be read on a bottle in the farm's units, in
-    /// steps of 5 ml (of 1 ml up to 20 ml), or of a tenth of a fluid ounce.
+    /// Returns the volume that is offered for this one: what can be read on a bottle in the farm's units. The nearest 5 ml
+    /// (1 ml up to 20 ml), or the tenth of a fluid ounce at or under it, which is never more and costs less than 3 ml.
     ///
     /// Kept to a tenth of a milliliter, as what is typed is: to press a button and to type its number note the same.
     ///
@@ -24,7 +27,7 @@ impl Volume {
             System::Metric if self.as_milliliters() > BY_FIVES_ABOVE => self.to_nearest_five(),
             System::Metric => Self::from_milliliters(self.as_milliliters().round()),
             System::Us => {
-                let read = Self::from_fluid_ounces((self.as_fluid_ounces() * 10.0).round() / 10.0);
+                let read = Self::from_fluid_ounces((self.as_fluid_ounces() * 10.0 + DUST).floor() / 10.0);
                 Self::from_milliliters((read.as_milliliters() * 10.0).round() / 10.0)
             }
         }

@@ -23,7 +23,12 @@ export interface Hand {
   see<T>(expression: string): Promise<T>;
 }
 
-const named = (name: string) => `//*[self::button or self::a][normalize-space()="${name}" or @aria-label="${name}"]`;
+/** Finds it by its name, once it takes a press: what has just moved under the finger does not. */
+const named = (name: string) =>
+  `//*[self::button or self::a][normalize-space()="${name}" or @aria-label="${name}"][not(@aria-disabled="true")]`;
+
+/** By then what moved is known to have. */
+const drawn = `const done = arguments[0]; requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done, 50)))`;
 
 /** Runs something in Firefox, on a new profile. */
 export async function inFirefox(run: (hand: Hand) => Promise<void>): Promise<void> {
@@ -37,7 +42,10 @@ export async function inFirefox(run: (hand: Hand) => Promise<void>): Promise<voi
         await page.goto("about:blank");
         await page.goto(address);
       },
-      press: (name) => page.locator(`::-p-xpath(${named(name)})`).setTimeout(patience).click(),
+      press: async (name) => {
+        await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done, 50))));
+        await page.locator(`::-p-xpath(${named(name)})`).setTimeout(patience).click();
+      },
       type: (text) => page.locator("input").setTimeout(patience).fill(text),
       see: <T>(expression: string) => page.evaluate(expression) as Promise<T>,
     });
@@ -59,6 +67,7 @@ export async function inWebKit(run: (hand: Hand) => Promise<void>): Promise<void
           await driver.get(address);
         },
         press: async (name) => {
+          await driver.executeAsyncScript(drawn);
           const button = await find(By.xpath(named(name)));
           await driver.executeScript("arguments[0].scrollIntoView({ block: 'center' })", button);
           await button.click();

@@ -179,8 +179,8 @@ test("degrees Fahrenheit from end to end", async ({ page }) => {
   await expect(page.getByRole("heading", { name: "Cold", exact: true })).toBeVisible();
   await expect(page.locator(".figure").first()).toContainText("99.5 °F");
   await expect(page.locator(".figure").first()).toContainText("37.5 °C");
-  // 8.8 lb at 50 ml/kg is 199.6 ml; rounded down to 195 ml, 6.5 fl oz.
-  await expect(steps(page).nth(2)).toHaveText("Feed 6.5 fl oz by bottle or tube.");
+  // 8.8 lb at 50 ml/kg is 199.6 ml: 6.7 fl oz, as on its own page and on the Watch.
+  await expect(steps(page).nth(2)).toHaveText("Feed 6.7 fl oz by bottle or tube.");
   await phone.tap("All of this lamb");
   await expect(page.getByText("99.5 °F (37.5 °C), cold")).toBeVisible();
 });

@@ -44,7 +44,7 @@ test("two seasons stand beside each other, each figure with what it is a share o
   await phone.openFile(scribe.file());
   await phone.tap("Add to my book");
   await phone.tab("More");
-  await page.getByText("Year", { exact: true }).tap();
+  await phone.row("Year").getByRole("link").tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Year");
   await expect(page.getByText("1 Mar to 3 Mar 2026")).toBeVisible();
   // Ten litters of twins: 2.00 a ewe; three of twenty lost on their second day.
