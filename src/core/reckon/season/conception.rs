@@ -184,7 +184,7 @@ pub fn learned(witnesses: &[Witness]) -> Learned {
     let mut worth =
         few.iter().zip(&rough).filter(|(_, height)| **height > top - 25.0).map(|(strip, _)| *strip);
     let first = worth.next().unwrap_or(0);
-    let last = worth.last().unwrap_or(first);
+    let last = worth.next_back().unwrap_or(first);
     let asked: Vec<usize> = (first.saturating_sub(FEW)..prior.len().min(last + FEW + 1)).collect();
 
     let heights: Vec<f64> =

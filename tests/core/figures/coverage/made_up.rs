@@ -53,6 +53,16 @@ fn whole(number: f64) -> usize {
     number as usize
 }
 
+/// How long a ewe carries: Normal about 147 d, never outside of what is possible at all (Sheep 201, 138 to 159 d).
+fn carried(dice: &mut Dice, spread: f64) -> f64 {
+    loop {
+        let days = dice.normal(147.0, spread);
+        if (138.0..=159.0).contains(&days) {
+            return days;
+        }
+    }
+}
+
 /// A ewe and what will become of her, in days after midnight of the first ram in.
 #[derive(Clone, Debug)]
 pub(super) struct Ewe {
@@ -128,7 +138,7 @@ impl Made {
             held = dice.happens(holds).then_some(ram_in + heat);
             heat += 17.0;
         }
-        let lambs = held.map(|held| held + dice.normal(147.0, spread));
+        let lambs = held.map(|held| held + carried(dice, spread));
         let mut leaves = dice.happens(0.06).then(|| dice.between(40.0, 205.0));
         if let Some(at) =
             scan_day.filter(|_| dice.happens(0.8)).filter(|at| leaves.is_none_or(|gone| gone > *at))
