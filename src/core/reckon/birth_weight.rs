@@ -133,29 +133,29 @@ pub const fn litter_factor(litter_size: u8) -> f64 {
 pub fn band(weight: Mass, litter_size: u8) -> Result<Band, OutOfBounds<Mass>> {
     let weight = Mass::AT_BIRTH.check(weight)?;
     let factor = litter_factor(litter_size);
-    let scaled = |mass: Mass| to_the_gram(mass.as_kilograms() * factor);
+    let scaled = |mass: Mass| Mass::from_kilograms(mass.as_kilograms() * factor);
     let optimum = (scaled(OPTIMUM_SINGLE.0), scaled(OPTIMUM_SINGLE.1));
     let good_from = optimum.0.as_kilograms() - GOOD_MARGIN.as_kilograms();
-    let good_from = to_the_gram(good_from.max(WATCH_UNDER.as_kilograms()));
+    let good_from = Mass::from_kilograms(good_from.max(WATCH_UNDER.as_kilograms()));
     let very_light_under = scaled(WATCH_UNDER);
 
-    let held = to_the_gram(weight.as_kilograms());
-    let verdict = if held < very_light_under {
+    let held = to_the_gram(weight);
+    let verdict = if held < to_the_gram(very_light_under) {
         Verdict::VeryLight
-    } else if held < good_from {
+    } else if held < to_the_gram(good_from) {
         Verdict::Light
     } else if held <= HEAVY_OVER {
         Verdict::Good
     } else {
         Verdict::Heavy
     };
-    let reasons = reasons(held, optimum);
+    let reasons = reasons(held, (to_the_gram(optimum.0), to_the_gram(optimum.1)));
     Ok(Band { weight, litter_size, verdict, very_light_under, good_from, optimum, reasons })
 }
 
 /// Weights and edges are held against each other in whole grams, so that what a float leaves of 3.51 − 0.5 decides nothing.
-fn to_the_gram(kilograms: f64) -> Mass {
-    Mass::from_kilograms((kilograms * 1000.0).round() / 1000.0)
+fn to_the_gram(mass: Mass) -> Mass {
+    Mass::from_kilograms((mass.as_kilograms() * 1000.0).round() / 1000.0)
 }
 
 fn reasons(weight: Mass, optimum: (Mass, Mass)) -> Vec<Reason> {
