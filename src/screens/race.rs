@@ -4,6 +4,7 @@ use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Event, EweId, GroupId};
+use yeanling_core::figures::{Outlooks, standing};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::reckon::season::condition::{
     Change, Flag, Score, Stage, Standing as AtStage, System as Targets, change, flags, mean, target,
@@ -160,8 +161,8 @@ fn last(ewe: &Ewe, what: What, now: Moment) -> String {
     .unwrap_or_default()
 }
 
-/// A thin ewe and what mends her.
-type Thin = (EweId, String, String);
+/// A ewe who needs something, and what.
+type Told = (EweId, String, String);
 
 /// How the group stands against its target, and what the thin ones need.
 #[component]
@@ -172,7 +173,8 @@ fn Stands(id: GroupId) -> impl IntoView {
     let stage = RwSignal::new(Stage::Mating);
     let seen = Memo::new(move |_| {
         let now = farm.now();
-        farm.with(|ground| stands(&ground.flock, id, by.get(), stage.get(), now))
+        let (by, stage) = (by.get(), stage.get());
+        farm.with_outlooks(|ground, outlooks| stands(&ground.flock, outlooks, id, by, stage, now))
     });
     let whose: Vec<Choice<Targets>> =
         Targets::ALL.into_iter().map(|one| Choice::new(one, words::targets(one))).collect();
@@ -202,7 +204,7 @@ fn Stands(id: GroupId) -> impl IntoView {
             </Remark>
             <Rows>
                 {each(
-                    move || seen.with(|(_, thin)| thin.clone()),
+                    move || seen.with(|(_, told)| told.clone()),
                     |(id, name, text)| format!("{id} {name} {text}"),
                     |(ewe, name, text)| view! {
                         <Row
@@ -215,43 +217,52 @@ fn Stands(id: GroupId) -> impl IntoView {
                     .into_any(),
                 )}
             </Rows>
-            {live(move || seen.with(|(_, thin)| !thin.is_empty()).then(|| view! {
+            {live(move || seen.with(|(_, told)| !told.is_empty()).then(|| view! {
                 <Caution lines=vec![words::SLOWLY.to_owned()] />
             }).into_any())}
         </Section>
     }
 }
 
-fn stands(flock: &Flock, id: GroupId, by: Targets, stage: Stage, now: Moment) -> (String, Vec<Thin>) {
-    let fresh: Vec<(&Ewe, Condition, Score)> = in_order(flock, id)
+fn stands(
+    flock: &Flock,
+    outlooks: &Outlooks,
+    id: GroupId,
+    by: Targets,
+    stage: Stage,
+    now: Moment,
+) -> (String, Vec<Told>) {
+    let fresh: Vec<(&Ewe, Condition, Score, AtStage)> = in_order(flock, id)
         .into_iter()
         .filter_map(|ewe| flock.ewe(ewe))
         .filter_map(|ewe| {
             let last = ewe.condition().filter(|last| now.since(last.at) <= FRESH)?;
-            Some((ewe, last.score, Score::from_points(last.score.as_score()).ok()?))
+            let (score, at_stage) = standing(outlooks, ewe, stage, now)?;
+            Some((ewe, last.score, score, at_stage))
         })
         .collect();
-    let scores: Vec<Score> = fresh.iter().map(|(.., score)| *score).collect();
+    let scores: Vec<Score> = fresh.iter().map(|(.., score, _)| *score).collect();
     let Some(mean) = mean(&scores) else { return (words::NONE_SCORED.to_owned(), Vec::new()) };
-    let thin: Vec<Thin> = fresh
-        .iter()
-        .filter_map(|(ewe, felt, score)| {
-            let lambs = ewe.scans.last().map(|scan| scan.lambs);
-            let standing = AtStage { stage, lambs, days_to_lambing: None, before: None };
-            let under =
-                flags(by, *score, standing).iter().any(|flag| matches!(flag, Flag::Under | Flag::UnderLeast));
-            let low = target(by, stage, lambs)?.low;
-            let way: Option<Change> = ewe
-                .weight()
-                .and_then(|weight| change(weight.mass, *score, Score::from_points(low).ok()?, GAIN).ok());
-            let text = words::mends(*felt, low - felt.as_score(), way.as_ref(), flock.practice.system);
-            under.then(|| (ewe.id, animals::ewe(ewe), text))
-        })
-        .collect();
+    let (mut fat, mut thin): (Vec<Told>, Vec<Told>) = (Vec::new(), Vec::new());
+    for (ewe, felt, score, at_stage) in &fresh {
+        let flags = flags(by, *score, *at_stage);
+        if flags.contains(&Flag::TooFatLate) {
+            fat.push((ewe.id, animals::ewe(ewe), words::too_fat(*felt)));
+        }
+        let under = flags.iter().any(|flag| matches!(flag, Flag::Under | Flag::UnderLeast));
+        if let Some(target) = target(by, stage, at_stage.lambs).filter(|_| under) {
+            let low = Score::from_points(target.low).ok();
+            let way: Option<Change> =
+                ewe.weight().zip(low).and_then(|(weight, low)| change(weight.mass, *score, low, GAIN).ok());
+            let text = words::mends(*felt, target.low - felt.as_score(), way.as_ref(), flock.practice.system);
+            thin.push((ewe.id, animals::ewe(ewe), text));
+        }
+    }
     let target = target(by, stage, None);
     let mut text = words::stands(scores.len(), mean, target, thin.len());
     if target.is_none() {
         text = format!("{text} {}", words::NO_TARGET);
     }
-    (text, thin)
+    fat.extend(thin);
+    (text, fat)
 }

@@ -332,7 +332,7 @@ mod tests {
     use yeanling_core::reckon::season::{budget, ration, requirement};
 
     #[test]
-    fn three_tons_for_one_ewe_and_300_ppm_of_copper_are_refused_in_words() {
+    fn three_tons_for_one_ewe_are_refused_and_300_ppm_of_copper_judged_in_words() {
         let kg = Mass::from_kilograms;
         let wrong = budget::flock(1, 300, kg(10.0), kg(20.0)).expect_err("3 t");
         assert_eq!(
@@ -349,11 +349,8 @@ mod tests {
             selenium_ppm: None,
         };
         let need = requirement::need(Stage::Maintenance, kg(70.0)).expect("a row");
-        let wrong = ration::check(&[feed], need).expect_err("300 ppm");
-        assert_eq!(
-            refused(&wrong, System::Us),
-            "Copper in a feed: 300 ppm cannot be. Between 0 ppm and 100 ppm is allowed."
-        );
+        let [copper, _] = minerals(&ration::check(&[feed], need).expect("it is reckoned").minerals);
+        assert_eq!(copper, "*Copper 300 ppm is too much for sheep*: over 15. Do not feed it; ask your vet.");
     }
 
     #[test]

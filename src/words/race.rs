@@ -97,6 +97,14 @@ pub(crate) fn stands(scored: usize, mean: f64, target: Option<Target>, under: us
     }
 }
 
+/// Returns why a ewe is told of that is too fat in her last month (NADIS).
+pub(crate) fn too_fat(score: Condition) -> String {
+    format!(
+        "{}: too fat this close to lambing, at risk of prolapse and pregnancy toxemia. Ask your vet",
+        season::score(score)
+    )
+}
+
 /// Returns what mends a ewe: "2.25: needs 0.75, some 6.3 kg, 37 days at 170 g a day".
 pub(crate) fn mends(score: Condition, short: f64, change: Option<&Change>, system: System) -> String {
     let needs = format!("{}: needs {}", season::score(score), number(short, 2));

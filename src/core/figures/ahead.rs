@@ -7,11 +7,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::NaiveDate;
 
-use super::matings::{self, Known, Lengths, Mated, count};
+use super::matings::{Known, Lengths, Mated, count};
 use super::outlooks::{Alike, Awaited, Outlooks};
 use crate::book::EweId;
 use crate::flock::{Flock, Group};
-use crate::reckon::season::conception::{Learned, Likely, Open};
+use crate::reckon::season::conception::{Learned, Likely};
 use crate::reckon::season::dates::{Choices, Dated, dates};
 use crate::reckon::season::forecast::{Curve, Forecast, forecast};
 use crate::reckon::season::gestation::Expected;
@@ -73,28 +73,32 @@ pub fn ahead(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Ahead {
         &own
     };
     let litters = litters::known(sizes(flock, now));
-    let curves: Vec<Curve> = outlooks
-        .alike
-        .iter()
-        .filter_map(|Alike { lambs, outlook, ewes, .. }| {
-            let litters = lambs.and_then(Litters::of_scanned).unwrap_or(litters.litters);
-            outlook.curve(*ewes, litters).ok()
-        })
-        .collect();
-    let lambed = count(known.matings.iter().filter(|mating| mating.litter.is_some()).count());
+    let curves = curves(outlooks, litters.litters);
+    let forecast = forecast(&curves).ok();
+    let lambed = count(known.stories.iter().filter(|story| story.litter.is_some()).count());
     let ewes: BTreeSet<EweId> = known.matings.iter().map(|mating| mating.window.ewe).collect();
     Ahead {
-        forecast: forecast(&curves).ok(),
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),
         lambed,
-        likely: likely(flock, known, lambed),
+        likely: likely(known, lambed, forecast.as_ref()),
+        forecast,
         happened: happened(&known.matings),
         awaited: outlooks.awaited.clone(),
         gestation: known.gestation,
         litters,
-        conception: known.conception,
+        conception: known.conception.clone(),
     }
+}
+
+/// Returns the chances by night of the ewes awaited, with these litters where no scan counted: what their forecast is
+/// made of.
+#[must_use]
+pub fn curves(outlooks: &Outlooks, litters: Litters) -> Vec<Curve> {
+    let curve = |Alike { lambs, outlook, ewes, .. }: &Alike| {
+        outlook.curve(*ewes, lambs.and_then(Litters::of_scanned).unwrap_or(litters)).ok()
+    };
+    outlooks.alike.iter().filter_map(curve).collect()
 }
 
 /// Returns the dates of a group's season; nothing while no ram was put in.
@@ -117,15 +121,13 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     sizes
 }
 
-/// Who was scanned empty or is no longer here has no cycle left.
-fn likely(flock: &Flock, known: &Known, lambed: u32) -> Option<Likely> {
-    let mut open: BTreeMap<u8, u32> = BTreeMap::new();
-    for Mated { window, cycles, .. } in known.matings.iter().filter(|mating| mating.litter.is_none()) {
-        let left = if matings::is_out(flock, window) { 0 } else { cycles.all.saturating_sub(cycles.passed) };
-        *open.entry(left).or_default() += 1;
-    }
-    let open: Vec<Open> = open.into_iter().map(|(cycles_left, ewes)| Open { ewes, cycles_left }).collect();
-    known.conception.likely(lambed, &open).ok()
+/// Those that have lambed are certain, those still awaited come to the births of the forecast; who was scanned empty or
+/// is no longer here was put to the ram all the same.
+fn likely(known: &Known, lambed: u32, forecast: Option<&Forecast>) -> Option<Likely> {
+    let put = count(known.stories.len());
+    let births = forecast.map(|forecast| forecast.births).unwrap_or_default();
+    let (mean, low, high) = (f64::from(lambed) + births.mean, lambed + births.low, lambed + births.high);
+    (put > 0).then_some(Likely { put, mean, low, high, whose: known.conception.whose })
 }
 
 /// Lambings of this season by night.

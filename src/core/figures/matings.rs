@@ -5,11 +5,11 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::{Days, NaiveDate};
 
 use super::Season;
+use super::witnesses::{Story, stories, witnesses};
 use crate::book::EweId;
 use crate::flock::{Flock, Group, MatingWindow, UNSEEN_DAYS};
 use crate::practice::BreedType;
-use crate::reckon::season::conception::{Learned, Record, learned};
-use crate::reckon::season::cycles::{CYCLE_DAYS, cycle_of, cycles};
+use crate::reckon::season::conception::{Learned, learned};
 use crate::reckon::season::gestation::{self, Expected};
 use crate::reckon::season::mating::Mating;
 use crate::units::{Moment, TimeDelta};
@@ -19,6 +19,8 @@ use crate::units::{Moment, TimeDelta};
 pub(super) struct Known {
     /// The matings of this season.
     pub(super) matings: Vec<Mated>,
+    /// The same, those together that can have brought one litter.
+    pub(super) stories: Vec<Story>,
     pub(super) lengths: Lengths,
     pub(super) gestation: Expected,
     pub(super) conception: Learned,
@@ -29,14 +31,6 @@ pub(super) struct Known {
 pub(super) struct Mated {
     pub(super) window: MatingWindow,
     pub(super) litter: Option<Moment>,
-    pub(super) cycles: Cycles,
-}
-
-/// The cycles of a mating, and how many of them can no longer bring a lamb.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub(super) struct Cycles {
-    pub(super) all: u8,
-    pub(super) passed: u8,
 }
 
 impl Known {
@@ -44,22 +38,20 @@ impl Known {
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);
         // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
-        let mut of_days: BTreeMap<(Moment, Option<Moment>), Option<Cycles>> = BTreeMap::new();
+        let mut of_days: BTreeMap<(Moment, Option<Moment>), bool> = BTreeMap::new();
         let mated = |window: MatingWindow| {
             let days = (window.ram_in, window.ram_out);
-            let counts = of_days.entry(days).or_insert_with(|| {
-                let cycles = all_cycles(&window);
-                let passed = || passed(&window, cycles, gestation, now);
-                is_of_now(&window, now).then(|| Cycles { all: cycles, passed: passed() })
-            });
-            let cycles = (*counts)?;
-            let litter = flock.litter_of_window(&window).map(|litter| litter.began);
-            Some(Mated { window, litter, cycles })
+            let counts = *of_days.entry(days).or_insert_with(|| is_of_now(&window, now));
+            counts.then(|| {
+                let litter = flock.litter_of_window(&window).map(|litter| litter.began);
+                Mated { window, litter }
+            })
         };
         let windows = flock.groups.values().flat_map(Group::windows);
         let matings: Vec<Mated> = windows.filter_map(mated).collect();
-        let conception = learned(record(&matings, gestation));
-        Self { matings, lengths, gestation, conception }
+        let stories = stories(&matings);
+        let conception = learned(&witnesses(flock, &stories, gestation.gestation, now));
+        Self { matings, stories, lengths, gestation, conception }
     }
 }
 
@@ -151,37 +143,6 @@ fn is_of_now(window: &MatingWindow, now: Moment) -> bool {
     let today = now.local().date();
     let (_, last) = reach(window);
     last.checked_add_days(Days::new(30)).is_none_or(|end| end >= today)
-}
-
-/// What the births so far say of how the ewes held: who lambed in which cycle, and whose cycles have passed.
-fn record(matings: &[Mated], gestation: Expected) -> Record {
-    matings.iter().fold(Record::default(), |record, Mated { window, litter, cycles }| {
-        let since = |at: Moment| days(window.ram_in, at);
-        match litter {
-            Some(began) => record.lambed(cycle_of(since(*began), gestation.gestation)),
-            None => record.not_lambed(cycles.passed),
-        }
-    })
-}
-
-/// How many cycles of a mating can no longer bring a lamb.
-fn passed(window: &MatingWindow, cycles: u8, gestation: Expected, now: Moment) -> u8 {
-    let (_, far) = gestation.gestation.watch_days();
-    let since = days(window.ram_in, now) - far;
-    u8::try_from((since / i64::from(CYCLE_DAYS)).clamp(0, i64::from(cycles))).unwrap_or(u8::MAX)
-}
-
-fn all_cycles(window: &MatingWindow) -> u8 {
-    let day = |at: Moment| at.local().date();
-    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
-    mating.map_or(0, |mating| {
-        u8::try_from(cycles(mating, crate::reckon::season::cycles::Conception::default()).len())
-            .unwrap_or(u8::MAX)
-    })
-}
-
-fn days(from: Moment, to: Moment) -> i64 {
-    to.local().date().signed_duration_since(from.local().date()).num_days()
 }
 
 pub(super) fn count(number: usize) -> u32 {

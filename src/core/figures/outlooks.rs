@@ -9,7 +9,7 @@ use super::matings::{Known, Mated};
 use crate::arrange::Arrange;
 use crate::book::{EweId, GroupId, Sign};
 use crate::flock::{Expectation, Flock};
-use crate::reckon::season::ewe::{self, Evidence, NoOutlook, Outlook, outlook};
+use crate::reckon::season::ewe::{self, Common, Evidence, NoOutlook, Outlook, outlook, outlook_among};
 use crate::reckon::season::mating::Mating;
 use crate::units::Moment;
 
@@ -72,23 +72,36 @@ pub fn outlooks(flock: &Flock, now: Moment) -> Outlooks {
     let known = Known::of(flock, now);
     let mut awaited: Vec<Awaited> = Vec::new();
     let mut alike: Vec<Alike> = Vec::new();
+    let mut commons: Vec<Common> = Vec::new();
     // By what tells most ewes apart, so that only few are held against each other.
     let mut places: BTreeMap<(NaiveDate, Vec<NaiveDate>, Option<u8>), Vec<usize>> = BTreeMap::new();
     for expectation in expectations {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
-        let outlook = evidence(flock, &expectation, &known).and_then(|evidence| {
+        let mut counted = |evidence: Evidence| {
             let places = places.entry((evidence.mating.ram_in(), evidence.marks.clone(), lambs)).or_default();
             let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
             if let Some(place) = same {
                 alike[place].ewes += 1;
                 return Ok(Arc::clone(&alike[place].outlook));
             }
-            let outlook = Arc::new(outlook(&evidence, now.local())?);
+            let place = commons.iter().rposition(|common| common.is_of(&evidence)).unwrap_or_else(|| {
+                commons.push(Common::of(&evidence, now.local()));
+                commons.len() - 1
+            });
+            let outlook = Arc::new(outlook_among(&evidence, &commons[place])?);
             places.push(alike.len());
             alike.push(Alike { evidence, lambs, outlook: Arc::clone(&outlook), ewes: 1 });
             Ok(outlook)
-        });
+        };
+        let evidence = evidence(flock, &expectation, &known);
+        let outlook = evidence.clone().and_then(&mut counted);
+        if let (Ok(evidence), Err(reason)) = (evidence, &outlook)
+            && let Some(rest) = without(evidence, *reason)
+        {
+            // Nothing is told of her, but she is one of those that can lamb.
+            counted(rest).ok();
+        }
         awaited.push(Awaited { ewe: expectation.ewe, group, lambs, outlook });
     }
     let chance = |one: &Awaited| one.outlook.as_ref().map_or(-1.0, |outlook| outlook.within_24h);
@@ -123,7 +136,7 @@ fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<E
     });
     Ok(Evidence {
         mating,
-        conception: known.conception.conception,
+        conception: known.conception.belief.clone(),
         gestation: known
             .lengths
             .carried(expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
@@ -133,6 +146,23 @@ fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<E
         scan,
         signs,
     })
+}
+
+/// Returns what is left to reckon with of a ewe for the flock's count, where something noted of her fits nothing; none
+/// when she lambs no more.
+fn without(evidence: Evidence, reason: NoOutlook) -> Option<Evidence> {
+    match reason {
+        // Her windows begin where the scan saw no further.
+        NoOutlook::ScannedEmpty { .. }
+        | NoOutlook::ScanTooEarly { .. }
+        | NoOutlook::InLambWithoutMating { .. } => Some(Evidence { scan: None, ..evidence }),
+        NoOutlook::ScanDoesNotFit { .. } => {
+            let scan = evidence.scan.map(|scan| ewe::Scan { age_days: None, ..scan });
+            Some(Evidence { scan, ..evidence })
+        }
+        NoOutlook::MarkWithoutRam { .. } => Some(Evidence { marks: Vec::new(), ..evidence }),
+        NoOutlook::Passed { .. } | NoOutlook::Refused(_) => None,
+    }
 }
 
 const fn of_sign(sign: Sign) -> ewe::Sign {

@@ -139,17 +139,23 @@ pub fn band(weight: Mass, litter_size: u8) -> Result<Band, OutOfBounds<Mass>> {
     let good_from = Mass::from_kilograms(good_from.max(WATCH_UNDER.as_kilograms()));
     let very_light_under = scaled(WATCH_UNDER);
 
-    let verdict = if weight < very_light_under {
+    let held = to_the_gram(weight);
+    let verdict = if held < to_the_gram(very_light_under) {
         Verdict::VeryLight
-    } else if weight < good_from {
+    } else if held < to_the_gram(good_from) {
         Verdict::Light
-    } else if weight <= HEAVY_OVER {
+    } else if held <= HEAVY_OVER {
         Verdict::Good
     } else {
         Verdict::Heavy
     };
-    let reasons = reasons(weight, optimum);
+    let reasons = reasons(held, (to_the_gram(optimum.0), to_the_gram(optimum.1)));
     Ok(Band { weight, litter_size, verdict, very_light_under, good_from, optimum, reasons })
+}
+
+/// Weights and edges are held against each other in whole grams, so that what a float leaves of 3.51 − 0.5 decides nothing.
+fn to_the_gram(mass: Mass) -> Mass {
+    Mass::from_kilograms((mass.as_kilograms() * 1000.0).round() / 1000.0)
 }
 
 fn reasons(weight: Mass, optimum: (Mass, Mass)) -> Vec<Reason> {

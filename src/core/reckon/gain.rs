@@ -1,6 +1,6 @@
 //! How fast a lamb grew between two weights: `(W₂ − W₁) ÷ days`, in grams a day.
 
-use super::cited::{ours, seen};
+use super::cited::{memory, ours, seen};
 use crate::source::Source;
 use crate::units::{Mass, Moment};
 
@@ -23,7 +23,10 @@ pub const ODD_LOST_PERCENT: f64 = 10.0;
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Penn State Extension", "Gain = (weight − birth weight) ÷ days", None, ""),
+    memory("The fastest lambs gain about 500 g a day"),
     ours("At least a day between two weights; over 1000 g a day is a slip of the pen"),
+    ours("No lamb loses more than 40 % of its weight and lives"),
+    ours("Asked about: a gain over 600 g a day, a loss over 10 % of the weight"),
 ];
 
 /// What a lamb gained between two weights.

@@ -1,7 +1,7 @@
 //! How long a ewe and her lambs stay in a bonding pen, and how large the pen is.
 
-use super::cited::{common, ours, seen};
-use crate::source::{Known, Source};
+use super::cited::{common, memory, ours, seen};
+use crate::source::Source;
 use crate::units::{Length, TimeDelta};
 
 /// A single stays a day, twins two, triplets two to three (equipment firm's diary; Montana says 24 to 72 h).
@@ -26,7 +26,9 @@ pub const SOURCES: &[Source] = &[
     seen("Equipment firm", "Lambing diary: single 1 day, twins 2, triplets 2 to 3", None, ""),
     seen("Montana State", "24 to 72 hours", None, ""),
     seen("Extension guides", "Pens of 4 × 4, 5 × 5 and 5 × 6 ft", None, ""),
-    Source { authors: "", title: "One pen for ten ewes", year: None, place: "", known: Known::Memory },
+    seen("Irish Farmers Journal", "One pen for 7 to 8 ewes, for 5 to 6 when prolific", None, ""),
+    memory("One pen for ten ewes"),
     common("A few hours for a thriving single, up to three days"),
+    ours("Triplets stay the longer of two to three days"),
     ours("Out only when every lamb was seen to suck or was fed, is not cold, and is not turned away"),
 ];

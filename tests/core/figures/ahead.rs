@@ -1,9 +1,14 @@
 //! The season ahead, from what was noted of groups, marks, scans, signs and births.
 
-use yeanling_core::book::{Event, EweId, GroupId, Sign};
-use yeanling_core::figures::{Ahead, ahead, group_dates, outlooks, overdue, put_to_ram, record, seasons};
+use yeanling_core::book::{Animal, Departure, Event, EweId, GroupId, Life, RamAge, Sign};
+use yeanling_core::figures::{
+    Ahead, Served, ahead, group_dates, outlooks, overdue, put_to_ram, record, seasons, served, settled,
+    standing,
+};
+use yeanling_core::reckon::season::condition::{Flag, Stage, System, flags};
+use yeanling_core::reckon::season::cycles::Settled;
 use yeanling_core::reckon::season::dates::What;
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Condition, Moment};
 
 use crate::scribe::Scribe;
 
@@ -37,11 +42,12 @@ fn near(got: f64, expected: f64, tolerance: f64) {
 
 #[test]
 fn a_group_brings_as_many_births_as_three_cycles_hold() {
-    // Source: season figures: p 0.75, three cycles: 1 − 0.25³ of the ewes.
+    // Source: season figures, three cycles: 1 − (1−p)³ of the ewes, p as a Beta(36, 12): the mean of its third moment.
     let (scribe, ..) = ten_ewes();
     let found = look(&scribe, on("2027-01-01T09:00"));
     let forecast = found.forecast.expect("ten are awaited");
-    near(forecast.births.mean, 10.0 * (1.0 - 0.25_f64.powi(3)), 0.02);
+    let empty = (12.0 * 13.0 * 14.0) / (48.0 * 49.0 * 50.0);
+    near(forecast.births.mean, 10.0 * (1.0 - empty), 0.002);
     assert_eq!((found.put_to_ram, found.lambed, found.awaited.len()), (10, 0, 10));
     let likely = found.likely.expect("it can be told");
     assert!(likely.low >= 7 && likely.high == 10, "{likely:?}");
@@ -198,4 +204,108 @@ fn the_groups_dates_come_from_its_first_and_last_day() {
     assert_eq!(of(|what| matches!(what, What::WatchUntil)), "2027-04-21");
     assert_eq!(of(|what| matches!(what, What::Booster { .. })), "2027-01-23");
     assert_eq!(of(|what| matches!(what, What::RamOut)), "2026-11-20");
+}
+
+#[test]
+fn who_left_before_her_day_is_no_miss() {
+    // Source: ours: what is left of the flock holds as the handbook says.
+    let (mut scribe, _, ewes) = ten_ewes();
+    for ewe in &ewes[..8] {
+        let sold = Life::Went { animal: Animal::Ewe(*ewe), how: Departure::Sold, to: None };
+        scribe.note(on("2026-12-05T09:00"), Event::Life(sold));
+    }
+    let found = look(&scribe, on("2027-02-01T09:00"));
+    near(found.conception.conception.as_share(), 0.75, 1e-3);
+    let likely = found.likely.expect("it can be told");
+    assert_eq!((likely.put, likely.high), (10, 2));
+}
+
+#[test]
+fn half_the_births_of_the_first_cycle_say_nothing_of_the_other_half() {
+    // Source: ours; five of ten by the ninth of March, as a flock in which three in four hold has.
+    let (mut scribe, _, ewes) = ten_ewes();
+    for (ewe, day) in ewes.iter().zip(["02-25", "02-28", "03-03", "03-05", "03-08"]) {
+        scribe.born(on(&format!("2027-{day}T04:00")), Some(*ewe));
+    }
+    let found = look(&scribe, on("2027-03-09T09:00"));
+    near(found.conception.conception.as_share(), 0.75, 0.02);
+    let peak = |from: &str, to: &str| -> f64 {
+        let nights = &found.forecast.as_ref().expect("told").nights;
+        let inside = nights.iter().filter(|night| (from..=to).contains(&night.date.to_string().as_str()));
+        inside.map(|night| night.births.mean).sum()
+    };
+    // Of the five left one in three held in the second cycle, some weeks from now.
+    assert!(peak("2027-03-19", "2027-04-05") > 1.2, "{}", peak("2027-03-19", "2027-04-05"));
+}
+
+#[test]
+fn an_empty_scan_leaves_what_it_could_not_see() {
+    // Source: ours; scanned on day 60, so 21 days with the ram are unseen, of 17 of which three in four hold.
+    let (mut scribe, _, ewes) = ten_ewes();
+    for ewe in &ewes {
+        scribe.note(on("2026-11-30T09:00"), Event::Scanned { ewe: *ewe, lambs: 0, days: None });
+    }
+    let found = look(&scribe, on("2026-12-20T09:00"));
+    assert!(found.conception.conception.as_share() < 0.75, "ten of ten missed at first");
+    let forecast = found.forecast.expect("they may still lamb");
+    assert!((5.0..9.0).contains(&forecast.births.mean), "{}", forecast.births.mean);
+}
+
+#[test]
+fn a_ewe_with_two_rams_one_after_the_other_is_one_ewe() {
+    // Source: ours.
+    let (mut scribe, group, ewes) = ten_ewes();
+    scribe.ram_in(on("2026-11-22T09:00"), group);
+    scribe.note(on("2026-12-08T09:00"), Event::RamOut { group });
+    scribe.born(on("2027-04-20T04:00"), Some(ewes[0]));
+    let found = look(&scribe, on("2027-04-21T09:00"));
+    let likely = found.likely.expect("it can be told");
+    assert_eq!((found.put_to_ram, found.lambed, likely.put), (10, 1, 10));
+}
+
+#[test]
+fn a_ewe_too_fat_in_her_last_month_is_told_of_from_what_was_noted() {
+    // Source: NADIS, score 4 and over in the last month; the ribbon of a ewe begins on 23 February.
+    let (mut scribe, _, ewes) = ten_ewes();
+    let scored = |scribe: &mut Scribe, day: &str, quarters| {
+        let score = Condition::from_quarters(quarters);
+        scribe.note(on(&format!("{day}T09:00")), Event::Conditioned { ewe: ewes[0], score });
+    };
+    let told = |scribe: &Scribe, now| {
+        let flock = scribe.flock();
+        let (score, standing) =
+            standing(&outlooks(&flock, on(now)), &flock.ewes[&ewes[0]], Stage::LatePregnancy, on(now))
+                .expect("she was scored");
+        flags(System::Lowland, score, standing)
+    };
+    scored(&mut scribe, "2027-01-02", 16);
+    assert_eq!(told(&scribe, "2027-01-03T09:00"), []);
+    scored(&mut scribe, "2027-02-10", 16);
+    assert_eq!(told(&scribe, "2027-02-11T09:00"), [Flag::TooFatLate]);
+    scored(&mut scribe, "2027-02-12", 12);
+    assert_eq!(told(&scribe, "2027-02-13T09:00"), [Flag::ChangedLate], "too fast");
+    scored(&mut scribe, "2027-03-01", 17);
+    scribe.born(on("2027-03-02T04:00"), Some(ewes[0]));
+    assert!(!told(&scribe, "2027-03-03T09:00").contains(&Flag::TooFatLate), "she has lambed");
+}
+
+#[test]
+fn a_group_has_its_rams_share_and_who_settled_first() {
+    // Source: season figures: a ram lamb serves 15 to 25; lambing within 20 d of the first ÷ put to the ram.
+    let (mut scribe, group, ewes) = ten_ewes();
+    let of = |scribe: &Scribe, now: &str| {
+        let flock = scribe.flock();
+        (served(&flock, &flock.groups[&group]), settled(&flock, &flock.groups[&group], on(now)))
+    };
+    for (ewe, day) in ewes.iter().zip(["02-25", "03-17", "03-18"]) {
+        scribe.born(on(&format!("2027-{day}T04:00")), Some(*ewe));
+    }
+    assert_eq!(of(&scribe, "2027-03-17T09:00"), (None, None), "no ram is in, and the 20 days are not over");
+    assert_eq!(of(&scribe, "2027-03-20T09:00").1, Some(Settled { ewes: 2, put: 10 }));
+    scribe.note(on("2027-10-01T09:00"), Event::RamIn { group, ram: None, age: Some(RamAge::Lamb) });
+    assert_eq!(of(&scribe, "2027-10-02T09:00").0, Some(Served { ewes: 10, printed: (15, 25) }));
+    assert!(!Served { ewes: 25, printed: (15, 25) }.is_too_many());
+    assert!(Served { ewes: 26, printed: (15, 25) }.is_too_many());
+    scribe.note(on("2027-10-03T09:00"), Event::RamIn { group, ram: None, age: None });
+    assert_eq!(of(&scribe, "2027-10-04T09:00").0, None, "one ram's age is not known");
 }

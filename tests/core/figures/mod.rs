@@ -1,6 +1,7 @@
 //! The season in numbers.
 
 mod ahead;
+mod coverage;
 mod grown;
 mod record;
 mod this_week;

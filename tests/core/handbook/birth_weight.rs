@@ -49,6 +49,54 @@ fn the_edges_are_where_they_are_said_to_be() {
     check(3.02, 3, Verdict::Good);
 }
 
+/// A weight a hair under and a hair over what is meant, as pounds turned into kilograms leave it.
+fn with_dust(grams: u32) -> [f64; 3] {
+    let kilograms = f64::from(grams) / 1000.0;
+    [kilograms - 1e-12, kilograms, kilograms + 1e-12]
+}
+
+#[test]
+fn a_weight_to_the_gram_falls_on_the_side_of_every_edge_that_whole_grams_say() {
+    // Source: Hanrahan & Keady 2013 (100, 93 and 78 %) of AWI's 4.5 to 5.5 kg; the edges are ours, in whole grams.
+    for (litter, percent) in [(0, 100), (1, 100), (2, 93), (3, 78), (4, 78)] {
+        let of_single = |grams: u32| grams * percent / 100;
+        let (low, high) = (of_single(4500), of_single(5500));
+        let (very_light, good, heavy) = (of_single(3000), (low - 500).max(3000), 6000);
+        for edge in [very_light, good, low, high, 3000, heavy] {
+            for grams in edge - 1..=edge + 1 {
+                let verdict = match grams {
+                    _ if grams < very_light => Verdict::VeryLight,
+                    _ if grams < good => Verdict::Light,
+                    _ if grams <= heavy => Verdict::Good,
+                    _ => Verdict::Heavy,
+                };
+                for kilograms in with_dust(grams) {
+                    let band = band(kg(kilograms), litter).expect("in bounds");
+                    assert_eq!(band.verdict, verdict, "{grams} g of {litter}");
+                    let has = |reason| band.reasons.contains(&reason);
+                    assert_eq!(has(Reason::UnderThreeKilograms), grams < 3000, "{grams} g of {litter}");
+                    assert_eq!(has(Reason::HardBirth), grams > heavy, "{grams} g of {litter}");
+                    assert_eq!(has(Reason::UnderOptimum), grams < low, "{grams} g of {litter}");
+                    assert_eq!(has(Reason::OverOptimum), grams > high, "{grams} g of {litter}");
+                }
+            }
+        }
+    }
+    check(3.01, 3, Verdict::Good);
+}
+
+#[test]
+fn a_gap_to_the_gram_falls_on_the_side_of_the_alarms_edge_that_whole_grams_say() {
+    // Source: Wilson 2025, more than 1 kg under the litter's mean, in whole grams.
+    for litter in (3000..4500).step_by(7) {
+        for (gap, alarm) in [(999, false), (1000, false), (1001, true)] {
+            for (kilograms, mean) in with_dust(litter - gap).into_iter().zip(with_dust(litter)) {
+                assert_eq!(litter_alarm(kg(kilograms), kg(mean), kg(5.0)), alarm, "{litter} g less {gap} g");
+            }
+        }
+    }
+}
+
 #[test]
 fn under_three_kilograms_is_watched_in_every_litter() {
     // Source: memory.

@@ -1,7 +1,9 @@
 //! How fast a lamb grew.
 
 use super::{kg, near};
-use yeanling_core::reckon::gain::{gain, plausible};
+use yeanling_core::reckon::gain::{
+    MOST_GRAMS_A_DAY, MOST_LOST_PERCENT, ODD_GRAMS_A_DAY, ODD_LOST_PERCENT, SOURCES, gain, plausible,
+};
 use yeanling_core::units::{Mass, Moment, TimeDelta};
 
 fn born() -> Moment {
@@ -40,4 +42,15 @@ fn sixty_two_kilograms_at_ten_days_is_a_slip_of_the_pen() {
     assert!(plausible((born(), kg(4.0)), (days(10), kg(6.2))));
     assert!(!plausible((born(), kg(20.0)), (days(10), kg(2.0))));
     assert!(plausible((days(1), kg(40.0)), (days(1), kg(4.0))), "the first one is put right");
+}
+
+#[test]
+fn every_figure_of_a_gain_has_its_source() {
+    // Ours.
+    for figure in [MOST_GRAMS_A_DAY, MOST_LOST_PERCENT, ODD_GRAMS_A_DAY, ODD_LOST_PERCENT] {
+        let cited = |title: &str| title.split(' ').any(|word| word == figure.to_string());
+        assert!(SOURCES.iter().any(|source| cited(source.title)), "{figure}");
+    }
+    // Season figures of growth: gain as Penn State has it; adjusted weights and ages as Boggess has them.
+    assert!(SOURCES.iter().any(|source| source.authors.contains("Penn State")));
 }

@@ -37,3 +37,21 @@ fn pens_are_printed_in_feet() {
     let feet = pen_stay::SIZES.map(|(wide, deep)| (wide.as_feet().round(), deep.as_feet().round()));
     assert_eq!(feet, [(4.0, 4.0), (5.0, 5.0), (5.0, 6.0)]);
 }
+
+#[test]
+fn every_figure_of_a_pen_has_its_source() {
+    // Source: equipment firm's diary; Montana State; Irish Farmers Journal; memory; common practice.
+    for figure in [
+        "single 1 day, twins 2, triplets 2 to 3",
+        "24 to 72 h",
+        "7 to 8",
+        "5 to 6",
+        "ten ewes",
+        "three days",
+        "4 × 4",
+    ] {
+        assert!(pen_stay::SOURCES.iter().any(|source| source.title.contains(figure)), "{figure}");
+    }
+    let longer = pen_stay::SOURCES.iter().find(|source| source.title.contains("longer"));
+    assert_eq!(longer.map(|source| source.known), Some(yeanling_core::source::Known::Ours), "of triplets");
+}

@@ -151,8 +151,8 @@ pub const DRY_MATTER: Allowed = allowed(Figure::Share, 0.05, 1.0);
 pub const WASTE: Allowed = allowed(Figure::Share, 0.0, 0.6);
 /// Metabolizable energy: nothing to 5 Mcal/kg; pure starch has less than 4, fat more (ours).
 pub const ENERGY_OF_FEED: Allowed = allowed(Figure::EnergyOfFeed, 0.0, 5.0);
-/// Copper: nothing to 100 ppm; more is a supplement for other animals, never a feed for sheep (ours).
-pub const COPPER_IN_FEED: Allowed = allowed(Figure::CopperInFeed, 0.0, 100.0);
+/// Copper: nothing to all of it, a million ppm; what is too much is judged by the whole diet, not refused (ours).
+pub const COPPER_IN_FEED: Allowed = allowed(Figure::CopperInFeed, 0.0, 1_000_000.0);
 /// Selenium: nothing to 90 ppm, the most that US law lets into a free-choice mineral (FDA 1997).
 pub const SELENIUM_IN_FEED: Allowed = allowed(Figure::SeleniumInFeed, 0.0, 90.0);
 /// Feed for one ewe in one season: nothing to 1,500 kg, four kilograms a day for a year (ours).

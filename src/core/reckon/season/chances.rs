@@ -3,6 +3,7 @@
 //! Each ewe brings 0, 1, 2, … of something with her own chances `q₀, q₁, …`; the spread of the sum is the convolution of
 //! all. Where each `q₀` is large, as on any one night, it is had in near-linear time from `G′ = G · Σ n·Q′/Q`, the same
 //! convolution as a series; of the others, those that bring one or none are had as a binomial, the rest one by one.
+//! What is not known of all alike, as the share that holds, moves them together: the series carries it along.
 
 use super::days::{counted, whole};
 
@@ -16,13 +17,25 @@ pub(super) struct Alike {
     pub(super) ewes: u32,
     /// Each ewe's chances; they sum to one.
     pub(super) each: [f64; MOST_EACH + 1],
+    /// By how much the mean of each moves with one spread of what all of them hang on.
+    pub(super) sway: f64,
 }
 
 impl Alike {
     /// Returns ewes that each bring one with this chance, or none.
     pub(super) fn one_or_none(ewes: u32, chance: f64) -> Self {
         let chance = chance.clamp(0.0, 1.0);
-        Self { ewes, each: [1.0 - chance, chance, 0.0, 0.0, 0.0] }
+        Self { ewes, each: [1.0 - chance, chance, 0.0, 0.0, 0.0], sway: 0.0 }
+    }
+
+    /// Returns the same, where the mean of each moves so with one spread of what all of them hang on.
+    pub(super) const fn swaying(self, sway: f64) -> Self {
+        Self { sway, ..self }
+    }
+
+    fn mean(&self) -> f64 {
+        let [_, one, two, three, four] = self.each;
+        one + 2.0 * two + 3.0 * three + 4.0 * four
     }
 }
 
@@ -105,13 +118,13 @@ impl Counts {
 
     /// Returns how many of ewes that are alike in groups: how many there are, and the chance of each.
     pub(super) fn of_unlike(groups: &[(u32, f64)]) -> Self {
-        Self::of_unlike_as_far_as(groups, f64::INFINITY)
+        let all: Vec<_> = groups.iter().map(|(ewes, chance)| Alike::one_or_none(*ewes, *chance)).collect();
+        Self::of(&all)
     }
 
-    /// Returns the same, at least as far as to the number that is not passed with this chance.
-    pub(super) fn of_unlike_as_far_as(groups: &[(u32, f64)], sure: f64) -> Self {
-        let all: Vec<_> = groups.iter().map(|(ewes, chance)| Alike::one_or_none(*ewes, *chance)).collect();
-        Self::as_far_as(&all, sure)
+    /// Returns the chances of 0, 1, …
+    pub(super) fn chances(&self) -> &[f64] {
+        &self.chances
     }
 
     /// Returns the spread with these chances of 0, 1, …
@@ -122,17 +135,28 @@ impl Counts {
 
 /// Returns the product of all `Q(z)^n` as a power series, for ewes that most likely bring none; no further than to the
 /// number by which the chances come to `sure`.
+///
+/// Where all sway together, every mean times one factor, the factor is a Gamma about 1 of the variance `c` that the sways
+/// come to: `E[G^factor] = (1 − c·ln G)^(−1/c) = H`, and `H′·(1 − c·ln G) = H·(ln G)′` gives H term by term as well.
 fn series<'a>(all: impl Iterator<Item = &'a Alike>, most: usize, sure: f64) -> Vec<f64> {
-    let mut none = 0.0;
-    let mut mean = 0.0;
+    let (mut none, mut mean, mut sway) = (0.0, 0.0, 0.0);
     let mut slope: Vec<f64> = Vec::new();
-    for Alike { ewes, each } in all {
-        let ewes = f64::from(*ewes);
-        none += ewes * each[0].ln();
-        mean += ewes * (each[1] + 2.0 * each[2] + 3.0 * each[3] + 4.0 * each[4]);
-        add_slope(&mut slope, ewes, each);
+    for alike in all {
+        let ewes = f64::from(alike.ewes);
+        none += ewes * alike.each[0].ln();
+        mean += ewes * alike.mean();
+        sway += ewes * alike.sway;
+        add_slope(&mut slope, ewes, &alike.each);
     }
-    let mut so_far = none.exp();
+    let shaken = if mean > NOTHING { (sway / mean).powi(2) } else { 0.0 };
+    let mut so_far = if shaken > HAIR { (-(-shaken * none).ln_1p() / shaken).exp() } else { none.exp() };
+    let hold = 1.0 - shaken * none;
+    let places = (1..).map(counted);
+    let slope: Vec<(f64, f64)> = slope
+        .iter()
+        .zip(places)
+        .map(|(slope, place)| (slope * (1.0 - shaken), shaken * slope / place))
+        .collect();
     let mut chances = vec![so_far];
     let mut quiet = 0;
     for number in 1..=most {
@@ -141,11 +165,12 @@ fn series<'a>(all: impl Iterator<Item = &'a Alike>, most: usize, sure: f64) -> V
         }
         // A loop by places, since it is the heart of it all.
         let mut sum = 0.0;
-        for (term, slope) in slope.iter().take(number).enumerate() {
-            sum += slope * chances[number - 1 - term];
+        let place = counted(number);
+        for (term, (slope, more)) in slope.iter().take(number).enumerate() {
+            sum += (slope + more * place) * chances[number - 1 - term];
         }
-        let chance = (sum / counted(number)).max(0.0);
-        quiet = if chance < NOTHING && counted(number) > mean + 1.0 { quiet + 1 } else { 0 };
+        let chance = (sum / (place * hold)).max(0.0);
+        quiet = if chance < NOTHING && place > mean + 1.0 { quiet + 1 } else { 0 };
         if quiet > MOST_EACH {
             break;
         }

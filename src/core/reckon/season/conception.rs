@@ -1,14 +1,18 @@
-//! The flock's own share that holds, learned as lambs come: a Beta from the published range, updated by what has lambed
-//! and what has not.
+//! The flock's own share that holds, learned as lambs come: a Beta from the published range, weighed by what each ewe
+//! tells so far.
 //!
-//! Each cycle a ewe goes through with the ram is a trial. One that lambed held once and missed in the cycles before it; one
-//! that has not lambed missed in every cycle that can no longer bring a lamb.
+//! A ewe whose day has not come tells nothing: she counts by the chance that one like her has not lambed by now, not as
+//! a miss. One that left counts until she left. `weight(p) ∝ Beta(p) · Π chance of what is seen of a ewe, if p holds`.
 
-use super::bounds::{EWES, Refused};
-use super::chances::Counts;
-use super::cycles::Conception;
-use crate::reckon::cited::{ours, seen};
+use std::sync::Arc;
+
+use super::cycles::{Conception, days, shares};
+use super::days::{between, float};
+use super::gestation::{Gestation, lambed_by};
+use super::mating::Mating;
+use crate::reckon::cited::{memory, ours, seen};
 use crate::source::Source;
+use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
 
 /// The handbook as a Beta: as if 48 matings had been seen, of which 36 held (ours). Its mean is 0.75, and its middle
 /// 95 % reaches from 0.62 to 0.86, where 0.60 to 0.85 is printed.
@@ -16,33 +20,37 @@ pub const PRIOR: (f64, f64) = (36.0, 12.0);
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
-    seen("Guides", "0.75 (0.60 to 0.85) hold at each cycle", None, ""),
-    ours("The printed range as a Beta(36, 12), updated by every cycle that held or passed without"),
-    ours("\"Likely\" is the middle 90 %"),
+    memory("0.75 (0.60 to 0.85) hold at each cycle: guides"),
+    seen("New Zealand", "0.72 to 0.79 of mated ewes in one-ram mobs", Some(1975), ""),
+    ours("The printed range as a Beta(36, 12), weighed by what each ewe tells so far"),
+    ours("A ewe whose day has not come, and one that left before it, is no miss"),
+    ours("\"Likely\" is the middle 90 %, of what is not known of the share and of chance together"),
 ];
 
-/// What the flock has seen: matings that held, and cycles that passed without.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub struct Record {
-    /// Cycles that ended in a lambing.
-    pub held: u32,
-    /// Cycles that passed without.
-    pub missed: u32,
+/// What is known of a ewe's lambing.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Fate {
+    /// She lambed on this date.
+    Lambed(NaiveDate),
+    /// She had not lambed by this time, which is now or when she left; she may be empty.
+    Open(NaiveDateTime),
+    /// The same, and a scan found her in lamb.
+    Carrying(NaiveDateTime),
+    /// She did not hold on any of these days: a scan said so.
+    Missed,
 }
 
-impl Record {
-    /// Adds a ewe that lambed to this cycle, counted from 1; she missed in those before it.
-    #[must_use]
-    pub fn lambed(self, cycle: u8) -> Self {
-        let missed = self.missed.saturating_add(u32::from(cycle.saturating_sub(1)));
-        Self { held: self.held.saturating_add(1), missed }
-    }
-
-    /// Adds a ewe that has not lambed though so many of her cycles can no longer bring a lamb.
-    #[must_use]
-    pub fn not_lambed(self, cycles_passed: u8) -> Self {
-        Self { missed: self.missed.saturating_add(u32::from(cycles_passed)), ..self }
-    }
+/// Ewes alike in what they tell of the share that holds.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Witness {
+    /// How many.
+    pub ewes: u32,
+    /// When the ram was with them.
+    pub mating: Mating,
+    /// How long they carry.
+    pub gestation: Gestation,
+    /// What is known of each.
+    pub fate: Fate,
 }
 
 /// Whose figure it is.
@@ -54,47 +62,208 @@ pub enum Whose {
     Own,
 }
 
+/// Into so many strips the shares from none to all are cut.
+const STRIPS: u32 = 200;
+
+/// One in so many of them is asked first.
+const FEW: usize = 8;
+
+/// At most so many of them, put together, stand for what is believed: finer is not seen in any answer.
+const PARTS: usize = 32;
+
+/// What weighs less than this against the likeliest strip is left out.
+const LEAST: f64 = 1e-7;
+
+/// A birth that no mating explains has this chance whatever holds (ours), and so tells nothing.
+const UNEXPLAINED: f64 = 1e-9;
+
+/// From so little on, in logarithms, the flock has moved the handbook's figure (ours).
+const MOVED: f64 = 0.05;
+
+/// What is believed of the share that holds: some shares, and how likely each is.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Belief(Arc<[(f64, f64)]>);
+
+impl From<Conception> for Belief {
+    /// A share that is known for sure.
+    fn from(share: Conception) -> Self {
+        Self(Arc::from([(share.as_share(), 1.0)]))
+    }
+}
+
+impl Belief {
+    /// Returns the mean.
+    ///
+    /// ```
+    /// use yeanling_core::reckon::season::conception::{Belief, learned};
+    /// use yeanling_core::reckon::season::cycles::Conception;
+    /// assert_eq!(Belief::from(Conception::default()).mean(), Conception::default());
+    /// assert!((learned(&[]).belief.mean().as_share() - 0.75).abs() < 1e-3);
+    /// ```
+    #[must_use]
+    pub fn mean(&self) -> Conception {
+        let mean: f64 = self.0.iter().map(|(share, weight)| share * weight).sum();
+        // A mean of shares is a share.
+        Conception::from_share(mean.clamp(0.0, 1.0)).unwrap_or_default()
+    }
+
+    /// Returns the spread (standard deviation); nothing of a share that is known.
+    #[must_use]
+    pub fn spread(&self) -> f64 {
+        let mean = self.mean().as_share();
+        self.0.iter().map(|(share, weight)| weight * (share - mean).powi(2)).sum::<f64>().sqrt()
+    }
+
+    /// Each share, and how likely it is; together they are sure.
+    pub(super) fn each(&self) -> &[(f64, f64)] {
+        &self.0
+    }
+}
+
 /// The share that holds in a cycle, as far as it is known.
-#[derive(Clone, Copy, Debug, PartialEq)]
+#[derive(Clone, Debug, PartialEq)]
 pub struct Learned {
-    /// What the flock has seen.
-    pub record: Record,
     /// Whose figure it is.
     pub whose: Whose,
-    /// The mean, with which a forecast is made.
+    /// The mean.
     pub conception: Conception,
-    a: f64,
-    b: f64,
+    /// What a forecast is made with.
+    pub belief: Belief,
+    strips: Vec<f64>,
 }
 
-/// Returns the share that holds in a cycle, from the handbook's range and what the flock has seen.
-///
-/// Beta(36 + held, 12 + missed).
+/// Returns the share that holds in a cycle, from the handbook's range and what the flock's ewes tell.
 ///
 /// ```
-/// use yeanling_core::reckon::season::conception::{Record, learned};
-/// let learned = learned(Record { held: 12, missed: 4 });
-/// assert!((learned.conception.as_share() - 0.75).abs() < 1e-12);
+/// use chrono::NaiveDate;
+/// use yeanling_core::reckon::season::conception::{Fate, Witness, learned};
+/// use yeanling_core::reckon::season::gestation::Gestation;
+/// use yeanling_core::reckon::season::mating::Mating;
+/// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
+/// let mating = Mating::new(date(2026, 10, 1), Some(date(2026, 10, 17))).unwrap();
+/// let of = |ewes, fate| Witness { ewes, mating, gestation: Gestation::default(), fate };
+/// let held = of(12, Fate::Lambed(date(2027, 3, 4)));
+/// let waiting = of(4, Fate::Open(date(2027, 2, 1).and_hms_opt(9, 0, 0).unwrap()));
+/// let missed = of(4, Fate::Open(date(2027, 5, 1).and_hms_opt(9, 0, 0).unwrap()));
+/// // 36 + 12 of 48 + 12, and then of 48 + 16: who is only waited for is no miss.
+/// assert!((learned(&[held, waiting]).conception.as_share() - 0.8).abs() < 1e-4);
+/// assert!((learned(&[held, missed]).conception.as_share() - 0.75).abs() < 1e-4);
 /// ```
 #[must_use]
-pub fn learned(record: Record) -> Learned {
-    let (a, b) = (PRIOR.0 + f64::from(record.held), PRIOR.1 + f64::from(record.missed));
-    let whose = if record == Record::default() { Whose::Handbook } else { Whose::Own };
-    // A mean of a Beta is a share.
-    let conception = Conception::from_share(a / (a + b)).unwrap_or_default();
-    Learned { record, whose, conception, a, b }
+pub fn learned(witnesses: &[Witness]) -> Learned {
+    let (a, b) = PRIOR;
+    let middle = |strip: u32| (f64::from(strip) + 0.5) / f64::from(STRIPS);
+    let shares_of_strips: Vec<f64> = (0..STRIPS).map(middle).collect();
+    let prior: Vec<f64> = shares_of_strips
+        .iter()
+        .map(|share| (a - 1.0) * share.ln() + (b - 1.0) * (1.0 - share).ln())
+        .collect();
+    let chances: Vec<(&Witness, f64, Vec<f64>)> = witnesses
+        .iter()
+        .map(|witness| {
+            let (of_all, of_cycles) = chances(witness);
+            (witness, of_all, of_cycles)
+        })
+        .collect();
+    let told = |asked: &[usize]| {
+        told(&chances, &asked.iter().map(|strip| shares_of_strips[*strip]).collect::<Vec<_>>())
+    };
+    let highest = |heights: &[f64]| heights.iter().copied().fold(f64::NEG_INFINITY, f64::max);
+
+    // A few strips tell where the others are worth the asking.
+    let few: Vec<usize> = (0..prior.len()).step_by(FEW).collect();
+    let told_of_few = told(&few);
+    let handbooks = highest(&prior);
+    let likely = few.iter().zip(&told_of_few).filter(|(strip, _)| prior[**strip] > handbooks - 3.0);
+    let (least, most) = likely.fold((f64::INFINITY, f64::NEG_INFINITY), |(least, most), (_, told)| {
+        (told.min(least), told.max(most))
+    });
+    let whose = if most - least > MOVED { Whose::Own } else { Whose::Handbook };
+    let rough: Vec<f64> = few.iter().zip(told_of_few).map(|(strip, told)| prior[*strip] + told).collect();
+    let top = highest(&rough);
+    let mut worth =
+        few.iter().zip(&rough).filter(|(_, height)| **height > top - 25.0).map(|(strip, _)| *strip);
+    let first = worth.next().unwrap_or(0);
+    let last = worth.next_back().unwrap_or(first);
+    let asked: Vec<usize> = (first.saturating_sub(FEW)..prior.len().min(last + FEW + 1)).collect();
+
+    let heights: Vec<f64> =
+        asked.iter().zip(told(&asked)).map(|(strip, told)| prior[*strip] + told).collect();
+    let top = highest(&heights);
+    let mut strips = vec![0.0; prior.len()];
+    for (strip, height) in asked.iter().zip(heights) {
+        strips[*strip] = (height - top).exp();
+    }
+    let sum: f64 = strips.iter().sum();
+    for strip in &mut strips {
+        *strip /= sum;
+    }
+    let mean: f64 = strips.iter().zip(&shares_of_strips).map(|(weight, share)| weight * share).sum();
+    let conception = Conception::from_share(mean.clamp(0.0, 1.0)).unwrap_or_default();
+    Learned { whose, conception, belief: believed(&strips, &shares_of_strips), strips }
 }
 
-/// Ewes that have not lambed yet, and how many cycles can still bring a lamb.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Open {
-    /// How many ewes.
-    pub ewes: u32,
-    /// Their cycles that can still bring a lamb.
-    pub cycles_left: u8,
+/// Returns the strips that weigh anything, neighbors put together until they are few; their mean stays.
+fn believed(strips: &[f64], shares: &[f64]) -> Belief {
+    let top = strips.iter().copied().fold(0.0, f64::max);
+    let kept: Vec<(f64, f64)> = shares
+        .iter()
+        .copied()
+        .zip(strips.iter().copied())
+        .filter(|(_, weight)| *weight > LEAST * top)
+        .collect();
+    let together = kept.len().div_ceil(PARTS).max(1);
+    let sum: f64 = kept.iter().map(|(_, weight)| weight).sum();
+    let put = |some: &[(f64, f64)]| {
+        let weight: f64 = some.iter().map(|(_, weight)| weight).sum();
+        (some.iter().map(|(share, weight)| share * weight).sum::<f64>() / weight, weight / sum)
+    };
+    Belief(kept.chunks(together).map(put).collect())
 }
 
-/// How many of a group will lamb: "of 40 put to the ram, likely 36 to 39".
+/// Returns the logarithm of the chance of all that is seen, for each of these shares that may hold.
+fn told(witnesses: &[(&Witness, f64, Vec<f64>)], asked: &[f64]) -> Vec<f64> {
+    let mut told = vec![0.0; asked.len()];
+    let mut mating = None;
+    let mut table: Vec<f64> = Vec::new();
+    for (witness, of_all, of_cycles) in witnesses {
+        // They come mating by mating, so what holds in each cycle is seldom worked out anew.
+        if mating != Some(witness.mating) {
+            table = asked.iter().flat_map(|share| shares(witness.mating, *share)).collect();
+            mating = Some(witness.mating);
+        }
+        let ewes = f64::from(witness.ewes);
+        for (told, held) in told.iter_mut().zip(table.chunks(of_cycles.len().max(1))) {
+            let of_cycles = held.iter().zip(of_cycles).map(|(share, chance)| share * chance);
+            let chance = of_all + of_cycles.sum::<f64>();
+            *told += ewes * (chance.max(0.0) + UNEXPLAINED).ln();
+        }
+    }
+    told
+}
+
+/// Returns the chance of what is seen of a ewe: of all ewes, and what each cycle adds for the share that holds in it.
+fn chances(witness: &Witness) -> (f64, Vec<f64>) {
+    let Witness { mating, gestation, fate, .. } = *witness;
+    let by = |time: NaiveDateTime, (from, to): (f64, f64)| {
+        let since = time.signed_duration_since(mating.ram_in().and_time(NaiveTime::MIN));
+        lambed_by(since.as_seconds_f64() / 86_400.0, from, to, gestation)
+    };
+    let of_cycles = |chance: &dyn Fn((f64, f64)) -> f64| days(mating).map(chance).collect();
+    match fate {
+        Fate::Lambed(on) => {
+            let day = float(between(mating.ram_in(), on));
+            let on_it =
+                |(from, to)| lambed_by(day + 1.0, from, to, gestation) - lambed_by(day, from, to, gestation);
+            (0.0, of_cycles(&on_it))
+        }
+        Fate::Open(time) => (1.0, of_cycles(&|cycle| -by(time, cycle))),
+        Fate::Carrying(time) => (0.0, of_cycles(&|cycle| 1.0 - by(time, cycle))),
+        Fate::Missed => (1.0, of_cycles(&|_| -1.0)),
+    }
+}
+
+/// How many of a flock will lamb: "of 40 put to the ram, likely 36 to 39".
 #[derive(Clone, Debug, PartialEq)]
 pub struct Likely {
     /// Ewes put to the ram.
@@ -109,70 +278,24 @@ pub struct Likely {
     pub whose: Whose,
 }
 
-/// Into so many parts the Beta is cut.
-const PARTS: u32 = 200;
-
 impl Learned {
-    /// Returns how many ewes will have lambed in the end: those that have, and of the open ones a share `1−(1−p)^n`.
-    ///
-    /// The spread is that of p and that of chance together (Beta-binomial, by the midpoints of 200 strips).
-    ///
-    /// # Errors
-    /// The ewes together are outside `EWES`, 1 to 3,000.
-    ///
-    /// ```
-    /// use yeanling_core::reckon::season::conception::{Open, Record, learned};
-    /// let likely = learned(Record::default()).likely(0, &[Open { ewes: 40, cycles_left: 2 }]).unwrap();
-    /// assert_eq!((likely.put, likely.low, likely.high), (40, 34, 40));
-    /// ```
-    pub fn likely(&self, lambed: u32, open: &[Open]) -> Result<Likely, Refused> {
-        let put = open.iter().fold(lambed, |sum, open| sum.saturating_add(open.ewes));
-        EWES.check(f64::from(put))?;
-        let mut spread = vec![0.0; usize::try_from(put).unwrap_or(0) + 1];
-        for (share, weight) in self.strips() {
-            // Those that stay empty are few, and so are quick to count.
-            let alike: Vec<_> = open
-                .iter()
-                .map(|open| (open.ewes, (1.0 - share).powi(i32::from(open.cycles_left))))
-                .collect();
-            let empty = Counts::of_unlike(&alike);
-            for (number, place) in spread.iter_mut().rev().enumerate() {
-                *place += weight * empty.chance_of(number);
-            }
-        }
-        let lambing = Counts::from_chances(spread);
-        let (mean, low, high) = (lambing.mean(), lambing.at_most(0.05), lambing.at_most(0.95));
-        Ok(Likely { put, mean, low, high, whose: self.whose })
-    }
-
     /// Returns the share that is not passed with this chance: 0.05 and 0.95 span the middle 90 %.
     ///
     /// ```
-    /// use yeanling_core::reckon::season::conception::{Record, learned};
-    /// let learned = learned(Record::default());
+    /// use yeanling_core::reckon::season::conception::learned;
+    /// let learned = learned(&[]);
     /// assert!((learned.at_most(0.05) - 0.643).abs() < 0.002 && (learned.at_most(0.95) - 0.846).abs() < 0.002);
     /// ```
     #[must_use]
     pub fn at_most(&self, chance: f64) -> f64 {
         let mut so_far = 0.0;
-        let half = 0.5 / f64::from(PARTS);
-        for (share, weight) in self.strips() {
+        for (strip, weight) in (0..STRIPS).zip(&self.strips) {
             if so_far + weight >= chance {
-                return share - half + 2.0 * half * ((chance - so_far) / weight).clamp(0.0, 1.0);
+                let part = ((chance - so_far) / weight).clamp(0.0, 1.0);
+                return (f64::from(strip) + part) / f64::from(STRIPS);
             }
             so_far += weight;
         }
         1.0
-    }
-
-    /// Returns the middle of each strip of the Beta, and its weight; all weights sum to one.
-    fn strips(&self) -> Vec<(f64, f64)> {
-        let middle = |part: u32| (f64::from(part) + 0.5) / f64::from(PARTS);
-        let height = |share: f64| (self.a - 1.0) * share.ln() + (self.b - 1.0) * (1.0 - share).ln();
-        let top = height(((self.a - 1.0) / (self.a + self.b - 2.0)).clamp(1e-9, 1.0 - 1e-9));
-        let strips: Vec<_> =
-            (0..PARTS).map(middle).map(|share| (share, (height(share) - top).exp())).collect();
-        let sum: f64 = strips.iter().map(|(_, weight)| weight).sum();
-        strips.into_iter().map(|(share, weight)| (share, weight / sum)).collect()
     }
 }

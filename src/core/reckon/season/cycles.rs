@@ -1,11 +1,11 @@
 //! How a group holds cycle by cycle: of those still open a share p in each 17 days, `p(1−p)^(k−1)` in cycle k.
 
 use super::bounds::{CONCEPTION, Refused};
-use super::days::{float, whole};
-use super::gestation::Gestation;
+use super::days::{between, float};
 use super::mating::Mating;
 use crate::reckon::cited::{memory, ours, seen};
 use crate::source::Source;
+use crate::units::NaiveDate;
 
 /// The length of a cycle, in days (*Raising Sheep*).
 pub const CYCLE_DAYS: u16 = 17;
@@ -13,17 +13,20 @@ pub const CYCLE_DAYS: u16 = 17;
 /// The shortest and the longest cycle, in days (*Raising Sheep*).
 pub const CYCLE_RANGE_DAYS: (u16, u16) = (14, 19);
 
-/// The share that holds in each cycle, and its printed range (guides, seen; New Zealand 1975, 0.72 to 0.79, recalled).
+/// The share that holds in each cycle, and its range (guides, recalled; New Zealand 1975, 0.72 to 0.79, seen).
 pub const HOLDS: f64 = 0.75;
 
 /// The least and the most that is printed for it.
 pub const HOLDS_RANGE: (f64, f64) = (0.60, 0.85);
 
+/// Who lambs within so many days of the first settled in the first cycle (Oregon State University).
+pub const SETTLED_DAYS: i64 = 20;
+
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Raising Sheep", "A cycle of 17 d, 14 to 19", None, ""),
-    seen("Guides", "0.75 (0.60 to 0.85) hold at each cycle", None, ""),
-    memory("0.72 to 0.79 of mated ewes in one-ram mobs: New Zealand data of 1975"),
+    memory("0.75 (0.60 to 0.85) hold at each cycle: guides"),
+    seen("New Zealand", "0.72 to 0.79 of mated ewes in one-ram mobs", Some(1975), ""),
     seen("Oregon State University", "Settled in the first cycle: lambing within 20 d of the first", None, ""),
     ours("A last cycle cut short counts for the share of its days"),
     ours("Matings lie evenly over a cycle; after a long time without a ram they bunch, and two peaks come"),
@@ -107,48 +110,58 @@ pub struct Cycle {
 /// ```
 #[must_use]
 pub fn cycles(mating: Mating, conception: Conception) -> Vec<Cycle> {
+    let numbered = (1..=u8::MAX).zip(days(mating)).zip(shares(mating, conception.0));
+    numbered.map(|((number, (from_day, to_day)), share)| Cycle { number, from_day, to_day, share }).collect()
+}
+
+/// The first day of each cycle, and the day on which it ends, in days after ram in.
+pub(super) fn days(mating: Mating) -> impl Iterator<Item = (f64, f64)> {
     let (length, days) = (f64::from(CYCLE_DAYS), float(mating.days()));
-    let mut found: Vec<Cycle> = Vec::new();
+    let of = move |number: u8| (length * f64::from(number), days.min(length * f64::from(number + 1)));
+    (0..u8::MAX).map(of).take_while(move |(from, _)| *from < days)
+}
+
+/// The share of all ewes that holds in each cycle, if this share does of those still open.
+pub(super) fn shares(mating: Mating, share: f64) -> impl Iterator<Item = f64> {
     let mut open = 1.0;
-    for number in 1..=u8::MAX {
-        let from_day = length * f64::from(number - 1);
-        if from_day >= days {
-            break;
-        }
-        let to_day = days.min(from_day + length);
-        let share = open * conception.0 * (to_day - from_day) / length;
-        found.push(Cycle { number, from_day, to_day, share });
-        open -= share;
+    days(mating).map(move |(from, to)| {
+        let held = open * share * (to - from) / f64::from(CYCLE_DAYS);
+        open -= held;
+        held
+    })
+}
+
+/// How many settled in the first cycle.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Settled {
+    /// Ewes that lambed within `SETTLED_DAYS` of the first.
+    pub ewes: u32,
+    /// Ewes put to the ram.
+    pub put: u32,
+}
+
+impl Settled {
+    /// Returns the share of all that were put to the ram.
+    #[must_use]
+    pub fn share(self) -> f64 {
+        f64::from(self.ewes) / f64::from(self.put)
     }
-    found
 }
 
-/// Returns in which cycle a ewe held that lambed so many days after ram in, counted from 1.
-///
-/// Gestation is taken at its mean; what comes before the first cycle belongs to it.
-///
-/// ```
-/// use yeanling_core::reckon::season::cycles::cycle_of;
-/// use yeanling_core::reckon::season::gestation::Gestation;
-/// assert_eq!([140, 163, 164, 181].map(|day| cycle_of(day, Gestation::default())), [1, 1, 2, 3]);
-/// ```
-#[must_use]
-pub fn cycle_of(day: i64, gestation: Gestation) -> u8 {
-    let mated = (day - whole(gestation.mean_days().round())).max(0);
-    u8::try_from(mated / i64::from(CYCLE_DAYS)).map_or(u8::MAX, |before| before.saturating_add(1))
-}
-
-/// Returns how many cycles can no longer bring a lamb so many days after ram in.
-///
-/// Those are past whose last day and the last day to watch after it, usually 152, have gone by.
+/// Returns how many ewes of a group settled in the first cycle: those lambing within 20 days of the first, of those put
+/// to the ram. None before these 20 days are over on `today`, when nobody lambed, and of more lambings than ewes.
 ///
 /// ```
-/// use yeanling_core::reckon::season::cycles::cycles_passed;
-/// use yeanling_core::reckon::season::gestation::Gestation;
-/// assert_eq!([0, 168, 169, 186].map(|day| cycles_passed(day, Gestation::default())), [0, 0, 1, 2]);
+/// use chrono::NaiveDate;
+/// use yeanling_core::reckon::season::cycles::settled;
+/// let march = |day| NaiveDate::from_ymd_opt(2027, 3, day).unwrap();
+/// let settled = settled(&[march(1), march(12), march(21), march(22)], 5, march(30)).unwrap();
+/// assert_eq!((settled.ewes, settled.put, settled.share()), (3, 5, 0.6));
 /// ```
 #[must_use]
-pub fn cycles_passed(day: i64, gestation: Gestation) -> u8 {
-    let over = (day - gestation.watch_days().1).max(0) / i64::from(CYCLE_DAYS);
-    u8::try_from(over).unwrap_or(u8::MAX)
+pub fn settled(lambed: &[NaiveDate], put: u32, today: NaiveDate) -> Option<Settled> {
+    let first = *lambed.iter().min()?;
+    let in_time = lambed.iter().filter(|day| between(first, **day) <= SETTLED_DAYS).count();
+    let ewes = u32::try_from(in_time).ok().filter(|_| lambed.len() <= usize::try_from(put).unwrap_or(0))?;
+    (between(first, today) > SETTLED_DAYS).then_some(Settled { ewes, put })
 }

@@ -4,18 +4,22 @@
 //! has left of the whole is one again. A mark names the day of mating nine times in ten, otherwise an earlier mark or
 //! the group does. A sign multiplies the nights that follow it.
 
+use std::sync::Arc;
+
 use super::bounds::Refused;
-use super::cycles::Conception;
+pub use super::common::Common;
+use super::common::edges;
+use super::conception::Belief;
 use super::days::{between, counted, float, later, whole};
-use super::forecast::Curve;
-use super::gestation::{Gestation, lambed_by, reach_days};
+use super::forecast::{Curve, Sway};
+use super::gestation::{Gestation, lambed_by};
 use super::litters::Litters;
 use super::mating::Mating;
 use super::matings::{Stretch, matings};
 use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours};
 use crate::source::Source;
-use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
+use crate::units::{NaiveDate, NaiveDateTime};
 
 /// How often a mark names the mating that held (ours: about nine times in ten).
 pub const MARK_RIGHT: f64 = 0.9;
@@ -99,8 +103,8 @@ pub struct Scan {
 pub struct Evidence {
     /// When the ram was with her group.
     pub mating: Mating,
-    /// The share of her group that holds in a cycle.
-    pub conception: Conception,
+    /// What is believed of the share of her group that holds in a cycle.
+    pub conception: Belief,
     /// How long she carries.
     pub gestation: Gestation,
     /// The days on which a fresh crayon mark was seen on her.
@@ -165,6 +169,8 @@ pub struct Outlook {
     pub last: NaiveDate,
     /// On what it rests, the weightiest first.
     pub grounds: Vec<Ground>,
+    /// How her chances move with the share that holds; none where that is known.
+    sway: Option<Arc<Sway>>,
 }
 
 /// Why there is no outlook.
@@ -236,7 +242,7 @@ pub(super) const PASSED: f64 = 1e-6;
 /// let now = date(2027, 2, 24).and_time(NaiveTime::MIN);
 /// let dated = Evidence {
 ///     mating: Mating::new(date(2026, 10, 1), None).unwrap(),
-///     conception: Conception::default(),
+///     conception: Conception::default().into(),
 ///     gestation: Gestation::default(),
 ///     marks: vec![date(2026, 10, 1)],
 ///     look_days: 1,
@@ -248,18 +254,42 @@ pub(super) const PASSED: f64 = 1e-6;
 /// assert!(outlook(&tight, now).unwrap().within_24h > 0.6);
 /// ```
 pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOutlook> {
-    let (stretches, held) = matings(evidence)?;
+    outlook_among(evidence, &Common::of(evidence, now))
+}
+
+/// Returns the same, with what she has in common with others worked out before.
+///
+/// # Errors
+/// As [`outlook`].
+pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, NoOutlook> {
+    let matings = matings(evidence)?;
+    let Common { now, now_day, end, .. } = *common;
+    let ways = matings.ways;
     let ram_in = evidence.mating.ram_in();
     let today = between(ram_in, now.date());
-    let now_day = now.signed_duration_since(ram_in.and_time(NaiveTime::MIN)).as_seconds_f64() / 86_400.0;
-    let by = |day: f64| -> f64 {
-        let share = |one: &Stretch| one.weight * lambed_by(day, one.from, one.to, evidence.gestation);
-        stretches.iter().map(share).sum()
+    // What has come of each way by a day, if all hold in that way.
+    let by = |day: f64, come: &mut [f64]| {
+        come.fill(0.0);
+        for one in &matings.stretches {
+            come[one.way] += one.part * lambed_by(day, one.from, one.to, evidence.gestation);
+        }
     };
-    let last_mated = stretches.iter().map(|one| one.to).fold(0.0, f64::max);
-    let end = whole((last_mated + reach_days(evidence.gestation).1).ceil());
-    if held - by(now_day) < PASSED {
-        let over = (0..end).find(|day| held - by(float(*day)) < PASSED).unwrap_or(end);
+    let (mut before, mut after) = (vec![0.0; ways], vec![0.0; ways]);
+    for one in &matings.stretches {
+        after[one.way] += one.part;
+    }
+    let weights = &common.weights;
+    let weighed =
+        |come: &[f64]| -> f64 { come.iter().zip(weights).map(|(come, weight)| come * weight).sum() };
+    let held = weighed(&after);
+    let least = PASSED * if matings.in_lamb { held } else { 1.0 };
+    by(now_day, &mut before);
+    if held - weighed(&before) < least {
+        let mut has_passed = |day: &i64| {
+            by(float(*day), &mut after);
+            held - weighed(&after) < least
+        };
+        let over = (0..end).find(|day| has_passed(day)).unwrap_or(end);
         return Err(NoOutlook::Passed { last: later(ram_in, over - 1) });
     }
 
@@ -270,59 +300,100 @@ pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOut
         .map(|(sign, at)| (*sign, now_day - now.signed_duration_since(*at).as_seconds_f64() / 86_400.0))
         .collect();
     let (within_12h, within_24h) = (now_day + 0.5, now_day + 1.0);
-    let mut edges = vec![now_day, within_12h, within_24h];
-    edges.extend((today + 1..=end).map(float));
-    edges.extend(
-        signs
-            .iter()
-            .flat_map(|(sign, at)| sign.steps().iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)),
-    );
-    edges.retain(|edge| (now_day..=float(end).max(within_24h)).contains(edge));
-    edges.arrange_by(f64::total_cmp);
+    // Signs have edges of their own, and the age at a scan weighs the days of a cycle.
+    let is_common = signs.is_empty() && evidence.scan.is_none_or(|scan| scan.age_days.is_none());
+    let own = (!is_common).then(|| {
+        let steps = |(sign, at): &(Sign, f64)| {
+            let at = *at;
+            sign.steps().iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)
+        };
+        edges(now_day, end, signs.iter().flat_map(steps))
+    });
+    let edges = own.as_ref().unwrap_or(&common.edges);
+    let marks = matings.stretches.iter().take_while(|one| one.way == 0);
 
-    let mut nights = vec![0.0; usize::try_from(end - today).unwrap_or(0).max(2)];
-    let (mut next_12h, mut next_24h, mut all) = (0.0, 0.0, 0.0);
-    let mut before = by(now_day);
-    for pair in edges.windows(2) {
+    // What is to come of each way: by night, in the next hours, and in all.
+    let length = usize::try_from(end - today).unwrap_or(0).max(2);
+    let mut nights = vec![0.0; length * ways];
+    let (mut next_12h, mut next_24h, mut all) = (vec![0.0; ways], vec![0.0; ways], vec![0.0; ways]);
+    for (number, pair) in edges.windows(2).enumerate() {
         let (from, to) = (pair[0], pair[1]);
-        let after = by(to);
+        if is_common {
+            let marked = |one: &Stretch| one.part * lambed_by(to, one.from, one.to, evidence.gestation);
+            after[0] = marks.clone().map(marked).sum();
+            for (after, come) in after[1..].iter_mut().zip(common.row(number + 1)) {
+                *after = matings.rest * come;
+            }
+        } else {
+            by(to, &mut after);
+        }
         let middle = f64::midpoint(from, to);
         let factor = signs.iter().map(|(sign, at)| sign.factor(middle - at)).fold(1.0, f64::max);
-        let weight = (after - before).max(0.0) * factor;
-        before = after;
-        all += weight;
-        if middle < within_12h {
-            next_12h += weight;
+        let place = usize::try_from(whole(middle.floor()) - today).ok().filter(|place| *place < length);
+        for way in 0..ways {
+            let weight = (after[way] - before[way]).max(0.0) * factor;
+            all[way] += weight;
+            if middle < within_12h {
+                next_12h[way] += weight;
+            }
+            if middle < within_24h {
+                next_24h[way] += weight;
+            }
+            if let Some(place) = place {
+                nights[place * ways + way] += weight;
+            }
         }
-        if middle < within_24h {
-            next_24h += weight;
-        }
-        let place = usize::try_from(whole(middle.floor()) - today).ok();
-        if let Some(night) = place.and_then(|place| nights.get_mut(place)) {
-            *night += weight;
+        std::mem::swap(&mut before, &mut after);
+    }
+
+    // For each share that may hold: what is left of the whole, and so what each way is worth.
+    let belief = &evidence.conception;
+    let (mean, spread) = (belief.mean().as_share(), belief.spread());
+    let (mut worth, mut moves) = (vec![0.0; ways], vec![0.0; ways]);
+    let mut at_all = Vec::with_capacity(belief.each().len());
+    for ((held, likely), weights) in belief.each().iter().zip(common.by_share.chunks(ways)) {
+        let open = 1.0 - weights[1..].iter().sum::<f64>();
+        let empty = if matings.in_lamb { 0.0 } else { matings.rest * open.max(0.0) };
+        let to_come: f64 = all.iter().zip(weights).map(|(all, weight)| all * weight).sum();
+        let left = (to_come + empty).max(f64::MIN_POSITIVE);
+        at_all.push((to_come / left).clamp(0.0, 1.0));
+        let off = if spread > 0.0 { (held - mean) / spread } else { 0.0 };
+        for way in 0..ways {
+            let share = likely * weights[way] / left;
+            worth[way] += share;
+            moves[way] += share * off;
         }
     }
-    let whole_of_it = all + (1.0 - held).max(0.0);
-    let share = |weight: f64| (weight / whole_of_it).clamp(0.0, 1.0);
+    let of = |weights: &[f64], come: &[f64]| -> f64 {
+        come.iter().zip(weights).map(|(come, weight)| come * weight).sum()
+    };
+    let share = |come: &[f64]| of(&worth, come).clamp(0.0, 1.0);
+    let sway = (spread > 0.0).then(|| {
+        let nights = nights.chunks(ways).map(|night| of(&moves, night)).collect();
+        Arc::new(Sway { nights, at_all, belief: belief.clone() })
+    });
+    let nights: Vec<f64> = nights.chunks(ways).map(share).collect();
+    let in_lamb = share(&all);
     let reached = |part: f64| {
         let mut so_far = 0.0;
         let place = nights.iter().position(|night| {
             so_far += night;
-            so_far >= part * all
+            so_far >= part * in_lamb
         });
         later(now.date(), i64::try_from(place.unwrap_or(nights.len() - 1)).unwrap_or(0))
     };
     let (first, likely, last) = (reached(0.01), reached(0.5), reached(0.99));
     Ok(Outlook {
         today: now.date(),
-        in_lamb: share(all),
-        within_12h: share(next_12h),
-        within_24h: share(next_24h),
+        in_lamb,
+        within_12h: share(&next_12h),
+        within_24h: share(&next_24h),
         first,
         likely,
         last,
         grounds: grounds(evidence, &signs, now_day),
-        nights: nights.iter().map(|night| share(*night)).collect(),
+        nights,
+        sway,
     })
 }
 
@@ -351,6 +422,7 @@ impl Outlook {
     /// The ewes are outside `EWES`, 1 to 3,000.
     pub fn curve(&self, ewes: u32, litters: Litters) -> Result<Curve, Refused> {
         Curve::new(ewes, self.today, self.nights.clone(), litters)
+            .map(|curve| curve.swaying(self.sway.clone()))
     }
 
     /// Returns the mean of days from today to lambing, if she lambs; today counts as none.

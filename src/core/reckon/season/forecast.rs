@@ -1,11 +1,15 @@
 //! How many births to expect each night, with their spread: by group and summed, exact and without a simulation.
 //!
 //! A ewe's chance on a night is `Σ_k share_k · [F(t+1; a_k, b_k) − F(t; a_k, b_k)]`; ewes lamb independently of each
-//! other, so that births of a night are a Poisson-binomial count.
+//! other, so that births of a night are a Poisson-binomial count. The share that holds is the same for all of them, and as
+//! far as it is not known it moves all nights and the whole together.
+
+use std::sync::Arc;
 
 use super::bounds::{DAYS_OF_FORECAST, EWES, Refused, SHARE};
 pub use super::chances::Counts;
 use super::chances::{Alike, MOST_EACH};
+use super::conception::Belief;
 use super::cycles::{Conception, cycles};
 use super::days::{between, float, later, whole};
 use super::gestation::{Gestation, lambed_by, reach_days};
@@ -22,7 +26,10 @@ pub const PEAK_SHARE: f64 = 0.9;
 pub const SOURCES: &[Source] = &[
     ours("Matings lie evenly over each cycle, gestation is Normal, ewes lamb independently of each other"),
     ours(
-        "The spread of a night is exact: the convolution of all ewes; shown are the mean and the middle 90 %",
+        "The spread of a night is the convolution of all ewes, moved by what is not known of the share that holds as by a Gamma of the same variance; shown are the mean and the middle 90 %",
+    ),
+    ours(
+        "The spread of the whole is that convolution for each share that may hold, weighed by how likely it is",
     ),
     ours("A peak night expects at least 90 % of the busiest"),
 ];
@@ -51,6 +58,17 @@ pub struct Group {
     pub litters: Litters,
 }
 
+/// How a ewe's chances move with the share that holds.
+#[derive(Clone, Debug, PartialEq)]
+pub(super) struct Sway {
+    /// By how much the chance of each night moves with one spread of the share.
+    pub(super) nights: Vec<f64>,
+    /// The chance to lamb at all for each share that may hold.
+    pub(super) at_all: Vec<f64>,
+    /// What is believed of the share.
+    pub(super) belief: Belief,
+}
+
 /// Ewes that share their chances by night.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Curve {
@@ -58,6 +76,7 @@ pub struct Curve {
     first: NaiveDate,
     nights: Vec<f64>,
     litters: Litters,
+    sway: Option<Arc<Sway>>,
 }
 
 impl Curve {
@@ -72,7 +91,18 @@ impl Curve {
         }
         let sum: f64 = nights.iter().sum();
         SHARE.check(if sum > 1.0 { (sum - 1e-9).max(1.0) } else { sum })?;
-        Ok(Self { ewes, first, nights, litters })
+        Ok(Self { ewes, first, nights, litters, sway: None })
+    }
+
+    /// Returns the same, whose chances move so with the share that holds.
+    pub(super) fn swaying(self, sway: Option<Arc<Sway>>) -> Self {
+        Self { sway, ..self }
+    }
+
+    /// Returns by how much the chance of each night moves with one spread of the share that holds; none where that is
+    /// known.
+    pub(super) fn sways(&self) -> &[f64] {
+        self.sway.as_ref().map_or(&[], |sway| &sway.nights)
     }
 
     /// Returns how many ewes.
@@ -108,8 +138,16 @@ impl Curve {
     /// Returns each ewe's chance on the night of a date.
     #[must_use]
     pub fn on(&self, date: NaiveDate) -> f64 {
+        self.at(&self.nights, date)
+    }
+
+    fn at(&self, nights: &[f64], date: NaiveDate) -> f64 {
         let place = usize::try_from(between(self.first, date)).ok();
-        place.and_then(|place| self.nights.get(place)).copied().unwrap_or(0.0)
+        place.and_then(|place| nights.get(place)).copied().unwrap_or(0.0)
+    }
+
+    fn births_on(&self, date: NaiveDate) -> Alike {
+        Alike::one_or_none(self.ewes, self.on(date)).swaying(self.at(self.sways(), date))
     }
 }
 
@@ -161,7 +199,8 @@ pub fn curve(group: &Group) -> Result<Curve, Refused> {
             before = after;
         }
     }
-    Ok(Curve { ewes: group.ewes, first: later(group.mating.ram_in(), first), nights, litters: group.litters })
+    let first = later(group.mating.ram_in(), first);
+    Ok(Curve { ewes: group.ewes, first, nights, litters: group.litters, sway: None })
 }
 
 /// Between which chances the middle 90 % lies.
@@ -214,8 +253,8 @@ pub struct Forecast {
 
 /// Returns births with their spread, and lambs, by night for groups and single ewes together.
 ///
-/// Exact to 1e-9: each night is the convolution of all ewes. Nights on which fewer than one ewe in a thousand million
-/// lambs are left off at both ends.
+/// Where the share that holds is known, exact to 1e-9: each night is the convolution of all ewes. Nights on which fewer
+/// than one ewe in a thousand million lambs are left off at both ends. All curves rest on one belief of the share.
 ///
 /// # Errors
 /// There are no ewes, or more than `EWES` together; the nights are more than `DAYS_OF_FORECAST`, 800.
@@ -227,19 +266,14 @@ pub fn forecast(curves: &[Curve]) -> Result<Forecast, Refused> {
     let mut nights = Vec::with_capacity(length);
     for day in 0..i64::try_from(length).unwrap_or(0) {
         let tonight = places.iter().filter_map(|(start, curve)| {
-            let chance = *curve.nights.get(usize::try_from(day - start).ok()?)?;
-            (chance > 0.0).then_some((*curve, chance))
+            let place = usize::try_from(day - start).ok()?;
+            let chance = *curve.nights.get(place)?;
+            (chance > 0.0).then(|| (*curve, chance, curve.sways().get(place).copied().unwrap_or(0.0)))
         });
         nights.push(night(later(first, day), &tonight.collect::<Vec<_>>()));
     }
     let lambs = nights.iter().map(|night| night.lambs).sum();
-    let empty: Vec<_> = curves.iter().map(|curve| (curve.ewes, 1.0 - curve.lambs_at_all())).collect();
-    let empty = Counts::of_unlike(&empty);
-    let births = Spread {
-        mean: nights.iter().map(|night| night.births.mean).sum(),
-        low: ewes.saturating_sub(empty.at_most(MIDDLE.1)),
-        high: ewes.saturating_sub(empty.at_most(MIDDLE.0)),
-    };
+    let births = Spread::of(&births(curves), nights.iter().map(|night| night.births.mean).sum());
     let busiest = nights.iter().map(|night| night.births.mean).fold(0.0, f64::max);
     let peaks = nights.iter().filter(|night| night.births.mean >= PEAK_SHARE * busiest);
     let peaks = peaks.map(|night| night.date).collect();
@@ -255,12 +289,45 @@ pub(super) fn span(curves: &[Curve]) -> Result<(NaiveDate, usize), Refused> {
     Ok((first, usize::try_from(days).unwrap_or(0)))
 }
 
-fn night(date: NaiveDate, tonight: &[(&Curve, f64)]) -> Night {
-    let births: Vec<_> =
-        tonight.iter().map(|(curve, chance)| Alike::one_or_none(curve.ewes, *chance)).collect();
+/// Returns the spread of births to come in all.
+#[must_use]
+pub fn births(curves: &[Curve]) -> Counts {
+    let sure = [(0.0, 1.0)];
+    let sway = curves.iter().find_map(|curve| curve.sway.as_ref());
+    let each = sway.map_or(&sure[..], |sway| sway.belief.each());
+    let all: usize = curves.iter().map(|curve| usize::try_from(curve.ewes).unwrap_or(0)).sum();
+    let mut spread = vec![0.0; all + 1];
+    for (place, (_, weight)) in each.iter().enumerate() {
+        let at_all = |curve: &Curve| {
+            let at_all = curve.sway.as_ref().and_then(|sway| sway.at_all.get(place)).copied();
+            (curve.ewes, at_all.unwrap_or_else(|| curve.lambs_at_all()))
+        };
+        let (likely, unlikely): (Vec<_>, Vec<_>) =
+            curves.iter().map(at_all).partition(|(_, at_all)| *at_all > 0.5);
+        // Whatever is rare is quick to count: of the likely ones those that stay empty, of the others those that lamb.
+        let empty = likely.iter().map(|(ewes, at_all)| (*ewes, 1.0 - at_all));
+        let empty: Vec<_> = empty.filter(|(_, empty)| *empty > 1e-15).collect();
+        let most: usize = likely.iter().map(|(ewes, _)| usize::try_from(*ewes).unwrap_or(0)).sum();
+        let (empty, lambing) = (Counts::of_unlike(&empty), Counts::of_unlike(&unlikely));
+        for (none, one) in empty.chances().iter().enumerate().take(most + 1) {
+            for (more, other) in lambing.chances().iter().enumerate() {
+                if let Some(chance) = spread.get_mut(most - none + more) {
+                    *chance += weight * one * other;
+                }
+            }
+        }
+    }
+    Counts::from_chances(spread)
+}
+
+fn night(date: NaiveDate, tonight: &[(&Curve, f64, f64)]) -> Night {
+    let births: Vec<_> = tonight
+        .iter()
+        .map(|(curve, chance, sway)| Alike::one_or_none(curve.ewes, *chance).swaying(*sway))
+        .collect();
     let births = Counts::as_far_as(&births, MIDDLE.1);
     let mean = |each: &dyn Fn(&Curve) -> f64| -> f64 {
-        tonight.iter().map(|(curve, chance)| f64::from(curve.ewes) * chance * each(curve)).sum()
+        tonight.iter().map(|(curve, chance, _)| f64::from(curve.ewes) * chance * each(curve)).sum()
     };
     Night {
         date,
@@ -270,13 +337,15 @@ fn night(date: NaiveDate, tonight: &[(&Curve, f64)]) -> Night {
     }
 }
 
-fn lambs_each(curve: &Curve, chance: f64) -> Alike {
+fn lambs_each(curve: &Curve, date: NaiveDate) -> Alike {
+    let chance = curve.on(date);
     let mut each = [0.0; MOST_EACH + 1];
     each[0] = 1.0 - chance;
     for (lambs, share) in each.iter_mut().skip(1).zip(curve.litters.as_shares()) {
         *lambs = chance * share;
     }
-    Alike { ewes: curve.ewes, each }
+    let sway = curve.litters.mean() * curve.at(curve.sways(), date);
+    Alike { ewes: curve.ewes, each, sway }
 }
 
 /// Returns what must be said with a forecast of these groups.
@@ -292,13 +361,11 @@ pub fn cautions(groups: &[Group]) -> Vec<Caution> {
 /// Returns the spread of births on one night; none come outside of the curves.
 #[must_use]
 pub fn births_on(curves: &[Curve], date: NaiveDate) -> Counts {
-    let alike: Vec<_> = curves.iter().map(|curve| (curve.ewes, curve.on(date))).collect();
-    Counts::of_unlike(&alike)
+    Counts::of(&curves.iter().map(|curve| curve.births_on(date)).collect::<Vec<_>>())
 }
 
 /// Returns the spread of lambs on one night.
 #[must_use]
 pub fn lambs_on(curves: &[Curve], date: NaiveDate) -> Counts {
-    let alike: Vec<_> = curves.iter().map(|curve| lambs_each(curve, curve.on(date))).collect();
-    Counts::of(&alike)
+    Counts::of(&curves.iter().map(|curve| lambs_each(curve, date)).collect::<Vec<_>>())
 }

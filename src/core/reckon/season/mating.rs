@@ -3,7 +3,7 @@
 use super::bounds::{DAYS_WITH_RAM, Refused};
 use super::days::{between, float, later};
 use super::gestation::Gestation;
-use crate::reckon::cited::ours;
+use crate::reckon::cited::{ours, seen};
 use crate::source::Source;
 use crate::units::NaiveDate;
 
@@ -14,7 +14,46 @@ pub const OPEN_DAYS: i64 = 51;
 pub const SOURCES: &[Source] = &[
     ours("Ram in + 142 d to ram out + 152 d; the day he comes and the day he goes both count"),
     ours("A ram whose day out is not noted counts as taken out after three cycles, 51 d"),
+    seen("Veterinary manual", "Ewes to a grown ram 35 to 50", None, ""),
+    seen("Breed society", "Ewes to a yearling ram 30, to a ram lamb 15 to 25", None, ""),
+    ours("Several rams serve together as many as each of them"),
 ];
+
+/// How old a ram is.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum RamsAge {
+    /// A ram lamb.
+    Lamb,
+    /// A yearling.
+    Yearling,
+    /// A grown ram.
+    Mature,
+}
+
+impl RamsAge {
+    /// Returns the fewest and the most ewes that are printed for one ram.
+    #[must_use]
+    pub const fn ewes(self) -> (u32, u32) {
+        match self {
+            Self::Lamb => (15, 25),
+            Self::Yearling => (30, 30),
+            Self::Mature => (35, 50),
+        }
+    }
+}
+
+/// Returns the fewest and the most ewes that are printed for these rams together.
+///
+/// ```
+/// use yeanling_core::reckon::season::mating::{RamsAge, ewes_to_rams};
+/// assert_eq!(ewes_to_rams(&[RamsAge::Mature, RamsAge::Lamb]), (50, 75));
+/// ```
+#[must_use]
+pub fn ewes_to_rams(rams: &[RamsAge]) -> (u32, u32) {
+    rams.iter()
+        .map(|age| age.ewes())
+        .fold((0, 0), |(few, many), (least, most)| (few.saturating_add(least), many.saturating_add(most)))
+}
 
 /// A ram with a group: from the day he went in to the day he came out, both counted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

@@ -33,7 +33,7 @@ pub const SOURCES: &[Source] = &[
         "",
     ),
     common("No copper mineral for sheep"),
-    ours("A feed of more than 100 ppm copper is none for sheep"),
+    ours("However strong a mineral is, the whole diet is judged by what it comes to"),
     ours("A feed whose figure is not known leaves the whole diet unknown, never zero"),
 ];
 
@@ -99,7 +99,7 @@ pub struct Guarded {
 /// Returns copper and selenium over everything that one ewe eats in a day.
 ///
 /// # Errors
-/// A feed has more than 100 ppm of copper or more than 90 ppm of selenium, or an amount is outside `FED_IN_A_DAY`.
+/// A feed has more copper than a million ppm or more than 90 ppm of selenium, or an amount is outside `FED_IN_A_DAY`.
 ///
 /// ```
 /// use yeanling_core::reckon::season::minerals::{Copper, Part, guard};
@@ -111,7 +111,7 @@ pub struct Guarded {
 /// };
 /// let guarded = guard(&[part(1.5, 6.0), part(0.5, 40.0)]).unwrap();
 /// assert_eq!((guarded.copper_ppm, guarded.copper), (14.5, Copper::Watch));
-/// assert!(guard(&[part(1.0, 300.0)]).is_err());
+/// assert_eq!(guard(&[part(1.99, 5.0), part(0.01, 3885.0)]).unwrap().copper, Copper::TooMuch);
 /// ```
 pub fn guard(parts: &[Part]) -> Result<Guarded, Refused> {
     let (mut copper_mg, mut selenium_mg, mut kilograms) = (0.0, 0.0, 0.0);

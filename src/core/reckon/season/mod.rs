@@ -22,6 +22,7 @@ pub mod shopping;
 pub mod water;
 
 mod chances;
+mod common;
 mod days;
 mod matings;
 

@@ -4,7 +4,7 @@
 //! pens that are taken are the exact count of such ewes.
 
 use super::bounds::{EWES, Refused};
-use super::chances::Counts;
+use super::chances::{Alike, Counts};
 use super::days::{between, counted, float, later, whole};
 use super::forecast::{Curve, span};
 use crate::practice::PenStay;
@@ -103,23 +103,31 @@ pub fn wanted(curves: &[Curve], stay: PenStay) -> Result<Wanted, Refused> {
     let (first, length) = span(curves)?;
     let stays = [1, 2, 3, 4].map(|lambs| f64::from(stay.hours(lambs)) / 24.0);
     let longest = whole(stays.into_iter().fold(0.0, f64::max).ceil());
-    let sums: Vec<(i64, Vec<f64>, &Curve)> =
-        curves.iter().map(|curve| (between(first, curve.first()), running(curve.nights()), curve)).collect();
+    let sums: Vec<_> = curves
+        .iter()
+        .map(|curve| (between(first, curve.first()), running(curve.nights()), running(curve.sways()), curve))
+        .collect();
     let mut nights = Vec::new();
     for day in 0..i64::try_from(length).unwrap_or(0) + longest {
         let end = float(day + 1);
-        let taken: Vec<(u32, f64)> = sums
-            .iter()
-            .map(|(start, sums, curve)| {
+        let mut mean = 0.0;
+        let mut taken: Vec<Alike> = Vec::with_capacity(sums.len());
+        for (start, chances, sways, curve) in &sums {
+            let inside = |sums: &[f64]| -> f64 {
                 let by = |day: f64| lambed_by(sums, day - float(*start));
+                let by_end = by(end);
                 let shares = curve.litters().as_shares().into_iter().zip(stays);
-                let chance: f64 = shares.map(|(share, stay)| share * (by(end) - by(end - stay))).sum();
-                (curve.ewes(), chance)
-            })
-            .filter(|(_, chance)| *chance > 0.0)
-            .collect();
-        let counts = Counts::of_unlike_as_far_as(&taken, SURE[2]);
-        let mean = taken.iter().map(|(ewes, chance)| f64::from(*ewes) * chance).sum();
+                let shares = shares.filter(|(share, _)| *share > 0.0);
+                shares.map(|(share, stay)| share * (by_end - by(end - stay))).sum()
+            };
+            let chance = inside(chances);
+            if chance > 0.0 {
+                let sway = if curve.sways().is_empty() { 0.0 } else { inside(sways) };
+                taken.push(Alike::one_or_none(curve.ewes(), chance).swaying(sway));
+                mean += f64::from(curve.ewes()) * chance;
+            }
+        }
+        let counts = Counts::as_far_as(&taken, SURE[2]);
         nights.push(Night { date: later(first, day), mean, enough: SURE.map(|sure| counts.at_most(sure)) });
     }
     let enough = [0, 1, 2].map(|sure| nights.iter().map(|night| night.enough[sure]).max().unwrap_or(0));

@@ -1,11 +1,12 @@
 //! How a group holds cycle by cycle.
 
+use yeanling_core::reckon::season::conception;
 use yeanling_core::reckon::season::cycles::{
-    CYCLE_DAYS, CYCLE_RANGE_DAYS, Conception, HOLDS_RANGE, cycle_of, cycles, cycles_passed,
+    self, CYCLE_DAYS, CYCLE_RANGE_DAYS, Conception, HOLDS_RANGE, Settled, cycles, settled,
 };
-use yeanling_core::reckon::season::gestation::{BreedType, Gestation};
+use yeanling_core::source::Known;
 
-use super::{near, p, with_ram};
+use super::{date, near, p, with_ram};
 
 #[test]
 fn of_those_still_open_seven_in_ten_hold_each_cycle() {
@@ -76,16 +77,24 @@ fn what_holds_and_what_is_empty_is_all() {
 }
 
 #[test]
-fn a_lambing_tells_its_cycle() {
-    // Source: Raising Sheep, 17 d; Sheep 201, 147 d.
-    let of = |day| cycle_of(day, Gestation::default());
-    assert_eq!([138, 147, 163, 164, 180, 181, 198].map(of), [1, 1, 1, 2, 2, 3, 4]);
-    assert_eq!(cycle_of(164, Gestation::of(BreedType::Hair, Some(1))), 1);
+fn what_was_seen_and_what_is_recalled_of_the_share_that_holds_are_told_apart() {
+    // Source: guides, 0.75 (0.60 to 0.85), memory; New Zealand data of 1975, 0.72 to 0.79, seen.
+    for sources in [cycles::SOURCES, conception::SOURCES] {
+        let known = |figure: &str| sources.iter().find(|one| one.title.contains(figure)).map(|one| one.known);
+        assert_eq!(known("0.60 to 0.85"), Some(Known::Memory));
+        assert_eq!(known("0.72 to 0.79"), Some(Known::Seen));
+    }
 }
 
 #[test]
-fn a_cycle_is_past_when_its_last_day_to_watch_is() {
-    // Source: Sheep 201, watch to 152 d.
-    let of = |day| cycles_passed(day, Gestation::default());
-    assert_eq!([-5, 0, 147, 168, 169, 185, 186, 203].map(of), [0, 0, 0, 0, 1, 1, 2, 3]);
+fn who_lambs_within_20_days_of_the_first_settled_in_the_first_cycle() {
+    // Source: Oregon State University: ewes lambing within 20 d of the first ÷ ewes put to the ram.
+    let first = date("2027-02-25");
+    let on = |days: &[i64]| days.iter().map(|day| first + super::days(*day)).collect::<Vec<_>>();
+    let of = |lambed: &[i64], put, today| settled(&on(lambed), put, first + super::days(today));
+    assert_eq!(of(&[20, 0, 21, 3, 40], 8, 60), Some(Settled { ewes: 3, put: 8 }));
+    near(of(&[0, 20, 21, 22], 4, 21).expect("told").share(), 0.5, 0.0);
+    assert_eq!(of(&[0, 20], 8, 20), None, "another may still lamb within the 20 days");
+    assert_eq!(of(&[], 8, 60), None);
+    assert_eq!(of(&[0, 1, 2], 2, 60), None, "more lambings than ewes");
 }

@@ -16,7 +16,7 @@ fn at(day: &str, hour: u32) -> NaiveDateTime {
 fn plain() -> Evidence {
     Evidence {
         mating: with_ram("2026-10-01", 34),
-        conception: p(0.75),
+        conception: p(0.75).into(),
         gestation: gestation(147.0, 2.2),
         marks: Vec::new(),
         look_days: 1,

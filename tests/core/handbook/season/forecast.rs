@@ -1,8 +1,10 @@
 //! How many births to expect each night.
 
-use statrs::distribution::{Binomial, Discrete, DiscreteCDF};
+use statrs::distribution::{Beta, Binomial, Continuous, Discrete, DiscreteCDF};
+use yeanling_core::reckon::season::conception::{Belief, learned};
+use yeanling_core::reckon::season::ewe::{Evidence, outlook};
 use yeanling_core::reckon::season::forecast::{
-    Caution, Counts, Curve, Group, births_on, cautions, curve, forecast, lambed, lambs_on,
+    Caution, Counts, Curve, Group, births, births_on, cautions, curve, forecast, lambed, lambs_on,
 };
 use yeanling_core::reckon::season::litters::Litters;
 use yeanling_core::reckon::season::mating::Mating;
@@ -201,5 +203,79 @@ fn chances_that_are_none_make_no_curve() {
     near(curve.lambs_at_all(), 1.0, 1e-12);
     for (day, chance) in [(-1, 0.0), (0, 0.25), (1, 0.75), (2, 0.0)] {
         near(curve.on(date("2027-03-01") + days(day)), chance, 0.0);
+    }
+}
+
+fn place(number: u32) -> usize {
+    usize::try_from(number).expect("few")
+}
+
+/// The shares that may hold, and the ewes' curves if each does: what a forecast is a mixture of.
+fn mixture(ewes: u32, now: &str) -> (Curve, Vec<(f64, Curve)>) {
+    let of = |conception: Belief| {
+        let (mating, marks) = (group(1, "2026-10-01", 51).mating, Vec::new());
+        let gestation = gestation(147.0, 2.2);
+        let evidence =
+            Evidence { mating, conception, gestation, marks, look_days: 1, scan: None, signs: Vec::new() };
+        let outlook =
+            outlook(&evidence, date(now).and_hms_opt(0, 0, 0).expect("a time")).expect("an outlook");
+        outlook.curve(ewes, Litters::default()).expect("ewes")
+    };
+    let beta = Beta::new(36.0, 12.0).expect("a curve");
+    let parts =
+        (0..400_u32).map(|part| (f64::from(part) + 0.5) / 400.0).filter(|share| beta.pdf(*share) > 1e-9);
+    let parts = parts.map(|share| (beta.pdf(share) / 400.0, of(p(share).into()))).collect();
+    (of(learned(&[]).belief), parts)
+}
+
+#[test]
+fn what_is_not_known_of_the_share_that_holds_widens_every_night_and_the_whole_as_a_mixture_does() {
+    // Source: statrs, Beta(36, 12), and Binomial for each share; the spread is their weighed sum.
+    for ewes in [12, 60, 300] {
+        let (curve, parts) = mixture(ewes, "2027-01-01");
+        let mixed = |chance: &dyn Fn(&Curve) -> f64, most: u32| -> Vec<f64> {
+            let of = |(weight, curve): &(f64, Curve)| {
+                let chance = chance(curve).clamp(0.0, 1.0);
+                let binomial = Binomial::new(chance, u64::from(ewes)).expect("a chance");
+                (0..=u64::from(most)).map(|number| weight * binomial.pmf(number)).collect::<Vec<f64>>()
+            };
+            parts.iter().map(of).fold(vec![0.0; place(ewes) + 1], |mut sum, one| {
+                sum.iter_mut().zip(one).for_each(|(sum, one)| *sum += one);
+                sum
+            })
+        };
+        let curves = [curve];
+        // The whole: exact but for the strips into which the belief is cut.
+        let expected = mixed(&|curve| curve.lambs_at_all(), ewes);
+        let whole = births(&curves);
+        let mut off: f64 = 0.0;
+        for (number, chance) in expected.into_iter().enumerate() {
+            off += (whole.chance_of(number) - chance).abs() / 2.0;
+        }
+        assert!(off < 0.003, "{off} of the whole of {ewes}");
+        // Nights of the first, the second and the third cycle: as near as a Gamma comes.
+        for night in ["2027-03-04", "2027-03-21", "2027-04-07"].map(date) {
+            let expected = mixed(&|curve| curve.on(night), ewes);
+            let counts = births_on(&curves, night);
+            let mean: f64 =
+                expected.iter().zip(0_u32..).map(|(chance, number)| chance * f64::from(number)).sum();
+            near(counts.mean(), mean, 1e-3 * (1.0 + mean));
+            let off: f64 = expected
+                .iter()
+                .enumerate()
+                .map(|(number, chance)| (counts.chance_of(number) - chance).abs())
+                .sum();
+            assert!(off / 2.0 < 0.01, "{} of {night}, {ewes} ewes", off / 2.0);
+            let known = births_on(
+                &[Curve::new(ewes, night, vec![curves[0].on(night)], Litters::default()).expect("a chance")],
+                night,
+            );
+            let spread = |counts: &Counts| {
+                let around =
+                    |number: u32| (f64::from(number) - mean).powi(2) * counts.chance_of(place(number));
+                (0..=ewes).map(around).sum::<f64>()
+            };
+            assert!(spread(&counts) > spread(&known), "what is not known widens it");
+        }
     }
 }

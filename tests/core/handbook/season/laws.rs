@@ -86,7 +86,7 @@ proptest! {
         let now = date("2026-12-20").and_time(NaiveTime::MIN) + TimeDelta::hours(hour);
         let evidence = Evidence {
             mating: with_ram("2026-10-01", 34),
-            conception: p(0.75),
+            conception: p(0.75).into(),
             gestation: gestation(147.0, 2.2),
             marks: mark.map(|day| date("2026-10-01") + days(day)).into_iter().collect(),
             look_days: 1,

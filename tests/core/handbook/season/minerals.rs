@@ -40,11 +40,22 @@ fn copper_is_weighed_by_dry_matter() {
 }
 
 #[test]
-fn a_feed_with_300_ppm_of_copper_is_refused() {
-    // Source: ours, 100 ppm.
-    let error = guard(&[part(1.5, Some(6.0), None), part(0.01, Some(300.0), None)]).expect_err("no feed");
+fn a_strong_mineral_is_judged_by_what_the_whole_diet_comes_to() {
+    // Source: Duncan 1997, the whole diet at most 15 ppm; Berger, from 10 ppm; ours for the arithmetic.
+    let with = |ppm| guard(&[part(1.99, Some(5.0), None), part(0.01, Some(ppm), None)]).expect("feeds");
+    let (little, much) = (with(635.0), with(3885.0));
+    near(little.copper_ppm, 8.15, 1e-9);
+    assert_eq!(little.copper, Copper::Safe);
+    near(much.copper_ppm, 24.4, 1e-9);
+    assert_eq!(much.copper, Copper::TooMuch);
+}
+
+#[test]
+fn no_feed_is_more_than_copper() {
+    // Source: ours, a million parts in a million.
+    let error = guard(&[part(0.01, Some(1_000_001.0), None)]).expect_err("no feed");
     assert_eq!(error.allowed.figure, Figure::CopperInFeed);
-    near(error.given, 300.0, 0.0);
+    assert!(guard(&[part(0.01, Some(1_000_000.0), None)]).is_ok_and(|diet| diet.copper == Copper::TooMuch));
 }
 
 #[test]

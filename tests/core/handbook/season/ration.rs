@@ -83,7 +83,7 @@ fn a_feed_that_cannot_be_is_refused_by_what_is_wrong() {
         (Feed { protein: 10.0, ..hay(1.0) }, Figure::Share),
         (Feed { calcium: -0.1, ..hay(1.0) }, Figure::Share),
         (Feed { energy: Energy::from_megacalories(11.0), ..hay(1.0) }, Figure::EnergyOfFeed),
-        (Feed { copper_ppm: Some(300.0), ..hay(1.0) }, Figure::CopperInFeed),
+        (Feed { copper_ppm: Some(-1.0), ..hay(1.0) }, Figure::CopperInFeed),
         (Feed { selenium_ppm: Some(120.0), ..hay(1.0) }, Figure::SeleniumInFeed),
     ] {
         assert_eq!(check(&[feed], seventy()).expect_err("no feed").allowed.figure, figure);
