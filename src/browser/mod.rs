@@ -14,6 +14,7 @@ pub mod panic;
 pub mod paper;
 pub mod place;
 mod reach;
+pub mod safety;
 pub mod shared;
 pub mod sound;
 pub mod storage;
