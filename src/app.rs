@@ -7,6 +7,7 @@ use crate::signals::prelude::*;
 use yeanling_core::book::EntryId;
 use yeanling_core::flock::Line;
 
+use crate::browser::safety::Safety;
 use crate::browser::{focus, look, panic, place, press};
 use crate::farm::{Farm, Last};
 use crate::parts::{Frame, Refusal, Refused, Tab, TabBar, UndoBar};
@@ -21,7 +22,7 @@ const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 /// The whole app.
 #[component]
 pub(crate) fn App() -> impl IntoView {
-    panic::on_panic(words::BROKE, words::RELOAD);
+    panic::on_panic(broke, words::RELOAD);
     look::show(look::load());
     press::guard();
     focus::keep();
@@ -55,6 +56,16 @@ pub(crate) fn App() -> impl IntoView {
             <Refusal />
             <TabBar items=tabs(screen) />
         </Frame>
+    }
+}
+
+/// Says that the app broke, and what became of what was noted.
+const fn broke(safety: Safety) -> &'static str {
+    match safety {
+        Safety::Saved => words::BROKE_SAVED,
+        Safety::OnItsWay => words::BROKE_ON_ITS_WAY,
+        Safety::LocalOnly => words::BROKE_LOCAL_ONLY,
+        Safety::MemoryOnly => words::BROKE_MEMORY_ONLY,
     }
 }
 

@@ -22,6 +22,7 @@ pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
 pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
+pub use hand_over::{Ahead, Outgoing};
 pub use keep::Saving;
 pub use night::{Alarm, Night};
 pub use time::here;
@@ -72,6 +73,8 @@ pub struct Preview {
     pub merged: Merged,
     /// The flock as it would be.
     pub flock: Flock,
+    /// What is new in it and lies ahead of this phone's clock, if anything does.
+    pub ahead: Option<Ahead>,
     /// How many ewes would come.
     pub ewes: usize,
     /// How many lambs would come.
@@ -94,6 +97,7 @@ pub struct Farm {
     refused: RwSignal<Option<Refusal>>,
     look: RwSignal<Look>,
     sent: RwSignal<Option<Moment>>,
+    saved_here: RwSignal<Option<Moment>>,
     shout: RwSignal<Option<Moment>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
@@ -124,6 +128,7 @@ impl Farm {
             refused: RwSignal::new(None),
             look: RwSignal::new(look::load()),
             sent: RwSignal::new(storage::sent()),
+            saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
@@ -132,9 +137,9 @@ impl Farm {
         };
         farm.join_base();
         farm.keep_time();
-        local::on_other_tab(move |entry| {
+        local::on_other_tab(move |entries| {
             press::ground_moves();
-            farm.real.update(|ground| ground.take(vec![entry]));
+            farm.real.update(|ground| ground.take(entries));
             farm.clock.set(now::now());
         });
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
@@ -144,6 +149,11 @@ impl Farm {
     /// Reads the ground: the made-up flock while it is looked round in, else the real one.
     pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
         with_ground(self.real, self.made_up, read)
+    }
+
+    /// Reads this phone's own ground, also while the made-up flock is looked round in.
+    pub fn with_own<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
+        self.real.with(read)
     }
 
     /// Reads the ground without following it.
@@ -250,20 +260,23 @@ impl Farm {
         let now = now::now();
         self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
         let id = id::new_entry(now);
-        let last = match &event {
-            Event::Struck { entry } => Last::TakenBack(*entry),
-            Event::Amended { entry, .. } => self.peek(|ground| {
+        let last = if let Event::Struck { entry } = &event {
+            Last::TakenBack(*entry)
+        } else if let Event::Amended { entry, .. } = &event {
+            self.peek(|ground| {
                 let line = ground.flock.lines.iter().rev().find(|line| line.entry == *entry);
                 line.map_or(Last::Nothing, |line| Last::Changed {
                     entry: *entry,
                     event: Box::new(line.event.clone()),
                     at: line.at,
                 })
-            }),
-            event if event.corrects().is_some() => Last::Nothing,
-            _ => Last::Noted(vec![id]),
+            })
+        } else if event.corrects().is_some() {
+            Last::Nothing
+        } else {
+            Last::Noted(vec![id])
         };
-        let noted = self.peek(|ground| ground.book.next_noted(now));
+        let noted = self.peek(|ground| ground.book.next_noted_of(&event, now));
         let entry = Entry { id, device: self.device, noted, at, event };
         self.take(vec![entry], now, last);
         Ok(id)
@@ -279,8 +292,10 @@ impl Farm {
                 }
             });
         } else {
-            self.real.update(|ground| ground.take(entries.clone()));
-            self.keep(entries);
+            // The disk first: what breaks while it is drawn is lost to no one.
+            let keeping = self.begin_keeping(entries.clone());
+            self.real.update(|ground| ground.take(entries));
+            self.go_on_keeping(keeping);
         }
         self.clock.set(now);
         self.last.set(last);
@@ -381,7 +396,7 @@ fn with_ground<T>(
 fn due(ground: &Ground, now: Moment) -> Vec<Duty> {
     let mut duties = watch::duties(&ground.flock, now, &ground.flock.practice);
     for duty in &mut duties {
-        for at in [&mut duty.from, &mut duty.due, &mut duty.late] {
+        for at in [&mut duty.from, &mut duty.due, &mut duty.late].into_iter().chain(&mut duty.put_off) {
             *at = now::here(*at);
         }
     }

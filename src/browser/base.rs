@@ -1,5 +1,7 @@
 //! The first copy of the book: IndexedDB with strict durability. An entry is saved when its transaction has completed.
 
+use std::collections::BTreeSet;
+
 use indexed_db_futures::database::Database;
 use indexed_db_futures::error::{DomException, Error, OpenDbError};
 use indexed_db_futures::internals::SystemRepr as _;
@@ -8,7 +10,7 @@ use indexed_db_futures::transaction::{TransactionDurability, TransactionMode, Tr
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use yeanling_core::book::Entry;
 
-use super::local::{Broken, Held};
+use super::local::{self, Broken, Held};
 
 const NAME: &str = "yeanling";
 const STORE: &str = "entries";
@@ -78,12 +80,33 @@ impl Base {
         let mut held = Held::default();
         for (key, line) in keys.zip(lines) {
             let (key, line) = (text(&key?), text(&line?));
-            match serde_json::from_str::<Entry>(&line) {
-                Ok(entry) => held.entries.push(entry),
-                Err(_) => held.broken.push(Broken { key, line }),
+            match local::read(&key, &line) {
+                Some(entry) => held.entries.push(entry),
+                None => held.broken.push(Broken { key, line }),
             }
         }
         Ok(held)
+    }
+
+    /// Returns those of the ids under which a whole entry lies here now.
+    ///
+    /// # Errors
+    /// The browser cannot read the store.
+    pub async fn whole(&self, ids: Vec<String>) -> Result<BTreeSet<String>, BaseError> {
+        let transaction = self.0.transaction(STORE).with_mode(TransactionMode::Readonly).build()?;
+        let store = transaction.object_store(STORE)?;
+        let mut asked = Vec::with_capacity(ids.len());
+        for id in ids {
+            let line = store.get::<JsValue, String, String>(id.clone()).primitive()?;
+            asked.push((id, line));
+        }
+        let mut whole = BTreeSet::new();
+        for (id, line) in asked {
+            if line.await?.is_some_and(|line| local::read(&id, &text(&line)).is_some()) {
+                whole.insert(id);
+            }
+        }
+        Ok(whole)
     }
 
     /// Keeps entries in one transaction, all or none; on return they are on the disk.

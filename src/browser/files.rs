@@ -49,22 +49,28 @@ pub fn can_share() -> bool {
     })
 }
 
-/// Offers a text as a file of this media type in the phone's share sheet.
+/// Offers texts, each with its name, as files of this media type in the phone's share sheet.
 ///
 /// # Errors
 /// The sheet was closed, or the browser cannot share this.
-pub async fn share(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {
+pub async fn share(all: &[(String, String)], media: &str) -> Result<(), FileTrouble> {
     if !can_share() {
         return Err(FileTrouble::CannotShare);
     }
     let kind = FilePropertyBag::new();
     kind.set_type(media);
-    let parts = Array::of1(&JsValue::from_str(text));
-    let file = File::new_with_str_sequence_and_options(&parts, name, &kind)
-        .map_err(|error| FileTrouble::Failed(said(&error)))?;
+    let files = Array::new();
+    for (name, text) in all {
+        let parts = Array::of1(&JsValue::from_str(text));
+        let file = File::new_with_str_sequence_and_options(&parts, name, &kind)
+            .map_err(|error| FileTrouble::Failed(said(&error)))?;
+        files.push(&file);
+    }
     let data = ShareData::new();
-    data.set_files(&Array::of1(&file));
-    data.set_title(name);
+    data.set_files(&files);
+    if let Some((name, _)) = all.first() {
+        data.set_title(name);
+    }
     let navigator = window().navigator();
     if !navigator.can_share_with_data(&data) {
         return Err(FileTrouble::CannotShare);

@@ -5,10 +5,12 @@ use std::collections::BTreeSet;
 use std::rc::Rc;
 use std::time::Duration;
 
+use leptos::task::spawn_local;
 use yeanling_core::book::{Book, Entry, EntryId};
 
 use super::base::{self, Base, BaseError};
 use super::local::{self, Held, NotTaken};
+use super::safety;
 
 /// How many of the oldest entries leave local storage when it is full.
 const MAKE_ROOM: usize = 200;
@@ -53,34 +55,47 @@ impl Keeper {
             Ok((base, held)) => (State::Open(Rc::new(base)), Ok(held)),
             Err(error) => (State::Failed, Err(error)),
         };
+        safety::opened(held.is_ok(), local::available());
         *self.base.borrow_mut() = state;
         held
     }
 
-    /// Keeps entries that were just noted or taken in, and says how well.
+    /// Keeps entries that were just noted or taken in, and says how well. By the time it first waits, they lie in local
+    /// storage and in an open transaction of IndexedDB, which the browser completes whatever becomes of the app.
     ///
     /// A connection that was lost, by clearing or to a newer version, is opened anew, and all of `book` is seen to.
     pub async fn save(&self, entries: Vec<Entry>, book: impl FnOnce() -> Book) -> Kept {
         let taken = save_locally(&entries);
         let state = self.base.borrow().clone();
+        safety::begins(taken.is_ok(), matches!(state, State::Open(_)));
         let saved = match state {
-            State::Opening => return Kept::Waiting,
+            State::Opening => return safety::ended(Kept::Waiting),
             State::Failed => false,
             State::Open(base) => base.save(&entries).await.is_ok(),
         };
-        if !saved && let Err(BaseError(said)) = self.open(&book()).await {
-            return not_in_base(taken, &said);
+        // The book may not have these entries yet: they are kept first.
+        let whole = || book().with(entries.iter().cloned()).0;
+        if !saved && let Err(BaseError(said)) = self.open(&whole()).await {
+            return safety::ended(not_in_base(taken, &said));
         }
-        if taken == Err(NotTaken::Full) {
+        if taken == Err(NotTaken::Full)
+            && let State::Open(base) = self.base.borrow().clone()
+        {
             // Local storage is a convenience: with IndexedDB safe, a second refusal costs only the quick first paint.
             // It need not keep the tick waiting either.
-            let make_room = move || {
-                local::forget_oldest(MAKE_ROOM);
-                let _ = save_locally(&entries);
-            };
+            let make_room = move || spawn_local(make_room(base, entries));
             leptos::prelude::set_timeout(make_room, Duration::ZERO);
         }
-        Kept::Safe
+        safety::ended(Kept::Safe)
+    }
+}
+
+/// Lets the oldest entries leave local storage for these. Only what IndexedDB gives back whole may go: its line may have
+/// broken since, and then the one here is the only good copy.
+async fn make_room(base: Rc<Base>, entries: Vec<Entry>) {
+    if let Ok(whole) = base.whole(local::oldest(MAKE_ROOM)).await {
+        local::forget(&whole);
+        let _ = save_locally(&entries);
     }
 }
 

@@ -3,6 +3,10 @@
 //! Browsers write it out seconds late, so it never decides whether an entry is saved. A line that cannot be read is
 //! left where it is and reported.
 
+use std::cell::RefCell;
+use std::rc::Rc;
+use std::time::Duration;
+
 use gloo_storage::{LocalStorage, Storage, errors::StorageError};
 use wasm_bindgen::{JsCast, JsValue, closure::Closure};
 use yeanling_core::arrange::Arrange;
@@ -106,29 +110,43 @@ pub fn save(entry: &Entry) -> Result<(), NotTaken> {
     })
 }
 
-/// Lets the oldest entries go, at most so many; the caller knows that they are safe elsewhere. Broken lines stay.
-pub fn forget_oldest(most: usize) {
+/// Returns the ids of the oldest whole entries, at most so many.
+#[must_use]
+pub fn oldest(most: usize) -> Vec<String> {
     // Ids grow with time. Only what may go is read: all of a full storage would take longer than a tap may.
     if !available() {
-        return;
+        return Vec::new();
     }
     let names: Vec<String> = names().iter().filter_map(|name| name.as_string()).collect();
     let mut kept: Vec<&str> = names.iter().filter_map(|name| name.strip_prefix(ENTRY)).collect();
     kept.arrange();
     let line = |key: &str| LocalStorage::raw().get_item(&format!("{ENTRY}{key}")).ok().flatten();
     let is_whole = |key: &&str| line(key).is_some_and(|line| read(key, &line).is_some());
-    let whole = kept.into_iter().filter(is_whole).take(most);
-    whole.for_each(|key| LocalStorage::delete(format!("{ENTRY}{key}")));
+    kept.into_iter().filter(is_whole).take(most).map(str::to_owned).collect()
 }
 
-/// Calls `take` with each entry that another tab keeps.
-pub fn on_other_tab(take: impl Fn(Entry) + 'static) {
+/// Lets entries go that the other copy was just seen to hold whole.
+pub fn forget<'a>(ids: impl IntoIterator<Item = &'a String>) {
+    if available() {
+        ids.into_iter().for_each(|id| LocalStorage::delete(format!("{ENTRY}{id}")));
+    }
+}
+
+/// How long the entries of another tab may gather before they are taken in, so that a whole book comes in few pieces.
+const GATHER: Duration = Duration::from_millis(60);
+
+/// Calls `take` with the entries that another tab keeps: what comes in one burst comes together, since each time may
+/// cost a fold of the book.
+pub fn on_other_tab(take: impl Fn(Vec<Entry>) + 'static) {
+    let (come, take) = (Rc::new(RefCell::new(Vec::new())), Rc::new(take));
     let listener = Closure::<dyn Fn(web_sys::StorageEvent)>::new(move |event: web_sys::StorageEvent| {
-        let ours = event.key().is_some_and(|key| key.starts_with(ENTRY));
-        if let Some(line) = event.new_value().filter(|_| ours)
-            && let Ok(entry) = serde_json::from_str(&line)
-        {
-            take(entry);
+        let (key, line) = (event.key().unwrap_or_default(), event.new_value().unwrap_or_default());
+        let Some(entry) = key.strip_prefix(ENTRY).and_then(|key| read(key, &line)) else { return };
+        let first = come.borrow().is_empty();
+        come.borrow_mut().push(entry);
+        if first {
+            let (come, take) = (Rc::clone(&come), Rc::clone(&take));
+            leptos::prelude::set_timeout(move || take(come.take()), GATHER);
         }
     });
     let _ = window().add_event_listener_with_callback("storage", listener.as_ref().unchecked_ref());
@@ -140,7 +158,7 @@ fn key_of(id: EntryId) -> String {
 }
 
 /// Returns the entry of a line, if it is one and stands under its own id.
-fn read(key: &str, line: &str) -> Option<Entry> {
+pub(super) fn read(key: &str, line: &str) -> Option<Entry> {
     serde_json::from_str::<Entry>(line).ok().filter(|entry| entry.id.to_string() == key)
 }
 

@@ -15,6 +15,7 @@ pub mod paper;
 pub mod place;
 pub mod press;
 mod reach;
+pub mod safety;
 pub mod shared;
 pub mod sound;
 pub mod storage;

@@ -1,11 +1,12 @@
-//! If the app itself breaks: say that the book is safe, and offer to open it again.
+//! If the app itself breaks: say how safe what was noted is, and offer to open it again.
 
 use wasm_bindgen::{JsCast, closure::Closure};
 
+use super::safety::{Safety, safety};
 use super::window;
 
-/// Shows these words and a button that reloads, should the app break; what happened goes to the console.
-pub(crate) fn on_panic(words: &'static str, button: &'static str) {
+/// Shows what `words` says and a button that reloads, should the app break; what happened goes to the console.
+pub(crate) fn on_panic(words: fn(Safety) -> &'static str, button: &'static str) {
     std::panic::set_hook(Box::new(move |info| {
         web_sys::console::error_1(&info.to_string().into());
         let document = leptos::prelude::document();
@@ -16,7 +17,7 @@ pub(crate) fn on_panic(words: &'static str, button: &'static str) {
         };
         note.set_class_name("broke");
         let _ = note.set_attribute("role", "alert");
-        note.set_text_content(Some(words));
+        note.set_text_content(Some(words(safety())));
         reload.set_class_name("button");
         reload.set_text_content(Some(button));
         let again = Closure::once_into_js(|| {
@@ -24,6 +25,10 @@ pub(crate) fn on_panic(words: &'static str, button: &'static str) {
         });
         let _ = reload.add_event_listener_with_callback("click", again.unchecked_ref());
         let _ = note.append_child(&reload);
+        // What breaks once may break again on the way: one notice, with what is true by now.
+        if let Ok(Some(before)) = document.query_selector(".broke") {
+            before.remove();
+        }
         let _ = body.prepend_with_node_1(&note);
     }));
 }

@@ -1,6 +1,6 @@
 //! How well the browser keeps what is ours: for good or until it wants the room, and how much room it takes.
 //!
-//! Also when the book last left this phone, which is this phone's alone and stays out of the book.
+//! Also when the book last left this phone, or was saved on it, which is this phone's alone and stays out of the book.
 
 use gloo_storage::{LocalStorage, Storage};
 use js_sys::{Promise, Reflect};
@@ -12,6 +12,7 @@ use yeanling_core::units::Moment;
 use super::{local, reach, window};
 
 const SENT: &str = "yeanling/sent";
+const SAVED_HERE: &str = "yeanling/saved-here";
 const ASKED: &str = "yeanling/asked";
 
 /// What the browser promises about what it keeps.
@@ -62,17 +63,31 @@ fn storage() -> Option<StorageManager> {
     (!there.is_undefined()).then(|| navigator.storage())
 }
 
-/// Returns when the book was last sent or saved as a file from this phone.
+/// Returns up to when what was noted lies elsewhere too: the book was shared then, or someone said so.
 #[must_use]
 pub fn sent() -> Option<Moment> {
     if local::available() { LocalStorage::get(SENT).ok() } else { None }
 }
 
-/// Keeps when the book was sent.
+/// Keeps up to when the book lies elsewhere.
 pub fn keep_sent(at: Moment) {
     if local::available() {
         // A phone that cannot keep it says "not yet" next time, which errs on the safe side.
         let _ = LocalStorage::set(SENT, at);
+    }
+}
+
+/// Returns up to when the book was saved as a file among this phone's own downloads.
+#[must_use]
+pub fn saved_here() -> Option<Moment> {
+    if local::available() { LocalStorage::get(SAVED_HERE).ok() } else { None }
+}
+
+/// Keeps that the book was saved as a file on this phone.
+pub fn keep_saved_here(at: Moment) {
+    if local::available() {
+        // A phone that cannot keep it does not ask in a later visit whether that file is safe: sharing it says so too.
+        let _ = LocalStorage::set(SAVED_HERE, at);
     }
 }
 

@@ -21,6 +21,32 @@ const TABLE: &str = "text/csv";
 /// How long a book with new births in it may stay on one phone before it is said: a lost phone is a lost book.
 const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
+/// The book as it goes out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outgoing {
+    /// Its files, each with its name; more than one of a large book. At least one.
+    pub files: Vec<(String, String)>,
+    /// Up to when what was noted is in them.
+    pub up_to: Moment,
+}
+
+impl Outgoing {
+    /// Returns how many bytes all of it has.
+    #[must_use]
+    pub fn bytes(&self) -> usize {
+        self.files.iter().map(|(_, text)| text.len()).sum()
+    }
+}
+
+/// What in a file lies ahead of this phone's clock.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Ahead {
+    /// How many entries.
+    pub entries: usize,
+    /// The furthest of them.
+    pub latest: Moment,
+}
+
 impl Farm {
     /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
     ///
@@ -39,28 +65,47 @@ impl Farm {
         })
     }
 
-    /// Returns the book as a file: its name and its text.
+    /// Returns this phone's own book as it goes out, never the made-up flock; none while nothing is noted in it.
     #[must_use]
-    pub fn book_file(self) -> (String, String) {
+    pub fn outgoing(self) -> Option<Outgoing> {
         let now = now::now();
-        let farm = self.peek(|ground| ground.flock.practice.farm_name.clone());
+        let farm = self.real.with_untracked(|ground| ground.flock.practice.farm_name.clone());
         let name: String =
             farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
         let name = if name.is_empty() { "yeanling".to_owned() } else { name };
-        let text = self.peek(|ground| book::write(&ground.book, now, self.device));
-        (format!("{name}-{}.json.txt", stamp(now)), text)
+        self.real.with_untracked(|ground| {
+            let written = book::split(&ground.book, now, self.device);
+            let count = written.len();
+            let named = written
+                .into_iter()
+                .enumerate()
+                .map(|(index, file)| (file_name(&name, now, index + 1, count, file.years), file.text));
+            let up_to = ground.book.next_noted(now);
+            (!ground.book.is_empty()).then(|| Outgoing { files: named.collect(), up_to })
+        })
     }
 
-    /// Reads a book file and says what taking it in would add. Nothing changes.
+    /// Reads a book file and says what taking it in would add to this phone's own book, also while someone looks round in
+    /// the made-up flock. Nothing changes.
     ///
     /// # Errors
     /// The file is no whole book.
     pub fn preview(self, bytes: &[u8]) -> Result<Preview, FileError> {
         let file = book::read(bytes)?;
-        let (book, merged) = self.peek(|ground| ground.book.with(file.entries.iter().cloned()));
+        let own = self.real;
+        let (book, merged) = own.with_untracked(|ground| ground.book.with(file.entries.iter().cloned()));
         let flock = fold(&book);
-        let (ewes, lambs) = self.peek(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
+        let (ewes, lambs) = own.with_untracked(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
+        let now = now::now();
+        let ahead: Vec<Moment> = merged
+            .added
+            .iter()
+            .filter_map(|id| book.entry(*id))
+            .filter_map(|entry| entry.ahead_of(now))
+            .collect();
+        let latest = ahead.iter().max().copied();
         Ok(Preview {
+            ahead: latest.map(|latest| Ahead { entries: ahead.len(), latest }),
             ewes: flock.ewes.len().saturating_sub(ewes),
             lambs: flock.lambs.len().saturating_sub(lambs),
             file,
@@ -69,32 +114,27 @@ impl Farm {
         })
     }
 
-    /// Takes a previewed file in: everything that is new in it, in one piece.
+    /// Takes a previewed file into this phone's own book: everything that is new in it, in one piece. Whoever looked round
+    /// in the made-up flock is back in their own.
     pub fn take_in(self, preview: Preview) {
-        let fresh = |entry: &Entry| self.peek(|ground| ground.book.entry(entry.id).is_none());
+        let fresh = |entry: &Entry| self.real.with_untracked(|ground| ground.book.entry(entry.id).is_none());
         let entries: Vec<Entry> = preview.file.entries.iter().filter(|entry| fresh(entry)).cloned().collect();
-        if self.looks_round() {
-            self.made_up.update(|ground| {
-                if let Some(ground) = ground {
-                    ground.take(preview.file.entries);
-                }
-            });
-            return;
-        }
+        let keeping = (!entries.is_empty()).then(|| self.begin_keeping(entries));
         press::ground_moves();
+        self.stop_looking_round();
         self.real.update(|ground| ground.take(preview.file.entries));
         self.clock.set(now::now());
-        if !entries.is_empty() {
-            self.keep(entries);
+        if let Some(keeping) = keeping {
+            self.go_on_keeping(keeping);
         }
     }
 
-    /// Shares a file through the phone's share sheet.
+    /// Shares files, each with its name, through the phone's share sheet.
     ///
     /// # Errors
     /// The sheet was closed, or the browser cannot.
-    pub async fn share(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        files::share(name, text, PLAIN).await
+    pub async fn share(self, all: &[(String, String)]) -> Result<(), FileTrouble> {
+        files::share(all, PLAIN).await
     }
 
     /// Hands a calendar file to the phone, by its share sheet where that takes one, else among its downloads.
@@ -126,7 +166,7 @@ impl Farm {
 }
 
 async fn give(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {
-    match files::share(name, text, media).await {
+    match files::share(&[(name.to_owned(), text.to_owned())], media).await {
         Err(FileTrouble::CannotShare) => files::save(name, text, media),
         other => other,
     }
@@ -137,6 +177,18 @@ fn stamp(now: Moment) -> String {
     let local = now.local();
     let (hour, minute) = (local.hour(), local.minute());
     format!("{:04}-{:02}-{:02}-{hour:02}{minute:02}", local.year(), local.month(), local.day())
+}
+
+/// The name of a file: of several, which it is and which years it holds: "fold-2026-02-25-0312-2-of-3-2024-2025.json.txt".
+fn file_name(farm: &str, now: Moment, number: usize, of: usize, years: Option<(i32, i32)>) -> String {
+    let stamp = stamp(now);
+    if of == 1 {
+        return format!("{farm}-{stamp}.json.txt");
+    }
+    let years = years.map_or_else(String::new, |(first, last)| {
+        if first == last { format!("-{first}") } else { format!("-{first}-{last}") }
+    });
+    format!("{farm}-{stamp}-{number}-of-{of}{years}.json.txt")
 }
 
 /// Returns how many of the births, given as when they were noted, came after the book was last sent, if that is long
@@ -158,6 +210,14 @@ mod tests {
     #[track_caller]
     fn check(births: &[i64], sent: Option<i64>, now: i64, expected: Option<usize>) {
         assert_eq!(unsent(births.iter().map(|days| day(*days)), sent.map(day), day(now)), expected);
+    }
+
+    #[test]
+    fn a_file_of_several_says_which_it_is() {
+        let name = |number, of, years| file_name("fold", day(0), number, of, years);
+        assert_eq!(name(1, 1, Some((2024, 2026))), "fold-1970-01-01-0000.json.txt");
+        assert_eq!(name(1, 2, Some((2024, 2025))), "fold-1970-01-01-0000-1-of-2-2024-2025.json.txt");
+        assert_eq!(name(2, 2, Some((2026, 2026))), "fold-1970-01-01-0000-2-of-2-2026.json.txt");
     }
 
     #[test]

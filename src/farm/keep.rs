@@ -1,6 +1,8 @@
 //! How the book is kept: the two copies joined at the start, each entry saved, and what went wrong said.
 
 use std::collections::BTreeSet;
+use std::pin::Pin;
+use std::task::{Context, Poll, Waker};
 use std::time::Duration;
 
 use crate::signals::prelude::*;
@@ -41,6 +43,12 @@ pub(super) struct UnderWay {
     entries: usize,
     /// How often the disk has answered, so that its silence is told from many quick answers.
     answers: usize,
+}
+
+/// Entries that are in both copies as far as they will be, and what says so.
+pub(super) struct Keeping {
+    count: usize,
+    saving: Pin<Box<dyn Future<Output = Kept>>>,
 }
 
 impl Farm {
@@ -96,7 +104,8 @@ impl Farm {
                         .cloned()
                         .collect();
                     if !waiting.is_empty() {
-                        self.keep(waiting);
+                        let keeping = self.begin_keeping(waiting);
+                        self.go_on_keeping(keeping);
                     }
                 }
                 Err(error) => self.saving.set(poorly(Some(error.0))),
@@ -104,14 +113,29 @@ impl Farm {
         });
     }
 
-    pub(super) fn keep(self, entries: Vec<Entry>) {
+    /// Puts entries into both copies: on return local storage has them and the transaction of IndexedDB is open. Nothing
+    /// is drawn yet, so that whatever breaks there loses nothing.
+    pub(super) fn begin_keeping(self, entries: Vec<Entry>) -> Keeping {
         let keeper = self.keeper.get_value();
         let count = entries.len();
+        let mut saving: Pin<Box<dyn Future<Output = Kept>>> =
+            Box::pin(async move { keeper.save(entries, || self.book()).await });
+        // A future does nothing until it is first asked; whoever waits for it then asks again.
+        let first = saving.as_mut().poll(&mut Context::from_waker(Waker::noop()));
+        let saving = match first {
+            Poll::Ready(kept) => Box::pin(std::future::ready(kept)),
+            Poll::Pending => saving,
+        };
+        Keeping { count, saving }
+    }
+
+    /// Follows entries until they are kept, and says how that goes.
+    pub(super) fn go_on_keeping(self, Keeping { count, saving }: Keeping) {
         self.under_way.update_value(|under_way| under_way.entries += count);
         self.saving.set(Saving::Under(self.under_way.get_value().entries));
         self.warn_of_silence();
         spawn_local(async move {
-            let kept = keeper.save(entries, || self.book()).await;
+            let kept = saving.await;
             let waits = matches!(kept, Kept::Waiting);
             self.under_way.update_value(|under_way| {
                 under_way.entries -= count;

@@ -31,6 +31,8 @@ impl Together {
 
     /// Adds a fact that was checked, or follows from the one before.
     fn add_checked(&mut self, event: Event) -> EntryId {
+        let noted = self.farm.peek(|ground| ground.book.next_noted_of(&event, self.now));
+        self.noted = self.noted.max(noted);
         let (id, device) = (id::new_entry(self.now), self.farm.device);
         self.entries.push(Entry { id, device, noted: self.noted, at: self.at, event });
         self.noted = self.noted + TimeDelta::milliseconds(1);

@@ -77,17 +77,30 @@ impl Farm {
         }
     }
 
-    /// Returns when the book was last sent or saved as a file from this phone.
+    /// Returns up to when what was noted lies elsewhere too: the book was shared then, or someone said that it is safe.
     #[must_use]
     pub fn sent(self) -> Option<Moment> {
         self.sent.get()
     }
 
-    /// Keeps that the book was sent now.
-    pub fn keep_sent(self) {
-        let at = now::now();
+    /// Keeps that what was noted up to `at` lies elsewhere too.
+    pub fn keep_sent(self, at: Moment) {
         storage::keep_sent(at);
         self.sent.set(Some(at));
+    }
+
+    /// Returns up to when the book was saved as a file on this phone, as long as that is more than lies elsewhere: such a
+    /// file is lost with the phone.
+    #[must_use]
+    pub fn saved_here(self) -> Option<Moment> {
+        let sent = self.sent.get();
+        self.saved_here.get().filter(|saved| sent.is_none_or(|sent| *saved > sent))
+    }
+
+    /// Keeps that what was noted up to `at` was saved as a file on this phone.
+    pub fn keep_saved_here(self, at: Moment) {
+        storage::keep_saved_here(at);
+        self.saved_here.set(Some(at));
     }
 
     /// Says what the browser promises about keeping the book.

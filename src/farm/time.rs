@@ -3,14 +3,11 @@
 use std::cell::Cell;
 
 use crate::signals::prelude::*;
-use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
 use crate::browser::{badge, now, place, press, sound};
-
-/// How far the book may be ahead of the phone before that is told: two phones are seldom closer (ours).
-const AHEAD: TimeDelta = TimeDelta::minutes(2);
 
 /// Returns the same instant as this phone's wall clock shows it: what was noted keeps the clock it was lived at, what
 /// is to come is told by the clock that hangs there then.
@@ -53,11 +50,21 @@ impl Farm {
         });
     }
 
+    /// Returns the instant at which the wall clock that shows `moment` as it was noted shows `local`: this phone's own, if
+    /// that agrees with it there and then, else one at the same offset.
+    #[must_use]
+    pub fn at_local_beside(self, local: chrono::NaiveDateTime, moment: Moment) -> Moment {
+        if here(moment).offset_minutes() == moment.offset_minutes() {
+            now::at_local(local)
+        } else {
+            Moment::from_local(local, moment.offset_minutes())
+        }
+    }
+
     /// Returns when something was noted that this phone's clock has not reached yet; nothing while the two agree.
     #[must_use]
     pub fn clock_is_behind(self, now: Moment) -> Option<Moment> {
-        let next = self.with(|ground| ground.book.next_noted(now));
-        (next.since(now) > AHEAD).then_some(next)
+        self.with(|ground| ground.book.doubts(now, self.device))
     }
 
     /// Returns what was late when someone came back to the page, until it is done or read.

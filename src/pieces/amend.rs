@@ -41,8 +41,11 @@ pub(crate) fn AmendSheet(
     let save = move || {
         error.set(String::new());
         let typed = time.get_untracked();
-        let at =
-            if typed == was { Some(at) } else { read_field_time(&typed).map(|local| farm.at_local(local)) };
+        let at = if typed == was {
+            Some(at)
+        } else {
+            read_field_time(&typed).map(|local| farm.at_local_beside(local, at))
+        };
         let Some(at) = at else { return error.set(words::NO_TIME.to_owned()) };
         let event = match draft.read(&event) {
             Ok(event) => Box::new(event),
@@ -153,7 +156,7 @@ impl Draft {
                 system,
             },
             Event::DamGiven { .. }
-            | Event::VigorScored { .. }
+            | Event::VigorScored { scale: VigorScale::TenPoint | VigorScale::EightPoint, .. }
             | Event::SignSeen { .. }
             | Event::WaterBagSeen { .. }
             | Event::StrainingSeen { .. }
@@ -204,90 +207,153 @@ impl Draft {
         }
     }
 
-    /// Returns the fact as it should have been, or what is wrong with what was typed.
+    /// Returns the fact as it should have been, or what is wrong with what was typed. Each fact says here what of it can be
+    /// changed, so that nothing typed is dropped in silence.
     fn read(self, was: &Event) -> Result<Event, String> {
         let mut event = was.clone();
-        match (self, &mut event) {
-            (
-                Self::Weighed { text, system },
-                Event::Weighed { mass, .. } | Event::EweWeighed { mass, .. } | Event::FeedSet { mass, .. },
-            ) => {
+        match &mut event {
+            Event::Weighed { mass, .. } | Event::EweWeighed { mass, .. } | Event::FeedSet { mass, .. } => {
+                let Self::Weighed { text, system } = self else { return self.dropped() };
                 let unit = system.get_untracked();
                 *mass = Mass::parse(&text.get_untracked(), unit)
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::Mass, unit))?;
             }
-            (Self::Fed { text, system, milk, way }, Event::Fed { volume, milk: m, way: w, .. }) => {
+            Event::Fed { volume, milk: m, way: w, .. } => {
+                let Self::Fed { text, system, milk, way } = self else { return self.dropped() };
                 *volume = Volume::parse(&text.get_untracked(), system)
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::Volume, system))?;
                 *m = milk.get_untracked();
                 *w = way.get_untracked();
             }
-            (Self::Temperature { text, system }, Event::TemperatureTaken { temperature, .. }) => {
+            Event::TemperatureTaken { temperature, .. } => {
+                let Self::Temperature { text, system } = self else { return self.dropped() };
                 *temperature = Temperature::parse(&text.get_untracked(), system)
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::LambTemperature, system))?;
             }
-            (Self::Born { sex, alive }, Event::LambBorn { sex: s, alive: a, .. }) => {
+            Event::LambBorn { sex: s, alive: a, .. } => {
+                let Self::Born { sex, alive } = self else { return self.dropped() };
                 *s = sex.get_untracked();
                 *a = alive.get_untracked();
             }
-            (Self::Ease(new), Event::BirthEase { ease, .. }) => *ease = new.get_untracked(),
-            (Self::Vigor(new), Event::VigorScored { score, .. }) => *score = new.get_untracked(),
-            (Self::Belly(new), Event::BellyFelt { belly, .. }) => *belly = new.get_untracked(),
-            (Self::Cause(new), Event::Died { cause, .. }) => *cause = new.get_untracked(),
-            (
-                Self::Text { text, .. },
-                Event::Remarked { text: words, .. } | Event::Life(Life::Examined { finding: words, .. }),
-            ) => {
-                text.get_untracked().trim().clone_into(words);
+            Event::BirthEase { ease, .. } => {
+                let Self::Ease(new) = self else { return self.dropped() };
+                *ease = new.get_untracked();
             }
-            (Self::Text { text, .. }, Event::Tagged { tag, .. }) => {
-                text.get_untracked().trim().clone_into(tag);
+            Event::VigorScored { scale: VigorScale::FourGrade, score, .. } => {
+                let Self::Vigor(new) = self else { return self.dropped() };
+                *score = new.get_untracked();
             }
-            (Self::Text { text, .. }, Event::EweCame { tag }) => {
-                let text = text.get_untracked();
-                *tag = Some(text.trim().to_owned()).filter(|tag| !tag.is_empty());
+            Event::VigorScored { scale: VigorScale::TenPoint | VigorScale::EightPoint, .. } => {
+                return self.time_alone(event);
             }
-            (Self::Text { text, .. }, Event::RamIn { ram, .. }) => {
-                let text = text.get_untracked();
-                *ram = Some(text.trim().to_owned()).filter(|ram| !ram.is_empty());
+            Event::BellyFelt { belly, .. } => {
+                let Self::Belly(new) = self else { return self.dropped() };
+                *belly = new.get_untracked();
             }
-            (
-                Self::Text { text, .. },
-                Event::GroupFormed { name }
-                | Event::Life(Life::Marked { mark: name, .. })
-                | Event::GroupNamed { name, .. }
-                | Event::CrayonChanged { color: name, .. }
-                | Event::CrayonMark { color: name, .. },
-            ) => text.get_untracked().trim().clone_into(name),
-            (Self::Withheld { meat, milk }, Event::Life(Life::Treated { treatment, .. })) => {
-                treatment.meat_days = read_days(&meat.get_untracked())?;
-                treatment.milk_days = read_days(&milk.get_untracked())?;
+            Event::Died { cause, .. } => {
+                let Self::Cause(new) = self else { return self.dropped() };
+                *cause = new.get_untracked();
             }
-            (Self::Condition(text), Event::Conditioned { score, .. }) => {
+            Event::Conditioned { score, .. } => {
+                let Self::Condition(text) = self else { return self.dropped() };
                 *score = Condition::parse(&text.get_untracked())
                     .map_err(|wrong| errors::typed(&wrong, errors::Field::Condition, System::Metric))?;
             }
-            (Self::Scan { lambs, days }, Event::Scanned { lambs: l, days: d, .. }) => {
+            Event::Scanned { lambs: l, days: d, .. } => {
+                let Self::Scan { lambs, days } = self else { return self.dropped() };
                 *l = lambs.get_untracked().unwrap_or(*l);
                 *d = read_days(&days.get_untracked())?;
             }
-            (
-                Self::Stock { text, item, system },
-                Event::StoreIn { amount, .. }
-                | Event::StoreUsed { amount, .. }
-                | Event::StoreThrown { amount, .. }
-                | Event::StoreCounted { amount, .. },
-            ) => {
+            Event::Life(Life::Treated { treatment, .. }) => {
+                let Self::Withheld { meat, milk } = self else { return self.dropped() };
+                treatment.meat_days = read_days(&meat.get_untracked())?;
+                treatment.milk_days = read_days(&milk.get_untracked())?;
+            }
+            Event::StoreIn { amount, .. }
+            | Event::StoreUsed { amount, .. }
+            | Event::StoreThrown { amount, .. }
+            | Event::StoreCounted { amount, .. } => {
+                let Self::Stock { text, item, system } = self else { return self.dropped() };
                 *amount = stores::read_amount(&text.get_untracked(), item, system)
                     .map_err(|wrong| errors::typed(&wrong, stock_field(item), system))?;
             }
-            (Self::Text { text, .. }, Event::PenMade { name, .. } | Event::PenNamed { name, .. }) => {
-                text.get_untracked().trim().clone_into(name);
+            Event::Remarked { text: words, .. }
+            | Event::Life(Life::Examined { finding: words, .. } | Life::Marked { mark: words, .. })
+            | Event::Tagged { tag: words, .. }
+            | Event::GroupFormed { name: words }
+            | Event::GroupNamed { name: words, .. }
+            | Event::CrayonChanged { color: words, .. }
+            | Event::CrayonMark { color: words, .. }
+            | Event::PenMade { name: words, .. }
+            | Event::PenNamed { name: words, .. } => {
+                let Self::Text { text, .. } = self else { return self.dropped() };
+                text.get_untracked().trim().clone_into(words);
             }
-            // A draft is made of its own fact, so nothing else can meet here but what has a time alone.
-            _ => {}
+            Event::EweCame { tag: words } | Event::RamIn { ram: words, .. } => {
+                let Self::Text { text, .. } = self else { return self.dropped() };
+                let text = text.get_untracked();
+                *words = Some(text.trim().to_owned()).filter(|words| !words.is_empty());
+            }
+            Event::DamGiven { .. }
+            | Event::SignSeen { .. }
+            | Event::WaterBagSeen { .. }
+            | Event::StrainingSeen { .. }
+            | Event::PartShowing { .. }
+            | Event::HandChecked { .. }
+            | Event::HelpBegun { .. }
+            | Event::VetCalled { .. }
+            | Event::LookedAt { .. }
+            | Event::NotLambing { .. }
+            | Event::AfterbirthPassed { .. }
+            | Event::Accepted { .. }
+            | Event::SwallowTried { .. }
+            | Event::Warmed { .. }
+            | Event::SolidsEaten { .. }
+            | Event::Weaned { .. }
+            | Event::Ringed { .. }
+            | Event::PenCleaned { .. }
+            | Event::PenClosed { .. }
+            | Event::PutInPen { .. }
+            | Event::LetOut { .. }
+            | Event::PutOff { .. }
+            | Event::GroupParted { .. }
+            | Event::JoinedGroup { .. }
+            | Event::LeftGroup { .. }
+            | Event::RamOut { .. }
+            | Event::BoosterGiven { .. }
+            | Event::ColostrumFrozen { .. }
+            | Event::ColostrumThawed { .. }
+            | Event::ColostrumThrown { .. }
+            | Event::Stood { .. }
+            | Event::Sucked { .. }
+            | Event::NavelDipped { .. }
+            | Event::AllBorn { .. }
+            | Event::Life(
+                Life::Fostered { .. }
+                | Life::KeptAsEwe { .. }
+                | Life::Described { .. }
+                | Life::Castrated { .. }
+                | Life::Went { .. },
+            )
+            | Event::Care(_)
+            | Event::Chose(_)
+            | Event::SameAnimal { .. }
+            | Event::Amended { .. }
+            | Event::Struck { .. }
+            | Event::Restored { .. }
+            | Event::Unread(_) => return self.time_alone(event),
         }
         Ok(event)
+    }
+
+    /// What was changed beside the time of a fact of which nothing else can be changed; a draft is made of its own fact.
+    fn time_alone(self, event: Event) -> Result<Event, String> {
+        if let Self::TimeAlone = self { Ok(event) } else { self.dropped() }
+    }
+
+    /// Refuses what would drop what was typed: a draft that is not of this fact.
+    fn dropped(self) -> Result<Event, String> {
+        Err(words::NOT_CHANGED.to_owned())
     }
 
     fn view(self) -> AnyView {
@@ -412,3 +478,6 @@ fn sex_choices() -> Vec<Choice<Option<Sex>>> {
         Choice::new(None, lambing::NOT_SEEN),
     ]
 }
+
+#[cfg(test)]
+mod tests;

@@ -42,16 +42,22 @@ pub(crate) fn Standing() -> impl IntoView {
         })
     };
     let save = move || {
-        let (name, text) = farm.book_file();
-        if farm.save_file(&name, &text).is_ok() {
-            farm.keep_sent();
+        if let Some(book) = farm.outgoing()
+            && book.files.iter().all(|(name, text)| farm.save_file(name, text).is_ok())
+        {
+            farm.keep_saved_here(book.up_to);
         }
     };
+    let some = Memo::new(move |_| farm.with_own(|ground| !ground.book.is_empty()));
     let poorly = move || match farm.saving() {
         Saving::Poorly { memory_only, said } => Some(view! {
             <Notice
                 kind=NoticeKind::Bad
-                action=move || view! { <Button label=hand_over::SAVE on_press=save /> }
+                action=move || {
+                    live(move || {
+                        some.get().then(|| view! { <Button label=hand_over::SAVE on_press=save /> }).into_any()
+                    })
+                }
             >
                 <p>{frame::poorly(memory_only, said.as_deref())}</p>
             </Notice>

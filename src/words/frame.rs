@@ -96,8 +96,17 @@ pub(crate) fn unread(entries: usize) -> String {
     )
 }
 
-/// Says that the app broke.
-pub(crate) const BROKE: &str = "Something in Yeanling broke. What you noted is safe. ";
+/// Says that the app broke when all was on the disk.
+pub(crate) const BROKE_SAVED: &str = "Something in Yeanling broke. What you noted is saved. Look for your last tap: if it is missing, note it again. ";
+/// Says that the app broke while the last entry was on its way to the disk.
+pub(crate) const BROKE_ON_ITS_WAY: &str = "Something in Yeanling broke while your last tap was being saved. Look for your last tap once it is open again: \
+     if it is missing, note it again. ";
+/// Says that the app broke while entries were in local storage alone.
+pub(crate) const BROKE_LOCAL_ONLY: &str = "Something in Yeanling broke. What you noted is in the browser but may not be on the disk yet: do not close the \
+     browser, only open Yeanling again. Look for your last tap. ";
+/// Says that the app broke while entries were in memory alone.
+pub(crate) const BROKE_MEMORY_ONLY: &str = "Something in Yeanling broke. This phone does not keep the book: what you noted is lost once this page closes \
+     or opens again. Write down what you still see first. ";
 /// Opens it again.
 pub(crate) const RELOAD: &str = "Open it again";
 

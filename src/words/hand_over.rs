@@ -1,6 +1,6 @@
 //! Sending the book and taking one in.
 
-use yeanling_core::book::{FileError, MOST_BYTES};
+use yeanling_core::book::{FileError, MOST_BYTES, MOST_WRITTEN};
 
 /// The screen's name.
 pub(crate) const TITLE: &str = "Hand over";
@@ -22,8 +22,13 @@ pub(crate) const TAKE_SUB: &str = "You see what it would add before anything cha
 pub(crate) const PREVIEW: &str = "This file would add";
 /// Takes it in.
 pub(crate) const MERGE: &str = "Add to my book";
+/// Takes it in although it is dated ahead of this phone.
+pub(crate) const MERGE_ALL_THE_SAME: &str = "Add it all the same";
 /// Leaves it.
-pub(crate) const LEAVE: &str = "Leave it";
+pub(crate) const LEAVE: &str = "Cancel";
+/// Says where a file goes that is opened while the made-up flock is looked round in.
+pub(crate) const INTO_YOUR_OWN: &str =
+    "This goes into your own book, not into the made-up flock, and takes you back to it.";
 /// Says that nothing is new in it.
 pub(crate) const NOTHING_NEW: &str = "Everything in this file is in your book already.";
 /// Heads the keeping.
@@ -141,8 +146,58 @@ pub(crate) const MADE_UP: &str = "The made-up flock is not sent, so that it can 
 /// Says that it was given to the share sheet.
 pub(crate) const SHARED: &str = "Handed over.";
 /// Says that it was saved as a file.
-pub(crate) const SAVED_FILE: &str =
-    "Saved among this phone’s downloads. Send it from there, or keep it as a copy.";
+pub(crate) const SAVED_FILE: &str = "Saved on this phone, among its downloads.";
+/// Says that one file of several was saved.
+pub(crate) const SAVED_PART: &str = "Saved on this phone. Save the other files too.";
+/// Says what to do when several files cannot be shared at once.
+pub(crate) const SAVE_EACH: &str =
+    "This phone cannot share several files at once. Save each, then send them all.";
+/// Says that the book has left this phone.
+pub(crate) const SAFE_ELSEWHERE: &str = "It is safe elsewhere";
+
+/// Returns that a saved file is no copy as long as it is on this phone alone.
+pub(crate) fn still_here(when: &str) -> String {
+    format!(
+        "Saved {when}, and still on this phone alone: a lost phone takes it along. Send the file on or copy it to another \
+         device, then say so."
+    )
+}
+
+/// Returns the button that saves one file of several: "Save file 1 of 3".
+pub(crate) fn save_part(number: usize, of: usize) -> String {
+    format!("Save file {number} of {of}")
+}
+
+/// Returns that a book nears the size at which it goes as several files, or goes so already.
+pub(crate) fn large(bytes: usize, files: usize) -> String {
+    if files > 1 {
+        format!(
+            "The book has {}: it goes as {files} files, a season or more in each. Send all of them. On the other phone open \
+             one after the other.",
+            megabytes(bytes)
+        )
+    } else {
+        format!(
+            "The book has {}. From {} on it goes as several files, a season or more in each.",
+            megabytes(bytes),
+            megabytes(MOST_WRITTEN)
+        )
+    }
+}
+
+/// Returns that entries of a file are dated ahead of this phone's clock, and what to make of it.
+pub(crate) fn dated_ahead(entries: usize, latest: &str, now: &str) -> String {
+    let are = if entries == 1 {
+        format!("One entry in it is dated ahead of this phone: {latest}.")
+    } else {
+        format!("{entries} entries in it are dated ahead of this phone, up to {latest}.")
+    };
+    format!(
+        "{are} This phone says {now}. If that is wrong, set this phone’s clock first. If it is right, the other phone’s clock \
+         was wrong, and so is the time of what it noted."
+    )
+}
+
 /// While a file is read.
 pub(crate) const READING: &str = "Reading the file…";
 /// Heads the question about records of one tag.
@@ -204,8 +259,10 @@ pub(crate) const ON_PHONE: &str = "This phone";
 pub(crate) const OFFLINE: &str = "Offline";
 /// Names the browser's promise.
 pub(crate) const PROMISE: &str = "For good";
-/// Names the last time it was sent.
-pub(crate) const SENT: &str = "Last sent or saved";
+/// Names the last time it went to another place than this phone.
+pub(crate) const SENT: &str = "Copy elsewhere";
+/// Says that the only file of it is on this phone too.
+pub(crate) const ONLY_HERE: &str = "not yet: saved on this phone alone";
 /// Names the room it takes.
 pub(crate) const ROOM: &str = "Room";
 /// Says that it was never sent.
@@ -268,6 +325,27 @@ mod tests {
         let device = "01935d5a-0000-7000-8000-00000000ab3f";
         assert_eq!(from(false, device, "03:12"), "Written on another phone (…ab3f), 03:12.");
         assert_eq!(from(true, "", "03:12"), "Written on this phone, 03:12.");
+    }
+
+    #[test]
+    fn a_large_book_is_told_before_it_is_split_and_then() {
+        let near = large(22_400_000, 1);
+        assert!(near.contains("22.4 MB") && near.contains("30.0 MB"), "{near}");
+        let split = large(64_000_000, 3);
+        assert!(split.contains("3 files") && split.contains("Send all of them"), "{split}");
+    }
+
+    #[test]
+    fn what_is_dated_ahead_is_told_with_both_clocks() {
+        let one = dated_ahead(1, "14 Mar 2099 03:05", "1 Mar 2026 08:00");
+        assert!(one.starts_with(
+            "One entry in it is dated ahead of this phone: 14 Mar 2099 03:05. This phone says 1 Mar"
+        ));
+        let more = dated_ahead(12, "14 Mar 2099 03:05", "");
+        assert!(
+            more.starts_with("12 entries in it are dated ahead of this phone, up to 14 Mar 2099"),
+            "{more}"
+        );
     }
 
     #[test]

@@ -235,6 +235,8 @@ pub(crate) fn stretch(from: i64, to: i64) -> String {
     format!("{from} to {to} hours")
 }
 
+/// Says that a change could not be taken, which must never happen in silence.
+pub(crate) const NOT_CHANGED: &str = "This cannot be changed here. Nothing was changed.";
 /// Says that a time is missing.
 pub(crate) const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
 

@@ -57,7 +57,7 @@ impl Scribe {
             (0x0001_0000_0000_7000_8000 << 48) + (self.device << 32) + self.count,
         ));
         let device = DeviceId::from_uuid(Uuid::from_u128(self.device));
-        let noted = self.book.next_noted(now);
+        let noted = self.book.next_noted_of(&event, now);
         self.book.add(Entry { id, device, noted, at, event });
         id
     }

@@ -26,6 +26,9 @@ pub const VERSION: u64 = 1;
 /// The most bytes a book file may have: 40 million, some 150,000 entries.
 pub const MOST_BYTES: usize = 40_000_000;
 
+/// The most bytes of one entry: with what stands around it, it must fit a file when it is written again.
+pub const MOST_ENTRY: usize = MOST_BYTES - 10_000;
+
 /// A book file that was read and found whole.
 #[derive(Clone, Debug, PartialEq)]
 pub struct BookFile {
@@ -131,18 +134,29 @@ struct Parts<'a> {
     entries: Option<&'a RawValue>,
 }
 
-/// Returns the book as a document: an entry a line, by id.
+/// Returns the book as one document, however large: an entry a line, by id. What goes to another phone is
+/// [`split`](super::split), so that it can be read there.
 ///
 /// The same book, `made` and `device` always give the same bytes.
 #[must_use]
 pub fn write(book: &Book, made: Moment, device: DeviceId) -> String {
-    let mut lines = String::new();
-    for (number, entry) in book.entries().enumerate() {
-        let line = serde_json::to_string(entry).unwrap_or_default();
-        let _ = write!(lines, "{}{line}", if number == 0 { "\n" } else { ",\n" });
+    let lines = book.entries().map(|entry| serde_json::to_string(entry).unwrap_or_default());
+    document(lines, made, device)
+}
+
+/// Returns a document of entries, each given as it is written.
+pub(super) fn document<T: AsRef<str>>(
+    all: impl Iterator<Item = T>,
+    made: Moment,
+    device: DeviceId,
+) -> String {
+    let (mut lines, mut count) = (String::new(), 0);
+    for line in all {
+        let _ = write!(lines, "{}{}", if count == 0 { "\n" } else { ",\n" }, line.as_ref());
+        count += 1;
     }
     let entries = format!("[{lines}\n]");
-    let (count, digest) = (book.len(), digest(&entries));
+    let digest = digest(&entries);
     format!(
         "{{\"format\":\"{FORMAT}\",\"version\":{VERSION},\"made\":\"{made}\",\"device\":\"{device}\",\
          \"count\":{count},\"digest\":\"{digest}\",\"entries\":{entries}}}\n"
@@ -207,6 +221,9 @@ fn entries(lines: &[&RawValue]) -> Result<Vec<Entry>, FileError> {
         let number = index + 1;
         if !line.get().starts_with('{') {
             return Err(FileError::Entry { number, why: "not an object".to_owned() });
+        }
+        if line.get().len() > MOST_ENTRY {
+            return Err(FileError::Entry { number, why: "longer than it can be written again".to_owned() });
         }
         let entry: Entry = serde_json::from_str(line.get())
             .map_err(|error| FileError::Entry { number, why: told(&error.to_string(), 200) })?;

@@ -4,6 +4,7 @@
 
 mod about;
 mod care;
+mod clock;
 mod entry;
 mod event;
 mod fact;
@@ -12,6 +13,7 @@ mod goods;
 mod ids;
 mod life;
 mod merge;
+mod split;
 mod standing;
 mod terms;
 mod unread;
@@ -19,14 +21,16 @@ mod unread;
 use std::collections::BTreeMap;
 
 pub use care::{Awaited, Care, GlucoseBy, Mouth, Suck, VetSaid};
+pub use clock::{AHEAD, SLACK};
 pub use entry::Entry;
 pub use event::Event;
-pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, VERSION, read, write};
+pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, MOST_ENTRY, VERSION, read, write};
 pub use goods::{Item, Measure, MilkedFrom};
 pub use ids::{BatchId, DeviceId, EntryId, EweId, GroupId, LambId, PenId};
 pub use life::{BirthDay, Castration, DayOrder, Departure, Life, NoBirthDay, Route, Treatment};
 pub use merge::Merged;
-pub use standing::{Standing, standing};
+pub use split::{MOST_WRITTEN, SPEAK_FROM, Written, split, split_within};
+pub use standing::{Corrected, Standing, corrected, standing};
 pub use terms::{
     Animal, Belly, Cause, DutyKind, Ease, Found, Lie, MOST_REMARK, MOST_TAG, MOST_WORDS, Milk, Part, PenSize,
     RamAge, Ring, Sex, Sign, VigorScale, Way,
@@ -108,19 +112,6 @@ impl Book {
                 self.entries.insert(entry.id, entry);
                 Added::New
             }
-        }
-    }
-
-    /// Returns when an entry written at `now` counts as noted: never behind anything already seen.
-    ///
-    /// This is a hybrid logical clock: a phone with a wrong clock cannot reorder what another has noted.
-    #[must_use]
-    pub fn next_noted(&self, now: Moment) -> Moment {
-        match self.latest {
-            Some(latest) if latest >= now => {
-                Moment::from_unix_milliseconds(latest.as_unix_milliseconds() + 1, now.offset_minutes())
-            }
-            Some(_) | None => now,
         }
     }
 }

@@ -3,7 +3,7 @@
 //! Corrections are entries and can be corrected themselves. One counts only if it was noted after what it corrects,
 //! so there can be no circle.
 
-use std::collections::HashMap;
+use std::collections::{BTreeSet, HashMap};
 
 use super::{Book, Entry, EntryId, Event};
 use crate::units::Moment;
@@ -31,9 +31,24 @@ struct Corrections<'a> {
     amended: Option<(&'a Event, Moment)>,
 }
 
+/// A book after all corrections.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Corrected<'a> {
+    /// Every entry that is no correction, as it stands, by when it happened, then when it was noted, then id.
+    pub standing: Vec<Standing<'a>>,
+    /// Entries to which there are corrections that found none: they are not here, or were noted later.
+    pub awaited: BTreeSet<EntryId>,
+}
+
 /// Returns every entry that is no correction, as it stands, by when it happened, then when it was noted, then id.
 #[must_use]
 pub fn standing(book: &Book) -> Vec<Standing<'_>> {
+    corrected(book).standing
+}
+
+/// Returns every entry as it stands, and for which entries corrections wait.
+#[must_use]
+pub fn corrected(book: &Book) -> Corrected<'_> {
     // Ids grow with time, so both orders are nearly there already, which this way of sorting makes use of. It is the
     // standard library's own, whatever it weighs: a large book waits for it.
     let mut latest_last: Vec<&Entry> = book.entries().collect();
@@ -60,5 +75,5 @@ pub fn standing(book: &Book) -> Vec<Standing<'_>> {
     }
     standing.reverse();
     standing.sort_by_key(|line| (line.at, line.entry.noted, line.entry.id));
-    standing
+    Corrected { standing, awaited: corrections.into_keys().collect() }
 }

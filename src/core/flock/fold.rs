@@ -4,18 +4,19 @@
 
 use std::collections::BTreeMap;
 
+use super::how::{How, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
     Seen, VetCall, Weight, group, keep, life, litter, pen, stores,
 };
 use crate::arrange::Arrange;
-use crate::book::{Animal, Book, Care, Event, EweId, Life, Standing, standing};
+use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
 use crate::units::Moment;
 
 /// Returns the flock that this book makes.
 #[must_use]
 pub fn fold(book: &Book) -> Flock {
-    let standing = standing(book);
+    let Corrected { standing, awaited } = corrected(book);
     let sorted = Sorted::of(&standing);
     let mut flock = Flock { same: same_animals(&sorted.joins), ..Flock::default() };
     // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
@@ -39,7 +40,7 @@ pub fn fold(book: &Book) -> Flock {
     keep::lines(&mut flock, &standing);
     keep::labors(&mut flock);
     keep::indices(&mut flock);
-    flock.noted_until = book.latest();
+    flock.awaited = awaited;
     flock
 }
 
@@ -59,32 +60,17 @@ impl<'a> Sorted<'a> {
     fn of(standing: &'a [Standing<'a>]) -> Self {
         let mut sorted = Self::default();
         for line in standing.iter().filter(|line| !line.struck) {
-            if brings(line.event) {
-                sorted.comers.push(line);
-            } else if matches!(line.event, Event::SameAnimal { .. }) {
-                sorted.joins.push(line);
-            } else if matches!(line.event, Event::Chose(_)) {
-                sorted.choices.push(line);
-            } else if matches!(line.event, Event::AllBorn { .. }) {
-                sorted.all_born.push(line);
-            } else if matches!(line.event, Event::Life(Life::KeptAsEwe { .. })) {
-                sorted.kept.push(line);
+            match how(line.event) {
+                How::ComesAlone | How::Comes => sorted.comers.push(line),
+                How::Joins => sorted.joins.push(line),
+                How::Chooses => sorted.choices.push(line),
+                How::EndsLitter => sorted.all_born.push(line),
+                How::Keeps => sorted.kept.push(line),
+                How::Corrects | How::Tells | How::TellsInTurn | How::Regroups => {}
             }
         }
         sorted
     }
-}
-
-/// Says whether [`bring_in`] has something to do.
-const fn brings(event: &Event) -> bool {
-    matches!(
-        event,
-        Event::EweCame { .. }
-            | Event::LambBorn { .. }
-            | Event::PenMade { .. }
-            | Event::GroupFormed { .. }
-            | Event::ColostrumFrozen { .. }
-    )
 }
 
 /// Returns which animal each joined record is read as; a join that would close a circle is passed over.
@@ -117,6 +103,7 @@ fn choose(flock: &mut Flock, mut lines: Vec<&Standing<'_>>) {
     for line in lines {
         if let Event::Chose(choice) = line.event {
             flock.practice.choose(choice);
+            flock.chosen = Some((line.entry.noted, line.entry.id));
         }
     }
 }

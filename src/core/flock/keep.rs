@@ -4,31 +4,48 @@
 
 use std::collections::BTreeSet;
 
+use super::how::{How, how};
 use super::{Ewe, Flock, Labor, Lamb, Line};
 use crate::arrange::Arrange;
-use crate::book::{Animal, Event, EweId, LambId, Life, Standing};
+use crate::book::{Animal, Event, EweId, LambId, Standing};
 
 /// Keeps every line, and for each animal which lines are about it.
 pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
     flock.lines.reserve_exact(standing.len());
     let mut animals = Vec::new();
     for line in standing {
-        keep_line(flock, line, &mut animals);
+        keep_line(flock, line, flock.lines.len(), &mut animals);
     }
 }
 
-/// Keeps one line more, and returns which animals it is about; a lamb's birth is a line of the lamb and its dam.
-pub(super) fn line(flock: &mut Flock, line: &Standing<'_>) -> Vec<Animal> {
+/// Keeps one line more in its place, and returns which animals it is about; a lamb's birth is a line of the lamb and its
+/// dam. No line after that place may be about any of them.
+pub(super) fn line(flock: &mut Flock, line: &Standing<'_>, place: usize) -> Vec<Animal> {
+    if place < flock.lines.len() {
+        move_up(flock, place);
+    }
     let mut animals = Vec::new();
-    keep_line(flock, line, &mut animals);
+    keep_line(flock, line, place, &mut animals);
     animals
 }
 
-fn keep_line(flock: &mut Flock, line: &Standing<'_>, animals: &mut Vec<Animal>) {
-    let index = flock.lines.len();
+/// Moves what is known of the lines from a place on by one, so that another line has room there.
+fn move_up(flock: &mut Flock, place: usize) {
+    let animals = flock.of.values_mut();
+    let pens = flock.of_pen.values_mut();
+    let groups = flock.of_group.values_mut();
+    for indices in animals.chain(pens).chain(groups).chain(std::iter::once(&mut flock.of_stores)) {
+        for index in indices.iter_mut().rev().take_while(|index| **index >= place) {
+            *index += 1;
+        }
+    }
+}
+
+fn keep_line(flock: &mut Flock, line: &Standing<'_>, index: usize, animals: &mut Vec<Animal>) {
     animals.clear();
     animals.extend(line.event.animals());
-    if matches!(line.event, Event::EweCame { .. } | Event::Life(Life::KeptAsEwe { .. })) {
+    let came = matches!(line.event, Event::EweCame { .. });
+    if came || how(line.event) == How::Keeps {
         animals.push(Animal::Ewe(line.entry.id.as_ewe()));
     }
     if let Event::LambBorn { .. } = line.event {
@@ -55,7 +72,7 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, animals: &mut Vec<Animal>) 
     if line.event.is_of_the_stores() {
         flock.of_stores.push(index);
     }
-    flock.lines.push(Line {
+    let line = Line {
         entry: line.entry.id,
         device: line.entry.device,
         noted: line.entry.noted,
@@ -63,7 +80,8 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, animals: &mut Vec<Animal>) 
         event: line.event.clone(),
         amended: line.amended,
         struck: line.struck,
-    });
+    };
+    flock.lines.insert(index, line);
 }
 
 /// Works out which ewes are in labor: by what was seen since their last birth.

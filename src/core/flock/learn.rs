@@ -1,16 +1,24 @@
-//! One more entry told to a flock that stands: what most taps are, a plain fact that comes after all others.
+//! One more entry told to a flock that stands: what most taps are, a plain fact about an animal of which nothing later is
+//! known.
 //!
 //! A fold of a large book takes longer than a tap may. What this gives is what the fold would give, or it is not done.
 
 use super::fold::{bring_in, tell};
+use super::how::{How, how};
 use super::{Flock, keep, litter};
-use crate::book::{Animal, Entry, Event, Life, Standing};
+use crate::book::{Animal, Entry, Event, EweId, LambId, Standing};
+use crate::units::Moment;
 
 impl Flock {
-    /// Takes one more entry in, if it was noted and happened after all that is known and changes nothing that was, and
-    /// says whether it did. If not, the flock is as it was, and has to be folded anew from the book that holds the entry.
+    /// Takes one more entry in, if it changes nothing that was and nothing that it is about happened after it, and says
+    /// whether it did. If not, the flock is as it was, and has to be folded anew from the book that holds the entry.
     pub fn learn(&mut self, entry: &Entry) -> bool {
-        if !self.is_next(entry) || changes_what_was(&entry.event) || !self.is_told_alone(entry) {
+        let how = how(&entry.event);
+        let place = self.place_of(entry);
+        if how.changes_what_was() || self.is_awaited(entry) || !self.is_told_alone(entry) {
+            return false;
+        }
+        if place < self.lines.len() && !self.is_last_of_its_own(entry, how, place) {
             return false;
         }
         let Entry { event, at, .. } = entry;
@@ -19,28 +27,63 @@ impl Flock {
         tell(self, &line);
         if let Event::Chose(choice) = event {
             self.practice.choose(choice);
+            self.chosen = Some((entry.noted, entry.id));
         }
         if let Event::LambBorn { .. } = event {
             litter::add(self, entry.id.as_lamb());
-            self.by_birth.push((*at, entry.id.as_lamb()));
+            let born = (*at, entry.id.as_lamb());
+            self.by_birth.insert(self.by_birth.partition_point(|other| *other < born), born);
         }
         if let Event::AllBorn { lamb } = event {
             litter::all_born(self, *lamb, *at);
         }
-        for animal in keep::line(self, &line) {
+        for animal in keep::line(self, &line, place) {
             match animal {
                 Animal::Ewe(ewe) => keep::labor(self, ewe),
                 Animal::Lamb(lamb) => keep::index(self, lamb),
             }
         }
-        self.noted_until = Some(entry.noted);
         true
     }
 
-    /// Says whether it comes after every other, as noted and as it happened, so that no correction waits for it.
-    fn is_next(&self, entry: &Entry) -> bool {
-        let noted = self.noted_until.is_none_or(|noted| noted < entry.noted);
-        noted && self.lines.last().is_none_or(|last| last.at <= entry.at)
+    /// Returns where its line belongs: behind all that happened before, mostly at the end.
+    fn place_of(&self, entry: &Entry) -> usize {
+        let new = (entry.at, entry.noted, entry.id);
+        self.lines.partition_point(|line| (line.at, line.noted, line.entry) < new)
+    }
+
+    /// Says whether something noted later has to do with it: a correction that came before it, or a choice that stands.
+    fn is_awaited(&self, entry: &Entry) -> bool {
+        let outdone = self.chosen.is_some_and(|chosen| chosen > (entry.noted, entry.id));
+        self.awaited.contains(&entry.id) || (how(&entry.event) == How::Chooses && outdone)
+    }
+
+    /// Says whether no line from `place` on is about what this one is about, so that it may be told after them.
+    fn is_last_of_its_own(&self, entry: &Entry, how: How, place: usize) -> bool {
+        let before = |lines: Option<&Vec<usize>>| {
+            lines.and_then(|lines| lines.last()).is_none_or(|last| *last < place)
+        };
+        let animals = |animal: Animal| before(self.of.get(&self.one(animal)));
+        match how {
+            How::Comes | How::Joins | How::Keeps | How::Corrects | How::Regroups | How::TellsInTurn => {
+                return false;
+            }
+            How::EndsLitter => {
+                let litter = entry.event.animals().find_map(|animal| match animal {
+                    Animal::Lamb(lamb) => self.litter_of(lamb),
+                    Animal::Ewe(_) => None,
+                });
+                let mates = litter.map_or(&[][..], |litter| &litter.lambs);
+                if !mates.iter().all(|mate| animals(Animal::Lamb(*mate))) {
+                    return false;
+                }
+            }
+            How::ComesAlone | How::Chooses | How::Tells => {}
+        }
+        entry.event.animals().all(animals)
+            && entry.event.pen().is_none_or(|pen| before(self.of_pen.get(&pen)))
+            && entry.event.group().is_none_or(|group| before(self.of_group.get(&group)))
+            && (!entry.event.is_of_the_stores() || before(Some(&self.of_stores)))
     }
 
     /// Says whether what it brings in, or gives a tag, hangs on nothing else that was noted.
@@ -52,9 +95,9 @@ impl Flock {
         if let Event::EweCame { .. } = entry.event {
             return unheard(Animal::Ewe(entry.id.as_ewe()));
         }
-        if let Event::LambBorn { .. } = entry.event {
+        if let Event::LambBorn { dam, .. } = entry.event {
             let lamb = entry.id.as_lamb();
-            let last = self.by_birth.last().is_none_or(|last| *last < (entry.at, lamb));
+            let last = dam.is_none_or(|dam| self.is_last_birth(dam, (entry.at, lamb)));
             let awaited = self.beside.iter().any(|(_, mate)| *mate == lamb);
             return last && !awaited && unheard(Animal::Lamb(lamb));
         }
@@ -67,24 +110,10 @@ impl Flock {
         }
         true
     }
-}
 
-/// Says whether an event is read before or apart from the others, so that what was known may read otherwise with it.
-const fn changes_what_was(event: &Event) -> bool {
-    matches!(
-        event,
-        Event::SameAnimal { .. }
-            | Event::Amended { .. }
-            | Event::Struck { .. }
-            | Event::Restored { .. }
-            | Event::DamGiven { .. }
-            | Event::LambBorn { beside: Some(_), .. }
-            | Event::PenMade { .. }
-            | Event::GroupFormed { .. }
-            | Event::GroupParted { .. }
-            | Event::JoinedGroup { .. }
-            | Event::LeftGroup { .. }
-            | Event::ColostrumFrozen { .. }
-            | Event::Life(Life::KeptAsEwe { .. })
-    )
+    /// Says whether a birth comes after all that a ewe is known to have had.
+    fn is_last_birth(&self, dam: EweId, birth: (Moment, LambId)) -> bool {
+        let mut litters = self.litters_by(dam);
+        litters.all(|litter| litter.lambs.last().is_none_or(|last| (litter.latest, *last) < birth))
+    }
 }

@@ -4,6 +4,7 @@ mod ewe;
 mod expectation;
 mod fold;
 mod group;
+mod how;
 mod keep;
 mod labor;
 mod lamb;
@@ -85,7 +86,10 @@ pub struct Flock {
     of_dam: BTreeMap<EweId, Vec<LambId>>,
     fostered: BTreeMap<EweId, Vec<LambId>>,
     treated: BTreeMap<Animal, Vec<Treated>>,
-    noted_until: Option<Moment>,
+    /// The choice of the farm that was noted last.
+    chosen: Option<(Moment, EntryId)>,
+    /// Entries that are not here, to which there are corrections.
+    awaited: BTreeSet<EntryId>,
 }
 
 impl Flock {

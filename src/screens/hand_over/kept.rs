@@ -19,7 +19,7 @@ pub(super) fn HowKept() -> impl IntoView {
     let room = RwSignal::new(None::<(f64, f64)>);
     spawn_local(async move { room.set(farm.room().await) });
 
-    let entries = Memo::new(move |_| farm.with(|ground| ground.book.len()));
+    let entries = Memo::new(move |_| farm.with_own(|ground| ground.book.len()));
     let (phone_state, phone_says) = phone(entries);
     let offline_state = Signal::derive(move || match farm.offline() {
         Offline::Ready => RowState::Done,
@@ -38,9 +38,10 @@ pub(super) fn HowKept() -> impl IntoView {
         Signal::derive(move || if farm.sent().is_some() { RowState::Done } else { RowState::Coming });
     let sent_says = Signal::derive(move || match farm.sent() {
         Some(at) => day_and_clock(at, farm.now()),
+        None if farm.saved_here().is_some() => words::ONLY_HERE.to_owned(),
         None => words::NEVER_SENT.to_owned(),
     });
-    let unread = Memo::new(move |_| farm.with(|ground| ground.flock.unread.len()));
+    let unread = Memo::new(move |_| farm.with_own(|ground| ground.flock.unread.len()));
     let broken = move || {
         let lines = farm.broken();
         (!lines.is_empty()).then(|| {

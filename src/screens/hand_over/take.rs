@@ -78,7 +78,7 @@ fn WouldAdd(preview: Preview, taking: RwSignal<Taking>) -> impl IntoView {
     let entries = preview.merged.added.len();
     let clashes = preview.merged.clashes.len();
     let unread = preview.file.entries.iter().filter(|entry| matches!(entry.event, Event::Unread(_))).count();
-    let known = farm.peek(|ground| tags_twice(&ground.flock));
+    let known = untrack(|| farm.with_own(|ground| tags_twice(&ground.flock)));
     let asked: Vec<String> =
         tags_twice(&preview.flock).into_iter().filter(|tag| !known.contains(tag)).collect();
     let text = if entries > 0 {
@@ -86,6 +86,14 @@ fn WouldAdd(preview: Preview, taking: RwSignal<Taking>) -> impl IntoView {
     } else {
         words::NOTHING_NEW.to_owned()
     };
+    let ahead = preview.ahead.map(|ahead| {
+        words::dated_ahead(
+            ahead.entries,
+            &day_and_clock(ahead.latest, now),
+            &day_and_clock(now, ahead.latest),
+        )
+    });
+    let merge = if ahead.is_some() { words::MERGE_ALL_THE_SAME } else { words::MERGE };
     let add = move || {
         farm.take_in(preview.clone());
         taking.set(Taking::Done(entries));
@@ -97,13 +105,15 @@ fn WouldAdd(preview: Preview, taking: RwSignal<Taking>) -> impl IntoView {
                 <Said text=text />
             </p>
             <p class="small-print">{from}</p>
+            {live(move || farm.is_made_up().then(|| view! { <p>{words::INTO_YOUR_OWN}</p> }).into_any())}
+            {ahead.map(|ahead| view! { <Notice kind=NoticeKind::Bad><p>{ahead}</p></Notice> })}
             {(!asked.is_empty()).then(|| view! { <p>{words::would_ask(&asked)}</p> })}
             {(unread > 0).then(|| view! { <p>{frame::unread(unread)}</p> })}
             {(clashes > 0)
                 .then(|| view! { <Notice kind=NoticeKind::Warn><p>{words::clashes(clashes)}</p></Notice> })}
             <Buttons columns=2>
                 {(entries > 0)
-                    .then(|| view! { <Button label=words::MERGE on_press=add weight=Weight::Filled /> })}
+                    .then(|| view! { <Button label=merge on_press=add weight=Weight::Filled /> })}
                 <Button label=words::LEAVE on_press=leave />
             </Buttons>
         </Section>

@@ -1,6 +1,7 @@
 // The phone's clock is not trusted blindly: daylight saving, a phone asleep in a pocket, a clock set back.
 import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
+import { Scribe } from "../scribe";
 import { expect, test } from "../watching";
 
 async function aLambAt(page: Page, time: string): Promise<Phone> {
@@ -77,4 +78,48 @@ test("a clock that is set back is told until it is right again", async ({ page }
   await page.clock.setSystemTime(new Date("2026-02-25T03:39:00-05:00"));
   await page.clock.runFor(2000);
   await expect(doubt).toHaveCount(0);
+});
+
+test("what was noted in another time zone keeps its hour when it is changed", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T08:00:00-05:00") });
+  // At 09:10 by the wall of a barn in Berlin, which is 03:10 in New York.
+  const scribe = new Scribe("+01:00");
+  const dam = scribe.note(new Date("2026-02-25T08:00:00Z"), { "ewe-came": { tag: "77" } });
+  scribe.note(new Date("2026-02-25T08:10:00Z"), { "lamb-born": { dam, sex: "ewe", alive: true } });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.tab("Watch");
+  await phone.look("77a");
+  await phone.tap("change: Ewe lamb born");
+  const when = page.getByRole("dialog").locator("input[type=datetime-local]");
+  await expect(when).toHaveValue("2026-02-25T09:10");
+  await when.fill("2026-02-25T09:20");
+  await phone.tap("Save", page.getByRole("dialog"));
+  await phone.saved();
+  const { text } = await phone.handOver();
+  const amended = JSON.parse(text).entries.flatMap((entry: { event: { amended?: { at: string } } }) => entry.event.amended?.at ?? []);
+  expect(amended).toEqual(["2026-02-25T09:20:00.000+01:00"]);
+});
+
+test("until when a duty waits is told by this phone's clock, wherever it was put off", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T03:30:00-05:00") });
+  const scribe = new Scribe();
+  const dam = scribe.note(new Date("2026-02-25T08:00:00Z"), { "ewe-came": { tag: "77" } });
+  const lamb = scribe.note(new Date("2026-02-25T08:10:00Z"), { "lamb-born": { dam, sex: "ewe", alive: true } });
+  const done = new Date("2026-02-25T08:15:00Z");
+  for (const fact of ["stood", "sucked", "navel-dipped", "all-born"]) scribe.note(done, { [fact]: { lamb } });
+  scribe.note(done, { weighed: { lamb, kg: 4.2 } });
+  scribe.note(done, { "vigor-scored": { lamb, scale: "four-grade", score: 1 } });
+  const until = "2026-02-25T21:50:00.000+01:00";
+  scribe.note(new Date("2026-02-25T08:20:00Z"), { "put-off": { animal: { lamb }, duty: "dip-navel-again", until } });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await phone.tab("Watch");
+  const watch = page.locator("main");
+  await expect(watch).toContainText("at 15:50");
+  await expect(watch).not.toContainText("21:50");
 });

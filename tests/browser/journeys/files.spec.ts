@@ -3,7 +3,7 @@ import { mkdtemp, rm, writeFile } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { Phone } from "../barn";
-import { seal } from "../scribe";
+import { Scribe, seal } from "../scribe";
 import { expect, test } from "../watching";
 
 test("every bad file is refused in words, and the book stays as it was", async ({ page }) => {
@@ -69,4 +69,30 @@ test("markup in a file is text everywhere", async ({ page }) => {
   await phone.tab("Flock");
   await expect(page.getByText(nasty)).toBeVisible();
   await expect(page).toHaveTitle("Yeanling");
+});
+
+test("a file from the future is told in the preview, and pins no clock once it was added", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-03-01T08:00:00-05:00") });
+  const scribe = new Scribe();
+  const dam = scribe.note(new Date("2026-02-25T08:00:00Z"), { "ewe-came": { tag: "77" } });
+  scribe.note(new Date("2099-03-14T08:05:00Z"), { "lamb-born": { dam, sex: "ewe", alive: true } });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.openFile(scribe.file());
+  const warning = page.getByRole("alert").filter({ hasText: "2099" });
+  await expect(warning).toContainText("One entry in it is dated ahead of this phone");
+  await expect(page.getByRole("button", { name: "Add to my book" })).toHaveCount(0);
+  await phone.tap("Cancel");
+  expect((await phone.flock()).join()).not.toContain("77");
+  await phone.openFile(scribe.file());
+  await phone.tap("Add it all the same");
+  await expect(page.getByText("Done. 2 entries added.")).toBeVisible();
+  await expect(page.getByText("This phone’s clock is behind")).toHaveCount(0);
+  await phone.lambing("14");
+  await phone.tap("Ram lamb");
+  await phone.saved();
+  await expect(page.getByText("This phone’s clock is behind")).toHaveCount(0);
+  const { text } = await phone.handOver();
+  const own = JSON.parse(text).entries.filter((entry: { noted: string }) => entry.noted.startsWith("2026-03-01"));
+  expect(own.length, "noted by this phone's own clock").toBe(2);
 });

@@ -1,5 +1,6 @@
 // The book survives: a reload, a dead server, a full or wiped copy, a second tab, a broken line.
 import { Phone } from "../barn";
+import { Scribe } from "../scribe";
 import { expect, readyOffline, test } from "../watching";
 
 async function aTwin(phone: Phone, tag = "14"): Promise<void> {
@@ -124,6 +125,24 @@ test("the made-up flock never touches the real book", async ({ page }) => {
   expect(await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")))).toEqual([]);
   await page.reload();
   await expect(page.getByText("Nothing to watch yet")).toBeVisible();
+});
+
+test("a file opened while one looks round a made-up flock goes into the real book", async ({ page }) => {
+  const scribe = new Scribe();
+  const dam = scribe.note(new Date("2026-02-25T08:00:00Z"), { "ewe-came": { tag: "77" } });
+  scribe.note(new Date("2026-02-25T08:05:00Z"), { "lamb-born": { dam, sex: "ewe", alive: true } });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tap("Look round a made-up flock");
+  await phone.openFile(scribe.file());
+  await expect(page.getByText("This goes into your own book")).toBeVisible();
+  await expect(page.getByText("1 ewe, 1 lamb, 2 entries")).toBeVisible();
+  await phone.tap("Add to my book");
+  await expect(page.getByText("Done. 2 entries added.")).toBeVisible();
+  await expect(page.getByText("Made-up flock.")).toHaveCount(0);
+  await phone.saved();
+  await page.reload();
+  expect((await phone.flock()).join()).toContain("Ewe 77");
 });
 
 test("the app says that it is ready to work offline once it is", async ({ page }) => {

@@ -3,10 +3,12 @@
 pub(crate) mod arbitrary;
 mod choices;
 mod clash;
+mod clock;
 mod file;
 mod forms;
 mod laws;
 mod schema;
+mod split;
 mod strangers;
 
 use yeanling_core::book::{Book, DeviceId, Entry};

@@ -118,14 +118,43 @@ fn what_came_earlier_or_reads_otherwise_what_was_is_folded() {
 }
 
 #[test]
-fn what_was_noted_before_another_is_folded() {
-    let mut scribe = Scribe::new(1);
-    let ewe = scribe.ewe(at(0), "40");
-    let flock = scribe.flock();
+fn what_a_correction_waits_for_is_folded() {
     let mut late = Scribe::new(2);
-    let id = late.note_when(at(9), at(-1), Event::WaterBagSeen { ewe });
-    let entry = late.book.entry(id).expect("it was noted");
-    assert!(!flock.clone().learn(entry), "a correction may be here that was noted since");
+    let ewe = late.ewe(at(0), "40");
+    let bag = late.note_when(at(9), at(-1), Event::WaterBagSeen { ewe });
+    let struck = late.strike(at(10), bag);
+    let mut scribe = Scribe::new(1);
+    let others = late.book.entries().filter(|entry| entry.id != bag).cloned();
+    scribe.book.union(others);
+    let entry = late.book.entry(bag).expect("it was noted");
+    assert!(!scribe.flock().learn(entry), "it was taken back before it came");
     scribe.meet(&late);
-    assert_eq!(scribe.flock().lines.len(), 2);
+    assert_eq!(scribe.flock().lines.iter().filter(|line| line.struck).count(), 1, "{struck}");
+}
+
+#[test]
+fn a_tap_is_learned_though_another_phone_lived_in_2099() {
+    let far = || "2099-03-14T03:00:00.000-05:00".parse().expect("a moment");
+    let mut other = Scribe::new(2);
+    let ewe = other.ewe(far(), "99");
+    other.born(far(), Some(ewe));
+    let mut scribe = Scribe::new(1);
+    let dam = scribe.ewe(at(-600), "40");
+    let lamb = scribe.born(at(0), Some(dam));
+    scribe.meet(&other);
+    let mut flock = scribe.flock();
+    for (minutes, event) in [
+        (5, Event::Stood { lamb }),
+        (6, Event::Weighed { lamb, mass: kg(4.1) }),
+        (7, Event::SignSeen { ewe: dam, sign: Sign::Restless }),
+        (8, Event::LambBorn { dam: Some(dam), beside: None, sex: Some(Sex::Ram), alive: true }),
+        (9, Event::AllBorn { lamb }),
+        (10, Event::EweCame { tag: Some("41".to_owned()) }),
+        (11, Event::Died { animal: Animal::Lamb(lamb), cause: Cause::Unknown }),
+    ] {
+        let id = scribe.note(at(minutes), event);
+        let entry = scribe.book.entry(id).expect("it was noted");
+        assert!(flock.learn(entry), "{:?} needs no fold", entry.event);
+        assert_eq!(flock, scribe.flock(), "{:?}", entry.event);
+    }
 }

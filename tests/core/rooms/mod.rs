@@ -3,6 +3,7 @@
 //! A rule is a line of a table. To see that the tables bite, each kind of rule is also tried on a file made up to
 //! break it.
 
+mod facts;
 mod look;
 mod paths;
 mod who;
