@@ -108,6 +108,7 @@ fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String
         WhyNot::Temperature(lamb) => {
             format!("{} was not at 39–40 °C when last read", animals::lamb_of(flock, lamb))
         }
+        WhyNot::Held(lamb) => format!("{} is not well: open its card", animals::lamb_of(flock, lamb)),
         WhyNot::TurnedAway(lamb) => format!("{} is turned away by its dam", animals::lamb_of(flock, lamb)),
         WhyNot::NoLambs => "no living lamb with her".to_owned(),
     }

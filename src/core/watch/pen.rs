@@ -1,6 +1,6 @@
 //! The bonding pens: who may go out, and why not yet.
 
-use super::{Discharge, Duty, Task};
+use super::{Discharge, Duty, Task, hold_milk};
 use crate::book::{Animal, Event, EweId, LambId};
 use crate::flock::{Flock, Lamb, Stay};
 use crate::reckon::body_temperature::{Band, band};
@@ -32,6 +32,8 @@ pub enum WhyNot {
     NotFed(LambId),
     /// This lamb read too cold or too warm when last taken.
     Temperature(LambId),
+    /// Something holds milk back from this lamb, or it is in danger.
+    Held(LambId),
     /// The dam turned this lamb away when last noted.
     TurnedAway(LambId),
     /// She has no living lamb with her: nothing to wait for, but nothing is sure either.
@@ -68,6 +70,7 @@ fn hold_back(lamb: &Lamb, now: Moment) -> impl Iterator<Item = WhyNot> + use<> {
     [
         (!fed).then_some(WhyNot::NotFed(id)),
         (!normal).then_some(WhyNot::Temperature(id)),
+        (normal && hold_milk(lamb).is_some()).then_some(WhyNot::Held(id)),
         lamb.turned_away().then_some(WhyNot::TurnedAway(id)),
     ]
     .into_iter()

@@ -24,7 +24,9 @@ use crate::farm::use_farm;
 use crate::parts::{Button, Empty, LinkButton, Page, Said, Title};
 use crate::pieces::{MouthSheet, Standing, Top, VetSheet, WeightSheet};
 use crate::route::Screen;
-use crate::words::{animals, cautions, cold_lamb as words, danger, figures, frame, lamb as of_lamb};
+use crate::words::{
+    animals, cautions, cold_lamb as words, cold_lamb::courses, danger, figures, frame, help, lamb as of_lamb,
+};
 
 /// How far the aid has come.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -116,9 +118,34 @@ pub(crate) fn ColdLamb(
             {live(move || (lamb.is_none() && stage.get() != Stage::HowWarm).then(|| view! {
                 <Button label=words::START_OVER on_press=move || hand.start_over() />
             }.into_any()).into_any())}
+            {live(move || (stage.get() == Stage::HowWarm).then(how_to_read).into_any())}
+            {care()}
             <p class="small-print">{cautions::GENERAL}</p>
         </Page>
     }
+}
+
+/// How its temperature is taken, folded away for those who know.
+fn how_to_read() -> AnyView {
+    fold(courses::THERMOMETER, &courses::THERMOMETER_STEPS, courses::THERMOMETER_SOURCE)
+}
+
+/// What whoever takes it into the house has to know.
+fn care() -> AnyView {
+    fold(help::HYGIENE, cautions::HYGIENE, cautions::HYGIENE_SOURCE)
+}
+
+fn fold(title: &'static str, lines: &[&'static str], source: &'static str) -> AnyView {
+    let lines: Vec<AnyView> =
+        lines.iter().map(|line| view! { <li><Said text=*line /></li> }.into_any()).collect();
+    view! {
+        <details class="fold">
+            <summary>{title}</summary>
+            <ol class="reading">{lines}</ol>
+            <p class="small-print">{source}</p>
+        </details>
+    }
+    .into_any()
 }
 
 /// The sheet that lies open.

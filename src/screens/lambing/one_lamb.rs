@@ -6,9 +6,10 @@ use yeanling_core::flock::{Lamb, Line};
 
 use super::weight::BirthWeight;
 use crate::farm::use_farm;
-use crate::parts::{Buttons, Choice, Choices, Remark, SmallLink, Toggle};
+use crate::parts::{Buttons, Choice, Choices, Remark, SmallButton, SmallLink, Toggle, live};
+use crate::pieces::FoundSheet;
 use crate::route::Screen;
-use crate::words::{lambing as words, noted};
+use crate::words::{danger, lambing as words, noted};
 
 /// Everything for one lamb.
 #[component]
@@ -21,6 +22,13 @@ pub(super) fn OneLamb(
     let farm = use_farm();
     let lamb = Memo::new(move |_| farm.with(|ground| ground.flock.lamb(id).cloned()));
     let alive = Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(Lamb::lives)));
+    // Nobody saw its birth: how old it can be is asked.
+    let asks = RwSignal::new(false);
+    let was_found =
+        Memo::new(move |_| lamb.with(|lamb| lamb.as_ref().is_some_and(|lamb| lamb.found.is_some())));
+    let found = Signal::derive(move || {
+        if was_found.get() { format!("{} ✓", danger::FOUND) } else { danger::FOUND.to_owned() }
+    });
     view! {
         <SexChoice id=id lamb=lamb />
         <div class="lambing-living" inert=move || !alive.get()>
@@ -46,7 +54,11 @@ pub(super) fn OneLamb(
         <Help id=id lamb=lamb />
         <Remark text="">
             <SmallLink href=Screen::Lamb(id).hash() label=words::MORE />
+            <SmallButton label=found name=found on_press=move || asks.set(true) />
         </Remark>
+        {live(move || asks.get().then(|| view! {
+            <FoundSheet lamb=id on_close=move || asks.set(false) />
+        }).into_any())}
     }
 }
 

@@ -4,7 +4,8 @@
 use yeanling_core::book::{Animal, Belly, Care, Event, GlucoseBy, LambId, Mouth, Suck, VetSaid};
 use yeanling_core::units::{Moment, Temperature, TimeDelta};
 use yeanling_core::watch::{
-    Discharge, Duty, LambDanger, LambStep, State, Task, cold_spell, hold_milk, holds, may_wait_until,
+    Discharge, Duty, LambDanger, LambStep, State, Task, WhyNot, cold_spell, hold_milk, holds, may_wait_until,
+    readiness,
 };
 
 use super::{all, feed, find, none};
@@ -338,4 +339,19 @@ fn hold_milk_tells_the_worst_of_several() {
     let flock = scribe.flock();
     let hold = hold_milk(flock.lamb(lamb).expect("it is there"));
     assert!(matches!(hold, Some(yeanling_core::watch::Hold::NoSwallow { .. })), "{hold:?}");
+}
+
+#[test]
+fn a_pair_with_a_lamb_that_is_held_from_milk_does_not_leave_its_pen() {
+    let mut scribe = Scribe::new(1);
+    let ewe = scribe.ewe(at(-10_000), "14");
+    let lamb = scribe.born(at(0), Some(ewe));
+    scribe.sucked(at(20), lamb);
+    let ready = |scribe: &Scribe| readiness(&scribe.flock(), ewe, at(0), hour(80)).why_not;
+    assert_eq!(ready(&scribe), []);
+    scribe.note(hour(70), tried(lamb, false));
+    scribe.note(hour(70), taken(lamb, 39.4));
+    assert_eq!(ready(&scribe), [WhyNot::Held(lamb)]);
+    scribe.note(hour(71), tried(lamb, true));
+    assert_eq!(ready(&scribe), []);
 }
