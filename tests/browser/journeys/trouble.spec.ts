@@ -539,7 +539,7 @@ test("a book with new births that has not left the phone for three days says so 
   await expect(phone.row("Copy elsewhere")).not.toContainText("not yet");
   // What another phone noted came here in a file, and is there too.
   const other = new Scribe();
-  other.note(new Date("2026-03-05T09:00:00-05:00"), { "lamb-born": { dam: null, sex: "ewe", alive: true } });
+  other.note(new Date("2026-03-04T08:30:00-05:00"), { "lamb-born": { dam: null, sex: "ewe", alive: true } });
   await phone.openFile(other.file());
   await phone.tap("Add to my book");
   await on("2026-03-09T09:00:00-05:00");

@@ -1,5 +1,9 @@
 // Two phones note different things, exchange files both ways, and show the same flock.
+import { mkdtemp, rm, writeFile } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import { Phone, anotherPhone } from "../barn";
+import { Scribe } from "../scribe";
 import { expect, test } from "../watching";
 
 test("two phones come together by files, both ways, and agree", async ({ page, browser, contextOptions, baseURL }) => {
@@ -91,4 +95,48 @@ test("an entry of a newer version is kept whole and handed on", async ({ page })
   await expect(page.getByText(/written by a newer version/).first()).toBeVisible();
   const again = await phone.handOver();
   expect(again.text).toContain(JSON.stringify(strange.event));
+});
+
+test("a book too large for one file goes as several, a season or more in each, and comes together whole", async ({ page, browser, contextOptions, baseURL }) => {
+  test.setTimeout(120_000);
+  const scribe = new Scribe();
+  // Of a later version, each as large as many thousand entries.
+  for (const year of [2024, 2025, 2026]) scribe.note(new Date(Date.UTC(year, 1, 25)), { shorn: { text: "x".repeat(11_000_000) } });
+  const folder = await mkdtemp(join(tmpdir(), "yeanling-large-"));
+  const open = async (phone: Phone, text: string) => {
+    const large = join(folder, "book.json.txt");
+    await writeFile(large, text);
+    await phone.tab("Hand over");
+    await phone.page.locator("#book-file").setInputFiles(large);
+    await expect(phone.page.getByRole("button", { name: "Add to my book" })).toBeVisible({ timeout: 30_000 });
+    await phone.tap("Add to my book");
+  };
+  const first = new Phone(page);
+  await first.open();
+  await open(first, scribe.file());
+  await expect(page.getByText("Done. 3 entries added.")).toBeVisible({ timeout: 30_000 });
+  await expect(page.getByText("it goes as 2 files")).toBeVisible({ timeout: 30_000 });
+  const files: { name: string; text: string }[] = [];
+  for (const number of [1, 2]) {
+    await expect(page.getByText("still on this phone alone")).toHaveCount(0);
+    const download = page.waitForEvent("download");
+    await first.tap(`Save file ${number} of 2`);
+    const file = await download;
+    const chunks: Buffer[] = [];
+    for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
+    files.push({ name: file.suggestedFilename(), text: Buffer.concat(chunks).toString("utf8") });
+  }
+  await expect(page.getByText("still on this phone alone").first()).toBeVisible();
+  expect(files[0].name).toMatch(/-1-of-2-2024-2025\.json\.txt$/);
+  expect(files[1].name).toMatch(/-2-of-2-2026\.json\.txt$/);
+  const { phone: second, context } = await anotherPhone(browser, { ...contextOptions, baseURL, isMobile: true, hasTouch: true });
+  await second.open();
+  for (const { text } of files) {
+    expect(Buffer.byteLength(text)).toBeLessThan(30_000_000);
+    await open(second, text);
+    await expect(second.page.getByText(/^Done\. \d entr(y|ies) added\.$/)).toBeVisible({ timeout: 30_000 });
+  }
+  await expect(second.row("This phone")).toContainText("3 entries");
+  await rm(folder, { recursive: true });
+  await context.close();
 });
