@@ -358,27 +358,55 @@ fn standing(within: Option<&Element>) -> Vec<Stood> {
 }
 
 /// Looks through what stands inside an element. What lies off the glass is passed over whole: its layout may be put off,
-/// and to ask for places in it would have it worked out.
+/// and to ask for places in it would have it worked out. Each place costs a look, so no more are asked for than needed.
 fn inside(element: &Element, glass: Place, stood: &mut Vec<Stood>) {
     let mut next = element.first_element_child();
     while let Some(one) = next {
         next = one.next_element_sibling();
-        let place = Place::of(&one);
-        if !place.is_empty() && !place.is_over(glass, 0.0) {
-            continue;
-        }
         match one.local_name().as_str() {
-            "svg" | "dialog" => {}
-            "a" | "button" => {
-                if !place.is_empty() {
-                    stood.push(Stood { element: one, place });
-                }
+            // Nothing to press is in these.
+            "svg" | "dialog" | "span" | "b" | "small" | "h1" | "h2" | "h3" | "input" | "label" | "output" => {
             }
             // What is folded away has places too, where no one sees it.
             "details" if !one.has_attribute("open") => {}
-            _ if one.has_attribute("hidden") => {}
-            _ => inside(&one, glass, stood),
+            "li" => {
+                let place = Place::of(&one);
+                if place.top >= glass.bottom {
+                    // So do all that follow.
+                    return;
+                }
+                if place.is_over(glass, 0.0) {
+                    on_item(&one, glass, stood);
+                }
+            }
+            "a" | "button" => take(one, glass, stood),
+            _ => {
+                let place = Place::of(&one);
+                if (place.is_empty() || place.is_over(glass, 0.0)) && !one.has_attribute("hidden") {
+                    inside(&one, glass, stood);
+                }
+            }
         }
+    }
+}
+
+/// Looks through an item of a list, which is small: all that can be pressed on it is found at once.
+fn on_item(item: &Element, glass: Place, stood: &mut Vec<Stood>) {
+    if let Ok(Some(_)) = item.query_selector("details:not([open])") {
+        return inside(item, glass, stood);
+    }
+    let Ok(found) = item.query_selector_all(PRESSED) else { return };
+    for at in 0..found.length() {
+        if let Some(one) = found.item(at).and_then(|one| one.dyn_into().ok()) {
+            take(one, glass, stood);
+        }
+    }
+}
+
+fn take(element: Element, glass: Place, stood: &mut Vec<Stood>) {
+    let place = Place::of(&element);
+    if place.is_over(glass, 0.0) {
+        stood.push(Stood { element, place });
     }
 }
 
