@@ -90,12 +90,13 @@ fn a_tube_is_never_one_tap() {
 }
 
 #[test]
-fn a_feed_that_the_guard_would_refuse_is_not_one_tap() {
+fn no_feed_is_offered_that_the_guard_would_refuse() {
     let (mut scribe, lamb) = on_the_bottle();
     scribe.weighed(at(40), lamb, 3.0);
     // The day goes by the birth weight of 4 kg, the guard by the latest: 3 kg × 60 ml/kg = 180 ml.
-    volume(&scribe, at(40), Some(ml(200.0)));
+    volume(&scribe, at(40), Some(ml(180.0)));
     read_first(&scribe, at(40));
+    one_tap(&scribe, at(90), fed(lamb, 180.0, Milk::DamColostrum, Way::Bottle));
 }
 
 #[test]

@@ -22,6 +22,9 @@ pub(super) const WHOLE: f64 = 0.9;
 /// Feeds within so long of each other are one meal, in one stomach (ours).
 const ONE_MEAL: TimeDelta = TimeDelta::hours(1);
 
+/// A bottle is filled in steps of so many milliliters.
+const STEP: f64 = 5.0;
+
 /// What the next feed is, the least that counts as a whole one, and how long after the last whole one it is due.
 struct Plan {
     volume: Option<Volume>,
@@ -40,6 +43,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let least = |volume: Volume, rest: f64| Volume::from_milliliters(volume.as_milliliters().min(rest));
     let volume =
         plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).offered(practice.system));
+    let volume = volume.and_then(|volume| let_through(lamb, volume, if open { now } else { now.max(due) }));
     let milk = next_milk(lamb, now, practice);
     let hold = hold_milk(lamb).is_some();
     let weigh = weigh::for_feeds(lamb, now, practice).is_some();
@@ -107,6 +111,14 @@ fn scaled(span: TimeDelta, part: f64) -> TimeDelta {
     let found =
         minutes.into_iter().find(|minute| TimeDelta::minutes(*minute).as_seconds_f64() / 60.0 <= most);
     if part >= 1.0 { span } else { TimeDelta::minutes(found.unwrap_or(0)) }
+}
+
+/// As much of a feed as the gate lets through when it comes, in whole steps of a bottle: the day goes by the birth weight,
+/// and the stomach by the last one.
+fn let_through(lamb: &Lamb, volume: Volume, at: Moment) -> Option<Volume> {
+    let steps = std::iter::successors(Some(volume.as_milliliters()), |milliliters| Some(milliliters - STEP));
+    let volumes = steps.take_while(|milliliters| *milliliters > 0.0).map(Volume::from_milliliters);
+    volumes.into_iter().find(|volume| may_be_fed(lamb, None, *volume, at).is_ok())
 }
 
 /// A tube is never one tap away: its safety list is read first. Nor is a feed that would not be let through.
