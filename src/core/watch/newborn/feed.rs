@@ -6,8 +6,9 @@
 
 use super::{Discharge, Duty, Task, hold_milk, want, weigh};
 use crate::book::{Animal, Event, Milk, Way};
-use crate::flock::Lamb;
+use crate::flock::{Feed, Lamb};
 use crate::practice::Practice;
+use crate::reckon::colostrum::Want;
 use crate::reckon::{bottle, feeds};
 use crate::units::{Moment, TimeDelta, Volume};
 use crate::watch::may_be_fed;
@@ -22,21 +23,22 @@ pub(super) const WHOLE: f64 = 0.9;
 /// Feeds within so long of each other are one meal, in one stomach (ours).
 const ONE_MEAL: TimeDelta = TimeDelta::hours(1);
 
+/// So long the colostrum wanted is what counts, then the table.
+const DAY: TimeDelta = TimeDelta::hours(24);
 /// A bottle is filled in steps of so many milliliters.
 const STEP: f64 = 5.0;
 
-/// What the next feed is, the least that counts as a whole one, and how long after the last whole one it is due.
+/// What the next feed is, and the least that counts as a whole one.
 struct Plan {
     volume: Option<Volume>,
     whole: Option<Volume>,
-    wait: TimeDelta,
 }
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
-    let last = lamb.feeds.last().filter(|_| lamb.hand_fed())?;
+    let last = lamb.feeds.last().filter(|_| lamb.on_bottle())?;
     let plan = plan(lamb, now, practice)?;
     let (meal, part) = meal(lamb, plan.whole);
-    let due = last.at + scaled(plan.wait, part);
+    let due = due(lamb, last, now, practice)?;
     // While the last meal is still in its stomach, the rest of it is what can be given.
     let open = part < WHOLE && now.since(last.at) < ONE_MEAL;
     let rest = plan.whole.map(|whole| whole.as_milliliters() - meal.as_milliliters()).filter(|_| open);
@@ -64,30 +66,51 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
 
 /// The next whole feed: in the first day from the colostrum wanted, later from the bottle table.
 fn plan(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Plan> {
-    let last = lamb.feeds.last()?;
-    let age = lamb.age(now);
-    if lamb.least_age(now) < TimeDelta::hours(24) {
-        let Some(want) = want(lamb, practice) else {
-            return Some(Plan { volume: None, whole: None, wait: WITHOUT_WEIGHT });
-        };
-        let given = lamb.given_first_day(now);
-        let next = feeds::next(&want, given, Some(last.at.since(lamb.born)), lamb.least_age(now))?;
-        let wait = (lamb.born + next.due_age).since(last.at);
-        return Some(Plan { volume: Some(next.volume), whole: Some(want.next_feed), wait });
+    if lamb.least_age(now) < DAY {
+        let Some(want) = want(lamb, practice) else { return Some(Plan { volume: None, whole: None }) };
+        let next = first_day(lamb, &want, lamb.given_first_day(now), lamb.least_age(now))?;
+        return Some(Plan { volume: Some(next.volume), whole: Some(want.next_feed) });
     }
+    let day = table(lamb, lamb.age(now), now, practice)?;
+    Some(Plan { volume: Some(day.per_feed), whole: Some(whole(&day)) })
+}
+
+/// When the next feed is due, by the hours that held when the last was given: no turn of a day makes it later.
+fn due(lamb: &Lamb, last: &Feed, now: Moment, practice: &Practice) -> Option<Moment> {
+    let (wait, whole) = hours(lamb, last, now, practice)?;
+    Some(last.at + scaled(wait, meal(lamb, whole).1))
+}
+
+/// How long after this feed, if it is a whole one, the next is due, and what a whole one is.
+fn hours(lamb: &Lamb, last: &Feed, now: Moment, practice: &Practice) -> Option<(TimeDelta, Option<Volume>)> {
+    if lamb.least_age(last.at) < DAY {
+        let Some(want) = want(lamb, practice) else { return Some((WITHOUT_WEIGHT, None)) };
+        let given = lamb.given_first_day(last.at);
+        if let Some(next) = first_day(lamb, &want, given, lamb.least_age(last.at)) {
+            return Some(((lamb.born + next.due_age).since(last.at), Some(want.next_feed)));
+        }
+    }
+    let day = table(lamb, lamb.age(last.at).max(DAY), now, practice)?;
+    Some((TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1))), Some(whole(&day))))
+}
+
+/// What its first day still wants after its last feed, if it wants more.
+fn first_day(lamb: &Lamb, want: &Want, given: Volume, age: TimeDelta) -> Option<feeds::Next> {
+    feeds::next(want, given, Some(lamb.feeds.last()?.at.since(lamb.born)), age)
+}
+
+/// The row of the farm's table for that age, by the last weight.
+fn table(lamb: &Lamb, age: TimeDelta, now: Moment, practice: &Practice) -> Option<bottle::Day> {
     let weight = lamb.last_weight(now).map(|weight| weight.mass);
-    let day = bottle::day(age, weight, practice.bottle_table).ok()?;
-    let between = TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1)));
-    Some(Plan { volume: Some(day.per_feed), whole: Some(whole(&day)), wait: between })
+    bottle::day(age, weight, practice.bottle_table).ok()
 }
 
 /// Returns the least that is one whole feed of this lamb at that time, if its weight lets it be known.
 pub(super) fn one_feed(lamb: &Lamb, at: Moment, practice: &Practice) -> Option<Volume> {
-    if lamb.least_age(at) < TimeDelta::hours(24) {
+    if lamb.least_age(at) < DAY {
         return Some(want(lamb, practice)?.next_feed);
     }
-    let weight = lamb.last_weight(at).map(|weight| weight.mass);
-    Some(whole(&bottle::day(lamb.age(at), weight, practice.bottle_table).ok()?))
+    Some(whole(&table(lamb, lamb.age(at), at, practice)?))
 }
 
 /// The least that is a whole feed: the least of the printed row, or what a cap leaves of it.
@@ -140,7 +163,7 @@ fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: 
 pub fn next_milk(lamb: &Lamb, now: Moment, practice: &Practice) -> Milk {
     let last = lamb.feeds.last().map(|feed| feed.milk);
     let age = lamb.age(now);
-    let colostrum = lamb.least_age(now) < TimeDelta::hours(24)
+    let colostrum = lamb.least_age(now) < DAY
         || bottle::day(age, None, practice.bottle_table).is_ok_and(|day| day.milk == bottle::Milk::Colostrum);
     match (last, colostrum) {
         (Some(last), true) => last,
