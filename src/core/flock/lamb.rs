@@ -236,12 +236,13 @@ impl Lamb {
         !self.castrated.is_empty() || self.rings.iter().any(|(_, ring)| *ring == Ring::Castration)
     }
 
-    /// Says whether anything was ever noted of it that may hold milk back: a reading, a finger in its mouth, a try of
-    /// head and swallow, a score of failing.
+    /// Says whether anything was ever noted of it that may hold milk back (a reading, a finger in its mouth, a try of
+    /// head and swallow, a score of failing), or its belly felt hollow when it was felt last.
     #[must_use]
     pub fn was_in_care(&self) -> bool {
         let tried = !self.temperatures.is_empty() || !self.mouth.is_empty() || !self.swallow.is_empty();
-        tried || self.vigor.iter().any(Scored::is_failing)
+        let hollow = self.belly.last().is_some_and(|felt| felt.belly == Belly::Hollow);
+        tried || hollow || self.vigor.iter().any(Scored::is_failing)
     }
 
     /// Returns how old it is, at the most where nobody saw its birth; negative before its birth.

@@ -64,7 +64,7 @@ pub struct Flock {
     pub at_work: BTreeSet<EweId>,
     /// Lambs on the bottle.
     pub on_bottle: BTreeSet<LambId>,
-    /// Living lambs of which anything was ever noted that may hold milk back.
+    /// Living lambs of which anything was ever noted that may hold milk back, or whose belly felt hollow.
     pub in_care: BTreeSet<LambId>,
     /// What the farm has chosen.
     pub practice: Practice,

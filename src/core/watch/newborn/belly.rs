@@ -14,14 +14,20 @@ const READ_BEFORE: TimeDelta = TimeDelta::hours(1);
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
     let felt = lamb.belly.last().filter(|felt| felt.belly == Belly::Hollow)?;
-    let sucked = lamb.sucked.last().is_some_and(|sucked| *sucked >= felt.at);
-    if sucked || lamb.weaned.is_some() || had_a_feed(lamb, felt.at, practice) {
+    if lamb.weaned.is_some() {
         return None;
     }
+    // Hollow once more is no later than hollow at first.
+    let full = lamb.belly.iter().rev().find(|felt| felt.belly == Belly::Full).map(|felt| felt.at);
+    let hollow = lamb.belly.iter().map(|felt| felt.at).filter(|at| full.is_none_or(|full| *at > full));
+    let since = hollow.into_iter().find(|at| {
+        let sucked = lamb.sucked.last().is_some_and(|sucked| sucked >= at);
+        !sucked && !had_a_feed(lamb, *at, practice)
+    })?;
     let hold = hold_milk(lamb).is_some();
     let check =
         !hold && !looked_at_since(lamb, felt.at - READ_BEFORE) && now.since(felt.at) < READ_BEFORE * 24;
-    Some(at_once(lamb, Task::Hollow { hold, check }, felt.at, LATE_AFTER, Discharge::Open))
+    Some(at_once(lamb, Task::Hollow { hold, check }, since, LATE_AFTER, Discharge::Open))
 }
 
 /// Says whether it was given a whole feed since; any feed counts as one while nobody knows how much that is.
