@@ -37,15 +37,24 @@ impl Called {
 }
 
 /// Returns the last call noted since `since`, if any; `looked` is when the animal was looked at last.
+///
+/// One call more makes no look later that an earlier one asks for; what the vet says stands instead of it.
 pub(super) fn called(calls: &[VetCall], since: Moment, looked: Option<Moment>) -> Option<Called> {
     let last = calls.last().filter(|call| call.at >= since)?;
-    let looked = looked.filter(|looked| *looked > last.at);
-    let look_again = match &last.said {
-        None | Some(VetSaid::Coming | VetSaid::NobodyReached) => looked.unwrap_or(last.at) + LOOK_AGAIN,
-        Some(VetSaid::Advised { look_again, .. } | VetSaid::Saw { look_again, .. }) => match looked {
-            Some(looked) if looked >= *look_again => looked + LOOK_LATER,
-            Some(_) | None => *look_again,
-        },
-    };
-    Some(Called { at: last.at, said: last.said.clone(), look_again })
+    let mut asked: Option<Moment> = None;
+    for call in calls.iter().filter(|call| call.at >= since) {
+        let looked = looked.filter(|looked| *looked > call.at);
+        asked = Some(match &call.said {
+            None => {
+                let again = looked.unwrap_or(call.at) + LOOK_AGAIN;
+                asked.map_or(again, |asked| asked.min(again))
+            }
+            Some(VetSaid::Coming | VetSaid::NobodyReached) => looked.unwrap_or(call.at) + LOOK_AGAIN,
+            Some(VetSaid::Advised { look_again, .. } | VetSaid::Saw { look_again, .. }) => match looked {
+                Some(looked) if looked >= *look_again => looked + LOOK_LATER,
+                Some(_) | None => *look_again,
+            },
+        });
+    }
+    Some(Called { at: last.at, said: last.said.clone(), look_again: asked? })
 }

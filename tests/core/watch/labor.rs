@@ -249,9 +249,11 @@ fn while_the_vet_is_on_the_way_she_is_looked_at_every_twenty_minutes() {
     turns(&scribe, look, 81, State::Coming, State::Now);
     scribe.note(at(92), looked(ewe));
     turns(&scribe, look, 112, State::Coming, State::Now);
-    // A second call counts as the first did.
-    scribe.note(at(120), vet(ewe));
-    turns(&scribe, look, 140, State::Coming, State::Now);
+    // A second call makes no look later, and counts as the first did.
+    scribe.note(at(105), vet(ewe));
+    turns(&scribe, look, 112, State::Coming, State::Now);
+    scribe.note(at(113), looked(ewe));
+    turns(&scribe, look, 133, State::Coming, State::Now);
 }
 
 #[test]

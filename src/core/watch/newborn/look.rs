@@ -22,7 +22,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
     if holds(lamb).is_empty() && looked.is_some_and(|looked| looked > last.at) {
         return None;
     }
-    let called = vet::called(&lamb.vet, last.at, looked)?;
+    let called = vet::called(&lamb.vet, last.at - CALLED_FOR, looked)?;
     let looked_at = Discharge::Note(Event::LookedAt { animal: Animal::Lamb(lamb.id) });
     let wait = called.look_again.since(called.at);
     let mut duty = at_once(lamb, Task::Look, called.at, wait + vet::LOOK_LATE, looked_at);
