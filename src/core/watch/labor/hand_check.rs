@@ -9,7 +9,8 @@ use crate::practice::LaborLimits;
 use crate::units::Moment;
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -> Option<Duty> {
-    let from = hand_well(labor).max(labor.pressing())?;
+    // What presses after a hand that found all well is no reason to wait for longer than that hand would have.
+    let from = hand_well(labor).or(labor.pressing())?;
     if advanced_well(labor).is_some() {
         return None;
     }
