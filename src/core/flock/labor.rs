@@ -94,6 +94,8 @@ impl Labor {
             Saw::Help => self.help.push(at),
             Saw::PutRight => self.put_right.push(at),
             Saw::Look => self.looked = Some(at),
+            // What shows, or what a hand found, does not come to nothing by being said not to be.
+            Saw::NotLambing if self.is_sure() => {}
             // Either way nothing more is awaited; what comes later begins anew.
             Saw::NotLambing | Saw::Check(Found::Empty) => {
                 *self = Self::default();
@@ -101,6 +103,12 @@ impl Labor {
             Saw::Check(found) => self.checks.push((at, found)),
             Saw::Vet | Saw::Afterbirth | Saw::Awaited(_) => {}
         }
+    }
+
+    /// Says whether a lamb shows, was found or is being helped, or the neck of the womb was found tight: more than signs.
+    fn is_sure(&self) -> bool {
+        let found = |(_, found): &(Moment, Found)| matches!(found, Found::Lamb(_) | Found::NeckTight);
+        !self.parts.is_empty() || !self.help.is_empty() || self.checks.iter().any(found)
     }
 
     /// Says whether a clock runs: more than signs that she is near.
