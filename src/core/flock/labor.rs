@@ -119,6 +119,7 @@ impl Labor {
             || self.straining.is_some()
             || !self.parts.is_empty()
             || !self.help.is_empty()
+            || !self.put_right.is_empty()
             || !self.checks.is_empty()
     }
 
