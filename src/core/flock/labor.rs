@@ -129,6 +129,15 @@ impl Labor {
         self.checks.last().copied()
     }
 
+    /// Returns when more was first seen, found or done than that she is restless.
+    #[must_use]
+    pub fn further(&self) -> Option<Moment> {
+        let parts = self.parts.first().map(|(at, _)| *at);
+        let check = self.checks.first().map(|(at, _)| *at);
+        let helped = self.help.iter().chain(&self.put_right).copied().min();
+        [self.waters, self.straining, parts, helped, check].into_iter().flatten().min()
+    }
+
     /// Returns since when it presses: the first of waters and hard straining.
     #[must_use]
     pub fn pressing(&self) -> Option<Moment> {
@@ -138,9 +147,6 @@ impl Labor {
     /// Returns when it began, as far as was seen.
     #[must_use]
     pub fn began(&self) -> Option<Moment> {
-        let parts = self.parts.first().map(|(at, _)| *at);
-        let check = self.checks.first().map(|(at, _)| *at);
-        let help = self.help.first().copied();
-        [self.restless, self.waters, self.straining, parts, help, check].into_iter().flatten().min()
+        self.restless.into_iter().chain(self.further()).min()
     }
 }

@@ -1,6 +1,8 @@
 //! A restless ewe is looked at every hour; one that the vet was called for, at the time that this asks for.
+//!
+//! A look that was asked for is done by nothing but a look, or by good news: a sign that she goes on does not stand for it.
 
-use super::{Discharge, Duty, Task, counted, minutes};
+use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
@@ -13,29 +15,27 @@ const HALF_HOUR: TimeDelta = TimeDelta::minutes(30);
 const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
 
 pub(super) fn restless(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty> {
-    let further = labor.pressing().is_some()
-        || !labor.parts.is_empty()
-        || !labor.checks.is_empty()
-        || !labor.help.is_empty();
-    let restless = labor.restless.filter(|_| !further)?;
-    let from = labor.looked.map_or(restless, |looked| looked.max(restless));
+    let restless = labor.restless?;
+    let looked_at = labor.looked.max(hand_well(labor)).max(advanced_well(labor));
+    let from = looked_at.map_or(restless, |looked| looked.max(restless));
+    // Once she goes on she has clocks of her own, and the hourly looks end with the one that was asked for by then.
+    if labor.further().is_some_and(|further| from >= further) {
+        return None;
+    }
     let due = minutes(limits.look_minutes);
     Some(counted(ewe, Task::Look, from, due, due + HALF_HOUR, looked(ewe)))
 }
 
-/// Returns the look that the last call to the vet asks for: again and again while something of her is open, else once.
-pub(super) fn for_the_vet(ewe: &Ewe, busy: bool, now: Moment) -> Option<Duty> {
+/// Returns the look that the last call to the vet asks for: again and again while something of her is open, else once. A
+/// birth since then ends what she was called for.
+pub(super) fn for_the_vet(ewe: &Ewe, birth: Option<Moment>, busy: bool, now: Moment) -> Option<Duty> {
     let last = ewe.vet.last().filter(|call| now.since(call.at) < CALLED_FOR)?;
     let looked_at = ewe.last_look();
-    if !busy && looked_at.is_some_and(|looked| looked > last.at) {
+    let open = busy && birth.is_none_or(|birth| last.at >= birth);
+    if !open && looked_at.is_some_and(|looked| looked > last.at) {
         return None;
     }
-    // A birth since ends what she was called for.
-    let began = ewe.labor.as_ref().and_then(Labor::began);
-    if busy && began.is_some_and(|began| last.at < began) {
-        return None;
-    }
-    let called = vet::called(&ewe.vet, last.at, looked_at)?;
+    let called = vet::called(&ewe.vet, last.at - CALLED_FOR, looked_at)?;
     let wait = called.look_again.since(called.at);
     Some(counted(ewe, Task::Look, called.at, wait, wait + vet::LOOK_LATE, looked(ewe)))
 }

@@ -55,11 +55,12 @@ pub(super) fn duties(
         with_vet(ewe, clock);
     }
     let busy = !clocks.is_empty();
-    clocks.extend(labor.and_then(|labor| look::restless(ewe, labor, limits)));
-    if let Some(waits) = look::for_the_vet(ewe, busy, now) {
-        clocks.retain(|duty| duty.task != Task::Look);
-        clocks.push(waits);
-    }
+    let looks = [
+        labor.and_then(|labor| look::restless(ewe, labor, limits)),
+        look::for_the_vet(ewe, litter.map(|litter| litter.latest), busy, now),
+    ];
+    // Of two looks the earlier stands.
+    clocks.extend(looks.into_iter().flatten().min_by_key(|look| (look.late, look.due)));
     clocks.extend(litter.and_then(|litter| afterbirth::duty(ewe, litter, now, limits)));
     clocks
 }
