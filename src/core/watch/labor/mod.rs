@@ -41,13 +41,15 @@ pub(super) fn duties(
     .into_iter()
     .flatten()
     .collect();
-    let worse = labor
-        .and_then(|labor| put_right::duty(ewe, labor, limits).or_else(|| neck::duty(ewe, labor, limits)));
-    if let Some(mut worse) = worse {
-        // What was already due or late is no less so for what was found.
+    clocks.splice(0..0, labor.and_then(|labor| neck::duty(ewe, labor, limits)));
+    clocks.splice(0..0, labor.and_then(|labor| put_right::duty(ewe, labor, limits)));
+    if matches!(clocks.first(), Some(Duty { task: Task::PutRight { .. } | Task::NeckTight, .. })) {
+        let mut worse = clocks.remove(0);
+        // What was already due, late or a danger is no less so for what was found.
         for clock in &clocks {
             worse.due = worse.due.min(clock.due);
             worse.late = worse.late.min(clock.late);
+            worse.danger = worse.danger.into_iter().chain(clock.danger).min();
         }
         clocks = vec![worse];
     }

@@ -6,15 +6,11 @@ use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty> {
-    let (last, found) = labor.check()?;
-    let open = labor.parts.iter().any(|(at, part)| *at > last && comes_well(*part));
-    if found != Found::NeckTight || open {
-        return None;
-    }
-    // A second try does not begin the ten minutes anew.
-    let well = hand_well(labor);
-    let tight = labor.checks.iter().filter(|(at, _)| well.is_none_or(|well| *at > well));
-    let (from, _) = tight.into_iter().find(|(_, found)| *found == Found::NeckTight)?;
+    // A second try does not begin the ten minutes anew, nor does what else is found to be wrong.
+    let open = labor.parts.iter().filter(|(_, part)| comes_well(*part)).map(|(at, _)| *at).max();
+    let good = hand_well(labor).max(open);
+    let mut since = labor.checks.iter().filter(|(at, _)| good.is_none_or(|good| *at > good));
+    let (from, _) = since.find(|(_, found)| *found == Found::NeckTight)?;
     let limit = minutes(limits.neck_minutes);
     let call = Discharge::Note(Event::VetCalled { animal: Animal::Ewe(ewe.id) });
     let mut duty = counted(ewe, Task::NeckTight, *from, limit, limit, call);
