@@ -80,8 +80,7 @@ fn with_vet(ewe: &Ewe, clock: &mut Duty) {
     let worse = labor.and_then(newest).is_some_and(|newest| newest > called.at);
     if called.vet_saw() && !worse {
         clock.danger = None;
-        clock.due = clock.due.min(called.at);
-        clock.late = called.look_again;
+        clock.late = clock.late.max(called.look_again);
     }
     clock.vet = Some(called);
 }
