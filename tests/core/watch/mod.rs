@@ -2,6 +2,7 @@
 
 mod allow;
 mod bottle;
+mod by_night;
 mod care;
 mod choices;
 mod danger;
