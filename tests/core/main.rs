@@ -6,6 +6,7 @@ mod calendar;
 mod figures;
 mod flock;
 mod handbook;
+mod nights;
 mod rooms;
 mod scribe;
 mod spreadsheet;

@@ -1,0 +1,70 @@
+//! The laws of a night, each a function named by what it says.
+
+mod danger;
+mod milk;
+pub(super) mod order;
+pub(super) mod tap;
+mod time;
+mod volume;
+mod wait;
+mod worse;
+
+use yeanling_core::book::{Book, Event, LambId};
+use yeanling_core::flock::Flock;
+use yeanling_core::units::Moment;
+use yeanling_core::watch::Duty;
+
+/// A law that does not hold.
+pub(super) struct Broken {
+    pub(super) law: &'static str,
+    pub(super) told: String,
+}
+
+pub(super) type Kept = Result<(), Broken>;
+
+/// What was noted in a step, and what the Watch said right before and right after.
+pub(super) struct Scene<'a> {
+    pub(super) now: Moment,
+    pub(super) at: Moment,
+    pub(super) event: &'a Event,
+    pub(super) before: &'a [Duty],
+    pub(super) after: &'a [Duty],
+    pub(super) flock: &'a Flock,
+    /// The flock as it was before, where the hours that follow are compared too.
+    pub(super) was: Option<Flock>,
+    pub(super) pressed: bool,
+}
+
+/// What holds of every step.
+pub(super) fn of_a_step(scene: &Scene<'_>) -> Kept {
+    worse::a_worse_sign_never_makes_an_alarm_later_or_milder(scene)?;
+    danger::labors_danger_ends_by_good_news_alone(scene)?;
+    tap::what_was_tapped_is_not_asked_again_at_once(scene)
+}
+
+/// What holds at every instant.
+pub(super) fn of_an_instant(
+    flock: &Flock,
+    book: &Book,
+    lambs: &[LambId],
+    now: Moment,
+    duties: &[Duty],
+) -> Kept {
+    danger::danger_stands_before_all_else(now, duties)?;
+    for lamb in lambs {
+        danger::a_lamb_in_danger_stays_so_until_good_news(flock, *lamb, now, duties)?;
+        milk::no_milk_is_one_tap_for_a_lamb_on_hold(flock, *lamb, now, duties)?;
+    }
+    volume::no_volume_is_over_the_guard(flock, book, now, duties)?;
+    tap::every_tap_passes_the_gate(flock, book, now, duties)?;
+    wait::putting_off_never_passes_the_red_limit(flock, now, duties)
+}
+
+/// What holds of two instants between which nothing was noted.
+pub(super) fn of_time(flock: &Flock, then: Moment, said: &[Duty], now: Moment, duties: &[Duty]) -> Kept {
+    time::what_is_late_stays_late_until_something_is_noted(flock, then, said, now, duties)
+}
+
+fn broken(law: &'static str, told: String) -> Kept {
+    Err(Broken { law, told })
+}

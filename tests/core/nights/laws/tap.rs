@@ -1,0 +1,75 @@
+//! Every duty can be done: what one tap notes passes the gate, and ends what was asked for.
+
+use uuid::Uuid;
+use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event};
+use yeanling_core::flock::Flock;
+use yeanling_core::units::Moment;
+use yeanling_core::watch::{Discharge, Duty, allow, duties};
+
+use super::{Kept, Scene, broken};
+
+const ONCE: &str = "what was tapped is not asked again at once";
+
+pub(in crate::nights) fn every_tap_passes_the_gate(
+    flock: &Flock,
+    book: &Book,
+    now: Moment,
+    duties: &[Duty],
+) -> Kept {
+    for duty in duties {
+        if let Discharge::Note(event) = &duty.discharge
+            && let Err(refused) = allow(flock, book, event, now, now)
+        {
+            return broken("every tap passes the gate", format!("{:?}: {refused}", duty.task));
+        }
+    }
+    Ok(())
+}
+
+pub(in crate::nights) fn what_was_tapped_is_not_asked_again_at_once(scene: &Scene<'_>) -> Kept {
+    if !scene.pressed || again(scene.event) {
+        return Ok(());
+    }
+    let asks = |duty: &&Duty| duty.discharge == Discharge::Note(scene.event.clone());
+    match scene.after.iter().find(asks) {
+        Some(duty) => broken(ONCE, format!("{:?} after {:?}", duty.task, scene.event)),
+        None => Ok(()),
+    }
+}
+
+/// Taps each duty for itself and looks whether it is still asked.
+pub(in crate::nights) fn every_tap_does_what_it_says(
+    flock: &Flock,
+    book: &Book,
+    now: Moment,
+    said: &[Duty],
+) -> Kept {
+    for duty in said {
+        let Discharge::Note(event) = &duty.discharge else { continue };
+        if again(event) {
+            continue;
+        }
+        let entry = Entry {
+            id: EntryId::from_uuid(Uuid::from_u128(0xffff)),
+            device: DeviceId::from_uuid(Uuid::from_u128(1)),
+            noted: book.next_noted(now),
+            at: now,
+            event: event.clone(),
+        };
+        let mut then = flock.clone();
+        if !then.learn(&entry) {
+            then = yeanling_core::flock::fold(&book.with([entry]).0);
+        }
+        let left = duties(&then, now, &then.practice);
+        let asks = |other: &&Duty| other.subject == duty.subject && other.discharge == duty.discharge;
+        if let Some(left) = left.iter().find(asks) {
+            return broken(ONCE, format!("{:?} after {event:?}", left.task));
+        }
+    }
+    Ok(())
+}
+
+/// A feed is followed by the next feed, a first dip by the second, a look by the next.
+const fn again(event: &Event) -> bool {
+    matches!(event, Event::Fed { .. } | Event::NavelDipped { .. } | Event::LookedAt { .. })
+}

@@ -1,0 +1,75 @@
+//! What is late stays late until something is noted, never by time alone.
+
+use yeanling_core::book::{Animal, DutyKind, EweId, LambId};
+use yeanling_core::flock::Flock;
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Duty, State};
+
+use super::{Kept, broken};
+use crate::nights::story::clock;
+
+pub(in crate::nights) fn what_is_late_stays_late_until_something_is_noted(
+    flock: &Flock,
+    then: Moment,
+    said: &[Duty],
+    now: Moment,
+    duties: &[Duty],
+) -> Kept {
+    for duty in said.iter().filter(|duty| duty.state(then) >= State::Late) {
+        let same = |other: &&Duty| other.subject == duty.subject && other.task.kind() == duty.task.kind();
+        let state = duties.iter().find(same).map(|duty| duty.state(now));
+        if state < Some(duty.state(then)) && !ends(flock, duty, now) {
+            let told = format!(
+                "{:?} was {:?} at {}, and at {} {state:?}",
+                duty.task,
+                duty.state(then),
+                clock(then),
+                clock(now)
+            );
+            return broken("what is late stays late until something is noted", told);
+        }
+    }
+    Ok(())
+}
+
+/// The ends that are told, each a limit of its own.
+fn ends(flock: &Flock, duty: &Duty, now: Moment) -> bool {
+    match duty.subject {
+        Animal::Ewe(ewe) => of_a_ewe(flock, ewe, duty, now),
+        Animal::Lamb(lamb) => of_a_lamb(flock, lamb, duty, now),
+    }
+}
+
+fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
+    let birth = flock.litters_of(ewe).first().map(|litter| now.since(litter.latest));
+    let called = flock.ewe(ewe).and_then(|ewe| ewe.vet.last()).map(|call| now.since(call.at));
+    match duty.task.kind() {
+        // Another lamb, six hours after the last, where nothing says that there is one.
+        DutyKind::NextLamb => birth >= Some(TimeDelta::hours(6)),
+        // The afterbirth after three days.
+        DutyKind::Afterbirth => birth > Some(TimeDelta::hours(72)),
+        // The looks that a call asks for after a day, or with the clock of another lamb that they go with.
+        DutyKind::Look => called >= Some(TimeDelta::hours(24)) || birth >= Some(TimeDelta::hours(6)),
+        _ => false,
+    }
+}
+
+fn of_a_lamb(flock: &Flock, id: LambId, duty: &Duty, now: Moment) -> bool {
+    let Some(lamb) = flock.lamb(id) else { return false };
+    let (age, least) = (lamb.age(now), lamb.least_age(now));
+    let called = lamb.vet.last().map(|call| now.since(call.at));
+    let since = now.since(duty.since);
+    match duty.task.kind() {
+        DutyKind::FirstMilk => least > TimeDelta::hours(48),
+        DutyKind::DayTotal => least > TimeDelta::hours(26),
+        DutyKind::GetUp | DutyKind::DipNavel | DutyKind::DipNavelAgain => age > TimeDelta::hours(24),
+        DutyKind::Weigh => age >= TimeDelta::hours(24),
+        DutyKind::ScoreVigor => age > TimeDelta::hours(1),
+        DutyKind::Look => called >= Some(TimeDelta::hours(24)),
+        // A danger, and what a reading asks for, after seven days.
+        DutyKind::CallVet | DutyKind::TakeTemperature => since > TimeDelta::days(7),
+        // The bottle table ends with its last row.
+        DutyKind::Feed => age >= TimeDelta::days(35),
+        _ => false,
+    }
+}

@@ -1,0 +1,135 @@
+//! A worse sign never makes an alarm later or milder.
+
+use yeanling_core::book::{Animal, Belly, Care, Event, Found, LambId, Lie, Mouth, Part, Sign, Suck, VetSaid};
+use yeanling_core::flock::Flock;
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Duty, State, Task, duties};
+
+use super::{Broken, Kept, Scene, broken};
+use crate::nights::story::clock;
+
+const LAW: &str = "a worse sign never makes an alarm later or milder";
+
+/// What is looked at of the hours after a worse sign, in minutes.
+const AHEAD: [i64; 5] = [10, 29, 61, 190, 420];
+
+pub(in crate::nights) fn a_worse_sign_never_makes_an_alarm_later_or_milder(scene: &Scene<'_>) -> Kept {
+    let Some(animal) = worse(scene) else { return Ok(()) };
+    let kept = |duties: &[Duty]| -> Vec<Duty> {
+        let left = |duty: &&Duty| duty.subject == animal && !answers(scene.event, duty);
+        duties.iter().filter(left).cloned().collect()
+    };
+    let before = kept(scene.before);
+    let after: Vec<Duty> = scene.after.iter().filter(|duty| duty.subject == animal).cloned().collect();
+    compare(&before, &after, scene.now)?;
+    let Some(was) = &scene.was else { return Ok(()) };
+    for minutes in AHEAD {
+        let then = scene.now + TimeDelta::minutes(minutes);
+        let said = |flock: &Flock| duties(flock, then, &flock.practice);
+        let (before, after) = (kept(&said(was)), said(scene.flock));
+        let after: Vec<Duty> = after.into_iter().filter(|duty| duty.subject == animal).collect();
+        milder(&before, &after, then)?;
+    }
+    Ok(())
+}
+
+fn compare(before: &[Duty], after: &[Duty], now: Moment) -> Result<(), Broken> {
+    milder(before, after, now)?;
+    let red = |duties: &[Duty]| duties.iter().map(red).min();
+    match (red(before), red(after)) {
+        // Whatever is late already is late.
+        (Some(before), Some(after)) if after.since(before.max(now)) <= TimeDelta::zero() => Ok(()),
+        (None, _) => Ok(()),
+        (Some(before), after) => {
+            let after = after.map_or_else(|| "never".to_owned(), clock);
+            broken(LAW, format!("late from {} before it, from {after} after it", clock(before)))
+        }
+    }
+}
+
+fn milder(before: &[Duty], after: &[Duty], now: Moment) -> Kept {
+    let worst = |duties: &[Duty]| duties.iter().map(|duty| duty.state(now)).max();
+    if worst(after).unwrap_or(State::Coming) >= worst(before).unwrap_or(State::Coming) {
+        return Ok(());
+    }
+    broken(LAW, format!("at {}: {:?} without it, {:?} with it", clock(now), worst(before), worst(after)))
+}
+
+/// From when a duty is late, or its animal in danger.
+fn red(duty: &Duty) -> Moment {
+    let late = duty.put_off.map_or(duty.late, |until| duty.late.max(until));
+    duty.danger.map_or(late, |danger| danger.min(late))
+}
+
+/// The animal that is worse for what was noted. A part that comes as it should, a hand that found all well, and what is
+/// noted of a time before the last look at a lamb are no worse signs.
+fn worse(scene: &Scene<'_>) -> Option<Animal> {
+    let last = |animal: Animal| {
+        let mut others = scene.flock.lines_of(animal).filter(|line| line.event != *scene.event);
+        others.all(|line| line.at <= scene.at)
+    };
+    // What is noted of a time before the vet's visit was seen by the vet.
+    let seen = |animal: &Animal| {
+        let saw = |line: &yeanling_core::flock::Line| {
+            matches!(line.event, Event::Care(Care::VetSaid { said: VetSaid::Saw { .. }, .. }))
+        };
+        scene.flock.lines_of(*animal).any(|line| saw(line) && line.at > scene.at)
+    };
+    sign(scene, last).filter(|animal| !seen(animal))
+}
+
+fn sign(scene: &Scene<'_>, last: impl Fn(Animal) -> bool) -> Option<Animal> {
+    match scene.event {
+        Event::SignSeen { ewe, sign: Sign::Restless }
+        | Event::WaterBagSeen { ewe }
+        | Event::StrainingSeen { ewe }
+        | Event::PartShowing { ewe, part: Part::OneFoot | Part::Head | Part::HindFeet | Part::Tail } => {
+            Some(Animal::Ewe(*ewe))
+        }
+        Event::HandChecked { ewe, found: Found::NeckTight } => Some(Animal::Ewe(*ewe)),
+        Event::HandChecked { ewe, found: Found::Lamb(lie) } if *lie != Lie::Normal => Some(Animal::Ewe(*ewe)),
+        Event::VetCalled { animal } => Some(*animal),
+        Event::TemperatureTaken { lamb, .. } if last(Animal::Lamb(*lamb)) => {
+            colder(scene, *lamb).then_some(Animal::Lamb(*lamb))
+        }
+        Event::SwallowTried { lamb, able: false }
+        | Event::VigorScored { lamb, score: 4, .. }
+        | Event::BellyFelt { lamb, belly: Belly::Hollow }
+        | Event::Care(
+            Care::MouthFelt { lamb, mouth: Mouth::Cold, .. }
+            | Care::MouthFelt { lamb, mouth: Mouth::Cool, suck: Suck::Weak | Suck::None },
+        ) if last(Animal::Lamb(*lamb)) => Some(Animal::Lamb(*lamb)),
+        _ => None,
+    }
+}
+
+/// Says whether what was read last is under normal and colder than what was read before; under 37 °C, where it was not
+/// read since a finger was in its mouth.
+fn colder(scene: &Scene<'_>, lamb: LambId) -> bool {
+    let (mut last, mut before, mut felt) = (None, None, None);
+    for line in scene.flock.lines_of(Animal::Lamb(lamb)).filter(|line| !line.struck) {
+        match &line.event {
+            Event::TemperatureTaken { temperature, .. } => {
+                before = last.replace((line.at, temperature.as_celsius()));
+            }
+            Event::Care(Care::MouthFelt { .. }) => felt = Some(line.at),
+            _ => {}
+        }
+    }
+    let before = before.filter(|(at, _)| felt.is_none_or(|felt| felt < *at)).map(|(_, celsius)| celsius);
+    last.is_some_and(|(_, last)| before.map_or(last < 37.0, |before| last < before && last < 39.0))
+}
+
+/// What the very note answers, and nothing else: a reading, or a finger in the mouth, that a temperature is to be taken
+/// again; a score that it is to be scored; a call that the vet is to be called, where the animal is not in danger (a
+/// danger is no duty to call).
+fn answers(event: &Event, duty: &Duty) -> bool {
+    match event {
+        Event::TemperatureTaken { .. } | Event::Care(Care::MouthFelt { .. }) => {
+            duty.task == Task::TakeTemperature
+        }
+        Event::VigorScored { .. } => duty.task == Task::ScoreVigor,
+        Event::VetCalled { .. } => duty.task == Task::CallVet,
+        _ => false,
+    }
+}
