@@ -153,8 +153,13 @@ impl Barn {
             return Ok(());
         };
         let side = &self.sides[place];
-        if allow(&side.flock, &side.book, &event, at, now).is_err() {
-            // What one tap notes is let through: that is a law of its own.
+        if let Err(refused) = allow(&side.flock, &side.book, &event, at, now) {
+            if matches!(step.what, What::Press(_)) {
+                return Err(Broken {
+                    law: "every tap passes the gate",
+                    told: format!("{event:?}: {refused}"),
+                });
+            }
             self.sides[place].said = Some((now, before));
             return Ok(());
         }
@@ -171,7 +176,8 @@ impl Barn {
         story.watch(&side.flock, self.names(), now, &after, &event);
         let (flock, book, lambs) = (&side.flock, &side.book, &self.lambs[..]);
         let pressed = matches!(step.what, What::Press(_));
-        let scene = Scene { now, at, event: &event, before: &before, after: &after, flock, was, pressed };
+        let scene =
+            Scene { now, at, event: &event, before: &before, after: &after, flock, book, was, pressed };
         laws::of_a_step(&scene)?;
         laws::of_an_instant(flock, book, lambs, now, &after)?;
         self.sides[place].said = Some((now, after));

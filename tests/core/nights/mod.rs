@@ -92,6 +92,18 @@ fn shortest(mut steps: Vec<Step>, law: &str, thorough: bool) -> Vec<Step> {
 }
 
 #[test]
+fn each_law_has_much_to_judge() {
+    for about in [About::Labor, About::Cold, About::Bottle, About::Barn] {
+        for seed in 0..200 {
+            assert!(play(&night(about, seed), seed % 4 == 0, &mut Story::default()).is_ok());
+        }
+    }
+    for (law, times) in laws::judged() {
+        assert!(times >= 20, "{law:?} had {times} times something to judge");
+    }
+}
+
+#[test]
 fn a_ewe_in_labor_is_watched_by_the_laws() {
     nights(About::Labor, 0);
 }

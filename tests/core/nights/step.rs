@@ -145,9 +145,17 @@ pub(super) fn night(about: About, seed: u64) -> Vec<Step> {
                 steps.push(Step { wait, ..plain(What::Lamb(0, OfLamb::Weighed(grams(chance)))) });
             }
         }
-        About::Barn => {}
+        About::Barn => {
+            for ewe in 0..chance.between(1, 2) {
+                let ewe = usize::try_from(ewe).unwrap_or(0);
+                steps.push(plain(What::Ewe(ewe, OfEwe::Born { alive: true })));
+            }
+            if chance.one_in(2) {
+                steps.push(plain(What::Part));
+            }
+        }
     }
-    for _ in 0..chance.between(3, 9) {
+    for _ in 0..chance.between(3, 8) {
         let wait = wait(about, chance);
         let second = about == About::Barn && chance.one_in(3);
         let ago = if chance.one_in(16) { i64::from(chance.between(1, 90)) } else { 0 };

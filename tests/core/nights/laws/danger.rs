@@ -1,11 +1,11 @@
 //! An animal in danger stays first until good news about that very sign.
 
 use yeanling_core::book::{Animal, Care, Event, Found, LambId, Lie, Part, VetSaid};
-use yeanling_core::flock::Flock;
+use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State, Task};
 
-use super::{Kept, Scene, broken};
+use super::{Kept, Law, Scene, broken, judges};
 use crate::nights::model;
 
 /// Told: what nobody saw again for seven days is over.
@@ -28,7 +28,8 @@ pub(in crate::nights) fn a_lamb_in_danger_stays_so_until_good_news(
     now: Moment,
     duties: &[Duty],
 ) -> Kept {
-    if !flock.lamb(lamb).is_some_and(yeanling_core::flock::Lamb::lives) {
+    let watched = |lamb: &Lamb| lamb.lives() && lamb.was_in_care();
+    if !flock.lamb(lamb).is_some_and(watched) {
         return Ok(());
     }
     let seen = model::seen(flock, lamb);
@@ -37,6 +38,7 @@ pub(in crate::nights) fn a_lamb_in_danger_stays_so_until_good_news(
     if !seen.in_danger() || saw || over {
         return Ok(());
     }
+    judges(Law::LambInDanger);
     let here = duties.iter().filter(|duty| duty.subject == Animal::Lamb(lamb));
     let told = here.filter(|duty| duty.state(now) == State::Danger).find_map(|duty| match duty.task {
         Task::Danger(danger) => Some((danger.cold.is_some(), danger.no_swallow, danger.failing)),
@@ -55,6 +57,7 @@ pub(in crate::nights) fn labors_danger_ends_by_good_news_alone(scene: &Scene<'_>
     };
     let ewes = scene.before.iter().filter(|duty| matches!(duty.subject, Animal::Ewe(_)));
     for duty in ewes.filter(|duty| duty.state(scene.now) == State::Danger) {
+        judges(Law::LaborInDanger);
         if !in_danger(scene.after, duty.subject) && !good_news(scene, duty.subject) {
             return broken(
                 "labor's danger ends by good news alone",

@@ -5,7 +5,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Discharge, Duty, Task};
 
-use super::{Kept, broken};
+use super::{Kept, Law, broken, judges};
 use crate::nights::model;
 
 pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
@@ -14,6 +14,16 @@ pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
     now: Moment,
     duties: &[Duty],
 ) -> Kept {
+    let held = |duty: &Duty| match duty.task {
+        Task::Feed { hold, .. }
+        | Task::FirstMilk { hold, .. }
+        | Task::Hollow { hold, .. }
+        | Task::DayTotal { hold, .. } => hold,
+        _ => false,
+    };
+    if duties.iter().any(held) {
+        judges(Law::Hold);
+    }
     let mut milk = duties.iter().filter(|duty| duty.subject == Animal::Lamb(lamb)).filter(|duty| {
         let free = matches!(
             duty.task,

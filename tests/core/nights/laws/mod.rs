@@ -9,10 +9,60 @@ mod volume;
 mod wait;
 mod worse;
 
+use std::cell::Cell;
+
 use yeanling_core::book::{Book, Event, LambId};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::Duty;
+
+/// The laws, as far as it is counted how often each had something to judge.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub(super) enum Law {
+    Worse,
+    LambInDanger,
+    LaborInDanger,
+    Hold,
+    Volume,
+    Late,
+    Tap,
+    Once,
+    PutOff,
+    TwoBooks,
+    Learned,
+}
+
+impl Law {
+    pub(super) const ALL: [Self; 11] = [
+        Self::Worse,
+        Self::LambInDanger,
+        Self::LaborInDanger,
+        Self::Hold,
+        Self::Volume,
+        Self::Late,
+        Self::Tap,
+        Self::Once,
+        Self::PutOff,
+        Self::TwoBooks,
+        Self::Learned,
+    ];
+}
+
+thread_local! {
+    static JUDGED: Cell<[u32; Law::ALL.len()]> = const { Cell::new([0; Law::ALL.len()]) };
+}
+
+/// Counts that a law had something to judge: one that never has cannot fail.
+fn judges(law: Law) {
+    let mut judged = JUDGED.get();
+    judged[law as usize] += 1;
+    JUDGED.set(judged);
+}
+
+/// Returns how often each law had something to judge on this thread.
+pub(super) fn judged() -> [(Law, u32); Law::ALL.len()] {
+    Law::ALL.map(|law| (law, JUDGED.get()[law as usize]))
+}
 
 /// A law that does not hold.
 pub(super) struct Broken {
@@ -30,6 +80,7 @@ pub(super) struct Scene<'a> {
     pub(super) before: &'a [Duty],
     pub(super) after: &'a [Duty],
     pub(super) flock: &'a Flock,
+    pub(super) book: &'a Book,
     /// The flock as it was before, where the hours that follow are compared too.
     pub(super) was: Option<Flock>,
     pub(super) pressed: bool,
@@ -39,6 +90,7 @@ pub(super) struct Scene<'a> {
 pub(super) fn of_a_step(scene: &Scene<'_>) -> Kept {
     worse::a_worse_sign_never_makes_an_alarm_later_or_milder(scene)?;
     danger::labors_danger_ends_by_good_news_alone(scene)?;
+    tap::every_tap_passes_the_gate(scene.flock, scene.book, scene.now, scene.after)?;
     tap::what_was_tapped_is_not_asked_again_at_once(scene)
 }
 
@@ -56,7 +108,6 @@ pub(super) fn of_an_instant(
         milk::no_milk_is_one_tap_for_a_lamb_on_hold(flock, *lamb, now, duties)?;
     }
     volume::no_volume_is_over_the_guard(flock, book, now, duties)?;
-    tap::every_tap_passes_the_gate(flock, book, now, duties)?;
     wait::putting_off_never_passes_the_red_limit(flock, now, duties)
 }
 

@@ -5,7 +5,7 @@ use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::duties;
 
-use super::{Broken, Kept, broken};
+use super::{Broken, Kept, Law, broken, judges};
 
 /// Returns the flock of both books.
 pub(in crate::nights) fn two_books_make_the_same_either_way(
@@ -13,6 +13,7 @@ pub(in crate::nights) fn two_books_make_the_same_either_way(
     other: &Book,
     now: Moment,
 ) -> Result<Flock, Broken> {
+    judges(Law::TwoBooks);
     let (forth, _) = one.with(other.entries().cloned());
     let (back, _) = other.with(one.entries().cloned());
     // As they might come through the air: the odd before the even, the last first.
@@ -30,6 +31,7 @@ pub(in crate::nights) fn two_books_make_the_same_either_way(
 }
 
 pub(in crate::nights) fn what_was_learned_is_what_is_folded(book: &Book, learned: &Flock) -> Kept {
+    judges(Law::Learned);
     if fold(book) == *learned {
         return Ok(());
     }

@@ -6,7 +6,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Discharge, Duty, allow, duties};
 
-use super::{Kept, Scene, broken};
+use super::{Kept, Law, Scene, broken, judges};
 
 const ONCE: &str = "what was tapped is not asked again at once";
 
@@ -17,9 +17,9 @@ pub(in crate::nights) fn every_tap_passes_the_gate(
     duties: &[Duty],
 ) -> Kept {
     for duty in duties {
-        if let Discharge::Note(event) = &duty.discharge
-            && let Err(refused) = allow(flock, book, event, now, now)
-        {
+        let Discharge::Note(event) = &duty.discharge else { continue };
+        judges(Law::Tap);
+        if let Err(refused) = allow(flock, book, event, now, now) {
             return broken("every tap passes the gate", format!("{:?}: {refused}", duty.task));
         }
     }
@@ -30,6 +30,7 @@ pub(in crate::nights) fn what_was_tapped_is_not_asked_again_at_once(scene: &Scen
     if !scene.pressed || again(scene.event) {
         return Ok(());
     }
+    judges(Law::Once);
     let asks = |duty: &&Duty| duty.discharge == Discharge::Note(scene.event.clone());
     match scene.after.iter().find(asks) {
         Some(duty) => broken(ONCE, format!("{:?} after {:?}", duty.task, scene.event)),

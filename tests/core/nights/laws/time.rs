@@ -5,7 +5,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};
 
-use super::{Kept, broken};
+use super::{Kept, Law, broken, judges};
 use crate::nights::story::clock;
 
 pub(in crate::nights) fn what_is_late_stays_late_until_something_is_noted(
@@ -16,6 +16,7 @@ pub(in crate::nights) fn what_is_late_stays_late_until_something_is_noted(
     duties: &[Duty],
 ) -> Kept {
     for duty in said.iter().filter(|duty| duty.state(then) >= State::Late) {
+        judges(Law::Late);
         let same = |other: &&Duty| other.subject == duty.subject && other.task.kind() == duty.task.kind();
         let state = duties.iter().find(same).map(|duty| duty.state(now));
         if state < Some(duty.state(then)) && !ends(flock, duty, now) {

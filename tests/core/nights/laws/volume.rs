@@ -5,7 +5,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, Task, allow};
 
-use super::{Kept, broken};
+use super::{Kept, Law, broken, judges};
 
 const LAW: &str = "no volume is over the guard of the lightest credible weight";
 
@@ -24,6 +24,7 @@ pub(in crate::nights) fn no_volume_is_over_the_guard(
         let (Task::Feed { volume: Some(volume), .. }, Animal::Lamb(lamb)) = (duty.task, duty.subject) else {
             continue;
         };
+        judges(Law::Volume);
         let comes = duty.comes().max(now);
         let most = weight(flock, lamb) * PER_KILOGRAM + ROUNDING;
         let young = flock.lamb(lamb).is_some_and(|lamb| comes.since(lamb.born) < TimeDelta::days(7));

@@ -4,7 +4,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};
 
-use super::{Kept, broken};
+use super::{Kept, Law, broken, judges};
 use crate::nights::story::clock;
 
 /// Ours: what is late waits a quarter of an hour at a time.
@@ -20,6 +20,9 @@ pub(in crate::nights) fn putting_off_never_passes_the_red_limit(
         let without = Duty { put_off: None, ..duty.clone() }.state(now);
         let noted = flock.put_off(duty.subject, duty.task.kind());
         let long = noted.is_none_or(|noted| now.since(noted.at) > WHEN_LATE);
+        if without >= State::Late {
+            judges(Law::PutOff);
+        }
         let passed = state == State::Coming && without >= State::Late && long;
         if passed || without == State::Danger && state != State::Danger {
             let told = format!(

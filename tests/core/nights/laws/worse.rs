@@ -5,7 +5,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State, Task, duties};
 
-use super::{Broken, Kept, Scene, broken};
+use super::{Broken, Kept, Law, Scene, broken, judges};
 use crate::nights::story::clock;
 
 const LAW: &str = "a worse sign never makes an alarm later or milder";
@@ -21,6 +21,9 @@ pub(in crate::nights) fn a_worse_sign_never_makes_an_alarm_later_or_milder(scene
     };
     let before = kept(scene.before);
     let after: Vec<Duty> = scene.after.iter().filter(|duty| duty.subject == animal).cloned().collect();
+    if before.iter().any(|duty| duty.state(scene.now) >= State::Now) {
+        judges(Law::Worse);
+    }
     compare(&before, &after, scene.now)?;
     let Some(was) = &scene.was else { return Ok(()) };
     for minutes in AHEAD {
