@@ -143,7 +143,7 @@ fn a_call_to_the_vet_ends_no_danger_of_a_ewe_and_each_call_counts() {
         scribe.note(at(minute), Event::VetCalled { animal });
         assert_eq!(state(&scribe, minute, put_right), Some(State::Danger));
         let looked = find(&scribe, at(minute), look).expect("she is looked at again");
-        assert_eq!(looked.due, at(minute + 20));
+        assert_eq!(looked.due, at(21), "one call more makes no look later");
     }
     // Nobody reached: the call is one tap again.
     scribe.note(at(41), said(animal, VetSaid::NobodyReached));
