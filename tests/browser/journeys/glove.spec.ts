@@ -16,12 +16,11 @@ async function middle(of: Locator): Promise<[number, number]> {
 }
 
 /** Presses where something stands, and there again. */
-async function pressTwice(page: Page, on: Locator): Promise<[number, number]> {
+async function pressTwice(page: Page, on: Locator): Promise<void> {
   const at = await middle(on);
   await page.touchscreen.tap(...at);
   await page.waitForTimeout(AGAIN);
   await page.touchscreen.tap(...at);
-  return at;
 }
 
 /** Returns the facts in the book, each by its name, in the order in which they were noted. */
@@ -56,13 +55,12 @@ test("a ram lamb is not born dead by a second press in the same place", async ({
   const phone = new Phone(page);
   await phone.open();
   await phone.lambing("12");
-  const at = await pressTwice(page, page.getByRole("button", { name: "Ram lamb", exact: true }));
+  await pressTwice(page, page.getByRole("button", { name: "Ram lamb", exact: true }));
   const dead = page.getByRole("button", { name: "Born dead", exact: true });
   await expect(page.getByRole("heading", { name: "12a", exact: true })).toBeVisible();
   await expect(dead).toHaveAttribute("aria-pressed", "false");
   await expect(page.getByRole("button", { name: "Ram lamb", exact: true })).toHaveAttribute("aria-pressed", "true");
   expect((await facts(phone)).filter((fact) => fact === "lamb-born" || fact === "amended")).toEqual(["lamb-born"]);
-  expect(at[1]).toBeGreaterThan(0);
 });
 
 test("what stands there counts once it has stood there for a while", async ({ page }) => {
@@ -92,23 +90,22 @@ test("a second press on the Watch notes nothing of another animal, nor another t
 
 test("another finger does not press what has moved under it either", async ({ page }) => {
   const phone = await threeNavels(page);
-  const third = await middle(first(phone, "9a"));
-  await page.evaluate(() => scrollTo(0, 0));
+  await expect(page.locator("[aria-disabled]")).toHaveCount(0);
+  await expect(first(phone, "8a")).toBeInViewport();
   const one = await middle(first(phone, "7a"));
   const other = await first(phone, "8a").boundingBox();
   if (!other) throw new Error("8a is on the screen");
   await page.touchscreen.tap(...one);
   await page.waitForTimeout(400);
   await page.touchscreen.tap(other.x + other.width / 2, other.y + other.height / 2);
-  expect(third[0]).toBeGreaterThan(0);
   const { text } = await phone.handOver();
   const { entries } = JSON.parse(text) as { entries: { id: string; event: Record<string, { lamb?: string }> }[] };
   const born = entries.filter(({ event }) => event["lamb-born"]).map(({ id }) => id);
   const dipped = entries.flatMap(({ event }) => event["navel-dipped"]?.lamb ?? []);
   // The first, and of the second press either nothing or what was aimed at.
-  expect(dipped.filter((lamb) => lamb === born[2])).toEqual([]);
-  expect(entries.flatMap(({ event }) => Object.keys(event))).not.toContain("sucked");
   expect(dipped[0]).toBe(born[0]);
+  expect(dipped).not.toContain(born[2]);
+  expect(entries.flatMap(({ event }) => Object.keys(event))).not.toContain("sucked");
 });
 
 test("a row that moved since another tab noted something takes no press, and then it does", async ({ page, context }) => {
@@ -140,10 +137,8 @@ test("a sheet that comes up under the finger takes no press, and is not closed b
   await phone.lambing("3");
   await phone.tap("Ewe lamb");
   await phone.tap("More about this lamb");
-  for (const name of ["Vigor", "Belly felt", "Died"]) {
-    const button = page.getByRole("button", { name, exact: true });
-    if ((await button.count()) === 0) continue;
-    await pressTwice(page, button);
+  for (const name of ["Vigor", "Belly", "Died"]) {
+    await pressTwice(page, page.getByRole("button", { name, exact: true }));
     await expect(page.getByRole("dialog")).toBeVisible();
     await phone.tap("Close", page.getByRole("dialog"));
     await expect(page.getByRole("dialog")).toHaveCount(0);
