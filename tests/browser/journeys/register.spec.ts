@@ -198,7 +198,7 @@ test("what was found in a dead lamb stands with its death, can be changed, and i
   await expect(page.getByRole("button", { name: "What was found in it…" })).toHaveCount(0);
   await phone.tap("Died");
   const dialog = page.getByRole("dialog");
-  await phone.tap("Infection", dialog);
+  await phone.tap(/^infection$/i, dialog);
   await phone.tap("What was found in it…");
   await expect(dialog).toContainText("40c");
   await phone.tap("Save", dialog);

@@ -208,6 +208,8 @@ fn the_afterbirth_has_three_answers() {
     scribe.note(hour(7), awaited(Awaited::Hanging));
     assert_eq!(of(&scribe, hour(8)), Some((State::Now, Task::Afterbirth { vet: false, hanging: true })));
     assert_eq!(of(&scribe, hour(12)), Some((State::Late, Task::Afterbirth { vet: true, hanging: true })));
+    let tap = find(&scribe, hour(12), afterbirth).map(|duty| duty.discharge);
+    assert_eq!(tap, Some(Discharge::Note(Event::AfterbirthPassed { ewe })), "passed stays one tap");
     scribe.note(hour(13), Event::AfterbirthPassed { ewe });
     assert_eq!(of(&scribe, hour(14)), None);
 }

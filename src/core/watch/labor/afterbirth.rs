@@ -5,7 +5,7 @@
 //! watches, and her page still says that it was never noted.
 
 use super::{Discharge, Duty, Task, counted, minutes};
-use crate::book::Awaited;
+use crate::book::{Awaited, Event};
 use crate::flock::{Ewe, Litter, Saw};
 use crate::practice::LaborLimits;
 use crate::units::{Moment, TimeDelta};
@@ -29,7 +29,8 @@ pub(super) fn duty(ewe: &Ewe, litter: &Litter, now: Moment, limits: LaborLimits)
     let (ask, late) = (minutes(limits.afterbirth_ask_minutes), minutes(limits.afterbirth_late_minutes));
     let vet_from = if hanging { late } else { minutes(limits.afterbirth_vet_minutes) };
     let task = Task::Afterbirth { vet: since >= vet_from, hanging };
-    let mut duty = counted(ewe, task, litter.latest, ask, late, Discharge::Open);
+    let passed = Discharge::Note(Event::AfterbirthPassed { ewe: ewe.id });
+    let mut duty = counted(ewe, task, litter.latest, ask, late, passed);
     if let Some(bright) = bright.filter(|_| !hanging) {
         duty.due = duty.due.max(bright + ask);
         duty.late = duty.late.max(bright + late);
