@@ -39,7 +39,7 @@ cargo xtask COMMAND
   test             format, lints, tests, the release build, journeys in real browsers
   build [--quick]  the finished app in dist/ (a fast debugging build in dist-quick/)
   bench            what the app weighs and asks for, one `name value unit` a line
-  soak             what is too long for every day: a million files from strangers, each browser killed 50 times
+  soak             what is too long for every day: a million files from strangers, a million nights, each browser killed 50 times
   shots            a picture of every screen, in target/shots/
   doctor [--fix]   what is missing on this machine and how to get it
   measure          the ratios that bench prints; bench calls it, optimized

@@ -11,6 +11,9 @@ const FILES: &str = "1000000";
 /// How many flocks are made up, each followed through its season.
 const FLOCKS: &str = "1000";
 
+/// How many nights are played.
+const NIGHTS: &str = "1000000";
+
 /// How often each browser is killed.
 const KILLS: &str = "50";
 
@@ -18,6 +21,7 @@ const KILLS: &str = "50";
 pub(crate) fn soak() -> Result<()> {
     strangers()?;
     coverage()?;
+    nights()?;
     kill()
 }
 
@@ -37,6 +41,14 @@ fn coverage() -> Result<()> {
 fn core(name: &str, cases: &str) -> Result<()> {
     let words = ["test", "--profile", "soak", "--package", "yeanling-core", "--test", "core", name];
     run(Command::new("cargo").args(words).env("YEANLING_CASES", cases).current_dir(root()))
+}
+
+/// Plays a million nights of lambing and holds each step against the laws of the Watch; the first that breaks one is told.
+fn nights() -> Result<()> {
+    say(&format!("--- {NIGHTS} nights of lambing"));
+    core("nights::", NIGHTS)?;
+    say("nights_failed 0");
+    Ok(())
 }
 
 /// Kills each browser right after entries were saved, and looks whether they are there.

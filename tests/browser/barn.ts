@@ -17,8 +17,21 @@ export class Phone {
   async tap(name: string | RegExp, within = this.page.locator("body")): Promise<void> {
     const exact = typeof name === "string";
     const found = within.getByRole("button", { name, exact }).or(within.getByRole("link", { name, exact }));
+    await this.drawn();
     await found.first().tap();
     this.taps += 1;
+  }
+
+  /**
+   * Waits until what the last press changed is drawn and looked at: what has moved is disabled from then on, for as long
+   * as a hand needs, and waited for like anything disabled. Quicker than a frame no hand is.
+   */
+  async drawn(): Promise<void> {
+    const drawn = this.page.evaluate(
+      () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
+    );
+    const atMost = new Promise<void>((done) => setTimeout(done, 300));
+    await Promise.race([drawn.catch(() => undefined), atMost]);
   }
 
   /** Goes to a tab at the foot of the page. */

@@ -87,6 +87,7 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await stands();
   await expect(first).toContainText("glucose given: warm it now, no milk");
   // Warm is not yet swallowing; both end it.
+  await page.clock.fastForward("00:21:00");
   await reads(phone, "12b", "37.4", "No");
   await phone.tab("Watch");
   await expect(first).toContainText("Does not swallow: nothing by mouth");

@@ -219,6 +219,7 @@ impl Barn {
             let side = &self.sides[phone];
             if self.thorough {
                 laws::order::what_was_learned_is_what_is_folded(&side.book, &side.flock)?;
+                laws::wait::a_danger_is_never_put_off(&side.flock, now, &duties)?;
                 laws::tap::every_tap_does_what_it_says(&side.flock, &side.book, now, &duties)?;
             }
         }

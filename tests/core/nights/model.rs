@@ -88,24 +88,25 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
     // Of two at one instant the thermometer is told first.
     looks.extend(felt);
     looks.sort_by_key(|look| look.at);
-    let mut before: Option<f64> = None;
+    let (mut before, mut colder_at): (Option<f64>, Option<Moment>) = (None, None);
     for look in looks {
         let colder = look.read.zip(before).is_some_and(|(read, before)| read < before);
         if look.cold {
             if !seen.cold || colder {
-                seen.worse = seen.worse.max(Some(look.at));
+                colder_at = Some(look.at);
             }
             before = look.read.or(before);
             seen.seen = seen.seen.max(Some(look.at));
         } else {
-            before = None;
+            (before, colder_at) = (None, None);
         }
         seen.cold = look.cold;
     }
     seen.no_swallow = unable.is_some();
     let after = |at: Option<Moment>| failed.is_none_or(|failed| at.is_some_and(|at| at >= failed));
     seen.failing = failed.is_some() && !(after(able) && after(warm));
-    seen.worse = seen.worse.max(unable).max(failed.filter(|_| seen.failing));
+    // What was worse for a time and is over since leaves what the vet saw as it was.
+    seen.worse = colder_at.max(unable).max(failed.filter(|_| seen.failing));
     seen.seen = seen.seen.max(failed.filter(|_| seen.failing));
     if let Some((at, read)) = seen.last_reading {
         let tried = last_try.is_some_and(|(tried, _)| tried >= at - TimeDelta::minutes(10));

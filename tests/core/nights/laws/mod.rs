@@ -6,7 +6,7 @@ pub(super) mod order;
 pub(super) mod tap;
 mod time;
 mod volume;
-mod wait;
+pub(super) mod wait;
 mod worse;
 
 use std::cell::Cell;

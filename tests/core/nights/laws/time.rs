@@ -1,7 +1,7 @@
 //! What is late stays late until something is noted, never by time alone.
 
 use yeanling_core::book::{Animal, DutyKind, EweId, LambId};
-use yeanling_core::flock::Flock;
+use yeanling_core::flock::{Flock, Labor};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};
 
@@ -45,8 +45,16 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
     let birth = flock.litters_of(ewe).first().map(|litter| now.since(litter.latest));
     let called = flock.ewe(ewe).and_then(|ewe| ewe.vet.last()).map(|call| now.since(call.at));
     match duty.task.kind() {
-        // Another lamb, six hours after the last, where nothing says that there is one.
-        DutyKind::NextLamb => birth >= Some(TimeDelta::hours(6)),
+        // Another lamb, six hours after the last, where neither a scan nor what she does says that there is one; then
+        // with the days in which the Watch looks at a litter: what she does has clocks of its own.
+        DutyKind::NextLamb => {
+            let litter = flock.litters_of(ewe).into_iter().next();
+            let scanned = litter.and_then(|litter| flock.scanned_for(ewe, litter.latest));
+            let born = litter.map_or(0, |litter| litter.lambs.len());
+            let more = scanned.is_some_and(|lambs| usize::from(lambs) > born);
+            let runs = flock.ewe(ewe).and_then(|ewe| ewe.labor.as_ref()).is_some_and(Labor::runs);
+            birth >= Some(TimeDelta::hours(if more || runs { 73 } else { 6 }))
+        }
         // The afterbirth after three days.
         DutyKind::Afterbirth => birth > Some(TimeDelta::hours(72)),
         // The looks that a call asks for after a day, or with the clock of another lamb that they go with.

@@ -2,13 +2,23 @@
 
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, State};
+use yeanling_core::watch::{Duty, State, may_wait_until};
 
 use super::{Kept, Law, broken, judges};
 use crate::nights::story::clock;
 
 /// Ours: what is late waits a quarter of an hour at a time.
 const WHEN_LATE: TimeDelta = TimeDelta::minutes(15);
+
+/// Nothing lets a danger wait.
+pub(in crate::nights) fn a_danger_is_never_put_off(flock: &Flock, now: Moment, duties: &[Duty]) -> Kept {
+    for duty in duties.iter().filter(|duty| duty.state(now) == State::Danger) {
+        if may_wait_until(flock, duty.subject, duty.task.kind(), now).is_some() {
+            return broken("a danger is never put off", format!("{:?}", duty.task));
+        }
+    }
+    Ok(())
+}
 
 pub(in crate::nights) fn putting_off_never_passes_the_red_limit(
     flock: &Flock,

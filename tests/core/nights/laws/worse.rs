@@ -107,7 +107,8 @@ fn sign(scene: &Scene<'_>, last: impl Fn(Animal) -> bool) -> Option<Animal> {
 }
 
 /// Says whether what was read last is under normal and colder than what was read before; under 37 °C, where it was not
-/// read since a finger was in its mouth.
+/// read since a finger was in its mouth, or was feverish: from 41 to 38 °C is no worse. To a lamb in danger 37 °C and
+/// more is the good news that is waited for, whatever was read before.
 fn colder(scene: &Scene<'_>, lamb: LambId) -> bool {
     let (mut last, mut before, mut felt) = (None, None, None);
     for line in scene.flock.lines_of(Animal::Lamb(lamb)).filter(|line| !line.struck) {
@@ -120,6 +121,13 @@ fn colder(scene: &Scene<'_>, lamb: LambId) -> bool {
         }
     }
     let before = before.filter(|(at, _)| felt.is_none_or(|felt| felt < *at)).map(|(_, celsius)| celsius);
+    let before = before.filter(|celsius| *celsius <= 40.0);
+    let animal = Animal::Lamb(lamb);
+    let danger = |duty: &Duty| {
+        duty.subject == animal
+            && (duty.state(scene.now) == State::Danger || matches!(duty.task, Task::Danger(_)))
+    };
+    let before = before.filter(|_| !scene.before.iter().any(danger));
     last.is_some_and(|(_, last)| before.map_or(last < 37.0, |before| last < before && last < 39.0))
 }
 
