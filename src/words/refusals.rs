@@ -13,6 +13,9 @@ pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String 
         Refusal::InFuture { at, now } => {
             format!("{} has not come yet: it is {}. Give a time that has passed.", when(*at), when(*now))
         }
+        Refusal::SheIsLambing => {
+            "A lamb shows, a hand found something, or she is being helped: she is lambing. If that was a slip, take that entry back first.".to_owned()
+        }
         Refusal::LookAgain { given, most, .. } => super::danger::look_refused(&when(*given), &when(*most)),
         Refusal::BeforeBirth { at, born } => {
             format!("{} is before its birth at {}. Give a time after that.", when(*at), when(*born))

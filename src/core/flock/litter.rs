@@ -10,7 +10,7 @@ use crate::units::{Mass, Moment, TimeDelta};
 
 /// The longest that may lie between two births of one litter: seven days (ours; far longer than any, so that a late
 /// entry still finds its litter, and far shorter than two lambings of one ewe).
-const APART: TimeDelta = TimeDelta::days(7);
+pub const LITTER_APART: TimeDelta = TimeDelta::days(7);
 
 /// A litter: lambs of one dam born together, or lambs noted beside each other while the dam is unknown.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -104,7 +104,8 @@ pub(super) fn make(flock: &mut Flock) {
         let dam = flock.lambs.get(&id).and_then(|lamb| lamb.dam);
         let mate = mates.get(&id).and_then(|of| of_mates.get(of).copied());
         let by_dam = dam.and_then(|dam| last.get(&dam).copied());
-        let near = |litter: &LambId| litters.get(litter).is_some_and(|l| born.since(l.latest) <= APART);
+        let near =
+            |litter: &LambId| litters.get(litter).is_some_and(|l| born.since(l.latest) <= LITTER_APART);
         let of_another = |litter: &LambId| {
             litters.get(litter).is_some_and(|l| l.dam.is_some() && dam.is_some() && l.dam != dam)
         };
@@ -144,7 +145,7 @@ pub(super) fn add(flock: &mut Flock, id: LambId) {
     let of_dam = dam.and_then(|dam| flock.of_dam.get(&dam)).map_or(&[][..], Vec::as_slice);
     let last = of_dam.iter().filter_map(|id| flock.litters.get(id));
     let last = last.max_by_key(|litter| (litter.latest, litter.lambs.last().copied()));
-    let key = last.filter(|litter| born.since(litter.latest) <= APART).map_or(id, |litter| litter.id);
+    let key = last.filter(|litter| born.since(litter.latest) <= LITTER_APART).map_or(id, |litter| litter.id);
     let litter = flock.litters.entry(key).or_insert_with(|| Litter::new(key, dam, born));
     litter.lambs.push(id);
     litter.latest = born;

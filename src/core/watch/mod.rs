@@ -31,13 +31,16 @@ use allow::may_be_fed;
 
 use crate::arrange::Arrange;
 use crate::book::{Animal, EweId, LambId};
-use crate::flock::{Ewe, Flock, Lamb, Litter};
+use crate::flock::{Ewe, Flock, LITTER_APART, Lamb, Litter};
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta};
 
 /// Lambs and litters younger than this are looked at with every beat of the clock (ours: no rule of a newborn or of
 /// an afterbirth reaches further).
 const FRESH: TimeDelta = TimeDelta::hours(73);
+
+/// A litter that was scanned with more is asked about for so long: what comes later is another litter.
+const ANOTHER_LAMB: TimeDelta = LITTER_APART;
 
 /// After a call to the vet its animal is looked at by the rules for so long at least (ours).
 const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
@@ -85,7 +88,7 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
 /// The ewes that a rule may have something to say about, each with her fresh litter if she has one: ewes at work, dams of
 /// newborns, and those the vet was called for.
 fn ewes(flock: &Flock, now: Moment) -> impl Iterator<Item = (&Ewe, Option<&Litter>)> {
-    let litters: BTreeSet<LambId> = fresh(flock, now).map(|lamb| lamb.litter).collect();
+    let litters: BTreeSet<LambId> = flock.born_after(now - ANOTHER_LAMB).map(|lamb| lamb.litter).collect();
     let mut latest: BTreeMap<EweId, Option<&Litter>> = flock.at_work.iter().map(|ewe| (*ewe, None)).collect();
     for animal in flock.called_for_after(now - CALLED_FOR) {
         if let Animal::Ewe(ewe) = animal {

@@ -89,6 +89,7 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
     looks.extend(felt);
     looks.sort_by_key(|look| look.at);
     let (mut before, mut colder_at): (Option<f64>, Option<Moment>) = (None, None);
+    let mut cold_at: Option<Moment> = None;
     for look in looks {
         let colder = look.read.zip(before).is_some_and(|(read, before)| read < before);
         if look.cold {
@@ -96,9 +97,9 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
                 colder_at = Some(look.at);
             }
             before = look.read.or(before);
-            seen.seen = seen.seen.max(Some(look.at));
+            cold_at = Some(look.at);
         } else {
-            (before, colder_at) = (None, None);
+            (before, colder_at, cold_at) = (None, None, None);
         }
         seen.cold = look.cold;
     }
@@ -107,7 +108,7 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
     seen.failing = failed.is_some() && !(after(able) && after(warm));
     // What was worse for a time and is over since leaves what the vet saw as it was.
     seen.worse = colder_at.max(unable).max(failed.filter(|_| seen.failing));
-    seen.seen = seen.seen.max(failed.filter(|_| seen.failing));
+    seen.seen = seen.seen.max(cold_at).max(failed.filter(|_| seen.failing));
     if let Some((at, read)) = seen.last_reading {
         let tried = last_try.is_some_and(|(tried, _)| tried >= at - TimeDelta::minutes(10));
         let drank = drank.is_some_and(|drank| drank >= at);

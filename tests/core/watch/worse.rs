@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, Found, Lie, Part, Sign, VetSaid};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, State, Task, Trouble};
+use yeanling_core::watch::{Discharge, Refusal, State, Task, Trouble, allow};
 
 use super::{all, find, none};
 use crate::scribe::{Scribe, at, hour};
@@ -178,8 +178,20 @@ fn another_lamb_ends_by_itself_only_where_nothing_says_that_there_is_one() {
     scanned.note(at(-80_000), Event::Scanned { ewe, lambs: 2, days: None });
     scanned.born(at(0), Some(ewe));
     assert!(find(&scanned, hour(30), next_lamb).is_some());
+    assert!(find(&scanned, hour(160), next_lamb).is_some(), "as long as a litter can last");
     scanned.born(hour(31), Some(ewe));
     none(&scanned, hour(38), next_lamb);
+}
+
+#[test]
+fn she_is_not_said_to_be_not_lambing_while_a_lamb_shows() {
+    let (mut scribe, ewe) = with_ewe();
+    scribe.note(at(0), Event::SignSeen { ewe, sign: Sign::Restless });
+    let ask =
+        |scribe: &Scribe| allow(&scribe.flock(), &scribe.book, &Event::NotLambing { ewe }, at(20), at(20));
+    assert_eq!(ask(&scribe), Ok(()));
+    scribe.note(at(10), Event::PartShowing { ewe, part: Part::OneFoot });
+    assert_eq!(ask(&scribe), Err(Refusal::SheIsLambing));
 }
 
 #[test]

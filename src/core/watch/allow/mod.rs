@@ -20,7 +20,7 @@ pub use stores::StoreRefusal;
 
 use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
 use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, VigorScale};
-use crate::flock::Flock;
+use crate::flock::{Flock, Labor};
 use crate::practice::{Choice, KeepMarks};
 use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
 
@@ -124,8 +124,12 @@ fn fact(
         | Event::PartShowing { ewe, .. }
         | Event::HandChecked { ewe, .. }
         | Event::HelpBegun { ewe }
-        | Event::NotLambing { ewe }
         | Event::AfterbirthPassed { ewe } => living(flock, Animal::Ewe(*ewe), at),
+        Event::NotLambing { ewe } => {
+            living(flock, Animal::Ewe(*ewe), at)?;
+            let labor = flock.ewe(*ewe).and_then(|ewe| ewe.labor.as_ref());
+            if labor.is_some_and(Labor::is_sure) { Err(Refusal::SheIsLambing) } else { Ok(()) }
+        }
         Event::VetCalled { animal } | Event::LookedAt { animal } | Event::LetOut { animal } => {
             living(flock, *animal, at)
         }

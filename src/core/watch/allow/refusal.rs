@@ -122,6 +122,9 @@ pub enum Refusal {
         /// Until when it may.
         most: Moment,
     },
+    /// A lamb shows or was found, she is being helped, or the neck of the womb is tight: she is lambing.
+    #[error("she is lambing")]
+    SheIsLambing,
     /// The vet's next look is not ahead, or too far.
     #[error("a look at {given} is not after {after} and by {most}")]
     LookAgain {

@@ -2,7 +2,7 @@
 //!
 //! A bag, straining or restlessness after a birth say that one more may come, and leave this clock as it is; only a lamb
 //! that shows as it should, or a hand that found all well, begins it anew. It ends by itself after [`ENDS`], but never
-//! while her scan showed more than were born, or while she is seen to go on.
+//! while her scan showed more than were born, or while she is seen to go on: then it lasts as long as a litter can.
 
 use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
 use crate::book::{Event, Found};

@@ -1,7 +1,7 @@
 //! Every duty can be done: what one tap notes passes the gate, and ends what was asked for.
 
 use uuid::Uuid;
-use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event};
+use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Discharge, Duty, allow, duties};
@@ -27,7 +27,8 @@ pub(in crate::nights) fn every_tap_passes_the_gate(
 }
 
 pub(in crate::nights) fn what_was_tapped_is_not_asked_again_at_once(scene: &Scene<'_>) -> Kept {
-    if !scene.pressed || again(scene.event) {
+    let ahead = scene.event.animals().any(|animal| ahead(scene.flock, animal, scene.now));
+    if !scene.pressed || again(scene.event) || ahead {
         return Ok(());
     }
     judges(Law::Once);
@@ -47,7 +48,7 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
 ) -> Kept {
     for duty in said {
         let Discharge::Note(event) = &duty.discharge else { continue };
-        if again(event) {
+        if again(event) || ahead(flock, duty.subject, now) {
             continue;
         }
         let entry = Entry {
@@ -68,6 +69,12 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
         }
     }
     Ok(())
+}
+
+/// Says whether something of the animal was noted by a clock that is ahead of this one: a tap comes before it, and the
+/// phone says that its clock is behind.
+fn ahead(flock: &Flock, animal: Animal, now: Moment) -> bool {
+    flock.lines_of(animal).any(|line| line.at > now)
 }
 
 /// A feed is followed by the next feed, a first dip by the second, a look by the next.

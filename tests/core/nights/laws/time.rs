@@ -53,7 +53,11 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
             let born = litter.map_or(0, |litter| litter.lambs.len());
             let more = scanned.is_some_and(|lambs| usize::from(lambs) > born);
             let runs = flock.ewe(ewe).and_then(|ewe| ewe.labor.as_ref()).is_some_and(Labor::runs);
-            birth >= Some(TimeDelta::hours(if more || runs { 73 } else { 6 }))
+            birth >= Some(TimeDelta::hours(if more || runs { 7 * 24 } else { 6 }))
+        }
+        // What was found wrong took its lateness over from the clock of another lamb, which goes with those days.
+        DutyKind::PutRight | DutyKind::NeckTight => {
+            birth >= Some(TimeDelta::hours(73)) && duty.due.since(duty.since) < TimeDelta::zero()
         }
         // The afterbirth after three days.
         DutyKind::Afterbirth => birth > Some(TimeDelta::hours(72)),
