@@ -20,6 +20,8 @@ pub(crate) const SAID_ASK: &str = "What did the vet say?";
 pub(crate) const SAID_LABEL: &str = "In your own words, if you like";
 /// Asks when to look again.
 pub(crate) const LOOK_AGAIN: &str = "Look again in";
+/// Someone looked, after a call to the vet or beside what else is due.
+pub(crate) const LOOKED: &str = "Looked";
 /// A lamb was put right.
 pub(crate) const PUT_RIGHT: &str = "Put right";
 
@@ -95,7 +97,7 @@ pub(crate) fn said_line(of: &VetSaid) -> String {
     }
 }
 
-/// Says that a look was asked for that cannot be.
+/// Returns what is wrong with the time of the vet's next look, and what is allowed.
 pub(crate) fn look_refused(given: &str, most: &str) -> String {
     format!("{given} is out of range. Look again later than now, by {most} at the latest.")
 }

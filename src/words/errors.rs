@@ -129,7 +129,7 @@ pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
     } else if error.given > error.allowed.most {
         format!("{} is too much for one feed. {allowed}", volume_as_given(error.given, system))
     } else {
-        format!("{} is no feed. {allowed}", volume_as_given(error.given, system))
+        format!("{} is not a feed. {allowed}", volume_as_given(error.given, system))
     }
 }
 
@@ -290,7 +290,7 @@ mod tests {
             refused(1200.0, Some(4.0), 10, 0.0),
             "1200 ml is too much at once for any lamb. Never over 1000 ml. Go by the bottle table for its age.",
         );
-        check(refused(0.0, None, 0, 0.0), "0 ml is no feed. A feed is between 1 ml and 2000 ml.");
+        check(refused(0.0, None, 0, 0.0), "0 ml is not a feed. A feed is between 1 ml and 2000 ml.");
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! Hay, ration and water: what is asked, what comes out, and what cannot be.
+//! Hay, ration and water: what is asked, what comes out, and what is out of range.
 
 use yeanling_core::reckon::season::bounds::{Figure, Refused};
 use yeanling_core::reckon::season::budget::Budget;
@@ -34,7 +34,7 @@ pub(crate) const DAYS_UNIT: &str = "days";
 /// The share of her weight.
 pub(crate) const SHARE: &str = "Hay a day, of her weight";
 /// What a breeder reckons with.
-pub(crate) const SHARE_HINT: &str = "A breeder reckons 4 %, what is wasted in it. Less beside grain.";
+pub(crate) const SHARE_HINT: &str = "One breeder allows 4%, waste included. Less beside grain.";
 /// One bale.
 pub(crate) const BALE: &str = "One bale weighs";
 /// Heads the answer.

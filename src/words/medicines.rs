@@ -23,7 +23,7 @@ pub(crate) const ALL_EWES: &str = "All ewes";
 pub(crate) const ALL_LAMBS: &str = "All lambs";
 /// What a medicine record is worth.
 pub(crate) const CAUTION: [&str; 2] = [
-    "Label, vet and your country’s rules come first. What they ask for may be more than stands here.",
+    "Label, vet and your country’s rules come first. They may ask for longer than shown here.",
     "What is withheld is worked out from the days you typed. Check them against the label before any sale.",
 ];
 

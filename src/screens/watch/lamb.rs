@@ -27,7 +27,7 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
         .filter(|_| newborn);
     let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
     let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
-    others.extend(steps(lamb, duties));
+    others.extend(steps(lamb, duties).filter(|steps| !others.contains(steps)));
     others.extend(seen_to_suck(lamb, duties));
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
     let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
@@ -67,6 +67,9 @@ fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
     }
     let hold = hold_milk(lamb);
     let due = due(duties, now);
+    // In danger what no life hangs on is left to its button: the sign and the step are read in three seconds.
+    let in_danger = due.first().is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
+    let due: Vec<&Duty> = due.iter().copied().filter(|duty| !in_danger || duty.task.weight() == 0).collect();
     let task = |duty: &&Duty| {
         let task = told_of(duty, system);
         match hold.filter(|_| waits_for_milk(duty.task)) {

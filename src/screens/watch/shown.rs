@@ -250,7 +250,15 @@ pub(super) fn act(duty: &Duty, href: String, system: System) -> Act {
         (Discharge::Open, ..) => Does::Leads(href),
     };
     let called = matches!(&does, Does::Notes(Event::VetCalled { .. }));
-    let label = if called { danger::CALLED.to_owned() } else { words::done(duty.task, system) };
+    // After a call to the vet a look says that someone looked, and not that all is well.
+    let looked = duty.task == Task::Look && matches!(duty.subject, Animal::Lamb(_));
+    let label = if called {
+        danger::CALLED.to_owned()
+    } else if looked {
+        danger::LOOKED.to_owned()
+    } else {
+        words::done(duty.task, system)
+    };
     Act { label, does }
 }
 
@@ -267,7 +275,11 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
     let mut others = Vec::new();
     for (place, duty) in duties.iter().enumerate() {
         if place > 0 {
-            others.push(act(duty, ewe_href(ewe, duty.task), system));
+            let mut act = act(duty, ewe_href(ewe, duty.task), system);
+            if duty.task == Task::Look {
+                danger::LOOKED.clone_into(&mut act.label);
+            }
+            others.push(act);
         }
         match duty.task {
             Task::PutRight { .. } => others.push(note(danger::PUT_RIGHT, Care::PutRight { ewe })),

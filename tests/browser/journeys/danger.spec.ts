@@ -52,6 +52,11 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await phone.tap("Vet called, 12b", first);
   await stands();
   await expect(first).toContainText(/vet called 07:3\d, look again 07:5\d/);
+  // Nobody is offered "all well" of a lamb in danger, nor the same way twice; small jobs are left to their buttons.
+  await expect(first.getByRole("button", { name: /^All well/ })).toHaveCount(0);
+  await expect(first.getByRole("button", { name: /^Looked/ })).toBeVisible();
+  await expect(first.getByRole("link", { name: "Cold lamb steps" })).toHaveCount(1);
+  await expect(first.locator(".row-text")).not.toContainText("Dip the navel");
   // Nobody reached: the call is one tap again.
   await phone.tap("What the vet said, 12b", first);
   await phone.tap("Nobody reached", page.getByRole("dialog"));
