@@ -6,6 +6,7 @@ use crate::parts::live;
 use crate::signals::prelude::*;
 use yeanling_core::book::EntryId;
 use yeanling_core::flock::Line;
+use yeanling_pages::Action;
 
 use crate::browser::safety::Safety;
 use crate::browser::{focus, look, panic, place, press};
@@ -14,6 +15,7 @@ use crate::parts::{Frame, Refusal, Refused, Tab, TabBar, UndoBar};
 use crate::pieces::CameFrom;
 use crate::route::Screen;
 use crate::screens;
+use crate::show::{self, Shown};
 use crate::words::{animals, frame as words, noted, refusals};
 
 /// How long the offer to undo stays.
@@ -28,17 +30,28 @@ pub(crate) fn App() -> impl IntoView {
     focus::keep();
     let farm = Farm::open();
     provide_context(farm);
-    let refused =
-        move || farm.refused().map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()));
-    Refused::provide(Memo::new(move |_| refused()).into(), Callback::new(move |()| farm.let_refusal_go()));
     let screen = RwSignal::new(Screen::from_hash(&place::hash()));
     let came_from = CameFrom::provide();
+    let shown = Shown::new(farm, screen, came_from.signal());
+    let refused = move || {
+        farm.refused()
+            .or_else(|| shown.refused())
+            .map(|refusal| refusals::refusal(&refusal, farm.peek_now(), farm.system()))
+    };
+    Refused::provide(
+        Memo::new(move |_| refused()).into(),
+        Callback::new(move |()| {
+            farm.let_refusal_go();
+            shown.act(&Action::Read);
+        }),
+    );
     screens::Sought::provide();
     screens::HalfTyped::provide();
     screens::JustBorn::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
         let back = came_from.goes_back(from, to);
+        shown.change(from, to);
         came_from.leave(from);
         screen.set(to);
         farm.let_refusal_go();
@@ -51,7 +64,11 @@ pub(crate) fn App() -> impl IntoView {
     Effect::new(move |_| farm.show_count(words::NAME));
     view! {
         <Frame>
-            {live(move || screens::show(screen.get()).into_any())}
+            {shown.view()}
+            {live(move || {
+                let screen = screen.get();
+                if show::shows(screen) { ().into_any() } else { screens::show(screen) }
+            })}
             <Undo />
             <Refusal />
             <TabBar items=tabs(screen) />

@@ -2,12 +2,14 @@
 //!
 //! A made-up flock can stand in front of the real one; what is noted in it is never kept.
 
+mod effects;
 mod hand_over;
 mod keep;
 mod many;
 mod night;
 mod phone;
 mod time;
+mod view;
 
 use crate::signals::prelude::*;
 use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
@@ -31,8 +33,9 @@ use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
 use crate::browser::{id, local, look, now, press, storage};
-use crate::made_up;
 use keep::UnderWay;
+use yeanling_pages::everyone::Everyone;
+use yeanling_pages::made_up;
 
 /// What was done last in this visit, and can be undone.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -89,6 +92,11 @@ pub struct Farm {
     clock: RwSignal<Moment>,
     duties: Memo<Vec<Duty>>,
     outlooks: Memo<Outlooks>,
+    everyone: Memo<Everyone>,
+    outgoing: Memo<Option<Outgoing>>,
+    unsent: Memo<Option<usize>>,
+    promise: RwSignal<Option<Promised>>,
+    room_left: RwSignal<Option<(f64, f64)>>,
     saving: RwSignal<Saving>,
     offline: RwSignal<Offline>,
     update: RwSignal<bool>,
@@ -112,6 +120,7 @@ impl Farm {
         let held = local::load();
         let real = RwSignal::new(Ground::from_book(held.entries.into_iter().collect()));
         let (made_up, clock) = (RwSignal::new(None), RwSignal::new(now::now()));
+        let (sent, device) = (RwSignal::new(storage::sent()), id::device(now::now()));
         let farm = Self {
             real,
             made_up,
@@ -120,6 +129,11 @@ impl Farm {
             outlooks: Memo::new(move |_| {
                 with_ground(real, made_up, |ground| outlooks(&ground.flock, clock.get()))
             }),
+            everyone: Memo::new(move |_| with_ground(real, made_up, |ground| Everyone::of(&ground.flock))),
+            outgoing: Memo::new(move |_| real.with(|ground| hand_over::written(ground, device))),
+            unsent: hand_over::unsent_memo(real, made_up, clock, sent, device),
+            promise: RwSignal::new(None),
+            room_left: RwSignal::new(None),
             saving: RwSignal::new(Saving::Opening),
             offline: RwSignal::new(Offline::Preparing),
             update: RwSignal::new(false),
@@ -127,13 +141,13 @@ impl Farm {
             last: RwSignal::new(Last::Nothing),
             refused: RwSignal::new(None),
             look: RwSignal::new(look::load()),
-            sent: RwSignal::new(storage::sent()),
+            sent,
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
-            device: id::device(now::now()),
+            device,
         };
         farm.join_base();
         farm.keep_time();
@@ -260,9 +274,18 @@ impl Farm {
         let now = now::now();
         self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
         let id = id::new_entry(now);
-        let last = if let Event::Struck { entry } = &event {
+        let last = self.last_of(id, &event);
+        let noted = self.peek(|ground| ground.book.next_noted_of(&event, now));
+        let entry = Entry { id, device: self.device, noted, at, event };
+        self.take(vec![entry], now, last);
+        Ok(id)
+    }
+
+    /// Returns what the noting of a fact leaves to be undone.
+    fn last_of(self, id: EntryId, event: &Event) -> Last {
+        if let Event::Struck { entry } = event {
             Last::TakenBack(*entry)
-        } else if let Event::Amended { entry, .. } = &event {
+        } else if let Event::Amended { entry, .. } = event {
             self.peek(|ground| {
                 let line = ground.flock.lines.iter().rev().find(|line| line.entry == *entry);
                 line.map_or(Last::Nothing, |line| Last::Changed {
@@ -275,11 +298,7 @@ impl Farm {
             Last::Nothing
         } else {
             Last::Noted(vec![id])
-        };
-        let noted = self.peek(|ground| ground.book.next_noted_of(&event, now));
-        let entry = Entry { id, device: self.device, noted, at, event };
-        self.take(vec![entry], now, last);
-        Ok(id)
+        }
     }
 
     /// Takes entries that were checked, in one piece, into the flock that is looked at.

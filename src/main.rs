@@ -5,13 +5,14 @@
 mod app;
 mod browser;
 mod farm;
-mod made_up;
 mod parts;
 mod pieces;
 mod route;
 mod screens;
+mod show;
 mod signals;
-mod words;
+
+use yeanling_words as words;
 
 use crate::signals::prelude::*;
 

@@ -1,5 +1,7 @@
 //! Files in and out: what was picked is read, what was made is shared or saved.
 
+pub use yeanling_pages::phone::FileTrouble;
+
 use js_sys::{Array, Uint8Array};
 use wasm_bindgen::{JsCast, JsValue};
 use wasm_bindgen_futures::JsFuture;
@@ -8,19 +10,6 @@ use web_sys::{
 };
 
 use super::{said, window};
-
-/// Why a file did not go out or come in.
-#[derive(Clone, Debug, PartialEq)]
-pub enum FileTrouble {
-    /// The person closed the share sheet.
-    Closed,
-    /// This browser cannot share files.
-    CannotShare,
-    /// It is larger than may be read; bytes.
-    TooLarge(f64),
-    /// The browser failed; what it said.
-    Failed(String),
-}
 
 /// Reads the file picked in this field, and clears the field so that the same file can be picked again.
 ///

@@ -1,23 +1,13 @@
 //! Day or night on this phone: a choice of the phone, not of the farm, so it stays out of the book.
 
+pub use yeanling_pages::phone::Look;
+
 use gloo_storage::{LocalStorage, Storage};
 
 use super::local;
 
 const LOOK: &str = "yeanling/look";
 const BARS: &str = "black-bars";
-
-/// How the screen looks.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Look {
-    /// As the phone has it.
-    #[default]
-    Phone,
-    /// Ink on paper.
-    Day,
-    /// Dim amber on black.
-    Night,
-}
 
 /// Returns the look that was chosen on this phone.
 #[must_use]

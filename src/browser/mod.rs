@@ -2,6 +2,7 @@
 
 pub mod badge;
 pub mod base;
+pub mod dom;
 pub mod draft;
 pub mod files;
 pub mod focus;

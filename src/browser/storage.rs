@@ -2,6 +2,8 @@
 //!
 //! Also when the book last left this phone, or was saved on it, which is this phone's alone and stays out of the book.
 
+pub use yeanling_pages::phone::Promised;
+
 use gloo_storage::{LocalStorage, Storage};
 use js_sys::{Promise, Reflect};
 use wasm_bindgen::JsValue;
@@ -14,17 +16,6 @@ use super::{local, reach, window};
 const SENT: &str = "yeanling/sent";
 const SAVED_HERE: &str = "yeanling/saved-here";
 const ASKED: &str = "yeanling/asked";
-
-/// What the browser promises about what it keeps.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Promised {
-    /// It is never cleared to make room.
-    ForGood,
-    /// It may be cleared when room runs short.
-    UntilRoomIsShort,
-    /// This browser makes no promises that can be asked for.
-    Unknown,
-}
 
 /// Says what the browser promises now.
 pub async fn promised() -> Promised {

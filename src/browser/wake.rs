@@ -1,5 +1,7 @@
 //! Holding the screen awake. The browser lets go whenever the page is out of sight, so it is asked again on return.
 
+pub use yeanling_pages::phone::Awake;
+
 use std::cell::RefCell;
 use std::rc::Rc;
 
@@ -8,20 +10,6 @@ use wasm_bindgen::{JsValue, closure::Closure};
 use wasm_bindgen_futures::spawn_local;
 
 use super::{reach, window};
-
-/// Whether the screen is held awake.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Awake {
-    /// Not asked for, or not answered yet.
-    #[default]
-    Unasked,
-    /// It is.
-    Held,
-    /// The phone refuses, as it may when its battery is low.
-    Refused,
-    /// This browser cannot.
-    Unable,
-}
 
 thread_local! {
     /// What the browser gave, and whether it is still wanted.

@@ -1,5 +1,7 @@
 //! The worker that makes the app work with no signal: registered, asked whether all is kept, updated when told to.
 
+pub use yeanling_pages::phone::Offline;
+
 use std::rc::Rc;
 
 use js_sys::Reflect;
@@ -11,18 +13,6 @@ use web_sys::{
 };
 
 use super::window;
-
-/// How far the app is from working with no signal.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Offline {
-    /// Not known yet, or being fetched.
-    #[default]
-    Preparing,
-    /// The worker is active and every file is in its cache.
-    Ready,
-    /// This browser, or an address without https, has no workers.
-    Unable,
-}
 
 /// Registers the worker; `offline` hears how far it is, `update` that another version waits.
 pub fn register(offline: impl Fn(Offline) + 'static, update: impl Fn() + 'static) {

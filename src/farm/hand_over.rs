@@ -1,13 +1,16 @@
 //! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
 
 use chrono::{Datelike, Timelike};
-use yeanling_core::book::{self, Entry, FileError, MOST_BYTES};
+use yeanling_core::book::{self, DeviceId, Entry, FileError, MOST_BYTES};
 use yeanling_core::flock::fold;
 use yeanling_core::units::{Moment, TimeDelta};
 
-use super::{Farm, Preview};
+pub use yeanling_pages::phone::Outgoing;
+
+use super::{Farm, Ground, Preview};
 use crate::browser::files::{self, FileTrouble};
 use crate::browser::{now, press, shared};
+use crate::signals::prelude::*;
 
 /// The media type of a book file: the only one that every share sheet passes.
 pub(super) const PLAIN: &str = "text/plain";
@@ -21,23 +24,6 @@ const TABLE: &str = "text/csv";
 /// How long a book with new births in it may stay on one phone before it is said: a lost phone is a lost book.
 const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
-/// The book as it goes out.
-#[derive(Clone, Debug, PartialEq)]
-pub struct Outgoing {
-    /// Its files, each with its name; more than one of a large book. At least one.
-    pub files: Vec<(String, String)>,
-    /// Up to when what was noted is in them.
-    pub up_to: Moment,
-}
-
-impl Outgoing {
-    /// Returns how many bytes all of it has.
-    #[must_use]
-    pub fn bytes(&self) -> usize {
-        self.files.iter().map(|(_, text)| text.len()).sum()
-    }
-}
-
 /// What in a file lies ahead of this phone's clock.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct Ahead {
@@ -49,40 +35,15 @@ pub struct Ahead {
 
 impl Farm {
     /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
-    ///
-    /// It follows the sending and not the book: all births are looked at, which is too much for every tap.
     #[must_use]
-    pub fn unsent_births(self, now: Moment) -> Option<usize> {
-        if self.is_made_up() {
-            return None;
-        }
-        let sent = self.sent();
-        self.peek(|ground| {
-            let born = ground.flock.lambs.keys().filter_map(|lamb| ground.book.entry(lamb.entry()));
-            // What another phone noted came here in a file, and so is not on this phone alone.
-            let own = born.filter(|entry| entry.device == self.device);
-            unsent(own.map(|entry| entry.noted), sent, now)
-        })
+    pub fn unsent_births(self) -> Option<usize> {
+        self.unsent.get()
     }
 
     /// Returns this phone's own book as it goes out, never the made-up flock; none while nothing is noted in it.
     #[must_use]
     pub fn outgoing(self) -> Option<Outgoing> {
-        let now = now::now();
-        let farm = self.real.with_untracked(|ground| ground.flock.practice.farm_name.clone());
-        let name: String =
-            farm.chars().map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
-        let name = if name.is_empty() { "yeanling".to_owned() } else { name };
-        self.real.with_untracked(|ground| {
-            let written = book::split(&ground.book, now, self.device);
-            let count = written.len();
-            let named = written
-                .into_iter()
-                .enumerate()
-                .map(|(index, file)| (file_name(&name, now, index + 1, count, file.years), file.text));
-            let up_to = ground.book.next_noted(now);
-            (!ground.book.is_empty()).then(|| Outgoing { files: named.collect(), up_to })
-        })
+        self.real.with_untracked(|ground| written(ground, self.device))
     }
 
     /// Reads a book file and says what taking it in would add to this phone's own book, also while someone looks round in
@@ -163,6 +124,49 @@ impl Farm {
             found => found,
         }
     }
+}
+
+/// Returns a book as it goes out; none while nothing is noted in it.
+pub(super) fn written(ground: &Ground, device: DeviceId) -> Option<Outgoing> {
+    let now = now::now();
+    let farm = ground.flock.practice.farm_name.chars();
+    let name: String = farm.map(|c| if c.is_alphanumeric() { c.to_ascii_lowercase() } else { '-' }).collect();
+    let name = if name.is_empty() { "yeanling".to_owned() } else { name };
+    let written = book::split(&ground.book, now, device);
+    let count = written.len();
+    let named = written
+        .into_iter()
+        .enumerate()
+        .map(|(index, file)| (file_name(&name, now, index + 1, count, file.years), file.text));
+    let up_to = ground.book.next_noted(now);
+    (!ground.book.is_empty()).then(|| Outgoing { files: named.collect(), up_to })
+}
+
+/// Returns how many births are on this phone alone, as a memo. To count them is a look at every birth: done with a birth
+/// and once an hour, not with every tap.
+pub(super) fn unsent_memo(
+    real: RwSignal<Ground>,
+    made_up: RwSignal<Option<Ground>>,
+    clock: RwSignal<Moment>,
+    sent: RwSignal<Option<Moment>>,
+    device: DeviceId,
+) -> Memo<Option<usize>> {
+    let births = Memo::new(move |_| real.with(|ground| ground.flock.lambs.len()));
+    let hour = Memo::new(move |_| clock.get().as_unix_milliseconds().div_euclid(3_600_000));
+    Memo::new(move |_| {
+        births.get();
+        hour.get();
+        let sent = sent.get();
+        if made_up.with(Option::is_some) {
+            return None;
+        }
+        real.with_untracked(|ground| {
+            let born = ground.flock.lambs.keys().filter_map(|lamb| ground.book.entry(lamb.entry()));
+            // What another phone noted came here in a file, and so is not on this phone alone.
+            let own = born.filter(|entry| entry.device == device);
+            unsent(own.map(|entry| entry.noted), sent, now::now())
+        })
+    })
 }
 
 async fn give(name: &str, text: &str, media: &str) -> Result<(), FileTrouble> {

@@ -1,5 +1,7 @@
 //! How the book is kept: the two copies joined at the start, each entry saved, and what went wrong said.
 
+pub use yeanling_pages::phone::Saving;
+
 use std::collections::BTreeSet;
 use std::pin::Pin;
 use std::task::{Context, Poll, Waker};
@@ -9,7 +11,6 @@ use crate::signals::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Book, Entry, EntryId};
-use yeanling_core::units::Moment;
 
 use super::Farm;
 use crate::browser::keep::Kept;
@@ -17,24 +18,6 @@ use crate::browser::{local, now, press};
 
 /// How long the disk may take before the book is said to be less safe than it should be.
 const PATIENCE: Duration = Duration::from_secs(5);
-
-/// Whether what was noted is on the disk.
-#[derive(Clone, Debug, PartialEq)]
-pub enum Saving {
-    /// The book is being opened.
-    Opening,
-    /// So many entries are on their way.
-    Under(usize),
-    /// Everything is saved; when the last was.
-    Saved(Option<Moment>),
-    /// It is kept less well than it should be: in local storage, or only while this page is open.
-    Poorly {
-        /// Whether it lives in this page's memory alone.
-        memory_only: bool,
-        /// What the browser said; nothing while it does not answer, as when another tab holds on to the book.
-        said: Option<String>,
-    },
-}
 
 /// What is on its way to the disk.
 #[derive(Clone, Copy, Debug, Default)]

@@ -3,39 +3,16 @@
 //! It rings for what becomes due, and again for what becomes late, once each; what was due when the night's screen
 //! opened stands on it and does not ring.
 
-use std::mem::discriminant;
+pub use yeanling_pages::phone::Alarm;
+use yeanling_pages::phone::{self, Told};
 
 use yeanling_core::book::Animal;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task};
+use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
 use crate::browser::wake::{self, Awake};
 use crate::browser::{look, now, sound};
-
-/// How the alarm stands.
-#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub enum Alarm {
-    /// Not armed.
-    #[default]
-    Off,
-    /// Armed, but the phone holds its voice back until it is tapped again.
-    Mute,
-    /// Armed; when it was tested.
-    Armed(Moment),
-    /// This browser has no sound.
-    Unable,
-}
-
-/// One duty that someone has been told of, by what it is and how urgent it was.
-#[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Told {
-    /// For which animal.
-    pub subject: Animal,
-    /// What.
-    pub task: Task,
-    state: State,
-}
 
 /// The night watch.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -53,19 +30,12 @@ pub struct Night {
     shown: bool,
 }
 
-impl Told {
-    fn of(duty: &Duty, now: Moment) -> Self {
-        Self { subject: duty.subject, task: duty.task, state: duty.state(now) }
-    }
-
-    /// Says whether this is the same duty, whatever volume it now asks for.
+impl Night {
+    /// Returns what of it is seen.
     #[must_use]
-    pub fn is_of(&self, subject: Animal, task: Task) -> bool {
-        self.subject == subject && discriminant(&self.task) == discriminant(&task)
-    }
-
-    fn is(&self, other: &Self) -> bool {
-        self.is_of(other.subject, other.task) && self.state == other.state
+    pub fn seen(&self) -> phone::Night {
+        let Self { awake, alarm, ringing, answered, .. } = self;
+        phone::Night { awake: *awake, alarm: *alarm, ringing: ringing.clone(), answered: *answered }
     }
 }
 

@@ -21,7 +21,7 @@ mod field;
 mod figure;
 mod frame;
 mod keypad;
-pub mod label;
+pub use crate::words::label;
 mod ledger;
 mod live;
 mod mark;

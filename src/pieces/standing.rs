@@ -5,7 +5,7 @@ use crate::signals::prelude::*;
 
 use crate::farm::{Saving, use_farm};
 use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, SmallLink, live};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::{animals, frame, hand_over, night, watch};
 
 /// Shows the standing notices; nothing when all is well.
@@ -68,16 +68,8 @@ pub(crate) fn Standing() -> impl IntoView {
         let lines = farm.lost_lines();
         (lines > 0).then(|| view! { <Notice kind=NoticeKind::Warn><p>{frame::broken(lines)}</p></Notice> })
     };
-    // To count what was not sent is a look at every birth: done with a birth and once an hour, not with every tap.
-    let births = Memo::new(move |_| farm.with(|ground| ground.flock.lambs.len()));
-    let hour = Memo::new(move |_| farm.now().as_unix_milliseconds().div_euclid(3_600_000));
-    let unsent = Memo::new(move |_| {
-        births.get();
-        hour.get();
-        farm.unsent_births(farm.peek_now())
-    });
     let stays = move || {
-        unsent.get().map(|births| {
+        farm.unsent_births().map(|births| {
             view! {
                 <Notice
                     kind=NoticeKind::Warn

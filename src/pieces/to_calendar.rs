@@ -11,7 +11,7 @@ use yeanling_core::watch::{Duty, Task};
 
 use crate::farm::{Farm, FileTrouble, Ground, use_farm};
 use crate::parts::{Button, Said, SmallButton};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::{animals, hand_over, night as words, watch};
 
 /// Hands alarms to the phone's calendar; nothing of the made-up flock.

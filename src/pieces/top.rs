@@ -21,6 +21,12 @@ impl CameFrom {
     }
 
     /// Takes note that this screen is left; only lists count, not animals.
+    /// Returns it as a signal.
+    pub(crate) const fn signal(self) -> RwSignal<(Screen, &'static str)> {
+        self.0
+    }
+
+    /// Remembers the screen that is left.
     pub(crate) fn leave(self, screen: Screen) {
         let name = match screen {
             Screen::Watch => frame::WATCH,

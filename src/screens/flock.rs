@@ -1,13 +1,11 @@
 //! All animals: find any of them in two taps, by any tag or mark it ever wore, or by where it is.
 
-mod find;
-
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
 use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::flock::{Ewe, Lamb};
 
-use find::{Everyone, Found, WHICH, Which, name};
+use yeanling_pages::everyone::{Everyone, Found, WHICH, Which, name};
 
 use crate::farm::{Farm, use_farm};
 use crate::parts::{
@@ -15,7 +13,7 @@ use crate::parts::{
     Weight,
 };
 use crate::pieces::{CameFrom, Standing, Top, lamb_words};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::{animals, flock as words, lambing};
 
 /// A kind of so many animals is drawn whole.

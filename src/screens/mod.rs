@@ -12,13 +12,11 @@ mod lamb;
 mod lambing;
 mod lost;
 mod medicines;
-mod more;
 mod night;
 mod pens;
 mod practice;
 mod race;
 mod season;
-mod stores;
 mod watch;
 mod weighing;
 mod year;
@@ -49,11 +47,11 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
-        Screen::More => view! { <more::More /> }.into_any(),
+        // Drawn as pages.
+        Screen::More | Screen::Stores => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
-        Screen::Stores => view! { <stores::Stores /> }.into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),

@@ -19,7 +19,7 @@ use crate::parts::{
     Weight, WhyButton,
 };
 use crate::pieces::{Standing, Top, why_text};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::{ahead as words, animals, frame, group as group_words, refusals, why};
 
 /// Who is likely enough within a day to be named (ours: one in fifty).

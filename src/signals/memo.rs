@@ -48,6 +48,14 @@ impl<T: 'static> Memo<T> {
     pub(super) fn value(self) -> Value {
         follow(self.memo)
     }
+
+    /// Returns the value as it is kept, and follows it.
+    pub fn shared(self) -> Arc<T>
+    where
+        T: Send + Sync,
+    {
+        self.value().downcast().unwrap_or_else(|_| unreachable!("a memo gives out what was put in"))
+    }
 }
 
 impl<T: Clone + 'static> Memo<T> {

@@ -13,65 +13,65 @@ use super::common::{feed_mass, number, short_date};
 use super::labor;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Season";
+pub const TITLE: &str = "Season";
 /// What the screen is for, where it is offered.
-pub(crate) const SUB: &str = "From ram in to the last lamb: who is near, births a night, pens, dates";
+pub const SUB: &str = "From ram in to the last lamb: who is near, births a night, pens, dates";
 /// Says what to do first.
-pub(crate) const EMPTY: &str =
+pub const EMPTY: &str =
     "Form a group, put its ewes and the ram in, and the season’s nights, dates and pens stand here.";
 /// Heads who is near.
-pub(crate) const WHO: &str = "Who is near";
+pub const WHO: &str = "Who is near";
 /// Says that nobody is.
-pub(crate) const NOBODY_NEAR: &str = "No ewe is likely within 24 hours.";
+pub const NOBODY_NEAR: &str = "No ewe is likely within 24 hours.";
 /// Heads the ewes whose days have passed.
-pub(crate) const OVERDUE: &str = "Past her days";
+pub const OVERDUE: &str = "Past her days";
 /// Says what that may be.
-pub(crate) const OVERDUE_LEAD: &str = "Not lambed, and her last day has passed: another date, empty, lambed unseen, or a dead lamb in her. Look at \
+pub const OVERDUE_LEAD: &str = "Not lambed, and her last day has passed: another date, empty, lambed unseen, or a dead lamb in her. Look at \
      each. Dull, off her feed or a bad smell: call your vet now.";
 /// Says of them on the Watch what is up.
-pub(crate) const OVERDUE_TEXT: &str = "Past the last day, not lambed";
+pub const OVERDUE_TEXT: &str = "Past the last day, not lambed";
 /// And what to do.
-pub(crate) const OVERDUE_SAYS: &str = "look at each";
+pub const OVERDUE_SAYS: &str = "look at each";
 /// Heads the births by night.
-pub(crate) const NIGHTS: &str = "Births a night";
+pub const NIGHTS: &str = "Births a night";
 /// Names the bars.
-pub(crate) const EXPECTED: &str = "expected";
+pub const EXPECTED: &str = "expected";
 /// Names the spreads.
-pub(crate) const SPREAD: &str = "nine nights in ten";
+pub const SPREAD: &str = "nine nights in ten";
 /// Names what was.
-pub(crate) const HAPPENED: &str = "lambed";
+pub const HAPPENED: &str = "lambed";
 /// Says that nobody is awaited.
-pub(crate) const NOBODY: &str = "No lambing is awaited.";
+pub const NOBODY: &str = "No lambing is awaited.";
 /// Heads the pens.
-pub(crate) const PENS: &str = "Bonding pens in use";
+pub const PENS: &str = "Bonding pens in use";
 /// Names the bars of the pens.
-pub(crate) const PENS_EXPECTED: &str = "on the mean";
+pub const PENS_EXPECTED: &str = "on the mean";
 /// Names the line of the pens.
-pub(crate) const PENS_ENOUGH: &str = "enough 95 times in 100";
+pub const PENS_ENOUGH: &str = "enough 95 times in 100";
 /// Heads the dates.
-pub(crate) const DATES: &str = "Dates";
+pub const DATES: &str = "Dates";
 /// Hands the dates to the calendar.
-pub(crate) const TO_CALENDAR: &str = "The dates to my calendar";
+pub const TO_CALENDAR: &str = "The dates to my calendar";
 /// The name of the calendar file.
-pub(crate) const FILE: &str = "yeanling-season.ics";
+pub const FILE: &str = "yeanling-season.ics";
 /// Heads the groups.
-pub(crate) const GROUPS: &str = "Groups";
+pub const GROUPS: &str = "Groups";
 /// Forms a group.
-pub(crate) const NEW_GROUP: &str = "Form a group";
+pub const NEW_GROUP: &str = "Form a group";
 /// Asks for its name.
-pub(crate) const NAME: &str = "What it is called";
+pub const NAME: &str = "What it is called";
 /// A group of that name stands already.
-pub(crate) const SAME_NAME: &str = "There is a group of that name. Give this one another.";
+pub const SAME_NAME: &str = "There is a group of that name. Give this one another.";
 /// Heads when a ewe may lamb.
-pub(crate) const HERS: &str = "When she may lamb";
+pub const HERS: &str = "When she may lamb";
 /// What is uncertain in any forecast.
-pub(crate) const MAY_BUNCH: &str =
+pub const MAY_BUNCH: &str =
     "After a long time without a ram, matings bunch: then there are two peaks, seventeen days apart.";
 /// How a sign counts.
-pub(crate) const SIGNS_COUNT: &str = "A sign seen tonight weighs far more than any date. Look at her.";
+pub const SIGNS_COUNT: &str = "A sign seen tonight weighs far more than any date. Look at her.";
 
 /// Returns how the season stands: "60 ewes with the ram · 12 have lambed".
-pub(crate) fn stands(put: u32, lambed: u32) -> String {
+pub fn stands(put: u32, lambed: u32) -> String {
     if put == 0 {
         return String::new();
     }
@@ -84,17 +84,17 @@ pub(crate) fn stands(put: u32, lambed: u32) -> String {
 }
 
 /// Returns a chance in percent: "38 %", "under 1 %".
-pub(crate) fn chance(share: f64) -> String {
+pub fn chance(share: f64) -> String {
     if share < 0.01 { "under 1 %".to_owned() } else { format!("{} %", number(share * 100.0, 0)) }
 }
 
 /// Returns the chances of a ewe: "*38 %* within 12 h, *62 %* within 24 h".
-pub(crate) fn within(outlook: &Outlook) -> String {
+pub fn within(outlook: &Outlook) -> String {
     format!("*{}* within 12 h, *{}* within 24 h", chance(outlook.within_12h), chance(outlook.within_24h))
 }
 
 /// Returns her days: "likely 6 Mar, 2 to 11 Mar".
-pub(crate) fn days(outlook: &Outlook) -> String {
+pub fn days(outlook: &Outlook) -> String {
     format!(
         "likely {}, between {} and {}",
         short_date(outlook.likely),
@@ -104,13 +104,13 @@ pub(crate) fn days(outlook: &Outlook) -> String {
 }
 
 /// Returns that a ewe has lambed: "lambed 24 Feb, 2 lambs".
-pub(crate) fn has_lambed(on: NaiveDate, lambs: usize) -> String {
+pub fn has_lambed(on: NaiveDate, lambs: usize) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!("*lambed* {}, {lambs}", short_date(on))
 }
 
 /// Returns on what her days rest.
-pub(crate) fn ground(ground: &Ground) -> String {
+pub fn ground(ground: &Ground) -> String {
     match ground {
         Ground::Sign { sign, factor } => {
             format!("{}: the next hours count {} times", sign_name(*sign), number(*factor, 0))
@@ -136,7 +136,7 @@ const fn sign_name(sign: Sign) -> &'static str {
 }
 
 /// Returns why nothing can be told of a ewe.
-pub(crate) fn no_outlook(why: &NoOutlook) -> String {
+pub fn no_outlook(why: &NoOutlook) -> String {
     match why {
         NoOutlook::ScannedEmpty { on } => format!("Scanned empty on {}.", short_date(*on)),
         NoOutlook::ScanTooEarly { day } => {
@@ -165,13 +165,13 @@ pub(crate) fn no_outlook(why: &NoOutlook) -> String {
 }
 
 /// Returns how long a ewe is past her days: "last day *19 Jan*, 7 days ago · scanned *2*".
-pub(crate) fn overdue(one: &Overdue, today: NaiveDate) -> String {
+pub fn overdue(one: &Overdue, today: NaiveDate) -> String {
     let scanned = one.lambs.map(|lambs| format!(" · scanned *{lambs}*")).unwrap_or_default();
     format!("last day *{}*, {}{scanned}", short_date(one.last), away(one.last, today))
 }
 
 /// Returns how many will lamb: "of 40 put to the ram, likely 36 to 39 will lamb".
-pub(crate) fn likely(likely: &Likely) -> String {
+pub fn likely(likely: &Likely) -> String {
     let Likely { put, low, high, .. } = likely;
     if low == high {
         format!("Of *{put}* put to the ram, likely *{low}* will lamb.")
@@ -181,7 +181,7 @@ pub(crate) fn likely(likely: &Likely) -> String {
 }
 
 /// Returns the busiest nights: "Most births 2 to 9 Mar".
-pub(crate) fn peaks(forecast: &Forecast) -> String {
+pub fn peaks(forecast: &Forecast) -> String {
     match (forecast.peaks.first(), forecast.peaks.last()) {
         (Some(first), Some(last)) if first == last => format!("Most births *{}*", short_date(*first)),
         (Some(first), Some(last)) => format!("Most births *{} to {}*", short_date(*first), short_date(*last)),
@@ -190,7 +190,7 @@ pub(crate) fn peaks(forecast: &Forecast) -> String {
 }
 
 /// Tells the chart of births in words.
-pub(crate) fn nights_label(forecast: &Forecast) -> String {
+pub fn nights_label(forecast: &Forecast) -> String {
     format!(
         "{} births still to come, {} to {}. {}.",
         number(forecast.births.mean, 1),
@@ -201,12 +201,12 @@ pub(crate) fn nights_label(forecast: &Forecast) -> String {
 }
 
 /// Labels how sure a number of pens is.
-pub(crate) fn sure(times: u8) -> String {
+pub fn sure(times: u8) -> String {
     format!("enough {times} in 100")
 }
 
 /// Tells the chart of pens in words.
-pub(crate) fn pens_label(enough: [u32; 3], busiest: NaiveDate) -> String {
+pub fn pens_label(enough: [u32; 3], busiest: NaiveDate) -> String {
     let [ninety, ninety_five, ninety_nine] = enough;
     format!(
         "Most pens around {}: {ninety}, {ninety_five} and {ninety_nine} are enough 90, 95 and 99 times in 100.",
@@ -215,7 +215,7 @@ pub(crate) fn pens_label(enough: [u32; 3], busiest: NaiveDate) -> String {
 }
 
 /// Returns what a rule of thumb says.
-pub(crate) fn rule(rule: Rule, pens: (u32, u32)) -> String {
+pub fn rule(rule: Rule, pens: (u32, u32)) -> String {
     let name = match rule {
         Rule::Usual => "One for 7 to 8 ewes",
         Rule::Prolific => "One for 5 to 6 ewes, prolific",
@@ -226,7 +226,7 @@ pub(crate) fn rule(rule: Rule, pens: (u32, u32)) -> String {
 }
 
 /// Returns what is to be done on a date.
-pub(crate) fn what(what: &What, system: System) -> String {
+pub fn what(what: &What, system: System) -> String {
     match what {
         What::ScoreBeforeRam => "Score the ewes: eight weeks to mend them".to_owned(),
         What::ScoreAtRam => "Ram in: score the ewes".to_owned(),
@@ -245,7 +245,7 @@ pub(crate) fn what(what: &What, system: System) -> String {
 }
 
 /// Names a date for good, so that a second calendar file moves it.
-pub(crate) fn key(what: &What, place: usize) -> String {
+pub fn key(what: &What, place: usize) -> String {
     let name = match what {
         What::ScoreBeforeRam => "score-before-ram",
         What::ScoreAtRam => "score-at-ram",
@@ -263,7 +263,7 @@ pub(crate) fn key(what: &What, place: usize) -> String {
 }
 
 /// Says how many days away a date is: "today", "in 3 days", "5 days ago".
-pub(crate) fn away(date: NaiveDate, today: NaiveDate) -> String {
+pub fn away(date: NaiveDate, today: NaiveDate) -> String {
     let days: TimeDelta = date.signed_duration_since(today);
     match days.num_days() {
         0 => "today".to_owned(),

@@ -7,17 +7,17 @@ use yeanling_core::units::System;
 use super::common::{clock, mass};
 
 /// Returns a ewe's name for a heading or a row: "Ewe 14".
-pub(crate) fn ewe(ewe: &Ewe) -> String {
+pub fn ewe(ewe: &Ewe) -> String {
     ewe.tag.as_deref().map_or_else(|| "Ewe without a tag".to_owned(), |tag| format!("Ewe {tag}"))
 }
 
 /// Returns how many ewes: "1 ewe", "3 ewes".
-pub(crate) fn ewes(count: usize) -> String {
+pub fn ewes(count: usize) -> String {
     if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
 }
 
 /// Returns the tag in what was typed of a ewe: "31" of "ewe 31", as she is called on screen.
-pub(crate) fn tag_of(typed: &str) -> &str {
+pub fn tag_of(typed: &str) -> &str {
     let typed = typed.trim();
     match typed.split_at_checked(4) {
         Some((before, tag)) if before.eq_ignore_ascii_case("ewe ") => tag.trim_start(),
@@ -26,12 +26,12 @@ pub(crate) fn tag_of(typed: &str) -> &str {
 }
 
 /// Returns the name of the ewe of this id.
-pub(crate) fn ewe_of(flock: &Flock, id: EweId) -> String {
+pub fn ewe_of(flock: &Flock, id: EweId) -> String {
     flock.ewe(id).map_or_else(|| "A ewe that is not in the book".to_owned(), ewe)
 }
 
 /// Returns a lamb's name: its own tag, or its dam's with a letter, "14a"; without a dam, when it was born.
-pub(crate) fn lamb(flock: &Flock, lamb: &Lamb) -> String {
+pub fn lamb(flock: &Flock, lamb: &Lamb) -> String {
     if let Some(tag) = &lamb.tag {
         return tag.clone();
     }
@@ -51,12 +51,12 @@ fn letter(order: usize) -> char {
 }
 
 /// Returns the name of the lamb of this id.
-pub(crate) fn lamb_of(flock: &Flock, id: LambId) -> String {
+pub fn lamb_of(flock: &Flock, id: LambId) -> String {
     flock.lamb(id).map_or_else(|| "A lamb that is not in the book".to_owned(), |found| lamb(flock, found))
 }
 
 /// Returns the name of any animal.
-pub(crate) fn animal(flock: &Flock, animal: Animal) -> String {
+pub fn animal(flock: &Flock, animal: Animal) -> String {
     match animal {
         Animal::Ewe(id) => ewe_of(flock, id),
         Animal::Lamb(id) => lamb_of(flock, id),
@@ -64,7 +64,7 @@ pub(crate) fn animal(flock: &Flock, animal: Animal) -> String {
 }
 
 /// Returns "ewe lamb", "ram lamb" or "lamb".
-pub(crate) const fn sex(sex: Option<Sex>) -> &'static str {
+pub const fn sex(sex: Option<Sex>) -> &'static str {
     match sex {
         Some(Sex::Ewe) => "ewe lamb",
         Some(Sex::Ram) => "ram lamb",
@@ -73,7 +73,7 @@ pub(crate) const fn sex(sex: Option<Sex>) -> &'static str {
 }
 
 /// Returns "single", "twin", "triplet", or the number.
-pub(crate) fn litter(size: usize) -> String {
+pub fn litter(size: usize) -> String {
     match size {
         0 | 1 => "single".to_owned(),
         2 => "twin".to_owned(),
@@ -84,12 +84,12 @@ pub(crate) fn litter(size: usize) -> String {
 }
 
 /// Returns "wether", or its sex.
-pub(crate) fn kind(lamb: &Lamb) -> &'static str {
+pub fn kind(lamb: &Lamb) -> &'static str {
     if lamb.is_wether() { "wether" } else { sex(lamb.sex) }
 }
 
 /// Returns a few soft words about a lamb: "ewe lamb · 3.9 kg".
-pub(crate) fn lamb_kind(lamb: &Lamb, system: System) -> String {
+pub fn lamb_kind(lamb: &Lamb, system: System) -> String {
     let weight = lamb.weight().map(|weight| format!(" · {}", mass(weight, system))).unwrap_or_default();
     let state = if !lamb.born_alive {
         " · born dead".to_owned()

@@ -10,58 +10,58 @@ use super::common::{number, span};
 use super::practice::freezer_life;
 
 /// Heads how good it is.
-pub(crate) const GOOD: &str = "Is it good?";
+pub const GOOD: &str = "Is it good?";
 /// Labels the Brix reading.
-pub(crate) const BRIX: &str = "Brix";
+pub const BRIX: &str = "Brix";
 /// Helps with the Brix reading.
-pub(crate) const BRIX_HINT: &str = "From a refractometer. It grades; it does not count grams.";
+pub const BRIX_HINT: &str = "From a refractometer. It grades; it does not count grams.";
 /// Labels the antibody.
-pub(crate) const ANTIBODY: &str = "Antibody in it";
+pub const ANTIBODY: &str = "Antibody in it";
 /// Helps with the antibody.
-pub(crate) const ANTIBODY_HINT: &str = "If a laboratory measured it, or the packet says so.";
+pub const ANTIBODY_HINT: &str = "If a laboratory measured it, or the packet says so.";
 /// Labels the volume.
-pub(crate) const VOLUME: &str = "This feed";
+pub const VOLUME: &str = "This feed";
 /// Says what is missing for the feed.
-pub(crate) const WANTS_ANTIBODY: &str = "With the antibody in a liter, the grams in this feed stand here.";
+pub const WANTS_ANTIBODY: &str = "With the antibody in a liter, the grams in this feed stand here.";
 /// Labels the antibody of a feed.
-pub(crate) const IN_FEED: &str = "Antibody in this feed";
+pub const IN_FEED: &str = "Antibody in this feed";
 /// Heads how old it is.
-pub(crate) const OLD: &str = "How old is it?";
+pub const OLD: &str = "How old is it?";
 /// Asks where it lies.
-pub(crate) const WHERE: &str = "Where it lies";
+pub const WHERE: &str = "Where it lies";
 /// A freezer.
-pub(crate) const FREEZER: &str = "Freezer";
+pub const FREEZER: &str = "Freezer";
 /// A fridge.
-pub(crate) const FRIDGE: &str = "Fridge";
+pub const FRIDGE: &str = "Fridge";
 /// Labels the day it was filled.
-pub(crate) const FILLED: &str = "Put in on";
+pub const FILLED: &str = "Put in on";
 /// Says that there is no such day.
-pub(crate) const NO_DAY: &str = "That is no day. Give day, month and year.";
+pub const NO_DAY: &str = "That is no day. Give day, month and year.";
 /// Says that the day is still to come.
-pub(crate) const DAY_TO_COME: &str = "That day has not come yet. Give the day it was put in.";
+pub const DAY_TO_COME: &str = "That day has not come yet. Give the day it was put in.";
 /// Heads thawing.
-pub(crate) const THAW: &str = "Thaw it";
+pub const THAW: &str = "Thaw it";
 /// Labels the water.
-pub(crate) const WATER: &str = "Water for thawing";
+pub const WATER: &str = "Water for thawing";
 /// Heads where it comes from.
-pub(crate) const NONE_THERE: &str = "When the ewe has none, best first";
+pub const NONE_THERE: &str = "When the ewe has none, best first";
 /// Who says so.
-pub(crate) const ORIGIN_SOURCE: &str = "Order of choice: SRUC.";
+pub const ORIGIN_SOURCE: &str = "Order of choice: SRUC.";
 /// Heads the blood.
-pub(crate) const BLOOD: &str = "Did it get through?";
+pub const BLOOD: &str = "Did it get through?";
 /// Labels the serum.
-pub(crate) const SERUM: &str = "Antibody (IgG) in the lamb’s serum";
+pub const SERUM: &str = "Antibody (IgG) in the lamb’s serum";
 /// Helps with the serum.
-pub(crate) const SERUM_HINT: &str = "From a blood sample that your vet took.";
+pub const SERUM_HINT: &str = "From a blood sample that your vet took.";
 /// Asks when the blood was taken.
-pub(crate) const TAKEN: &str = "Blood taken";
+pub const TAKEN: &str = "Blood taken";
 /// From a day on.
-pub(crate) const FROM_24: &str = "at 24 h or later";
+pub const FROM_24: &str = "at 24 h or later";
 /// Earlier.
-pub(crate) const BEFORE_24: &str = "before 24 h";
+pub const BEFORE_24: &str = "before 24 h";
 
 /// Returns a sentence with its verdict in bold: what stands behind a reading's colon, or all of it.
-pub(crate) fn bold(said: &str) -> String {
+pub fn bold(said: &str) -> String {
     match said.split_once(": ") {
         Some((read, verdict)) => format!("{read}: *{verdict}*"),
         None => format!("*{said}*"),
@@ -69,7 +69,7 @@ pub(crate) fn bold(said: &str) -> String {
 }
 
 /// Returns what antibody in a liter comes to.
-pub(crate) fn antibody(strength: Strength, good: bool) -> String {
+pub fn antibody(strength: Strength, good: bool) -> String {
     let read = number(strength.as_grams_per_liter(), 1);
     if good {
         format!("{read} g/L: good, from 20 on. Older targets are 50 and 60.")
@@ -79,25 +79,25 @@ pub(crate) fn antibody(strength: Strength, good: bool) -> String {
 }
 
 /// Returns how much of the day's antibody a feed brings.
-pub(crate) fn share(percent: f64) -> String {
+pub fn share(percent: f64) -> String {
     format!("{} % of the 30 g wanted in 24 h", number(percent, 0))
 }
 
 /// Returns what another freezer life says: "2 years (SRUC …): still good".
-pub(crate) fn by_other(life: FreezerLife, good: bool) -> String {
+pub fn by_other(life: FreezerLife, good: bool) -> String {
     let (name, who) = freezer_life(life);
     format!("By {name} ({who}): {}.", if good { "still good" } else { "too old" })
 }
 
 /// Returns what a reading of serum suggests: "12 g/L *suggests that …*".
-pub(crate) fn blood(reading: &passive_transfer::Reading) -> String {
+pub fn blood(reading: &passive_transfer::Reading) -> String {
     let read = number(reading.serum.as_grams_per_liter(), 2);
     let early = if reading.early { " Taken early: the marks hold from 24 h on." } else { "" };
     format!("{read} g/L *{}*. No diagnosis: show it to your vet.{early}", suggests(reading.suggests))
 }
 
 /// Returns what a Brix reading comes to.
-pub(crate) fn brix(reading: &Reading) -> String {
+pub fn brix(reading: &Reading) -> String {
     let read = number(reading.brix.as_percent(), 1);
     match reading.grade {
         Grade::Good => format!("{read} % Brix: good ewe colostrum."),
@@ -109,7 +109,7 @@ pub(crate) fn brix(reading: &Reading) -> String {
 }
 
 /// Returns whether a bag still serves.
-pub(crate) fn keeps(keeps: Keeps, store: Store) -> String {
+pub fn keeps(keeps: Keeps, store: Store) -> String {
     let place = match store {
         Store::Freezer => "freezer",
         Store::Fridge => "fridge",
@@ -124,14 +124,14 @@ pub(crate) fn keeps(keeps: Keeps, store: Store) -> String {
 }
 
 /// How a bag is thawed, a line a step.
-pub(crate) const THAWING: &[&str] = &[
+pub const THAWING: &[&str] = &[
     "Thaw it in warm water, at most 45 °C (113 °F). SRUC allows up to 60 °C (140 °F).",
     "Never in a microwave.",
     "Feed it at 39 °C (102 °F).",
 ];
 
 /// Returns whether water is right for thawing.
-pub(crate) const fn thaw(thaw: Thaw) -> &'static str {
+pub const fn thaw(thaw: Thaw) -> &'static str {
     match thaw {
         Thaw::Right => "Right for thawing.",
         Thaw::Split => "Warmer than the strictest source allows. Add cold water.",
@@ -140,7 +140,7 @@ pub(crate) const fn thaw(thaw: Thaw) -> &'static str {
 }
 
 /// Returns where colostrum comes from.
-pub(crate) const fn origin(origin: Origin) -> &'static str {
+pub const fn origin(origin: Origin) -> &'static str {
     match origin {
         Origin::OwnDam => "its own ewe",
         Origin::SameFlock => "another ewe of this flock",
@@ -151,7 +151,7 @@ pub(crate) const fn origin(origin: Origin) -> &'static str {
 }
 
 /// Returns what antibody in the blood suggests; it is no diagnosis.
-pub(crate) const fn suggests(suggests: Suggests) -> &'static str {
+pub const fn suggests(suggests: Suggests) -> &'static str {
     match suggests {
         Suggests::Enough => "suggests that enough got through",
         Suggests::TooLittle => "suggests that too little got through",

@@ -10,60 +10,60 @@ use super::practice::rate;
 use super::watch;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Bottle round";
+pub const TITLE: &str = "Bottle round";
 /// What is there.
-pub(crate) const SUB: &str = "Every bottle lamb at once: one mix, a volume each";
+pub const SUB: &str = "Every bottle lamb at once: one mix, a volume each";
 /// Says what to do when no lamb is fed by hand.
-pub(crate) const EMPTY: &str = "No lamb is on the bottle. Note a feed on a lamb’s screen, and it stands here with its volume and its times.";
+pub const EMPTY: &str = "No lamb is on the bottle. Note a feed on a lamb’s screen, and it stands here with its volume and its times.";
 /// Heads the lambs still to feed.
-pub(crate) const TO_FEED: &str = "To feed";
+pub const TO_FEED: &str = "To feed";
 /// Heads the lambs that were fed within the hour.
-pub(crate) const FED: &str = "Fed just now";
+pub const FED: &str = "Fed just now";
 /// Heads the lambs whose feed comes later.
-pub(crate) const LATER: &str = "Later";
+pub const LATER: &str = "Later";
 /// Heads the mix.
-pub(crate) const MIX: &str = "One mix for all still to feed";
+pub const MIX: &str = "One mix for all still to feed";
 /// Labels the powder of the mix.
-pub(crate) const POWDER: &str = "Powder";
+pub const POWDER: &str = "Powder";
 /// Labels the water of the mix.
-pub(crate) const WATER: &str = "Water";
+pub const WATER: &str = "Water";
 /// Heads the day.
-pub(crate) const TODAY: &str = "In 24 hours";
+pub const TODAY: &str = "In 24 hours";
 /// Notes the feed.
-pub(crate) const TICK: &str = "Fed";
+pub const TICK: &str = "Fed";
 /// Opens the sheet for a feed that cannot be ticked.
-pub(crate) const OPEN: &str = "Feed…";
+pub const OPEN: &str = "Feed…";
 /// Opens the sheet for another amount.
-pub(crate) const OTHER: &str = "other amount";
+pub const OTHER: &str = "other amount";
 /// Takes a feed back.
-pub(crate) const UNDO: &str = "Undo";
+pub const UNDO: &str = "Undo";
 /// Returns what a lamb gets whose weight is old.
-pub(crate) fn weigh_first(gets: &str) -> String {
+pub fn weigh_first(gets: &str) -> String {
     format!("*Weigh it first*, then {gets}")
 }
 
 /// Says that milk must wait.
-pub(crate) const HELD: &str = "*No milk yet*: too cold, or did not swallow";
+pub const HELD: &str = "*No milk yet*: too cold, or did not swallow";
 /// Says that the round is done.
-pub(crate) const ALL_FED: &str = "All of this round are fed.";
+pub const ALL_FED: &str = "All of this round are fed.";
 /// Leads to the round.
-pub(crate) const LINK: &str = "Bottle round: all bottle lambs";
+pub const LINK: &str = "Bottle round: all bottle lambs";
 /// Says whose rate it is.
-pub(crate) const LABEL_FIRST: &str = "The label’s own rate comes first: set it in Practice.";
+pub const LABEL_FIRST: &str = "The label’s own rate comes first: set it in Practice.";
 
 /// Returns when the next round is, and for how many: "3 lambs · *late*: was due 03:15".
-pub(crate) fn sub(lambs: usize, when: &str) -> String {
+pub fn sub(lambs: usize, when: &str) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!("{lambs} · {when}")
 }
 
 /// Returns how old it is: in hours for its first two days, then in days, which the tables count.
-pub(crate) fn age(age: TimeDelta) -> String {
+pub fn age(age: TimeDelta) -> String {
     if age < TimeDelta::days(2) { watch::age(age) } else { format!("{} days old", age.num_days()) }
 }
 
 /// Returns what a lamb gets: "*125 ml* of milk replacer".
-pub(crate) fn gets(amount: Option<Volume>, what: Milk, system: System) -> String {
+pub fn gets(amount: Option<Volume>, what: Milk, system: System) -> String {
     match amount {
         Some(amount) => format!("*{}* of {}", volume(amount, system), milk(what)),
         None => "Weigh it for the volume".to_owned(),
@@ -71,12 +71,12 @@ pub(crate) fn gets(amount: Option<Volume>, what: Milk, system: System) -> String
 }
 
 /// Returns how the last day stands: "250 of 625 ml in 24 h · 5 feeds a day".
-pub(crate) fn day(given: Volume, total: Volume, feeds: u8, system: System) -> String {
+pub fn day(given: Volume, total: Volume, feeds: u8, system: System) -> String {
     format!("{} · {feeds} feeds a day", of(given, total, system))
 }
 
 /// Returns how the first day stands: "250 of 800 ml in its first 24 h".
-pub(crate) fn first_day(given: Volume, total: Volume, system: System) -> String {
+pub fn first_day(given: Volume, total: Volume, system: System) -> String {
     of(given, total, system).replace("in 24 h", "in its first 24 h")
 }
 
@@ -85,29 +85,29 @@ fn of(given: Volume, total: Volume, system: System) -> String {
 }
 
 /// Returns what was given and when: "Fed *125 ml* 03:15".
-pub(crate) fn fed(amount: Volume, at: &str, system: System) -> String {
+pub fn fed(amount: Volume, at: &str, system: System) -> String {
     format!("Fed *{}* {at}", volume_as_given(amount, system))
 }
 
 /// Returns when the next feed is.
-pub(crate) fn next(when: &str) -> String {
+pub fn next(when: &str) -> String {
     format!("next {when}")
 }
 
 /// Returns for whom the mix is: "375 ml for 3 lambs, at 200 g/L".
-pub(crate) fn mix_for(mix: &Mix, lambs: usize, system: System) -> String {
+pub fn mix_for(mix: &Mix, lambs: usize, system: System) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!("*{}* for {lambs}, at {}", volume(mix.finished, system), rate(mix.rate))
 }
 
 /// Returns how it is made: weigh the powder, fill up to the volume.
-pub(crate) fn how(mix: &Mix, system: System) -> String {
+pub fn how(mix: &Mix, system: System) -> String {
     let (powder, finished) = (feed_mass(mix.powder, system), volume(mix.finished, system));
     format!("Weigh *{powder}* of powder, fill up *to {finished}*. Water under 45 °C (113 °F).")
 }
 
 /// Returns the trap: "200 g added to 1 L of water is only 167 g/L".
-pub(crate) fn trap(liter: &Mix) -> String {
+pub fn trap(liter: &Mix) -> String {
     let powder = number(liter.powder.as_kilograms() * 1000.0, 1);
     let weak = number(liter.if_added.as_grams_per_liter(), 0);
     format!(
@@ -116,7 +116,7 @@ pub(crate) fn trap(liter: &Mix) -> String {
 }
 
 /// Returns that some lambs are not in the mix since nobody knows their volume.
-pub(crate) fn unknown(lambs: usize) -> String {
+pub fn unknown(lambs: usize) -> String {
     if lambs == 1 {
         "One lamb has no volume yet and is not in this mix: weigh it.".to_owned()
     } else {
@@ -125,19 +125,19 @@ pub(crate) fn unknown(lambs: usize) -> String {
 }
 
 /// Returns what of this round is no milk replacer.
-pub(crate) fn not_mixed(colostrum: Volume, system: System) -> String {
+pub fn not_mixed(colostrum: Volume, system: System) -> String {
     format!("Not in this mix: {} of colostrum or milk.", volume(colostrum, system))
 }
 
 /// Labels the milk of a day.
-pub(crate) const DAY_MILK: &str = "milk, all lambs";
+pub const DAY_MILK: &str = "milk, all lambs";
 /// Labels the powder of a day.
-pub(crate) const DAY_POWDER: &str = "powder";
+pub const DAY_POWDER: &str = "powder";
 /// Labels the feeds of a day.
-pub(crate) const DAY_FEEDS: &str = "feeds, all lambs";
+pub const DAY_FEEDS: &str = "feeds, all lambs";
 
 /// Returns the times of a day: "5 feeds: 03:15 · 08:03 · 12:51 · 17:39 · 22:27".
-pub(crate) fn times(feeds: u8, times: &[String]) -> String {
+pub fn times(feeds: u8, times: &[String]) -> String {
     format!("*{feeds} feeds:* {}", times.join(" · "))
 }
 

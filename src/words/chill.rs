@@ -7,29 +7,29 @@ use super::common::{mass, number, temperature_both};
 use super::practice::chill_limit;
 
 /// Asks where the lambs are.
-pub(crate) const WHERE: &str = "The lambs are";
+pub const WHERE: &str = "The lambs are";
 /// Labels the air.
-pub(crate) const AIR: &str = "Air";
+pub const AIR: &str = "Air";
 /// Helps with the air.
-pub(crate) const AIR_HINT: &str = "The mean of the night.";
+pub const AIR_HINT: &str = "The mean of the night.";
 /// Labels the wind.
-pub(crate) const WIND: &str = "Wind";
+pub const WIND: &str = "Wind";
 /// Helps with the wind.
-pub(crate) const WIND_HINT: &str =
+pub const WIND_HINT: &str =
     "At the height of a lamb: less than a forecast says. Type 15 km/h or 9 mph as it stands.";
 /// Labels the rain.
-pub(crate) const RAIN: &str = "Rain in the day";
+pub const RAIN: &str = "Rain in the day";
 /// Helps with the rain.
-pub(crate) const RAIN_HINT: &str = "0 if it stays dry.";
+pub const RAIN_HINT: &str = "0 if it stays dry.";
 /// What to type first.
-pub(crate) const TYPE_ALL: &str = "Type all three, and the verdict stands here.";
+pub const TYPE_ALL: &str = "Type all three, and the verdict stands here.";
 /// Labels the index.
-pub(crate) const INDEX: &str = "Chill index, outdoors";
+pub const INDEX: &str = "Chill index, outdoors";
 /// Heads the lambs at most risk.
-pub(crate) const MOST_AT_RISK: &str = "Most at risk, the worst first";
+pub const MOST_AT_RISK: &str = "Most at risk, the worst first";
 
 /// Returns the verdict with its index and whose limit it was: "High risk: 1271 kJ/m²/h, over …".
-pub(crate) fn verdict(chill: &Chill) -> String {
+pub fn verdict(chill: &Chill) -> String {
     let index = number(chill.index.as_kilojoules(), 0);
     let limit = chill_limit(chill.limit).0;
     match chill.verdict {
@@ -39,7 +39,7 @@ pub(crate) fn verdict(chill: &Chill) -> String {
 }
 
 /// Returns what to do tonight.
-pub(crate) const fn advice(verdict: Verdict) -> &'static str {
+pub const fn advice(verdict: Verdict) -> &'static str {
     match verdict {
         Verdict::HighRisk => "Bring in, or shelter, the wet, the newborn, the small and the many first.",
         Verdict::Usual => "Look at the wet, the newborn and the small all the same.",
@@ -47,7 +47,7 @@ pub(crate) const fn advice(verdict: Verdict) -> &'static str {
 }
 
 /// Returns what the air means under a roof.
-pub(crate) fn indoors(indoors: &Indoors, system: System) -> String {
+pub fn indoors(indoors: &Indoors, system: System) -> String {
     let air = temperature_both(indoors.air, system);
     if indoors.wet_can_chill {
         format!("At {air} a wet lamb can chill under a roof too. Rub it dry.")
@@ -59,7 +59,7 @@ pub(crate) fn indoors(indoors: &Indoors, system: System) -> String {
 }
 
 /// Returns why a lamb is at more risk than others.
-pub(crate) fn at_risk(reason: AtRisk, system: System) -> String {
+pub fn at_risk(reason: AtRisk, system: System) -> String {
     match reason {
         AtRisk::Wet => "It is wet.".to_owned(),
         AtRisk::Newborn => "It is under a day old.".to_owned(),

@@ -1,6 +1,6 @@
 //! What to do with a cold lamb, in large words: one line a step.
 
-pub(crate) mod courses;
+pub mod courses;
 
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::body_temperature::{self, Band};
@@ -11,82 +11,82 @@ use yeanling_core::units::{Moment, System, Temperature, Volume};
 use super::common::{mass, span, temperature_both, volume};
 
 /// The aid's name.
-pub(crate) const TITLE: &str = "Cold lamb";
+pub const TITLE: &str = "Cold lamb";
 /// Says where the answers stay without a record.
-pub(crate) const NO_RECORD: &str = "A lamb without a record. What you answer stays on this phone.";
+pub const NO_RECORD: &str = "A lamb without a record. What you answer stays on this phone.";
 /// Asks for a reading.
-pub(crate) const HOW_WARM: &str = "How warm is it?";
+pub const HOW_WARM: &str = "How warm is it?";
 /// Asks for the next reading.
-pub(crate) const HOW_WARM_NOW: &str = "Take its temperature again";
+pub const HOW_WARM_NOW: &str = "Take its temperature again";
 /// Says what is normal.
-pub(crate) const NORMAL: &str = "Normal is *39 to 40 °C (102.2 to 104 °F)*.";
+pub const NORMAL: &str = "Normal is *39 to 40 °C (102.2 to 104 °F)*.";
 /// Labels the temperature.
-pub(crate) const TEMPERATURE: &str = "Temperature";
+pub const TEMPERATURE: &str = "Temperature";
 /// Names the choice of the unit.
-pub(crate) const UNIT: &str = "Unit of temperature";
+pub const UNIT: &str = "Unit of temperature";
 /// Takes the reading.
-pub(crate) const READ: &str = "That is it";
+pub const READ: &str = "That is it";
 /// Asks the age.
-pub(crate) const HOW_OLD: &str = "How old is it?";
+pub const HOW_OLD: &str = "How old is it?";
 /// Up to five hours.
-pub(crate) const UP_TO_FIVE: &str = "up to 5 h old";
+pub const UP_TO_FIVE: &str = "up to 5 h old";
 /// Over five hours.
-pub(crate) const OVER_FIVE: &str = "over 5 h old";
+pub const OVER_FIVE: &str = "over 5 h old";
 /// Nobody knows.
-pub(crate) const AGE_UNKNOWN: &str = "not known";
+pub const AGE_UNKNOWN: &str = "not known";
 /// What that means.
-pub(crate) const AGE_UNKNOWN_SUB: &str = "taken as over 5 h, the safer way";
+pub const AGE_UNKNOWN_SUB: &str = "taken as over 5 h, the safer way";
 /// Asks for head and swallow.
-pub(crate) const HEAD_AND_SWALLOW: &str = "Does it hold its head up and swallow?";
+pub const HEAD_AND_SWALLOW: &str = "Does it hold its head up and swallow?";
 /// Says how it is tried.
-pub(crate) const HOW_TO_TRY: &str =
+pub const HOW_TO_TRY: &str =
     "A clean finger in its mouth: it should suck and swallow. (Common practice, no source.)";
 /// It does both.
-pub(crate) const ABLE: &str = "Yes, both";
+pub const ABLE: &str = "Yes, both";
 /// It does not.
-pub(crate) const NOT_ABLE: &str = "No";
+pub const NOT_ABLE: &str = "No";
 /// Nobody is sure.
-pub(crate) const NOT_SURE: &str = "Not sure";
+pub const NOT_SURE: &str = "Not sure";
 /// What that means.
-pub(crate) const NOT_SURE_SUB: &str = "taken as no, the safer way";
+pub const NOT_SURE_SUB: &str = "taken as no, the safer way";
 /// Heads what not to do.
-pub(crate) const NEVER: &str = "Never";
+pub const NEVER: &str = "Never";
 /// Heads the next look.
-pub(crate) const LOOK_AGAIN: &str = "Look again at";
+pub const LOOK_AGAIN: &str = "Look again at";
 /// Asks for another reading before its time.
-pub(crate) const NEW_READING: &str = "New reading";
+pub const NEW_READING: &str = "New reading";
 /// Heads the readings before.
-pub(crate) const EARLIER: &str = "Readings before";
+pub const EARLIER: &str = "Readings before";
 /// Notes that its warming began.
-pub(crate) const WARMING_BEGUN: &str = "Warming begun";
+pub const WARMING_BEGUN: &str = "Warming begun";
 /// Notes the call.
-pub(crate) const VET_CALLED: &str = "Vet called";
+pub const VET_CALLED: &str = "Vet called";
 /// Leads to the lamb, where the tube has its list.
-pub(crate) const OTHER_FEED: &str = "Other feed, tube";
+pub const OTHER_FEED: &str = "Other feed, tube";
 /// Leads to the lamb.
-pub(crate) const TO_THE_LAMB: &str = "All of this lamb";
+pub const TO_THE_LAMB: &str = "All of this lamb";
 /// Opens the weight.
-pub(crate) const WEIGH_IT: &str = "Weigh it for the volume";
+pub const WEIGH_IT: &str = "Weigh it for the volume";
 /// Asks for the weight.
-pub(crate) const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands in the steps.";
+pub const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands in the steps.";
 /// Forgets the answers.
-pub(crate) const START_OVER: &str = "Start over";
+pub const START_OVER: &str = "Start over";
 /// Says what a healthy newborn does in bad weather.
-pub(crate) const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
+pub const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
 
 /// Says what a fever asks for: warmth is taken away first, and one reading is not yet a fever.
-pub(crate) const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
+pub const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
      40.1 to 40.5 °C (104.2 to 104.9 °F), bright and sucking: vet today. Over that, dull or not sucking: vet now.";
 
 /// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
-pub(crate) fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
+pub fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
     let mut parts = vec![format!("*{name}*"), super::watch::age(lamb.age(now))];
     parts.extend(lamb.last_weight(now).map(|weight| mass(weight.mass, system)));
     parts.join(" · ")
 }
 
 /// Returns the button that takes a number on the other scale: "It is 98.6 °F".
-pub(crate) fn take_as(typed: &str, system: System) -> String {
+pub fn take_as(typed: &str, system: System) -> String {
     let unit = match system {
         System::Metric => "°C",
         System::Us => "°F",
@@ -95,7 +95,7 @@ pub(crate) fn take_as(typed: &str, system: System) -> String {
 }
 
 /// Returns a reading over the next question.
-pub(crate) fn just_read(read: Temperature, system: System) -> String {
+pub fn just_read(read: Temperature, system: System) -> String {
     format!("*{}*", reading_of(&temperature_both(read, system), read))
 }
 
@@ -107,17 +107,17 @@ fn reading_of(told: &str, read: Temperature) -> String {
 }
 
 /// Returns an earlier reading: "03:12 · 36.0 °C (96.8 °F): dangerously cold".
-pub(crate) fn reading(clock: &str, told: &str, read: Temperature) -> String {
+pub fn reading(clock: &str, told: &str, read: Temperature) -> String {
     format!("{clock} · {}", reading_of(told, read))
 }
 
 /// Returns the age beside the temperature.
-pub(crate) fn at_age(age: &str) -> String {
+pub fn at_age(age: &str) -> String {
     format!("*{age}*")
 }
 
 /// Returns what two readings say of the warming.
-pub(crate) const fn progress(progress: Progress) -> &'static str {
+pub const fn progress(progress: Progress) -> &'static str {
     match progress {
         Progress::WarmEnough => "37 °C (98.6 °F) reached.",
         Progress::Rising => "Warming. Go on.",
@@ -126,32 +126,32 @@ pub(crate) const fn progress(progress: Progress) -> &'static str {
 }
 
 /// Returns the two readings.
-pub(crate) fn from_to(before: &str, now: &str) -> String {
+pub fn from_to(before: &str, now: &str) -> String {
     format!("{before}, now {now}.")
 }
 
 /// Returns when the vet was called.
-pub(crate) fn vet_called_at(clock: &str) -> String {
+pub fn vet_called_at(clock: &str) -> String {
     format!("Vet called {clock}.")
 }
 
 /// Returns since when it is warmed.
-pub(crate) fn warming_since(clock: &str) -> String {
+pub fn warming_since(clock: &str) -> String {
     format!("Warming since {clock}")
 }
 
 /// Returns what it was fed.
-pub(crate) fn fed_at(volume: &str, clock: &str) -> String {
+pub fn fed_at(volume: &str, clock: &str) -> String {
     format!("Fed {volume} {clock}")
 }
 
 /// Returns the button of a feed by bottle.
-pub(crate) fn fed_by_bottle(volume: &str) -> String {
+pub fn fed_by_bottle(volume: &str) -> String {
     format!("Fed {volume} by bottle")
 }
 
 /// Returns how long until the next look.
-pub(crate) fn look(look: Look) -> String {
+pub fn look(look: Look) -> String {
     match look {
         Look::NotYet(left) if left < yeanling_core::units::TimeDelta::minutes(1) => "in a minute".to_owned(),
         Look::NotYet(left) => format!("in {}", span(left)),
@@ -161,7 +161,7 @@ pub(crate) fn look(look: Look) -> String {
 }
 
 /// Returns a step as it stands on the screen; `feed` is 50 ml/kg, where the weight is known.
-pub(crate) fn step(step: Step, feed: Option<Volume>, system: System) -> String {
+pub fn step(step: Step, feed: Option<Volume>, system: System) -> String {
     match step {
         Step::LeaveWithEwe => "Leave it with its ewe. See that it feeds.".to_owned(),
         Step::CallVet => "Call your vet now.".to_owned(),
@@ -207,7 +207,7 @@ fn amount(feed: Option<Volume>, system: System) -> String {
 }
 
 /// Returns what not to do.
-pub(crate) const fn never(never: Never) -> &'static str {
+pub const fn never(never: Never) -> &'static str {
     match never {
         Never::TubeWithoutSwallow => "Never tube a lamb that does not hold its head up and swallow.",
         Never::MilkUnder37 => "No milk and no colostrum below 37 °C (98.6 °F).",
@@ -217,7 +217,7 @@ pub(crate) const fn never(never: Never) -> &'static str {
 }
 
 /// Returns whether a vet is needed.
-pub(crate) const fn vet(vet: Vet) -> &'static str {
+pub const fn vet(vet: Vet) -> &'static str {
     match vet {
         Vet::NotNeeded => "No vet for this alone.",
         Vet::IfNoBetter => "No better in 20 min? Call your vet.",
@@ -226,7 +226,7 @@ pub(crate) const fn vet(vet: Vet) -> &'static str {
 }
 
 /// Returns the band of a temperature in a word or two.
-pub(crate) const fn band(band: Band) -> &'static str {
+pub const fn band(band: Band) -> &'static str {
     match band {
         Band::Severe => "dangerously cold",
         Band::Mild => "cold",
@@ -236,7 +236,7 @@ pub(crate) const fn band(band: Band) -> &'static str {
 }
 
 /// Returns what an answer is called, with what it went by where that was not known.
-pub(crate) fn heading(answer: &Answer) -> String {
+pub fn heading(answer: &Answer) -> String {
     let cold = band(answer.band);
     match answer.branch {
         Branch::Normal | Branch::Mild | Branch::Fever => capital(cold),
@@ -249,12 +249,12 @@ pub(crate) fn heading(answer: &Answer) -> String {
 }
 
 /// Returns the answer's age beside its temperature; an age is always shown.
-pub(crate) fn age(answer: &Answer) -> String {
+pub fn age(answer: &Answer) -> String {
     answer.age.map_or_else(|| "age unknown".to_owned(), super::watch::age)
 }
 
 /// Returns what other sources would do.
-pub(crate) const fn dissent(dissent: Dissent) -> &'static str {
+pub const fn dissent(dissent: Dissent) -> &'static str {
     match dissent {
         Dissent::TubeBeforeWarming => {
             "Sources split: some tube a lamb over 5 h that holds its head up before they warm it. Henderson 1996 does \

@@ -7,31 +7,31 @@ use yeanling_core::watch::{Called, LambDanger, LambStep};
 use super::common::{clock, temperature};
 
 /// Heads what is in danger.
-pub(crate) const TITLE: &str = "Danger";
+pub const TITLE: &str = "Danger";
 /// Leads to the steps for a cold lamb.
-pub(crate) const STEPS: &str = "Cold lamb steps";
+pub const STEPS: &str = "Cold lamb steps";
 /// Notes a call to the vet.
-pub(crate) const CALLED: &str = "Vet called";
+pub const CALLED: &str = "Vet called";
 /// Opens what the vet said.
-pub(crate) const SAID: &str = "What the vet said";
+pub const SAID: &str = "What the vet said";
 /// Asks what the vet said.
-pub(crate) const SAID_ASK: &str = "What did the vet say?";
+pub const SAID_ASK: &str = "What did the vet say?";
 /// Labels what was advised or planned.
-pub(crate) const SAID_LABEL: &str = "In your own words, if you like";
+pub const SAID_LABEL: &str = "In your own words, if you like";
 /// Asks when to look again.
-pub(crate) const LOOK_AGAIN: &str = "Look again in";
+pub const LOOK_AGAIN: &str = "Look again in";
 /// Someone looked, after a call to the vet or beside what else is due.
-pub(crate) const LOOKED: &str = "Looked";
+pub const LOOKED: &str = "Looked";
 /// A lamb was put right.
-pub(crate) const PUT_RIGHT: &str = "Put right";
+pub const PUT_RIGHT: &str = "Put right";
 
 /// Returns how many are in danger.
-pub(crate) fn count(count: usize) -> String {
+pub fn count(count: usize) -> String {
     format!("{count} in danger")
 }
 
 /// Returns the sign: "35.0 °C, no swallow".
-pub(crate) fn sign(danger: &LambDanger, system: System) -> String {
+pub fn sign(danger: &LambDanger, system: System) -> String {
     let cold = danger.cold.map(|read| match read {
         Some(read) => format!("*{}*", temperature(read, system)),
         None => "*Cold mouth*".to_owned(),
@@ -47,7 +47,7 @@ pub(crate) fn sign(danger: &LambDanger, system: System) -> String {
 }
 
 /// Returns the next step, short.
-pub(crate) const fn step(step: LambStep, no_swallow: bool) -> &'static str {
+pub const fn step(step: LambStep, no_swallow: bool) -> &'static str {
     match step {
         LambStep::WarmNow if no_swallow => "*dry and warm it now*, nothing by mouth",
         LambStep::WarmNow => "*dry and warm it now*, no milk",
@@ -59,12 +59,12 @@ pub(crate) const fn step(step: LambStep, no_swallow: bool) -> &'static str {
 }
 
 /// Returns sign and step as one line.
-pub(crate) fn headline(danger: &LambDanger, system: System) -> String {
+pub fn headline(danger: &LambDanger, system: System) -> String {
     format!("{}: {}", sign(danger, system), step(danger.step, danger.no_swallow))
 }
 
 /// Returns what is known of the vet: "vet called 06:41, look again 07:01".
-pub(crate) fn called(called: &Called) -> String {
+pub fn called(called: &Called) -> String {
     let (at, again) = (clock(called.at), clock(called.look_again));
     let words = |words: &Option<String>| words.as_ref().map(|words| format!(": {words}")).unwrap_or_default();
     match &called.said {
@@ -77,7 +77,7 @@ pub(crate) fn called(called: &Called) -> String {
 }
 
 /// Returns what came of a call, as a choice and a line.
-pub(crate) const fn said(said: &VetSaid) -> &'static str {
+pub const fn said(said: &VetSaid) -> &'static str {
     match said {
         VetSaid::Coming => "Vet is coming",
         VetSaid::Advised { .. } => "Advised by phone",
@@ -87,7 +87,7 @@ pub(crate) const fn said(said: &VetSaid) -> &'static str {
 }
 
 /// Returns a line of the timeline.
-pub(crate) fn said_line(of: &VetSaid) -> String {
+pub fn said_line(of: &VetSaid) -> String {
     match of {
         VetSaid::Coming | VetSaid::NobodyReached => said(of).to_owned(),
         VetSaid::Advised { what: words, look_again } | VetSaid::Saw { plan: words, look_again } => {
@@ -98,24 +98,24 @@ pub(crate) fn said_line(of: &VetSaid) -> String {
 }
 
 /// Returns what is wrong with the time of the vet's next look, and what is allowed.
-pub(crate) fn look_refused(given: &str, most: &str) -> String {
+pub fn look_refused(given: &str, most: &str) -> String {
     format!("{given} is out of range. Look again later than now, by {most} at the latest.")
 }
 
 /// Asks for a finger in the mouth.
-pub(crate) const MOUTH: &str = "No thermometer: finger in its mouth";
+pub const MOUTH: &str = "No thermometer: finger in its mouth";
 /// Heads it.
-pub(crate) const MOUTH_ASK: &str = "Finger in its mouth";
+pub const MOUTH_ASK: &str = "Finger in its mouth";
 /// Asks how warm.
-pub(crate) const HOW_WARM: &str = "Mouth and tongue";
+pub const HOW_WARM: &str = "Mouth and tongue";
 /// Asks how it sucks.
-pub(crate) const HOW_SUCKS: &str = "It sucks";
+pub const HOW_SUCKS: &str = "It sucks";
 /// Says what a finger is worth.
-pub(crate) const MOUTH_NOTE: &str = "Warm your own hand first. A cold mouth counts as under 37 °C (98.6 °F). A warm one proves nothing. A tube still \
+pub const MOUTH_NOTE: &str = "Warm your own hand first. A cold mouth counts as under 37 °C (98.6 °F). A warm one proves nothing. A tube still \
      needs a thermometer.";
 
 /// Returns how warm a mouth felt.
-pub(crate) const fn mouth(mouth: Mouth) -> &'static str {
+pub const fn mouth(mouth: Mouth) -> &'static str {
     match mouth {
         Mouth::Cold => "Cold",
         Mouth::Cool => "Cool",
@@ -124,7 +124,7 @@ pub(crate) const fn mouth(mouth: Mouth) -> &'static str {
 }
 
 /// Returns how it sucked.
-pub(crate) const fn suck(suck: Suck) -> &'static str {
+pub const fn suck(suck: Suck) -> &'static str {
     match suck {
         Suck::Strong => "Strongly",
         Suck::Weak => "Weakly",
@@ -133,12 +133,12 @@ pub(crate) const fn suck(suck: Suck) -> &'static str {
 }
 
 /// Returns a line of the timeline.
-pub(crate) fn mouth_line(warm: Mouth, sucks: Suck) -> String {
+pub fn mouth_line(warm: Mouth, sucks: Suck) -> String {
     format!("Finger in its mouth: *{}*, sucks {}", mouth(warm).to_lowercase(), suck(sucks).to_lowercase())
 }
 
 /// Returns the button that notes glucose.
-pub(crate) const fn glucose(by: GlucoseBy) -> &'static str {
+pub const fn glucose(by: GlucoseBy) -> &'static str {
     match by {
         GlucoseBy::Vet => "Glucose given by vet",
         GlucoseBy::Trained => "Glucose given, vet-trained",
@@ -146,21 +146,21 @@ pub(crate) const fn glucose(by: GlucoseBy) -> &'static str {
 }
 
 /// Returns that glucose was given.
-pub(crate) fn glucose_at(by: GlucoseBy, at: Moment) -> String {
+pub fn glucose_at(by: GlucoseBy, at: Moment) -> String {
     format!("{} {}", glucose(by), clock(at))
 }
 
 /// Opens the question when it was born.
-pub(crate) const FOUND: &str = "Found already born…";
+pub const FOUND: &str = "Found already born…";
 /// Asks it.
-pub(crate) const FOUND_ASK: &str = "When was it born?";
+pub const FOUND_ASK: &str = "When was it born?";
 /// Says what is done with it.
-pub(crate) const FOUND_NOTE: &str =
+pub const FOUND_NOTE: &str =
     "Its clocks go by the oldest it can be. What needs a young lamb goes by the youngest.";
 
 /// How long ago a lamb that was found was born, at the most.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(crate) enum Found {
+pub enum Found {
     /// Within the hour.
     Hour,
     /// Still wet, its cord raw: within five hours.
@@ -175,11 +175,10 @@ pub(crate) enum Found {
 
 impl Found {
     /// Every answer, in the order in which it is asked.
-    pub(crate) const ALL: [Self; 5] =
-        [Self::Hour, Self::Wet, Self::SixHours, Self::TwelveHours, Self::Unknown];
+    pub const ALL: [Self; 5] = [Self::Hour, Self::Wet, Self::SixHours, Self::TwelveHours, Self::Unknown];
 
     /// Returns the hours that it can be old at the most.
-    pub(crate) const fn hours(self) -> i64 {
+    pub const fn hours(self) -> i64 {
         match self {
             Self::Hour => 1,
             Self::Wet => 5,
@@ -190,7 +189,7 @@ impl Found {
     }
 
     /// Returns it in words.
-    pub(crate) const fn words(self) -> &'static str {
+    pub const fn words(self) -> &'static str {
         match self {
             Self::Hour => "Within the hour",
             Self::Wet => "Still wet with birth slime, cord raw and wet: under 5 h",
@@ -202,4 +201,4 @@ impl Found {
 }
 
 /// Returns a line of the timeline.
-pub(crate) const FOUND_LINE: &str = "Found already born";
+pub const FOUND_LINE: &str = "Found already born";

@@ -1,56 +1,56 @@
 //! One ewe.
 
 /// Starts her lambing.
-pub(crate) const LAMBING: &str = "Lambing";
+pub const LAMBING: &str = "Lambing";
 /// Goes on with it.
-pub(crate) const LAMBING_ON: &str = "Go on with her lambing";
+pub const LAMBING_ON: &str = "Go on with her lambing";
 /// Heads her lambs.
-pub(crate) const LAMBS: &str = "Lambs";
+pub const LAMBS: &str = "Lambs";
 /// Says that there are none.
-pub(crate) const NO_LAMBS: &str = "No lambs noted yet.";
+pub const NO_LAMBS: &str = "No lambs noted yet.";
 /// Changes her tag.
-pub(crate) const TAG: &str = "Tag";
+pub const TAG: &str = "Tag";
 /// Notes a remark.
-pub(crate) const REMARK: &str = "Remark";
+pub const REMARK: &str = "Remark";
 /// Notes her death.
-pub(crate) const DIED: &str = "Died";
+pub const DIED: &str = "Died";
 /// Joins two records.
-pub(crate) const SAME: &str = "Same as…";
+pub const SAME: &str = "Same as…";
 /// Asks which.
-pub(crate) const SAME_ASK: &str = "Which other record is this ewe?";
+pub const SAME_ASK: &str = "Which other record is this ewe?";
 /// Says that she is dead.
-pub(crate) const DEAD: &str = "She is dead. Her record stays.";
+pub const DEAD: &str = "She is dead. Her record stays.";
 /// Heads what can be noted.
-pub(crate) const NOTE: &str = "Note about her";
+pub const NOTE: &str = "Note about her";
 
 /// Returns when she came into the book.
-pub(crate) fn came(when: &str) -> String {
+pub fn came(when: &str) -> String {
     format!("in the book since {when}")
 }
 
 /// Heads a litter.
-pub(crate) fn litter(when: &str, lambs: usize) -> String {
+pub fn litter(when: &str, lambs: usize) -> String {
     format!("{when}, {}", if lambs == 1 { "one lamb".to_owned() } else { format!("{lambs} lambs") })
 }
 
 /// Puts her into a pen.
-pub(crate) const INTO_PEN: &str = "Into a pen…";
+pub const INTO_PEN: &str = "Into a pen…";
 /// Lets her out.
-pub(crate) const OUT_OF_PEN: &str = "Out of the pen";
+pub const OUT_OF_PEN: &str = "Out of the pen";
 /// The afterbirth passed.
-pub(crate) const AFTERBIRTH: &str = "Afterbirth passed";
+pub const AFTERBIRTH: &str = "Afterbirth passed";
 /// She was looked at.
-pub(crate) const LOOKED: &str = "Looked, all well";
+pub const LOOKED: &str = "Looked, all well";
 /// The vet was called.
-pub(crate) const VET: &str = "Vet called";
+pub const VET: &str = "Vet called";
 
 /// Returns where she is: "in Pen 2 since 03:10 · in the book since …".
-pub(crate) fn in_pen(pen: &str, since: &str, came: &str) -> String {
+pub fn in_pen(pen: &str, since: &str, came: &str) -> String {
     format!("*{pen}* since {since} · {came}")
 }
 
 /// Returns what she is: "Cheviot · born 2022 · in the book since …".
-pub(crate) fn about(breed: Option<String>, born: Option<String>, came: String) -> String {
+pub fn about(breed: Option<String>, born: Option<String>, came: String) -> String {
     let born = born.map(|born| format!("born {born}"));
     breed.into_iter().chain(born).chain([came]).collect::<Vec<_>>().join(" · ")
 }

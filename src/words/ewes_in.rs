@@ -8,24 +8,24 @@ use super::common::long_date;
 use super::life;
 
 /// Heads the way in.
-pub(crate) const TITLE: &str = "Ewes from a spreadsheet";
+pub const TITLE: &str = "Ewes from a spreadsheet";
 /// Explains it.
-pub(crate) const SUB: &str = "A CSV file with a row for each ewe: tag, birth, breed, remark. You see what it would add before anything changes.";
+pub const SUB: &str = "A CSV file with a row for each ewe: tag, birth, breed, remark. You see what it would add before anything changes.";
 /// Opens a file.
-pub(crate) const OPEN: &str = "Open a table…";
+pub const OPEN: &str = "Open a table…";
 /// Reads it.
-pub(crate) const READING: &str = "Reading…";
+pub const READING: &str = "Reading…";
 /// Heads the choice of columns.
-pub(crate) const COLUMNS: &str = "Which column holds what";
+pub const COLUMNS: &str = "Which column holds what";
 /// No column.
-pub(crate) const NO_COLUMN: &str = "none";
+pub const NO_COLUMN: &str = "none";
 /// Says that a column of tags is needed.
-pub(crate) const NO_TAGS: &str = "Say which column holds the tags.";
+pub const NO_TAGS: &str = "Say which column holds the tags.";
 /// Asks how dates are to be read.
-pub(crate) const ORDER: &str = "What comes first in a date?";
+pub const ORDER: &str = "What comes first in a date?";
 
 /// Returns a date as it would be read: "12/03/2021 is 12 Mar 2021".
-pub(crate) fn would_be(text: &str, order: DayOrder) -> String {
+pub fn would_be(text: &str, order: DayOrder) -> String {
     match BirthDay::parse_in(text, Some(order)) {
         Ok(BirthDay::Day(day)) => format!("{text} is {}", long_date(day)),
         Ok(BirthDay::Year(year)) => year.to_string(),
@@ -34,7 +34,7 @@ pub(crate) fn would_be(text: &str, order: DayOrder) -> String {
 }
 
 /// Names what comes first.
-pub(crate) const fn order(order: DayOrder) -> &'static str {
+pub const fn order(order: DayOrder) -> &'static str {
     match order {
         DayOrder::DayFirst => "The day",
         DayOrder::MonthFirst => "The month",
@@ -42,12 +42,12 @@ pub(crate) const fn order(order: DayOrder) -> &'static str {
 }
 
 /// Leaves it.
-pub(crate) const LEAVE: &str = "Leave it";
+pub const LEAVE: &str = "Leave it";
 /// Heads the rows that bring none.
-pub(crate) const LEFT_OUT: &str = "Rows left out";
+pub const LEFT_OUT: &str = "Rows left out";
 
 /// Returns what a column holds.
-pub(crate) const fn column(column: Column) -> &'static str {
+pub const fn column(column: Column) -> &'static str {
     match column {
         Column::Tag => "Tag",
         Column::Born => "Birth",
@@ -57,7 +57,7 @@ pub(crate) const fn column(column: Column) -> &'static str {
 }
 
 /// Returns what the table would add: "24 ewes: 14, 21, 22 and 21 more".
-pub(crate) fn would_add(tags: &[&str]) -> String {
+pub fn would_add(tags: &[&str]) -> String {
     let first: Vec<&str> = tags.iter().take(5).copied().collect();
     let rest = tags.len() - first.len();
     let more = if rest > 0 { format!(" and {rest} more") } else { String::new() };
@@ -65,17 +65,17 @@ pub(crate) fn would_add(tags: &[&str]) -> String {
 }
 
 /// Adds them.
-pub(crate) fn add(count: usize) -> String {
+pub fn add(count: usize) -> String {
     format!("Add {}", ewes(count))
 }
 
 /// Says that they were added.
-pub(crate) fn added(count: usize) -> String {
+pub fn added(count: usize) -> String {
     format!("{} added.", ewes(count))
 }
 
 /// Returns why a row brings no ewe: "Line 5, ewe 14: …"
-pub(crate) fn left_out(row: &NoRow) -> String {
+pub fn left_out(row: &NoRow) -> String {
     let why = match &row.why {
         RowTrouble::NoTag => "no tag.".to_owned(),
         RowTrouble::LongTag { given, most } => {
@@ -101,17 +101,17 @@ pub(crate) fn left_out(row: &NoRow) -> String {
 }
 
 /// Returns why a ewe may not be noted, so that nothing was.
-pub(crate) fn refused(tag: &str, why: &str) -> String {
+pub fn refused(tag: &str, why: &str) -> String {
     format!("Nothing was added. {tag}: {why}")
 }
 
 /// Returns how many more rows are left out than are told.
-pub(crate) fn and_more(count: usize) -> String {
+pub fn and_more(count: usize) -> String {
     format!("and {count} more")
 }
 
 /// Returns why a table cannot be read.
-pub(crate) fn no_sheet(error: SheetError) -> String {
+pub fn no_sheet(error: SheetError) -> String {
     match error {
         SheetError::Empty => {
             "There is no row in this file. The first line names the columns, then a row a ewe.".to_owned()

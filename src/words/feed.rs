@@ -12,72 +12,72 @@ use yeanling_core::units::{Length, Mass, System, Volume};
 use super::common::{length, mass, number};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Hay and feed";
+pub const TITLE: &str = "Hay and feed";
 /// What is there, where it is offered.
-pub(crate) const SUB: &str = "Hay for the winter, a ration against the table, water";
+pub const SUB: &str = "Hay for the winter, a ration against the table, water";
 /// Chooses what is worked out.
-pub(crate) const WHAT: &str = "What to work out";
+pub const WHAT: &str = "What to work out";
 /// The hay.
-pub(crate) const HAY: &str = "Hay";
+pub const HAY: &str = "Hay";
 /// A ration.
-pub(crate) const RATION: &str = "Ration";
+pub const RATION: &str = "Ration";
 /// Water and trough.
-pub(crate) const WATER: &str = "Water";
+pub const WATER: &str = "Water";
 /// How many ewes.
-pub(crate) const EWES: &str = "Ewes";
+pub const EWES: &str = "Ewes";
 /// What one weighs.
-pub(crate) const EWE_WEIGHT: &str = "One ewe weighs";
+pub const EWE_WEIGHT: &str = "One ewe weighs";
 /// For how many days.
-pub(crate) const DAYS: &str = "Days of feeding";
+pub const DAYS: &str = "Days of feeding";
 /// The unit of days.
-pub(crate) const DAYS_UNIT: &str = "days";
+pub const DAYS_UNIT: &str = "days";
 /// The share of her weight.
-pub(crate) const SHARE: &str = "Hay a day, of her weight";
+pub const SHARE: &str = "Hay a day, of her weight";
 /// What a breeder reckons with.
-pub(crate) const SHARE_HINT: &str = "One breeder allows 4%, waste included. Less beside grain.";
+pub const SHARE_HINT: &str = "One breeder allows 4%, waste included. Less beside grain.";
 /// One bale.
-pub(crate) const BALE: &str = "One bale weighs";
+pub const BALE: &str = "One bale weighs";
 /// Heads the answer.
-pub(crate) const NEEDED: &str = "Hay for the winter";
+pub const NEEDED: &str = "Hay for the winter";
 /// Asks for what is missing.
-pub(crate) const TYPE_ALL: &str = "Fill in every field, and the hay stands here.";
+pub const TYPE_ALL: &str = "Fill in every field, and the hay stands here.";
 /// Asks for what is missing of a ration.
-pub(crate) const TYPE_RATION: &str = "Fill in all but copper and selenium, and what she gets stands here.";
+pub const TYPE_RATION: &str = "Fill in all but copper and selenium, and what she gets stands here.";
 /// The stage.
-pub(crate) const STAGE: &str = "Her time of the year";
+pub const STAGE: &str = "Her time of the year";
 /// A feed.
-pub(crate) const FED: &str = "Fed, as it is";
+pub const FED: &str = "Fed, as it is";
 /// Dry matter.
-pub(crate) const DRY_MATTER: &str = "Dry matter";
+pub const DRY_MATTER: &str = "Dry matter";
 /// Energy.
-pub(crate) const ENERGY: &str = "Energy (ME) of the dry matter";
+pub const ENERGY: &str = "Energy (ME) of the dry matter";
 /// Protein.
-pub(crate) const PROTEIN: &str = "Crude protein";
+pub const PROTEIN: &str = "Crude protein";
 /// Calcium.
-pub(crate) const CALCIUM: &str = "Calcium";
+pub const CALCIUM: &str = "Calcium";
 /// Copper.
-pub(crate) const COPPER: &str = "Copper, if known";
+pub const COPPER: &str = "Copper, if known";
 /// Selenium.
-pub(crate) const SELENIUM: &str = "Selenium, if known";
+pub const SELENIUM: &str = "Selenium, if known";
 /// Another feed.
-pub(crate) const ANOTHER: &str = "Another feed";
+pub const ANOTHER: &str = "Another feed";
 /// Takes the last feed away.
-pub(crate) const ONE_LESS: &str = "Take the last away";
+pub const ONE_LESS: &str = "Take the last away";
 /// Explains what is typed.
-pub(crate) const ANALYSIS: &str =
+pub const ANALYSIS: &str =
     "From the label or an analysis of your hay; a guess in, a guess out. Up to five feeds.";
 /// Heads the answer.
-pub(crate) const HELD: &str = "Against what she needs";
+pub const HELD: &str = "Against what she needs";
 /// She leaves some of it.
-pub(crate) const LEAVES: &str = "That is more dry matter than she eats: she will leave some.";
+pub const LEAVES: &str = "That is more dry matter than she eats: she will leave some.";
 /// What is said with every ration.
-pub(crate) const CAUTION: [&str; 2] = [
+pub const CAUTION: [&str; 2] = [
     "No ration is balanced by a table alone: have feeds analyzed, score the ewes, ask your vet.",
     "Copper poisons sheep. Never give them feed or mineral made for other animals.",
 ];
 
 /// Returns the unit of energy.
-pub(crate) const fn energy_unit(system: System) -> &'static str {
+pub const fn energy_unit(system: System) -> &'static str {
     match system {
         System::Metric => "MJ/kg",
         System::Us => "Mcal/lb",
@@ -90,7 +90,7 @@ const GALLON: f64 = 3_785.411_784;
 const POUND: f64 = 0.453_592_37;
 
 /// Returns the energy in a kilogram of dry matter from what was typed.
-pub(crate) fn energy(typed: f64, system: System) -> Energy {
+pub fn energy(typed: f64, system: System) -> Energy {
     match system {
         System::Metric => Energy::from_megajoules(typed),
         System::Us => Energy::from_megacalories(typed / POUND),
@@ -98,7 +98,7 @@ pub(crate) fn energy(typed: f64, system: System) -> Energy {
 }
 
 /// Returns the name of a stage.
-pub(crate) const fn stage(stage: Stage) -> &'static str {
+pub const fn stage(stage: Stage) -> &'static str {
     match stage {
         Stage::Maintenance => "empty and dry",
         Stage::FirstFifteenWeeks => "first 15 weeks in lamb",
@@ -110,7 +110,7 @@ pub(crate) const fn stage(stage: Stage) -> &'static str {
 }
 
 /// Names the feed of this number.
-pub(crate) fn feed(number: usize) -> String {
+pub fn feed(number: usize) -> String {
     format!("Feed {}", number + 1)
 }
 
@@ -126,7 +126,7 @@ fn heavy(of: Mass, system: System) -> String {
 }
 
 /// Returns the hay that is needed: "6,300 kg, 315 bales of 20 kg".
-pub(crate) fn hay(budget: &Budget, system: System) -> String {
+pub fn hay(budget: &Budget, system: System) -> String {
     format!(
         "*{}* in all, *{} bales* of {}. For one ewe {} a day, {} over {} days.",
         heavy(budget.total, system),
@@ -139,7 +139,7 @@ pub(crate) fn hay(budget: &Budget, system: System) -> String {
 }
 
 /// Returns how the stores stand against it.
-pub(crate) fn in_store(there: Mass, budget: &Budget, system: System) -> String {
+pub fn in_store(there: Mass, budget: &Budget, system: System) -> String {
     let short = budget.total.as_kilograms() - there.as_kilograms();
     if short > 0.0 {
         let bales = number((short / budget.bale.as_kilograms()).ceil(), 0);
@@ -154,7 +154,7 @@ pub(crate) fn in_store(there: Mass, budget: &Budget, system: System) -> String {
 }
 
 /// Returns water and trough: "120 to 320 L of water a day; 16 to 20 m of trough".
-pub(crate) fn water(wanted: &Wanted, system: System) -> String {
+pub fn water(wanted: &Wanted, system: System) -> String {
     let liters = |volume: Volume| match system {
         System::Metric => format!("{} L", number(volume.as_milliliters() / 1000.0, 0)),
         System::Us => format!("{} gal", number(volume.as_milliliters() / GALLON, 0)),
@@ -170,7 +170,7 @@ pub(crate) fn water(wanted: &Wanted, system: System) -> String {
 }
 
 /// Returns the name of a nutrient.
-pub(crate) const fn nutrient(nutrient: Nutrient) -> &'static str {
+pub const fn nutrient(nutrient: Nutrient) -> &'static str {
     match nutrient {
         Nutrient::DryMatter => "dry matter",
         Nutrient::Energy => "energy",
@@ -180,7 +180,7 @@ pub(crate) const fn nutrient(nutrient: Nutrient) -> &'static str {
 }
 
 /// Returns what a nutrient comes to: "1.62 of 1.80 kg".
-pub(crate) fn held(held: Held, system: System) -> String {
+pub fn held(held: Held, system: System) -> String {
     let (given, needed) = (held.given, held.needed);
     let mass_of = |factor: f64, unit: &str, places: usize| {
         format!("{} of {} {unit}", number(given * factor, places), number(needed * factor, places))
@@ -196,7 +196,7 @@ pub(crate) fn held(held: Held, system: System) -> String {
 }
 
 /// Returns what is shortest, or that nothing is.
-pub(crate) fn limiting(checked: &Checked) -> String {
+pub fn limiting(checked: &Checked) -> String {
     match checked.limiting {
         Some(which) => {
             let share =
@@ -208,7 +208,7 @@ pub(crate) fn limiting(checked: &Checked) -> String {
 }
 
 /// Returns copper and selenium in words.
-pub(crate) fn minerals(guarded: &Guarded) -> [String; 2] {
+pub fn minerals(guarded: &Guarded) -> [String; 2] {
     let copper = number(guarded.copper_ppm, 1);
     let selenium =
         format!("{} ppm, {} mg a day", number(guarded.selenium_ppm, 2), number(guarded.selenium_mg, 2));
@@ -234,7 +234,7 @@ pub(crate) fn minerals(guarded: &Guarded) -> [String; 2] {
 }
 
 /// Returns that no row of the table is so light or so heavy.
-pub(crate) fn outside(error: &OutsideTable, system: System) -> String {
+pub fn outside(error: &OutsideTable, system: System) -> String {
     format!(
         "The table runs from {} to {}; {} is outside it.",
         mass(error.least, system),
@@ -244,7 +244,7 @@ pub(crate) fn outside(error: &OutsideTable, system: System) -> String {
 }
 
 /// Returns why a figure cannot be, with what was given and what is allowed.
-pub(crate) fn refused(error: &Refused, system: System) -> String {
+pub fn refused(error: &Refused, system: System) -> String {
     let told = |value: f64| figure(error.allowed.figure, value, system);
     format!(
         "{}: {} cannot be. Between {} and {} is allowed.",

@@ -7,54 +7,54 @@ use yeanling_core::units::{Mass, System, Volume};
 use super::common::{number, volume, volume_at_most, volume_both};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Ready figures";
+pub const TITLE: &str = "Ready figures";
 /// What the screen is for.
-pub(crate) const SUB: &str = "Nothing typed here is noted.";
+pub const SUB: &str = "Nothing typed here is noted.";
 /// Names the choice of what is worked out.
-pub(crate) const WHICH: &str = "What to work out";
+pub const WHICH: &str = "What to work out";
 /// How much colostrum.
-pub(crate) const FIRST_MILK: &str = "First milk";
+pub const FIRST_MILK: &str = "First milk";
 /// How long colostrum works.
-pub(crate) const WINDOW: &str = "Window";
+pub const WINDOW: &str = "Window";
 /// How much a bottle lamb takes.
-pub(crate) const BOTTLE: &str = "Bottle";
+pub const BOTTLE: &str = "Bottle";
 /// Whether a bottle lamb can be weaned.
-pub(crate) const WEANING: &str = "Weaning";
+pub const WEANING: &str = "Weaning";
 /// Whether a bag of colostrum is good.
-pub(crate) const BAG: &str = "Colostrum bag";
+pub const BAG: &str = "Colostrum bag";
 /// Whether the weather chills lambs.
-pub(crate) const WEATHER: &str = "Weather";
+pub const WEATHER: &str = "Weather";
 /// Heads the lambs of the book.
-pub(crate) const IN_YOUR_BOOK: &str = "In your book, of the last 7 days:";
+pub const IN_YOUR_BOOK: &str = "In your book, of the last 7 days:";
 /// Labels the weight at birth where another stands beside it.
-pub(crate) const BIRTH_WEIGHT: &str = "Birth weight";
+pub const BIRTH_WEIGHT: &str = "Birth weight";
 /// Labels the weight of today.
-pub(crate) const TODAY: &str = "Weight today";
+pub const TODAY: &str = "Weight today";
 
 /// Leads to the cold lamb.
-pub(crate) const COLD_LAMB: &str = "Cold lamb: step by step";
+pub const COLD_LAMB: &str = "Cold lamb: step by step";
 /// What to type first.
-pub(crate) const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
+pub const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
 /// Heads one feed.
-pub(crate) const A_FEED: &str = "A feed";
+pub const A_FEED: &str = "A feed";
 /// Heads the first six hours.
-pub(crate) const BY_6: &str = "Together by 6 h";
+pub const BY_6: &str = "Together by 6 h";
 /// Heads the first eighteen hours.
-pub(crate) const BY_18: &str = "Together by 18 h";
+pub const BY_18: &str = "Together by 18 h";
 /// Heads the first day.
-pub(crate) const BY_24: &str = "Together by 24 h";
+pub const BY_24: &str = "Together by 24 h";
 /// Heads the number of feeds.
-pub(crate) const FEEDS: &str = "Feeds in 24 h";
+pub const FEEDS: &str = "Feeds in 24 h";
 /// Behind the number of feeds.
-pub(crate) const FEEDS_ALSO: &str = "if all comes by hand";
+pub const FEEDS_ALSO: &str = "if all comes by hand";
 /// Names the housing.
-pub(crate) const HOUSING: &str = "It lives";
+pub const HOUSING: &str = "It lives";
 /// Names the rule.
-pub(crate) const RULE: &str = "Rule for 24 hours";
+pub const RULE: &str = "Rule for 24 hours";
 /// Says that nothing is noted by choosing here.
-pub(crate) const RULE_SUB: &str = "Changed here for this sum alone. The farm’s own rule is set in Practice.";
+pub const RULE_SUB: &str = "Changed here for this sum alone. The farm’s own rule is set in Practice.";
 /// Returns who stands behind a rule, and its figure, for a button.
-pub(crate) const fn rule(rule: DayRule) -> (&'static str, &'static str) {
+pub const fn rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
         DayRule::Ahdb200 => ("AHDB", "200 ml/kg"),
         DayRule::Ruma210 => ("RUMA", "210 ml/kg"),
@@ -63,10 +63,10 @@ pub(crate) const fn rule(rule: DayRule) -> (&'static str, &'static str) {
 }
 
 /// Said with the ten-percent rule.
-pub(crate) const HALF: &str = "10 % is half the guidance, and a cold lamb needs more.";
+pub const HALF: &str = "10 % is half the guidance, and a cold lamb needs more.";
 
 /// Returns what cold weather adds to the day.
-pub(crate) fn cold(least: u8, most: u8, from: Volume, to: Volume, system: System) -> String {
+pub fn cold(least: u8, most: u8, from: Volume, to: Volume, system: System) -> String {
     format!(
         "In cold, wet or wind {least} to {most} % more: *{} to {}* in 24 h. Give it as more feeds, never as larger ones.",
         volume(from, system),
@@ -75,46 +75,46 @@ pub(crate) fn cold(least: u8, most: u8, from: Volume, to: Volume, system: System
 }
 
 /// Asks how the age is given.
-pub(crate) const HOW_OLD: &str = "How old is it?";
+pub const HOW_OLD: &str = "How old is it?";
 /// By hours.
-pub(crate) const BY_HOURS: &str = "By hours";
+pub const BY_HOURS: &str = "By hours";
 /// By the time of birth.
-pub(crate) const BY_BIRTH: &str = "By time of birth";
+pub const BY_BIRTH: &str = "By time of birth";
 /// Labels the age.
-pub(crate) const AGE: &str = "Age in hours";
+pub const AGE: &str = "Age in hours";
 /// Says how an age is typed.
-pub(crate) const AGE_HINT: &str = "Such as 1.5 or 1 h 20 or 40 min";
+pub const AGE_HINT: &str = "Such as 1.5 or 1 h 20 or 40 min";
 /// Labels the time of birth.
-pub(crate) const BORN: &str = "Born at";
+pub const BORN: &str = "Born at";
 /// Says which day is meant.
-pub(crate) const BORN_HINT: &str = "The last time the clock showed this.";
+pub const BORN_HINT: &str = "The last time the clock showed this.";
 /// What to type first.
-pub(crate) const TYPE_AGE: &str = "Give its age, and the window of first milk stands here.";
+pub const TYPE_AGE: &str = "Give its age, and the window of first milk stands here.";
 /// Heads the time that is left.
-pub(crate) const TIME_LEFT: &str = "Time left for first milk";
+pub const TIME_LEFT: &str = "Time left for first milk";
 /// Behind the time that is left.
-pub(crate) const LEFT: &str = "left of 24 h";
+pub const LEFT: &str = "left of 24 h";
 /// When the window has closed.
-pub(crate) const CLOSED: &str = "Closed";
+pub const CLOSED: &str = "Closed";
 /// Explains a closed window.
-pub(crate) const CLOSED_ALSO: &str = "at 24 h";
+pub const CLOSED_ALSO: &str = "at 24 h";
 /// Heads the share that still works.
-pub(crate) const REACHES: &str = "Reaches the blood";
+pub const REACHES: &str = "Reaches the blood";
 /// Behind the share.
-pub(crate) const REACHES_ALSO: &str = "of the antibody it swallows now";
+pub const REACHES_ALSO: &str = "of the antibody it swallows now";
 
 /// Returns the age that a time of birth comes to.
-pub(crate) fn born_so_long_ago(age: &str) -> String {
+pub fn born_so_long_ago(age: &str) -> String {
     format!("{age} old")
 }
 
 /// Returns the study that found otherwise.
-pub(crate) fn dissent(source: &str) -> String {
+pub fn dissent(source: &str) -> String {
     format!("One study disagrees: {source}")
 }
 
 /// Returns what a stretch of the window asks for.
-pub(crate) const fn stretch(stretch: Stretch) -> &'static str {
+pub const fn stretch(stretch: Stretch) -> &'static str {
     match stretch {
         Stretch::FirstHour => "The best hour. See that it sucks now.",
         Stretch::ToTwoHours => "Still on target: the first feed is wanted within 2 h.",
@@ -127,7 +127,7 @@ pub(crate) const fn stretch(stretch: Stretch) -> &'static str {
 
 /// What is wrong with a typed age.
 #[derive(Clone, Debug, PartialEq, Eq)]
-pub(crate) enum AgeError {
+pub enum AgeError {
     /// It is no age.
     NotAnAge {
         /// What was typed.
@@ -146,10 +146,10 @@ pub(crate) enum AgeError {
 }
 
 /// The most hours of age that the window is asked about (ours: three days, far past its close).
-pub(crate) const MOST_HOURS: i64 = 72;
+pub const MOST_HOURS: i64 = 72;
 
 /// Returns what is wrong with a typed age.
-pub(crate) fn age_error(error: &AgeError) -> String {
+pub fn age_error(error: &AgeError) -> String {
     match error {
         AgeError::NotAnAge { given } => format!("“{given}” is not an age. Type it like 1.5 or 1 h 20."),
         AgeError::BeforeBirth { given } => {
@@ -162,65 +162,64 @@ pub(crate) fn age_error(error: &AgeError) -> String {
 }
 
 /// Labels the age in days.
-pub(crate) const DAYS: &str = "Age in days";
+pub const DAYS: &str = "Age in days";
 /// Says how days are counted.
-pub(crate) const DAYS_HINT: &str = "Whole days since birth: born yesterday is 1.";
+pub const DAYS_HINT: &str = "Whole days since birth: born yesterday is 1.";
 /// What to type first.
-pub(crate) const TYPE_DAYS: &str = "Type its age in days, and the feeds stand here.";
+pub const TYPE_DAYS: &str = "Type its age in days, and the feeds stand here.";
 /// Heads the weight of today.
-pub(crate) const WEIGHT_TODAY: &str =
-    "If you know it. A birth weight starves an older lamb: leave it empty then.";
+pub const WEIGHT_TODAY: &str = "If you know it. A birth weight starves an older lamb: leave it empty then.";
 /// Names the table.
-pub(crate) const TABLE: &str = "Table";
+pub const TABLE: &str = "Table";
 /// Heads one feed.
-pub(crate) const EACH_FEED: &str = "Each feed";
+pub const EACH_FEED: &str = "Each feed";
 /// Heads the feeds of a day.
-pub(crate) const FEEDS_A_DAY: &str = "Feeds a day";
+pub const FEEDS_A_DAY: &str = "Feeds a day";
 /// Heads the day's milk.
-pub(crate) const DAY_TOTAL: &str = "In the day";
+pub const DAY_TOTAL: &str = "In the day";
 /// Heads the cap.
-pub(crate) const CAP: &str = "Never over, in a day";
+pub const CAP: &str = "Never over, in a day";
 /// Behind the cap.
-pub(crate) const CAP_ALSO: &str = "200 ml/kg";
+pub const CAP_ALSO: &str = "200 ml/kg";
 /// Says that the cap cannot be told.
-pub(crate) const NO_CAP: &str = "No weight, so no cap for the day: weigh it if it is small.";
+pub const NO_CAP: &str = "No weight, so no cap for the day: weigh it if it is small.";
 /// Says that a cap made the feed smaller.
-pub(crate) const CAPPED: &str = "The table says more than this lamb may have, so the feed is smaller.";
+pub const CAPPED: &str = "The table says more than this lamb may have, so the feed is smaller.";
 /// Heads the mix of one feed.
-pub(crate) const MIX_FEED: &str = "Mix for one feed";
+pub const MIX_FEED: &str = "Mix for one feed";
 /// Heads the mix of the day.
-pub(crate) const MIX_DAY: &str = "Mix for the day";
+pub const MIX_DAY: &str = "Mix for the day";
 /// Says that the table means colostrum.
-pub(crate) const COLOSTRUM: &str = "On this day the table means colostrum, not milk.";
+pub const COLOSTRUM: &str = "On this day the table means colostrum, not milk.";
 /// How powder is mixed.
-pub(crate) const MIX_CAUTION: &str = "The powder’s label comes first. Here 200 g is *made up to* 1 liter. 200 g *added to* 1 liter of water \
+pub const MIX_CAUTION: &str = "The powder’s label comes first. Here 200 g is *made up to* 1 liter. 200 g *added to* 1 liter of water \
      is too weak: 167 g in a liter. Water below 45 °C (113 °F).";
 /// Which lamb gets no milk.
-pub(crate) const SICK: &str =
+pub const SICK: &str =
     "A dull, drooling lamb with a swollen belly gets no milk, by bottle or by tube. Call your vet.";
 
 /// Returns a row of the table: "5 feeds of 100 to 150 ml".
-pub(crate) fn row(feeds: u8, least: Volume, most: Volume, system: System) -> String {
+pub fn row(feeds: u8, least: Volume, most: Volume, system: System) -> String {
     format!("The table’s row: {feeds} feeds of {} to {}.", volume(least, system), volume(most, system))
 }
 
 /// Returns the most in a day with its weight.
-pub(crate) fn cap(cap: Volume, system: System) -> String {
+pub fn cap(cap: Volume, system: System) -> String {
     volume_at_most(cap, system)
 }
 
 /// Returns grams of powder as the figure of a mix: "30 g".
-pub(crate) fn powder(powder: Mass) -> String {
+pub fn powder(powder: Mass) -> String {
     format!("{} g", number(powder.as_kilograms() * 1000.0, 0))
 }
 
 /// Returns the water that goes with powder: "+ 120 ml water (4.1 fl oz)".
-pub(crate) fn water(water: Volume, system: System) -> String {
+pub fn water(water: Volume, system: System) -> String {
     format!("powder + {} water", volume_both(water, system))
 }
 
 /// Returns what is wrong with a number of days.
-pub(crate) fn days_error(given: &str) -> String {
+pub fn days_error(given: &str) -> String {
     format!("“{given}” is not a number of days. Type it like 10.")
 }
 

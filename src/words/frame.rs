@@ -5,67 +5,67 @@ use yeanling_core::units::Moment;
 use super::common::clock;
 
 /// The program.
-pub(crate) const NAME: &str = "Yeanling";
+pub const NAME: &str = "Yeanling";
 /// The home.
-pub(crate) const WATCH: &str = "Watch";
+pub const WATCH: &str = "Watch";
 /// All animals.
-pub(crate) const FLOCK: &str = "Flock";
+pub const FLOCK: &str = "Flock";
 /// Every calculation without a record.
-pub(crate) const FIGURES: &str = "Figures";
+pub const FIGURES: &str = "Figures";
 /// Send and take in.
-pub(crate) const HAND_OVER: &str = "Hand over";
+pub const HAND_OVER: &str = "Hand over";
 /// The rest.
-pub(crate) const MORE: &str = "More";
+pub const MORE: &str = "More";
 /// Goes back home.
-pub(crate) const BACK: &str = "Watch";
+pub const BACK: &str = "Watch";
 /// Saves what was typed.
-pub(crate) const SAVE: &str = "Save";
+pub const SAVE: &str = "Save";
 /// Lets go of what was read.
-pub(crate) const OK: &str = "OK";
+pub const OK: &str = "OK";
 /// Changes something noted.
-pub(crate) const CHANGE: &str = "change";
+pub const CHANGE: &str = "change";
 /// Takes something noted back.
-pub(crate) const UNDO: &str = "undo";
+pub const UNDO: &str = "undo";
 /// Brings something struck back.
-pub(crate) const RESTORE: &str = "restore";
+pub const RESTORE: &str = "restore";
 /// Heads what was noted.
-pub(crate) const NOTED: &str = "Noted";
+pub const NOTED: &str = "Noted";
 /// Says that the entry was changed.
-pub(crate) const AMENDED: &str = "changed";
+pub const AMENDED: &str = "changed";
 /// Says that the animal is not there.
-pub(crate) const GONE: &str = "This is not in the book. It may have been undone, or be on another phone.";
+pub const GONE: &str = "This is not in the book. It may have been undone, or be on another phone.";
 /// Says that the address leads nowhere.
-pub(crate) const LOST: &str = "There is nothing at this address.";
+pub const LOST: &str = "There is nothing at this address.";
 /// Says that the flock is made up.
-pub(crate) const MADE_UP: &str = "*Made-up flock.* Nothing here is kept.";
+pub const MADE_UP: &str = "*Made-up flock.* Nothing here is kept.";
 /// Leaves the made-up flock.
-pub(crate) const LEAVE_MADE_UP: &str = "Back to my flock";
+pub const LEAVE_MADE_UP: &str = "Back to my flock";
 /// Offers an update.
-pub(crate) const UPDATE: &str = "A new version is ready.";
+pub const UPDATE: &str = "A new version is ready.";
 /// Takes the update.
-pub(crate) const TAKE_UPDATE: &str = "Use it now";
+pub const TAKE_UPDATE: &str = "Use it now";
 /// While it is being written.
-pub(crate) const SAVING: &str = "saving…";
+pub const SAVING: &str = "saving…";
 /// While the book opens.
-pub(crate) const OPENING: &str = "opening…";
+pub const OPENING: &str = "opening…";
 /// When nothing was written yet in this visit.
-pub(crate) const SAVED: &str = "saved";
+pub const SAVED: &str = "saved";
 /// When it is not on the disk.
-pub(crate) const NOT_SAFE: &str = "not safe";
+pub const NOT_SAFE: &str = "not safe";
 /// Once all is kept for work without a network.
-pub(crate) const WORKS_OFFLINE: &str = "ready to work offline";
+pub const WORKS_OFFLINE: &str = "ready to work offline";
 /// Before that.
-pub(crate) const NOT_YET_OFFLINE: &str = "getting ready to work offline";
+pub const NOT_YET_OFFLINE: &str = "getting ready to work offline";
 /// When it cannot be.
-pub(crate) const NO_OFFLINE: &str = "needs a network here";
+pub const NO_OFFLINE: &str = "needs a network here";
 
 /// Returns when the last entry was saved.
-pub(crate) fn saved_at(at: Moment) -> String {
+pub fn saved_at(at: Moment) -> String {
     format!("saved {}", clock(at))
 }
 
 /// Returns the standing warning while the book is kept less well than it should be.
-pub(crate) fn poorly(memory_only: bool, said: Option<&str>) -> String {
+pub fn poorly(memory_only: bool, said: Option<&str>) -> String {
     let how = if memory_only {
         "This phone will not keep the book: it is lost when this page closes. Save it as a file now."
     } else {
@@ -79,7 +79,7 @@ pub(crate) fn poorly(memory_only: bool, said: Option<&str>) -> String {
 }
 
 /// Returns that some lines could not be read.
-pub(crate) fn broken(lines: usize) -> String {
+pub fn broken(lines: usize) -> String {
     format!(
         "{} of the book could not be read. {} left untouched, and everything else works. You can save {} in Hand over.",
         if lines == 1 { "One line".to_owned() } else { format!("{lines} lines") },
@@ -89,7 +89,7 @@ pub(crate) fn broken(lines: usize) -> String {
 }
 
 /// Returns that entries came from a newer version.
-pub(crate) fn unread(entries: usize) -> String {
+pub fn unread(entries: usize) -> String {
     format!(
         "{} written by a newer version: kept whole and passed on, not shown here.",
         if entries == 1 { "One entry was".to_owned() } else { format!("{entries} entries were") }
@@ -97,30 +97,30 @@ pub(crate) fn unread(entries: usize) -> String {
 }
 
 /// Says that the app broke when all was on the disk.
-pub(crate) const BROKE_SAVED: &str = "Something in Yeanling broke. What you noted is saved. Look for your last tap: if it is missing, note it again. ";
+pub const BROKE_SAVED: &str = "Something in Yeanling broke. What you noted is saved. Look for your last tap: if it is missing, note it again. ";
 /// Says that the app broke while the last entry was on its way to the disk.
-pub(crate) const BROKE_ON_ITS_WAY: &str = "Something in Yeanling broke while your last tap was being saved. Look for your last tap once it is open again: \
+pub const BROKE_ON_ITS_WAY: &str = "Something in Yeanling broke while your last tap was being saved. Look for your last tap once it is open again: \
      if it is missing, note it again. ";
 /// Says that the app broke while entries were in local storage alone.
-pub(crate) const BROKE_LOCAL_ONLY: &str = "Something in Yeanling broke. What you noted is in the browser but may not be on the disk yet: do not close the \
+pub const BROKE_LOCAL_ONLY: &str = "Something in Yeanling broke. What you noted is in the browser but may not be on the disk yet: do not close the \
      browser, only open Yeanling again. Look for your last tap. ";
 /// Says that the app broke while entries were in memory alone.
-pub(crate) const BROKE_MEMORY_ONLY: &str = "Something in Yeanling broke. This phone does not keep the book: what you noted is lost once this page closes \
+pub const BROKE_MEMORY_ONLY: &str = "Something in Yeanling broke. This phone does not keep the book: what you noted is lost once this page closes \
      or opens again. Write down what you still see first. ";
 /// Opens it again.
-pub(crate) const RELOAD: &str = "Open it again";
+pub const RELOAD: &str = "Open it again";
 
 /// Says that something was taken back.
-pub(crate) fn taken_back(said: &str) -> String {
+pub fn taken_back(said: &str) -> String {
     format!("Taken back: {said}")
 }
 
 /// Says that something was changed.
-pub(crate) fn changed(said: &str) -> String {
+pub fn changed(said: &str) -> String {
     format!("Changed: {said}")
 }
 
 /// Says what was noted, and with how many others: "14: put into group Early · and 59 more".
-pub(crate) fn and_others(said: String, others: usize) -> String {
+pub fn and_others(said: String, others: usize) -> String {
     if others == 0 { said } else { format!("{said} · and {others} more") }
 }

@@ -9,42 +9,42 @@ use super::animals;
 use super::common::short_date;
 
 /// The group was broken up.
-pub(crate) const PARTED: &str = "This group was broken up. Its record stays.";
+pub const PARTED: &str = "This group was broken up. Its record stays.";
 /// Puts the ram in.
-pub(crate) const RAM_IN: &str = "Ram in…";
+pub const RAM_IN: &str = "Ram in…";
 /// Asks when he went in.
-pub(crate) const RAM_IN_ASK: &str = "When did the ram go in?";
+pub const RAM_IN_ASK: &str = "When did the ram go in?";
 /// Takes the ram out.
-pub(crate) const RAM_OUT: &str = "Ram out…";
+pub const RAM_OUT: &str = "Ram out…";
 /// Asks when he came out.
-pub(crate) const RAM_OUT_ASK: &str = "When did he come out?";
+pub const RAM_OUT_ASK: &str = "When did he come out?";
 /// Labels the day.
-pub(crate) const DAY: &str = "Day";
+pub const DAY: &str = "Day";
 /// No day was given.
-pub(crate) const NO_DAY: &str = "That is no day. Give it as year, month, day.";
+pub const NO_DAY: &str = "That is no day. Give it as year, month, day.";
 /// Labels the ram's name.
-pub(crate) const RAM: &str = "His name or tag, if you like";
+pub const RAM: &str = "His name or tag, if you like";
 /// Adds ewes.
-pub(crate) const ADD: &str = "Put ewes in…";
+pub const ADD: &str = "Put ewes in…";
 /// Asks for their tags.
-pub(crate) const ADD_ASK: &str = "Which ewes?";
+pub const ADD_ASK: &str = "Which ewes?";
 /// Labels the list.
-pub(crate) const TAGS: &str = "Tags, a list or ranges";
+pub const TAGS: &str = "Tags, a list or ranges";
 /// Shows how it is typed.
-pub(crate) const TAGS_HINT: &str = "Such as 101–140, 7, 9";
+pub const TAGS_HINT: &str = "Such as 101–140, 7, 9";
 /// Since when they are in.
-pub(crate) const SINCE: &str = "In the group since";
+pub const SINCE: &str = "In the group since";
 /// Breaks the group up.
-pub(crate) const PART: &str = "Break it up";
+pub const PART: &str = "Break it up";
 /// Heads its ewes.
-pub(crate) const EWES: &str = "Its ewes";
+pub const EWES: &str = "Its ewes";
 /// Says that there are none.
-pub(crate) const NO_EWES: &str = "No ewes yet.";
+pub const NO_EWES: &str = "No ewes yet.";
 /// Takes a ewe out.
-pub(crate) const OUT: &str = "Out";
+pub const OUT: &str = "Out";
 
 /// Says that ewes count only from after the ram came: "33 ewes are in the group only since 28 Nov, …".
-pub(crate) fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
+pub fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
     let who = format!("{} {}", animals::ewes(ewes), if ewes == 1 { "is" } else { "are" });
     format!(
         "{who} in the group only since {}, and the ram since {}. Their days are counted from when both were there.",
@@ -54,12 +54,12 @@ pub(crate) fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> Str
 }
 
 /// Says that they were there from the first.
-pub(crate) fn with_him_from(ram_in: NaiveDate) -> String {
+pub fn with_him_from(ram_in: NaiveDate) -> String {
     format!("They were with him from {}", short_date(ram_in))
 }
 
 /// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
-pub(crate) fn stands(group: &Group, today: NaiveDate) -> String {
+pub fn stands(group: &Group, today: NaiveDate) -> String {
     let ewes = animals::ewes(group.ewes().count());
     let ram = match group.ram_times().last() {
         None => "no ram yet".to_owned(),
@@ -84,7 +84,7 @@ pub(crate) fn stands(group: &Group, today: NaiveDate) -> String {
 }
 
 /// Returns what a typed list would do, a line each: known, new, repeated, unread.
-pub(crate) fn preview(
+pub fn preview(
     known: usize,
     fresh: &[String],
     repeated: &[String],
@@ -127,7 +127,7 @@ fn few(tags: &[String]) -> String {
 }
 
 /// Returns the button that puts them in.
-pub(crate) fn put_in(ewes: usize) -> String {
+pub fn put_in(ewes: usize) -> String {
     format!("Put {} in", animals::ewes(ewes))
 }
 

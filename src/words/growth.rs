@@ -6,27 +6,27 @@ use yeanling_core::units::{Mass, System};
 use super::common::mass;
 
 /// Heads the chart of weights.
-pub(crate) const TITLE: &str = "Weight since birth";
+pub const TITLE: &str = "Weight since birth";
 /// Heads the chart of the first day's milk.
-pub(crate) const MILK: &str = "Given by hand against wanted";
+pub const MILK: &str = "Given by hand against wanted";
 /// Names the line of what was given.
-pub(crate) const GIVEN: &str = "given by hand";
+pub const GIVEN: &str = "given by hand";
 /// Names the line of what is wanted.
-pub(crate) const WANTED: &str = "wanted";
+pub const WANTED: &str = "wanted";
 /// Names the line of its weights.
-pub(crate) const WEIGHTS: &str = "weighed";
+pub const WEIGHTS: &str = "weighed";
 /// Names the line to the target.
-pub(crate) const TARGET: &str = "to 20 kg at 8 weeks";
+pub const TARGET: &str = "to 20 kg at 8 weeks";
 /// Names the line to the target on a farm in pounds.
-pub(crate) const TARGET_US: &str = "to 44 lb at 8 weeks";
+pub const TARGET_US: &str = "to 44 lb at 8 weeks";
 /// Names the ground between the line and its flag.
-pub(crate) const BAND: &str = "85 to 100 % of it";
+pub const BAND: &str = "85 to 100 % of it";
 /// Says where the line comes from.
-pub(crate) const SOURCE: &str =
+pub const SOURCE: &str =
     "No band of growth by age is in print. The line goes straight from its birth weight to AHDB’s target.";
 
 /// Returns the name of the line to the target.
-pub(crate) const fn target(system: System) -> &'static str {
+pub const fn target(system: System) -> &'static str {
     match system {
         System::Metric => TARGET,
         System::Us => TARGET_US,
@@ -34,7 +34,7 @@ pub(crate) const fn target(system: System) -> &'static str {
 }
 
 /// Returns how its last weight stands: "10.2 kg at 20 days: 84 % of the line. Under 85 % it is flagged."
-pub(crate) fn stands(weight: Mass, days: i64, expected: &Expected, system: System) -> String {
+pub fn stands(weight: Mass, days: i64, expected: &Expected, system: System) -> String {
     let share = weight.as_kilograms() / expected.target.as_kilograms() * 100.0;
     let share = super::common::number(share, 0);
     let told = mass(weight, system);
@@ -46,13 +46,13 @@ pub(crate) fn stands(weight: Mass, days: i64, expected: &Expected, system: Syste
 }
 
 /// Tells the chart of the first day in words.
-pub(crate) fn milk_label(given: &str, wants: &[(i64, String)]) -> String {
+pub fn milk_label(given: &str, wants: &[(i64, String)]) -> String {
     let wants: Vec<String> = wants.iter().map(|(hours, want)| format!("{want} by {hours} h")).collect();
     format!("Chart of the first 24 hours. Given by hand so far: {given}. Wanted: {}.", wants.join(", "))
 }
 
 /// Tells the chart of weights in words.
-pub(crate) fn weight_label(weights: &[(i64, String)], target: &str) -> String {
+pub fn weight_label(weights: &[(i64, String)], target: &str) -> String {
     let weights: Vec<String> =
         weights.iter().map(|(days, weight)| format!("{weight} at {days} days")).collect();
     format!("Chart of its weight. Weighed: {}. The line goes {target}.", weights.join(", "))

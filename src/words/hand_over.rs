@@ -3,55 +3,55 @@
 use yeanling_core::book::{FileError, MOST_BYTES, MOST_WRITTEN};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Hand over";
+pub const TITLE: &str = "Hand over";
 /// What the screen is for.
-pub(crate) const SUB: &str = "Two phones, one book: send it as a file, take the other one in.";
+pub const SUB: &str = "Two phones, one book: send it as a file, take the other one in.";
 /// Heads the way out.
-pub(crate) const SEND: &str = "Send this book";
+pub const SEND: &str = "Send this book";
 /// Shares the file.
-pub(crate) const SHARE: &str = "Share the book";
+pub const SHARE: &str = "Share the book";
 /// Saves the file.
-pub(crate) const SAVE: &str = "Save as a file";
+pub const SAVE: &str = "Save as a file";
 /// Heads the way in.
-pub(crate) const TAKE: &str = "Take a book in";
+pub const TAKE: &str = "Take a book in";
 /// Picks a file.
-pub(crate) const OPEN: &str = "Open a book file";
+pub const OPEN: &str = "Open a book file";
 /// Explains the way in.
-pub(crate) const TAKE_SUB: &str = "You see what it would add before anything changes.";
+pub const TAKE_SUB: &str = "You see what it would add before anything changes.";
 /// Heads the preview.
-pub(crate) const PREVIEW: &str = "This file would add";
+pub const PREVIEW: &str = "This file would add";
 /// Takes it in.
-pub(crate) const MERGE: &str = "Add to my book";
+pub const MERGE: &str = "Add to my book";
 /// Takes it in although it is dated ahead of this phone.
-pub(crate) const MERGE_ALL_THE_SAME: &str = "Add it all the same";
+pub const MERGE_ALL_THE_SAME: &str = "Add it all the same";
 /// Leaves it.
-pub(crate) const LEAVE: &str = "Cancel";
+pub const LEAVE: &str = "Cancel";
 /// Says where a file goes that is opened while the made-up flock is looked round in.
-pub(crate) const INTO_YOUR_OWN: &str =
+pub const INTO_YOUR_OWN: &str =
     "This goes into your own book, not into the made-up flock, and takes you back to it.";
 /// Says that nothing is new in it.
-pub(crate) const NOTHING_NEW: &str = "Everything in this file is in your book already.";
+pub const NOTHING_NEW: &str = "Everything in this file is in your book already.";
 /// Heads the keeping.
-pub(crate) const KEPT: &str = "How it is kept";
+pub const KEPT: &str = "How it is kept";
 /// Offers lines that could not be read.
-pub(crate) const SAVE_BROKEN: &str = "Save the unread lines";
+pub const SAVE_BROKEN: &str = "Save the unread lines";
 /// Joins two records.
-pub(crate) const SAME: &str = "Same ewe";
+pub const SAME: &str = "Same ewe";
 /// Keeps two records apart.
-pub(crate) const NOT_SAME: &str = "Two ewes";
+pub const NOT_SAME: &str = "Two ewes";
 
 /// Returns how many of something: "1 ewe", "3 ewes".
-pub(crate) fn count(count: usize, one: &str, many: &str) -> String {
+pub fn count(count: usize, one: &str, many: &str) -> String {
     format!("{count} {}", if count == 1 { one } else { many })
 }
 
 /// Returns what became of it once it was taken in.
-pub(crate) fn taken_in(entries: usize) -> String {
+pub fn taken_in(entries: usize) -> String {
     format!("Done. {} added.", count(entries, "entry", "entries"))
 }
 
 /// Returns what a clash is.
-pub(crate) fn clashes(clashes: usize) -> String {
+pub fn clashes(clashes: usize) -> String {
     format!(
         "{} in it carry an id of yours with other content: the file is damaged or was changed by hand. Yours stay \
          as they are, theirs are set aside.",
@@ -60,12 +60,12 @@ pub(crate) fn clashes(clashes: usize) -> String {
 }
 
 /// Returns the question when both books have a ewe of one tag.
-pub(crate) fn same_tag(tag: &str) -> String {
+pub fn same_tag(tag: &str) -> String {
     format!("There are two records of a ewe *{tag}*. Are they the same ewe?")
 }
 
 /// Returns what is wrong with a file, and what to do. Nothing has changed.
-pub(crate) fn file_error(error: &FileError) -> String {
+pub fn file_error(error: &FileError) -> String {
     let (wrong, todo) = match error {
         FileError::Empty => ("The file is empty.".to_owned(), SEND_AGAIN),
         FileError::TooLarge { bytes, most } => (
@@ -122,7 +122,7 @@ const SEND_AGAIN: &str = "Ask for the file to be sent again.";
 const PICK: &str = "Pick a file that was sent from Hand over, its name ends in .json.txt or .json.";
 
 /// Returns what is wrong with a file that is too large to be read at all.
-pub(crate) fn too_large(bytes: f64) -> String {
+pub fn too_large(bytes: f64) -> String {
     #[expect(
         clippy::cast_possible_truncation,
         clippy::cast_sign_loss,
@@ -137,26 +137,25 @@ fn megabytes(bytes: usize) -> String {
 }
 
 /// What is sent.
-pub(crate) const SEND_SUB: &str =
+pub const SEND_SUB: &str =
     "The whole book goes. On the other phone it is added to what is there; nothing is overwritten.";
 /// Says that there is nothing to send.
-pub(crate) const NOTHING_TO_SEND: &str = "Nothing is noted yet, so there is nothing to send.";
+pub const NOTHING_TO_SEND: &str = "Nothing is noted yet, so there is nothing to send.";
 /// Says why the made-up flock stays here.
-pub(crate) const MADE_UP: &str = "The made-up flock is not sent, so that it can never end up in a real book. Go back to your own flock first.";
+pub const MADE_UP: &str = "The made-up flock is not sent, so that it can never end up in a real book. Go back to your own flock first.";
 /// Says that it was given to the share sheet.
-pub(crate) const SHARED: &str = "Handed over.";
+pub const SHARED: &str = "Handed over.";
 /// Says that it was saved as a file.
-pub(crate) const SAVED_FILE: &str = "Saved on this phone, among its downloads.";
+pub const SAVED_FILE: &str = "Saved on this phone, among its downloads.";
 /// Says that one file of several was saved.
-pub(crate) const SAVED_PART: &str = "Saved on this phone. Save the other files too.";
+pub const SAVED_PART: &str = "Saved on this phone. Save the other files too.";
 /// Says what to do when several files cannot be shared at once.
-pub(crate) const SAVE_EACH: &str =
-    "This phone cannot share several files at once. Save each, then send them all.";
+pub const SAVE_EACH: &str = "This phone cannot share several files at once. Save each, then send them all.";
 /// Says that the book has left this phone.
-pub(crate) const SAFE_ELSEWHERE: &str = "It is safe elsewhere";
+pub const SAFE_ELSEWHERE: &str = "It is safe elsewhere";
 
 /// Returns that a saved file is no copy as long as it is on this phone alone.
-pub(crate) fn still_here(when: &str) -> String {
+pub fn still_here(when: &str) -> String {
     format!(
         "Saved {when}, and still on this phone alone: a lost phone takes it along. Send the file on or copy it to another \
          device, then say so."
@@ -164,12 +163,12 @@ pub(crate) fn still_here(when: &str) -> String {
 }
 
 /// Returns the button that saves one file of several: "Save file 1 of 3".
-pub(crate) fn save_part(number: usize, of: usize) -> String {
+pub fn save_part(number: usize, of: usize) -> String {
     format!("Save file {number} of {of}")
 }
 
 /// Returns that a book nears the size at which it goes as several files, or goes so already.
-pub(crate) fn large(bytes: usize, files: usize) -> String {
+pub fn large(bytes: usize, files: usize) -> String {
     if files > 1 {
         format!(
             "The book has {}: it goes as {files} files, a season or more in each. Send all of them. On the other phone open \
@@ -186,7 +185,7 @@ pub(crate) fn large(bytes: usize, files: usize) -> String {
 }
 
 /// Returns that entries of a file are dated ahead of this phone's clock, and what to make of it.
-pub(crate) fn dated_ahead(entries: usize, latest: &str, now: &str) -> String {
+pub fn dated_ahead(entries: usize, latest: &str, now: &str) -> String {
     let are = if entries == 1 {
         format!("One entry in it is dated ahead of this phone: {latest}.")
     } else {
@@ -199,35 +198,35 @@ pub(crate) fn dated_ahead(entries: usize, latest: &str, now: &str) -> String {
 }
 
 /// While a file is read.
-pub(crate) const READING: &str = "Reading the file…";
+pub const READING: &str = "Reading the file…";
 /// Heads the question about records of one tag.
-pub(crate) const SAME_HEAD: &str = "One tag, two records";
+pub const SAME_HEAD: &str = "One tag, two records";
 /// Explains the question.
-pub(crate) const SAME_SUB: &str = "Joining keeps everything noted under both. It can be undone.";
+pub const SAME_SUB: &str = "Joining keeps everything noted under both. It can be undone.";
 
 /// Returns the name and the size of the file that is sent.
-pub(crate) fn file_is(name: &str, bytes: usize) -> String {
+pub fn file_is(name: &str, bytes: usize) -> String {
     let size = if bytes < 100_000 { format!("{} KB", bytes.div_ceil(1000)) } else { megabytes(bytes) };
     format!("{name}, {size}")
 }
 
 /// Returns that the file did not go out.
-pub(crate) fn not_sent(said: &str) -> String {
+pub fn not_sent(said: &str) -> String {
     format!("It was not sent: the browser says “{said}”. The book is as it was. Try saving it as a file.")
 }
 
 /// Returns that the file could not be saved.
-pub(crate) fn not_saved(said: &str) -> String {
+pub fn not_saved(said: &str) -> String {
     format!("It was not saved as a file: the browser says “{said}”. The book is as it was.")
 }
 
 /// Returns that the picked file could not be read at all.
-pub(crate) fn not_read(said: &str) -> String {
+pub fn not_read(said: &str) -> String {
     format!("The file could not be read: the browser says “{said}”. Nothing was changed. {PICK}")
 }
 
 /// Returns what a file would add: "*2 ewes*, *3 lambs*, *41 entries*".
-pub(crate) fn would_add(ewes: usize, lambs: usize, entries: usize) -> String {
+pub fn would_add(ewes: usize, lambs: usize, entries: usize) -> String {
     let part = |number: usize, one: &str, many: &str| {
         (number > 0).then(|| format!("*{}*", count(number, one, many)))
     };
@@ -236,7 +235,7 @@ pub(crate) fn would_add(ewes: usize, lambs: usize, entries: usize) -> String {
 }
 
 /// Returns where a file comes from: "Written on another phone (…3f9c), 14 Mar 03:12."
-pub(crate) fn from(here: bool, device: &str, when: &str) -> String {
+pub fn from(here: bool, device: &str, when: &str) -> String {
     let start = device.char_indices().rev().nth(3).map_or(0, |(start, _)| start);
     let phone =
         if here { "this phone".to_owned() } else { format!("another phone (…{})", &device[start..]) };
@@ -244,50 +243,50 @@ pub(crate) fn from(here: bool, device: &str, when: &str) -> String {
 }
 
 /// Returns that some tags would stand twice.
-pub(crate) fn would_ask(tags: &[String]) -> String {
+pub fn would_ask(tags: &[String]) -> String {
     format!("Both books have a ewe called {}. You will be asked whether she is one ewe.", tags.join(", "))
 }
 
 /// Returns a record of a ewe, to tell it from another: "since 12 Mar 03:12, 2 lambs".
-pub(crate) fn record(came: &str, lambs: usize) -> String {
+pub fn record(came: &str, lambs: usize) -> String {
     format!("in the book since {came}, {}", count(lambs, "lamb", "lambs"))
 }
 
 /// Names the copy on this phone.
-pub(crate) const ON_PHONE: &str = "This phone";
+pub const ON_PHONE: &str = "This phone";
 /// Names the work without a network.
-pub(crate) const OFFLINE: &str = "Offline";
+pub const OFFLINE: &str = "Offline";
 /// Names the browser's promise.
-pub(crate) const PROMISE: &str = "For good";
+pub const PROMISE: &str = "For good";
 /// Names the last time it went to another place than this phone.
-pub(crate) const SENT: &str = "Copy elsewhere";
+pub const SENT: &str = "Copy elsewhere";
 /// Says that the only file of it is on this phone too.
-pub(crate) const ONLY_HERE: &str = "not yet: saved on this phone alone";
+pub const ONLY_HERE: &str = "not yet: saved on this phone alone";
 /// Names the room it takes.
-pub(crate) const ROOM: &str = "Room";
+pub const ROOM: &str = "Room";
 /// Says that it was never sent.
-pub(crate) const NEVER_SENT: &str = "not yet: a lost phone is a lost book";
+pub const NEVER_SENT: &str = "not yet: a lost phone is a lost book";
 /// While the browser is asked.
-pub(crate) const ASKING: &str = "asking the browser…";
+pub const ASKING: &str = "asking the browser…";
 /// The browser keeps it for good.
-pub(crate) const FOR_GOOD: &str = "the browser will not clear it";
+pub const FOR_GOOD: &str = "the browser will not clear it";
 /// The browser may clear it.
-pub(crate) const UNTIL_ROOM: &str = "the browser may clear it if the phone runs out of room";
+pub const UNTIL_ROOM: &str = "the browser may clear it if the phone runs out of room";
 /// The browser does not say.
-pub(crate) const NO_PROMISE: &str = "this browser makes no promise";
+pub const NO_PROMISE: &str = "this browser makes no promise";
 /// Asks the browser.
-pub(crate) const KEEP_FOR_GOOD: &str = "Keep it for good";
+pub const KEEP_FOR_GOOD: &str = "Keep it for good";
 /// When the browser said no.
-pub(crate) const SAID_NO: &str = "The browser said no for now. It agrees more readily once Yeanling is on the home screen and in use. Until then, send \
+pub const SAID_NO: &str = "The browser said no for now. It agrees more readily once Yeanling is on the home screen and in use. Until then, send \
      the book often.";
 
 /// Returns how many entries there are and how well they are kept.
-pub(crate) fn entries_are(entries: usize, how: &str) -> String {
+pub fn entries_are(entries: usize, how: &str) -> String {
     format!("{}, {how}", count(entries, "entry", "entries"))
 }
 
 /// Returns about how much room is taken, of how much.
-pub(crate) fn room(used: f64, most: f64) -> String {
+pub fn room(used: f64, most: f64) -> String {
     let megabytes = |bytes: f64| bytes / 1_000_000.0;
     format!(
         "about {:.1} MB, with the app, of {:.0} MB that the browser allows",
@@ -297,7 +296,7 @@ pub(crate) fn room(used: f64, most: f64) -> String {
 }
 
 /// Says that a book is on this phone alone.
-pub(crate) fn unsent(births: usize) -> String {
+pub fn unsent(births: usize) -> String {
     format!(
         "*{}* on this phone alone: the book has not left it for three days. A lost phone is a lost book.",
         if births == 1 { "One new lamb is".to_owned() } else { format!("{births} new lambs are") }
@@ -305,10 +304,10 @@ pub(crate) fn unsent(births: usize) -> String {
 }
 
 /// Leads to the screen that sends it.
-pub(crate) const GO_SEND: &str = "Send the book";
+pub const GO_SEND: &str = "Send the book";
 
 /// Offers the last saved file to a book that is empty, as a new phone's or a cleared one is.
-pub(crate) const HAD_A_BOOK: &str = "Open a saved book";
+pub const HAD_A_BOOK: &str = "Open a saved book";
 
 #[cfg(test)]
 mod tests {

@@ -1,7 +1,7 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
-pub(crate) mod lambing;
-pub(crate) mod milk;
+pub mod lambing;
+pub mod milk;
 
 use yeanling_core::practice::{LaborLimits, Practice};
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
@@ -11,36 +11,36 @@ use super::common::{minutes, number};
 use super::practice::day_rule;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Help";
+pub const TITLE: &str = "Help";
 /// What the screen is for.
-pub(crate) const SUB: &str = "Everything here can be read with no network.";
+pub const SUB: &str = "Everything here can be read with no network.";
 /// Heads the list of what is here.
-pub(crate) const CONTENTS: &str = "On this page";
+pub const CONTENTS: &str = "On this page";
 /// Heads the first day.
-pub(crate) const FIRST_DAY: &str = "A newborn’s first day";
+pub const FIRST_DAY: &str = "A newborn’s first day";
 /// Heads the signs of a fed lamb.
-pub(crate) const FED: &str = "Has it fed?";
+pub const FED: &str = "Has it fed?";
 /// Heads the table of the cold lamb.
-pub(crate) const COLD: &str = "A cold lamb";
+pub const COLD: &str = "A cold lamb";
 /// Leads to the aid.
-pub(crate) const OPEN_COLD: &str = "Cold lamb: step by step";
+pub const OPEN_COLD: &str = "Cold lamb: step by step";
 /// Explains the table.
-pub(crate) const COLD_SUB: &str = "By temperature, age, and whether it holds its head up and swallows. Irish Farmers Journal, Henderson 1996 and 1997, Eales et al. 1982 and 1984, UK hypothermia sheet.";
+pub const COLD_SUB: &str = "By temperature, age, and whether it holds its head up and swallows. Irish Farmers Journal, Henderson 1996 and 1997, Eales et al. 1982 and 1984, UK hypothermia sheet.";
 /// Heads the scales of vigor.
-pub(crate) const VIGOR: &str = "How lively is it?";
+pub const VIGOR: &str = "How lively is it?";
 /// Heads the four grades.
-pub(crate) const FOUR_GRADES: &str = "Four grades at five minutes, 1 is best";
+pub const FOUR_GRADES: &str = "Four grades at five minutes, 1 is best";
 /// Heads the ten points.
-pub(crate) const TEN_POINTS: &str = "Ten points, 10 is best";
+pub const TEN_POINTS: &str = "Ten points, 10 is best";
 /// Explains the scales.
-pub(crate) const VIGOR_SUB: &str = "The two run against each other: always name the scale. Without an ear oximeter the points are out of 8, adapted, and have no bands.";
+pub const VIGOR_SUB: &str = "The two run against each other: always name the scale. Without an ear oximeter the points are out of 8, adapted, and have no bands.";
 /// Heads the rings.
-pub(crate) const RINGS: &str = "Rings, tags, vaccine";
+pub const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.
-pub(crate) const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
+pub const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
 
 /// Returns the name of a row of the table.
-pub(crate) fn row(heading: &str, able: bool) -> String {
+pub fn row(heading: &str, able: bool) -> String {
     if able {
         format!("{heading}: head up, swallows")
     } else {
@@ -49,25 +49,25 @@ pub(crate) fn row(heading: &str, able: bool) -> String {
 }
 
 /// Heads the safety list of the tube.
-pub(crate) const TUBE: &str = "Before you tube";
+pub const TUBE: &str = "Before you tube";
 /// Heads the calls to the vet.
-pub(crate) const VET: &str = "When to call the vet";
+pub const VET: &str = "When to call the vet";
 /// Heads who keeps away.
-pub(crate) const PEOPLE: &str = "Who keeps away";
+pub const PEOPLE: &str = "Who keeps away";
 /// Heads how people stay well.
-pub(crate) const HYGIENE: &str = "Clean hands";
+pub const HYGIENE: &str = "Clean hands";
 /// Heads how it is put on a phone.
-pub(crate) const INSTALL: &str = "Put it on a phone";
+pub const INSTALL: &str = "Put it on a phone";
 /// Heads what the program does not do.
-pub(crate) const LIMITS: &str = "What it does not do";
+pub const LIMITS: &str = "What it does not do";
 /// Heads the sources.
-pub(crate) const SOURCES: &str = "Every source";
+pub const SOURCES: &str = "Every source";
 
 /// A step or a sign, and who says so.
-pub(crate) type Sourced = (String, &'static str);
+pub type Sourced = (String, &'static str);
 
 /// Returns a newborn's first day in eight steps, with the farm's own figures.
-pub(crate) fn first_day(practice: &Practice) -> Vec<Sourced> {
+pub fn first_day(practice: &Practice) -> Vec<Sourced> {
     let limits = &practice.limits;
     let per_kilogram = |figure: yeanling_core::reckon::PerKilogram| number(figure.as_milliliters(), 0);
     vec![
@@ -133,22 +133,22 @@ fn day_source(practice: &Practice) -> &'static str {
 }
 
 /// Says by which rule the steps are told.
-pub(crate) fn by_rule(practice: &Practice) -> String {
+pub fn by_rule(practice: &Practice) -> String {
     format!("Told by your farm’s rule: {}. Change it in Practice.", day_rule(practice.day_rule).0)
 }
 
 /// The signs that a lamb has fed.
-pub(crate) const FED_SIGNS: &[&str] = &[
+pub const FED_SIGNS: &[&str] = &[
     "It is lively and warm.",
     "Its mouth is warm, and it sucks a finger.",
     "Both flanks in front of the hip feel full and resist. Hollow means hungry.",
     "It stretches when it gets up, then lies quiet. A hunched, bleating lamb is not fed.",
 ];
 /// Who says so.
-pub(crate) const FED_SOURCE: &str = "Common practice, no source.";
+pub const FED_SOURCE: &str = "Common practice, no source.";
 
 /// Returns when to call the vet about a ewe, in the farm's limits.
-pub(crate) fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
+pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
     vec![
         format!(
             "*Water bag or hard straining* for {} and nothing comes: look with a clean hand. After {}, or if you cannot \
@@ -184,7 +184,7 @@ pub(crate) fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
 }
 
 /// Returns when to call the vet about a lamb.
-pub(crate) fn vet_lamb(practice: &Practice) -> Vec<String> {
+pub fn vet_lamb(practice: &Practice) -> Vec<String> {
     vec![
         "*Colder than 37 °C (98.6 °F)* and older than 5 hours when it got cold, or of unknown age: call before you warm \
          it."
@@ -203,16 +203,16 @@ pub(crate) fn vet_lamb(practice: &Practice) -> Vec<String> {
 }
 
 /// Names the ewe's list.
-pub(crate) const EWE: &str = "The ewe";
+pub const EWE: &str = "The ewe";
 /// Names the lamb's list.
-pub(crate) const LAMB: &str = "The lamb";
+pub const LAMB: &str = "The lamb";
 /// Who says so.
-pub(crate) const VET_SOURCE: &str = "Times are your farm’s limits. Labor: Anexa, Maryland, NADIS, MSD Vet Manual. Ewes: NADIS, WikiVet, MSD Vet \
+pub const VET_SOURCE: &str = "Times are your farm’s limits. Labor: Anexa, Maryland, NADIS, MSD Vet Manual. Ewes: NADIS, WikiVet, MSD Vet \
      Manual. Lambs: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB. The rest is common practice or our own \
      choice. If in doubt, call earlier.";
 
 /// How it is put on a phone.
-pub(crate) const INSTALL_STEPS: &[&str] = &[
+pub const INSTALL_STEPS: &[&str] = &[
     "*iPhone or iPad:* open it in Safari, tap Share, then Add to Home Screen.",
     "*Android:* open it in Chrome, tap the menu, then Install app or Add to Home screen.",
     "Open it once from the new icon *with a network*, and wait for “ready to work offline” in Hand over.",
@@ -221,7 +221,7 @@ pub(crate) const INSTALL_STEPS: &[&str] = &[
 ];
 
 /// What the program does not do.
-pub(crate) const LIMITS_LIST: &[&str] = &[
+pub const LIMITS_LIST: &[&str] = &[
     "It does not wake you. While it is closed or the phone sleeps, nothing rings: set the phone’s own alarm.",
     "It does not send anything by itself. Two phones meet when you hand a file over.",
     "It does not find out what ails an animal, and it gives no doses.",
@@ -230,7 +230,7 @@ pub(crate) const LIMITS_LIST: &[&str] = &[
 ];
 
 /// Returns the heading of one subject's sources with their number.
-pub(crate) fn sources_of(subject: &str, count: usize) -> String {
+pub fn sources_of(subject: &str, count: usize) -> String {
     format!("{subject} · {count}")
 }
 

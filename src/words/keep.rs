@@ -6,31 +6,30 @@ use yeanling_core::units::{Mass, System};
 use super::common::{mass, number};
 
 /// Heads her record.
-pub(crate) const RECORD: &str = "Her record";
+pub const RECORD: &str = "Her record";
 /// Heads the ewes that meet a mark.
-pub(crate) const LOOK_AGAIN: &str = "Ewes to look at again";
+pub const LOOK_AGAIN: &str = "Ewes to look at again";
 /// Says on her own screen that she meets a mark.
-pub(crate) const LOOK_AGAIN_HER: &str = "Meets your mark";
+pub const LOOK_AGAIN_HER: &str = "Meets your mark";
 /// Says that no marks are set.
-pub(crate) const NO_MARKS: &str =
-    "Set your own marks in Practice, such as from two lost lambs on. None is set.";
+pub const NO_MARKS: &str = "Set your own marks in Practice, such as from two lost lambs on. None is set.";
 /// Says that nobody meets one.
-pub(crate) const NONE: &str = "No ewe meets a mark of yours.";
+pub const NONE: &str = "No ewe meets a mark of yours.";
 /// Heads the marks.
-pub(crate) const MARKS: &str = "Marks for keeping or culling";
+pub const MARKS: &str = "Marks for keeping or culling";
 /// Explains them.
-pub(crate) const MARKS_SUB: &str =
+pub const MARKS_SUB: &str =
     "From how often on Year shows a ewe again. No handbook sets these: they are yours. Empty: not minded.";
 /// Hard births.
-pub(crate) const HARD: &str = "Hard births";
+pub const HARD: &str = "Hard births";
 /// Lambs lost.
-pub(crate) const LOST: &str = "Lambs lost";
+pub const LOST: &str = "Lambs lost";
 /// Lambs turned away.
-pub(crate) const TURNED_AWAY: &str = "Lambs turned away";
+pub const TURNED_AWAY: &str = "Lambs turned away";
 /// Seasons without lambs.
-pub(crate) const BARREN: &str = "Seasons put to the ram without lambs";
+pub const BARREN: &str = "Seasons put to the ram without lambs";
 /// Her age.
-pub(crate) const YEARS: &str = "Years of age";
+pub const YEARS: &str = "Years of age";
 
 /// Returns how many, with the word for one or for more.
 fn count(count: u32, one: &str, more: &str) -> String {
@@ -38,7 +37,7 @@ fn count(count: u32, one: &str, more: &str) -> String {
 }
 
 /// Returns her record in lines, what is nothing left out.
-pub(crate) fn record(record: &Record, system: System) -> Vec<String> {
+pub fn record(record: &Record, system: System) -> Vec<String> {
     let fates = [(record.born_dead, "dead at birth"), (record.lost, "lost"), (record.reared, "reared")];
     let fates: Vec<String> = fates
         .into_iter()
@@ -69,7 +68,7 @@ pub(crate) fn record(record: &Record, system: System) -> Vec<String> {
 }
 
 /// Returns a mark that a ewe meets.
-pub(crate) fn mark(mark: KeepMark) -> String {
+pub fn mark(mark: KeepMark) -> String {
     match mark {
         KeepMark::HardBirths(often) => count(often, "hard birth", "hard births"),
         KeepMark::Lost(often) => count(often, "lamb lost", "lambs lost"),

@@ -9,60 +9,60 @@ use super::common::{date, number, volume};
 use super::stores;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Stores";
+pub const TITLE: &str = "Stores";
 /// What the screen is for, where it is offered.
-pub(crate) const SUB: &str = "What is on the shelf and in the freezer, against what lambing takes";
+pub const SUB: &str = "What is on the shelf and in the freezer, against what lambing takes";
 /// Heads the shelf.
-pub(crate) const SHELF: &str = "On the shelf";
+pub const SHELF: &str = "On the shelf";
 /// Explains what is needed.
-pub(crate) const SHELF_SUB: &str =
+pub const SHELF_SUB: &str =
     "What to have before the first lamb, while the shops are open. One spare of each is counted in.";
 /// Changes what is there.
-pub(crate) const CHANGE: &str = "Count…";
+pub const CHANGE: &str = "Count…";
 /// Asks what happened.
-pub(crate) const ASK: &str = "What happened?";
+pub const ASK: &str = "What happened?";
 /// It was counted.
-pub(crate) const COUNTED: &str = "counted: there are";
+pub const COUNTED: &str = "counted: there are";
 /// It came in.
-pub(crate) const CAME: &str = "came in";
+pub const CAME: &str = "came in";
 /// It was used.
-pub(crate) const USED: &str = "used";
+pub const USED: &str = "used";
 /// It was thrown away.
-pub(crate) const THROWN: &str = "thrown away";
+pub const THROWN: &str = "thrown away";
 /// Shows what is neither needed nor there.
-pub(crate) const OTHERS: &str = "Other things";
+pub const OTHERS: &str = "Other things";
 /// Heads the freezer.
-pub(crate) const FREEZER: &str = "Colostrum in the freezer";
+pub const FREEZER: &str = "Colostrum in the freezer";
 /// Says that it is empty.
-pub(crate) const NO_COLOSTRUM: &str = "None. Freeze some from a ewe with plenty, within her first hours.";
+pub const NO_COLOSTRUM: &str = "None. Freeze some from a ewe with plenty, within her first hours.";
 /// Freezes some.
-pub(crate) const FREEZE: &str = "Freeze colostrum";
+pub const FREEZE: &str = "Freeze colostrum";
 /// Asks for the bags.
-pub(crate) const BAGS: &str = "Bags";
+pub const BAGS: &str = "Bags";
 /// Asks for what each holds.
-pub(crate) const EACH: &str = "In each";
+pub const EACH: &str = "In each";
 /// Asks whom it is from.
-pub(crate) const FROM: &str = "From";
+pub const FROM: &str = "From";
 /// Asks for the reading.
-pub(crate) const BRIX: &str = "Brix, if anyone looked";
+pub const BRIX: &str = "Brix, if anyone looked";
 /// Asks for the label.
-pub(crate) const LABEL: &str = "What is written on it, if anything";
+pub const LABEL: &str = "What is written on it, if anything";
 /// No number of bags.
-pub(crate) const NO_BAGS: &str = "Type how many bags, such as 4.";
+pub const NO_BAGS: &str = "Type how many bags, such as 4.";
 /// One was thawed.
-pub(crate) const THAWED: &str = "Thawed one";
+pub const THAWED: &str = "Thawed one";
 /// All were thrown away.
-pub(crate) const THROW: &str = "all thrown away";
+pub const THROW: &str = "all thrown away";
 /// Whose colostrum needs care.
-pub(crate) const CAUTION: &str = "Colostrum of another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
+pub const CAUTION: &str = "Colostrum of another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
 
 /// There is as much as is wanted.
-pub(crate) const ENOUGH: &str = "enough";
+pub const ENOUGH: &str = "enough";
 /// The oldest that is still good.
-pub(crate) const USE_FIRST: &str = "*use this first*";
+pub const USE_FIRST: &str = "*use this first*";
 
 /// Returns how a thing stands: "12 of 17", "not counted, 17 wanted".
-pub(crate) fn stands(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: System) -> String {
+pub fn stands(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: System) -> String {
     let told = |amount: Amount| stores::amount(item, amount, system);
     match (there, wanted) {
         (Some(there), Some(wanted)) => format!("*{}* of {}", told(there), told(wanted)),
@@ -73,18 +73,13 @@ pub(crate) fn stands(item: Item, there: Option<Amount>, wanted: Option<Amount>, 
 }
 
 /// Returns how much is missing; nothing when nothing is.
-pub(crate) fn short(
-    item: Item,
-    there: Option<Amount>,
-    wanted: Option<Amount>,
-    system: System,
-) -> Option<String> {
+pub fn short(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: System) -> Option<String> {
     let short = wanted?.as_units() - there?.as_units();
     (short > 0.0).then(|| format!("*short of {}*", stores::amount(item, Amount::from_units(short), system)))
 }
 
 /// Returns for how many uses a thing should do: "for 45 dips".
-pub(crate) fn uses(item: Item, uses: u32) -> String {
+pub fn uses(item: Item, uses: u32) -> String {
     let what = if item == Item::Iodine {
         "dips of a navel"
     } else if item == Item::Lubricant {
@@ -96,7 +91,7 @@ pub(crate) fn uses(item: Item, uses: u32) -> String {
 }
 
 /// Returns what to have frozen: "To have frozen: 1,600 ml, the first day of 1 lamb and one more. There are 300 ml."
-pub(crate) fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System) -> String {
+pub fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!(
         "To have frozen: *{}*, the first day of {lambs} and one to spare. There is *{}*.",
@@ -106,14 +101,14 @@ pub(crate) fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System
 }
 
 /// Returns a thing with a capital, as it heads a row.
-pub(crate) fn name(item: Item) -> String {
+pub fn name(item: Item) -> String {
     let name = stores::item(item);
     let mut letters = name.chars();
     letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 /// Returns what lies in a batch: "3 bags of 150 ml, Brix 24.5 · 14, first".
-pub(crate) fn batch(batch: &Batch, system: System) -> String {
+pub fn batch(batch: &Batch, system: System) -> String {
     let mut text = format!("*{}* of {}", stores::bags(batch.left()), volume(batch.volume, system));
     if let Some(brix) = batch.brix {
         text += &format!(", Brix {}", number(brix.as_percent(), 1));
@@ -125,9 +120,9 @@ pub(crate) fn batch(batch: &Batch, system: System) -> String {
 }
 
 /// Returns how old it is: "frozen 2 Jan 2026, 54 days ago".
-pub(crate) fn frozen(at: Moment, now: Moment) -> String {
+pub fn frozen(at: Moment, now: Moment) -> String {
     format!("frozen {}, {}", date(at), away(at.local().date(), now.local().date()))
 }
 
 /// Says that it is past the farm's own limit.
-pub(crate) const TOO_OLD: &str = "*too old* by your Practice";
+pub const TOO_OLD: &str = "*too old* by your Practice";

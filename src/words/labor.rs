@@ -5,11 +5,10 @@ use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
 
 /// Every sign, the one that starts the clock first.
-pub(crate) const SIGNS: [Sign; 5] =
-    [Sign::Restless, Sign::Apart, Sign::UdderTight, Sign::Slack, Sign::Discharge];
+pub const SIGNS: [Sign; 5] = [Sign::Restless, Sign::Apart, Sign::UdderTight, Sign::Slack, Sign::Discharge];
 
 /// Returns a sign, for a button.
-pub(crate) const fn sign(sign: Sign) -> &'static str {
+pub const fn sign(sign: Sign) -> &'static str {
     match sign {
         Sign::Restless => "Restless",
         Sign::Apart => "Off alone",
@@ -20,11 +19,11 @@ pub(crate) const fn sign(sign: Sign) -> &'static str {
 }
 
 /// Every part that can show, the best first.
-pub(crate) const PARTS: [Part; 6] =
+pub const PARTS: [Part; 6] =
     [Part::FeetAndNose, Part::ForeFeet, Part::OneFoot, Part::Head, Part::HindFeet, Part::Tail];
 
 /// Returns what shows, for a button.
-pub(crate) const fn part(part: Part) -> &'static str {
+pub const fn part(part: Part) -> &'static str {
     match part {
         Part::FeetAndNose => "Two feet and nose",
         Part::ForeFeet => "Two feet, soles down",
@@ -36,7 +35,7 @@ pub(crate) const fn part(part: Part) -> &'static str {
 }
 
 /// Every lie, the good one first.
-pub(crate) const LIES: [Lie; 14] = [
+pub const LIES: [Lie; 14] = [
     Lie::Normal,
     Lie::OneLegBack,
     Lie::BothLegsBack,
@@ -54,7 +53,7 @@ pub(crate) const LIES: [Lie; 14] = [
 ];
 
 /// Returns how a lamb lies.
-pub(crate) const fn lie(lie: Lie) -> &'static str {
+pub const fn lie(lie: Lie) -> &'static str {
     match lie {
         Lie::Normal => "Two feet and nose",
         Lie::OneLegBack => "One leg back",
@@ -74,7 +73,7 @@ pub(crate) const fn lie(lie: Lie) -> &'static str {
 }
 
 /// Returns the name of a lie's drawing in `lies.svg`.
-pub(crate) const fn drawing(lie: Lie) -> &'static str {
+pub const fn drawing(lie: Lie) -> &'static str {
     match lie {
         Lie::Normal => "normal",
         Lie::OneLegBack => "one-leg-back",
@@ -94,7 +93,7 @@ pub(crate) const fn drawing(lie: Lie) -> &'static str {
 }
 
 /// Returns what to do for a lamb that lies so, in a line. Common practice, no source; a vet teaches the hand.
-pub(crate) const fn what_to_do(lie: Lie) -> &'static str {
+pub const fn what_to_do(lie: Lie) -> &'static str {
     match lie {
         Lie::Normal => "She can do it. Give her time.",
         Lie::OneLegBack => "Push it back in between contractions, cup the hoof, bring the leg forward.",
@@ -124,7 +123,7 @@ pub(crate) const fn what_to_do(lie: Lie) -> &'static str {
 }
 
 /// Returns whom a lamb that lies so needs.
-pub(crate) const fn needs(needs: Needs) -> &'static str {
+pub const fn needs(needs: Needs) -> &'static str {
     match needs {
         Needs::Nothing => "no help",
         Needs::Help => "help",
@@ -133,7 +132,7 @@ pub(crate) const fn needs(needs: Needs) -> &'static str {
 }
 
 /// Returns what a hand found.
-pub(crate) const fn found(found: Found) -> &'static str {
+pub const fn found(found: Found) -> &'static str {
     match found {
         Found::NeckTight => "Neck of the womb tight",
         Found::NothingYet => "Open, no lamb in reach",
@@ -143,38 +142,38 @@ pub(crate) const fn found(found: Found) -> &'static str {
 }
 
 /// Heads the signs.
-pub(crate) const SIGNS_TITLE: &str = "Signs";
+pub const SIGNS_TITLE: &str = "Signs";
 /// Heads what starts the clocks.
-pub(crate) const LABOR_TITLE: &str = "Before the lamb";
+pub const LABOR_TITLE: &str = "Before the lamb";
 /// The water bag, or waters.
-pub(crate) const WATERS: &str = "Water bag";
+pub const WATERS: &str = "Water bag";
 /// Hard straining.
-pub(crate) const STRAINING: &str = "Straining";
+pub const STRAINING: &str = "Straining";
 /// Opens what shows.
-pub(crate) const SHOWS: &str = "What shows…";
+pub const SHOWS: &str = "What shows…";
 /// Asks what shows.
-pub(crate) const SHOWS_ASK: &str = "What shows?";
+pub const SHOWS_ASK: &str = "What shows?";
 /// Opens what a hand found.
-pub(crate) const HAND: &str = "Clean hand…";
+pub const HAND: &str = "Clean hand…";
 /// Asks what a hand found.
-pub(crate) const HAND_ASK: &str = "What did your hand find?";
+pub const HAND_ASK: &str = "What did your hand find?";
 /// Heads the lies.
-pub(crate) const LIES_TITLE: &str = "A lamb, lying so";
+pub const LIES_TITLE: &str = "A lamb, lying so";
 /// Help was begun.
-pub(crate) const HELP: &str = "Helping";
+pub const HELP: &str = "Helping";
 /// The vet was called.
-pub(crate) const VET: &str = "Vet called";
+pub const VET: &str = "Vet called";
 /// She was looked at.
-pub(crate) const LOOKED: &str = "Looked, all well";
+pub const LOOKED: &str = "Looked, all well";
 /// The signs came to nothing.
-pub(crate) const NOT_LAMBING: &str = "Not lambing";
+pub const NOT_LAMBING: &str = "Not lambing";
 /// Stands behind the time that has passed.
-pub(crate) const SO_FAR: &str = "so far";
+pub const SO_FAR: &str = "so far";
 /// Stands in the place of a span that has only begun.
-pub(crate) const JUST_BEGUN: &str = "just begun";
+pub const JUST_BEGUN: &str = "just begun";
 
 /// Returns what a duty is counted from: "since her waters 02:10"; where nothing was seen then, it was a birth.
-pub(crate) fn since(saw: Option<Saw>, clock: &str) -> String {
+pub fn since(saw: Option<Saw>, clock: &str) -> String {
     let what = match saw {
         None => "since the last lamb",
         Some(Saw::Sign(Sign::Restless)) => "restless since",
@@ -192,7 +191,7 @@ pub(crate) fn since(saw: Option<Saw>, clock: &str) -> String {
 }
 
 /// Returns what was seen, in a few words.
-pub(crate) fn saw(saw: Saw) -> &'static str {
+pub fn saw(saw: Saw) -> &'static str {
     match saw {
         Saw::Sign(how) => sign(how),
         Saw::WaterBag => WATERS,
@@ -210,7 +209,7 @@ pub(crate) fn saw(saw: Saw) -> &'static str {
 }
 
 /// Returns what was seen of an afterbirth that has not passed.
-pub(crate) const fn awaited(seen: Awaited) -> &'static str {
+pub const fn awaited(seen: Awaited) -> &'static str {
     match seen {
         Awaited::Hanging => "Afterbirth hangs",
         Awaited::NotSeenBright => "Not seen, bright and eating",

@@ -8,133 +8,133 @@ use yeanling_core::watch::{Hold, hold_milk};
 use super::common::{clock, temperature, temperature_both};
 
 /// Leads to the ewe that she became.
-pub(crate) const AS_EWE: &str = "Her life as a ewe";
+pub const AS_EWE: &str = "Her life as a ewe";
 /// Goes back to the lamb.
-pub(crate) const BACK: &str = "Lamb";
+pub const BACK: &str = "Lamb";
 /// Heads the window.
-pub(crate) const FIRST_MILK: &str = "First milk";
+pub const FIRST_MILK: &str = "First milk";
 /// Behind the time left.
-pub(crate) const LEFT: &str = "left";
+pub const LEFT: &str = "left";
 /// When the window has closed.
-pub(crate) const CLOSED: &str = "Closed";
+pub const CLOSED: &str = "Closed";
 /// Explains a closed window.
-pub(crate) const CLOSED_ALSO: &str = "its gut takes up no more antibody";
+pub const CLOSED_ALSO: &str = "its gut takes up no more antibody";
 /// Heads the next feed.
-pub(crate) const NEXT_FEED: &str = "Next feed, if it needs the bottle";
+pub const NEXT_FEED: &str = "Next feed, if it needs the bottle";
 /// Heads the next feed of a hand-fed lamb.
-pub(crate) const NEXT_FEED_HAND: &str = "Next feed, bottle or tube";
+pub const NEXT_FEED_HAND: &str = "Next feed, bottle or tube";
 /// Heads the bottle feed of an older lamb.
-pub(crate) const BOTTLE_FEED: &str = "Each feed, by bottle";
+pub const BOTTLE_FEED: &str = "Each feed, by bottle";
 /// Asks for the weight.
-pub(crate) const NO_WEIGHT: &str = "Weigh it, and the volumes stand here.";
+pub const NO_WEIGHT: &str = "Weigh it, and the volumes stand here.";
 /// Heads the tube.
-pub(crate) const BY_TUBE: &str = "By tube";
+pub const BY_TUBE: &str = "By tube";
 /// Another feed.
-pub(crate) const OTHER_FEED: &str = "Other feed…";
+pub const OTHER_FEED: &str = "Other feed…";
 /// Heads the next feed while milk must wait.
-pub(crate) const HOLD: &str = "No milk yet";
+pub const HOLD: &str = "No milk yet";
 /// Heads the looks.
-pub(crate) const LOOK: &str = "Look at it";
+pub const LOOK: &str = "Look at it";
 /// Notes that it sucked.
-pub(crate) const SUCKED: &str = "Sucked";
+pub const SUCKED: &str = "Sucked";
 /// Notes that it is up.
-pub(crate) const UP: &str = "Up";
+pub const UP: &str = "Up";
 /// Notes the navel.
-pub(crate) const NAVEL: &str = "Navel";
+pub const NAVEL: &str = "Navel";
 /// Opens the belly.
-pub(crate) const BELLY: &str = "Belly";
+pub const BELLY: &str = "Belly";
 /// Opens the vigor check.
-pub(crate) const VIGOR: &str = "Vigor";
+pub const VIGOR: &str = "Vigor";
 /// Opens the weight.
-pub(crate) const WEIGH: &str = "Weigh";
+pub const WEIGH: &str = "Weigh";
 /// Opens the tag.
-pub(crate) const TAG: &str = "Tag";
+pub const TAG: &str = "Tag";
 /// Opens a remark.
-pub(crate) const REMARK: &str = "Remark";
+pub const REMARK: &str = "Remark";
 /// Opens the death.
-pub(crate) const DIED: &str = "Died";
+pub const DIED: &str = "Died";
 /// Asks the vigor.
-pub(crate) const VIGOR_ASK: &str = "How is it at five minutes?";
+pub const VIGOR_ASK: &str = "How is it at five minutes?";
 /// Leads to the ewe that rears it.
-pub(crate) fn reared_by(ewe: &str) -> String {
+pub fn reared_by(ewe: &str) -> String {
     format!("Reared by {ewe}")
 }
 /// Names the scale.
-pub(crate) const VIGOR_SCALE: &str = "Four-grade scale, 1 is best, before any tube feed.";
+pub const VIGOR_SCALE: &str = "Four-grade scale, 1 is best, before any tube feed.";
 /// Asks the belly.
-pub(crate) const BELLY_ASK: &str = "Both flanks in front of the hip";
+pub const BELLY_ASK: &str = "Both flanks in front of the hip";
 /// A full belly.
-pub(crate) const FULL: &str = "Full, they resist";
+pub const FULL: &str = "Full, they resist";
 /// A hollow belly.
-pub(crate) const HOLLOW: &str = "Hollow";
+pub const HOLLOW: &str = "Hollow";
 /// Asks the weight.
-pub(crate) const WEIGH_ASK: &str = "How heavy is it?";
+pub const WEIGH_ASK: &str = "How heavy is it?";
 /// Labels the weight.
-pub(crate) const WEIGHT: &str = "Weight";
+pub const WEIGHT: &str = "Weight";
 /// Names the choice of the unit.
-pub(crate) const UNIT: &str = "Unit of weight";
+pub const UNIT: &str = "Unit of weight";
 /// Asks the volume.
-pub(crate) const FEED_ASK: &str = "What did it get?";
+pub const FEED_ASK: &str = "What did it get?";
 /// Labels the volume.
-pub(crate) const VOLUME: &str = "Volume";
+pub const VOLUME: &str = "Volume";
 /// Leads to the cold lamb.
-pub(crate) const COLD: &str = "Take its temperature";
+pub const COLD: &str = "Take its temperature";
 /// Leads to the cold lamb while it is cold.
-pub(crate) const COLD_NOW: &str = "Cold lamb: what to do";
+pub const COLD_NOW: &str = "Cold lamb: what to do";
 /// Says that nobody took it.
-pub(crate) const NO_TEMPERATURE: &str = "Not taken yet. Cold, dull or hollow: take it.";
+pub const NO_TEMPERATURE: &str = "Not taken yet. Cold, dull or hollow: take it.";
 /// Notes that the dam takes it.
-pub(crate) const ACCEPTED: &str = "Dam takes it";
+pub const ACCEPTED: &str = "Dam takes it";
 /// Notes that the dam turns it away.
-pub(crate) const TURNED_AWAY: &str = "Turned away";
+pub const TURNED_AWAY: &str = "Turned away";
 /// Heads rings, tags and vaccine.
-pub(crate) const MARKING: &str = "Rings, tags, vaccine";
+pub const MARKING: &str = "Rings, tags, vaccine";
 /// Says what a red birth weight means.
-pub(crate) const IN_DANGER: &str = "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live. Help it feed, keep it warm, look often.";
+pub const IN_DANGER: &str = "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live. Help it feed, keep it warm, look often.";
 /// Saves a score.
-pub(crate) const SAVE_SCORE: &str = "Note the score";
+pub const SAVE_SCORE: &str = "Note the score";
 /// Says that no oximeter is at hand.
-pub(crate) const NO_OXIMETER: &str = "No oximeter";
+pub const NO_OXIMETER: &str = "No oximeter";
 /// Names the scale of ten points.
-pub(crate) const TEN_POINT_SCALE: &str =
+pub const TEN_POINT_SCALE: &str =
     "Ten-point score, 10 is best, before any tube feed. Without an ear oximeter it is out of 8, adapted.";
 /// Asks for what is missing.
-pub(crate) const TEN_POINT_LEFT: &str = "Answer every sign, and the score stands here.";
+pub const TEN_POINT_LEFT: &str = "Answer every sign, and the score stands here.";
 /// Names a pin.
-pub(crate) const PIN_TEMPERATURE: &str = "temperature";
+pub const PIN_TEMPERATURE: &str = "temperature";
 /// Labels a temperature.
-pub(crate) const TEMPERATURE: &str = "Temperature";
+pub const TEMPERATURE: &str = "Temperature";
 /// Labels the milk.
-pub(crate) const MILK: &str = "What";
+pub const MILK: &str = "What";
 /// Labels the way.
-pub(crate) const WAY: &str = "How";
+pub const WAY: &str = "How";
 /// A bottle.
-pub(crate) const BOTTLE: &str = "Bottle";
+pub const BOTTLE: &str = "Bottle";
 /// A tube.
-pub(crate) const TUBE: &str = "Tube";
+pub const TUBE: &str = "Tube";
 /// Asks the tag.
-pub(crate) const TAG_ASK: &str = "What is it called?";
+pub const TAG_ASK: &str = "What is it called?";
 /// Labels the tag.
-pub(crate) const TAG_LABEL: &str = "Tag or mark";
+pub const TAG_LABEL: &str = "Tag or mark";
 /// Asks the remark.
-pub(crate) const REMARK_ASK: &str = "Anything worth remembering";
+pub const REMARK_ASK: &str = "Anything worth remembering";
 /// Labels the remark.
-pub(crate) const REMARK_LABEL: &str = "Remark";
+pub const REMARK_LABEL: &str = "Remark";
 /// Asks the cause.
-pub(crate) const DIED_ASK: &str = "What did it die of?";
+pub const DIED_ASK: &str = "What did it die of?";
 /// Says that the weight is asked about.
-pub(crate) const SIGNS: &str = "Fed or not? Lively and warm, a warm mouth that sucks a finger, full flanks: it has fed. (Common practice, no source.)";
+pub const SIGNS: &str = "Fed or not? Lively and warm, a warm mouth that sucks a finger, full flanks: it has fed. (Common practice, no source.)";
 /// Labels the time.
-pub(crate) const WHEN: &str = "When";
+pub const WHEN: &str = "When";
 /// Heads a change.
-pub(crate) const CHANGE: &str = "Change what was noted";
+pub const CHANGE: &str = "Change what was noted";
 /// Labels the sex.
-pub(crate) const SEX: &str = "What it is";
+pub const SEX: &str = "What it is";
 /// It lives no more.
-pub(crate) const DEAD: &str = "This lamb is dead. Its record stays.";
+pub const DEAD: &str = "This lamb is dead. Its record stays.";
 
 /// Returns why milk must wait, a line each.
-pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
+pub fn hold(hold: Hold, system: System) -> Vec<String> {
     let why = match hold {
         Hold::NoSwallow { .. } => {
             "It did not hold its head up and swallow: *no milk*, it would run into the lungs. *Call your vet.*"
@@ -161,7 +161,7 @@ pub(crate) fn hold(hold: Hold, system: System) -> Vec<String> {
 }
 
 /// Returns why milk must wait in a few words, for a row.
-pub(crate) fn held(hold: Hold, system: System) -> String {
+pub fn held(hold: Hold, system: System) -> String {
     match hold {
         Hold::NoSwallow { .. } => "Does not swallow: *no milk*".to_owned(),
         Hold::Cold { read: None, .. } => "*Cold mouth*: no milk yet".to_owned(),
@@ -172,7 +172,7 @@ pub(crate) fn held(hold: Hold, system: System) -> String {
 }
 
 /// Returns what must be known or mended before milk, behind "no milk yet".
-pub(crate) fn before_milk(hold: Hold, system: System) -> String {
+pub fn before_milk(hold: Hold, system: System) -> String {
     match hold {
         Hold::NoSwallow { .. } => "it does not swallow".to_owned(),
         Hold::Cold { read: None, .. } => "its mouth is cold".to_owned(),
@@ -183,142 +183,142 @@ pub(crate) fn before_milk(hold: Hold, system: System) -> String {
 }
 
 /// Returns the question about a weight that may be in pounds.
-pub(crate) fn ask_pounds(kilograms: &str, pounds: &str) -> String {
+pub fn ask_pounds(kilograms: &str, pounds: &str) -> String {
     format!("{kilograms} is very heavy for a newborn. Did you mean {pounds}?")
 }
 
 /// Returns the button that keeps a weight as typed.
-pub(crate) fn keep(weight: &str) -> String {
+pub fn keep(weight: &str) -> String {
     format!("No, {weight}")
 }
 
 /// Returns the button that takes the other unit.
-pub(crate) fn meant(weight: &str) -> String {
+pub fn meant(weight: &str) -> String {
     format!("Yes, {weight}")
 }
 
 /// Returns the last reading: "*36.0 °C (96.8 °F)*, dangerously cold · 03:12, 2 h old".
-pub(crate) fn last_reading(told: &str, band: &str, when: &str, age: &str) -> String {
+pub fn last_reading(told: &str, band: &str, when: &str, age: &str) -> String {
     format!("*{told}*, {band} · {when}, {age}")
 }
 
 /// Returns when it is taken again.
-pub(crate) fn again_at(when: &str) -> String {
+pub fn again_at(when: &str) -> String {
     format!("Again at *{when}*")
 }
 
 /// Returns a birth weight with its verdict: "*3.9 kg* at birth: good for a twin".
-pub(crate) fn at_birth(weight: &str, verdict: &str, litter: &str) -> String {
+pub fn at_birth(weight: &str, verdict: &str, litter: &str) -> String {
     format!("*{weight}* at birth: {verdict} for a {litter}")
 }
 
 /// Labels the start of the ribbon.
-pub(crate) const RIBBON_BORN: &str = "born";
+pub const RIBBON_BORN: &str = "born";
 /// Tells the ribbon of a closed window.
-pub(crate) const RIBBON_CLOSED: &str = "First milk: the window of 24 hours has closed.";
+pub const RIBBON_CLOSED: &str = "First milk: the window of 24 hours has closed.";
 /// Names a pin.
-pub(crate) const PIN_UP: &str = "up";
+pub const PIN_UP: &str = "up";
 /// Names a pin.
-pub(crate) const PIN_SUCKED: &str = "sucked";
+pub const PIN_SUCKED: &str = "sucked";
 /// Names a pin.
-pub(crate) const PIN_BOTTLE: &str = "bottle";
+pub const PIN_BOTTLE: &str = "bottle";
 /// Names a pin.
-pub(crate) const PIN_TUBE: &str = "tube";
+pub const PIN_TUBE: &str = "tube";
 
 /// Tells the ribbon in words.
-pub(crate) fn ribbon_label(age: &str, left: &str) -> String {
+pub fn ribbon_label(age: &str, left: &str) -> String {
     format!("First milk: {age} old, {left} left of 24 hours.")
 }
 
 /// Names a stretch of the ribbon.
-pub(crate) fn stretch(from: i64, to: i64) -> String {
+pub fn stretch(from: i64, to: i64) -> String {
     format!("{from} to {to} hours")
 }
 
 /// Says that a change could not be taken, which must never happen in silence.
-pub(crate) const NOT_CHANGED: &str = "This cannot be changed here. Nothing was changed.";
+pub const NOT_CHANGED: &str = "This cannot be changed here. Nothing was changed.";
 /// Says that a time is missing.
-pub(crate) const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
+pub const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
 
 /// Returns when it was born, with the day.
-pub(crate) fn born_at(when: &str) -> String {
+pub fn born_at(when: &str) -> String {
     format!("born {when}")
 }
 
 /// Leads to giving a dam.
-pub(crate) const GIVE_DAM: &str = "Give its dam";
+pub const GIVE_DAM: &str = "Give its dam";
 /// Leads to putting right which ewe is the dam.
-pub(crate) const WRONG_EWE: &str = "Wrong ewe?";
+pub const WRONG_EWE: &str = "Wrong ewe?";
 /// Asks which ewe is the dam.
-pub(crate) const RIGHT_EWE_ASK: &str = "Which ewe is its dam?";
+pub const RIGHT_EWE_ASK: &str = "Which ewe is its dam?";
 /// Asks which lambs go to the right ewe.
-pub(crate) const WHICH_GO: &str = "Which lambs are hers?";
+pub const WHICH_GO: &str = "Which lambs are hers?";
 /// The whole litter goes.
-pub(crate) fn all_go(lambs: usize) -> String {
+pub fn all_go(lambs: usize) -> String {
     if lambs == 2 { "Both lambs".to_owned() } else { format!("All {lambs} lambs") }
 }
 /// This lamb goes alone.
-pub(crate) fn one_goes(lamb: &str) -> String {
+pub fn one_goes(lamb: &str) -> String {
     format!("Only {lamb}")
 }
 /// Asks what was noted of the wrong ewe, and whether it was the right one: "Noted of ewe 14 at this lambing".
-pub(crate) fn noted_of(ewe: &str) -> String {
+pub fn noted_of(ewe: &str) -> String {
     format!("Noted of {} at this lambing", in_a_sentence(ewe))
 }
 /// It was the right ewe: "That was ewe 41 too".
-pub(crate) fn was_her(ewe: &str) -> String {
+pub fn was_her(ewe: &str) -> String {
     format!("That was {} too", in_a_sentence(ewe))
 }
 /// It was the other, and stays.
-pub(crate) fn stays_with(ewe: &str) -> String {
+pub fn stays_with(ewe: &str) -> String {
     format!("That was {}", in_a_sentence(ewe))
 }
 /// Returns the button that puts it right: "Move to ewe 41".
-pub(crate) fn move_to(ewe: &str) -> String {
+pub fn move_to(ewe: &str) -> String {
     format!("Move to {}", in_a_sentence(ewe))
 }
 /// Says whom it is moved from and to: "From ewe 14 to ewe 41."
-pub(crate) fn from_to(from: &str, to: &str) -> String {
+pub fn from_to(from: &str, to: &str) -> String {
     format!("From {} to *{}*.", in_a_sentence(from), in_a_sentence(to))
 }
 /// Leads back to the choice of a ewe.
-pub(crate) const ANOTHER_EWE: &str = "Another ewe";
+pub const ANOTHER_EWE: &str = "Another ewe";
 
 /// A ewe's name inside a sentence: "ewe 14".
 fn in_a_sentence(ewe: &str) -> String {
     ewe.strip_prefix("Ewe ").map_or_else(|| ewe.to_owned(), |tag| format!("ewe {tag}"))
 }
 /// Says that the day's milk is given.
-pub(crate) const ENOUGH: &str = "It has had what it wants for its first day.";
+pub const ENOUGH: &str = "It has had what it wants for its first day.";
 /// Labels the number of feeds.
-pub(crate) const FEEDS_A_DAY: &str = "feeds a day";
+pub const FEEDS_A_DAY: &str = "feeds a day";
 /// Labels the day's volume.
-pub(crate) const IN_A_DAY: &str = "in a day";
+pub const IN_A_DAY: &str = "in a day";
 /// Labels what was given.
-pub(crate) const GIVEN_IN_A_DAY: &str = "given in the last 24 h";
+pub const GIVEN_IN_A_DAY: &str = "given in the last 24 h";
 
 /// Leads to the dam.
-pub(crate) fn dam(ewe: &str) -> String {
+pub fn dam(ewe: &str) -> String {
     format!("Dam: {ewe}")
 }
 
 /// Returns what was given by hand of the day's want.
-pub(crate) fn given(given: &str, want: &str) -> String {
+pub fn given(given: &str, want: &str) -> String {
     format!("{given} of {want} given by hand")
 }
 
 /// Returns the word on the button of a bottle feed: "Fed 195".
-pub(crate) fn fed(number: &str) -> String {
+pub fn fed(number: &str) -> String {
     format!("Fed {number}")
 }
 
 /// Returns the word on the button of a tube feed.
-pub(crate) fn tubed(volume: &str) -> String {
+pub fn tubed(volume: &str) -> String {
     format!("All true: tubed {volume}")
 }
 
 /// Returns how a newborn stands with its first milk.
-pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
+pub fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
     let age = lamb.age(now);
     let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
     match (lamb.first_milk(), lamb.sucked.last()) {
@@ -335,4 +335,4 @@ pub(crate) fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
 }
 
 /// Asks why the first day wants so much.
-pub(crate) const WHY_DAY: &str = "why so much in a day?";
+pub const WHY_DAY: &str = "why so much in a day?";

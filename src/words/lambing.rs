@@ -3,50 +3,50 @@
 use yeanling_core::units::System;
 
 /// The screen's name before a ewe is picked.
-pub(crate) const WHO: &str = "Who is lambing?";
+pub const WHO: &str = "Who is lambing?";
 /// Labels the search.
-pub(crate) const FIND: &str = "Her tag";
+pub const FIND: &str = "Her tag";
 /// For a ewe nobody knows.
-pub(crate) const UNKNOWN: &str = "Dam unknown";
+pub const UNKNOWN: &str = "Dam unknown";
 /// Heads ewes at work.
-pub(crate) const AT_WORK: &str = "Lambing, or near";
+pub const AT_WORK: &str = "Lambing, or near";
 /// Heads all ewes.
-pub(crate) const EWES: &str = "Ewes";
+pub const EWES: &str = "Ewes";
 /// Heads those that have lambed this season.
-pub(crate) const HAVE_LAMBED: &str = "Lambed already";
+pub const HAVE_LAMBED: &str = "Lambed already";
 /// Says what to do in an empty book.
-pub(crate) const NO_EWES: &str =
+pub const NO_EWES: &str =
     "Type her tag, then add her. Or go on without: *dam unknown* can be given a dam later.";
 /// Says that no ewe has this tag.
-pub(crate) const NONE_FOUND: &str = "No ewe is called that.";
+pub const NONE_FOUND: &str = "No ewe is called that.";
 /// Says that the ewe who is called so is the one that is not offered.
-pub(crate) const HER_ALREADY: &str = "It is her already.";
+pub const HER_ALREADY: &str = "It is her already.";
 /// Says that not all ewes are shown.
-pub(crate) fn and_more(ewes: usize) -> String {
+pub fn and_more(ewes: usize) -> String {
     format!("And {ewes} more: type a digit of the tag.")
 }
 /// Before the first lamb.
-pub(crate) const FIRST: &str = "When a lamb is born, tap what it is. That starts its clocks.";
+pub const FIRST: &str = "When a lamb is born, tap what it is. That starts its clocks.";
 /// Before another lamb.
-pub(crate) const ANOTHER: &str = "When the next one is born, tap what it is.";
+pub const ANOTHER: &str = "When the next one is born, tap what it is.";
 /// A ewe lamb.
-pub(crate) const EWE_LAMB: &str = "Ewe lamb";
+pub const EWE_LAMB: &str = "Ewe lamb";
 /// A ram lamb.
-pub(crate) const RAM_LAMB: &str = "Ram lamb";
+pub const RAM_LAMB: &str = "Ram lamb";
 /// Born, not looked at.
-pub(crate) const NOT_SEEN: &str = "Sex not seen";
+pub const NOT_SEEN: &str = "Sex not seen";
 /// Born dead.
-pub(crate) const BORN_DEAD: &str = "Born dead";
+pub const BORN_DEAD: &str = "Born dead";
 /// Labels the choice of sex.
-pub(crate) const SEX: &str = "What it is";
+pub const SEX: &str = "What it is";
 /// Labels help.
-pub(crate) const HELP: &str = "Help at birth";
+pub const HELP: &str = "Help at birth";
 /// Labels the weight.
-pub(crate) const WEIGHT: &str = "weight";
+pub const WEIGHT: &str = "weight";
 /// Says that a weight is typed and not noted.
-pub(crate) const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
+pub const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
 /// Offers what was meant by digits that are too much: "4.2 kg?".
-pub(crate) fn meant(weight: &str, system: System) -> String {
+pub fn meant(weight: &str, system: System) -> String {
     let unit = match system {
         System::Metric => "kg",
         System::Us => "lb",
@@ -54,66 +54,66 @@ pub(crate) fn meant(weight: &str, system: System) -> String {
     format!("{weight} {unit}?")
 }
 /// Names a lamb whose weight is typed and not noted: "9a · weight?".
-pub(crate) fn weight_waits(lamb: &str) -> String {
+pub fn weight_waits(lamb: &str) -> String {
     format!("{lamb} · weight?")
 }
 /// Labels the units.
-pub(crate) const UNITS: &str = "Unit of weight";
+pub const UNITS: &str = "Unit of weight";
 /// Heads what was seen.
-pub(crate) const SEEN: &str = "Seen so far";
+pub const SEEN: &str = "Seen so far";
 /// The navel was dipped.
-pub(crate) const NAVEL: &str = "Navel dipped";
+pub const NAVEL: &str = "Navel dipped";
 /// It is up.
-pub(crate) const UP: &str = "Up";
+pub const UP: &str = "Up";
 /// It sucked.
-pub(crate) const SUCKED: &str = "Sucked";
+pub const SUCKED: &str = "Sucked";
 /// Another lamb comes.
-pub(crate) const NEXT: &str = "Next lamb";
+pub const NEXT: &str = "Next lamb";
 /// All are born.
-pub(crate) const ALL_BORN: &str = "All lambs born";
+pub const ALL_BORN: &str = "All lambs born";
 /// Gives the dam.
-pub(crate) const GIVE_DAM: &str = "Give its dam";
+pub const GIVE_DAM: &str = "Give its dam";
 /// Heads the choice of a dam.
-pub(crate) const WHICH_DAM: &str = "Which ewe is the dam?";
+pub const WHICH_DAM: &str = "Which ewe is the dam?";
 /// Leads to the lamb's own screen.
-pub(crate) const MORE: &str = "More about this lamb";
+pub const MORE: &str = "More about this lamb";
 /// Names the tabs of the litter.
-pub(crate) const LITTER: &str = "Lambs of this litter";
+pub const LITTER: &str = "Lambs of this litter";
 
 /// Asks whether that was all, when a scan saw more.
-pub(crate) const ALL_ASK: &str = "Is that all?";
+pub const ALL_ASK: &str = "Is that all?";
 /// It is.
-pub(crate) const ALL_YES: &str = "Yes, all are born";
+pub const ALL_YES: &str = "Yes, all are born";
 /// It is not.
-pub(crate) const ALL_NO: &str = "No, one is still to come";
+pub const ALL_NO: &str = "No, one is still to come";
 
 /// Returns why it is asked: "The scan saw *3*, and *1* is noted."
-pub(crate) fn scan_saw_more(scanned: u8, born: usize) -> String {
+pub fn scan_saw_more(scanned: u8, born: usize) -> String {
     let noted = if born == 1 { "*1* is noted".to_owned() } else { format!("*{born}* are noted") };
     format!("The scan saw *{scanned}*, and {noted}. Feel her, with a clean hand, if you are not sure.")
 }
 
 /// Returns what the scan saw, beside the time: "scanned *2*".
-pub(crate) fn scanned(lambs: u8) -> String {
+pub fn scanned(lambs: u8) -> String {
     format!("scanned *{lambs}*")
 }
 
 /// Returns the heading for a ewe at work.
-pub(crate) fn title(ewe: &str) -> String {
+pub fn title(ewe: &str) -> String {
     format!("{ewe} lambing")
 }
 
 /// Returns the button that adds a ewe.
-pub(crate) fn add(tag: &str) -> String {
+pub fn add(tag: &str) -> String {
     format!("Add ewe {tag}")
 }
 
 /// Returns when the first lamb came.
-pub(crate) fn began(clock: &str) -> String {
+pub fn began(clock: &str) -> String {
     format!("first lamb {clock}")
 }
 
 /// Returns the verdict on a weight.
-pub(crate) fn verdict(verdict: &str, litter: &str) -> String {
+pub fn verdict(verdict: &str, litter: &str) -> String {
     format!("{verdict} for a {litter}")
 }

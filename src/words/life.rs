@@ -10,117 +10,115 @@ use super::animals;
 use super::common::{date, day_and_clock, long_date, mass, number, short_date};
 
 /// Heads what can be noted of a life.
-pub(crate) const LIFE: &str = "Register";
+pub const LIFE: &str = "Register";
 /// Opens fostering.
-pub(crate) const FOSTER: &str = "Foster…";
+pub const FOSTER: &str = "Foster…";
 /// Asks for the foster dam.
-pub(crate) const FOSTER_ASK: &str = "Which ewe rears it from now on?";
+pub const FOSTER_ASK: &str = "Which ewe rears it from now on?";
 /// Says what fostering changes.
-pub(crate) const FOSTER_SUB: &str =
-    "Its birth stays with its own dam. Full of first milk before it is moved.";
+pub const FOSTER_SUB: &str = "Its birth stays with its own dam. Full of first milk before it is moved.";
 /// Opens the choice of a lamb to rear.
-pub(crate) const TAKE_ON: &str = "Foster a lamb on…";
+pub const TAKE_ON: &str = "Foster a lamb on…";
 /// Asks for the lamb.
-pub(crate) const TAKE_ON_ASK: &str = "Which lamb does she rear from now on?";
+pub const TAKE_ON_ASK: &str = "Which lamb does she rear from now on?";
 /// Says that there is none.
-pub(crate) const NO_YOUNG_LAMBS: &str = "No lamb of under two weeks is with another ewe or on the bottle.";
+pub const NO_YOUNG_LAMBS: &str = "No lamb of under two weeks is with another ewe or on the bottle.";
 /// A lamb that is fed by hand.
-pub(crate) const ON_BOTTLE: &str = "on the bottle";
+pub const ON_BOTTLE: &str = "on the bottle";
 /// A lamb whose ewe is dead, unknown or turns it away.
-pub(crate) const ALONE: &str = "without a ewe";
+pub const ALONE: &str = "without a ewe";
 /// Says that not all young lambs are offered.
-pub(crate) fn more_young(lambs: usize) -> String {
+pub fn more_young(lambs: usize) -> String {
     format!("And {lambs} more: open the lamb, then Register, Foster….")
 }
 /// Heads the lambs of others that she rears.
-pub(crate) const FOSTERED_ON: &str = "Fostered to her";
+pub const FOSTERED_ON: &str = "Fostered to her";
 /// Opens a mark.
-pub(crate) const MARK: &str = "Paint mark…";
+pub const MARK: &str = "Paint mark…";
 /// Asks for the mark.
-pub(crate) const MARK_ASK: &str = "What is painted on it?";
+pub const MARK_ASK: &str = "What is painted on it?";
 /// Labels the mark.
-pub(crate) const MARK_LABEL: &str = "Mark";
+pub const MARK_LABEL: &str = "Mark";
 /// Notes what was found in a dead animal.
-pub(crate) const EXAMINED: &str = "What was found in it…";
+pub const EXAMINED: &str = "What was found in it…";
 /// Asks for it.
-pub(crate) const EXAMINED_ASK: &str = "What was found in it?";
+pub const EXAMINED_ASK: &str = "What was found in it?";
 /// Labels it, with the care it needs.
-pub(crate) const EXAMINED_LABEL: &str =
+pub const EXAMINED_LABEL: &str =
     "By the vet, a laboratory, or you. Gloves on: what killed it may harm people";
 /// Opens a treatment.
-pub(crate) const TREAT: &str = "Medicine…";
+pub const TREAT: &str = "Medicine…";
 /// Heads a treatment.
-pub(crate) const TREAT_ASK: &str = "What was it treated with?";
+pub const TREAT_ASK: &str = "What was it treated with?";
 /// Medicines that were given before.
-pub(crate) const BEFORE: &str = "Given before";
+pub const BEFORE: &str = "Given before";
 /// Names the medicine.
-pub(crate) const MEDICINE: &str = "Name of the medicine";
+pub const MEDICINE: &str = "Name of the medicine";
 /// How much.
-pub(crate) const AMOUNT: &str = "How much, as label or vet say";
+pub const AMOUNT: &str = "How much, as label or vet say";
 /// By which way.
-pub(crate) const ROUTE: &str = "How it was given";
+pub const ROUTE: &str = "How it was given";
 /// Against what.
-pub(crate) const REASON: &str = "Against what";
+pub const REASON: &str = "Against what";
 /// The batch.
-pub(crate) const BATCH: &str = "Batch number";
+pub const BATCH: &str = "Batch number";
 /// Who gave it.
-pub(crate) const BY: &str = "Who gave it";
+pub const BY: &str = "Who gave it";
 /// The days for meat.
-pub(crate) const MEAT_DAYS: &str = "Meat withheld";
+pub const MEAT_DAYS: &str = "Meat withheld";
 /// The days for milk.
-pub(crate) const MILK_DAYS: &str = "Milk withheld";
+pub const MILK_DAYS: &str = "Milk withheld";
 /// What an empty field means.
-pub(crate) const DAYS_HINT: &str =
-    "From the label, or longer as the vet says. Empty: not known, so it is withheld.";
+pub const DAYS_HINT: &str = "From the label, or longer as the vet says. Empty: not known, so it is withheld.";
 /// The unit.
-pub(crate) const DAYS: &str = "days";
+pub const DAYS: &str = "days";
 /// Folds the rest of the record.
-pub(crate) const RECORD: &str = "The rest of the record";
+pub const RECORD: &str = "The rest of the record";
 /// Only the day is known.
-pub(crate) const DAY_ONLY: &str = "Only the day is known";
+pub const DAY_ONLY: &str = "Only the day is known";
 /// When it was given.
-pub(crate) const WHEN: &str = "When";
+pub const WHEN: &str = "When";
 /// What every medicine record needs to hear.
-pub(crate) const TREAT_CAUTION: [&str; 2] = [
+pub const TREAT_CAUTION: [&str; 2] = [
     "Label and vet come first. No dose is worked out here.",
     "Check what your country asks you to write down, and for how long to keep it.",
 ];
 /// Opens how it left.
-pub(crate) const LEAVE: &str = "Sold or gone…";
+pub const LEAVE: &str = "Sold or gone…";
 /// Asks how it left.
-pub(crate) const LEAVE_ASK: &str = "How did it leave?";
+pub const LEAVE_ASK: &str = "How did it leave?";
 /// To whom.
-pub(crate) const TO: &str = "To whom or where, if you like";
+pub const TO: &str = "To whom or where, if you like";
 /// Asks for one of them.
-pub(crate) const NO_HOW: &str = "Choose how it left.";
+pub const NO_HOW: &str = "Choose how it left.";
 /// Keeps a ewe lamb.
-pub(crate) const KEEP: &str = "Keep as a ewe";
+pub const KEEP: &str = "Keep as a ewe";
 /// Castrates.
-pub(crate) const CASTRATE: &str = "Castrated…";
+pub const CASTRATE: &str = "Castrated…";
 /// Asks how.
-pub(crate) const CASTRATE_ASK: &str = "How was it castrated?";
+pub const CASTRATE_ASK: &str = "How was it castrated?";
 /// What castration needs.
-pub(crate) const CASTRATE_CAUTION: &str =
+pub const CASTRATE_CAUTION: &str =
     "Ages, methods and pain relief are set by law and differ by country. Check yours, and ask your vet.";
 /// Opens what is known of a ewe.
-pub(crate) const DESCRIBE: &str = "Born, breed…";
+pub const DESCRIBE: &str = "Born, breed…";
 /// Heads it.
-pub(crate) const DESCRIBE_ASK: &str = "What is known of her?";
+pub const DESCRIBE_ASK: &str = "What is known of her?";
 /// When she was born.
-pub(crate) const BORN: &str = "Year or day of birth";
+pub const BORN: &str = "Year or day of birth";
 /// How to write it.
-pub(crate) const BORN_HINT: &str = "2022, or 2022-03-14.";
+pub const BORN_HINT: &str = "2022, or 2022-03-14.";
 /// Her breed.
-pub(crate) const BREED: &str = "Breed";
+pub const BREED: &str = "Breed";
 /// Leads from a ewe to the lamb she was.
-pub(crate) const WAS: &str = "Her life as a lamb";
+pub const WAS: &str = "Her life as a lamb";
 
 /// Every way of giving a medicine.
-pub(crate) const ROUTES: [Route; 6] =
+pub const ROUTES: [Route; 6] =
     [Route::Injection, Route::Mouth, Route::Skin, Route::Eye, Route::Udder, Route::Other];
 
 /// Returns how a medicine was given.
-pub(crate) const fn route(route: Route) -> &'static str {
+pub const fn route(route: Route) -> &'static str {
     match route {
         Route::Mouth => "by mouth",
         Route::Injection => "by injection",
@@ -132,7 +130,7 @@ pub(crate) const fn route(route: Route) -> &'static str {
 }
 
 /// Every way of leaving.
-pub(crate) const DEPARTURES: [Departure; 5] = [
+pub const DEPARTURES: [Departure; 5] = [
     Departure::Sold,
     Departure::SoldWithWarning,
     Departure::Slaughtered,
@@ -141,7 +139,7 @@ pub(crate) const DEPARTURES: [Departure; 5] = [
 ];
 
 /// Returns how an animal left.
-pub(crate) const fn departure(how: Departure) -> &'static str {
+pub const fn departure(how: Departure) -> &'static str {
     match how {
         Departure::Sold => "Sold",
         Departure::SoldWithWarning => "Sold, the buyer told in writing of its withholding",
@@ -152,7 +150,7 @@ pub(crate) const fn departure(how: Departure) -> &'static str {
 }
 
 /// Returns how a lamb was castrated.
-pub(crate) const fn castration(way: Castration) -> &'static str {
+pub const fn castration(way: Castration) -> &'static str {
     match way {
         Castration::Cut => "with the knife",
         Castration::Clamped => "with the clamp",
@@ -160,7 +158,7 @@ pub(crate) const fn castration(way: Castration) -> &'static str {
 }
 
 /// Returns a fact of a life as a line of a timeline.
-pub(crate) fn line(life: &Life, flock: &Flock) -> String {
+pub fn line(life: &Life, flock: &Flock) -> String {
     match life {
         Life::Fostered { dam, lamb } => {
             format!("{} fostered to *{}*", animals::lamb_of(flock, *lamb), animals::ewe_of(flock, *dam))
@@ -184,7 +182,7 @@ pub(crate) fn line(life: &Life, flock: &Flock) -> String {
 }
 
 /// Returns a treatment in a line: "*Drench*, 8 ml, by mouth, against worms; meat withheld 8 days".
-pub(crate) fn treatment_line(treatment: &Treatment) -> String {
+pub fn treatment_line(treatment: &Treatment) -> String {
     let mut parts = vec![format!("*{}*", treatment.product)];
     parts.extend(treatment.amount.clone());
     parts.extend(treatment.route.map(|way| route(way).to_owned()));
@@ -200,7 +198,7 @@ pub(crate) fn treatment_line(treatment: &Treatment) -> String {
 }
 
 /// Returns when an animal was born.
-pub(crate) fn birth_day(born: BirthDay) -> String {
+pub fn birth_day(born: BirthDay) -> String {
     match born {
         BirthDay::Year(year) => year.to_string(),
         BirthDay::Day(day) => long_date(day),
@@ -208,7 +206,7 @@ pub(crate) fn birth_day(born: BirthDay) -> String {
 }
 
 /// Returns what is withheld and until when: "Meat withheld until 12 Mar 14:30 (Drench)".
-pub(crate) fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
+pub fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
     let what = match product {
         Product::Meat => "Meat",
         Product::Milk => "Milk",
@@ -217,7 +215,7 @@ pub(crate) fn withheld(product: Product, held: &Withheld, now: Moment) -> String
 }
 
 /// Returns until when: "until 12 Mar 14:30", "before 8 Mar", or that nobody knows.
-pub(crate) fn until(usable: Usable, now: Moment) -> String {
+pub fn until(usable: Usable, now: Moment) -> String {
     match usable {
         Usable::From(at) => format!("until *{}*", day_and_clock(at, now)),
         Usable::FromDay(day) => format!("until the start of *{}*", short_date(day)),
@@ -226,23 +224,23 @@ pub(crate) fn until(usable: Usable, now: Moment) -> String {
 }
 
 /// Returns how and when an animal left.
-pub(crate) fn left(left: &Left) -> String {
+pub fn left(left: &Left) -> String {
     let to = left.to.as_ref().map(|to| format!(": {to}")).unwrap_or_default();
     format!("{} on {}{to}. The record stays.", departure(left.how), date(left.at))
 }
 
 /// Returns with whom a fostered lamb is: "with Ewe 41".
-pub(crate) fn with_ewe(name: &str) -> String {
+pub fn with_ewe(name: &str) -> String {
     format!("fostered to *{name}*")
 }
 
 /// Says that she is a ewe now.
-pub(crate) fn kept(name: &str) -> String {
+pub fn kept(name: &str) -> String {
     format!("Kept: she is {name} now.")
 }
 
 /// Returns why a birth day cannot be read.
-pub(crate) fn no_birth_day(error: &NoBirthDay) -> String {
+pub fn no_birth_day(error: &NoBirthDay) -> String {
     match error {
         NoBirthDay::Unknown(text) => format!("“{text}” is no year and no day. Write 2022, or 2022-03-14."),
         NoBirthDay::TwoWays(text) => {
@@ -252,7 +250,7 @@ pub(crate) fn no_birth_day(error: &NoBirthDay) -> String {
 }
 
 /// Returns why something of a life cannot be noted.
-pub(crate) fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> String {
+pub fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> String {
     let when = |at: Moment| day_and_clock(at, now);
     match refusal {
         LifeRefusal::TagWorn { tag, .. } => format!(

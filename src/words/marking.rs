@@ -7,18 +7,17 @@ use super::common::span;
 use super::practice::ring_rule;
 
 /// Says that the farm uses no rings.
-pub(crate) const NO_RINGS: &str = "Rings: none on this farm. Practice has the choice.";
+pub const NO_RINGS: &str = "Rings: none on this farm. Practice has the choice.";
 /// Every rule about tags.
-pub(crate) const TAGS: [TagRule; 3] =
-    [TagRule::GreatBritainHoused, TagRule::GreatBritainOutdoors, TagRule::Usa];
+pub const TAGS: [TagRule; 3] = [TagRule::GreatBritainHoused, TagRule::GreatBritainOutdoors, TagRule::Usa];
 
 /// Returns when a ring was put on.
-pub(crate) fn ringed_at(kind: Ring, when: &str) -> String {
+pub fn ringed_at(kind: Ring, when: &str) -> String {
     format!("{}: on since {when}.", ring(kind))
 }
 
 /// Returns the button that notes a ring.
-pub(crate) const fn ringed(kind: Ring) -> &'static str {
+pub const fn ringed(kind: Ring) -> &'static str {
     match kind {
         Ring::Tail => "Tail ringed",
         Ring::Castration => "Castration ring on",
@@ -26,12 +25,12 @@ pub(crate) const fn ringed(kind: Ring) -> &'static str {
 }
 
 /// Returns the days of this lamb's first vaccine.
-pub(crate) fn vaccine_days(first: &str, last: &str) -> String {
+pub fn vaccine_days(first: &str, last: &str) -> String {
     format!("Its first: {first} to {last}.")
 }
 
 /// Returns the window of a ring, with whose limit it is.
-pub(crate) fn window(window: &Window) -> String {
+pub fn window(window: &Window) -> String {
     let what = ring(window.ring);
     let until = span(window.before);
     let rule = ring_rule(window.rule).0;
@@ -40,12 +39,12 @@ pub(crate) fn window(window: &Window) -> String {
 }
 
 /// Returns that a ring is banned, where a book has chosen it all the same.
-pub(crate) fn banned(kind: Ring) -> String {
+pub fn banned(kind: Ring) -> String {
     format!("{}: *not allowed*. Germany bans it (TierSchG §6(2)). {}", ring(kind), local_rules())
 }
 
 /// Returns the laws about rings that are no limit of age, or no choice in Practice, each with the year it was read.
-pub(crate) fn laws() -> Vec<String> {
+pub fn laws() -> Vec<String> {
     [
         "Germany: castration with rings is banned (TierSchG §6(2)). A tail is docked only where it is indispensable in the \
          single case, by a competent person (§6(1) 3).",
@@ -60,13 +59,13 @@ pub(crate) fn laws() -> Vec<String> {
 }
 
 /// What goes with every ring, whatever the law.
-pub(crate) const RING_CARE: [&str; 2] = [
+pub const RING_CARE: [&str; 2] = [
     "Leave the tail long enough to cover the vulva, or the anus of a ram lamb.",
     "Ask your vet first about pain relief and tetanus cover. Rigid legs or a shut jaw days later: call now.",
 ];
 
 /// Returns where a lamb stands.
-pub(crate) fn ring_state(state: RingState) -> String {
+pub fn ring_state(state: RingState) -> String {
     match state {
         RingState::TooYoung(left) => format!("Not in the first 24 h. Wait {}.", span(left)),
         RingState::Open(left) => format!("May go on. {} left.", span(left)),
@@ -75,7 +74,7 @@ pub(crate) fn ring_state(state: RingState) -> String {
 }
 
 /// Returns what a ring is for.
-pub(crate) const fn ring(ring: Ring) -> &'static str {
+pub const fn ring(ring: Ring) -> &'static str {
     match ring {
         Ring::Tail => "Tail ring",
         Ring::Castration => "Castration ring",
@@ -83,12 +82,12 @@ pub(crate) const fn ring(ring: Ring) -> &'static str {
 }
 
 /// Says when the laws were read, and that local rules win.
-pub(crate) fn local_rules() -> String {
+pub fn local_rules() -> String {
     format!("As read in {READ_IN}: check local rules.")
 }
 
 /// Returns by when a lamb is tagged.
-pub(crate) fn tag(rule: TagRule) -> String {
+pub fn tag(rule: TagRule) -> String {
     let by = match rule {
         TagRule::GreatBritainHoused => "Great Britain, housed: tag by 6 months, or before it leaves.",
         TagRule::GreatBritainOutdoors => "Great Britain, outdoors: tag by 9 months, or before it leaves.",
@@ -98,7 +97,7 @@ pub(crate) fn tag(rule: TagRule) -> String {
 }
 
 /// Returns when the clostridial vaccine is due; never a dose.
-pub(crate) fn vaccine(vaccine: &Vaccine) -> String {
+pub fn vaccine(vaccine: &Vaccine) -> String {
     let dam = match vaccine.dam {
         DamsVaccinated::Yes => "Dam vaccinated",
         DamsVaccinated::No => "Dam not vaccinated",

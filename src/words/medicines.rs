@@ -1,33 +1,32 @@
 //! The medicine record.
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Medicines";
+pub const TITLE: &str = "Medicines";
 /// What is there.
-pub(crate) const SUB: &str = "What was given, and what is withheld until when";
+pub const SUB: &str = "What was given, and what is withheld until when";
 /// Heads what is withheld.
-pub(crate) const HELD: &str = "Withheld now";
+pub const HELD: &str = "Withheld now";
 /// Says that nothing is.
-pub(crate) const NONE_HELD: &str = "Nothing is withheld, as far as it was noted.";
+pub const NONE_HELD: &str = "Nothing is withheld, as far as it was noted.";
 /// Heads the treatments.
-pub(crate) const GIVEN: &str = "Given";
+pub const GIVEN: &str = "Given";
 /// Says that there are none.
-pub(crate) const EMPTY: &str =
-    "No medicine noted yet. Note one on the ewe or the lamb, or here for many at once.";
+pub const EMPTY: &str = "No medicine noted yet. Note one on the ewe or the lamb, or here for many at once.";
 /// Opens a treatment of many.
-pub(crate) const MANY: &str = "Medicine for many…";
+pub const MANY: &str = "Medicine for many…";
 /// Asks for whom.
-pub(crate) const WHO: &str = "Who was treated?";
+pub const WHO: &str = "Who was treated?";
 /// All ewes.
-pub(crate) const ALL_EWES: &str = "All ewes";
+pub const ALL_EWES: &str = "All ewes";
 /// All lambs.
-pub(crate) const ALL_LAMBS: &str = "All lambs";
+pub const ALL_LAMBS: &str = "All lambs";
 /// What a medicine record is worth.
-pub(crate) const CAUTION: [&str; 2] = [
+pub const CAUTION: [&str; 2] = [
     "Label, vet and your country’s rules come first. They may ask for longer than shown here.",
     "What is withheld is worked out from the days you typed. Check them against the label before any sale.",
 ];
 
 /// Returns a choice of many with how many they are: "All ewes · 24".
-pub(crate) fn counted(name: &str, count: usize) -> String {
+pub fn counted(name: &str, count: usize) -> String {
     format!("{name} · {count}")
 }

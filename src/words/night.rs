@@ -6,51 +6,51 @@ use yeanling_core::watch::{Duty, State};
 use super::common::{clock, day_and_clock, span};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Night";
+pub const TITLE: &str = "Night";
 /// What the screen is for, where it is offered.
-pub(crate) const SUB: &str = "A dark clock for the nail on the wall: what comes next, with an alarm";
+pub const SUB: &str = "A dark clock for the nail on the wall: what comes next, with an alarm";
 /// Arms the alarm, and plays its test.
-pub(crate) const ARM: &str = "Arm the alarm";
+pub const ARM: &str = "Arm the alarm";
 /// Arms it once more, when the phone gave no sound.
-pub(crate) const ARM_AGAIN: &str = "No sound yet: tap again";
+pub const ARM_AGAIN: &str = "No sound yet: tap again";
 /// Disarms it.
-pub(crate) const DISARM: &str = "Armed. Tap to disarm";
+pub const DISARM: &str = "Armed. Tap to disarm";
 /// Says that it is not armed.
-pub(crate) const OFF: &str = "*Alarm off.* Arming plays a test.";
+pub const OFF: &str = "*Alarm off.* Arming plays a test.";
 /// Says that the phone gives no sound.
-pub(crate) const MUTE: &str = "*No sound yet.* The phone wants one more tap.";
+pub const MUTE: &str = "*No sound yet.* The phone wants one more tap.";
 /// Says that it cannot sound.
-pub(crate) const NO_SOUND: &str = "*No sound* in this browser. Use your phone’s own alarm.";
+pub const NO_SOUND: &str = "*No sound* in this browser. Use your phone’s own alarm.";
 /// What must never be forgotten.
-pub(crate) const ONLY_HERE: &str = "Rings only while this screen is on.";
+pub const ONLY_HERE: &str = "Rings only while this screen is on.";
 /// Answers a ring.
-pub(crate) const UP: &str = "I’m up";
+pub const UP: &str = "I’m up";
 /// Says where to tap.
-pub(crate) const ANYWHERE: &str = "tap anywhere";
+pub const ANYWHERE: &str = "tap anywhere";
 /// Labels the time to the next duty for those who listen.
-pub(crate) const TIME_TO_IT: &str = "time to the next duty";
+pub const TIME_TO_IT: &str = "time to the next duty";
 /// Says that nothing is due and nothing is known to come.
-pub(crate) const NOTHING: &str = "Nothing due, and nothing known to come.";
+pub const NOTHING: &str = "Nothing due, and nothing known to come.";
 /// Hands all alarms to the calendar.
-pub(crate) const ALL_TO_CALENDAR: &str = "Hand the alarms to my calendar";
+pub const ALL_TO_CALENDAR: &str = "Hand the alarms to my calendar";
 /// Hands one alarm to the calendar.
-pub(crate) const ONE_TO_CALENDAR: &str = "only this one to my calendar";
+pub const ONE_TO_CALENDAR: &str = "only this one to my calendar";
 /// Says what became of it.
-pub(crate) const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice. What you have done meanwhile still rings there.";
+pub const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice. What you have done meanwhile still rings there.";
 /// Says that there is nothing to hand over.
-pub(crate) const NONE_AHEAD: &str = "Nothing lies ahead to ring for.";
+pub const NONE_AHEAD: &str = "Nothing lies ahead to ring for.";
 /// Says why the made-up flock stays out.
-pub(crate) const MADE_UP: &str = "The made-up flock stays out of your calendar.";
+pub const MADE_UP: &str = "The made-up flock stays out of your calendar.";
 /// The name of the calendar file.
-pub(crate) const FILE: &str = "yeanling-alarms.ics";
+pub const FILE: &str = "yeanling-alarms.ics";
 
 /// Returns when the alarm was tested.
-pub(crate) fn armed(tested: Moment) -> String {
+pub fn armed(tested: Moment) -> String {
     format!("*Alarm armed*, tested {}.", clock(tested))
 }
 
 /// Says whether the phone stays awake: nothing is said before it has answered.
-pub(crate) const fn awake(held: Option<bool>) -> &'static str {
+pub const fn awake(held: Option<bool>) -> &'static str {
     match held {
         None => "",
         Some(true) => "Held awake.",
@@ -59,17 +59,17 @@ pub(crate) const fn awake(held: Option<bool>) -> &'static str {
 }
 
 /// Returns the plain line for a phone in a pocket.
-pub(crate) fn set_alarm(at: Moment, now: Moment) -> String {
+pub fn set_alarm(at: Moment, now: Moment) -> String {
     format!("In a pocket? Set your phone’s alarm for *{}*", day_and_clock(at, now))
 }
 
 /// Returns that nothing is due, and when the next look is.
-pub(crate) fn calm(next: Moment, now: Moment) -> String {
+pub fn calm(next: Moment, now: Moment) -> String {
     format!("Nothing due. Next look: *{}*", day_and_clock(next, now))
 }
 
 /// Returns how a duty that is due or late stands, without how long, so that it can be read twice.
-pub(crate) fn stands(duty: &Duty, now: Moment) -> String {
+pub fn stands(duty: &Duty, now: Moment) -> String {
     let due = day_and_clock(duty.due, now);
     match duty.state(now) {
         State::Danger => format!("*danger* since {}", day_and_clock(duty.since, now)),
@@ -80,7 +80,7 @@ pub(crate) fn stands(duty: &Duty, now: Moment) -> String {
 }
 
 /// Returns how many more are due.
-pub(crate) fn more(count: usize) -> String {
+pub fn more(count: usize) -> String {
     format!("and {count} more")
 }
 
@@ -88,7 +88,7 @@ pub(crate) fn more(count: usize) -> String {
 ///
 /// It is counted from the minute on the clock to the minute that is told, so that all three agree. From ten hours on,
 /// hours are enough.
-pub(crate) fn time_to(due: Moment, now: Moment) -> (String, &'static str) {
+pub fn time_to(due: Moment, now: Moment) -> (String, &'static str) {
     let minute = |moment: Moment| moment.as_unix_milliseconds().div_euclid(60_000);
     let minutes = (minute(due) - minute(now)).max(0);
     match (minutes / 60, minutes % 60) {
@@ -100,27 +100,27 @@ pub(crate) fn time_to(due: Moment, now: Moment) -> (String, &'static str) {
 }
 
 /// Returns an animal and what to do for it, in one line without signs: "27a: Not seen to suck".
-pub(crate) fn line(name: &str, task: &str) -> String {
+pub fn line(name: &str, task: &str) -> String {
     format!("{name}: {}", task.replace('*', ""))
 }
 
 /// Returns what the calendar says of an alarm.
-pub(crate) fn note(duty: &Duty) -> String {
+pub fn note(duty: &Duty) -> String {
     format!("Due {}, late from {}. The link opens Yeanling.", clock(duty.due), clock(duty.late))
 }
 
 /// Returns where an answered ring leads.
-pub(crate) fn go_to(name: &str) -> String {
+pub fn go_to(name: &str) -> String {
     format!("Go to {name}")
 }
 
 /// Returns what was missed while no one looked: "3 late. First 27a: Not seen to suck".
-pub(crate) fn missed(count: usize, first: &str) -> String {
+pub fn missed(count: usize, first: &str) -> String {
     if count == 1 { format!("*Late*: {first}") } else { format!("*{count} late.* First {first}") }
 }
 
 /// Returns the doubt about this phone's clock.
-pub(crate) fn clock_behind(noted: Moment, now: Moment) -> String {
+pub fn clock_behind(noted: Moment, now: Moment) -> String {
     format!(
         "*This phone’s clock is behind* what was noted at {}: it says {}, {} less. Check its time: until then, what is due \
          may show too late.",

@@ -9,7 +9,7 @@ use super::common::{clock, feed_mass, mass, number, temperature, volume_as_given
 use super::{animals, danger, labor, life, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
-pub(crate) fn line(event: &Event, flock: &Flock, system: System) -> String {
+pub fn line(event: &Event, flock: &Flock, system: System) -> String {
     match event {
         Event::EweCame { tag } => match tag {
             Some(tag) => format!("Came into the book as ewe {tag}"),
@@ -171,11 +171,11 @@ fn chose(choice: &Choice) -> String {
 }
 
 /// Every grade of birth ease, in order.
-pub(crate) const EASES: [Ease; 6] =
+pub const EASES: [Ease; 6] =
     [Ease::Alone, Ease::SlightByHand, Ease::HardByHand, Ease::Vet, Ease::Surgery, Ease::PlannedSurgery];
 
 /// Returns how a birth went.
-pub(crate) const fn ease(ease: Ease) -> &'static str {
+pub const fn ease(ease: Ease) -> &'static str {
     match ease {
         Ease::Alone => "no help",
         Ease::SlightByHand => "slight help by hand",
@@ -187,7 +187,7 @@ pub(crate) const fn ease(ease: Ease) -> &'static str {
 }
 
 /// Returns how a birth went, for a button.
-pub(crate) const fn ease_short(ease: Ease) -> &'static str {
+pub const fn ease_short(ease: Ease) -> &'static str {
     match ease {
         Ease::Alone => "No help",
         Ease::SlightByHand => "Light pull",
@@ -199,7 +199,7 @@ pub(crate) const fn ease_short(ease: Ease) -> &'static str {
 }
 
 /// Every kind of milk, in the order in which a lamb should have it.
-pub(crate) const MILKS: [Milk; 6] = [
+pub const MILKS: [Milk; 6] = [
     Milk::DamColostrum,
     Milk::EweColostrum,
     Milk::OtherColostrum,
@@ -209,7 +209,7 @@ pub(crate) const MILKS: [Milk; 6] = [
 ];
 
 /// Returns what was in the bottle.
-pub(crate) const fn milk(milk: Milk) -> &'static str {
+pub const fn milk(milk: Milk) -> &'static str {
     match milk {
         Milk::DamColostrum => "its dam’s colostrum",
         Milk::EweColostrum => "another ewe’s colostrum",
@@ -221,7 +221,7 @@ pub(crate) const fn milk(milk: Milk) -> &'static str {
 }
 
 /// Returns how it was given.
-pub(crate) const fn way(way: Way) -> &'static str {
+pub const fn way(way: Way) -> &'static str {
     match way {
         Way::Bottle => "by bottle",
         Way::Tube => "by tube",
@@ -229,7 +229,7 @@ pub(crate) const fn way(way: Way) -> &'static str {
 }
 
 /// Returns how a belly felt.
-pub(crate) const fn belly(belly: Belly) -> &'static str {
+pub const fn belly(belly: Belly) -> &'static str {
     match belly {
         Belly::Full => "full",
         Belly::Hollow => "hollow",
@@ -237,7 +237,7 @@ pub(crate) const fn belly(belly: Belly) -> &'static str {
 }
 
 /// Every cause of death, in the order of the list.
-pub(crate) const CAUSES: [Cause; 8] = [
+pub const CAUSES: [Cause; 8] = [
     Cause::Unknown,
     Cause::Starved,
     Cause::Cold,
@@ -249,7 +249,7 @@ pub(crate) const CAUSES: [Cause; 8] = [
 ];
 
 /// Returns what an animal died of.
-pub(crate) const fn cause(cause: Cause) -> &'static str {
+pub const fn cause(cause: Cause) -> &'static str {
     match cause {
         Cause::Starved => "starved or not mothered",
         Cause::Cold => "cold",

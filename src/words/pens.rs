@@ -9,73 +9,73 @@ use super::animals;
 use super::common::{clock, day_and_clock, length, short_date, span};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Pens";
+pub const TITLE: &str = "Pens";
 /// One pen, as a place to go back to.
-pub(crate) const PEN: &str = "Pen";
+pub const PEN: &str = "Pen";
 /// Says what to do first.
-pub(crate) const EMPTY: &str = "No pens yet. Set one up, then put a ewe in: her lambs go with her.";
+pub const EMPTY: &str = "No pens yet. Set one up, then put a ewe in: her lambs go with her.";
 /// Sets a pen up.
-pub(crate) const NEW: &str = "Set up a pen";
+pub const NEW: &str = "Set up a pen";
 /// Labels the name.
-pub(crate) const NAME: &str = "What it is called";
+pub const NAME: &str = "What it is called";
 /// Labels one side.
-pub(crate) const WIDE: &str = "Wide, if you like";
+pub const WIDE: &str = "Wide, if you like";
 /// Labels the other side.
-pub(crate) const DEEP: &str = "Deep, if you like";
+pub const DEEP: &str = "Deep, if you like";
 /// Explains the size.
-pub(crate) const SIZES: &str = "Printed for small, middling and large ewes: 4 × 4, 5 × 5 and 5 × 6 ft (1.2 × 1.2, 1.5 × 1.5, 1.5 × 1.8 m).";
+pub const SIZES: &str = "Printed for small, middling and large ewes: 4 × 4, 5 × 5 and 5 × 6 ft (1.2 × 1.2, 1.5 × 1.5, 1.5 × 1.8 m).";
 /// One side alone was given.
-pub(crate) const BOTH_SIDES: &str = "Give both sides, or neither.";
+pub const BOTH_SIDES: &str = "Give both sides, or neither.";
 /// A pen of that name stands already.
-pub(crate) const SAME_NAME: &str = "There is a pen of that name. Give this one another.";
+pub const SAME_NAME: &str = "There is a pen of that name. Give this one another.";
 /// Puts a ewe in.
-pub(crate) const PUT_IN: &str = "Put in…";
+pub const PUT_IN: &str = "Put in…";
 /// Asks who goes in.
-pub(crate) const PUT_IN_ASK: &str = "Who goes in?";
+pub const PUT_IN_ASK: &str = "Who goes in?";
 /// Lets them out.
-pub(crate) const OUT: &str = "Out";
+pub const OUT: &str = "Out";
 /// Lets them out before they may go.
-pub(crate) const OUT_EARLY: &str = "Out early";
+pub const OUT_EARLY: &str = "Out early";
 /// Moves them.
-pub(crate) const MOVE: &str = "Move…";
+pub const MOVE: &str = "Move…";
 /// Asks where to.
-pub(crate) const MOVE_ASK: &str = "Into which pen?";
+pub const MOVE_ASK: &str = "Into which pen?";
 /// Cleaned and bedded.
-pub(crate) const CLEANED: &str = "Cleaned, bedded";
+pub const CLEANED: &str = "Cleaned, bedded";
 /// Gives another name.
-pub(crate) const RENAME: &str = "Another name";
+pub const RENAME: &str = "Another name";
 /// Takes the pen down.
-pub(crate) const CLOSE: &str = "Take it down";
+pub const CLOSE: &str = "Take it down";
 /// Nobody is in.
-pub(crate) const NOBODY: &str = "Empty, clean";
+pub const NOBODY: &str = "Empty, clean";
 /// Nobody is in, and it was used.
-pub(crate) const SOILED: &str = "Empty, not cleaned since";
+pub const SOILED: &str = "Empty, not cleaned since";
 /// They went in without cleaning.
-pub(crate) const NOT_CLEANED: &str = "Not cleaned before they went in.";
+pub const NOT_CLEANED: &str = "Not cleaned before they went in.";
 /// More than one ewe.
-pub(crate) const TWO_EWES: &str = "Two ewes in one pen: lambs may be mixed up.";
+pub const TWO_EWES: &str = "Two ewes in one pen: lambs may be mixed up.";
 /// They may go.
-pub(crate) const READY: &str = "*May go out*";
+pub const READY: &str = "*May go out*";
 /// Was taken down.
-pub(crate) const CLOSED: &str = "This pen was taken down. Its record stays.";
+pub const CLOSED: &str = "This pen was taken down. Its record stays.";
 
 /// Says where a pen comes from.
-pub(crate) const NO_PENS: &str = "No other pen stands yet. Set one up under Pens.";
+pub const NO_PENS: &str = "No other pen stands yet. Set one up under Pens.";
 
 /// Returns the name of a pen for a heading or a row.
-pub(crate) fn pen(pen: &Pen) -> String {
+pub fn pen(pen: &Pen) -> String {
     format!("Pen {}", pen.name)
 }
 
 /// Returns a size: "1.5 × 1.8 m".
-pub(crate) fn size(size: PenSize, system: System) -> String {
+pub fn size(size: PenSize, system: System) -> String {
     let wide = length(size.wide, system);
     let number = wide.split(' ').next().unwrap_or_default().to_owned();
     format!("{number} × {}", length(size.deep, system))
 }
 
 /// Returns who is in and since when: "Ewe 14 and 2 lambs · 1 day 2 h".
-pub(crate) fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) -> String {
+pub fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) -> String {
     let name = animals::animal(flock, animal);
     let with = match animal {
         Animal::Ewe(ewe) => match flock.lambs_at_foot(ewe).len() {
@@ -92,7 +92,7 @@ pub(crate) fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) 
 }
 
 /// Returns whether a pair may go out, and all that holds it back.
-pub(crate) fn readiness(flock: &Flock, readiness: &Readiness, now: Moment) -> String {
+pub fn readiness(flock: &Flock, readiness: &Readiness, now: Moment) -> String {
     if readiness.why_not.is_empty() {
         return READY.to_owned();
     }
@@ -115,19 +115,19 @@ fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String
 }
 
 /// Prints the card of a pen.
-pub(crate) const PRINT: &str = "Print its card";
+pub const PRINT: &str = "Print its card";
 /// Heads what is withheld, on the card.
-pub(crate) const CARD_WITHHELD: &str = "Withheld";
+pub const CARD_WITHHELD: &str = "Withheld";
 /// Heads what is to do, on the card.
-pub(crate) const CARD_TO_DO: &str = "Still to do";
+pub const CARD_TO_DO: &str = "Still to do";
 
 /// Returns whose card it is and of which day: "Quarry Bank · 12 Mar 2026".
-pub(crate) fn printed(farm: &str, day: &str) -> String {
+pub fn printed(farm: &str, day: &str) -> String {
     if farm.is_empty() { day.to_owned() } else { format!("{farm} · {day}") }
 }
 
 /// Returns a lamb in a line for paper: "12a, ewe lamb, born 25 Feb 03:12, 3.9 kg, navel 03:20, up 03:30, sucked 03:45".
-pub(crate) fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
+pub fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
     // Paper lives longer than today: "yesterday" would be wrong tomorrow. The day stands once, with the birth.
     let born = lamb.born.local().date();
     let at = |moment: Moment| {
@@ -149,6 +149,6 @@ pub(crate) fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
 }
 
 /// Returns when something is due, for paper: "25 Feb 05:28".
-pub(crate) fn card_due(due: Moment) -> String {
+pub fn card_due(due: Moment) -> String {
     format!("{} {}", short_date(due.local().date()), clock(due))
 }

@@ -7,18 +7,18 @@ use super::common::mass;
 use super::practice::powder_rule;
 
 /// Heads the plan.
-pub(crate) const TITLE: &str = "Powder until weaning";
+pub const TITLE: &str = "Powder until weaning";
 /// Labels the number of lambs.
-pub(crate) const LAMBS: &str = "Lambs";
+pub const LAMBS: &str = "Lambs";
 /// Labels the powder in store.
-pub(crate) const STOCK: &str = "Powder in store";
+pub const STOCK: &str = "Powder in store";
 /// Helps with the powder in store.
-pub(crate) const STOCK_HINT: &str = "Leave it empty if you do not know.";
+pub const STOCK_HINT: &str = "Leave it empty if you do not know.";
 /// Labels the answer.
-pub(crate) const WANTED: &str = "Still wanted";
+pub const WANTED: &str = "Still wanted";
 
 /// Returns the least and the most: "20.4 kg to 27.3 kg", or one figure when they are the same.
-pub(crate) fn range((least, most): (Mass, Mass), system: System) -> String {
+pub fn range((least, most): (Mass, Mass), system: System) -> String {
     let told = |mass: Mass| match system {
         System::Metric => format!("{:.1} kg", mass.as_kilograms()),
         System::Us => format!("{:.1} lb", mass.as_pounds()),
@@ -27,7 +27,7 @@ pub(crate) fn range((least, most): (Mass, Mass), system: System) -> String {
 }
 
 /// Returns by whose rule, and what was used: "By NDSU …. Used so far: 0.4 kg."
-pub(crate) fn by(plan: &Plan, system: System) -> String {
+pub fn by(plan: &Plan, system: System) -> String {
     let rule = powder_rule(plan.rule).0;
     if plan.used.as_kilograms() > 0.0 {
         format!("By {rule}, a lamb. Used so far, by the feeds noted: {}.", mass(plan.used, system))
@@ -37,7 +37,7 @@ pub(crate) fn by(plan: &Plan, system: System) -> String {
 }
 
 /// Returns whether what is in store will do.
-pub(crate) fn against(plan: &Plan, stock: Mass, system: System) -> String {
+pub fn against(plan: &Plan, stock: Mass, system: System) -> String {
     let short = |wanted: Mass| Mass::from_kilograms((wanted.as_kilograms() - stock.as_kilograms()).max(0.0));
     let (least, most) = plan.left;
     if stock >= most {
@@ -50,7 +50,7 @@ pub(crate) fn against(plan: &Plan, stock: Mass, system: System) -> String {
 }
 
 /// Returns what is wrong with a number of lambs that is none.
-pub(crate) fn not_lambs(given: &str) -> String {
+pub fn not_lambs(given: &str) -> String {
     format!("“{given}” is not a number of lambs. Type it like 3.")
 }
 

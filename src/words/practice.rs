@@ -10,50 +10,50 @@ use yeanling_core::units::{Strength, System, TimeDelta};
 use super::common::{number, span};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Practice";
+pub const TITLE: &str = "Practice";
 /// What the screen is for.
-pub(crate) const SUB: &str = "How this farm does it. Kept in the book, so every phone agrees.";
+pub const SUB: &str = "How this farm does it. Kept in the book, so every phone agrees.";
 /// Heads the look of this phone.
-pub(crate) const LOOK: &str = "Look of this phone";
+pub const LOOK: &str = "Look of this phone";
 /// Heads the farm's name.
-pub(crate) const FARM: &str = "Farm";
+pub const FARM: &str = "Farm";
 /// Labels the farm's name.
-pub(crate) const FARM_NAME: &str = "Farm name";
+pub const FARM_NAME: &str = "Farm name";
 /// Heads the units.
-pub(crate) const UNITS: &str = "Units";
+pub const UNITS: &str = "Units";
 /// Heads the first-milk rule.
-pub(crate) const FIRST_MILK: &str = "First milk in 24 hours";
+pub const FIRST_MILK: &str = "First milk in 24 hours";
 /// Heads the housing.
-pub(crate) const NEWBORNS: &str = "Newborns live";
+pub const NEWBORNS: &str = "Newborns live";
 /// Heads the bottle table.
-pub(crate) const BOTTLE: &str = "Bottle lambs";
+pub const BOTTLE: &str = "Bottle lambs";
 /// Heads the weaning rule.
-pub(crate) const WEANING: &str = "Weaning";
+pub const WEANING: &str = "Weaning";
 /// Heads the strength on the label.
-pub(crate) const POWDER_RATE: &str = "Strength on the powder’s label";
+pub const POWDER_RATE: &str = "Strength on the powder’s label";
 /// Labels the strength on the label.
-pub(crate) const POWDER_RATE_LABEL: &str = "Grams in a liter of mix";
+pub const POWDER_RATE_LABEL: &str = "Grams in a liter of mix";
 /// Saves the strength.
-pub(crate) const SAVE_RATE: &str = "Save strength";
+pub const SAVE_RATE: &str = "Save strength";
 /// Heads the powder until weaning.
-pub(crate) const POWDER: &str = "Powder until weaning";
+pub const POWDER: &str = "Powder until weaning";
 /// Heads the freezer.
-pub(crate) const FREEZER: &str = "Frozen colostrum keeps";
+pub const FREEZER: &str = "Frozen colostrum keeps";
 /// Heads the chill limit.
-pub(crate) const CHILL: &str = "Weather is a risk from, in kJ/m²/h";
+pub const CHILL: &str = "Weather is a risk from, in kJ/m²/h";
 /// Heads the limits.
-pub(crate) const LIMITS: &str = "When the watch speaks up";
+pub const LIMITS: &str = "When the watch speaks up";
 /// Explains the limits.
-pub(crate) const LIMITS_SUB: &str = "Minutes after birth; for the navel, after the first dip.";
+pub const LIMITS_SUB: &str = "Minutes after birth; for the navel, after the first dip.";
 /// Saves the limits.
-pub(crate) const SAVE_LIMITS: &str = "Save limits";
+pub const SAVE_LIMITS: &str = "Save limits";
 /// Saves the name.
-pub(crate) const SAVE_NAME: &str = "Save name";
+pub const SAVE_NAME: &str = "Save name";
 /// Says that it was saved.
-pub(crate) const SAVED: &str = "Noted in the book.";
+pub const SAVED: &str = "Noted in the book.";
 
 /// Returns the units' name.
-pub(crate) const fn system(system: System) -> &'static str {
+pub const fn system(system: System) -> &'static str {
     match system {
         System::Metric => "kg, ml, °C",
         System::Us => "lb, fl oz, °F",
@@ -61,7 +61,7 @@ pub(crate) const fn system(system: System) -> &'static str {
 }
 
 /// Returns a colostrum rule's name and a few words about it.
-pub(crate) const fn day_rule(rule: DayRule) -> (&'static str, &'static str) {
+pub const fn day_rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
         DayRule::Ahdb200 => ("AHDB, 200 ml/kg", "our default: a levy board’s plain figure"),
         DayRule::Ruma210 => ("RUMA, 210 ml/kg", "the lower end of its 210–290"),
@@ -70,7 +70,7 @@ pub(crate) const fn day_rule(rule: DayRule) -> (&'static str, &'static str) {
 }
 
 /// Returns where newborns live.
-pub(crate) const fn housing(housing: Housing) -> &'static str {
+pub const fn housing(housing: Housing) -> &'static str {
     match housing {
         Housing::Housed => "under a roof",
         Housing::Outdoors => "outdoors",
@@ -78,7 +78,7 @@ pub(crate) const fn housing(housing: Housing) -> &'static str {
 }
 
 /// Returns a bottle table's name and a few words about it.
-pub(crate) const fn bottle_table(table: BottleTable) -> (&'static str, &'static str) {
+pub const fn bottle_table(table: BottleTable) -> (&'static str, &'static str) {
     match table {
         BottleTable::VetSupplier => ("Vet supplier’s table", "our default: steps by week, in ml"),
         BottleTable::UsHandbook => ("US handbook’s table", "smaller feeds, in fl oz"),
@@ -86,7 +86,7 @@ pub(crate) const fn bottle_table(table: BottleTable) -> (&'static str, &'static 
 }
 
 /// Returns how long frozen colostrum keeps, and a few words about it.
-pub(crate) const fn freezer_life(life: FreezerLife) -> (&'static str, &'static str) {
+pub const fn freezer_life(life: FreezerLife) -> (&'static str, &'static str) {
     match life {
         FreezerLife::SixMonths => ("6 months", "Ozarks Farm, the strictest"),
         FreezerLife::OneYear => ("1 year", "our default: common practice, between the two in print"),
@@ -95,7 +95,7 @@ pub(crate) const fn freezer_life(life: FreezerLife) -> (&'static str, &'static s
 }
 
 /// Returns a powder rule's name and a few words about it.
-pub(crate) const fn powder_rule(rule: PowderRule) -> (&'static str, &'static str) {
+pub const fn powder_rule(rule: PowderRule) -> (&'static str, &'static str) {
     match rule {
         PowderRule::NewZealand => ("New Zealand, 7 kg (15 lb)", "the least in print"),
         PowderRule::Ndsu => {
@@ -106,7 +106,7 @@ pub(crate) const fn powder_rule(rule: PowderRule) -> (&'static str, &'static str
 }
 
 /// Returns a weaning rule's name and a few words about it.
-pub(crate) const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static str) {
+pub const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static str) {
     match rule {
         WeaningRule::FeedMaker => (
             "feed maker’s rule",
@@ -122,7 +122,7 @@ pub(crate) const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static s
 }
 
 /// Returns whose mean birth weights, and a few words about it.
-pub(crate) const fn breed_means(means: BreedMeans) -> (&'static str, &'static str) {
+pub const fn breed_means(means: BreedMeans) -> (&'static str, &'static str) {
     match means {
         BreedMeans::NoBreed => ("no breed’s", "our default: the flock’s own once there are 15"),
         BreedMeans::Katahdin => ("Katahdin", "recalled, not checked"),
@@ -132,7 +132,7 @@ pub(crate) const fn breed_means(means: BreedMeans) -> (&'static str, &'static st
 }
 
 /// Returns a kind of sheep by how long it carries, and a few words about it.
-pub(crate) const fn breed_type(breed: BreedType) -> (&'static str, &'static str) {
+pub const fn breed_type(breed: BreedType) -> (&'static str, &'static str) {
     match breed {
         BreedType::Any => ("any sheep", "our default: 147 days"),
         BreedType::Hair => ("hair sheep", "149.8 days with one, 147.4 with two, 146.7 with three"),
@@ -145,7 +145,7 @@ pub(crate) const fn breed_type(breed: BreedType) -> (&'static str, &'static str)
 }
 
 /// Returns a vigor scale's name and a few words about it.
-pub(crate) const fn vigor(scale: VigorInUse) -> (&'static str, &'static str) {
+pub const fn vigor(scale: VigorInUse) -> (&'static str, &'static str) {
     match scale {
         VigorInUse::FourGrade => ("four grades", "our default: 1 is best, no instrument"),
         VigorInUse::TenPoint => ("ten points", "10 is best; 8 without an ear oximeter"),
@@ -153,7 +153,7 @@ pub(crate) const fn vigor(scale: VigorInUse) -> (&'static str, &'static str) {
 }
 
 /// Returns a chill limit's name and a few words about it.
-pub(crate) const fn chill_limit(limit: ChillLimit) -> (&'static str, &'static str) {
+pub const fn chill_limit(limit: ChillLimit) -> (&'static str, &'static str) {
     match limit {
         ChillLimit::Victoria1000 => ("Agriculture Victoria, 1000", "our default: the stricter"),
         ChillLimit::Murdoch1100 => ("Murdoch, 1100", "cold stress"),
@@ -161,7 +161,7 @@ pub(crate) const fn chill_limit(limit: ChillLimit) -> (&'static str, &'static st
 }
 
 /// Returns a ring rule’s name and a few words about it.
-pub(crate) fn ring_rule(rule: RingRule) -> (String, &'static str) {
+pub fn ring_rule(rule: RingRule) -> (String, &'static str) {
     let (name, note) = match rule {
         RingRule::NoRings => ("no rings", "our default: no reminder"),
         RingRule::EnglandWales => ("England and Wales", "only in the first 7 days"),
@@ -176,7 +176,7 @@ pub(crate) fn ring_rule(rule: RingRule) -> (String, &'static str) {
 }
 
 /// Returns the farm's choice about rings: by whose rule, and on which lambs.
-pub(crate) fn rings(rings: Rings) -> String {
+pub fn rings(rings: Rings) -> String {
     let on = match (rings.tails, rings.ram_lambs) {
         (true, true) => "tails and ram lambs",
         (true, false) => "tails",
@@ -197,16 +197,16 @@ pub(crate) fn rings(rings: Rings) -> String {
 }
 
 /// Says whether the farm has chosen a ring that its rule bans: nothing then asks for it.
-pub(crate) const fn is_banned(rings: Rings) -> bool {
+pub const fn is_banned(rings: Rings) -> bool {
     rings.ram_lambs && banned(rings.rule, Ring::Castration)
 }
 
 /// Says what becomes of such a choice.
-pub(crate) const RINGS_BANNED: &str =
+pub const RINGS_BANNED: &str =
     "Castration rings are banned in Germany: nothing here will ask for one. Ask your vet about other ways.";
 
 /// Returns whether the dams had their vaccine.
-pub(crate) const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str {
+pub const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str {
     match vaccinated {
         DamsVaccinated::Unknown => "Dams’ vaccine not known",
         DamsVaccinated::Yes => "Dams vaccinated",
@@ -215,22 +215,22 @@ pub(crate) const fn dams_vaccinated(vaccinated: DamsVaccinated) -> &'static str 
 }
 
 /// Returns a powder rate without its unit, as it is typed: "200".
-pub(crate) fn rate_number(rate: Strength) -> String {
+pub fn rate_number(rate: Strength) -> String {
     number(rate.as_grams_per_liter(), 1)
 }
 
 /// Returns what helps with the strength on the label.
-pub(crate) fn powder_rate_hint(usual: Strength) -> String {
+pub fn powder_rate_hint(usual: Strength) -> String {
     format!("{} unless your label says another: a feed maker’s. The label comes first.", rate(usual))
 }
 
 /// Returns a powder rate: "200 g/L".
-pub(crate) fn rate(rate: Strength) -> String {
+pub fn rate(rate: Strength) -> String {
     format!("{} g/L", number(rate.as_grams_per_liter(), 1))
 }
 
 /// Returns what a limit is about.
-pub(crate) const fn limit(limit: Limit) -> &'static str {
+pub const fn limit(limit: Limit) -> &'static str {
     match limit {
         Limit::Up => "Up on its feet",
         Limit::Help => "Help it to suck",
@@ -256,78 +256,78 @@ pub(crate) const fn limit(limit: Limit) -> &'static str {
 }
 
 /// Heads the scale for vigor.
-pub(crate) const VIGOR: &str = "Vigor";
+pub const VIGOR: &str = "Vigor";
 /// Heads the means of a breed.
-pub(crate) const BREED_MEANS: &str = "Birth weights, held against";
+pub const BREED_MEANS: &str = "Birth weights, held against";
 /// Explains them.
-pub(crate) const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
+pub const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
 /// Heads the kind of sheep.
-pub(crate) const BREED_TYPE: &str = "How long your ewes carry";
+pub const BREED_TYPE: &str = "How long your ewes carry";
 /// Explains it.
-pub(crate) const BREED_TYPE_SUB: &str =
+pub const BREED_TYPE_SUB: &str =
     "From mating to lambing. Your own flock’s mean takes over from 15 lambings with a known mark.";
 /// Heads the rings.
-pub(crate) const RINGS: &str = "Rings";
+pub const RINGS: &str = "Rings";
 /// Explains them.
-pub(crate) const RINGS_SUB: &str = "Never in the first 24 h.";
+pub const RINGS_SUB: &str = "Never in the first 24 h.";
 /// The farm's own limit.
-pub(crate) const RINGS_OWN: &str = "the farm’s own limit";
+pub const RINGS_OWN: &str = "the farm’s own limit";
 /// Labels it.
-pub(crate) const RINGS_DAYS: &str = "Rings go on before";
+pub const RINGS_DAYS: &str = "Rings go on before";
 /// Its unit.
-pub(crate) const DAYS: &str = "days";
+pub const DAYS: &str = "days";
 /// Saves it.
-pub(crate) const SAVE_DAYS: &str = "Save days";
+pub const SAVE_DAYS: &str = "Save days";
 /// Asks which lambs.
-pub(crate) const RINGS_ON: &str = "On";
+pub const RINGS_ON: &str = "On";
 /// Tails alone.
-pub(crate) const RINGS_TAILS: &str = "tails";
+pub const RINGS_TAILS: &str = "tails";
 /// Ram lambs alone.
-pub(crate) const RINGS_RAMS: &str = "ram lambs";
+pub const RINGS_RAMS: &str = "ram lambs";
 /// Both.
-pub(crate) const RINGS_BOTH: &str = "tails and ram lambs";
+pub const RINGS_BOTH: &str = "tails and ram lambs";
 /// Heads the dams' vaccine.
-pub(crate) const DAMS: &str = "Clostridial vaccine of the dams";
+pub const DAMS: &str = "Clostridial vaccine of the dams";
 /// Explains it.
-pub(crate) const DAMS_SUB: &str = "Not known is our default and taken as none: the lambs’ own comes earlier then. University of Maryland; the label wins.";
+pub const DAMS_SUB: &str = "Not known is our default and taken as none: the lambs’ own comes earlier then. University of Maryland; the label wins.";
 
 /// Returns what the farm's own limit may be.
-pub(crate) fn between_days(least: u16, most: u16) -> String {
+pub fn between_days(least: u16, most: u16) -> String {
     format!("{least} to {most} days. Local rules may be stricter.")
 }
 
 /// Heads how this phone looks: as the phone has it.
-pub(crate) const LOOK_PHONE: &str = "As the phone";
+pub const LOOK_PHONE: &str = "As the phone";
 /// Ink on paper.
-pub(crate) const LOOK_DAY: &str = "Day";
+pub const LOOK_DAY: &str = "Day";
 /// Dim amber on black.
-pub(crate) const LOOK_NIGHT: &str = "Night";
+pub const LOOK_NIGHT: &str = "Night";
 /// Explains the look.
-pub(crate) const LOOK_SUB: &str = "This phone alone. Night is dim amber on black, kind to eyes and ewes.";
+pub const LOOK_SUB: &str = "This phone alone. Night is dim amber on black, kind to eyes and ewes.";
 /// Explains the farm's name.
-pub(crate) const FARM_NAME_SUB: &str = "Stands above the Watch and names the files you send.";
+pub const FARM_NAME_SUB: &str = "Stands above the Watch and names the files you send.";
 /// The unit of the limits.
-pub(crate) const MINUTES: &str = "min";
+pub const MINUTES: &str = "min";
 /// Says that nothing was changed.
-pub(crate) const UNCHANGED: &str = "Nothing was changed.";
+pub const UNCHANGED: &str = "Nothing was changed.";
 
 /// The unit of the stays.
-pub(crate) const HOURS: &str = "h";
+pub const HOURS: &str = "h";
 /// Heads the limits around lambing.
-pub(crate) const LABOR: &str = "Around lambing";
+pub const LABOR: &str = "Around lambing";
 /// Explains them.
-pub(crate) const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the last lamb. Stricter is fine; ask your vet before looser.";
+pub const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the last lamb. Stricter is fine; ask your vet before looser.";
 /// Heads the stays in the pens.
-pub(crate) const STAY: &str = "Bonding pens";
+pub const STAY: &str = "Bonding pens";
 /// Explains them.
-pub(crate) const STAY_SUB: &str =
+pub const STAY_SUB: &str =
     "Until the stay is over nobody is told to go out, and not while a lamb is unfed, cold or turned away.";
 /// Saves the stays.
-pub(crate) const SAVE_STAY: &str = "Save the stays";
+pub const SAVE_STAY: &str = "Save the stays";
 
 /// Returns what stands under a limit: in hours too from two hours on, and what holds until the farm sets its own:
 /// "6 h 30 min · usual: 360".
-pub(crate) fn usual(typed: Option<u16>, usual: u16, unit: &str) -> String {
+pub fn usual(typed: Option<u16>, usual: u16, unit: &str) -> String {
     let usual = format!("usual: {usual}");
     match typed {
         Some(minutes) if unit == MINUTES && minutes >= 120 => {
@@ -338,7 +338,7 @@ pub(crate) fn usual(typed: Option<u16>, usual: u16, unit: &str) -> String {
 }
 
 /// Returns what is wrong with a limit that is no whole number.
-pub(crate) fn not_whole(given: &str, usual: u16) -> String {
+pub fn not_whole(given: &str, usual: u16) -> String {
     if given.is_empty() {
         format!("Nothing is typed. Type a whole number, such as {usual}.")
     } else {

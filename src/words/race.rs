@@ -7,64 +7,63 @@ use super::common::{day_and_clock, number, short_date};
 use super::season;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Ewe after ewe";
+pub const TITLE: &str = "Ewe after ewe";
 /// Goes back to the group.
-pub(crate) const GROUP: &str = "Group";
+pub const GROUP: &str = "Group";
 /// Leads to it.
-pub(crate) const LINK: &str = "Score, scan or mark, ewe after ewe";
+pub const LINK: &str = "Score, scan or mark, ewe after ewe";
 /// Chooses what is noted.
-pub(crate) const WHAT: &str = "What is noted";
+pub const WHAT: &str = "What is noted";
 /// Says that no ewe is in the group.
-pub(crate) const NO_EWES: &str = "No ewes in this group yet. Put them in first.";
+pub const NO_EWES: &str = "No ewes in this group yet. Put them in first.";
 /// Passes a ewe over.
-pub(crate) const SKIP: &str = "Skip";
+pub const SKIP: &str = "Skip";
 /// Goes back to the one before.
-pub(crate) const BACK: &str = "The one before";
+pub const BACK: &str = "The one before";
 /// A mark of the crayon that is on the ram.
-pub(crate) const MARKED: &str = "Marked";
+pub const MARKED: &str = "Marked";
 /// The color where none was noted.
-pub(crate) const A_MARK: &str = "mark";
+pub const A_MARK: &str = "mark";
 /// Starts over.
-pub(crate) const AGAIN: &str = "From the first ewe";
+pub const AGAIN: &str = "From the first ewe";
 /// Says that all were gone through.
-pub(crate) const ALL_DONE: &str = "All ewes of this group were gone through.";
+pub const ALL_DONE: &str = "All ewes of this group were gone through.";
 /// Heads how the group stands.
-pub(crate) const STANDS: &str = "How the group stands";
+pub const STANDS: &str = "How the group stands";
 /// Chooses by whose targets.
-pub(crate) const BY_WHOM: &str = "By whose targets";
+pub const BY_WHOM: &str = "By whose targets";
 /// Chooses the time of the year.
-pub(crate) const STAGE: &str = "Time of the year";
+pub const STAGE: &str = "Time of the year";
 /// Says that nobody was scored.
-pub(crate) const NONE_SCORED: &str = "No score in the last two weeks.";
+pub const NONE_SCORED: &str = "No score in the last two weeks.";
 /// No target is printed.
-pub(crate) const NO_TARGET: &str =
-    "No target is printed for this time of the year there. Choose another source.";
+pub const NO_TARGET: &str = "No target is printed for this time of the year there. Choose another source.";
 /// What every change of condition late in pregnancy needs.
-pub(crate) const SLOWLY: &str =
+pub const SLOWLY: &str =
     "In the last six weeks mend no ewe by more than half a score, and thin none: ask your vet.";
 
 /// Returns how far the round has come: "7 of 24".
-pub(crate) fn place(at: usize, of: usize) -> String {
+pub fn place(at: usize, of: usize) -> String {
     format!("{} of {of}", at + 1)
 }
 
 /// Returns her last score: "last 2.75 on 11 Jan".
-pub(crate) fn last_score(score: Condition, at: Moment) -> String {
+pub fn last_score(score: Condition, at: Moment) -> String {
     format!("last {} on {}", season::score(score), short_date(at.local().date()))
 }
 
 /// Returns her last scan.
-pub(crate) fn last_scan(lambs: u8, days: Option<u16>, at: Moment) -> String {
+pub fn last_scan(lambs: u8, days: Option<u16>, at: Moment) -> String {
     format!("{} on {}", season::scanned(lambs, days), short_date(at.local().date()))
 }
 
 /// Returns her last mark.
-pub(crate) fn last_mark(color: &str, at: Moment, now: Moment) -> String {
+pub fn last_mark(color: &str, at: Moment, now: Moment) -> String {
     format!("marked {color} {}", day_and_clock(at, now))
 }
 
 /// Returns whose targets they are.
-pub(crate) const fn targets(targets: Targets) -> &'static str {
+pub const fn targets(targets: Targets) -> &'static str {
     match targets {
         Targets::Lowland => "UK lowland",
         Targets::Upland => "UK upland",
@@ -75,7 +74,7 @@ pub(crate) const fn targets(targets: Targets) -> &'static str {
 }
 
 /// Returns a time of the year.
-pub(crate) const fn stage(stage: Stage) -> &'static str {
+pub const fn stage(stage: Stage) -> &'static str {
     match stage {
         Stage::Mating => "mating",
         Stage::MidPregnancy => "mid pregnancy",
@@ -86,7 +85,7 @@ pub(crate) const fn stage(stage: Stage) -> &'static str {
 }
 
 /// Returns how a group stands: "12 scored, 2.8 on the mean. Target 3: 5 under it."
-pub(crate) fn stands(scored: usize, mean: f64, target: Option<Target>, under: usize) -> String {
+pub fn stands(scored: usize, mean: f64, target: Option<Target>, under: usize) -> String {
     let mean = format!("*{scored}* scored, *{}* on the mean", number(mean, 2));
     match target {
         None => format!("{mean}."),
@@ -98,7 +97,7 @@ pub(crate) fn stands(scored: usize, mean: f64, target: Option<Target>, under: us
 }
 
 /// Returns why a ewe is told of that is too fat in her last month (NADIS).
-pub(crate) fn too_fat(score: Condition) -> String {
+pub fn too_fat(score: Condition) -> String {
     format!(
         "{}: too fat this close to lambing, at risk of prolapse and pregnancy toxemia. Ask your vet",
         season::score(score)
@@ -106,7 +105,7 @@ pub(crate) fn too_fat(score: Condition) -> String {
 }
 
 /// Returns what mends a ewe: "2.25: needs 0.75, some 6.3 kg, 37 days at 170 g a day".
-pub(crate) fn mends(score: Condition, short: f64, change: Option<&Change>, system: System) -> String {
+pub fn mends(score: Condition, short: f64, change: Option<&Change>, system: System) -> String {
     let needs = format!("{}: needs {}", season::score(score), number(short, 2));
     let Some(change) = change else { return format!("{needs}. Weigh her for the weight and the days") };
     let mass = super::common::mass(yeanling_core::units::Mass::from_kilograms(change.kilograms), system);

@@ -7,7 +7,7 @@ use super::common::{date, day_and_clock, number, volume_as_given};
 use super::{errors, life, season, stores};
 
 /// Returns why something was not noted.
-pub(crate) fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
+pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
     let when = |moment: Moment| day_and_clock(moment, now);
     match refusal {
         Refusal::InFuture { at, now } => {

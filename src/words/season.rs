@@ -7,50 +7,50 @@ use yeanling_core::units::{Condition, Moment};
 use super::common::{date, number};
 
 /// Scores her condition.
-pub(crate) const CONDITION: &str = "Condition";
+pub const CONDITION: &str = "Condition";
 /// Asks for it.
-pub(crate) const CONDITION_ASK: &str = "Her condition, by hand";
+pub const CONDITION_ASK: &str = "Her condition, by hand";
 /// Says how.
-pub(crate) const CONDITION_HOW: &str =
+pub const CONDITION_HOW: &str =
     "Over the loin, behind the last rib. 1 is very thin, 3 in good order, 5 very fat.";
 /// Heads the whole scores.
-pub(crate) const WHOLE: &str = "Score";
+pub const WHOLE: &str = "Score";
 /// Heads the quarters.
-pub(crate) const QUARTERS: &str = "And a quarter";
+pub const QUARTERS: &str = "And a quarter";
 /// The quarters, as they are added.
-pub(crate) const QUARTER: [&str; 4] = ["+ 0", "+ ¼", "+ ½", "+ ¾"];
+pub const QUARTER: [&str; 4] = ["+ 0", "+ ¼", "+ ½", "+ ¾"];
 /// Says that no whole score was chosen yet.
-pub(crate) const NO_SCORE: &str = "Choose a score from 1 to 5.";
+pub const NO_SCORE: &str = "Choose a score from 1 to 5.";
 /// Weighs her.
-pub(crate) const WEIGH: &str = "Weigh";
+pub const WEIGH: &str = "Weigh";
 /// Asks for her weight.
-pub(crate) const WEIGH_ASK: &str = "How heavy is she?";
+pub const WEIGH_ASK: &str = "How heavy is she?";
 /// Notes a scan.
-pub(crate) const SCAN: &str = "Scan";
+pub const SCAN: &str = "Scan";
 /// Asks what it showed.
-pub(crate) const SCAN_ASK: &str = "What did the scan show?";
+pub const SCAN_ASK: &str = "What did the scan show?";
 /// How many lambs a scan can show, from none.
-pub(crate) const SCANNED: [&str; 5] = ["Empty", "One", "Two", "Three", "Four"];
+pub const SCANNED: [&str; 5] = ["Empty", "One", "Two", "Three", "Four"];
 /// Asks how old the lambs were said to be.
-pub(crate) const SCAN_DAYS: &str = "Age of the lambs, if told";
+pub const SCAN_DAYS: &str = "Age of the lambs, if told";
 /// The unit of that.
-pub(crate) const DAYS: &str = "days";
+pub const DAYS: &str = "days";
 /// Says that nothing was chosen yet.
-pub(crate) const NO_SCAN: &str = "Choose how many lambs the scan showed.";
+pub const NO_SCAN: &str = "Choose how many lambs the scan showed.";
 /// Notes a crayon mark.
-pub(crate) const MARK: &str = "Crayon mark";
+pub const MARK: &str = "Crayon mark";
 /// Asks for its color.
-pub(crate) const MARK_ASK: &str = "What color is the mark?";
+pub const MARK_ASK: &str = "What color is the mark?";
 /// Names that field.
-pub(crate) const COLOR: &str = "Color";
+pub const COLOR: &str = "Color";
 
 /// Returns a condition score: "2.75".
-pub(crate) fn score(score: Condition) -> String {
+pub fn score(score: Condition) -> String {
     number(score.as_score(), 2)
 }
 
 /// Returns what a scan showed.
-pub(crate) fn scanned(lambs: u8, days: Option<u16>) -> String {
+pub fn scanned(lambs: u8, days: Option<u16>) -> String {
     let lambs = match lambs {
         0 => "Scanned *empty*".to_owned(),
         1 => "Scanned: *one lamb*".to_owned(),
@@ -63,7 +63,7 @@ pub(crate) fn scanned(lambs: u8, days: Option<u16>) -> String {
 }
 
 /// Returns a ram for a line: "Ram Oscar, yearling", "A ram".
-pub(crate) fn ram(label: Option<&str>, age: Option<RamAge>) -> String {
+pub fn ram(label: Option<&str>, age: Option<RamAge>) -> String {
     let name = label.map_or_else(|| "A ram".to_owned(), |label| format!("Ram {label}"));
     match age {
         Some(age) => format!("{name}, {}", ram_age(age)),
@@ -72,7 +72,7 @@ pub(crate) fn ram(label: Option<&str>, age: Option<RamAge>) -> String {
 }
 
 /// Returns how old a ram is.
-pub(crate) const fn ram_age(age: RamAge) -> &'static str {
+pub const fn ram_age(age: RamAge) -> &'static str {
     match age {
         RamAge::Lamb => "ram lamb",
         RamAge::Yearling => "yearling",
@@ -81,7 +81,7 @@ pub(crate) const fn ram_age(age: RamAge) -> &'static str {
 }
 
 /// Returns what does not fit about a lambing.
-pub(crate) fn odd_birth(odd: &OddBirth) -> String {
+pub fn odd_birth(odd: &OddBirth) -> String {
     let day = |moment: Moment| date(moment);
     let OddBirth { how, window, days } = odd;
     match how {

@@ -4,22 +4,22 @@ use yeanling_core::book::Ease;
 use yeanling_core::units::System;
 
 /// Heads the way out.
-pub(crate) const TITLE: &str = "To a spreadsheet";
+pub const TITLE: &str = "To a spreadsheet";
 /// Explains it.
-pub(crate) const SUB: &str =
+pub const SUB: &str =
     "One row an animal, a weight, a feed or a medicine, as CSV. To keep the book itself, send the book.";
 /// One row an animal.
-pub(crate) const ANIMALS: &str = "Animals";
+pub const ANIMALS: &str = "Animals";
 /// One row a weight.
-pub(crate) const WEIGHTS: &str = "Weights";
+pub const WEIGHTS: &str = "Weights";
 /// One row a feed by hand.
-pub(crate) const FEEDS: &str = "Feeds";
+pub const FEEDS: &str = "Feeds";
 /// One row a medicine.
-pub(crate) const MEDICINES: &str = "Medicines";
+pub const MEDICINES: &str = "Medicines";
 /// Nobody knows.
-pub(crate) const NOT_KNOWN: &str = "not known";
+pub const NOT_KNOWN: &str = "not known";
 /// The heads of the medicines.
-pub(crate) const HEADS_OF_MEDICINES: [&str; 13] = [
+pub const HEADS_OF_MEDICINES: [&str; 13] = [
     "id",
     "name",
     "given",
@@ -35,20 +35,20 @@ pub(crate) const HEADS_OF_MEDICINES: [&str; 13] = [
     "milk free from",
 ];
 /// Says that it was handed to the phone.
-pub(crate) const GIVEN: &str = "Handed to your phone.";
+pub const GIVEN: &str = "Handed to your phone.";
 /// Says that there is nothing to write.
-pub(crate) const NOTHING: &str = "There is nothing of this kind in the book yet.";
+pub const NOTHING: &str = "There is nothing of this kind in the book yet.";
 /// A ewe.
-pub(crate) const EWE: &str = "ewe";
+pub const EWE: &str = "ewe";
 /// A lamb.
-pub(crate) const LAMB: &str = "lamb";
+pub const LAMB: &str = "lamb";
 /// It is so.
-pub(crate) const YES: &str = "yes";
+pub const YES: &str = "yes";
 /// It is not so.
-pub(crate) const NO: &str = "no";
+pub const NO: &str = "no";
 
 /// Returns the heads of the animals.
-pub(crate) const fn animals(system: System) -> [&'static str; 23] {
+pub const fn animals(system: System) -> [&'static str; 23] {
     let (birth, last) = match system {
         System::Metric => ("birth weight (kg)", "last weight (kg)"),
         System::Us => ("birth weight (lb)", "last weight (lb)"),
@@ -81,7 +81,7 @@ pub(crate) const fn animals(system: System) -> [&'static str; 23] {
 }
 
 /// Returns the heads of the weights.
-pub(crate) const fn weights(system: System) -> [&'static str; 6] {
+pub const fn weights(system: System) -> [&'static str; 6] {
     let weight = match system {
         System::Metric => "weight (kg)",
         System::Us => "weight (lb)",
@@ -90,7 +90,7 @@ pub(crate) const fn weights(system: System) -> [&'static str; 6] {
 }
 
 /// Returns the heads of the feeds.
-pub(crate) const fn feeds(system: System) -> [&'static str; 6] {
+pub const fn feeds(system: System) -> [&'static str; 6] {
     let volume = match system {
         System::Metric => "volume (ml)",
         System::Us => "volume (fl oz)",
@@ -99,7 +99,7 @@ pub(crate) const fn feeds(system: System) -> [&'static str; 6] {
 }
 
 /// Returns the grade of a birth on its printed scale.
-pub(crate) const fn ease(ease: Ease) -> u8 {
+pub const fn ease(ease: Ease) -> u8 {
     match ease {
         Ease::Alone => 1,
         Ease::SlightByHand => 2,
@@ -111,6 +111,6 @@ pub(crate) const fn ease(ease: Ease) -> u8 {
 }
 
 /// Returns the name of a file: "yeanling-animals-2026-02-25.csv".
-pub(crate) fn file(what: &str, day: &str) -> String {
+pub fn file(what: &str, day: &str) -> String {
     format!("yeanling-{}-{day}.csv", what.to_lowercase())
 }

@@ -8,10 +8,10 @@ use super::animals;
 use super::common::number;
 
 /// Asks for an amount.
-pub(crate) const HOW_MUCH: &str = "How much";
+pub const HOW_MUCH: &str = "How much";
 
 /// Returns what a thing is called.
-pub(crate) const fn item(item: Item) -> &'static str {
+pub const fn item(item: Item) -> &'static str {
     match item {
         Item::Hay => "hay",
         Item::Straw => "straw",
@@ -39,7 +39,7 @@ pub(crate) const fn item(item: Item) -> &'static str {
 }
 
 /// Returns the unit that a thing is read and typed in; empty for pieces.
-pub(crate) const fn unit(item: Item, system: System) -> &'static str {
+pub const fn unit(item: Item, system: System) -> &'static str {
     match (item.measure(), system) {
         (Measure::Kilograms, System::Metric) => "kg",
         (Measure::Kilograms, System::Us) => "lb",
@@ -50,7 +50,7 @@ pub(crate) const fn unit(item: Item, system: System) -> &'static str {
 }
 
 /// Returns an amount as it would be typed: "1200", "2.5".
-pub(crate) fn typed_amount(item: Item, amount: Amount, system: System) -> String {
+pub fn typed_amount(item: Item, amount: Amount, system: System) -> String {
     let units = amount.as_units();
     match (item.measure(), system) {
         (Measure::Kilograms, System::Metric) => number(units, 2),
@@ -62,7 +62,7 @@ pub(crate) fn typed_amount(item: Item, amount: Amount, system: System) -> String
 }
 
 /// Returns an amount with its unit: "1200 kg", "2645.5 lb", "500 ml", "12".
-pub(crate) fn amount(item: Item, amount: Amount, system: System) -> String {
+pub fn amount(item: Item, amount: Amount, system: System) -> String {
     let typed = typed_amount(item, amount, system);
     let unit = unit(item, system);
     if unit.is_empty() { typed } else { format!("{typed} {unit}") }
@@ -72,7 +72,7 @@ pub(crate) fn amount(item: Item, amount: Amount, system: System) -> String {
 ///
 /// # Errors
 /// What was typed is empty, is no number, or names a unit of another kind.
-pub(crate) fn read_amount(text: &str, item: Item, system: System) -> Result<Amount, TypedError> {
+pub fn read_amount(text: &str, item: Item, system: System) -> Result<Amount, TypedError> {
     let units = match item.measure() {
         Measure::Kilograms => Mass::parse(text, system)?.as_kilograms(),
         Measure::Milliliters => Volume::parse(text, system)?.as_milliliters(),
@@ -82,7 +82,7 @@ pub(crate) fn read_amount(text: &str, item: Item, system: System) -> Result<Amou
 }
 
 /// Returns whom colostrum was milked from.
-pub(crate) fn milked_from(flock: &Flock, from: MilkedFrom) -> String {
+pub fn milked_from(flock: &Flock, from: MilkedFrom) -> String {
     match from {
         MilkedFrom::Ewe(ewe) => animals::ewe_of(flock, ewe),
         MilkedFrom::SomeEwe => "a ewe".to_owned(),
@@ -92,7 +92,7 @@ pub(crate) fn milked_from(flock: &Flock, from: MilkedFrom) -> String {
 }
 
 /// Returns how many bags: "1 bag", "4 bags".
-pub(crate) fn bags(bags: u8) -> String {
+pub fn bags(bags: u8) -> String {
     format!("{bags} {}", if bags == 1 { "bag" } else { "bags" })
 }
 

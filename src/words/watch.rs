@@ -10,34 +10,34 @@ use super::common::{clock, day_and_clock, span, volume};
 use super::{danger, labor};
 
 /// Starts a lambing.
-pub(crate) const LAMBING: &str = "Lambing";
+pub const LAMBING: &str = "Lambing";
 /// Heads what the season asks for.
-pub(crate) const THIS_WEEK: &str = "This week";
+pub const THIS_WEEK: &str = "This week";
 /// The ram was taken out.
-pub(crate) const RAM_IS_OUT: &str = "He is out";
+pub const RAM_IS_OUT: &str = "He is out";
 /// The booster was given.
-pub(crate) const GIVEN: &str = "Given";
+pub const GIVEN: &str = "Given";
 /// She gets so much from now on.
-pub(crate) const FED_SO: &str = "Fed so";
+pub const FED_SO: &str = "Fed so";
 /// The extra feed was stopped.
-pub(crate) const STOPPED: &str = "Stopped";
+pub const STOPPED: &str = "Stopped";
 /// Heads what is late.
-pub(crate) const LATE: &str = "Late";
+pub const LATE: &str = "Late";
 /// Heads what is due.
-pub(crate) const NOW: &str = "Now";
+pub const NOW: &str = "Now";
 /// Heads what comes.
-pub(crate) const COMING: &str = "Coming";
+pub const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
-pub(crate) const WELL: &str = "First day, nothing due";
+pub const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub(crate) const EMPTY: &str = "Nothing to watch yet. Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
+pub const EMPTY: &str = "Nothing to watch yet. Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
 /// Says that nothing is due.
-pub(crate) const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
+pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the made-up flock.
-pub(crate) const LOOK_ROUND: &str = "Look round a made-up flock";
+pub const LOOK_ROUND: &str = "Look round a made-up flock";
 
 /// Returns what is to be done, short, for a row.
-pub(crate) fn task(task: Task, system: System) -> String {
+pub fn task(task: Task, system: System) -> String {
     match task {
         Task::DipNavel => "Dip the navel".to_owned(),
         Task::DipNavelAgain => "Dip the navel again".to_owned(),
@@ -105,7 +105,7 @@ pub(crate) fn task(task: Task, system: System) -> String {
 }
 
 /// Returns the word on the button that discharges it.
-pub(crate) fn done(task: Task, system: System) -> String {
+pub fn done(task: Task, system: System) -> String {
     match task {
         Task::DipNavel => "Dipped".to_owned(),
         Task::DipNavelAgain => "Dipped again".to_owned(),
@@ -148,7 +148,7 @@ const fn ring(tail: bool, castration: bool, too_late: bool) -> &'static str {
 }
 
 /// Returns the heading over why an ewe's duty is due.
-pub(crate) const fn kind_title(kind: DutyKind) -> &'static str {
+pub const fn kind_title(kind: DutyKind) -> &'static str {
     match kind {
         DutyKind::LongRestless => "Restless too long",
         DutyKind::HandCheck => "Clean hand check",
@@ -177,7 +177,7 @@ pub(crate) const fn kind_title(kind: DutyKind) -> &'static str {
 }
 
 /// Returns what a duty is called when it is put off.
-pub(crate) const fn kind(kind: DutyKind) -> &'static str {
+pub const fn kind(kind: DutyKind) -> &'static str {
     match kind {
         DutyKind::DipNavel => "navel",
         DutyKind::DipNavelAgain => "navel again",
@@ -206,7 +206,7 @@ pub(crate) const fn kind(kind: DutyKind) -> &'static str {
 }
 
 /// Returns how urgent it is: "due in 12 min", "due now", "24 min late".
-pub(crate) fn when(duty: &Duty, now: Moment) -> String {
+pub fn when(duty: &Duty, now: Moment) -> String {
     match duty.state(now) {
         State::Coming if duty.comes().since(now) < TimeDelta::hours(3) => {
             format!("in {}", span(duty.comes().since(now)))
@@ -220,81 +220,81 @@ pub(crate) fn when(duty: &Duty, now: Moment) -> String {
 }
 
 /// Returns an age: "1 h 24 min old".
-pub(crate) fn age(age: TimeDelta) -> String {
+pub fn age(age: TimeDelta) -> String {
     if age < TimeDelta::minutes(1) { "just born".to_owned() } else { format!("{} old", span(age)) }
 }
 
 /// Says that nothing is due or coming.
-pub(crate) const NOTHING: &str = "Nothing due";
+pub const NOTHING: &str = "Nothing due";
 
 /// Returns how many are late.
-pub(crate) fn late(count: usize) -> String {
+pub fn late(count: usize) -> String {
     format!("{count} late")
 }
 
 /// Returns how many are due.
-pub(crate) fn now(count: usize) -> String {
+pub fn now(count: usize) -> String {
     format!("{count} now")
 }
 
 /// Returns how many are coming.
-pub(crate) fn coming(count: usize) -> String {
+pub fn coming(count: usize) -> String {
     format!("{count} coming")
 }
 
 /// Returns what stands behind the time left: "left for first milk · 1 h 24 min old".
-pub(crate) fn left(age: &str) -> String {
+pub fn left(age: &str) -> String {
     format!("left for first milk · {age}")
 }
 
 /// Returns what stands behind the time left when a newborn was seen to suck: "left for first milk · sucked 05:27".
-pub(crate) fn left_sucked(sucked: Moment) -> String {
+pub fn left_sucked(sucked: Moment) -> String {
     format!("left for first milk · sucked {}", clock(sucked))
 }
 
 /// Returns what stands behind the time left when a newborn was fed by hand last: "left for first milk · fed 05:27".
-pub(crate) fn left_fed(fed: Moment) -> String {
+pub fn left_fed(fed: Moment) -> String {
     format!("left for first milk · fed {}", clock(fed))
 }
 
 /// Returns what stands behind its age when a newborn has had nothing and should have: "without milk · 22 h 58 min left".
-pub(crate) fn no_milk(left: &str) -> String {
+pub fn no_milk(left: &str) -> String {
     format!("without milk · {left} left for it")
 }
 
 /// Leads to feeding by hand.
-pub(crate) const FEED_IT: &str = "Feed it";
+pub const FEED_IT: &str = "Feed it";
 /// Leads to the pens.
-pub(crate) const PENS: &str = "Pens";
+pub const PENS: &str = "Pens";
 /// Names the choice of order.
-pub(crate) const ORDER: &str = "Order";
+pub const ORDER: &str = "Order";
 /// By what presses.
-pub(crate) const BY_URGENCY: &str = "By urgency";
+pub const BY_URGENCY: &str = "By urgency";
 /// By pen and barn.
-pub(crate) const BY_PLACE: &str = "By place";
+pub const BY_PLACE: &str = "By place";
 /// Those in no pen.
-pub(crate) const BARN: &str = "Barn";
+pub const BARN: &str = "Barn";
 /// Heads the ewes that are near.
-pub(crate) const TONIGHT: &str = "May lamb tonight";
+pub const TONIGHT: &str = "May lamb tonight";
 /// A round with the bottle.
-pub(crate) const ROUND: &str = "Bottle round";
+pub const ROUND: &str = "Bottle round";
 /// Puts a duty off.
-pub(crate) const LATER: &str = "later…";
+pub const LATER: &str = "later…";
 /// Asks until when.
-pub(crate) const LATER_ASK: &str = "Until when can it wait?";
+pub const LATER_ASK: &str = "Until when can it wait?";
 
 /// Returns the button that leads to feeding: "Feed 195 ml".
-pub(crate) fn feed_it(volume: &str) -> String {
+pub fn feed_it(volume: &str) -> String {
     format!("Feed {volume}")
 }
 
 /// Returns whom a round serves: "3 lambs, from 03:40".
-pub(crate) fn round(lambs: usize, due: &str) -> String {
+pub fn round(lambs: usize, due: &str) -> String {
     format!("*{lambs} lambs*, from {due}")
 }
 
 /// Returns how long a duty may wait at most.
-pub(crate) fn later_until(most: &str, none: bool) -> String {
+pub fn later_until(most: &str, none: bool) -> String {
     if none {
         format!("It cannot wait: its limit is {most}.")
     } else {
@@ -303,7 +303,7 @@ pub(crate) fn later_until(most: &str, none: bool) -> String {
 }
 
 /// Returns a vigor score with its scale, so that a high number is never taken for a good one.
-pub(crate) fn vigor(scored: &Scored) -> String {
+pub fn vigor(scored: &Scored) -> String {
     let score = scored.score;
     match (scored.scale, score) {
         (VigorScale::FourGrade, 1) => "grade 1, lively".to_owned(),
@@ -315,20 +315,20 @@ pub(crate) fn vigor(scored: &Scored) -> String {
 }
 
 /// Labels the volume of one feed.
-pub(crate) const A_FEED: &str = "next feed";
+pub const A_FEED: &str = "next feed";
 
 /// Labels the instant by which a volume is wanted.
-pub(crate) fn by(at: &str) -> String {
+pub fn by(at: &str) -> String {
     format!("in all by {at}")
 }
 
 /// Returns what was given against what is wanted: "190 of 390 ml".
-pub(crate) fn of(given: &str, wanted: &str) -> String {
+pub fn of(given: &str, wanted: &str) -> String {
     format!("*{given}* of {wanted}")
 }
 
 /// Returns how a newborn with nothing due is doing.
-pub(crate) fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
+pub fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
     match (lamb.sucked.last(), lamb.feeds.last()) {
         (Some(sucked), _) => format!("Sucked {}", day_and_clock(*sucked, now)),
         (None, Some(feed)) => format!("Fed {}", day_and_clock(feed.at, now)),
@@ -337,6 +337,6 @@ pub(crate) fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
 }
 
 /// Tells the ribbon of a duty in words.
-pub(crate) fn ribbon(since: &str, due: &str, says: &str) -> String {
+pub fn ribbon(since: &str, due: &str, says: &str) -> String {
     format!("Counted from {since}, due {due}: {}.", says.replace('*', ""))
 }

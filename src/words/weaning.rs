@@ -7,33 +7,33 @@ use super::common::mass;
 use super::practice::weaning_rule;
 
 /// Heads weaning.
-pub(crate) const TITLE: &str = "Weaning";
+pub const TITLE: &str = "Weaning";
 /// Opens the sheet of solid feed.
-pub(crate) const SOLIDS: &str = "Solids eaten";
+pub const SOLIDS: &str = "Solids eaten";
 /// Opens the sheet of the weight.
-pub(crate) const WEIGH: &str = "Weigh it";
+pub const WEIGH: &str = "Weigh it";
 /// Notes that it was weaned.
-pub(crate) const WEANED: &str = "Weaned";
+pub const WEANED: &str = "Weaned";
 /// Asks for a day's solid feed.
-pub(crate) const SOLIDS_ASK: &str = "How much solid feed in the last day?";
+pub const SOLIDS_ASK: &str = "How much solid feed in the last day?";
 /// Labels a day's solid feed.
-pub(crate) const SOLIDS_LABEL: &str = "Solid feed";
+pub const SOLIDS_LABEL: &str = "Solid feed";
 
 /// Asks about solids.
-pub(crate) const EATS_ASK: &str = "250 g (9 oz) of solids on each of 3 days running";
+pub const EATS_ASK: &str = "250 g (9 oz) of solids on each of 3 days running";
 /// It does.
-pub(crate) const EATS: &str = "Yes";
+pub const EATS: &str = "Yes";
 /// It does not.
-pub(crate) const EATS_NOT: &str = "Not yet";
+pub const EATS_NOT: &str = "Not yet";
 /// Nobody knows.
-pub(crate) const EATS_UNKNOWN: &str = "Not known";
+pub const EATS_UNKNOWN: &str = "Not known";
 /// What to type first.
-pub(crate) const TYPE_DAYS: &str = "Type its age in days, and the verdict stands here.";
+pub const TYPE_DAYS: &str = "Type its age in days, and the verdict stands here.";
 /// Labels the rule.
-pub(crate) const RULE: &str = "Rule";
+pub const RULE: &str = "Rule";
 
 /// Returns what helps with a day's solid feed.
-pub(crate) const fn solids_hint(system: System) -> &'static str {
+pub const fn solids_hint(system: System) -> &'static str {
     match system {
         System::Metric => "Creep or starter feed, in grams. 250 g on three days running is asked for.",
         System::Us => "Creep or starter feed, in ounces. 9 oz on three days running is asked for.",
@@ -41,7 +41,7 @@ pub(crate) const fn solids_hint(system: System) -> &'static str {
 }
 
 /// Returns a typed amount of feed with grams or ounces behind a bare number, as a feed scale reads.
-pub(crate) fn with_unit(typed: &str, system: System) -> String {
+pub fn with_unit(typed: &str, system: System) -> String {
     let bare = !typed.trim().is_empty() && !typed.contains(char::is_alphabetic);
     match (bare, system) {
         (true, System::Metric) => format!("{typed} g"),
@@ -51,7 +51,7 @@ pub(crate) fn with_unit(typed: &str, system: System) -> String {
 }
 
 /// Returns each condition with whether it is met, and what is known of the lamb: "*Not yet:* 35 days old. It is 31."
-pub(crate) fn checks(answer: &Answer, system: System) -> Vec<(Option<bool>, String)> {
+pub fn checks(answer: &Answer, system: System) -> Vec<(Option<bool>, String)> {
     let line = |(condition, met): &(Condition, Met)| {
         let (known, word) = match met {
             Met::Yes => (Some(true), "Yes"),
@@ -78,7 +78,7 @@ fn now(condition: Condition, answer: &Answer, system: System) -> String {
 }
 
 /// Returns the verdict with its rule's name: "Not yet, by Teagasc’s rule".
-pub(crate) fn verdict(answer: &Answer) -> String {
+pub fn verdict(answer: &Answer) -> String {
     let said = match answer.verdict {
         Verdict::Ready => "It can be weaned",
         Verdict::NotYet => "Not yet",
@@ -93,7 +93,7 @@ fn by(answer: &Answer) -> String {
 }
 
 /// Returns each condition with whether it is met: "Yes: 35 days old".
-pub(crate) fn conditions(answer: &Answer, system: System) -> Vec<String> {
+pub fn conditions(answer: &Answer, system: System) -> Vec<String> {
     let line = |(condition, met): &(Condition, Met)| format!("{}: {}", word(*met), says(*condition, system));
     answer.conditions.iter().map(line).collect()
 }

@@ -8,77 +8,77 @@ use yeanling_core::units::{Mass, System};
 use super::common::{mass, number};
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Lamb after lamb";
+pub const TITLE: &str = "Lamb after lamb";
 /// What is there, where it is offered.
-pub(crate) const SUB: &str = "Weigh the lambs, see gains and who lags";
+pub const SUB: &str = "Weigh the lambs, see gains and who lags";
 /// Says that there is none.
-pub(crate) const NO_LAMBS: &str = "No living lamb of this season is in the book.";
+pub const NO_LAMBS: &str = "No living lamb of this season is in the book.";
 /// Asks for the tag or the mark.
-pub(crate) const FIND: &str = "Another one, by tag or mark";
+pub const FIND: &str = "Another one, by tag or mark";
 /// Goes to the next without a weight.
-pub(crate) const SKIP: &str = "Skip";
+pub const SKIP: &str = "Skip";
 /// Goes back to the one before.
-pub(crate) const BACK: &str = "The one before";
+pub const BACK: &str = "The one before";
 /// Notes the weight and goes on.
-pub(crate) const NEXT: &str = "Save, next";
+pub const NEXT: &str = "Save, next";
 /// Starts over.
-pub(crate) const AGAIN: &str = "From the first lamb";
+pub const AGAIN: &str = "From the first lamb";
 /// Says that all were gone through.
-pub(crate) const ALL_DONE: &str = "All lambs were gone through.";
+pub const ALL_DONE: &str = "All lambs were gone through.";
 /// Says that nothing was typed.
-pub(crate) const NOTHING: &str = "Type the weight, or skip it.";
+pub const NOTHING: &str = "Type the weight, or skip it.";
 /// Heads weaning.
-pub(crate) const WEANING: &str = "Weaning";
+pub const WEANING: &str = "Weaning";
 /// Asks whether all of them are weaned.
-pub(crate) const WEAN_ASK: &str = "Are they all weaned?";
+pub const WEAN_ASK: &str = "Are they all weaned?";
 /// Heads how they grew.
-pub(crate) const GROWN: &str = "How they grew";
+pub const GROWN: &str = "How they grew";
 /// Says that no weight is late enough.
-pub(crate) const NONE_GROWN: &str = "From two weeks of age on, a weight tells how a lamb grew.";
+pub const NONE_GROWN: &str = "From two weeks of age on, a weight tells how a lamb grew.";
 /// What may be set side by side.
-pub(crate) const ALIKE: &str =
+pub const ALIKE: &str =
     "Only lambs of one group, fed alike, may be set side by side. Those reared by hand stand below.";
 /// A lamb that lags.
-pub(crate) const LAGS: &str = "*lags behind*";
+pub const LAGS: &str = "*lags behind*";
 /// Heads the gains by litter.
-pub(crate) const BY_LITTER: &str = "Gain by litter";
+pub const BY_LITTER: &str = "Gain by litter";
 /// Heads the gains by the age of the dam.
-pub(crate) const BY_DAM: &str = "Gain by age of the dam";
+pub const BY_DAM: &str = "Gain by age of the dam";
 
 /// Returns how far the round has come: "7 of 24 · weighed today 5".
-pub(crate) fn place(at: usize, of: usize, weighed: usize) -> String {
+pub fn place(at: usize, of: usize, weighed: usize) -> String {
     format!("{} of {of} · weighed today *{weighed}*", at + 1)
 }
 
 /// Asks about a weight unlike the last: "It weighed 20 kg on 27 Aug. If 2.1 kg is right, press once more."
-pub(crate) fn odd(before: &str, when: &str, typed: &str) -> String {
+pub fn odd(before: &str, when: &str, typed: &str) -> String {
     format!("It weighed {before} on {when}. If {typed} is right, press once more.")
 }
 
 /// Returns who can be weaned: "24 lambs with their ewes, six weeks or older".
-pub(crate) fn with_ewes(lambs: usize) -> String {
+pub fn with_ewes(lambs: usize) -> String {
     let lambs = if lambs == 1 { "*1* lamb".to_owned() } else { format!("*{lambs}* lambs") };
     format!("{lambs} with their ewes, six weeks or older. Who is on the bottle is weaned on its own screen.")
 }
 
 /// Returns the button that weans them: "Wean all 24…".
-pub(crate) fn wean(lambs: usize) -> String {
+pub fn wean(lambs: usize) -> String {
     if lambs == 1 { "Wean it…".to_owned() } else { format!("Wean all {lambs}…") }
 }
 
 /// Returns the button that says so: "Yes, all 24 today".
-pub(crate) fn weaned(lambs: usize) -> String {
+pub fn weaned(lambs: usize) -> String {
     if lambs == 1 { "Yes, today".to_owned() } else { format!("Yes, all {lambs} today") }
 }
 
 /// Returns what it is and what it weighed last.
-pub(crate) fn last(kind: &str, days: i64, last: Option<&str>) -> String {
+pub fn last(kind: &str, days: i64, last: Option<&str>) -> String {
     let last = last.map(|last| format!(" · last {last}")).unwrap_or_default();
     format!("{kind} · {days} days{last}")
 }
 
 /// Returns a gain: "286 g a day", or "0.63 lb a day".
-pub(crate) fn gain(grams: f64, system: System) -> String {
+pub fn gain(grams: f64, system: System) -> String {
     match system {
         System::Metric => format!("{} g a day", number(grams, 0)),
         System::Us => format!("{} lb a day", number(Mass::from_kilograms(grams / 1000.0).as_pounds(), 2)),
@@ -86,7 +86,7 @@ pub(crate) fn gain(grams: f64, system: System) -> String {
 }
 
 /// Returns how a lamb grew: "20.4 kg at 58 days, 281 g a day since birth".
-pub(crate) fn grew(grown: &Grown, system: System) -> String {
+pub fn grew(grown: &Grown, system: System) -> String {
     let mut text = format!("*{}* at {} days", mass(grown.mass, system), grown.age.num_days());
     if let Some(grams) = grown.since_birth {
         text += &format!(", *{}* since birth", gain(grams, system));
@@ -98,7 +98,7 @@ pub(crate) fn grew(grown: &Grown, system: System) -> String {
 }
 
 /// Returns its adjusted weight, or why there is none.
-pub(crate) fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String {
+pub fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String {
     match adjusted {
         Ok(adjusted) => {
             format!("adjusted to {} days: *{}*", adjusted.at.days(), mass(adjusted.mass, system))
@@ -117,7 +117,7 @@ pub(crate) fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> 
 }
 
 /// Returns a class by litter: "twins, reared as twins".
-pub(crate) fn litter((born, reared): (u8, Option<u8>)) -> String {
+pub fn litter((born, reared): (u8, Option<u8>)) -> String {
     let name = |count: u8| match count {
         1 => "single",
         2 => "twin",
@@ -130,7 +130,7 @@ pub(crate) fn litter((born, reared): (u8, Option<u8>)) -> String {
 }
 
 /// Returns a class by the age of the dam.
-pub(crate) const fn dam_age(age: DamAge) -> &'static str {
+pub const fn dam_age(age: DamAge) -> &'static str {
     match age {
         DamAge::One => "one year",
         DamAge::Two => "two years",
@@ -140,12 +140,12 @@ pub(crate) const fn dam_age(age: DamAge) -> &'static str {
 }
 
 /// Returns how many lambs a class has.
-pub(crate) fn lambs(gained: ClassGain) -> String {
+pub fn lambs(gained: ClassGain) -> String {
     format!("{} {}", gained.lambs, if gained.lambs == 1 { "lamb" } else { "lambs" })
 }
 
 /// Returns how a lamb was born and reared.
-pub(crate) fn born_and_reared(born: u8, reared: Option<Reared>) -> String {
+pub fn born_and_reared(born: u8, reared: Option<Reared>) -> String {
     match reared {
         Some(Reared::ByEwe(count)) => litter((born.min(3), Some(count.min(3)))),
         Some(Reared::ByHand) => litter((born.min(3), None)),

@@ -11,68 +11,68 @@ use super::common::{date, mass, number, short_date};
 use super::noted::cause;
 
 /// The screen's name.
-pub(crate) const TITLE: &str = "Year";
+pub const TITLE: &str = "Year";
 /// What the screen is for, where it is offered.
-pub(crate) const SUB: &str = "The season in figures: born, lived, lost, weaned";
+pub const SUB: &str = "The season in figures: born, lived, lost, weaned";
 /// Says what to do first.
-pub(crate) const EMPTY: &str =
+pub const EMPTY: &str =
     "No lamb is in the book yet. From the first birth on, the season’s figures stand here.";
 /// Prints the year.
-pub(crate) const PRINT: &str = "Print the year";
+pub const PRINT: &str = "Print the year";
 /// Chooses the season.
-pub(crate) const SEASON: &str = "Season";
+pub const SEASON: &str = "Season";
 /// Chooses the season beside it.
-pub(crate) const AGAINST: &str = "Beside it";
+pub const AGAINST: &str = "Beside it";
 /// Beside it stands nothing.
-pub(crate) const ALONE: &str = "none";
+pub const ALONE: &str = "none";
 /// Heads the figures.
-pub(crate) const FLOCK: &str = "The flock";
+pub const FLOCK: &str = "The flock";
 /// Heads what was lost.
-pub(crate) const LOSSES: &str = "What was lost, by age";
+pub const LOSSES: &str = "What was lost, by age";
 /// Says that nothing was lost.
-pub(crate) const NO_LOSSES: &str = "None lost so far.";
+pub const NO_LOSSES: &str = "None lost so far.";
 /// Heads the births.
-pub(crate) const BY_DAY: &str = "Lambs born, by day";
+pub const BY_DAY: &str = "Lambs born, by day";
 /// Heads birth weight and survival.
-pub(crate) const SURVIVAL: &str = "Birth weight, and how many lived four weeks";
+pub const SURVIVAL: &str = "Birth weight, and how many lived four weeks";
 /// Names the bars of survival.
-pub(crate) const LIVED: &str = "lived";
+pub const LIVED: &str = "lived";
 /// Names the spreads of survival.
-pub(crate) const SPREAD: &str = "where it lies, 95 times in 100";
+pub const SPREAD: &str = "where it lies, 95 times in 100";
 /// Says what is not known.
-pub(crate) const NOT_PUT: &str =
+pub const NOT_PUT: &str =
     "How many ewes were put to the ram is not noted, so what is a share of them is not told.";
 /// Ewes that lambed.
-pub(crate) const LAMBED: &str = "Ewes that lambed";
+pub const LAMBED: &str = "Ewes that lambed";
 /// Lambs born.
-pub(crate) const BORN: &str = "Lambs born";
+pub const BORN: &str = "Lambs born";
 /// Litters by size.
-pub(crate) const LITTERS: &str = "Litters";
+pub const LITTERS: &str = "Litters";
 /// Their sizes.
-pub(crate) const LITTERS_NOTE: &str = "singles · twins · triplets and more";
+pub const LITTERS_NOTE: &str = "singles · twins · triplets and more";
 /// Ewes lambing of those put to the ram.
-pub(crate) const FERTILITY: &str = "Lambed";
+pub const FERTILITY: &str = "Lambed";
 /// Lambs born for each ewe that lambed.
-pub(crate) const PROLIFICACY: &str = "Born for each ewe that lambed";
+pub const PROLIFICACY: &str = "Born for each ewe that lambed";
 /// Lambs born for each ewe put to the ram.
-pub(crate) const LAMBING: &str = "Lambing rate";
+pub const LAMBING: &str = "Lambing rate";
 /// Dead at birth.
-pub(crate) const STILLBIRTH: &str = "Dead at birth";
+pub const STILLBIRTH: &str = "Dead at birth";
 /// Alive at a day.
-pub(crate) const AT_A_DAY: &str = "Alive at a day";
+pub const AT_A_DAY: &str = "Alive at a day";
 /// Alive at a week.
-pub(crate) const AT_A_WEEK: &str = "Alive at a week";
+pub const AT_A_WEEK: &str = "Alive at a week";
 /// Died before weaning.
-pub(crate) const LOSS: &str = "Died before weaning";
+pub const LOSS: &str = "Died before weaning";
 /// Lambs weaned.
-pub(crate) const WEANED: &str = "Weaned";
+pub const WEANED: &str = "Weaned";
 /// Weight weaned for each ewe.
-pub(crate) const WEANED_A_EWE: &str = "Weaned weight for each ewe";
+pub const WEANED_A_EWE: &str = "Weaned weight for each ewe";
 /// Mean birth weight.
-pub(crate) const BIRTH_WEIGHT: &str = "Mean birth weight";
+pub const BIRTH_WEIGHT: &str = "Mean birth weight";
 
 /// Returns when a season was: "25 Feb to 4 Apr 2026".
-pub(crate) fn season(season: &Season) -> String {
+pub fn season(season: &Season) -> String {
     let (first, last) = (season.first.local().date(), season.last.local().date());
     match (first == last, first.year() == last.year()) {
         (true, _) => date(season.last),
@@ -82,7 +82,7 @@ pub(crate) fn season(season: &Season) -> String {
 }
 
 /// Returns what a share is one of: "6 of 3 ewes that lambed".
-pub(crate) fn of(share: Share) -> String {
+pub fn of(share: Share) -> String {
     let of = match share.denominator {
         Of::PutToRam => "put to the ram",
         Of::Lambed => "ewes that lambed",
@@ -95,22 +95,22 @@ pub(crate) fn of(share: Share) -> String {
 }
 
 /// Returns a share in percent, to a tenth.
-pub(crate) fn percent(share: Share) -> String {
+pub fn percent(share: Share) -> String {
     format!("*{} %*", number(share.percent(), 1))
 }
 
 /// Returns how many there are for each one, to a hundredth.
-pub(crate) fn each(share: Share) -> String {
+pub fn each(share: Share) -> String {
     format!("*{:.2}*", share.each())
 }
 
 /// Returns how many of the born were alive and dead.
-pub(crate) fn born(alive: u32, dead: u32) -> String {
+pub fn born(alive: u32, dead: u32) -> String {
     format!("{alive} alive, {dead} dead")
 }
 
 /// Returns that litters without a dam count as one ewe each; nothing when there are none.
-pub(crate) fn without_dam(litters: u32) -> String {
+pub fn without_dam(litters: u32) -> String {
     match litters {
         0 => String::new(),
         1 => "with 1 litter of an unknown dam".to_owned(),
@@ -119,7 +119,7 @@ pub(crate) fn without_dam(litters: u32) -> String {
 }
 
 /// Returns how many of those old enough were alive, in percent; nothing while none is old enough.
-pub(crate) fn alive(alive: Alive) -> (String, String) {
+pub fn alive(alive: Alive) -> (String, String) {
     if alive.of == 0 {
         return ("–".to_owned(), "none is that old yet".to_owned());
     }
@@ -131,12 +131,12 @@ pub(crate) fn alive(alive: Alive) -> (String, String) {
 }
 
 /// Returns a mean of weights and of how many.
-pub(crate) fn mean(of: (Mass, u32), system: System) -> (String, String) {
+pub fn mean(of: (Mass, u32), system: System) -> (String, String) {
     (format!("*{}*", mass(of.0, system)), format!("of {} weighed", of.1))
 }
 
 /// Returns a span of age.
-pub(crate) const fn span(span: Span) -> &'static str {
+pub const fn span(span: Span) -> &'static str {
     match span {
         Span::AtBirth => "Born dead",
         Span::FirstDay => "First 24 hours",
@@ -148,7 +148,7 @@ pub(crate) const fn span(span: Span) -> &'static str {
 }
 
 /// Returns a span of age, for under a bar.
-pub(crate) const fn span_short(span: Span) -> &'static str {
+pub const fn span_short(span: Span) -> &'static str {
     match span {
         Span::AtBirth => "birth",
         Span::FirstDay => "1 d",
@@ -160,19 +160,19 @@ pub(crate) const fn span_short(span: Span) -> &'static str {
 }
 
 /// Returns what a span's lambs died of: "cold 2, not known 1".
-pub(crate) fn causes(loss: &Loss) -> String {
+pub fn causes(loss: &Loss) -> String {
     let told = |(of, count): &(Cause, u32)| format!("{} {count}", cause(*of));
     loss.causes.iter().map(told).collect::<Vec<_>>().join(", ")
 }
 
 /// Tells the chart of losses in words.
-pub(crate) fn losses_label(losses: &[Loss]) -> String {
+pub fn losses_label(losses: &[Loss]) -> String {
     let told = |loss: &Loss| format!("{}: {}", span(loss.span), loss.lambs);
     format!("Lambs lost. {}.", losses.iter().map(told).collect::<Vec<_>>().join(", "))
 }
 
 /// Tells the chart of births in words.
-pub(crate) fn by_day_label(days: &[(NaiveDate, u32)]) -> String {
+pub fn by_day_label(days: &[(NaiveDate, u32)]) -> String {
     let births: u32 = days.iter().map(|(_, births)| births).sum();
     let most = days.iter().rev().max_by_key(|(_, births)| *births);
     let most =
@@ -181,14 +181,14 @@ pub(crate) fn by_day_label(days: &[(NaiveDate, u32)]) -> String {
 }
 
 /// Says how many lambs are still missing for the chart of survival.
-pub(crate) fn too_few(lambs: usize, least: usize) -> String {
+pub fn too_few(lambs: usize, least: usize) -> String {
     format!(
         "Drawn from {least} lambs on that were weighed at birth and would be four weeks old: {lambs} so far."
     )
 }
 
 /// Tells one bar of survival in words: "3 to 3.5 kg: 9 of 10".
-pub(crate) fn bin(from: Mass, to: Mass, lived: u32, lambs: u32, system: System) -> String {
+pub fn bin(from: Mass, to: Mass, lived: u32, lambs: u32, system: System) -> String {
     format!("{} to {}: {lived} of {lambs}", mass(from, system), mass(to, system))
 }
 

@@ -15,7 +15,7 @@ mod withheld;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow};
+pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
 pub use duty::{Discharge, Duty, State, Task, Trouble};
 pub use labor::needs;
 pub use newborn::{

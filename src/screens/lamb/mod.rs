@@ -29,7 +29,7 @@ use crate::pieces::{
     FoundSheet, LeaveSheet, PaintSheet, RemarkSheet, Standing, TagSheet, Top, TreatSheet, VetSheet,
     VigorSheet, WeightSheet, Withheld, milk_ribbon, why_text,
 };
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::common::{day_and_clock, mass, span};
 use crate::words::{animals, danger, frame, lamb as words, life, watch, why};
 

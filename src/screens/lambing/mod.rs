@@ -19,7 +19,7 @@ use one_lamb::OneLamb;
 use crate::farm::{Farm, Ground, use_farm};
 use crate::parts::{BigButton, Button, Buttons, Choice, Choices, Page, Said, Sheet, Title, Weight};
 use crate::pieces::{EwePicker, Picked, Standing, Top};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::common::clock;
 use crate::words::{animals, cautions, frame, lambing as words};
 

@@ -10,7 +10,7 @@ use yeanling_core::units::Moment;
 use crate::farm::{Ground, use_farm};
 use crate::parts::{Buttons, LinkButton, Page, Said, Section, Title};
 use crate::pieces::{EwePicker, Picked, Standing, Top};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::common::day_and_clock;
 use crate::words::{animals, cautions, frame, labor, lambing as words};
 

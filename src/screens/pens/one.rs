@@ -11,7 +11,7 @@ use crate::parts::{
     Sheet, Title, Weight, live,
 };
 use crate::pieces::{PenTimeline, PutInSheet, Standing, Top, WhichPenSheet};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::{animals, frame, pens as words, refusals};
 
 /// Which sheet lies open.

@@ -12,7 +12,7 @@ use yeanling_core::reckon::season::dates::Dated;
 
 use crate::farm::{Farm, FileTrouble, use_farm};
 use crate::parts::{Button, Ledger, LedgerRow, Section, live};
-use crate::route::Screen;
+use crate::route::{Screen, Way};
 use crate::words::common::short_date;
 use crate::words::{ahead as words, hand_over, night};
 

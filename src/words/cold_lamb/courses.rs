@@ -1,10 +1,10 @@
 //! The two courses for a lamb under 37 °C, in full: by its age when the cold spell began, and by nothing that comes after.
 
 /// Heads both.
-pub(crate) const TITLE: &str = "Under 37 °C (98.6 °F), or a cold mouth";
+pub const TITLE: &str = "Under 37 °C (98.6 °F), or a cold mouth";
 
 /// Says which course is whose; it is fixed when the cold spell begins.
-pub(crate) const WHICH: [&str; 3] = [
+pub const WHICH: [&str; 3] = [
     "Go by its age *when it got cold*. The course does not change after that: a lamb that is warming is not taken out of \
      the box when it turns 5 h old.",
     "Wet with birth slime *and* with a raw, wet cord: take it as up to 5 h old.",
@@ -12,9 +12,9 @@ pub(crate) const WHICH: [&str; 3] = [
 ];
 
 /// Heads the first course.
-pub(crate) const YOUNG_TITLE: &str = "Up to 5 h old";
+pub const YOUNG_TITLE: &str = "Up to 5 h old";
 /// What to do with a lamb of up to five hours.
-pub(crate) const YOUNG: [&str; 6] = [
+pub const YOUNG: [&str; 6] = [
     "*Dry it and warm it now*, swallowing or not. Only feeding waits.",
     "Warm air of at most 40 °C (104 °F), or a lamp it cannot touch.",
     "No glucose. No milk and no colostrum below 37 °C (98.6 °F).",
@@ -24,9 +24,9 @@ pub(crate) const YOUNG: [&str; 6] = [
 ];
 
 /// Heads the second course.
-pub(crate) const OLDER_TITLE: &str = "Over 5 h old, or age not known";
+pub const OLDER_TITLE: &str = "Over 5 h old, or age not known";
 /// What to do with a lamb that was older than five hours when it got cold, or of which nobody knows.
-pub(crate) const OLDER: [&str; 8] = [
+pub const OLDER: [&str; 8] = [
     "*No lamp, box or bath yet.* Out of the wind; dry it, wrap it with its nose free, off the floor, in a room of 20 to 25 °C \
      (68 to 77 °F). That is shelter, not heat.",
     "*Phone your vet*, then whoever your vet has trained.",
@@ -41,17 +41,17 @@ pub(crate) const OLDER: [&str; 8] = [
 ];
 
 /// When a lamb that is warmed is looked at, and what is too slow.
-pub(crate) const LOOKS: &str = "Take its temperature at 20, 40 and 60 min. Two looks with less than 0.5 °C (0.9 °F) gained: call your vet.";
+pub const LOOKS: &str = "Take its temperature at 20, 40 and 60 min. Two looks with less than 0.5 °C (0.9 °F) gained: call your vet.";
 
 /// Who says so.
-pub(crate) const SOURCE: &str = "Eales et al. 1982 and 1984, Henderson 1996 and 1997, US extension. That wrapped lambs in a warm room gain about as fast as \
+pub const SOURCE: &str = "Eales et al. 1982 and 1984, Henderson 1996 and 1997, US extension. That wrapped lambs in a warm room gain about as fast as \
      under a lamp: 19 lambs. Our own choice: what to do when nobody is reached, and the looks. Settle glucose, its amounts \
      and two night numbers with your vet before lambing.";
 
 /// Heads how a temperature is taken.
-pub(crate) const THERMOMETER: &str = "How to take its temperature";
+pub const THERMOMETER: &str = "How to take its temperature";
 /// How a temperature is taken in the rectum.
-pub(crate) const THERMOMETER_STEPS: [&str; 6] = [
+pub const THERMOMETER_STEPS: [&str; 6] = [
     "A digital thermometer that reads down to 32 °C (90 °F), or lower. Clean it, wet the tip with gel or soapy water.",
     "Hold the lamb on your lap or between your knees, head away from you. Lift the tail.",
     "Turn it in gently and straight, 2 to 3 cm (about 1 in), never with force. Lean it against the wall of the gut: inside \
@@ -62,7 +62,7 @@ pub(crate) const THERMOMETER_STEPS: [&str; 6] = [
      (98.6 °F). Warm there proves nothing.",
 ];
 /// Who says so.
-pub(crate) const THERMOMETER_SOURCE: &str = "Common practice, no source.";
+pub const THERMOMETER_SOURCE: &str = "Common practice, no source.";
 
 #[cfg(test)]
 mod tests {

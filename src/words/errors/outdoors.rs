@@ -4,7 +4,7 @@ use yeanling_core::reckon::chill::NoIndex;
 use yeanling_core::units::{OutOfBounds, Speed, System};
 
 use super::sayable;
-use crate::words::common::{number, rain, temperature, wind};
+use crate::common::{number, rain, temperature, wind};
 
 /// Returns why there is no chill index, and what to do instead.
 pub fn no_index(error: &NoIndex, system: System) -> String {

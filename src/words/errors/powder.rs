@@ -6,7 +6,7 @@ use yeanling_core::reckon::powder::NoPlan;
 use yeanling_core::units::{OutOfBounds, Strength, System};
 
 use super::sayable;
-use crate::words::common::{mass, number, volume_as_given};
+use crate::common::{mass, number, volume_as_given};
 
 /// Returns what is wrong with a label's rate.
 pub fn powder_rate(error: &OutOfBounds<Strength>) -> String {

@@ -3,7 +3,7 @@
 use yeanling_core::units::{Brix, OutOfBounds, Strength};
 
 use super::sayable;
-use crate::words::common::number;
+use crate::common::number;
 
 /// Returns what is wrong with a Brix reading, and what may have been meant.
 pub fn brix(error: &OutOfBounds<Brix>) -> String {

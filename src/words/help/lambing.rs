@@ -3,20 +3,20 @@
 use yeanling_core::practice::{LaborLimits, PenStay};
 use yeanling_core::watch;
 
-use crate::words::common::{hours, minutes};
-use crate::words::labor;
+use crate::common::{hours, minutes};
+use crate::labor;
 
 /// Heads the clocks.
-pub(crate) const CLOCKS: &str = "Around lambing";
+pub const CLOCKS: &str = "Around lambing";
 /// Heads the lies.
-pub(crate) const LIES: &str = "How the lamb lies";
+pub const LIES: &str = "How the lamb lies";
 /// Explains the clocks.
-pub(crate) const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. What is printed stands under “why?” of each: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
+pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. What is printed stands under “why?” of each: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
 /// Explains the lies.
-pub(crate) const LIES_SUB: &str = "Common practice, no source: let a vet teach your hand. Push back in between contractions, never against one.";
+pub const LIES_SUB: &str = "Common practice, no source: let a vet teach your hand. Push back in between contractions, never against one.";
 
 /// Returns by when to look, to put in a hand, and to call, in the farm's limits.
-pub(crate) fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
+pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
     vec![
         format!(
             "*Restless*: look every {}. Over {} and no waters: examine her, or call your vet.",
@@ -58,7 +58,7 @@ pub(crate) fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
 }
 
 /// Returns each way a lamb can lie: its drawing, its name, what it needs, and what to do.
-pub(crate) fn lies() -> Vec<(String, String)> {
+pub fn lies() -> Vec<(String, String)> {
     let one = |lie| {
         let needs = labor::needs(watch::needs(lie));
         let text = format!("*{}* ({needs}). {}", labor::lie(lie), labor::what_to_do(lie));

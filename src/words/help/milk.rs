@@ -8,21 +8,21 @@ use yeanling_core::reckon::quality::Origin;
 use yeanling_core::reckon::{powder, weaning};
 use yeanling_core::units::{System, Volume};
 
-use crate::words::common::volume;
-use crate::words::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate, weaning_rule};
-use crate::words::{bag, bottle_round, cautions, chill, figures};
+use crate::common::volume;
+use crate::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate, weaning_rule};
+use crate::{bag, bottle_round, cautions, chill, figures};
 
 /// Heads the bottle.
-pub(crate) const BOTTLE: &str = "A bottle lamb";
+pub const BOTTLE: &str = "A bottle lamb";
 /// Heads weaning.
-pub(crate) const WEANING: &str = "Off the bottle";
+pub const WEANING: &str = "Off the bottle";
 /// Heads the bag.
-pub(crate) const BAG: &str = "A bag of colostrum";
+pub const BAG: &str = "A bag of colostrum";
 /// Heads the weather.
-pub(crate) const WEATHER: &str = "Weather that chills";
+pub const WEATHER: &str = "Weather that chills";
 
 /// Returns what is read of a bottle lamb: the farm's table, the cap, the mix, the powder.
-pub(crate) fn bottle(practice: &Practice) -> Vec<String> {
+pub fn bottle(practice: &Practice) -> Vec<String> {
     let system = practice.system;
     let mut lines = vec![format!("By {}; Practice has the other.", bottle_table(practice.bottle_table).0)];
     lines.extend(rows(practice.bottle_table).iter().map(|row| table_row(row, system)));
@@ -58,7 +58,7 @@ fn table_row(row: &Row, system: System) -> String {
 }
 
 /// Returns what is read of weaning: every rule by its name, and how it is asked.
-pub(crate) fn weaning() -> Vec<String> {
+pub fn weaning() -> Vec<String> {
     let mut lines: Vec<String> = weaning::RULES
         .into_iter()
         .map(|rule| {
@@ -75,7 +75,7 @@ pub(crate) fn weaning() -> Vec<String> {
 }
 
 /// Returns what is read of a bag of colostrum.
-pub(crate) fn bag(practice: &Practice) -> Vec<String> {
+pub fn bag(practice: &Practice) -> Vec<String> {
     let mut lines = vec![
         "Good from *26.5 % Brix* on (Page et al. 2022). The cow’s mark of 22 does not carry over.".to_owned(),
         "Good from *20 g/L* of antibody on (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
@@ -90,7 +90,7 @@ pub(crate) fn bag(practice: &Practice) -> Vec<String> {
 }
 
 /// Returns what is read of the weather.
-pub(crate) fn weather(practice: &Practice) -> Vec<String> {
+pub fn weather(practice: &Practice) -> Vec<String> {
     let mut lines = vec![
         format!("Outdoors the chill index puts air, wind and rain into one figure. Your limit: {}.", chill_limit(practice.chill_limit).0),
         chill::WIND_HINT.to_owned(),

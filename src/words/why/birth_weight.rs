@@ -6,8 +6,8 @@ use yeanling_core::reckon::birth_weight::{
 use yeanling_core::units::{Mass, System};
 
 use super::{Why, cited, general};
-use crate::words::common::{mass, number};
-use crate::words::practice::breed_means;
+use crate::common::{mass, number};
+use crate::practice::breed_means;
 
 /// Returns why a birth weight comes to its verdict.
 pub fn birth_weight(band: &Band, system: System) -> Why {

@@ -6,7 +6,7 @@ use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 
 use super::{Why, cited, converted, told, with_tube};
-use crate::words::common::{mass, number, volume_at_most, volume_both};
+use crate::common::{mass, number, volume_at_most, volume_both};
 
 /// Returns why a bottle lamb takes this much on this day.
 pub fn bottle(day: &Day, system: System) -> Why {

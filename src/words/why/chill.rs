@@ -5,8 +5,8 @@ use yeanling_core::reckon::chill::{Chill, Indoors, SOURCES, Verdict, limit_of, s
 use yeanling_core::units::System;
 
 use super::{Why, cited, general, source_line};
-use crate::words::chill::{advice, indoors as under_roof, verdict};
-use crate::words::common::{number, rain, temperature_both, wind};
+use crate::chill::{advice, indoors as under_roof, verdict};
+use crate::common::{number, rain, temperature_both, wind};
 
 /// Returns why this weather comes to its verdict.
 pub fn chill(chill: &Chill, system: System) -> Why {

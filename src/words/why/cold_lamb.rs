@@ -6,8 +6,8 @@ use yeanling_core::reckon::warming::{AIR, LIVED_A_WEEK_PERCENT, Treated};
 use yeanling_core::units::{System, Temperature, TimeDelta};
 
 use super::{Why, cited, source_line, with_tube};
-use crate::words::cold_lamb::{FEVER, band, courses, dissent, never, vet};
-use crate::words::common::{number, temperature_both};
+use crate::cold_lamb::{FEVER, band, courses, dissent, never, vet};
+use crate::common::{number, temperature_both};
 
 /// Returns why a lamb of this temperature and age is treated so; `age` is how its age is told.
 pub fn cold_lamb(answer: &Answer, age: &str, system: System) -> Why {
@@ -130,7 +130,7 @@ mod tests {
     fn why(celsius: f64, hours: Option<i64>) -> Why {
         let age = hours.map(TimeDelta::hours);
         let answer = decide(Temperature::from_celsius(celsius), age, Some(true)).expect("in bounds");
-        cold_lamb(&answer, &crate::words::cold_lamb::age(&answer), System::Metric)
+        cold_lamb(&answer, &crate::cold_lamb::age(&answer), System::Metric)
     }
 
     #[test]

@@ -3,8 +3,8 @@
 use yeanling_core::reckon::season::condition::{SOURCES, Stage, System as Targets, target};
 
 use super::{Why, cited, general};
-use crate::words::common::number;
-use crate::words::race as words;
+use crate::common::number;
+use crate::race as words;
 
 /// Returns where the targets of a time of the year are from, and what the other sources print.
 pub fn condition(of: Targets, stage: Stage) -> Why {

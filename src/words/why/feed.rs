@@ -3,7 +3,7 @@
 use yeanling_core::reckon::season::{budget, minerals, ration, requirement, water};
 
 use super::{Why, cited};
-use crate::words::feed as words;
+use crate::feed as words;
 
 /// Returns how hay is reckoned.
 pub fn hay() -> Why {

@@ -5,8 +5,8 @@ use yeanling_core::reckon::flock_figures::{
 };
 
 use super::{Why, cited};
-use crate::words::common::number;
-use crate::words::year;
+use crate::common::number;
+use crate::year;
 
 /// Returns how each figure of a season is made, and what is printed of others.
 pub fn flock_figures(figures: &Figures) -> Why {

@@ -10,7 +10,7 @@ pub fn grown() -> Why {
     let mut sources = cited(SOURCES);
     sources.extend(cited(gain::SOURCES));
     Why {
-        heading: crate::words::weighing::GROWN.to_owned(),
+        heading: crate::weighing::GROWN.to_owned(),
         working: vec![
             "Gain: weight less birth weight, over the days between.".to_owned(),
             "Adjusted: birth weight + gain a day × 30, 60, 90 or 120 days, × dam’s age × sex × litter.".to_owned(),

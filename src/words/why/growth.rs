@@ -4,8 +4,8 @@ use yeanling_core::reckon::growth::{Expected, SOURCES};
 use yeanling_core::units::{Mass, System, TimeDelta};
 
 use super::{Why, cited, general};
-use crate::words::common::mass;
-use crate::words::growth;
+use crate::common::mass;
+use crate::growth;
 
 /// Returns why this weight stands where it does against the eight-week target.
 pub fn growth(birth_weight: Mass, weight: Mass, age: TimeDelta, at: &Expected, system: System) -> Why {

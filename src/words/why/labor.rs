@@ -7,8 +7,8 @@ use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, Task, Trouble, needs};
 
 use super::{Why, cited, general};
-use crate::words::common::{clock, hours, minutes, span};
-use crate::words::{cautions, watch};
+use crate::common::{clock, hours, minutes, span};
+use crate::{cautions, watch};
 
 /// Returns why a duty of a ewe at lambing is due when it is: counted from when, and by which limits of the farm.
 pub fn labor(duty: &Duty, practice: &Practice, now: Moment) -> Why {

@@ -3,9 +3,7 @@
 use yeanling_core::reckon::marking::{RingState, SOURCES, Vaccine, Window};
 
 use super::{Why, cited, general};
-use crate::words::marking::{
-    RING_CARE, laws, local_rules, ring, ring_state, vaccine as dates, window as limits,
-};
+use crate::marking::{RING_CARE, laws, local_rules, ring, ring_state, vaccine as dates, window as limits};
 
 /// Returns why a ring may or may not go on.
 pub fn marking(window: &Window, state: RingState) -> Why {

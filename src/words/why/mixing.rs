@@ -4,8 +4,8 @@ use yeanling_core::reckon::mixing::{Mix, SOURCES};
 use yeanling_core::units::System;
 
 use super::{Why, cited, general};
-use crate::words::common::{number, volume_as_given};
-use crate::words::practice::rate;
+use crate::common::{number, volume_as_given};
+use crate::practice::rate;
 
 /// Returns why this much powder and water make the mix.
 pub fn mixing(mix: &Mix, system: System) -> Why {

@@ -45,7 +45,6 @@ pub use quality::{antibody_in, bag, brix};
 pub use season::{nights, outlook, pens_wanted, season_subject};
 pub use shopping::shopping;
 pub use ten_point::{points, sign, ten_point};
-#[expect(unused_imports, reason = "the screens that ask come after their words")]
 pub use tube::{item, tube};
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use weaning::weaning;

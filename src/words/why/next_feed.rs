@@ -5,7 +5,7 @@ use yeanling_core::reckon::feeds::{Next, SOURCES};
 use yeanling_core::units::{System, Volume};
 
 use super::{Why, cited, converted, milk, times, told, with_tube};
-use crate::words::common::span;
+use crate::common::span;
 
 /// Returns why the next feed of a lamb fed by hand is this much, and due then.
 pub fn next_feed(next: &Next, want: &Want, system: System) -> Why {

@@ -3,8 +3,8 @@
 use yeanling_core::reckon::passive_transfer::{Reading, SOURCES};
 
 use super::{Why, cited, general};
-use crate::words::bag::suggests;
-use crate::words::common::number;
+use crate::bag::suggests;
+use crate::common::number;
 
 /// Returns what stands behind a reading of serum.
 pub fn passive_transfer(reading: &Reading) -> Why {

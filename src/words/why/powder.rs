@@ -4,9 +4,9 @@ use yeanling_core::reckon::powder::{Plan, RULES, SOURCES, for_one_lamb};
 use yeanling_core::units::{Mass, System};
 
 use super::{Why, cited, general};
-use crate::words::common::mass;
-use crate::words::powder::range;
-use crate::words::practice::powder_rule;
+use crate::common::mass;
+use crate::powder::range;
+use crate::practice::powder_rule;
 
 /// Returns why so many lambs take this much powder.
 pub fn powder(plan: &Plan, system: System) -> Why {

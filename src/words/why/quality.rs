@@ -7,8 +7,8 @@ use yeanling_core::reckon::quality::{
 use yeanling_core::units::{Strength, System, Volume};
 
 use super::{Why, cited, general, told};
-use crate::words::bag::{THAWING, brix as verdict, keeps};
-use crate::words::common::{number, span};
+use crate::bag::{THAWING, brix as verdict, keeps};
+use crate::common::{number, span};
 
 /// Returns why a Brix reading comes to its verdict.
 pub fn brix(reading: &Reading) -> Why {

@@ -8,8 +8,8 @@ use yeanling_core::reckon::season::pens::{self, Wanted};
 use yeanling_core::reckon::season::{Subject, cycles, forecast, litters};
 
 use super::{Why, cited, general};
-use crate::words::ahead as words;
-use crate::words::common::number;
+use crate::ahead as words;
+use crate::common::number;
 
 /// Returns the heading under which a calculation of the season has its sources listed.
 pub fn season_subject(subject: Subject) -> &'static str {

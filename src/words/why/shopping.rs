@@ -3,7 +3,7 @@
 use yeanling_core::reckon::season::shopping::SOURCES;
 
 use super::{Why, cited};
-use crate::words::kit as words;
+use crate::kit as words;
 
 /// Returns how the kit is reckoned.
 pub fn shopping() -> Why {

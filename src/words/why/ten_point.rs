@@ -38,7 +38,7 @@ pub fn points(score: &Score) -> String {
 }
 
 /// Returns a band in a word; recalled, not checked.
-pub const fn band(band: Band) -> &'static str {
+pub(super) const fn band(band: Band) -> &'static str {
     match band {
         Band::Weak => "weak (recalled, not checked)",
         Band::Middling => "middling (recalled, not checked)",

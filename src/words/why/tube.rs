@@ -1,11 +1,10 @@
 //! Why a lamb may or may not be fed by tube.
-#![cfg_attr(not(test), expect(dead_code, reason = "the screen that asks comes after its words"))]
 
 use yeanling_core::reckon::tube::{Answer, Item, SOURCES, pour_takes};
 use yeanling_core::units::System;
 
 use super::{Why, cited, with_tube};
-use crate::words::common::volume_at_most;
+use crate::common::volume_at_most;
 
 /// Returns why a lamb may or may not be fed by tube.
 pub fn tube(answer: &Answer, system: System) -> Why {

@@ -4,7 +4,7 @@ use yeanling_core::practice::Limits;
 use yeanling_core::reckon::vigor::{Ask, FourGrade, SOURCES};
 
 use super::{Why, cited, general};
-use crate::words::common::minutes;
+use crate::common::minutes;
 
 /// Returns what a vigor grade means and asks for.
 pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
@@ -34,7 +34,7 @@ pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
 }
 
 /// Returns what a grade looks like.
-pub fn meaning(grade: FourGrade) -> &'static str {
+pub(super) fn meaning(grade: FourGrade) -> &'static str {
     match grade {
         FourGrade::One => "up, or trying to rise",
         FourGrade::Two => "on its chest, knees under it, not yet rising",
@@ -44,7 +44,7 @@ pub fn meaning(grade: FourGrade) -> &'static str {
 }
 
 /// Returns what is to be done, by the farm's limits.
-pub fn asks(ask: Ask, limits: &Limits) -> String {
+pub(super) fn asks(ask: Ask, limits: &Limits) -> String {
     match ask {
         Ask::LeaveToDam => "Leave it to its dam.".to_owned(),
         Ask::WatchUp => format!("Watch that it is up by {}.", minutes(limits.up_minutes)),

@@ -4,7 +4,7 @@ use yeanling_core::reckon::weaning::{Answer, RULES, SOURCES, source, wean};
 use yeanling_core::units::System;
 
 use super::{Why, cited, general, source_line};
-use crate::words::weaning::{conditions, verdict};
+use crate::weaning::{conditions, verdict};
 
 /// Returns why a lamb can or cannot be weaned yet.
 pub fn weaning(answer: &Answer, system: System) -> Why {

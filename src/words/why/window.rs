@@ -4,7 +4,7 @@ use yeanling_core::reckon::window::{CLOSE, CURVE, DISSENT, SOURCES, Stretch, abs
 use yeanling_core::units::TimeDelta;
 
 use super::{Why, cited, general, source_line};
-use crate::words::common::span;
+use crate::common::span;
 
 /// Returns why the window stands where it does at this age.
 pub fn window(age: TimeDelta) -> Why {

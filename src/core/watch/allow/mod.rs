@@ -2,6 +2,7 @@
 //!
 //! What comes in a file was let in elsewhere and is kept as it is; this gate is for what someone types here and now.
 
+mod all;
 mod care;
 mod ewe;
 mod feed;
@@ -11,6 +12,7 @@ mod life;
 mod refusal;
 mod stores;
 
+pub use all::allow_all;
 pub use ewe::EweRefusal;
 pub(super) use feed::may_be_fed;
 pub use group::GroupRefusal;

@@ -1,26 +1,23 @@
 //! The stores: what is on the shelf against what the season will take, and colostrum in the freezer.
 
+mod count;
 mod freezer;
 
-use crate::parts::{each, live};
-use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Event, Item, Measure};
+use yeanling_core::book::Item;
 use yeanling_core::figures::{Outlooks, ahead};
 use yeanling_core::flock::Flock;
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE, kit};
 use yeanling_core::units::{Amount, Moment};
+use yeanling_words::{frame, kit as words, stores};
 
-use freezer::Freezer;
+pub(crate) use count::{save as save_count, sheet as count_sheet};
+pub(crate) use freezer::{save as save_frozen, sheet as freeze_sheet};
 
-use crate::farm::use_farm;
-use crate::parts::{
-    ActionButton, Button, Choice, Choices, Field, FieldKind, Page, Remark, Row, RowState, Rows, Section,
-    Sheet, Title, Weight, WhyButton,
-};
-use crate::pieces::{Standing, Top, why_text};
-use crate::route::Screen;
-use crate::words::{errors, frame, kit as words, refusals, stores, why};
+use crate::block::Row;
+use crate::page::{Blocks, Page, why};
+use crate::view::View;
+use crate::{Action, Button, Key, Reason, Screen, Sheet, State};
 
 /// A thing on the shelf.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,57 +30,27 @@ struct OnShelf {
     known: bool,
 }
 
-/// The stores.
-#[component]
-pub(crate) fn Stores() -> impl IntoView {
-    let farm = use_farm();
-    let counted = RwSignal::new(None::<Item>);
-    let coming = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with_outlooks(|ground, outlooks| to_come(&ground.flock, outlooks, now))
-    });
-    let shelf = Memo::new(move |_| farm.with(|ground| shelf(&ground.flock, coming.get())));
-    let told = move |known: bool| {
-        Signal::derive(move || {
-            shelf.with(|shelf| shelf.iter().filter(|one| one.known == known).cloned().collect::<Vec<_>>())
-        })
-    };
-    let (first, others) = (told(true), told(false));
-    let row = move |one: OnShelf| {
-        let item = one.item;
-        let named = format!("{} {}", words::CHANGE, stores::item(item));
-        let action = move || {
-            view! {
-                <ActionButton label=words::CHANGE name=named.clone() on_press=move || counted.set(Some(item)) />
-            }
-        };
-        let state = if one.short { RowState::Now } else { RowState::Coming };
-        view! { <Row name=words::name(item) text=one.text says=one.says state=Signal::stored(state) action=action /> }
-            .into_any()
-    };
-    let key = |one: &OnShelf| format!("{:?} {} {}", one.item, one.text, one.says);
-    view! {
-        <Page>
-            <Top back=(Screen::More, frame::MORE.to_owned()) />
-            <Title text=words::TITLE />
-            <Standing />
-            <Section title=words::SHELF>
-                <Remark text=words::SHELF_SUB>
-                    <WhyButton why=why_text(why::shopping()) />
-                </Remark>
-                <Rows>{each(move || first.get(), key, row)}</Rows>
-            </Section>
-            <details class="fold">
-                <summary>{words::OTHERS}</summary>
-                <Rows>{each(move || others.get(), key, row)}</Rows>
-            </details>
-            <Freezer coming=coming />
-            {live(move || {
-                let sheet = |item| view! { <CountSheet item=item on_close=move || counted.set(None) /> };
-                counted.get().map(sheet).into_any()
-            })}
-        </Page>
-    }
+/// Returns the screen.
+pub(crate) fn page(view: &View) -> Page {
+    let coming = to_come(view.flock, &view.outlooks, view.now);
+    let (first, others): (Vec<_>, Vec<_>) = shelf(view.flock, coming).into_iter().partition(|one| one.known);
+    let why = why(words::SHELF, Reason::Shopping);
+    let shelf = Blocks::new().remark(words::SHELF_SUB, [why]).rows("on-shelf", first.iter().map(row));
+    let page = Page::new(words::TITLE).back(Screen::More, frame::MORE);
+    page.blocks(
+        Blocks::new()
+            .section("shelf", words::SHELF, shelf)
+            .fold("others", words::OTHERS, Blocks::new().rows("not-on-shelf", others.iter().map(row)))
+            .then(freezer::blocks(view, coming)),
+    )
+}
+
+fn row(one: &OnShelf) -> (Key, Row) {
+    let named = format!("{} {}", words::CHANGE, stores::item(one.item));
+    let change = Button::new("change", words::CHANGE, Action::Ask(Sheet::Count(one.item))).action(named);
+    let state = if one.short { State::Now } else { State::Coming };
+    let row = Row::new(words::name(one.item)).text(&one.text).says(state, &one.says).action(change);
+    (format!("{:?}", one.item).to_lowercase().into(), row)
 }
 
 /// What stands in the kit under this thing; none for what the stores count in another unit.
@@ -216,68 +183,4 @@ fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
         .collect();
     shelf.arrange_by_key(|(rank, _)| *rank);
     shelf.into_iter().map(|(_, one)| one).collect()
-}
-
-/// The kind of field in which an amount of this thing is typed.
-const fn field(item: Item) -> errors::Field {
-    match item.measure() {
-        Measure::Kilograms => errors::Field::Stock,
-        Measure::Milliliters => errors::Field::Volume,
-        Measure::Pieces => errors::Field::Pieces,
-    }
-}
-
-/// How an amount changed.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-enum How {
-    Counted,
-    Came,
-    Used,
-    Thrown,
-}
-
-/// Notes what is there, or what came and went.
-#[component]
-fn CountSheet(item: Item, #[prop(into)] on_close: Callback<()>) -> impl IntoView {
-    let farm = use_farm();
-    let system = untrack(|| farm.system());
-    let how = RwSignal::new(How::Counted);
-    let text = RwSignal::new(String::new());
-    let error = RwSignal::new(String::new());
-    let hows = vec![
-        Choice::new(How::Counted, words::COUNTED),
-        Choice::new(How::Came, words::CAME),
-        Choice::new(How::Used, words::USED),
-        Choice::new(How::Thrown, words::THROWN),
-    ];
-    let save = move || {
-        let amount = match stores::read_amount(&text.get_untracked(), item, system) {
-            Ok(amount) => amount,
-            Err(wrong) => return error.set(errors::typed(&wrong, field(item), system)),
-        };
-        let event = match how.get_untracked() {
-            How::Counted => Event::StoreCounted { item, amount },
-            How::Came => Event::StoreIn { item, amount },
-            How::Used => Event::StoreUsed { item, amount },
-            How::Thrown => Event::StoreThrown { item, amount },
-        };
-        match farm.note(event) {
-            Ok(_) => on_close.run(()),
-            Err(refusal) => error.set(refusals::refusal(&refusal, farm.peek_now(), system)),
-        }
-    };
-    view! {
-        <Sheet title=words::name(item) on_close=on_close>
-            <Choices
-                label=words::ASK
-                options=hows
-                chosen=Signal::derive(move || Some(how.get()))
-                on_choose=move |new| how.set(new)
-            />
-            <Field label=stores::HOW_MUCH value=text kind=FieldKind::Decimal error=error>
-                <span>{stores::unit(item, system)}</span>
-            </Field>
-            <Button label=frame::SAVE on_press=save weight=Weight::Filled />
-        </Sheet>
-    }
 }

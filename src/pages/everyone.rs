@@ -10,14 +10,14 @@ use yeanling_core::flock::{Ewe, Flock, Lamb};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Product, withheld};
 
-use crate::words::{animals, flock as words, pens};
+use yeanling_words::{animals, flock as words, pens};
 
 /// A lamb is weighed at eight weeks, give or take a week (AHDB); one that was not is asked for from then on.
 const WEIGH_FROM: TimeDelta = TimeDelta::days(49);
 
 /// Which animals are looked for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Which {
+pub enum Which {
     /// Everyone here, this season's lambs.
     Here,
     /// On the bottle.
@@ -36,7 +36,8 @@ pub(super) enum Which {
     Gone,
 }
 
-pub(super) const WHICH: [(Which, &str); 8] = [
+/// Each with its name.
+pub const WHICH: [(Which, &str); 8] = [
     (Which::Here, words::HERE),
     (Which::Bottle, words::BOTTLE),
     (Which::Penned, words::PENNED),
@@ -47,36 +48,44 @@ pub(super) const WHICH: [(Which, &str); 8] = [
     (Which::Gone, words::GONE),
 ];
 
-pub(super) fn name(which: Which) -> &'static str {
+/// Returns the name of a choice.
+#[must_use]
+pub fn name(which: Which) -> &'static str {
     WHICH.iter().find(|(other, _)| *other == which).map_or("", |(_, name)| name)
 }
 
 /// The animals that are shown.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub(super) struct Found {
-    pub(super) ewes: Vec<EweId>,
-    pub(super) lambs: Vec<LambId>,
-    pub(super) dead: Vec<LambId>,
+pub struct Found {
+    /// Ewes.
+    pub ewes: Vec<EweId>,
+    /// Living lambs.
+    pub lambs: Vec<LambId>,
+    /// The dead and the gone.
+    pub dead: Vec<LambId>,
     /// Whether just this name is worn already.
-    pub(super) taken: bool,
+    pub taken: bool,
 }
 
 impl Found {
+    #[must_use]
     /// Returns who was found, if that is one alone.
-    pub(super) fn only(&self) -> Option<Animal> {
+    pub fn only(&self) -> Option<Animal> {
         let lambs = self.lambs.iter().chain(&self.dead).map(|lamb| Animal::Lamb(*lamb));
         let mut all = self.ewes.iter().map(|ewe| Animal::Ewe(*ewe)).chain(lambs);
         all.next().filter(|_| all.next().is_none())
     }
 
-    pub(super) const fn is_empty(&self) -> bool {
+    /// Says whether nobody is.
+    #[must_use]
+    pub const fn is_empty(&self) -> bool {
         self.ewes.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
     }
 }
 
 /// All animals in the order of the list, with all that each is found by; who became a ewe is no lamb any more.
 #[derive(Clone, Debug, Default, PartialEq)]
-pub(super) struct Everyone {
+pub struct Everyone {
     /// By name, the short ones first.
     ewes: Index<EweId>,
     /// The living, the youngest first.
@@ -88,7 +97,9 @@ pub(super) struct Everyone {
 }
 
 impl Everyone {
-    pub(super) fn of(flock: &Flock) -> Self {
+    /// Returns all animals of a flock.
+    #[must_use]
+    pub fn of(flock: &Flock) -> Self {
         let pen =
             |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
         let mut everyone = Self::default();
@@ -110,7 +121,7 @@ impl Everyone {
     }
 
     /// Returns the animals with this in a name or a pen, among all that ever were.
-    pub(super) fn find(&self, part: &str) -> Found {
+    pub fn find(&self, part: &str) -> Found {
         let part = part.to_lowercase();
         Found {
             ewes: self.ewes.find(&part),
@@ -121,7 +132,7 @@ impl Everyone {
     }
 
     /// Returns the animals by where and how they are.
-    pub(super) fn browse(&self, flock: &Flock, which: Which, now: Moment) -> Found {
+    pub fn browse(&self, flock: &Flock, which: Which, now: Moment) -> Found {
         let latest = this_season(flock);
         let ewe = |id: &&EweId| flock.ewes.get(id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
         let lamb =

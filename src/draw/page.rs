@@ -1,0 +1,113 @@
+//! What a whole page looks like: the line above its name, its name, what stands on it, what stands under the thumb, and the
+//! sheets over it.
+
+use std::sync::Arc;
+
+use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, State, Top};
+use yeanling_words::{label, night};
+
+use crate::kinds::{button, mark};
+use crate::node::{Element, Node, On, el};
+
+/// What stands above every page.
+#[derive(Clone, Copy, Debug)]
+pub struct Around<'a> {
+    /// The line above its name.
+    pub top: &'a Top,
+    /// What stands above every screen while it is so.
+    pub standing: &'a [Arc<Block>],
+}
+
+/// Returns what a page looks like. Its key is the screen: another screen is another element.
+#[must_use]
+pub fn page(screen: Screen, page: &Page, around: Around<'_>) -> Vec<Node> {
+    let mut body = el("div", "page-body");
+    if !page.bare {
+        body = body.with(top_bar(page, around.top)).with(title(page)).blocks(around.standing);
+    }
+    let sheets = page.sheets.iter().enumerate().map(|(place, one)| sheet(place, one).into());
+    let body = body.blocks(&page.blocks).all(sheets);
+    let thumb = (!page.thumb.is_empty()).then(|| el("div", "thumb").blocks(&page.thumb).into());
+    vec![el("main", "page").key(screen.hash()).with(body).all(thumb).into()]
+}
+
+fn top_bar(page: &Page, top: &Top) -> Element {
+    let save = save_mark(top);
+    let bar = el("div", "top-bar");
+    match &page.back {
+        Some((to, name)) => {
+            let arrow = el("svg", "icon").has("viewBox", "0 0 16 16").has("aria-hidden", "true");
+            let arrow = arrow.with(el("path", "").has("d", "M10.5 2.5L5 8l5.5 5.5"));
+            let back = el("a", "top-bar-back").has("href", to.hash()).with(arrow).with(name.as_str());
+            bar.with(back).with(el("span", "top-bar-aside").with(save))
+        }
+        None => {
+            let night = yeanling_pages::Button::new("night", night::TITLE, Action::Go(Screen::Night));
+            let night = button(&yeanling_pages::Button { size: Size::Small, ..night });
+            let aside = el("span", "top-bar-aside").with(night).with(" ").with(save);
+            bar.with(el("span", "top-bar-place").with(top.place.as_str())).with(aside)
+        }
+    }
+}
+
+fn save_mark(top: &Top) -> Element {
+    let (key, sign) = match top.save {
+        SaveState::Saving => ("saving", "M3 8h.1M8 8h.1M13 8h.1"),
+        SaveState::Saved => ("saved", "M2.5 8.5l4 4l7-9"),
+        SaveState::NotSaved => ("not-saved", "M8 2v7.5M8 13.5v.1"),
+    };
+    let icon = el("svg", "icon").has("viewBox", "0 0 16 16").has("aria-hidden", "true");
+    el("span", "save-mark")
+        .has("data-state", key)
+        .with(icon.with(el("path", "").has("d", sign)))
+        .with(el("span", "").has("role", "status").with(top.said.as_str()))
+}
+
+fn title(page: &Page) -> Element {
+    let title = el("div", "title").with(el("h1", "").has("id", "title").with(page.title.as_str()));
+    if page.under.is_empty() && page.tallies.is_empty() {
+        return title;
+    }
+    let mut under = el("p", "title-sub");
+    for (state, text) in &page.tallies {
+        under = under.with(tally(*state, text)).with(" ");
+    }
+    title.with(under.said(&page.under))
+}
+
+fn tally(state: State, text: &str) -> Element {
+    el("b", "tally").key(state.key()).has("data-state", state.key()).with(mark(state, true)).with(text)
+}
+
+/// The browser's own modal dialog: the focus moves to its heading and back to where it was, Escape closes it, and the page
+/// behind is out of reach. A tap beside it closes it too.
+fn sheet(place: usize, sheet: &SheetPage) -> Element {
+    let (title, whose) = (format!("sheet-{place}"), format!("sheet-{place}-whose"));
+    let refused = sheet.refused.as_ref().map(|text| refusal(text).into());
+    let about = (!sheet.whose.is_empty())
+        .then(|| el("p", "sheet-whose").has("id", whose.clone()).with(sheet.whose.as_str()).into());
+    let named_by = if sheet.whose.is_empty() { title.clone() } else { format!("{whose} {title}") };
+    let heading = el("h2", "sheet-title").has("id", title).has("tabindex", "-1").has("autofocus", "");
+    let close = el("button", "button").has("type", "button").has("data-weight", "outline");
+    let foot = el("div", "sheet-foot").with(close.press(&Action::Close).with(label::CLOSE));
+    let paper = el("div", "sheet-paper")
+        .with(el("div", "refusal").has("data-on", "sheet").all(refused))
+        .all(about)
+        .with(heading.with(sheet.title.as_str()))
+        .with(el("div", "sheet-body").blocks(&sheet.blocks))
+        .with(foot);
+    el("dialog", "sheet")
+        .key(format!("sheet-{}", sheet.opened))
+        .has("aria-labelledby", named_by)
+        .has(".modal", "")
+        .on(On { close: Some(Action::Close), ..On::default() })
+        .with(paper)
+}
+
+fn refusal(text: &str) -> Element {
+    let read = el("button", "button").has("type", "button").has("data-weight", "outline");
+    el("div", "refusal-text")
+        .has("role", "alert")
+        .with(el("p", "").with(text))
+        .with(read.press(&Action::Read).with(label::READ))
+}

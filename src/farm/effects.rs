@@ -1,0 +1,101 @@
+//! What a press leaves to the farm: facts to be noted, and what is asked of the phone.
+
+use leptos::task::spawn_local;
+use yeanling_core::book::Entry;
+use yeanling_core::units::TimeDelta;
+use yeanling_core::watch;
+use yeanling_pages::phone::FileTrouble;
+use yeanling_pages::{Action, Heard, Noting, Request};
+
+use super::{Farm, Last};
+use crate::browser::now;
+
+impl Farm {
+    /// Notes facts of one press, all of them or none; each passes the gate where those before it were noted.
+    pub fn note_together(self, notings: Vec<Noting>) {
+        let now = now::now();
+        let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
+        let allowed =
+            self.peek(|ground| watch::allow_all(&ground.flock, &ground.book, facts, self.device, now));
+        if let Err((_, refusal)) = allowed {
+            self.refused.set(Some(refusal));
+            return;
+        }
+        let last = match &notings[..] {
+            [one] => self.last_of(one.id, &one.event),
+            many => Last::Noted(many.iter().map(|noting| noting.id).collect()),
+        };
+        let mut noted = self.peek(|ground| ground.book.next_noted(now));
+        let mut entries = Vec::with_capacity(notings.len());
+        for Noting { id, event, at } in notings {
+            noted = noted.max(self.peek(|ground| ground.book.next_noted_of(&event, now)));
+            entries.push(Entry { id, device: self.device, noted, at, event });
+            noted = noted + TimeDelta::milliseconds(1);
+        }
+        self.take(entries, now, last);
+    }
+
+    /// Does what is asked of the phone; what it answers later is told to `tell`.
+    pub fn ask(self, request: Request, tell: impl Fn(Action) + Clone + 'static) {
+        let told = move |heard: Heard| tell(Action::Heard(heard));
+        match request {
+            Request::LookRound => self.look_round(),
+            Request::StopLookingRound => self.stop_looking_round(),
+            Request::TakeUpdate => self.take_update(),
+            Request::ChooseLook(look) => self.choose_look(look),
+            Request::Print => self.print(),
+            Request::Arm => self.arm(),
+            Request::Disarm => self.disarm(),
+            Request::Answer => self.answer(),
+            Request::LetMissedGo => self.let_missed_go(),
+            Request::SaveBook(place) => self.save_book(place, told),
+            Request::ShareBook => self.share_book(told),
+            Request::SafeElsewhere(at) => self.keep_sent(at),
+            Request::GiveTable(key, name, text) => spawn_local(async move {
+                told(Heard::Given(key, self.give_table(&name, &text).await.err()));
+            }),
+            Request::GiveCalendar(key, name, text) => spawn_local(async move {
+                told(Heard::Given(key, self.give_calendar(&name, &text).await.err()));
+            }),
+            Request::AskForGood => spawn_local(async move {
+                let promised = self.ask_for_good().await;
+                self.promise.set(Some(promised));
+            }),
+            Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
+        }
+    }
+
+    fn save_book(self, place: Option<usize>, told: impl Fn(Heard)) {
+        let Some(book) = self.outgoing() else { return };
+        let (mut saved, mut trouble) = (Vec::new(), None);
+        for (index, (name, text)) in book.files.iter().enumerate() {
+            if place.is_none_or(|place| place == index) {
+                match self.save_file(name, text) {
+                    Ok(()) => saved.push(index),
+                    Err(error) => trouble = Some(error),
+                }
+            }
+        }
+        if saved.len() == book.files.len() {
+            self.keep_saved_here(book.up_to);
+        }
+        told(Heard::Saved(saved, trouble));
+    }
+
+    fn share_book(self, told: impl Fn(Heard) + 'static) {
+        let Some(book) = self.outgoing() else { return };
+        spawn_local(async move {
+            let trouble = self.share(&book.files).await.err();
+            match &trouble {
+                None => self.keep_sent(book.up_to),
+                Some(
+                    FileTrouble::CannotShare
+                    | FileTrouble::Closed
+                    | FileTrouble::TooLarge(_)
+                    | FileTrouble::Failed(_),
+                ) => {}
+            }
+            told(Heard::Shared(trouble));
+        });
+    }
+}

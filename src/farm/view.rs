@@ -1,0 +1,65 @@
+//! What a page reads of the farm: the ground, the hour, and what this phone says of itself.
+
+use std::sync::Arc;
+
+use yeanling_core::units::Moment;
+use yeanling_pages::phone::{Phone, Saving};
+use yeanling_pages::{Lazy, Screen, View};
+
+use super::{Farm, here};
+use crate::browser::{id, now};
+
+impl Farm {
+    /// Reads all that a page is made from, at `now`; `from` is the screen that one came from. What it reads it follows.
+    pub fn view<T>(self, now: Moment, from: (Screen, &'static str), read: impl FnOnce(&View) -> T) -> T {
+        let (duties, outlooks) = (move || self.duties.shared(), move || self.outlooks.shared());
+        let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
+        let made_up = self.is_made_up();
+        self.with(|ground| {
+            read(&View {
+                book: &ground.book,
+                flock: &ground.flock,
+                now,
+                here,
+                at_local: now::at_local,
+                new_id: || id::new_entry(now::now()),
+                device: self.device,
+                from,
+                made_up,
+                duties: Lazy::new(&duties),
+                outlooks: Lazy::new(&outlooks),
+                everyone: Lazy::new(&everyone),
+                phone: Lazy::new(&phone),
+            })
+        })
+    }
+
+    /// Returns what this phone says of itself.
+    fn phone(self, now: Moment) -> Phone {
+        Phone {
+            look: self.look(),
+            offline: self.offline(),
+            saving: self.saving(),
+            update: self.update_waits(),
+            broken: self.broken(),
+            lost_lines: self.lost_lines(),
+            unsent: self.unsent.get(),
+            behind: self.clock_is_behind(now),
+            missed: self.missed(now),
+            can_share: self.can_share(),
+            sent: self.sent(),
+            saved_here: self.saved_here(),
+            promised: self.promise.get(),
+            room: self.room_left.get(),
+            own_book: self.with_own(|ground| !ground.book.is_empty()),
+            night: self.night().seen(),
+        }
+    }
+
+    /// Returns the farm's name and whether everything is saved.
+    #[must_use]
+    pub fn top(self) -> yeanling_pages::Top {
+        let saving: Saving = self.saving();
+        self.with(|ground| yeanling_pages::top(&ground.flock.practice.farm_name, &saving))
+    }
+}

@@ -1,0 +1,200 @@
+//! What this phone says of itself: its look, how the book is kept on it, its alarm.
+
+use std::mem::discriminant;
+
+use yeanling_core::book::Animal;
+use yeanling_core::units::Moment;
+use yeanling_core::watch::{Duty, State, Task};
+
+/// What this phone says of itself.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Phone {
+    /// How the screen looks.
+    pub look: Look,
+    /// How far the app is from working with no signal.
+    pub offline: Offline,
+    /// Whether what was noted is on the disk.
+    pub saving: Saving,
+    /// Whether another version of the app waits.
+    pub update: bool,
+    /// The lines of either copy that could not be read.
+    pub broken: Vec<String>,
+    /// How many of them stand for an entry that neither copy has whole.
+    pub lost_lines: usize,
+    /// How many births are on this phone alone, once the book has not left it for three days.
+    pub unsent: Option<usize>,
+    /// When something was noted that this phone's clock has not reached yet.
+    pub behind: Option<Moment>,
+    /// What was late when someone came back to the page, until it is done or read.
+    pub missed: Vec<Duty>,
+    /// Whether this phone has a share sheet for files.
+    pub can_share: bool,
+    /// Up to when what was noted lies elsewhere too.
+    pub sent: Option<Moment>,
+    /// Up to when the book was saved as a file on this phone, as long as that is more than lies elsewhere.
+    pub saved_here: Option<Moment>,
+    /// What the browser promises about keeping the book, once it has answered.
+    pub promised: Option<Promised>,
+    /// About how many bytes the app and the book take, and how many the browser allows.
+    pub room: Option<(f64, f64)>,
+    /// Whether this phone's own book holds anything.
+    pub own_book: bool,
+    /// The night watch.
+    pub night: Night,
+}
+
+/// How the screen looks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Look {
+    /// As the phone has it.
+    #[default]
+    Phone,
+    /// Ink on paper.
+    Day,
+    /// Dim amber on black.
+    Night,
+}
+
+/// How far the app is from working with no signal.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Offline {
+    /// Not known yet, or being fetched.
+    #[default]
+    Preparing,
+    /// The worker is active and every file is in its cache.
+    Ready,
+    /// This browser, or an address without https, has no workers.
+    Unable,
+}
+
+/// Whether what was noted is on the disk.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub enum Saving {
+    /// The book is being opened.
+    #[default]
+    Opening,
+    /// So many entries are on their way.
+    Under(usize),
+    /// Everything is saved; when the last was.
+    Saved(Option<Moment>),
+    /// It is kept less well than it should be: in local storage, or only while this page is open.
+    Poorly {
+        /// Whether it lives in this page's memory alone.
+        memory_only: bool,
+        /// What the browser said; nothing while it does not answer, as when another tab holds on to the book.
+        said: Option<String>,
+    },
+}
+
+/// What the browser promises about keeping the book.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Promised {
+    /// It is never cleared to make room.
+    ForGood,
+    /// It may be cleared when room runs short.
+    UntilRoomIsShort,
+    /// This browser makes no promises that can be asked for.
+    Unknown,
+}
+
+/// Whether the screen stays on.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Awake {
+    /// Not asked for, or not answered yet.
+    #[default]
+    Unasked,
+    /// It is.
+    Held,
+    /// The phone refuses, as it may when its battery is low.
+    Refused,
+    /// This browser cannot.
+    Unable,
+}
+
+/// How the alarm stands.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Alarm {
+    /// Not armed.
+    #[default]
+    Off,
+    /// Armed, but the phone holds its voice back until it is tapped again.
+    Mute,
+    /// Armed; when it was tested.
+    Armed(Moment),
+    /// This browser has no sound.
+    Unable,
+}
+
+/// One duty that someone has been told of, by what it is and how urgent it was.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Told {
+    /// For which animal.
+    pub subject: Animal,
+    /// What.
+    pub task: Task,
+    /// How urgent.
+    pub state: State,
+}
+
+impl Told {
+    /// Returns what is told of a duty.
+    #[must_use]
+    pub fn of(duty: &Duty, now: Moment) -> Self {
+        Self { subject: duty.subject, task: duty.task, state: duty.state(now) }
+    }
+
+    /// Says whether this is the same duty, whatever volume it now asks for.
+    #[must_use]
+    pub fn is_of(&self, subject: Animal, task: Task) -> bool {
+        self.subject == subject && discriminant(&self.task) == discriminant(&task)
+    }
+
+    /// Says whether this is the same duty, as urgent.
+    #[must_use]
+    pub fn is(&self, other: &Self) -> bool {
+        self.is_of(other.subject, other.task) && self.state == other.state
+    }
+}
+
+/// The night watch as it is seen.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Night {
+    /// Whether the screen is held awake.
+    pub awake: Awake,
+    /// How the alarm stands.
+    pub alarm: Alarm,
+    /// What it rings for now.
+    pub ringing: Vec<Told>,
+    /// The animal it rang for last, until someone goes there.
+    pub answered: Option<Animal>,
+}
+
+/// Why a file did not go the way it should.
+#[derive(Clone, Debug, PartialEq)]
+pub enum FileTrouble {
+    /// The person closed the share sheet.
+    Closed,
+    /// This browser cannot share files.
+    CannotShare,
+    /// It is larger than may be read; bytes.
+    TooLarge(f64),
+    /// The browser failed; what it said.
+    Failed(String),
+}
+
+/// The book as it goes out.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Outgoing {
+    /// Its files, each with its name; more than one of a large book. At least one.
+    pub files: Vec<(String, String)>,
+    /// Up to when what was noted is in them.
+    pub up_to: Moment,
+}
+
+impl Outgoing {
+    /// Returns how many bytes all of it has.
+    #[must_use]
+    pub fn bytes(&self) -> usize {
+        self.files.iter().map(|(_, text)| text.len()).sum()
+    }
+}

@@ -1,0 +1,92 @@
+//! What stands above every screen: the line with the way back and whether everything is saved; and, while it is so, a
+//! made-up flock, an update, a book that is not safe, a clock that is wrong, what was missed.
+
+use std::sync::Arc;
+
+use yeanling_words::{animals, frame, hand_over, night, watch};
+
+use crate::block::{Aloud, Block, Kind, Line, LineLook, NoticeKind};
+use crate::page::Blocks;
+use crate::phone::{Phone, Saving};
+use crate::view::View;
+use crate::{Action, Button, Request, Screen, Text};
+
+/// The line above a screen's name.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Top {
+    /// The farm's name, where there is no way back.
+    pub place: String,
+    /// Whether everything is saved.
+    pub save: SaveState,
+    /// The same in words.
+    pub said: String,
+}
+
+/// Whether everything is saved.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum SaveState {
+    /// It is being saved.
+    #[default]
+    Saving,
+    /// It is.
+    Saved,
+    /// It is not, or not well.
+    NotSaved,
+}
+
+/// Returns the line above a screen's name.
+#[must_use]
+pub fn top(farm_name: &str, saving: &Saving) -> Top {
+    let (save, said) = match saving {
+        Saving::Opening => (SaveState::Saving, frame::OPENING.to_owned()),
+        Saving::Under(_) => (SaveState::Saving, frame::SAVING.to_owned()),
+        Saving::Saved(None) => (SaveState::Saved, frame::SAVED.to_owned()),
+        Saving::Saved(Some(at)) => (SaveState::Saved, frame::saved_at(*at)),
+        Saving::Poorly { .. } => (SaveState::NotSaved, frame::NOT_SAFE.to_owned()),
+    };
+    Top { place: farm_name.to_owned(), save, said }
+}
+
+/// Returns what stands above every screen while it is so.
+#[must_use]
+pub fn standing(view: &View) -> Vec<Arc<Block>> {
+    let phone: &Phone = &view.phone;
+    let mut blocks = Blocks::new();
+    if view.made_up {
+        let leave =
+            Button::new("leave", frame::LEAVE_MADE_UP, Action::Phone(Request::StopLookingRound)).small();
+        let text = Text::from(frame::MADE_UP);
+        let line = Line { look: LineLook::Remark, text, aloud: Aloud::Not, buttons: vec![leave] };
+        let inside = vec![Block::new("", Kind::Line(line))];
+        let notice = crate::block::Notice { kind: NoticeKind::Calm, inside, buttons: Vec::new() };
+        blocks = blocks.add("made-up", Kind::Notice(notice));
+    }
+    if phone.update {
+        let take = Button::new("take", frame::TAKE_UPDATE, Action::Phone(Request::TakeUpdate));
+        blocks = blocks.notice("update", NoticeKind::Calm, frame::UPDATE, [take]);
+    }
+    if let Saving::Poorly { memory_only, said } = &phone.saving {
+        let save = Button::new("save", hand_over::SAVE, Action::Phone(Request::SaveBook(None)));
+        let text = frame::poorly(*memory_only, said.as_deref());
+        blocks = blocks.notice("poorly", NoticeKind::Bad, text, phone.own_book.then_some(save));
+    }
+    if phone.lost_lines > 0 {
+        blocks = blocks.notice("broken", NoticeKind::Warn, frame::broken(phone.lost_lines), []);
+    }
+    if let Some(births) = phone.unsent {
+        let send = Button::new("send", hand_over::GO_SEND, Action::Go(Screen::HandOver)).small();
+        blocks = blocks.notice("unsent", NoticeKind::Warn, hand_over::unsent(births), [send]);
+    }
+    if let Some(noted) = phone.behind {
+        blocks = blocks.notice("behind", NoticeKind::Bad, night::clock_behind(noted, view.now), []);
+    }
+    if let Some(first) = phone.missed.first() {
+        let name = animals::animal(view.flock, first.subject);
+        let first_is = night::line(&name, &watch::task(first.task, view.system()));
+        let text = night::missed(phone.missed.len(), &first_is);
+        let read = Button::new("read", frame::OK, Action::Phone(Request::LetMissedGo)).small();
+        let there = Button::new("there", text, Action::Go(Screen::of(first.subject))).small();
+        blocks = blocks.notice("missed", NoticeKind::Bad, Text::default(), [there, read]);
+    }
+    blocks.into()
+}

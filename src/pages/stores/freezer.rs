@@ -1,0 +1,130 @@
+//! Colostrum in the freezer: what lies there, the oldest first, and what should; and the sheet that notes more.
+
+use yeanling_core::book::{Event, Item, MilkedFrom};
+use yeanling_core::flock::{Batch, Flock};
+use yeanling_core::reckon::colostrum;
+use yeanling_core::reckon::quality::{self, Keeps, Store};
+use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE};
+use yeanling_core::units::{Brix, Mass, Volume};
+use yeanling_core::watch::{Refusal, StoreRefusal};
+use yeanling_words::{errors, frame, kit as words, refusals, stores};
+
+use crate::block::{Choice, Choices, Field, FieldKind, Row};
+use crate::draft::{Draft, Fields};
+use crate::page::{Blocks, SheetPage};
+use crate::view::View;
+use crate::{Action, Button, Effect, Key, Sheet, State};
+
+/// A lamb of usual weight, for which colostrum is frozen (ours).
+const USUAL_LAMB: Mass = Mass::from_kilograms(4.0);
+
+/// Returns the part of the stores; `coming` is how many ewes and lambs are to come.
+pub(super) fn blocks(view: &View, (_, lambs): (u32, f64)) -> Blocks {
+    let batches = view.flock.stores.freezer();
+    let first = batches.iter().position(|batch| !is_old(view, batch));
+    let rows = batches.iter().enumerate().map(|(place, batch)| row(view, batch, first == Some(place)));
+    let mut blocks = Blocks::new();
+    if let Some(text) = to_freeze(view.flock, lambs) {
+        blocks = blocks.remark(text, []);
+    }
+    if batches.is_empty() {
+        blocks = blocks.text(words::NO_COLOSTRUM);
+    }
+    let freeze = Button::new("freeze", words::FREEZE, Action::Ask(Sheet::Freeze));
+    let blocks = blocks.rows("batches", rows).caution([words::CAUTION]).button(freeze);
+    Blocks::new().section("freezer", words::FREEZER, blocks)
+}
+
+fn is_old(view: &View, batch: &Batch) -> bool {
+    let age = view.now.since(batch.frozen);
+    matches!(quality::bag(age, Store::Freezer, view.practice().freezer_life), Keeps::Past(_))
+}
+
+fn row(view: &View, batch: &Batch, first: bool) -> (Key, Row) {
+    let from = stores::milked_from(view.flock, batch.from);
+    let thawed = Action::Note(vec![Event::ColostrumThawed { batch: batch.id, bags: 1 }]);
+    let thrown = Action::Note(vec![Event::ColostrumThrown { batch: batch.id, bags: batch.left() }]);
+    let thaw = Button::new("thaw", words::THAWED, thawed).action(format!("{}, {from}", words::THAWED));
+    let throw = Button::new("throw", words::THROW, thrown).small().named(format!("{}, {from}", words::THROW));
+    let frozen = words::frozen(batch.frozen, view.now);
+    let (state, says) = if is_old(view, batch) {
+        (State::Late, format!("{frozen}: {}", words::TOO_OLD))
+    } else if first {
+        (State::Coming, format!("{} · {frozen}", words::USE_FIRST))
+    } else {
+        (State::Coming, frozen)
+    };
+    let row = Row::new(from).text(words::batch(batch, view.system())).says(state, says).action(thaw);
+    (format!("batch-{}", batch.id).into(), row.inside(Blocks::new().button(throw)))
+}
+
+/// What to have frozen against what is: for a share of the lambs to come, each its first day.
+fn to_freeze(flock: &Flock, lambs: f64) -> Option<String> {
+    let each = colostrum::want(USUAL_LAMB, flock.practice.day_rule, flock.practice.housing).ok()?.by_24h;
+    let freeze = shopping::freeze(lambs, ON_THE_BOTTLE, each).ok().filter(|freeze| freeze.lambs > 0)?;
+    let batches = flock.stores.freezer();
+    let there = batches.iter().map(|batch| batch.volume.as_milliliters() * f64::from(batch.left())).sum();
+    let there = Volume::from_milliliters(there);
+    Some(words::to_freeze(freeze.total, freeze.lambs, there, flock.practice.system))
+}
+
+const FROM: &str = "freeze-from";
+const BAGS: &str = "freeze-bags";
+const EACH: &str = "freeze-each";
+const BRIX: &str = "freeze-brix";
+const LABEL: &str = "freeze-label";
+
+const FROMS: [MilkedFrom; 3] = [MilkedFrom::SomeEwe, MilkedFrom::Goat, MilkedFrom::Cow];
+
+/// Returns the sheet that notes colostrum that was frozen.
+pub(crate) fn sheet(view: &View, fields: &Fields) -> SheetPage {
+    let name = |from| stores::milked_from(view.flock, from);
+    let froms = FROMS.iter().enumerate();
+    let froms = froms.map(|(place, from)| Choice::new(name(*from), Action::Choose(FROM.into(), place)));
+    let field = |key: &'static str, label: &str, kind| {
+        Field::new(label, kind, fields.text(key, "")).error(fields.error(key))
+    };
+    let unit = stores::unit(Item::Iodine, view.system());
+    SheetPage::new(
+        words::FREEZE,
+        Blocks::new()
+            .choices(FROM, Choices::new(words::FROM, froms.collect(), Some(fields.chosen(FROM).unwrap_or(0))))
+            .field(BAGS, field(BAGS, words::BAGS, FieldKind::Whole))
+            .field(EACH, field(EACH, words::EACH, FieldKind::Decimal).unit(unit))
+            .field(BRIX, field(BRIX, words::BRIX, FieldKind::Decimal).unit("%"))
+            .field(LABEL, field(LABEL, words::LABEL, FieldKind::Text))
+            .button(Button::new("save", frame::SAVE, Action::Save).filled()),
+    )
+}
+
+/// Saves what was typed.
+pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let system = view.system();
+    draft.top_mut().all_right();
+    let fields = draft.top();
+    let Ok(bags) = fields.text(BAGS, "").trim().parse::<u8>() else {
+        return draft.say_wrong(BAGS, words::NO_BAGS);
+    };
+    let volume = match Volume::parse(&fields.text(EACH, ""), system) {
+        Ok(volume) => volume,
+        Err(wrong) => return draft.say_wrong(EACH, errors::typed(&wrong, errors::Field::Volume, system)),
+    };
+    let brix = match fields.written(BRIX).map(|typed| Brix::parse(&typed)).transpose() {
+        Ok(brix) => brix,
+        Err(wrong) => return draft.say_wrong(BRIX, errors::typed(&wrong, errors::Field::Brix, system)),
+    };
+    let (from, label) = (fields.pick(FROM, &FROMS, MilkedFrom::SomeEwe), fields.written(LABEL));
+    let frozen = vec![view.noting(Event::ColostrumFrozen { from, bags, volume, brix, label })];
+    match view.allow(&frozen) {
+        Ok(()) => draft.answer(view, frozen),
+        Err(refusal) => {
+            let field = match &refusal {
+                Refusal::Store(StoreRefusal::Bag(_)) => EACH,
+                Refusal::Store(StoreRefusal::Brix(_)) => BRIX,
+                Refusal::NoText | Refusal::LongText { .. } => LABEL,
+                _ => BAGS,
+            };
+            draft.say_wrong(field, refusals::refusal(&refusal, view.now, system))
+        }
+    }
+}

@@ -1,0 +1,139 @@
+//! A line of text: spans, some of them strong. A number and its unit never part.
+
+/// A line of text.
+#[derive(Clone, Debug, Default, PartialEq, Eq)]
+pub struct Text(Vec<Span>);
+
+/// A piece of a line.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Span {
+    /// Whether it is set in bold.
+    pub strong: bool,
+    /// What it says; never empty.
+    pub text: String,
+}
+
+impl Text {
+    /// Returns a line as a person typed it: no sign in it means anything.
+    #[must_use]
+    pub fn typed(text: &str) -> Self {
+        let mut line = Self::default();
+        line.push(false, text.to_owned());
+        line
+    }
+
+    /// Returns a line of the app's own words, in which what stands between two asterisks is strong. An asterisk without a
+    /// partner is printed as it is.
+    #[must_use]
+    pub fn said(text: &str) -> Self {
+        let text = tied(text);
+        let (mut line, mut rest) = (Self::default(), text.as_str());
+        while let Some((before, after)) = rest.split_once('*') {
+            let Some((inside, behind)) = after.split_once('*') else { break };
+            line.push(false, before.to_owned());
+            line.push(true, inside.to_owned());
+            rest = behind;
+        }
+        line.push(false, rest.to_owned());
+        line
+    }
+
+    /// Returns the same line in bold.
+    #[must_use]
+    pub fn strong(text: &str) -> Self {
+        let mut line = Self::default();
+        line.push(true, tied(text));
+        line
+    }
+
+    fn push(&mut self, strong: bool, text: String) {
+        if !text.is_empty() {
+            self.0.push(Span { strong, text });
+        }
+    }
+
+    /// Says whether nothing is said.
+    #[must_use]
+    pub const fn is_empty(&self) -> bool {
+        self.0.is_empty()
+    }
+
+    /// Returns each piece in order.
+    #[must_use]
+    pub fn spans(&self) -> &[Span] {
+        &self.0
+    }
+
+    /// Returns the line as it is read out.
+    #[must_use]
+    pub fn plain(&self) -> String {
+        self.0.iter().map(|span| span.text.as_str()).collect()
+    }
+}
+
+impl From<String> for Text {
+    fn from(text: String) -> Self {
+        Self::said(&text)
+    }
+}
+
+impl From<&str> for Text {
+    fn from(text: &str) -> Self {
+        Self::said(text)
+    }
+}
+
+impl From<&String> for Text {
+    fn from(text: &String) -> Self {
+        Self::said(text)
+    }
+}
+
+/// Units that stay on one line with the number before them.
+const UNITS: [&str; 9] = ["kg", "lb", "g", "ml", "l", "fl", "oz", "h", "min"];
+
+/// Ties a number to the unit behind it.
+fn tied(text: &str) -> String {
+    let mut tied = String::with_capacity(text.len());
+    for (place, word) in text.split(' ').enumerate() {
+        let unit = UNITS.contains(&word.trim_end_matches(|c: char| !c.is_alphanumeric()));
+        let after_number = tied.ends_with(|c: char| c.is_ascii_digit()) || tied.ends_with("fl");
+        if place > 0 {
+            tied.push(if unit && after_number { '\u{a0}' } else { ' ' });
+        }
+        tied.push_str(word);
+    }
+    tied
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Text, tied};
+
+    #[test]
+    fn a_number_stays_with_its_unit() {
+        assert_eq!(tied("Feed *190 ml* now"), "Feed *190\u{a0}ml* now");
+        assert_eq!(tied("6.6 fl oz, 1 h 24 min old"), "6.6\u{a0}fl\u{a0}oz, 1\u{a0}h 24\u{a0}min old");
+        assert_eq!(tied("twin · 3.9 kg"), "twin · 3.9\u{a0}kg");
+        assert_eq!(tied("a  kg of 5 lambs"), "a  kg of 5 lambs");
+    }
+
+    #[track_caller]
+    fn check(text: &Text, expected: &[(bool, &str)]) {
+        let found: Vec<(bool, &str)> = text.spans().iter().map(|span| (span.strong, &*span.text)).collect();
+        assert_eq!(found, expected);
+    }
+
+    #[test]
+    fn text_between_asterisks_is_strong() {
+        check(&"Feed *190\u{a0}ml* now".into(), &[(false, "Feed "), (true, "190\u{a0}ml"), (false, " now")]);
+        check(&"".into(), &[]);
+    }
+
+    #[test]
+    fn a_lone_asterisk_is_printed_and_what_was_typed_is_left_alone() {
+        check(&"5 * 3".into(), &[(false, "5 * 3")]);
+        check(&"*a* and *".into(), &[(true, "a"), (false, " and *")]);
+        check(&Text::typed("*a* 5 kg"), &[(false, "*a* 5 kg")]);
+    }
+}

@@ -1,0 +1,133 @@
+//! All that a page is made from: the flock, the hour, and what this phone says of itself.
+
+use std::cell::OnceCell;
+use std::ops::Deref;
+use std::sync::Arc;
+
+use chrono::NaiveDateTime;
+use yeanling_core::book::{Book, DeviceId, EntryId, Event};
+use yeanling_core::figures::Outlooks;
+use yeanling_core::flock::Flock;
+use yeanling_core::practice::Practice;
+use yeanling_core::units::{Moment, System};
+use yeanling_core::watch::{self, Duty, Refusal};
+
+use crate::Screen;
+use crate::draft::Noting;
+use crate::everyone::Everyone;
+use crate::phone::Phone;
+
+/// What a page reads and a press is judged by.
+#[derive(Debug)]
+pub struct View<'a> {
+    /// What was noted in the book that is looked at.
+    pub book: &'a Book,
+    /// What it makes.
+    pub flock: &'a Flock,
+    /// Now.
+    pub now: Moment,
+    /// Returns the same instant as this phone's wall clock shows it.
+    pub here: fn(Moment) -> Moment,
+    /// Returns the instant at which this phone's wall clock shows this.
+    pub at_local: fn(NaiveDateTime) -> Moment,
+    /// Returns the id of an entry to be noted; only for a press, never for a page.
+    pub new_id: fn() -> EntryId,
+    /// This phone's id.
+    pub device: DeviceId,
+    /// The screen that one came from, with its name.
+    pub from: (Screen, &'static str),
+    /// Whether the made-up flock is looked round in.
+    pub made_up: bool,
+    /// What is due, the most urgent first, each instant as this phone's wall clock will show it.
+    pub duties: Lazy<'a, Vec<Duty>>,
+    /// When each ewe may lamb.
+    pub outlooks: Lazy<'a, Outlooks>,
+    /// All animals by all that they are found by.
+    pub everyone: Lazy<'a, Everyone>,
+    /// What this phone says of itself.
+    pub phone: Lazy<'a, Phone>,
+}
+
+/// What is worked out once for all screens, and only when a page asks for it.
+pub struct Lazy<'a, T> {
+    got: OnceCell<Arc<T>>,
+    get: &'a dyn Fn() -> Arc<T>,
+}
+
+impl<'a, T> Lazy<'a, T> {
+    /// Returns what `get` will give.
+    pub fn new(get: &'a dyn Fn() -> Arc<T>) -> Self {
+        Self { got: OnceCell::new(), get }
+    }
+}
+
+impl<T> Deref for Lazy<'_, T> {
+    type Target = T;
+
+    fn deref(&self) -> &T {
+        self.got.get_or_init(self.get)
+    }
+}
+
+impl<T> std::fmt::Debug for Lazy<'_, T> {
+    fn fmt(&self, f: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        f.write_str("Lazy")
+    }
+}
+
+impl View<'_> {
+    /// Returns what the farm has chosen.
+    #[must_use]
+    pub const fn practice(&self) -> &Practice {
+        &self.flock.practice
+    }
+
+    /// Returns the units people read and type.
+    #[must_use]
+    pub const fn system(&self) -> System {
+        self.flock.practice.system
+    }
+
+    /// Returns a fact that happens now, to be noted.
+    #[must_use]
+    pub fn noting(&self, event: Event) -> Noting {
+        self.noting_at(event, self.now)
+    }
+
+    /// Returns a fact that happened at `at`, to be noted.
+    #[must_use]
+    pub fn noting_at(&self, event: Event, at: Moment) -> Noting {
+        Noting { id: (self.new_id)(), event, at }
+    }
+
+    /// Says whether facts may be noted one after the other.
+    ///
+    /// # Errors
+    /// The reason of the first that may not.
+    pub fn allow(&self, notings: &[Noting]) -> Result<(), Refusal> {
+        let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
+        watch::allow_all(self.flock, self.book, facts, self.device, self.now).map_err(|(_, refusal)| refusal)
+    }
+
+    /// Returns the instant at which the wall clock that shows `moment` as it was noted shows `local`: this phone's own, if
+    /// that agrees with it there and then, else one at the same offset.
+    #[must_use]
+    pub fn at_local_beside(&self, local: NaiveDateTime, moment: Moment) -> Moment {
+        if (self.here)(moment).offset_minutes() == moment.offset_minutes() {
+            (self.at_local)(local)
+        } else {
+            Moment::from_local(local, moment.offset_minutes())
+        }
+    }
+
+    /// Returns the way back: the screen one came from, or the Watch where that is this one.
+    #[must_use]
+    pub fn back(&self, here: Screen) -> (Screen, String) {
+        let (screen, name) = self.from;
+        if screen == here {
+            (Screen::Watch, yeanling_words::frame::WATCH.to_owned())
+        } else {
+            (screen, name.to_owned())
+        }
+    }
+}

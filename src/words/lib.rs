@@ -1,0 +1,51 @@
+//! All text for people: American, short, plain and calm, as it is read at 3 a.m.
+//!
+//! Words know what the core's types mean and nothing of how or where they are shown.
+
+pub mod ahead;
+pub mod animals;
+pub mod bag;
+pub mod bottle_round;
+pub mod cautions;
+pub mod chill;
+pub mod cold_lamb;
+pub mod common;
+pub mod danger;
+pub mod errors;
+pub mod ewe;
+pub mod ewes_in;
+pub mod feed;
+pub mod figures;
+pub mod flock;
+pub mod frame;
+pub mod group;
+pub mod growth;
+pub mod hand_over;
+pub mod help;
+pub mod keep;
+pub mod kit;
+pub mod label;
+pub mod labor;
+pub mod lamb;
+pub mod lambing;
+pub mod life;
+#[cfg(test)]
+mod limits_told;
+pub mod marking;
+pub mod medicines;
+pub mod more;
+pub mod night;
+pub mod noted;
+pub mod pens;
+pub mod powder;
+pub mod practice;
+pub mod race;
+pub mod refusals;
+pub mod season;
+pub mod spreadsheet;
+pub mod stores;
+pub mod watch;
+pub mod weaning;
+pub mod weighing;
+pub mod why;
+pub mod year;

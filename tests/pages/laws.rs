@@ -1,0 +1,133 @@
+//! What must be so on every page, whatever was noted, typed and pressed.
+
+use std::collections::BTreeSet;
+
+use yeanling_core::book::{Event, LambId};
+use yeanling_core::watch::hold_milk;
+use yeanling_pages::block::Kind;
+use yeanling_pages::{Action, Page, Screen, act};
+
+use crate::html;
+use crate::phone::{Phone, Pressable, pressables, texts};
+
+/// Says what of a page breaks a law.
+pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
+    let mut wrong = words(page);
+    wrong.extend(keys(page));
+    wrong.extend(empty(page));
+    wrong.extend(milk(phone, page));
+    wrong.extend(gate(phone, screen, page));
+    wrong.extend(html::broken(phone, screen, page));
+    wrong
+}
+
+/// No page holds what is no word: a number that is none, a value as it is written in code, an id, a sign that means bold, a
+/// doubled space.
+fn words(page: &Page) -> Vec<String> {
+    let is_id = |text: &str| {
+        text.split(|c: char| !c.is_ascii_hexdigit() && c != '-')
+            .any(|word| word.len() == 36 && word.bytes().filter(|byte| *byte == b'-').count() == 4)
+    };
+    let is_wrong = |text: &String| {
+        // What a person typed is said back to them as it was.
+        let text = &text.replace(crate::walk::ODD, "");
+        ["NaN", "inf ", "None,", "(None", "Some(", "Ok(", "Err(", "  ", "{", "}", "*", "\u{fffd}"]
+            .iter()
+            .any(|sign| text.contains(sign))
+            || text == "None"
+            || text.trim() != text
+            || is_id(text)
+    };
+    texts(page).into_iter().filter(is_wrong).map(|text| format!("no words for people: {text:?}")).collect()
+}
+
+/// A key tells one block of a page from all others. What has none is text alone.
+fn keys(page: &Page) -> Vec<String> {
+    let mut seen = BTreeSet::new();
+    let mut wrong = Vec::new();
+    for block in page.all() {
+        let key = block.key.as_ref();
+        if key.contains(char::is_whitespace) {
+            wrong.push(format!("a key with a space: {key:?}"));
+        }
+        let types = matches!(block.kind, Kind::Field(_) | Kind::Section(_) | Kind::FilePick(_));
+        if types && key.is_empty() {
+            wrong.push(format!("a field or section without a key: {:?}", block.texts()));
+        }
+        // Buttons are told apart among those beside them.
+        if !key.is_empty() && !matches!(block.kind, Kind::Button(_)) && !seen.insert(block.key.clone()) {
+            wrong.push(format!("two blocks are {key:?}"));
+        }
+        let mut buttons = BTreeSet::new();
+        for button in block.buttons() {
+            let leads = matches!(button.does, Action::Go(_));
+            if !buttons.insert((button.key.clone(), leads))
+                && !matches!(block.kind, Kind::Timeline(_) | Kind::List(_))
+            {
+                wrong.push(format!("two buttons of {key:?} are {:?}", button.key));
+            }
+        }
+    }
+    wrong
+}
+
+/// Nothing stands there without a word, and nothing that holds others without any.
+fn empty(page: &Page) -> Vec<String> {
+    let mut wrong = Vec::new();
+    if page.title.trim().is_empty() {
+        wrong.push("the page has no name".to_owned());
+    }
+    for one in pressables(page) {
+        if one.name.trim().is_empty() || one.label.trim().is_empty() {
+            wrong.push(format!("something to press says nothing: {:?}", one.does));
+        }
+    }
+    for block in page.all() {
+        let holds = matches!(block.kind, Kind::Section(_) | Kind::Rows(_) | Kind::Fold(_) | Kind::Buttons(_));
+        if holds && block.inside().is_empty() {
+            wrong.push(format!("{:?} holds nothing", block.key));
+        }
+    }
+    wrong
+}
+
+/// Returns the lambs that are given milk by facts.
+fn fed(events: &[Event]) -> impl Iterator<Item = LambId> {
+    events.iter().filter_map(|event| match event {
+        Event::Fed { lamb, .. } | Event::Sucked { lamb } => Some(*lamb),
+        _ => None,
+    })
+}
+
+/// No button notes milk, "sucked", or a tube for a lamb that must not have it.
+fn milk(phone: &Phone, page: &Page) -> Vec<String> {
+    let mut wrong = Vec::new();
+    for Pressable { name, does, .. } in pressables(page) {
+        let (Action::Note(events) | Action::Answer(events)) = &does else { continue };
+        for lamb in fed(events) {
+            let held = phone.flock.lamb(lamb).is_some_and(|lamb| lamb.lives() && hold_milk(lamb).is_some());
+            if held {
+                wrong.push(format!("{name:?} notes milk for a lamb that must not have any"));
+            }
+        }
+    }
+    wrong
+}
+
+/// Every button that notes is accepted by the gate, or says in words why not.
+fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
+    let mut wrong = Vec::new();
+    for Pressable { name, does, .. } in pressables(page) {
+        let (Action::Note(_) | Action::Answer(_)) = &does else { continue };
+        let mut draft = phone.draft();
+        draft.refused = None;
+        let effects = phone.view(|view| act(&does, screen, view, &mut draft));
+        let said = draft.refused.as_ref().map(|refusal| {
+            yeanling_words::refusals::refusal(refusal, phone.now, phone.flock.practice.system)
+        });
+        if effects.is_empty() && said.is_none_or(|said| said.is_empty()) {
+            wrong.push(format!("{name:?} notes nothing and says nothing"));
+        }
+    }
+    wrong
+}

@@ -1,0 +1,392 @@
+//! A phone without a browser: a book, a clock, a screen, what is typed. It presses what a person would, by its words.
+
+use std::cell::Cell;
+use std::collections::BTreeMap;
+use std::sync::Arc;
+use std::time::Duration;
+
+use uuid::Uuid;
+use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
+use yeanling_core::figures::outlooks;
+use yeanling_core::flock::{Flock, fold};
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{self, Refusal};
+use yeanling_pages::block::Kind;
+use yeanling_pages::everyone::Everyone;
+use yeanling_pages::phone::Phone as Says;
+use yeanling_pages::{
+    Action, Block, Button, Draft, Effect, Key, Lazy, Noting, Page, Request, Screen, View, act, is_made,
+    leave, page,
+};
+
+thread_local! {
+    static IDS: Cell<u128> = const { Cell::new(0) };
+}
+
+/// A phone without a browser.
+#[derive(Clone)]
+pub(crate) struct Phone {
+    pub(crate) book: Book,
+    pub(crate) flock: Flock,
+    pub(crate) now: Moment,
+    pub(crate) screen: Screen,
+    /// What this phone says of itself.
+    pub(crate) says: Says,
+    pub(crate) made_up: bool,
+    /// What was asked of the phone, in order.
+    pub(crate) asked: Vec<Request>,
+    from: (Screen, &'static str),
+    drafts: BTreeMap<Screen, Draft>,
+    /// What comes after a while, on which screen.
+    waits: Vec<(Moment, Screen, Action)>,
+    /// What was noted by the last press.
+    last: Vec<EntryId>,
+}
+
+/// Something that can be pressed: its whole name and what it does.
+#[derive(Clone, Debug)]
+pub(crate) struct Pressable {
+    pub(crate) name: String,
+    pub(crate) label: String,
+    pub(crate) does: Action,
+}
+
+fn new_id() -> EntryId {
+    IDS.with(|ids| {
+        ids.set(ids.get() + 1);
+        EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + ids.get()))
+    })
+}
+
+/// Returns the device of every phone of these tests.
+pub(crate) fn device() -> DeviceId {
+    DeviceId::from_uuid(Uuid::from_u128(1))
+}
+
+impl Phone {
+    /// Returns a phone with an empty book at a local time such as "2027-02-01 23:55", five hours behind UTC.
+    #[track_caller]
+    pub(crate) fn at(local: &str) -> Self {
+        let local = chrono::NaiveDateTime::parse_from_str(local, "%Y-%m-%d %H:%M").expect("a time");
+        Self::with(Book::default(), Moment::from_local(local, -300))
+    }
+
+    /// Returns a phone with a book.
+    pub(crate) fn with(book: Book, now: Moment) -> Self {
+        Self {
+            flock: fold(&book),
+            book,
+            now,
+            screen: Screen::Watch,
+            says: Says::default(),
+            made_up: false,
+            asked: Vec::new(),
+            from: (Screen::Watch, yeanling_words::frame::WATCH),
+            drafts: BTreeMap::new(),
+            waits: Vec::new(),
+            last: Vec::new(),
+        }
+    }
+
+    /// Notes a fact that happens now; it must pass the gate.
+    #[track_caller]
+    pub(crate) fn note(&mut self, event: Event) -> EntryId {
+        self.note_at(event, self.now)
+    }
+
+    /// Notes a fact that happened at `at`; it must pass the gate.
+    #[track_caller]
+    pub(crate) fn note_at(&mut self, event: Event, at: Moment) -> EntryId {
+        let id = new_id();
+        self.take(vec![Noting { id, event, at }]).unwrap_or_else(|refused| panic!("refused: {refused}"));
+        id
+    }
+
+    /// Notes a fact if it may be noted.
+    pub(crate) fn try_note(&mut self, event: Event) -> bool {
+        self.take(vec![Noting { id: new_id(), event, at: self.now }]).is_ok()
+    }
+
+    /// A ewe comes.
+    #[track_caller]
+    pub(crate) fn ewe(&mut self, tag: &str) -> EweId {
+        self.note(Event::EweCame { tag: Some(tag.to_owned()) }).as_ewe()
+    }
+
+    /// A living lamb of hers is born, of which nothing else is known.
+    #[track_caller]
+    pub(crate) fn lamb(&mut self, dam: EweId) -> LambId {
+        self.note(Event::LambBorn { dam: Some(dam), beside: None, sex: None, alive: true }).as_lamb()
+    }
+
+    /// Some time passes; what was to come in it comes.
+    pub(crate) fn later(&mut self, minutes: i64) -> &mut Self {
+        self.rest(Duration::from_secs(u64::try_from(minutes * 60).unwrap_or(0)))
+    }
+
+    /// A while passes; what was to come in it comes.
+    pub(crate) fn rest(&mut self, wait: Duration) -> &mut Self {
+        let until = self.now + TimeDelta::from_std(wait).expect("a while");
+        loop {
+            self.waits.sort_by_key(|(at, ..)| *at);
+            let Some(first) = self.waits.first().filter(|(at, ..)| *at <= until) else { break };
+            let (at, screen, action) = first.clone();
+            self.waits.remove(0);
+            self.now = self.now.max(at);
+            self.act_on(screen, &action);
+        }
+        self.now = until;
+        self
+    }
+
+    /// Goes to a screen.
+    pub(crate) fn open(&mut self, screen: Screen) -> &mut Self {
+        if screen != self.screen {
+            let here = self.screen;
+            let mut draft = self.draft();
+            let effects = self.view(|view| leave(here, view, &mut draft));
+            self.drafts.insert(here, draft);
+            self.run(here, effects);
+            self.from = (here, "Back");
+            self.screen = screen;
+        }
+        self
+    }
+
+    /// Returns what is on this screen but not in the book.
+    pub(crate) fn draft(&self) -> Draft {
+        self.drafts.get(&self.screen).cloned().unwrap_or_default()
+    }
+
+    /// Reads all that a page is made from.
+    pub(crate) fn view<T>(&self, read: impl FnOnce(&View) -> T) -> T {
+        let duties = || Arc::new(watch::duties(&self.flock, self.now, &self.flock.practice));
+        let outlooks = || Arc::new(outlooks(&self.flock, self.now));
+        let everyone = || Arc::new(Everyone::of(&self.flock));
+        let says = || Arc::new(self.says.clone());
+        read(&View {
+            book: &self.book,
+            flock: &self.flock,
+            now: self.now,
+            here: |at| at,
+            at_local: |local| Moment::from_local(local, -300),
+            new_id,
+            device: device(),
+            from: self.from,
+            made_up: self.made_up,
+            duties: Lazy::new(&duties),
+            outlooks: Lazy::new(&outlooks),
+            everyone: Lazy::new(&everyone),
+            phone: Lazy::new(&says),
+        })
+    }
+
+    /// Returns the page of the screen.
+    #[track_caller]
+    pub(crate) fn page(&self) -> Page {
+        self.page_of(self.screen)
+    }
+
+    /// Returns the page of a screen.
+    #[track_caller]
+    pub(crate) fn page_of(&self, screen: Screen) -> Page {
+        let draft = self.drafts.get(&screen).cloned().unwrap_or_default();
+        self.view(|view| page(screen, view, &draft)).unwrap_or_else(|| panic!("{screen:?} is no page yet"))
+    }
+
+    /// Returns every screen that there is for this book and is made as a page.
+    pub(crate) fn screens(&self) -> Vec<Screen> {
+        Screen::all(&self.flock).into_iter().filter(|screen| is_made(*screen)).collect()
+    }
+
+    /// Returns all that can be pressed: on the uppermost sheet, or on the page if none lies over it.
+    pub(crate) fn pressables(&self) -> Vec<Pressable> {
+        pressables(&self.page())
+    }
+
+    /// Presses what says so, by its whole name or by its label.
+    #[track_caller]
+    pub(crate) fn press(&mut self, name: &str) -> &mut Self {
+        let all = self.pressables();
+        let found =
+            all.iter().find(|one| one.name == name).or_else(|| all.iter().find(|one| one.label == name));
+        let Some(found) = found else {
+            let names: Vec<&str> = all.iter().map(|one| one.name.as_str()).collect();
+            panic!("nothing says {name:?} on {:?}; there is {names:?}", self.screen);
+        };
+        let does = found.does.clone();
+        self.act(&does);
+        self
+    }
+
+    /// Types into the field of this label.
+    #[track_caller]
+    pub(crate) fn write(&mut self, label: &str, text: &str) -> &mut Self {
+        let fields = fields(&self.page());
+        let Some((key, _)) = fields.iter().find(|(_, field)| field.label == label) else {
+            let labels: Vec<&str> = fields.iter().map(|(_, field)| field.label.as_str()).collect();
+            panic!("no field {label:?} on {:?}; there is {labels:?}", self.screen);
+        };
+        self.act(&Action::Type(key.clone(), text.to_owned()));
+        self
+    }
+
+    /// Leaves the field of this label, as with a tap elsewhere.
+    #[track_caller]
+    pub(crate) fn leave_field(&mut self, label: &str) -> &mut Self {
+        let fields = fields(&self.page());
+        let field =
+            fields.iter().find(|(_, field)| field.label == label).map(|(_, field)| field.left.clone());
+        if let Some(left) = field.expect("the field") {
+            self.act(&left);
+        }
+        self
+    }
+
+    /// Does what a press does.
+    pub(crate) fn act(&mut self, action: &Action) {
+        self.act_on(self.screen, action);
+    }
+
+    fn act_on(&mut self, screen: Screen, action: &Action) {
+        let mut draft = self.drafts.get(&screen).cloned().unwrap_or_default();
+        let effects = self.view(|view| act(action, screen, view, &mut draft));
+        self.drafts.insert(screen, draft);
+        self.run(screen, effects);
+    }
+
+    fn run(&mut self, screen: Screen, effects: Vec<Effect>) {
+        for effect in effects {
+            match effect {
+                Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
+                Effect::LetLastGo => self.last.clear(),
+                Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
+                Effect::Show(_) => {}
+                Effect::After(wait, action) => {
+                    self.waits.push((self.now + TimeDelta::from_std(wait).expect("a while"), screen, action));
+                }
+                Effect::Phone(request) => self.asked.push(request),
+            }
+        }
+    }
+
+    /// Takes back what was noted by the last press.
+    pub(crate) fn undo(&mut self) -> bool {
+        let last = std::mem::take(&mut self.last);
+        let struck: Vec<Noting> = last
+            .into_iter()
+            .map(|entry| Noting { id: new_id(), event: Event::Struck { entry }, at: self.now })
+            .collect();
+        !struck.is_empty() && self.take(struck).is_ok()
+    }
+
+    fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
+        self.view(|view| view.allow(&notings))?;
+        self.last = notings.iter().map(|noting| noting.id).collect();
+        let mut noted = self.book.next_noted(self.now);
+        for Noting { id, event, at } in notings {
+            noted = noted.max(self.book.next_noted_of(&event, self.now));
+            let entry = Entry { id, device: device(), noted, at, event };
+            noted = noted + TimeDelta::milliseconds(1);
+            let learned = self.flock.learn(&entry);
+            self.book.add(entry);
+            if !learned {
+                self.flock = fold(&self.book);
+            }
+        }
+        Ok(())
+    }
+
+    /// Asserts that the page says this somewhere.
+    #[track_caller]
+    pub(crate) fn says(&self, text: &str) -> &Self {
+        let all = texts(&self.page());
+        assert!(
+            all.iter().any(|one| one.contains(text)),
+            "{text:?} does not stand on {:?}:\n{}",
+            self.screen,
+            all.join("\n")
+        );
+        self
+    }
+
+    /// Asserts that the page says this nowhere.
+    #[track_caller]
+    pub(crate) fn says_nowhere(&self, text: &str) -> &Self {
+        let all = texts(&self.page());
+        assert!(!all.iter().any(|one| one.contains(text)), "{text:?} stands on {:?}", self.screen);
+        self
+    }
+
+    /// Returns the name of an animal as people say it.
+    pub(crate) fn name(&self, animal: Animal) -> String {
+        yeanling_words::animals::animal(&self.flock, animal)
+    }
+}
+
+/// Returns the blocks that are within reach: those of the uppermost sheet, or of the page if none lies over it.
+pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
+    fn add(block: &Arc<Block>, to: &mut Vec<Arc<Block>>) {
+        to.push(Arc::clone(block));
+        for inside in block.inside() {
+            add(inside, to);
+        }
+    }
+    let mut all = Vec::new();
+    match page.sheets.last() {
+        Some(sheet) => sheet.blocks.iter().for_each(|block| add(block, &mut all)),
+        None => page.blocks.iter().chain(&page.thumb).for_each(|block| add(block, &mut all)),
+    }
+    all
+}
+
+/// Returns all that can be pressed within reach.
+pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
+    let mut all = Vec::new();
+    let mut add = |label: &str, name: &str, does: &Action| {
+        let name = if name.is_empty() { label } else { name };
+        all.push(Pressable { name: name.to_owned(), label: label.to_owned(), does: does.clone() });
+    };
+    for block in reached(page) {
+        for Button { label, name, does, .. } in block.buttons().into_iter().filter(|button| !button.off) {
+            add(label, name, does);
+        }
+        match &block.kind {
+            Kind::Choices(it) => it.options.iter().for_each(|one| add(&one.label, "", &one.does)),
+            Kind::Field(it) => {
+                let units = it.units.iter().flat_map(|units| &units.options);
+                units.for_each(|one| add(&one.label, "", &one.does));
+            }
+            Kind::Toggle(it) => add(&it.label, "", &it.does),
+            Kind::DrawnButton(it) => add(&it.label, "", &it.does),
+            Kind::FilePick(it) => add(&it.label, "", &it.does),
+            Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
+            _ => {}
+        }
+    }
+    all
+}
+
+/// Returns the fields within reach, each with its key.
+pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
+    let field = |block: Arc<Block>| match &block.kind {
+        Kind::Field(field) => Some((block.key.clone(), field.clone())),
+        _ => None,
+    };
+    reached(page).into_iter().filter_map(field).collect()
+}
+
+/// Returns every text of a page and its sheets, as it is read out.
+pub(crate) fn texts(page: &Page) -> Vec<String> {
+    let mut all = vec![page.title.clone(), page.under.plain()];
+    all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
+    for sheet in &page.sheets {
+        all.extend([sheet.title.clone(), sheet.whose.clone()]);
+        all.extend(sheet.refused.clone());
+    }
+    for block in page.all() {
+        all.extend(block.texts());
+    }
+    all.retain(|text| !text.is_empty());
+    all
+}
