@@ -1,4 +1,7 @@
 //! What a press leaves to the farm: facts to be noted, and what is asked of the phone.
+//!
+//! What one press notes of many animals is undone as one; a tick taken off or a change is told and can be brought
+//! back.
 
 use leptos::task::spawn_local;
 use yeanling_core::book::Entry;

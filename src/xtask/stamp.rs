@@ -2,6 +2,9 @@
 //!
 //! It makes the names of files follow their content, joins the style sheets, leaves no inline script for the content
 //! policy to forbid, writes the policy, and tells the worker which files to keep.
+//!
+//! One style sheet, no pictures for the worker: the stamp step joins the sheets; the manifest's pictures are fetched
+//! by the phone when it puts the app on its home screen.
 use crate::worker;
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
