@@ -23,6 +23,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod timeline;
 mod view;
 mod weight;
 mod why;
@@ -40,11 +41,16 @@ pub use text::{Span, Text};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
+
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -99,6 +105,7 @@ fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Eff
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 

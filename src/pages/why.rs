@@ -1,6 +1,8 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -18,6 +20,10 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
 }
 
 impl Reason {
@@ -28,6 +34,8 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
         }
     }
 }
