@@ -19,6 +19,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod to_calendar;
 mod view;
 mod why;
 
@@ -31,14 +32,15 @@ pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
+pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
 
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
-    /// Nothing so far.
-    Nothing,
+    /// Hands alarms to the phone's calendar.
+    ToCalendar(ToCalendar),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -89,14 +91,20 @@ fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<E
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Nothing => Vec::new(),
+        Does::ToCalendar(what) => to_calendar::does(what, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(_heard: &Heard, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match heard {
+        Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
+            to_calendar::given(key, trouble.as_ref(), draft);
+        }
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+    }
     Vec::new()
 }
 
