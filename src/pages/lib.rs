@@ -9,12 +9,16 @@ mod button;
 pub mod chart;
 mod draft;
 pub mod everyone;
+mod group;
 pub mod made_up;
 mod more;
 mod page;
+mod pens;
 pub mod phone;
+mod race;
 pub mod ribbon;
 mod screen;
+mod season;
 mod sheets;
 mod standing;
 mod stores;
@@ -41,6 +45,10 @@ pub use why::Reason;
 pub enum Does {
     /// Hands alarms to the phone's calendar.
     ToCalendar(ToCalendar),
+    /// What the pens know.
+    Pens(pens::Does),
+    /// What one group gone through knows.
+    Race(race::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -49,6 +57,11 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::Pens => pens::page(view),
+        Screen::Pen(pen) => pens::one_page(view, pen),
+        Screen::Race(group) => race::page(view, draft, group),
+        Screen::Group(group) => group::page(view, draft, group),
+        Screen::Season => season::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -57,17 +70,12 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Lamb(_)
         | Screen::Ewe(_)
         | Screen::Flock
-        | Screen::Pens
-        | Screen::Pen(_)
         | Screen::BottleRound
         | Screen::ColdLamb(_)
         | Screen::Figures
         | Screen::HandOver
         | Screen::Help
         | Screen::Practice
-        | Screen::Season
-        | Screen::Group(_)
-        | Screen::Race(_)
         | Screen::Medicines
         | Screen::Weighing
         | Screen::Feed
@@ -82,17 +90,31 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(
+        screen,
+        Screen::More
+            | Screen::Stores
+            | Screen::Pens
+            | Screen::Pen(_)
+            | Screen::Race(_)
+            | Screen::Group(_)
+            | Screen::Season
+    )
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if matches!(screen, Screen::Race(_)) {
+        race::typed(key, &mut draft.fields);
+    }
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
+        Does::Pens(does) => pens::does(*does, view, draft),
+        Does::Race(does) => race::does(does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
     }
 }

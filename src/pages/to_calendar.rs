@@ -12,7 +12,7 @@ use crate::draft::Draft;
 use crate::page::Blocks;
 use crate::phone::FileTrouble;
 use crate::view::View;
-use crate::{Action, Button, Does, Effect, Key, Request, Screen};
+use crate::{Action, Button, Does, Effect, Key, Request, Screen, season};
 
 /// What is handed over. It is put together at the press, so that a page need not.
 #[derive(Clone, Debug, PartialEq)]
@@ -50,7 +50,7 @@ impl ToCalendar {
             Self::One(animal, task) => {
                 (words::FILE, alarms(view, |duty| (duty.subject, duty.task) == (*animal, *task)))
             }
-            Self::Dates(_) => (ahead::FILE, Vec::new()),
+            Self::Dates(groups) => (ahead::FILE, season::alarms(view, groups)),
         }
     }
 }

@@ -1,6 +1,11 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use std::sync::Arc;
+
+use yeanling_core::figures::Ahead;
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::season::condition::{Stage, System as Targets};
+use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -18,6 +23,12 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// How a group stands at a time of the year, by whose targets.
+    Condition(Targets, Stage),
+    /// How many births a night.
+    Nights(Arc<Ahead>),
+    /// How many pens they take.
+    PensWanted(Arc<Wanted>),
 }
 
 impl Reason {
@@ -28,6 +39,9 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::Condition(by, stage) => why::condition(*by, *stage),
+            Self::Nights(ahead) => why::nights(ahead),
+            Self::PensWanted(wanted) => why::pens_wanted(wanted),
         }
     }
 }

@@ -13,10 +13,7 @@ mod lambing;
 mod lost;
 mod medicines;
 mod night;
-mod pens;
 mod practice;
-mod race;
-mod season;
 mod watch;
 mod weighing;
 mod year;
@@ -39,8 +36,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
         Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
-        Screen::Pens => view! { <pens::Pens /> }.into_any(),
-        Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
         Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
@@ -48,10 +43,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores => ().into_any(),
-        Screen::Season => view! { <season::Season /> }.into_any(),
-        Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
-        Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
+        Screen::More | Screen::Stores | Screen::Pens | Screen::Pen(_) | Screen::Race(_) | Screen::Group(_) | Screen::Season => ().into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),

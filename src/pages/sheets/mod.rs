@@ -1,13 +1,13 @@
 //! The sheets that lie over a page: each asks for one thing, or tells why.
 
-use yeanling_core::book::{Animal, EntryId, EweId, Item, LambId, Milk, PenId};
+use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, PenId};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, group, pens, season, stores, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -76,6 +76,18 @@ pub enum Sheet {
     Count(Item),
     /// Colostrum that was frozen.
     Freeze,
+    /// A new pen.
+    NewPen,
+    /// Another name for a pen.
+    PenName(PenId),
+    /// A new group.
+    NewGroup,
+    /// Many ewes for a group.
+    AddEwes(GroupId),
+    /// When the ram went in.
+    RamIn(GroupId),
+    /// When he came out.
+    RamOut(GroupId),
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -88,6 +100,12 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::NewPen => pens::new_sheet(view, &open.fields),
+                Sheet::PenName(_) => pens::name_sheet(&open.fields),
+                Sheet::NewGroup => season::group_sheet(&open.fields),
+                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
+                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
+                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
                 Sheet::Weight(_)
                 | Sheet::Vigor(_)
                 | Sheet::TenPoint(_)
@@ -131,6 +149,12 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
+        Sheet::NewPen => pens::save_new(view, draft),
+        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
+        Sheet::NewGroup => season::save_group(view, draft),
+        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
+        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
+        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::Weight(_)
         | Sheet::Vigor(_)
         | Sheet::TenPoint(_)
