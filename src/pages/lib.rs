@@ -8,9 +8,13 @@ pub mod block;
 mod button;
 pub mod chart;
 mod draft;
+mod duty_ribbon;
 pub mod everyone;
 mod group;
+mod lamb_row;
 pub mod made_up;
+mod milk;
+mod milk_ribbon;
 mod more;
 mod page;
 mod pens;
@@ -25,7 +29,9 @@ mod stores;
 mod text;
 mod to_calendar;
 mod view;
+mod weight;
 mod why;
+mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -49,6 +55,8 @@ pub enum Does {
     Pens(pens::Does),
     /// What one group gone through knows.
     Race(race::Does),
+    /// A ewe that is new to the book comes, and what she was picked for follows.
+    NewEwe(sheets::ewe_picker::NewEwe),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -104,6 +112,7 @@ pub const fn is_made(screen: Screen) -> bool {
 
 /// What follows when something was typed or chosen.
 fn typed(key: &Key, screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    weight::chose_unit(key, draft.top_mut());
     if matches!(screen, Screen::Race(_)) {
         race::typed(key, &mut draft.fields);
     }
@@ -116,6 +125,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::Pens(does) => pens::does(*does, view, draft),
         Does::Race(does) => race::does(does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
+        Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
     }
 }
 
