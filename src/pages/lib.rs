@@ -10,6 +10,7 @@ pub mod chart;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
+mod feed;
 mod group;
 mod lamb_row;
 pub mod made_up;
@@ -29,6 +30,7 @@ mod stores;
 mod text;
 mod to_calendar;
 mod view;
+mod weighing;
 mod weight;
 mod why;
 mod withheld;
@@ -55,6 +57,8 @@ pub enum Does {
     Pens(pens::Does),
     /// What one group gone through knows.
     Race(race::Does),
+    /// What the scales know.
+    Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
 }
@@ -70,6 +74,8 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Race(group) => race::page(view, draft, group),
         Screen::Group(group) => group::page(view, draft, group),
         Screen::Season => season::page(view, draft),
+        Screen::Weighing => weighing::page(view, draft),
+        Screen::Feed => feed::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -85,8 +91,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Help
         | Screen::Practice
         | Screen::Medicines
-        | Screen::Weighing
-        | Screen::Feed
         | Screen::Year
         | Screen::Night
         | Screen::Lost => return None,
@@ -107,14 +111,19 @@ pub const fn is_made(screen: Screen) -> bool {
             | Screen::Race(_)
             | Screen::Group(_)
             | Screen::Season
+            | Screen::Weighing
+            | Screen::Feed
     )
 }
 
 /// What follows when something was typed or chosen.
-fn typed(key: &Key, screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     weight::chose_unit(key, draft.top_mut());
     if matches!(screen, Screen::Race(_)) {
         race::typed(key, &mut draft.fields);
+    }
+    if screen == Screen::Weighing {
+        weighing::typed(key, view, &mut draft.fields);
     }
     Vec::new()
 }
@@ -124,6 +133,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
     match does {
         Does::Pens(does) => pens::does(*does, view, draft),
         Does::Race(does) => race::does(does, view, draft),
+        Does::Weighing(does) => weighing::does(*does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
     }

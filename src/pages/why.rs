@@ -25,6 +25,14 @@ pub enum Reason {
     Shopping,
     /// How a group stands at a time of the year, by whose targets.
     Condition(Targets, Stage),
+    /// How much hay the winter takes.
+    Hay,
+    /// What a ration gives against what she needs.
+    Ration,
+    /// How much water.
+    Water,
+    /// How lambs are told side by side.
+    Grown,
     /// How many births a night.
     Nights(Arc<Ahead>),
     /// How many pens they take.
@@ -40,6 +48,10 @@ impl Reason {
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
             Self::Condition(by, stage) => why::condition(*by, *stage),
+            Self::Hay => why::hay(),
+            Self::Ration => why::ration(),
+            Self::Water => why::drink(),
+            Self::Grown => why::grown(),
             Self::Nights(ahead) => why::nights(ahead),
             Self::PensWanted(wanted) => why::pens_wanted(wanted),
         }

@@ -3,7 +3,6 @@
 mod bottle_round;
 mod cold_lamb;
 mod ewe;
-mod feed;
 mod figures;
 mod flock;
 mod hand_over;
@@ -15,7 +14,6 @@ mod medicines;
 mod night;
 mod practice;
 mod watch;
-mod weighing;
 mod year;
 
 pub(crate) use flock::Sought;
@@ -43,10 +41,8 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::Pens | Screen::Pen(_) | Screen::Race(_) | Screen::Group(_) | Screen::Season => ().into_any(),
+        Screen::More | Screen::Stores | Screen::Pens | Screen::Pen(_) | Screen::Race(_) | Screen::Group(_) | Screen::Season | Screen::Weighing | Screen::Feed => ().into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
-        Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
-        Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),

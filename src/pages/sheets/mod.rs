@@ -9,7 +9,7 @@ use yeanling_core::watch::Duty;
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, group, pens, season, stores, why};
+use crate::{Effect, Reason, group, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -90,6 +90,8 @@ pub enum Sheet {
     RamIn(GroupId),
     /// When he came out.
     RamOut(GroupId),
+    /// Whether all lambs that are old enough are weaned.
+    WeanAll,
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -107,6 +109,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::NewGroup => season::group_sheet(&open.fields),
                 Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
                 Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
+                Sheet::WeanAll => weighing::wean_sheet(view),
                 Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
                 Sheet::Weight(_)
                 | Sheet::Vigor(_)
@@ -185,6 +188,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Amend(_)
         | Sheet::PutIn(_)
         // Nothing is typed on these.
+        | Sheet::WeanAll
         | Sheet::Why(_) => Vec::new(),
     }
 }
