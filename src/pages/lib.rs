@@ -10,21 +10,28 @@ pub mod chart;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
+mod feed;
+mod group;
 mod lamb_row;
 pub mod made_up;
 mod milk;
 mod milk_ribbon;
 mod more;
 mod page;
+mod pens;
 pub mod phone;
+mod race;
 pub mod ribbon;
 mod screen;
+mod season;
 mod sheets;
 mod standing;
 mod stores;
 mod text;
 mod timeline;
+mod to_calendar;
 mod view;
+mod weighing;
 mod weight;
 mod why;
 mod withheld;
@@ -38,6 +45,7 @@ pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
+pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
 
@@ -47,6 +55,14 @@ use yeanling_words::danger::Found;
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
+    /// Hands alarms to the phone's calendar.
+    ToCalendar(ToCalendar),
+    /// What the pens know.
+    Pens(pens::Does),
+    /// What one group gone through knows.
+    Race(race::Does),
+    /// What the scales know.
+    Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
     /// A lamb was found already born, and can be so old at the most.
@@ -59,6 +75,13 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::Pens => pens::page(view),
+        Screen::Pen(pen) => pens::one_page(view, pen),
+        Screen::Race(group) => race::page(view, draft, group),
+        Screen::Group(group) => group::page(view, draft, group),
+        Screen::Season => season::page(view, draft),
+        Screen::Weighing => weighing::page(view, draft),
+        Screen::Feed => feed::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -67,20 +90,13 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Lamb(_)
         | Screen::Ewe(_)
         | Screen::Flock
-        | Screen::Pens
-        | Screen::Pen(_)
         | Screen::BottleRound
         | Screen::ColdLamb(_)
         | Screen::Figures
         | Screen::HandOver
         | Screen::Help
         | Screen::Practice
-        | Screen::Season
-        | Screen::Group(_)
-        | Screen::Race(_)
         | Screen::Medicines
-        | Screen::Weighing
-        | Screen::Feed
         | Screen::Year
         | Screen::Night
         | Screen::Lost => return None,
@@ -92,25 +108,52 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(
+        screen,
+        Screen::More
+            | Screen::Stores
+            | Screen::Pens
+            | Screen::Pen(_)
+            | Screen::Race(_)
+            | Screen::Group(_)
+            | Screen::Season
+            | Screen::Weighing
+            | Screen::Feed
+    )
 }
 
 /// What follows when something was typed or chosen.
-fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     weight::chose_unit(key, draft.top_mut());
+    if matches!(screen, Screen::Race(_)) {
+        race::typed(key, &mut draft.fields);
+    }
+    if screen == Screen::Weighing {
+        weighing::typed(key, view, &mut draft.fields);
+    }
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
+        Does::Pens(does) => pens::does(*does, view, draft),
+        Does::Race(does) => race::does(does, view, draft),
+        Does::Weighing(does) => weighing::does(*does, view, draft),
+        Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(_heard: &Heard, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match heard {
+        Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
+            to_calendar::given(key, trouble.as_ref(), draft);
+        }
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+    }
     Vec::new()
 }
 

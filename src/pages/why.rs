@@ -1,6 +1,11 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use std::sync::Arc;
+
+use yeanling_core::figures::Ahead;
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::season::condition::{Stage, System as Targets};
+use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::reckon::ten_point::Score;
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::watch::Duty;
@@ -24,6 +29,20 @@ pub enum Reason {
     Vigor(FourGrade),
     /// A score of ten points.
     TenPoint(Score),
+    /// How a group stands at a time of the year, by whose targets.
+    Condition(Targets, Stage),
+    /// How much hay the winter takes.
+    Hay,
+    /// What a ration gives against what she needs.
+    Ration,
+    /// How much water.
+    Water,
+    /// How lambs are told side by side.
+    Grown,
+    /// How many births a night.
+    Nights(Arc<Ahead>),
+    /// How many pens they take.
+    PensWanted(Arc<Wanted>),
 }
 
 impl Reason {
@@ -36,6 +55,13 @@ impl Reason {
             Self::Shopping => why::shopping(),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
+            Self::Condition(by, stage) => why::condition(*by, *stage),
+            Self::Hay => why::hay(),
+            Self::Ration => why::ration(),
+            Self::Water => why::drink(),
+            Self::Grown => why::grown(),
+            Self::Nights(ahead) => why::nights(ahead),
+            Self::PensWanted(wanted) => why::pens_wanted(wanted),
         }
     }
 }

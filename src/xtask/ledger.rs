@@ -92,18 +92,23 @@ fn room(name: &str) -> String {
     let parts: Vec<&str> = path[..end].split("::").collect();
     match parts.as_slice() {
         ["yeanling_core", room, ..] => format!("core_{room}"),
-        ["yeanling_pages", room, ..] if room.starts_with(|c: char| c.is_ascii_lowercase()) => format!("pages_{room}"),
+        ["yeanling_pages", room, ..] if room.starts_with(|c: char| c.is_ascii_lowercase()) => {
+            format!("pages_{room}")
+        }
         ["yeanling_words", ..] => "words".to_owned(),
         ["yeanling_draw", ..] => "draw".to_owned(),
         ["yeanling", room, ..] => format!("app_{room}"),
         ["core" | "alloc" | "std" | "dlmalloc" | "compiler_builtins" | "hashbrown", ..] => "std".to_owned(),
         ["serde" | "serde_json" | "serde_core", ..] => "serde".to_owned(),
-        ["leptos" | "leptos_dom" | "tachys" | "reactive_graph" | "reactive_stores" | "any_spawner" | "throw_error", ..] => {
-            "leptos".to_owned()
-        }
-        ["wasm_bindgen" | "wasm_bindgen_futures" | "js_sys" | "web_sys" | "gloo_storage" | "gloo_utils", ..] => {
-            "web".to_owned()
-        }
+        [
+            "leptos" | "leptos_dom" | "tachys" | "reactive_graph" | "reactive_stores" | "any_spawner"
+            | "throw_error",
+            ..,
+        ] => "leptos".to_owned(),
+        [
+            "wasm_bindgen" | "wasm_bindgen_futures" | "js_sys" | "web_sys" | "gloo_storage" | "gloo_utils",
+            ..,
+        ] => "web".to_owned(),
         ["indexed_db_futures", ..] => "indexed_db".to_owned(),
         _ => "others".to_owned(),
     }

@@ -73,8 +73,8 @@ fn hold(phone: &Phone) -> usize {
             let Some(two) = theirs.get(key).filter(|two| two.len() == one.len()) else { continue };
             for (one, two) in one.iter().zip(two) {
                 let (first, second) = (quantities(one), quantities(two));
-                let alike = first.len() == second.len()
-                    && first.iter().zip(&second).all(|(a, b)| a.kind == b.kind);
+                let alike =
+                    first.len() == second.len() && first.iter().zip(&second).all(|(a, b)| a.kind == b.kind);
                 if !alike {
                     continue;
                 }

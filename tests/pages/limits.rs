@@ -79,7 +79,8 @@ impl Set {
             b.afterbirth_late_minutes,
             b.afterbirth_vet_minutes,
         ];
-        let mut told: Vec<String> = minutes.iter().map(|minutes| span(TimeDelta::minutes(i64::from(*minutes)))).collect();
+        let mut told: Vec<String> =
+            minutes.iter().map(|minutes| span(TimeDelta::minutes(i64::from(*minutes)))).collect();
         told.extend(minutes.iter().map(|minutes| format!("{minutes} minutes")));
         told.extend([s.single_hours, s.twins_hours, s.more_hours].map(|hours| format!("{hours} hours")));
         told

@@ -89,7 +89,12 @@ fn look(phone: &Phone, seed: u64, story: &[String]) {
     for screen in phone.screens() {
         let page = phone.page_of(screen);
         let wrong = laws::broken(phone, screen, &page);
-        assert!(wrong.is_empty(), "night {seed}, {screen:?}:\n{}\nafter:\n{}", wrong.join("\n"), story.join("\n"));
+        assert!(
+            wrong.is_empty(),
+            "night {seed}, {screen:?}:\n{}\nafter:\n{}",
+            wrong.join("\n"),
+            story.join("\n")
+        );
     }
 }
 

@@ -14,5 +14,8 @@ fn the_list_of_screens_for_the_browser_is_whole() {
     if std::env::var_os("YEANLING_WRITE").is_some() {
         fs::write(&place, &expected).expect("the list can be written");
     }
-    assert!(found == expected, "tests/browser/screens.json is not what `Screen` says: run once with YEANLING_WRITE=1");
+    assert!(
+        found == expected,
+        "tests/browser/screens.json is not what `Screen` says: run once with YEANLING_WRITE=1"
+    );
 }

@@ -17,7 +17,7 @@ mod vet;
 mod vigor;
 mod weight;
 
-use yeanling_core::book::{Animal, EntryId, EweId, Item, LambId, Milk, PenId};
+use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, PenId};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
@@ -29,7 +29,7 @@ use few_words::Of;
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, group, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -98,6 +98,20 @@ pub enum Sheet {
     Count(Item),
     /// Colostrum that was frozen.
     Freeze,
+    /// A new pen.
+    NewPen,
+    /// Another name for a pen.
+    PenName(PenId),
+    /// A new group.
+    NewGroup,
+    /// Many ewes for a group.
+    AddEwes(GroupId),
+    /// When the ram went in.
+    RamIn(GroupId),
+    /// When he came out.
+    RamOut(GroupId),
+    /// Whether all lambs that are old enough are weaned.
+    WeanAll,
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -137,6 +151,13 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Amend(entry) => amend::sheet(view, &open.fields, *entry),
                 Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
                 Sheet::Treat(_) => SheetPage::default(),
+                Sheet::NewPen => pens::new_sheet(view, &open.fields),
+                Sheet::PenName(_) => pens::name_sheet(&open.fields),
+                Sheet::NewGroup => season::group_sheet(&open.fields),
+                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
+                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
+                Sheet::WeanAll => weighing::wean_sheet(view),
+                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
             };
             SheetPage { opened: open.number, ..page }
         })
@@ -168,9 +189,15 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Tag(animal) => few_words::save(view, draft, Of::Tag, animal),
         Sheet::Leave(animal) => leave::save(view, draft, animal),
         Sheet::Amend(entry) => amend::save(view, draft, entry),
-        Sheet::Treat(_) => Vec::new(),
+        Sheet::NewPen => pens::save_new(view, draft),
+        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
+        Sheet::NewGroup => season::save_group(view, draft),
+        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
+        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
+        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         // Nothing is typed on these: a press answers.
-        Sheet::Why(_)
+        Sheet::Treat(_)
+        | Sheet::Why(_)
         | Sheet::Belly(_)
         | Sheet::Mouth(_)
         | Sheet::Found(_)
@@ -180,6 +207,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Later(_)
         | Sheet::Death(_)
         | Sheet::WhichPen(_)
-        | Sheet::PutIn(_) => Vec::new(),
+        | Sheet::PutIn(_)
+        | Sheet::WeanAll => Vec::new(),
     }
 }

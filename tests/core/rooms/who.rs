@@ -163,7 +163,10 @@ const IN_APP: &[Rule] = &[
     Rule { room: "src/farm.rs", never: &["crate::show", "crate::app", "crate::words"] },
     Rule { room: "src/farm", never: &["crate::show", "crate::app", "crate::words"] },
     Rule { room: "src/show.rs", never: &["crate::app", "crate::words"] },
-    Rule { room: "src/route.rs", never: &["leptos", "crate::farm", "crate::show", "crate::app", "crate::words"] },
+    Rule {
+        room: "src/route.rs",
+        never: &["leptos", "crate::farm", "crate::show", "crate::app", "crate::words"],
+    },
 ];
 
 /// The crates that a crate of ours is made of.

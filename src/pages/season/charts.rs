@@ -1,13 +1,12 @@
 //! Two charts of the season ahead: births a night with their spread over what has happened, and pens in use.
 
-use crate::signals::prelude::*;
 use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::reckon::season::forecast::{Forecast, Night};
 use yeanling_core::reckon::season::pens::Wanted;
+use yeanling_words::ahead as words;
+use yeanling_words::common::{number, short_date};
 
-use crate::parts::{Bar, Chart, ChartLine, Drawn, LineKind};
-use crate::words::ahead as words;
-use crate::words::common::{number, short_date};
+use crate::chart::{Bar, Chart, ChartLine, LineKind};
 
 /// The days that a chart spans.
 #[derive(Clone, Copy)]
@@ -68,14 +67,14 @@ fn scale(most: f64) -> (Vec<(f64, String)>, f64) {
 }
 
 /// Draws the births expected each night with their spread, what has happened, and where tonight is.
-pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: NaiveDate) -> AnyView {
+pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: NaiveDate) -> Option<Chart> {
     // Nights on which next to nothing comes would only push the others together.
     let told: Vec<_> = forecast.nights.iter().filter(|night| night.births.mean >= 0.005).collect();
     let first =
         happened.first().map(|(date, _)| *date).into_iter().chain(told.first().map(|night| night.date)).min();
     let last =
         told.last().map(|night| night.date).into_iter().chain(happened.last().map(|(date, _)| *date)).max();
-    let (Some(first), Some(last)) = (first, last) else { return ().into_any() };
+    let (first, last) = (first?, last?);
     let across = Across::new(first, last);
     let most = told
         .iter()
@@ -97,7 +96,7 @@ pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: 
     } else {
         vec![ChartLine { name: words::HAPPENED.to_owned(), kind: LineKind::Dots, places: was, steps: false }]
     };
-    let drawn = Drawn {
+    Some(Chart {
         label: words::nights_label(forecast),
         bars: told.iter().map(|night| across.bar(night.date, night.births.mean / top)).collect(),
         bars_name: words::EXPECTED.to_owned(),
@@ -107,21 +106,20 @@ pub(super) fn births(forecast: &Forecast, happened: &[(NaiveDate, u32)], today: 
         across: across.ticks(last),
         up,
         now: (today >= first && today <= last).then(|| across.middle(today)),
-        ..Drawn::default()
-    };
-    view! { <Chart drawn=Signal::stored(drawn) /> }.into_any()
+        ..Chart::default()
+    })
 }
 
 /// Draws the pens taken each night on the mean, and how many are enough 95 times in 100.
-pub(super) fn pens(wanted: &Wanted) -> AnyView {
+pub(super) fn pens(wanted: &Wanted) -> Option<Chart> {
     let told: Vec<_> = wanted.nights.iter().filter(|night| night.mean >= 0.01).collect();
-    let (Some(first), Some(last)) = (told.first(), told.last()) else { return ().into_any() };
+    let (first, last) = (told.first()?, told.last()?);
     let across = Across::new(first.date, last.date);
     let most = told.iter().map(|night| f64::from(night.enough[1])).fold(1.0, f64::max);
     let (up, top) = scale(most);
     let enough =
         told.iter().map(|night| (across.middle(night.date), f64::from(night.enough[1]) / top)).collect();
-    let drawn = Drawn {
+    Some(Chart {
         label: words::pens_label(wanted.enough, wanted.busiest),
         bars: told.iter().map(|night| across.bar(night.date, night.mean / top)).collect(),
         bars_name: words::PENS_EXPECTED.to_owned(),
@@ -133,7 +131,6 @@ pub(super) fn pens(wanted: &Wanted) -> AnyView {
         }],
         across: across.ticks(last.date),
         up,
-        ..Drawn::default()
-    };
-    view! { <Chart drawn=Signal::stored(drawn) /> }.into_any()
+        ..Chart::default()
+    })
 }
