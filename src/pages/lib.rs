@@ -13,6 +13,7 @@ pub mod made_up;
 mod more;
 mod page;
 pub mod phone;
+mod practice;
 pub mod ribbon;
 mod screen;
 mod sheets;
@@ -37,8 +38,8 @@ pub use why::Reason;
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
-    /// Nothing so far.
-    Nothing,
+    /// Practice.
+    Practice(practice::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -47,6 +48,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::Practice => practice::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -62,7 +64,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Figures
         | Screen::HandOver
         | Screen::Help
-        | Screen::Practice
         | Screen::Season
         | Screen::Group(_)
         | Screen::Race(_)
@@ -80,18 +81,21 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(screen, Screen::More | Screen::Stores | Screen::Practice)
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if screen == Screen::Practice {
+        practice::typed(key, draft);
+    }
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Nothing => Vec::new(),
+        Does::Practice(does) => practice::does(*does, view, draft),
     }
 }
 
@@ -113,6 +117,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
                 effects.extend(act(left, screen, view, draft));
             }
         }
+    }
+    if screen == Screen::Practice {
+        practice::left(draft);
     }
     draft.leave();
     effects

@@ -14,7 +14,6 @@ mod lost;
 mod medicines;
 mod night;
 mod pens;
-mod practice;
 mod race;
 mod season;
 mod watch;
@@ -46,9 +45,8 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
-        Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores => ().into_any(),
+        Screen::More | Screen::Stores | Screen::Practice => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

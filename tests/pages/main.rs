@@ -6,5 +6,6 @@ mod chance;
 mod html;
 mod laws;
 mod phone;
+mod practice;
 mod tree;
 mod walk;
