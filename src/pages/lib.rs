@@ -10,6 +10,7 @@ pub mod chart;
 mod draft;
 pub mod everyone;
 pub mod made_up;
+mod medicines;
 mod more;
 mod page;
 pub mod phone;
@@ -22,6 +23,7 @@ mod stores;
 mod text;
 mod view;
 mod why;
+mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -40,6 +42,10 @@ pub use why::Reason;
 pub enum Does {
     /// Practice.
     Practice(practice::Does),
+    /// Medicines.
+    Medicines(medicines::Does),
+    /// A medicine given.
+    Treat(sheets::TreatDoes),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -49,6 +55,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Practice => practice::page(view, draft),
+        Screen::Medicines => medicines::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -67,7 +74,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Season
         | Screen::Group(_)
         | Screen::Race(_)
-        | Screen::Medicines
         | Screen::Weighing
         | Screen::Feed
         | Screen::Year
@@ -81,7 +87,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::Practice)
+    matches!(screen, Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines)
 }
 
 /// What follows when something was typed or chosen.
@@ -96,6 +102,8 @@ fn typed(key: &Key, screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effe
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Practice(does) => practice::does(*does, view, draft),
+        Does::Medicines(does) => medicines::does(*does, view, draft),
+        Does::Treat(does) => sheets::does_treat(*does, view, draft),
     }
 }
 

@@ -11,7 +11,6 @@ mod help;
 mod lamb;
 mod lambing;
 mod lost;
-mod medicines;
 mod night;
 mod pens;
 mod race;
@@ -46,11 +45,10 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::Practice => ().into_any(),
+        Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
-        Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),

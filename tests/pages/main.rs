@@ -5,6 +5,7 @@
 mod chance;
 mod html;
 mod laws;
+mod medicines;
 mod phone;
 mod practice;
 mod tree;

@@ -1,13 +1,17 @@
 //! The sheets that lie over a page: each asks for one thing, or tells why.
 
+mod treat;
+
 use yeanling_core::book::{Animal, EntryId, EweId, Item, LambId, Milk, PenId};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
+pub(crate) use treat::{Does as TreatDoes, does as does_treat};
+
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, medicines, stores, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,6 +69,8 @@ pub enum Sheet {
     Leave(Animal),
     /// Which pen it goes into.
     WhichPen(Animal),
+    /// Who was treated.
+    Who,
     /// A medicine given to one or many.
     Treat(Vec<Animal>),
     // Of anything else.
@@ -88,6 +94,8 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::Who => medicines::who_sheet(view),
+                Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
                 Sheet::Weight(_)
                 | Sheet::Vigor(_)
                 | Sheet::TenPoint(_)
@@ -112,7 +120,6 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 | Sheet::Death(_)
                 | Sheet::Leave(_)
                 | Sheet::WhichPen(_)
-                | Sheet::Treat(_)
                 | Sheet::Amend(_)
                 | Sheet::PutIn(_) => SheetPage::default(),
             };
@@ -131,6 +138,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
+        Sheet::Treat(of) => treat::save(view, draft, &of),
         Sheet::Weight(_)
         | Sheet::Vigor(_)
         | Sheet::TenPoint(_)
@@ -155,10 +163,10 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Death(_)
         | Sheet::Leave(_)
         | Sheet::WhichPen(_)
-        | Sheet::Treat(_)
         | Sheet::Amend(_)
         | Sheet::PutIn(_)
         // Nothing is typed on these.
-        | Sheet::Why(_) => Vec::new(),
+        | Sheet::Why(_)
+        | Sheet::Who => Vec::new(),
     }
 }
