@@ -14,6 +14,8 @@ use crate::{Does, Key, Screen, Sheet, sheets};
 /// What a press does.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Action {
+    /// Nothing: what is chosen stands already.
+    Nothing,
     /// Notes facts that happen now.
     Note(Vec<Event>),
     /// Notes them and closes the uppermost sheet.
@@ -122,6 +124,7 @@ impl Effect {
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
+        Action::Nothing => {}
         Action::Note(events) => return draft.note(view, notings(events)),
         Action::Answer(events) => return draft.answer(view, notings(events)),
         Action::Ask(sheet) => draft.ask(sheet.clone()),

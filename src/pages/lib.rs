@@ -14,12 +14,14 @@ mod feed;
 mod group;
 mod lamb_row;
 pub mod made_up;
+mod medicines;
 mod milk;
 mod milk_ribbon;
 mod more;
 mod page;
 mod pens;
 pub mod phone;
+mod practice;
 mod race;
 pub mod ribbon;
 mod screen;
@@ -67,6 +69,12 @@ pub enum Does {
     NewEwe(sheets::ewe_picker::NewEwe),
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
+    /// Practice.
+    Practice(practice::Does),
+    /// Medicines.
+    Medicines(medicines::Does),
+    /// A medicine given.
+    Treat(sheets::TreatDoes),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -82,6 +90,8 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Season => season::page(view, draft),
         Screen::Weighing => weighing::page(view, draft),
         Screen::Feed => feed::page(view, draft),
+        Screen::Practice => practice::page(view, draft),
+        Screen::Medicines => medicines::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -95,8 +105,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Figures
         | Screen::HandOver
         | Screen::Help
-        | Screen::Practice
-        | Screen::Medicines
         | Screen::Year
         | Screen::Night
         | Screen::Lost => return None,
@@ -108,17 +116,24 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(
+    !matches!(
         screen,
-        Screen::More
-            | Screen::Stores
-            | Screen::Pens
-            | Screen::Pen(_)
-            | Screen::Race(_)
-            | Screen::Group(_)
-            | Screen::Season
-            | Screen::Weighing
-            | Screen::Feed
+        Screen::Watch
+            | Screen::Lambing
+            | Screen::LambingEwe(_)
+            | Screen::LambingUnknown
+            | Screen::LambingLamb(_)
+            | Screen::Lamb(_)
+            | Screen::Ewe(_)
+            | Screen::Flock
+            | Screen::BottleRound
+            | Screen::ColdLamb(_)
+            | Screen::Figures
+            | Screen::HandOver
+            | Screen::Help
+            | Screen::Year
+            | Screen::Night
+            | Screen::Lost
     )
 }
 
@@ -130,6 +145,9 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     }
     if screen == Screen::Weighing {
         weighing::typed(key, view, &mut draft.fields);
+    }
+    if screen == Screen::Practice {
+        practice::typed(key, draft);
     }
     Vec::new()
 }
@@ -143,6 +161,9 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
+        Does::Practice(does) => practice::does(*does, view, draft),
+        Does::Medicines(does) => medicines::does(*does, view, draft),
+        Does::Treat(does) => sheets::does_treat(*does, view, draft),
     }
 }
 
@@ -170,6 +191,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
                 effects.extend(act(left, screen, view, draft));
             }
         }
+    }
+    if screen == Screen::Practice {
+        practice::left(draft);
     }
     draft.leave();
     effects

@@ -9,8 +9,10 @@ mod event;
 mod html;
 mod laws;
 mod limits;
+mod medicines;
 mod nights;
 mod phone;
+mod practice;
 mod screens;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]

@@ -25,11 +25,15 @@ pub(crate) use parts::read_days;
 pub(crate) use seen::found_born;
 
 use few_words::Of;
+mod treat;
+
+pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
 use crate::{Effect, Reason, group, pens, season, stores, weighing, why};
+use crate::{Effect, Reason, medicines, stores, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -87,6 +91,8 @@ pub enum Sheet {
     Leave(Animal),
     /// Which pen it goes into.
     WhichPen(Animal),
+    /// Who was treated.
+    Who,
     /// A medicine given to one or many.
     Treat(Vec<Animal>),
     // Of anything else.
@@ -150,7 +156,6 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::WhichPen(animal) => pen::which(view, *animal),
                 Sheet::Amend(entry) => amend::sheet(view, &open.fields, *entry),
                 Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
-                Sheet::Treat(_) => SheetPage::default(),
                 Sheet::NewPen => pens::new_sheet(view, &open.fields),
                 Sheet::PenName(_) => pens::name_sheet(&open.fields),
                 Sheet::NewGroup => season::group_sheet(&open.fields),
@@ -158,6 +163,8 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
                 Sheet::WeanAll => weighing::wean_sheet(view),
                 Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
+                Sheet::Who => medicines::who_sheet(view),
+                Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
             };
             SheetPage { opened: open.number, ..page }
         })
@@ -195,9 +202,9 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
         Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
         Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
+        Sheet::Treat(of) => treat::save(view, draft, &of),
         // Nothing is typed on these: a press answers.
-        Sheet::Treat(_)
-        | Sheet::Why(_)
+        Sheet::Why(_)
         | Sheet::Belly(_)
         | Sheet::Mouth(_)
         | Sheet::Found(_)
@@ -208,6 +215,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Death(_)
         | Sheet::WhichPen(_)
         | Sheet::PutIn(_)
-        | Sheet::WeanAll => Vec::new(),
+        | Sheet::WeanAll
+        | Sheet::Who => Vec::new(),
     }
 }
