@@ -9,10 +9,12 @@ mod button;
 pub mod chart;
 mod draft;
 pub mod everyone;
+mod figures;
 pub mod made_up;
 mod more;
 mod page;
 pub mod phone;
+mod powder;
 pub mod ribbon;
 mod screen;
 mod sheets;
@@ -20,6 +22,7 @@ mod standing;
 mod stores;
 mod text;
 mod view;
+mod weight;
 mod why;
 
 pub use action::{Action, Effect, Heard, Request, act};
@@ -37,14 +40,15 @@ pub use why::Reason;
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
-    /// Nothing so far.
-    Nothing,
+    /// Of the ready figures.
+    Figures(figures::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
 #[must_use]
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
+        Screen::Figures => figures::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Watch
@@ -59,7 +63,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Pen(_)
         | Screen::BottleRound
         | Screen::ColdLamb(_)
-        | Screen::Figures
         | Screen::HandOver
         | Screen::Help
         | Screen::Practice
@@ -80,7 +83,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(screen, Screen::Figures | Screen::More | Screen::Stores)
 }
 
 /// What follows when something was typed or chosen.
@@ -89,9 +92,9 @@ fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<E
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Nothing => Vec::new(),
+        Does::Figures(does) => figures::does(does, view, draft),
     }
 }
 
