@@ -164,8 +164,6 @@ pub enum Shape {
     Answers,
     /// One answer: its label and its figure.
     Answer,
-    /// Two things side by side.
-    Pair,
     /// Buttons under a row.
     Others,
     /// What is due for a ewe at work.
@@ -342,6 +340,10 @@ pub enum ListLook {
     Readings,
     /// What is to be read, each with its source.
     Reading,
+    /// The same, numbered: the first comes first.
+    Ranked,
+    /// Two records beside each other.
+    Pair,
     /// The working of a figure.
     Working,
     /// A rule's name.

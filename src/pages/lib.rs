@@ -11,6 +11,7 @@ mod draft;
 mod duty_ribbon;
 pub mod everyone;
 mod feed;
+mod figures;
 mod group;
 mod lamb_row;
 pub mod made_up;
@@ -21,6 +22,7 @@ mod more;
 mod page;
 mod pens;
 pub mod phone;
+mod powder;
 mod practice;
 mod race;
 pub mod ribbon;
@@ -34,6 +36,7 @@ mod timeline;
 mod to_calendar;
 mod view;
 mod weighing;
+
 mod weight;
 mod why;
 mod withheld;
@@ -75,12 +78,15 @@ pub enum Does {
     Medicines(medicines::Does),
     /// A medicine given.
     Treat(sheets::TreatDoes),
+    /// Of the ready figures.
+    Figures(figures::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
 #[must_use]
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
+        Screen::Figures => figures::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Pens => pens::page(view),
@@ -102,7 +108,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Flock
         | Screen::BottleRound
         | Screen::ColdLamb(_)
-        | Screen::Figures
         | Screen::HandOver
         | Screen::Help
         | Screen::Year
@@ -128,7 +133,6 @@ pub const fn is_made(screen: Screen) -> bool {
             | Screen::Flock
             | Screen::BottleRound
             | Screen::ColdLamb(_)
-            | Screen::Figures
             | Screen::HandOver
             | Screen::Help
             | Screen::Year
@@ -164,6 +168,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::Practice(does) => practice::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
+        Does::Figures(does) => figures::does(does, view, draft),
     }
 }
 

@@ -94,6 +94,13 @@ pub(crate) fn as_typed(mass: Mass, system: System) -> String {
     }
 }
 
+/// Chooses the unit in which a weight is typed.
+pub(crate) fn choose_unit(fields: &mut Fields, key: &str, unit: System) {
+    if let Some(place) = UNITS.iter().position(|(system, _)| *system == unit) {
+        fields.choose(unit_key(key), place);
+    }
+}
+
 /// A unit was chosen: what was said of the same digits in the other is taken back.
 pub(crate) fn chose_unit(key: &str, fields: &mut Fields) {
     if let Some(weight) = key.strip_suffix(UNIT) {

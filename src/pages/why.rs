@@ -3,15 +3,24 @@
 use std::sync::Arc;
 
 use yeanling_core::figures::Ahead;
+use yeanling_core::practice::FreezerLife;
+use yeanling_core::reckon::bottle::Day;
+use yeanling_core::reckon::chill::{Chill, Indoors};
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::powder::Plan;
+use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::condition::{Stage, System as Targets};
 use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::reckon::ten_point::Score;
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::reckon::{Strength, passive_transfer, weaning};
+use yeanling_core::units::{TimeDelta, Volume};
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
 
+use crate::Button;
 use crate::block::{Item, ListLook};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
@@ -43,6 +52,32 @@ pub enum Reason {
     Nights(Arc<Ahead>),
     /// How many pens they take.
     PensWanted(Arc<Wanted>),
+    /// The same under the name of one of several figures that share it.
+    Of(&'static str, Box<Self>),
+    /// The next feed of a lamb that wants so much.
+    NextFeed(Box<(Next, Want)>),
+    /// How long colostrum works at this age.
+    Window(TimeDelta),
+    /// What a bottle lamb takes on a day.
+    Bottle(Box<Day>),
+    /// Whether a lamb can be weaned.
+    Weaning(Box<weaning::Answer>),
+    /// How much powder is wanted until weaning.
+    Powder(Plan),
+    /// How good colostrum is by its Brix.
+    Brix(quality::Reading),
+    /// How good it is by its antibody.
+    Antibody(Strength),
+    /// How much antibody a feed brings.
+    AntibodyIn(Volume, Strength),
+    /// Whether a bag of colostrum still serves.
+    Bag(Keeps, Store, FreezerLife),
+    /// What antibody in the blood suggests.
+    Blood(passive_transfer::Reading),
+    /// Whether the weather chills lambs outdoors.
+    Chill(Chill),
+    /// Whether the air chills them under a roof.
+    Indoors(Indoors),
 }
 
 impl Reason {
@@ -62,7 +97,26 @@ impl Reason {
             Self::Grown => why::grown(),
             Self::Nights(ahead) => why::nights(ahead),
             Self::PensWanted(wanted) => why::pens_wanted(wanted),
+            Self::Of(heading, reason) => Why { heading: (*heading).to_owned(), ..reason.answer(view) },
+            Self::NextFeed(of) => why::next_feed(&of.0, &of.1, view.system()),
+            Self::Window(age) => why::window(*age),
+            Self::Bottle(day) => why::bottle(day, view.system()),
+            Self::Weaning(answer) => why::weaning(answer, view.system()),
+            Self::Powder(plan) => why::powder(plan, view.system()),
+            Self::Brix(reading) => why::brix(reading),
+            Self::Antibody(strength) => why::antibody(*strength),
+            Self::AntibodyIn(volume, strength) => why::antibody_in(*volume, *strength, view.system()),
+            Self::Bag(keeps, store, life) => why::bag(*keeps, *store, *life),
+            Self::Blood(reading) => why::passive_transfer(reading),
+            Self::Chill(chill) => why::chill(chill, view.system()),
+            Self::Indoors(air) => why::indoors(air, view.system()),
         }
+    }
+
+    /// Returns the button that asks it, named after the heading of its answer: for a page with few of them.
+    #[must_use]
+    pub(crate) fn button(self, view: &View) -> Button {
+        crate::page::why(&self.answer(view).heading, self)
     }
 }
 

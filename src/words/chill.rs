@@ -25,6 +25,8 @@ pub const RAIN_HINT: &str = "0 if it stays dry.";
 pub const TYPE_ALL: &str = "Type all three, and the verdict stands here.";
 /// Labels the index.
 pub const INDEX: &str = "Chill index, outdoors";
+/// The unit of the index.
+pub const INDEX_UNIT: &str = "kJ/m²/h";
 /// Heads the lambs at most risk.
 pub const MOST_AT_RISK: &str = "Most at risk, the worst first";
 
@@ -33,8 +35,10 @@ pub fn verdict(chill: &Chill) -> String {
     let index = number(chill.index.as_kilojoules(), 0);
     let limit = chill_limit(chill.limit).0;
     match chill.verdict {
-        Verdict::HighRisk => format!("High risk for lambs: {index} kJ/m²/h is over the limit ({limit})"),
-        Verdict::Usual => format!("Usual risk: {index} kJ/m²/h is not over the limit ({limit})"),
+        Verdict::HighRisk => {
+            format!("High risk for lambs: {index} {INDEX_UNIT} is over the limit ({limit}).")
+        }
+        Verdict::Usual => format!("Usual risk: {index} {INDEX_UNIT} is not over the limit ({limit})."),
     }
 }
 
@@ -87,9 +91,9 @@ mod tests {
     #[test]
     fn a_verdict_says_the_index_and_whose_limit() {
         let limit = "the limit (Agriculture Victoria, 1000)";
-        let high = format!("High risk for lambs: 1271 kJ/m²/h is over {limit}");
+        let high = format!("High risk for lambs: 1271 kJ/m²/h is over {limit}.");
         assert_eq!(verdict(&outdoors(5.0, 5.0, 10.0)), high);
-        let usual = format!("Usual risk: 715 kJ/m²/h is not over {limit}");
+        let usual = format!("Usual risk: 715 kJ/m²/h is not over {limit}.");
         assert_eq!(verdict(&outdoors(20.0, 0.0, 0.0)), usual);
     }
 

@@ -35,6 +35,22 @@ pub fn volume_number(milk: Volume, system: System) -> String {
     text.split(' ').next().unwrap_or_default().to_owned()
 }
 
+/// Returns the unit behind [`volume_number`].
+pub const fn volume_unit(system: System) -> &'static str {
+    match system {
+        System::Metric => "ml",
+        System::Us => "fl oz",
+    }
+}
+
+/// Returns the unit of an animal's weight.
+pub const fn mass_unit(system: System) -> &'static str {
+    match system {
+        System::Metric => "kg",
+        System::Us => "lb",
+    }
+}
+
 /// Returns a volume in the farm's units with the other in brackets: "195 ml (6.6 fl oz)".
 pub fn volume_both(milk: Volume, system: System) -> String {
     let (first, second) = match system {
@@ -46,14 +62,18 @@ pub fn volume_both(milk: Volume, system: System) -> String {
 
 /// Returns the most that may be given, rounded down so that what is read is never too much: "230 ml", "7.9 fl oz".
 pub fn volume_at_most(volume: Volume, system: System) -> String {
+    format!("{} {}", volume_at_most_number(volume, system), volume_unit(system))
+}
+
+/// Returns the same without its unit, for a figure beside one that has it: "230", "7.9".
+pub fn volume_at_most_number(volume: Volume, system: System) -> String {
     let down = |number: f64| (number + 1e-6).floor();
     match system {
         System::Metric => {
             let exact = volume.as_milliliters();
-            let read = if exact > 20.0 { down(exact / 5.0) * 5.0 } else { down(exact) };
-            format!("{} ml", whole(read))
+            whole(if exact > 20.0 { down(exact / 5.0) * 5.0 } else { down(exact) })
         }
-        System::Us => format!("{:.1} fl oz", down(volume.as_fluid_ounces() * 10.0) / 10.0),
+        System::Us => format!("{:.1}", down(volume.as_fluid_ounces() * 10.0) / 10.0),
     }
 }
 

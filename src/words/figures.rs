@@ -103,6 +103,11 @@ pub const REACHES: &str = "Reaches the blood";
 /// Behind the share.
 pub const REACHES_ALSO: &str = "of the antibody it swallows now";
 
+/// Returns the share that still reaches the blood, in percent.
+pub fn reaches(percent: f64) -> String {
+    format!("{percent:.1}")
+}
+
 /// Returns the age that a time of birth comes to.
 pub fn born_so_long_ago(age: &str) -> String {
     format!("{age} old")
@@ -180,7 +185,7 @@ pub const DAY_TOTAL: &str = "In the day";
 /// Heads the cap.
 pub const CAP: &str = "Never over, in a day";
 /// Behind the cap.
-pub const CAP_ALSO: &str = "200 ml/kg";
+const CAP_ALSO: &str = "200 ml/kg";
 /// Says that the cap cannot be told.
 pub const NO_CAP: &str = "No weight, so no cap for the day: weigh it if it is small.";
 /// Says that a cap made the feed smaller.
@@ -203,14 +208,14 @@ pub fn row(feeds: u8, least: Volume, most: Volume, system: System) -> String {
     format!("The table’s row: {feeds} feeds of {} to {}.", volume(least, system), volume(most, system))
 }
 
-/// Returns the most in a day with its weight.
-pub fn cap(cap: Volume, system: System) -> String {
-    volume_at_most(cap, system)
+/// Returns the most in a day in the other units, and by what: "7.9 fl oz · 200 ml/kg".
+pub fn cap_also(cap: Volume, other: System) -> String {
+    format!("{} · {CAP_ALSO}", volume_at_most(cap, other))
 }
 
-/// Returns grams of powder as the figure of a mix: "30 g".
+/// Returns grams of powder as the figure of a mix: "30".
 pub fn powder(powder: Mass) -> String {
-    format!("{} g", number(powder.as_kilograms() * 1000.0, 0))
+    number(powder.as_kilograms() * 1000.0, 0)
 }
 
 /// Returns the water that goes with powder: "+ 120 ml water (4.1 fl oz)".
@@ -239,7 +244,7 @@ mod tests {
     #[test]
     fn powder_is_told_in_grams_and_water_in_both_units() {
         let (grams, milliliters) = yeanling_core::reckon::mixing::mix(Volume::from_milliliters(150.0));
-        assert_eq!(powder(grams), "30 g");
+        assert_eq!(powder(grams), "30");
         assert_eq!(water(milliliters, System::Metric), "powder + 120 ml (4.1 fl oz) water");
     }
 }

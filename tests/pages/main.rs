@@ -6,6 +6,7 @@ mod both_units;
 mod chance;
 #[path = "../core/nights/event.rs"]
 mod event;
+mod figures;
 mod html;
 mod laws;
 mod limits;

@@ -63,7 +63,6 @@ const fn class(shape: Shape) -> &'static str {
         Shape::Blocks => "blocks",
         Shape::Answers => "answers",
         Shape::Answer => "answer",
-        Shape::Pair => "pair",
         Shape::Others => "others",
         Shape::LaborDue => "labor-due",
         Shape::Living | Shape::NotLiving => "lambing-living",

@@ -32,8 +32,7 @@ pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, group, pens, season, stores, weighing, why};
-use crate::{Effect, Reason, medicines, stores, why};
+use crate::{Effect, Reason, group, medicines, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]

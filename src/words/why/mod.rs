@@ -41,7 +41,7 @@ pub use mixing::mixing;
 pub use next_feed::next_feed;
 pub use passive_transfer::passive_transfer;
 pub use powder::powder;
-pub use quality::{antibody_in, bag, brix};
+pub use quality::{antibody, antibody_in, bag, brix};
 pub use season::{nights, outlook, pens_wanted, season_subject};
 pub use shopping::shopping;
 pub use ten_point::{points, sign, ten_point};

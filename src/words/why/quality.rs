@@ -2,12 +2,12 @@
 
 use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::quality::{
-    Keeps, Reading, SOURCES, Store, antibody, freezer_life, percent_of_wanted,
+    self, GOOD_ANTIBODY, Keeps, Reading, SOURCES, Store, freezer_life, percent_of_wanted,
 };
 use yeanling_core::units::{Strength, System, Volume};
 
 use super::{Why, cited, general, told};
-use crate::bag::{THAWING, brix as verdict, keeps};
+use crate::bag::{self, THAWING, brix as verdict, keeps};
 use crate::common::{number, span};
 
 /// Returns why a Brix reading comes to its verdict.
@@ -25,9 +25,21 @@ pub fn brix(reading: &Reading) -> Why {
     }
 }
 
+/// Returns why a reading of antibody comes to its verdict.
+pub fn antibody(strength: Strength) -> Why {
+    Why {
+        heading: "Colostrum, antibody".to_owned(),
+        working: vec![bag::antibody(strength, strength >= GOOD_ANTIBODY)],
+        rule: "A ewe’s colostrum is good from 20 g/L on (Kessler et al. 2021).".to_owned(),
+        sources: cited(SOURCES),
+        others: vec!["Older targets are 50 and 60 g/L.".to_owned()],
+        caution: general(),
+    }
+}
+
 /// Returns what a feed of this volume and strength brings.
 pub fn antibody_in(volume: Volume, strength: Strength, system: System) -> Why {
-    let brings = antibody(volume, strength);
+    let brings = quality::antibody(volume, strength);
     let grams = number(brings.as_kilograms() * 1000.0, 1);
     let share = number(percent_of_wanted(brings), 0);
     Why {

@@ -1,8 +1,7 @@
 //! An age as it is typed: "1.5", "1,5 h", "1 h 20", "1:20", "40 min".
 
 use yeanling_core::units::{TimeDelta, parse_number};
-
-use crate::words::figures::{AgeError, MOST_HOURS};
+use yeanling_words::figures::{AgeError, MOST_HOURS};
 
 /// Reads an age; nothing typed is `Ok(None)`.
 ///
