@@ -9,6 +9,8 @@ mod button;
 pub mod chart;
 mod draft;
 pub mod everyone;
+mod ewe;
+mod lamb;
 pub mod made_up;
 mod more;
 mod page;
@@ -39,6 +41,8 @@ pub use why::Reason;
 pub enum Does {
     /// Nothing so far.
     Nothing,
+    /// On the screen of a lamb.
+    Lamb(lamb::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -47,13 +51,13 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::Lamb(id) => lamb::page(view, id),
+        Screen::Ewe(id) => ewe::page(view, id),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
         | Screen::LambingUnknown
         | Screen::LambingLamb(_)
-        | Screen::Lamb(_)
-        | Screen::Ewe(_)
         | Screen::Flock
         | Screen::Pens
         | Screen::Pen(_)
@@ -80,18 +84,20 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(screen, Screen::More | Screen::Stores | Screen::Lamb(_) | Screen::Ewe(_))
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    lamb::typed_dam(key, draft);
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Nothing => Vec::new(),
+        Does::Lamb(does) => lamb::does(*does, view, draft),
     }
 }
 

@@ -1,6 +1,13 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use yeanling_core::reckon::birth_weight::Against;
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::growth::Expected;
+use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
+use yeanling_core::reckon::season::ewe::Outlook;
+use yeanling_core::reckon::{bottle, weaning};
+use yeanling_core::units::{Mass, TimeDelta};
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -18,6 +25,33 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// How long colostrum still works at this age.
+    Window(TimeDelta),
+    /// The next feed of a newborn, of what it wants.
+    NextFeed(Next, Want),
+    /// What a bottle lamb takes in a day.
+    Bottle(bottle::Day),
+    /// What a birth weight means.
+    BirthWeight(Against),
+    /// Whether a bottle lamb can be weaned.
+    Weaning(weaning::Answer),
+    /// How a weight stands against the eight-week target.
+    Growth {
+        /// What it weighed at birth.
+        birth_weight: Mass,
+        /// What it weighs.
+        weight: Mass,
+        /// At what age.
+        age: TimeDelta,
+        /// What is expected then.
+        at: Expected,
+    },
+    /// When a ring may go on.
+    Ring(Window, RingState),
+    /// When the first vaccine is due.
+    Vaccine(Vaccine),
+    /// When a ewe may lamb.
+    Outlook(Outlook),
 }
 
 impl Reason {
@@ -28,6 +62,17 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::Window(age) => why::window(*age),
+            Self::NextFeed(next, want) => why::next_feed(next, want, view.system()),
+            Self::Bottle(day) => why::bottle(day, view.system()),
+            Self::BirthWeight(against) => why::against(against, view.system()),
+            Self::Weaning(answer) => why::weaning(answer, view.system()),
+            Self::Growth { birth_weight, weight, age, at } => {
+                why::growth(*birth_weight, *weight, *age, at, view.system())
+            }
+            Self::Ring(window, state) => why::marking(window, *state),
+            Self::Vaccine(vaccine) => why::vaccine(vaccine),
+            Self::Outlook(outlook) => why::outlook(outlook),
         }
     }
 }

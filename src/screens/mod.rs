@@ -2,13 +2,11 @@
 
 mod bottle_round;
 mod cold_lamb;
-mod ewe;
 mod feed;
 mod figures;
 mod flock;
 mod hand_over;
 mod help;
-mod lamb;
 mod lambing;
 mod lost;
 mod medicines;
@@ -36,8 +34,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::LambingEwe(ewe) => view! { <lambing::Lambing of=lambing::Of::Ewe(ewe) /> }.into_any(),
         Screen::LambingUnknown => view! { <lambing::Lambing of=lambing::Of::Unknown /> }.into_any(),
         Screen::LambingLamb(lamb) => view! { <lambing::Lambing of=lambing::Of::Lamb(lamb) /> }.into_any(),
-        Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
-        Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::Pens => view! { <pens::Pens /> }.into_any(),
         Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
@@ -48,7 +44,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores => ().into_any(),
+        Screen::More | Screen::Stores | Screen::Lamb(_) | Screen::Ewe(_) => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

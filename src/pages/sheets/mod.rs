@@ -7,7 +7,7 @@ use yeanling_core::watch::Duty;
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, ewe, lamb, stores, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -33,6 +33,10 @@ pub enum Sheet {
     Foster(LambId),
     /// How it was castrated.
     Castrate(LambId),
+    /// What it ate of solid feed.
+    Solids(LambId),
+    /// Which ewe is its dam, where it was given to the wrong one.
+    Dam(LambId),
     // Of a ewe.
     /// Her condition score.
     Condition(EweId),
@@ -46,6 +50,8 @@ pub enum Sheet {
     Describe(EweId),
     /// Which lamb she takes on.
     TakeOn(EweId),
+    /// Which other record is the same ewe.
+    SameEwe(EweId),
     // Of any animal.
     /// Until when a duty is put off.
     Later(Box<Duty>),
@@ -88,6 +94,9 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::Solids(_) => lamb::solids_sheet(view, &open.fields),
+                Sheet::Dam(id) => lamb::dam_sheet(view, &open.fields, *id),
+                Sheet::SameEwe(id) => ewe::same_sheet(view, &open.fields, *id),
                 Sheet::Weight(_)
                 | Sheet::Vigor(_)
                 | Sheet::TenPoint(_)
@@ -131,6 +140,8 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
+        Sheet::Solids(id) => lamb::save_solids(view, draft, id),
+        Sheet::Dam(id) => lamb::save_dam(view, draft, id),
         Sheet::Weight(_)
         | Sheet::Vigor(_)
         | Sheet::TenPoint(_)
@@ -159,6 +170,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Amend(_)
         | Sheet::PutIn(_)
         // Nothing is typed on these.
+        | Sheet::SameEwe(_)
         | Sheet::Why(_) => Vec::new(),
     }
 }
