@@ -10,10 +10,11 @@ use yeanling_words::{animals, ewe as words, frame, keep, life, pens, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
+use crate::lamb_row::lamb_row;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet, lamb};
+use crate::{Action, Button, Screen, Sheet, withheld};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -25,6 +26,9 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     if !ewe.lives() {
         let said = ewe.left.as_ref().map_or_else(|| words::DEAD.to_owned(), life::left);
         blocks = blocks.notice("gone", NoticeKind::Calm, said, []);
+    }
+    if ewe.lives() {
+        blocks = blocks.then(withheld::notice(view, Animal::Ewe(ewe.id)));
     }
     if let Some(odd) = odd_birth(view, ewe) {
         blocks = blocks.notice("odd", NoticeKind::Calm, odd, []);
@@ -64,8 +68,7 @@ fn odd_birth(view: &View, ewe: &Ewe) -> Option<String> {
 
 /// Returns the way to her lambing, or on with it.
 fn lambing(view: &View, ewe: &Ewe) -> Blocks {
-    let goes_on =
-        || view.flock.litters_of(ewe.id).first().is_some_and(|litter| litter.goes_on(view.now));
+    let goes_on = || view.flock.litters_of(ewe.id).first().is_some_and(|litter| litter.goes_on(view.now));
     let label = if ewe.labor.is_some() || goes_on() { words::LAMBING_ON } else { words::LAMBING };
     let goes = Action::Go(Screen::LambingEwe(ewe.id));
     Blocks::new().button(Button::new("lambing", label, goes).big().filled())
@@ -87,9 +90,9 @@ fn litters(view: &View, id: EweId) -> Blocks {
     }
     litters.into_iter().fold(Blocks::new(), |blocks, litter| {
         let title = words::litter(&day_and_clock(litter.began, view.now), litter.lambs.len());
-        let lambs = litter.lambs.iter().filter_map(|id| view.flock.lamb(*id));
+        let lambs = litter.lambs.iter().map(|lamb| lamb_row(view, *lamb));
         let key = format!("litter-{}", litter.id);
-        let rows = Blocks::new().rows(format!("{key}-lambs"), lambs.map(|lamb| lamb::row(view, lamb)));
+        let rows = Blocks::new().rows(format!("{key}-lambs"), lambs);
         blocks.section(key, title, rows)
     })
 }
@@ -98,7 +101,7 @@ fn litters(view: &View, id: EweId) -> Blocks {
 fn fostered_on(view: &View, id: EweId) -> Blocks {
     let of_others = |lamb: &&Lamb| lamb.dam != Some(id);
     let lambs = view.flock.lambs_at_foot(id).into_iter().filter(of_others);
-    let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| lamb::row(view, lamb)));
+    let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| lamb_row(view, lamb.id)));
     Blocks::new().section("fostered-on", life::FOSTERED_ON, rows)
 }
 
@@ -123,9 +126,8 @@ fn notes(view: &View, ewe: &Ewe) -> Blocks {
 fn while_she_lives(view: &View, id: EweId) -> Vec<Button> {
     let animal = Animal::Ewe(id);
     let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
-    let notes = |key: &'static str, label: &str, event: Event| {
-        Button::new(key, label, Action::Note(vec![event]))
-    };
+    let notes =
+        |key: &'static str, label: &str, event: Event| Button::new(key, label, Action::Note(vec![event]));
     let mut all = vec![asks("into-pen", words::INTO_PEN, Sheet::WhichPen(animal))];
     if view.flock.pen_of(animal).is_some() {
         all.push(notes("out-of-pen", words::OUT_OF_PEN, Event::LetOut { animal }));

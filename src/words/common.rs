@@ -29,14 +29,6 @@ pub fn volume_number(milk: Volume, system: System) -> String {
     text.split(' ').next().unwrap_or_default().to_owned()
 }
 
-/// Returns the unit behind [`volume_number`].
-pub const fn volume_unit(system: System) -> &'static str {
-    match system {
-        System::Metric => "ml",
-        System::Us => "fl oz",
-    }
-}
-
 /// Returns the unit of an animal's weight.
 pub const fn mass_unit(system: System) -> &'static str {
     match system {

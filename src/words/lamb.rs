@@ -259,17 +259,6 @@ pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
     parts.join(" · ")
 }
 
-/// Returns what a lamb is, in a list: "ram lamb · born 02:14 · fostered to Ewe 41".
-pub fn in_list(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
-    let kind = animals::lamb_kind(lamb, flock.practice.system);
-    let with = lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe)));
-    [Some(kind), Some(born_at(&day_and_clock(lamb.born, now))), with]
-        .into_iter()
-        .flatten()
-        .collect::<Vec<_>>()
-        .join(" · ")
-}
-
 /// Returns the button of something that was seen or done already: "Navel ✓".
 pub fn seen(label: &str) -> String {
     format!("{label} ✓")

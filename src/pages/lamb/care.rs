@@ -97,11 +97,8 @@ fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
         Ring::Tail => "ring-tail",
         Ring::Castration => "ring-castration",
     };
-    none.remark(
-        marks::stands(&window, state),
-        [why(marks::ring(kind), Reason::Ring(window, state))],
-    )
-    .button(Button::new(key, marks::ringed(kind), ringed))
+    none.remark(marks::stands(&window, state), [why(marks::ring(kind), Reason::Ring(window, state))])
+        .button(Button::new(key, marks::ringed(kind), ringed))
 }
 
 const fn in_book(kind: Ring) -> book::Ring {

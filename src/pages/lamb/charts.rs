@@ -4,12 +4,13 @@ use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::growth::{Expected, TARGET, TARGET_AT, expected};
 use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
-use yeanling_words::common::{mass, mass_unit, number, volume, volume_unit};
+use yeanling_words::common::{mass, mass_unit, number, volume};
 use yeanling_words::growth as words;
 
 use crate::Reason;
 use crate::block::Kind;
 use crate::chart::{Chart, ChartLine, LineKind};
+use crate::milk::volume_unit;
 use crate::page::{Blocks, why};
 use crate::view::View;
 

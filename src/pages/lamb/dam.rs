@@ -21,7 +21,7 @@ const NOTED: &str = "dam-noted";
 
 /// Returns the sheet: it picks the right ewe, then asks what goes along.
 pub(crate) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
-    let blocks = match ewe_picker::kept(view, fields, RIGHT) {
+    let blocks = match right(view, fields) {
         Some(right) => confirm(view, fields, lamb, right),
         None => {
             let without = view.flock.lamb(lamb).and_then(|lamb| lamb.dam);
@@ -30,6 +30,11 @@ pub(crate) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
         }
     };
     SheetPage::new(words::RIGHT_EWE_ASK, blocks).whose(animals::animal(view.flock, Animal::Lamb(lamb)))
+}
+
+/// Returns the ewe that was picked, while she is in the book.
+fn right(view: &View, fields: &Fields) -> Option<EweId> {
+    ewe_picker::kept(fields, RIGHT).filter(|ewe| view.flock.ewe(*ewe).is_some())
 }
 
 fn confirm(view: &View, fields: &Fields, lamb: LambId, right: EweId) -> Blocks {
@@ -70,10 +75,12 @@ fn two(label: &str, names: [String; 2], key: &'static str, fields: &Fields) -> C
 }
 
 /// One lamb of several says little of who was seen to lamb; and who was picked is looked for no longer.
-pub(crate) fn typed(key: &str, draft: &mut Draft) {
-    let fields = draft.top_mut();
+pub(crate) fn typed(key: &str, fields: &mut Fields) {
     match key {
-        LITTER => fields.choose(NOTED, fields.chosen(LITTER).unwrap_or(0)),
+        LITTER => {
+            let place = fields.chosen(LITTER).unwrap_or(0);
+            fields.choose(NOTED, place);
+        }
         RIGHT => fields.forget(ewe_picker::FIND),
         _ => {}
     }
@@ -82,7 +89,7 @@ pub(crate) fn typed(key: &str, draft: &mut Draft) {
 /// Gives the lamb to the right ewe, with what goes along.
 pub(crate) fn save(view: &View, draft: &mut Draft, lamb: LambId) -> Vec<Effect> {
     let fields = draft.top();
-    let Some(right) = ewe_picker::kept(view, fields, RIGHT) else { return Vec::new() };
+    let Some(right) = right(view, fields) else { return Vec::new() };
     let goes = |key| fields.chosen(key).unwrap_or(0) == 0;
     let along = GoesAlong { litter: goes(LITTER), noted: goes(NOTED) };
     let right: Vec<Noting> =

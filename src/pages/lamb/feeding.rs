@@ -7,11 +7,12 @@ use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{System, TimeDelta, Volume};
 use yeanling_core::watch::{Hold, Task, hold_milk, next_milk};
-use yeanling_words::common::{clock, volume, volume_number, volume_unit};
+use yeanling_words::common::{clock, volume, volume_number};
 use yeanling_words::why::headings;
-use yeanling_words::{bottle_round, cautions, errors, lamb as words, watch};
+use yeanling_words::{bottle_round, errors, lamb as words, watch};
 
 use crate::block::{Card, Fact, Figure, Kind, Progress};
+use crate::milk::{tube, volume_unit};
 use crate::page::{Blocks, why};
 use crate::view::View;
 use crate::{Action, Button, Reason, Screen, Sheet};
@@ -79,8 +80,11 @@ fn figure(next: Volume, system: System) -> Figure {
 fn tubed(lamb: &Lamb, next: Volume, milk: Milk, system: System) -> Blocks {
     let feed = Event::Fed { lamb: lamb.id, volume: next, milk, way: Way::Tube };
     let tubed = words::tubed(&volume(next, system));
-    let inside =
-        Blocks::new().caution(cautions::TUBE.iter().copied()).button(Button::new("tubed", tubed, Action::Note(vec![feed])));
+    let inside = Blocks::new().caution(tube().iter().copied()).button(Button::new(
+        "tubed",
+        tubed,
+        Action::Note(vec![feed]),
+    ));
     Blocks::new().fold("by-tube", words::BY_TUBE, inside)
 }
 
@@ -177,6 +181,7 @@ fn of_day(view: &View, lamb: &Lamb, title: &'static str, day: &Day) -> Plan {
 /// Returns when the next feed is due, or that it is late; nothing for a lamb that was never fed by hand.
 fn due(view: &View, lamb: &Lamb) -> String {
     let subject = Animal::Lamb(lamb.id);
-    let feed = view.duties.iter().find(|duty| duty.subject == subject && matches!(duty.task, Task::Feed { .. }));
+    let feed =
+        view.duties.iter().find(|duty| duty.subject == subject && matches!(duty.task, Task::Feed { .. }));
     feed.map(|duty| watch::when(duty, view.now)).unwrap_or_default()
 }

@@ -1,16 +1,16 @@
-//! What to look at, what is noted of its life beyond the first days, and a lamb as a row of a list.
+//! What to look at, and what is noted of its life beyond the first days.
 
 use yeanling_core::book::{Animal, Event, Sex};
 use yeanling_core::flock::Lamb;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{KEPT_FROM, hold_milk};
-use yeanling_words::{animals, danger, lamb as words, life, weaning};
+use yeanling_words::{danger, lamb as words, life, weaning};
 
 use super::{Does, is_newborn};
-use crate::block::{Fold, Kind, Row};
+use crate::block::{Fold, Kind};
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Action, Button, Key, Screen, Sheet};
+use crate::{Action, Button, Sheet};
 
 /// From this age on the register lies open (ours).
 const OPEN_FROM: TimeDelta = TimeDelta::days(7);
@@ -77,12 +77,4 @@ pub(super) fn register(view: &View, lamb: &Lamb) -> Blocks {
     let inside = Blocks::new().buttons(2, all).into();
     let fold = Fold { label: life::LIFE.into(), open: age >= OPEN_FROM, inside, ..Fold::default() };
     Blocks::new().add("register", Kind::Fold(fold))
-}
-
-/// Returns a lamb as a row that leads to its screen: its name, and what and of when it is.
-pub(crate) fn row(view: &View, lamb: &Lamb) -> (Key, Row) {
-    let row = Row::new(animals::lamb(view.flock, lamb))
-        .kind(words::in_list(view.flock, lamb, view.now))
-        .to(Screen::Lamb(lamb.id));
-    (format!("lamb-{}", lamb.id).into(), row)
 }

@@ -17,14 +17,14 @@ use yeanling_words::why::headings;
 use yeanling_words::{animals, danger, frame, lamb as words, life, watch};
 
 pub(crate) use dam::{save as save_dam, sheet as dam_sheet, typed as typed_dam};
-pub(crate) use look::row;
 pub(crate) use weaning::{save_solids, solids_sheet};
 
 use crate::block::{Figure, FigureSize, Kind, Notice, NoticeKind};
 use crate::draft::Draft;
+use crate::milk_ribbon::milk_ribbon;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Effect, Reason, Screen, Sheet};
+use crate::{Action, Button, Effect, Reason, Screen, Sheet, withheld};
 
 /// What only this screen knows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -82,7 +82,7 @@ fn gone(view: &View, lamb: &Lamb) -> Blocks {
 /// Returns what stands of a lamb that lives.
 fn living(view: &View, lamb: &Lamb) -> Blocks {
     let newborn = is_newborn(view, lamb);
-    let mut blocks = in_danger(view, lamb);
+    let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id)).then(in_danger(view, lamb));
     if newborn {
         blocks = blocks.section("first-milk", words::FIRST_MILK, first_milk(view, lamb));
     }
@@ -113,8 +113,7 @@ fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
     let task = watch::task(duty.task, view.system());
     let said = duty.vet.as_ref().map_or(task.clone(), |vet| danger::then(&task, &danger::called(vet)));
     let inside = Blocks::new().lead(said).into();
-    Blocks::new()
-        .add("danger", Kind::Notice(Notice { kind: NoticeKind::Bad, inside, buttons: Vec::new() }))
+    Blocks::new().add("danger", Kind::Notice(Notice { kind: NoticeKind::Bad, inside, buttons: Vec::new() }))
 }
 
 /// The window of first milk: the time left in large figures, how it stands, and the ribbon.
@@ -133,7 +132,8 @@ fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
     let says = words::stands(lamb, &view.practice().limits, view.now);
     let beside = Blocks::new().remark(says, [why(headings::WINDOW, Reason::Window(age))]).into();
     let figure = Figure { value, also, size: FigureSize::Head, beside, ..Figure::default() };
-    Blocks::new().add("window", Kind::Figure(figure))
+    let ribbon = milk_ribbon(lamb, view.now, true);
+    Blocks::new().add("window", Kind::Figure(figure)).add("window-ribbon", Kind::Ribbon(ribbon))
 }
 
 /// The ways to who bore it and who rears it.
