@@ -3,7 +3,9 @@
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod ewe;
 mod html;
+mod lamb;
 mod laws;
 mod phone;
 mod tree;
