@@ -14,7 +14,7 @@ use crate::lamb_row::lamb_row;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet, withheld};
+use crate::{Action, Button, Screen, Sheet, timeline, withheld};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -44,6 +44,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     if let Some(lamb) = ewe.was {
         blocks = blocks.button(Button::new("was", life::WAS, Action::Go(Screen::Lamb(lamb))));
     }
+    let blocks = blocks.then(timeline::of_animal(view, Animal::Ewe(ewe.id)));
     let page = Page::new(animals::ewe(ewe)).back(to, name).under(about(view, ewe)).blocks(blocks);
     if ewe.lives() { page.thumb(lambing(view, ewe)) } else { page }
 }

@@ -25,6 +25,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod timeline;
 mod view;
 mod weight;
 mod why;
@@ -42,6 +43,9 @@ pub use text::{Span, Text};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
+
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
@@ -49,6 +53,8 @@ pub enum Does {
     NewEwe(sheets::ewe_picker::NewEwe),
     /// On the screen of a lamb.
     Lamb(lamb::Does),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -105,6 +111,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::Lamb(does) => lamb::does(*does, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 

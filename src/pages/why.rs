@@ -6,6 +6,8 @@ use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::growth::Expected;
 use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
 use yeanling_core::reckon::season::ewe::Outlook;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{bottle, weaning};
 use yeanling_core::units::{Mass, TimeDelta};
 use yeanling_core::watch::Duty;
@@ -52,6 +54,10 @@ pub enum Reason {
     Vaccine(Vaccine),
     /// When a ewe may lamb.
     Outlook(Outlook),
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
 }
 
 impl Reason {
@@ -73,6 +79,8 @@ impl Reason {
             Self::Ring(window, state) => why::marking(window, *state),
             Self::Vaccine(vaccine) => why::vaccine(vaccine),
             Self::Outlook(outlook) => why::outlook(outlook),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
         }
     }
 }

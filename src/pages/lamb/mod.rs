@@ -24,7 +24,7 @@ use crate::draft::Draft;
 use crate::milk_ribbon::milk_ribbon;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Effect, Reason, Screen, Sheet, withheld};
+use crate::{Action, Button, Effect, Reason, Screen, Sheet, timeline, withheld};
 
 /// What only this screen knows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -58,7 +58,11 @@ pub(crate) fn page(view: &View, id: LambId) -> Page {
     Page::new(animals::lamb(view.flock, lamb))
         .back(to, name)
         .under(words::about(view.flock, lamb, view.now))
-        .blocks(here.then(charts::weights(view, lamb)).then(family(view, lamb)))
+        .blocks(
+            here.then(charts::weights(view, lamb))
+                .then(timeline::of_animal(view, Animal::Lamb(lamb.id)))
+                .then(family(view, lamb)),
+        )
 }
 
 /// Returns what stands of a lamb that is here no more.
