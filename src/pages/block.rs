@@ -125,6 +125,8 @@ pub struct Section {
 /// A few things on a sheet of paper of their own; `lead` and `action` stand side by side above the rest.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Card {
+    /// What stands above both.
+    pub head: Vec<Arc<Block>>,
     /// What stands first.
     pub lead: Vec<Arc<Block>>,
     /// The button beside it.
@@ -134,12 +136,14 @@ pub struct Card {
 }
 
 /// What is folded away until it is asked for.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Fold {
     /// What is in it.
     pub label: Text,
     /// Whether it is one of sources, in small print.
     pub sources: bool,
+    /// Whether it lies open from the start.
+    pub open: bool,
     /// What it holds.
     pub inside: Vec<Arc<Block>>,
 }
@@ -374,7 +378,9 @@ pub struct Figure {
     pub also: String,
     /// How large.
     pub size: FigureSize,
-    /// What stands beside it, such as "why?".
+    /// What stands beside it, such as a verdict.
+    pub beside: Vec<Arc<Block>>,
+    /// Buttons behind that, such as "why?".
     pub buttons: Vec<Button>,
 }
 
@@ -628,7 +634,7 @@ impl Block {
     pub fn inside(&self) -> Vec<&Arc<Self>> {
         match &self.kind {
             Kind::Section(it) => it.inside.iter().collect(),
-            Kind::Card(it) => it.lead.iter().chain(&it.inside).collect(),
+            Kind::Card(it) => it.head.iter().chain(&it.lead).chain(&it.inside).collect(),
             Kind::Fold(it) => it.inside.iter().collect(),
             Kind::Group(it) => it.inside.iter().collect(),
             Kind::Rows(inside) => inside.iter().collect(),
@@ -636,12 +642,12 @@ impl Block {
             Kind::Notice(it) => it.inside.iter().collect(),
             Kind::Keypad(it) => it.inside.iter().collect(),
             Kind::Buttons(it) => it.inside.iter().collect(),
+            Kind::Figure(it) => it.beside.iter().collect(),
             Kind::Line(_)
             | Kind::Heading(_)
             | Kind::List(_)
             | Kind::Caution(_)
             | Kind::Empty(_)
-            | Kind::Figure(_)
             | Kind::Facts(_)
             | Kind::Ribbon(_)
             | Kind::Chart(_)

@@ -10,9 +10,11 @@ pub mod chart;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
+mod ewe;
 mod feed;
 mod figures;
 mod group;
+mod lamb;
 mod lamb_row;
 pub mod made_up;
 mod medicines;
@@ -70,6 +72,8 @@ pub enum Does {
     Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// On the screen of a lamb.
+    Lamb(lamb::Does),
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
     /// Practice.
@@ -98,13 +102,13 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Feed => feed::page(view, draft),
         Screen::Practice => practice::page(view, draft),
         Screen::Medicines => medicines::page(view, draft),
+        Screen::Lamb(id) => lamb::page(view, id),
+        Screen::Ewe(id) => ewe::page(view, id),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
         | Screen::LambingUnknown
         | Screen::LambingLamb(_)
-        | Screen::Lamb(_)
-        | Screen::Ewe(_)
         | Screen::Flock
         | Screen::BottleRound
         | Screen::ColdLamb(_)
@@ -128,8 +132,6 @@ pub const fn is_made(screen: Screen) -> bool {
             | Screen::LambingEwe(_)
             | Screen::LambingUnknown
             | Screen::LambingLamb(_)
-            | Screen::Lamb(_)
-            | Screen::Ewe(_)
             | Screen::Flock
             | Screen::BottleRound
             | Screen::ColdLamb(_)
@@ -153,6 +155,7 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if screen == Screen::Practice {
         practice::typed(key, draft);
     }
+    lamb::typed_dam(key, draft.top_mut());
     Vec::new()
 }
 
@@ -164,6 +167,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::Weighing(does) => weighing::does(*does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::Lamb(does) => lamb::does(*does, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
         Does::Practice(does) => practice::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),

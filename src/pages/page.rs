@@ -223,7 +223,7 @@ impl Blocks {
     /// Adds what is folded away until it is asked for.
     #[must_use]
     pub fn fold(self, key: impl Into<Key>, label: impl Into<Text>, inside: Self) -> Self {
-        self.add(key, Kind::Fold(Fold { label: label.into(), sources: false, inside: inside.0 }))
+        self.add(key, Kind::Fold(Fold { label: label.into(), inside: inside.0, ..Fold::default() }))
     }
 
     /// Adds blocks that belong together.

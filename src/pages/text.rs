@@ -23,16 +23,15 @@ impl Text {
     }
 
     /// Returns a line of the app's own words, in which what stands between two asterisks is strong. An asterisk without a
-    /// partner is printed as it is.
+    /// partner is printed as it is, and so is one inside a word, as in the mark that a person typed.
     #[must_use]
     pub fn said(text: &str) -> Self {
         let text = tied(text);
         let (mut line, mut rest) = (Self::default(), text.as_str());
-        while let Some((before, after)) = rest.split_once('*') {
-            let Some((inside, behind)) = after.split_once('*') else { break };
-            line.push(false, before.to_owned());
-            line.push(true, inside.to_owned());
-            rest = behind;
+        while let Some((open, close)) = strong(rest) {
+            line.push(false, rest[..open].to_owned());
+            line.push(true, rest[open + 1..close].to_owned());
+            rest = &rest[close + 1..];
         }
         line.push(false, rest.to_owned());
         line
@@ -89,6 +88,24 @@ impl From<&String> for Text {
     }
 }
 
+/// Returns where the first strong piece opens and closes: before a word, and behind one.
+fn strong(text: &str) -> Option<(usize, usize)> {
+    let in_word = |side: Option<char>| side.is_some_and(char::is_alphanumeric);
+    let free = |side: Option<char>| side.is_some_and(|side| !side.is_whitespace());
+    let signs = || {
+        text.match_indices('*')
+            .map(|(at, _)| (at, text[..at].chars().next_back(), text[at + 1..].chars().next()))
+    };
+    let mut opens =
+        signs().filter(|(_, before, after)| !in_word(*before) && free(*after) && *after != Some('*'));
+    let (open, ..) = opens.next()?;
+    let closes = |(_, before, after): &(usize, Option<char>, Option<char>)| {
+        free(*before) && !in_word(*after) && *after != Some('*')
+    };
+    let (close, ..) = signs().filter(|(at, ..)| *at > open + 1).find(closes)?;
+    Some((open, close))
+}
+
 /// Units that stay on one line with the number before them.
 const UNITS: [&str; 9] = ["kg", "lb", "g", "ml", "l", "fl", "oz", "h", "min"];
 
@@ -135,5 +152,17 @@ mod tests {
         check(&"5 * 3".into(), &[(false, "5 * 3")]);
         check(&"*a* and *".into(), &[(true, "a"), (false, " and *")]);
         check(&Text::typed("*a* 5 kg"), &[(false, "*a* 5 kg")]);
+    }
+
+    #[test]
+    fn what_a_person_typed_keeps_its_asterisk_also_in_bold() {
+        check(&"Marked *a*b*".into(), &[(false, "Marked "), (true, "a*b")]);
+        check(
+            &"*7* · fostered to *Ewe a*b*.".into(),
+            &[(true, "7"), (false, " · fostered to "), (true, "Ewe a*b"), (false, ".")],
+        );
+        let said = |text: &str| Text::from(text).plain();
+        assert_eq!(said("Marked **blue**"), "Marked *blue*");
+        assert_eq!(said("Marked ***"), "Marked ***");
     }
 }

@@ -2,11 +2,9 @@
 
 mod bottle_round;
 mod cold_lamb;
-mod ewe;
 mod flock;
 mod hand_over;
 mod help;
-mod lamb;
 mod lambing;
 mod lost;
 mod night;
@@ -28,8 +26,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::LambingEwe(ewe) => view! { <lambing::Lambing of=lambing::Of::Ewe(ewe) /> }.into_any(),
         Screen::LambingUnknown => view! { <lambing::Lambing of=lambing::Of::Unknown /> }.into_any(),
         Screen::LambingLamb(lamb) => view! { <lambing::Lambing of=lambing::Of::Lamb(lamb) /> }.into_any(),
-        Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
-        Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),

@@ -63,6 +63,11 @@ pub fn headline(danger: &LambDanger, system: System) -> String {
     format!("{}: {}", sign(danger, system), step(danger.step, danger.no_swallow))
 }
 
+/// Returns the sign and the step with what is known of the vet behind them.
+pub fn then(task: &str, called: &str) -> String {
+    format!("{task} · {called}")
+}
+
 /// Returns what is known of the vet: "vet called 06:41, look again 07:01".
 pub fn called(called: &Called) -> String {
     let (at, again) = (clock(called.at), clock(called.look_again));

@@ -6,8 +6,10 @@ mod both_units;
 mod chance;
 #[path = "../core/nights/event.rs"]
 mod event;
+mod ewe;
 mod figures;
 mod html;
+mod lamb;
 mod laws;
 mod limits;
 mod medicines;

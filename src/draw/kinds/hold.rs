@@ -18,7 +18,7 @@ pub(super) fn section(key: &Key, it: &Section) -> Element {
 }
 
 pub(super) fn card(it: &Card) -> Element {
-    let mut card = el("div", "card");
+    let mut card = el("div", "card").blocks(&it.head);
     if !it.lead.is_empty() || it.action.is_some() {
         let lead = el("div", "card-lead").blocks(&it.lead);
         let action = it.action.iter().map(|action| el("div", "card-action").with(button(action)).into());
@@ -29,7 +29,8 @@ pub(super) fn card(it: &Card) -> Element {
 
 pub(super) fn fold(it: &Fold) -> Element {
     let class = if it.sources { "source-fold" } else { "fold" };
-    el("details", class).with(el("summary", "").said(&it.label)).blocks(&it.inside)
+    let open = it.open.then_some("");
+    el("details", class).has_some("open", open).with(el("summary", "").said(&it.label)).blocks(&it.inside)
 }
 
 pub(super) fn group(key: &Key, it: &Group) -> Element {

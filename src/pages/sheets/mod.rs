@@ -32,7 +32,7 @@ pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, group, medicines, pens, season, stores, weighing, why};
+use crate::{Effect, Reason, ewe, group, lamb, medicines, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,6 +58,10 @@ pub enum Sheet {
     Foster(LambId),
     /// How it was castrated.
     Castrate(LambId),
+    /// What it ate of solid feed.
+    Solids(LambId),
+    /// Which ewe is its dam, where it was given to the wrong one.
+    Dam(LambId),
     // Of a ewe.
     /// Her condition score.
     Condition(EweId),
@@ -71,6 +75,8 @@ pub enum Sheet {
     Describe(EweId),
     /// Which lamb she takes on.
     TakeOn(EweId),
+    /// Which other record is the same ewe.
+    SameEwe(EweId),
     // Of any animal.
     /// Until when a duty is put off.
     Later(Box<Duty>),
@@ -129,6 +135,9 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::Solids(_) => lamb::solids_sheet(view, &open.fields),
+                Sheet::Dam(id) => lamb::dam_sheet(view, &open.fields, *id),
+                Sheet::SameEwe(id) => ewe::same_sheet(view, &open.fields, *id),
                 Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
                 Sheet::Vigor(lamb) => vigor::sheet(view, &open.fields, *lamb),
                 Sheet::TenPoint(lamb) => ten_point::sheet(view, &open.fields, *lamb),
@@ -180,6 +189,8 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
+        Sheet::Solids(id) => lamb::save_solids(view, draft, id),
+        Sheet::Dam(id) => lamb::save_dam(view, draft, id),
         Sheet::Weight(lamb) => weight::save(view, draft, lamb),
         Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
         Sheet::Feed(lamb, volume, milk) => feed::save(view, draft, (lamb, volume, milk)),
@@ -215,6 +226,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::WhichPen(_)
         | Sheet::PutIn(_)
         | Sheet::WeanAll
-        | Sheet::Who => Vec::new(),
+        | Sheet::Who
+        | Sheet::SameEwe(_) => Vec::new(),
     }
 }

@@ -10,6 +10,7 @@ mod feed;
 mod flock_figures;
 mod grown;
 mod growth;
+pub mod headings;
 mod labor;
 mod marking;
 mod mixing;

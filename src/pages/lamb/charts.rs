@@ -1,61 +1,45 @@
 //! Two charts: the first day's milk against what is wanted, and the weight since birth against the eight-week target.
 
-use crate::parts::live;
-use crate::signals::prelude::*;
-use yeanling_core::book::LambId;
 use yeanling_core::flock::Lamb;
-use yeanling_core::practice::Practice;
 use yeanling_core::reckon::colostrum;
-use yeanling_core::reckon::growth::{TARGET, TARGET_AT, expected};
+use yeanling_core::reckon::growth::{Expected, TARGET, TARGET_AT, expected};
 use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
+use yeanling_words::common::{mass, mass_unit, number, volume};
+use yeanling_words::growth as words;
 
-use crate::farm::use_farm;
-use crate::parts::{Chart, ChartLine, Drawn, LineKind, Remark, Section, WhyButton, WhyText};
-use crate::pieces::why_text;
-use crate::words::common::{mass, number, volume};
-use crate::words::{growth as words, why};
+use crate::Reason;
+use crate::block::Kind;
+use crate::chart::{Chart, ChartLine, LineKind};
+use crate::milk::volume_unit;
+use crate::page::{Blocks, why};
+use crate::view::View;
 
 /// Draws what was given by hand in the first day; nothing for a lamb that was never fed by hand or not weighed.
-pub(super) fn first_day_milk(id: LambId) -> AnyView {
-    let farm = use_farm();
-    let drawn = Memo::new(move |_| {
-        let now = farm.now();
-        farm.with(|ground| ground.flock.lamb(id).and_then(|lamb| milk(lamb, &ground.flock.practice, now)))
-    });
-    live(move || {
-        drawn
-            .get()
-            .map(|drawn| view! { <Section title=words::MILK><Chart drawn=Signal::stored(drawn) /></Section> })
-            .into_any()
-    })
+pub(super) fn first_day_milk(view: &View, lamb: &Lamb) -> Blocks {
+    match milk(view, lamb) {
+        Some(chart) => {
+            let chart = Blocks::new().add("milk-drawn", Kind::Chart(chart));
+            Blocks::new().section("milk", words::MILK, chart)
+        }
+        None => Blocks::new(),
+    }
 }
 
 /// Draws the weights since birth; nothing before the second weight.
-pub(super) fn weights(id: LambId) -> AnyView {
-    let farm = use_farm();
-    let drawn = Memo::new(move |_| {
-        farm.with(|ground| ground.flock.lamb(id).and_then(|lamb| weight(lamb, ground.flock.practice.system)))
-    });
-    live(move || {
-        drawn
-            .get()
-            .map(|(drawn, stands, why)| {
-                view! {
-                    <Section title=words::TITLE>
-                        <Chart drawn=Signal::stored(drawn) />
-                        <Remark text=stands>{why.map(|why| view! { <WhyButton why=why /> })}</Remark>
-                        <p class="small-print">{words::SOURCE}</p>
-                    </Section>
-                }
-            })
-            .into_any()
-    })
+pub(super) fn weights(view: &View, lamb: &Lamb) -> Blocks {
+    let Some((chart, stands)) = weight(lamb, view.system()) else { return Blocks::new() };
+    let blocks = Blocks::new().add("weights-drawn", Kind::Chart(chart));
+    let blocks = match stands {
+        Some((text, reason)) => blocks.remark(text, [why(words::TITLE, reason)]),
+        None => blocks,
+    };
+    Blocks::new().section("weights", words::TITLE, blocks.small(words::SOURCE))
 }
 
 const DAY: TimeDelta = TimeDelta::hours(24);
 
-fn milk(lamb: &Lamb, practice: &Practice, now: Moment) -> Option<Drawn> {
-    let system = practice.system;
+fn milk(view: &View, lamb: &Lamb) -> Option<Chart> {
+    let (practice, now, system) = (view.practice(), view.now, view.system());
     let want = colostrum::want(lamb.birth_weight()?, practice.day_rule, practice.housing).ok()?;
     let in_first_day = |at: Moment| at.since(lamb.born) < DAY;
     lamb.feeds.first().filter(|feed| in_first_day(feed.at))?;
@@ -76,11 +60,11 @@ fn milk(lamb: &Lamb, practice: &Practice, now: Moment) -> Option<Drawn> {
     wanted.extend(wants.iter().map(|(hours, want)| (at(TimeDelta::hours(*hours)), up(*want))));
     let told: Vec<(i64, String)> =
         wants.iter().map(|(hours, want)| (*hours, volume(*want, system))).collect();
-    let unit = match system {
-        System::Metric => "ml",
-        System::Us => "fl oz",
-    };
-    Some(Drawn {
+    let across = [0, 6, 12, 18, 24].map(|hours: i64| {
+        let text = if hours == 24 { words::hours(hours) } else { hours.to_string() };
+        (at(TimeDelta::hours(hours)), text)
+    });
+    Some(Chart {
         label: words::milk_label(&volume(so_far, system), &told),
         lines: vec![
             ChartLine {
@@ -91,14 +75,10 @@ fn milk(lamb: &Lamb, practice: &Practice, now: Moment) -> Option<Drawn> {
             },
             ChartLine { name: words::GIVEN.to_owned(), kind: LineKind::Was, places: given, steps: true },
         ],
-        across: [0, 6, 12, 18, 24]
-            .map(|hours: i64| {
-                (at(TimeDelta::hours(hours)), if hours == 24 { "24 h".to_owned() } else { hours.to_string() })
-            })
-            .to_vec(),
-        up: ticks(step, top, unit),
+        across: across.to_vec(),
+        up: ticks(step, top, volume_unit(system)),
         now: (lamb.age(now) < DAY).then(|| at(age)),
-        ..Drawn::default()
+        ..Chart::default()
     })
 }
 
@@ -116,79 +96,63 @@ fn shown_mass(mass: Mass, system: System) -> f64 {
     }
 }
 
-fn weight(lamb: &Lamb, system: System) -> Option<(Drawn, String, Option<WhyText>)> {
+/// Returns the chart of the weights, and how the last one stands with its reasons, where a line says so.
+fn weight(lamb: &Lamb, system: System) -> Option<(Chart, Option<(String, Reason)>)> {
     let born = lamb.birth_weight()?;
     let last = lamb.weights.last()?;
-    if lamb.weights.len() < 2 || last.at.since(lamb.born) < DAY {
+    let age = last.at.since(lamb.born);
+    if lamb.weights.len() < 2 || age < DAY {
         return None;
     }
-    let age = last.at.since(lamb.born);
     let long = TARGET_AT.max(age);
     let heaviest =
         lamb.weights.iter().map(|weight| weight.mass.as_kilograms()).fold(TARGET.as_kilograms(), f64::max);
     let (step, top) = scale(shown_mass(Mass::from_kilograms(heaviest), system));
     let at = |age: TimeDelta| age.as_seconds_f64() / long.as_seconds_f64();
     let up = |mass: Mass| shown_mass(mass, system) / top;
-    let on_line: Vec<_> = (0..=8)
-        .filter_map(|weeks| {
-            let age = TimeDelta::weeks(weeks);
-            expected(born, age).ok().flatten().map(|expected| (age, expected))
-        })
-        .collect();
-    let places: Vec<(i64, String)> = lamb
+    let on_line = target_line(born);
+    let wanted = on_line.iter().map(|(age, expected)| (at(*age), up(expected.target))).collect();
+    let was = lamb.weights.iter().map(|weight| (at(weight.at.since(lamb.born)), up(weight.mass))).collect();
+    let told: Vec<(i64, String)> = lamb
         .weights
         .iter()
         .map(|weight| (weight.at.since(lamb.born).num_days(), mass(weight.mass, system)))
         .collect();
     let weeks = long.num_days() / 7;
-    let drawn = Drawn {
-        label: words::weight_label(&places, words::target(system)),
+    let across = [0, weeks / 4, weeks / 2, weeks * 3 / 4, weeks].map(|week| {
+        let text = if week == weeks { words::weeks(week) } else { week.to_string() };
+        (at(TimeDelta::weeks(week)), text)
+    });
+    let target = words::target(system);
+    let chart = Chart {
+        label: words::weight_label(&told, target),
         lines: vec![
-            ChartLine {
-                name: words::target(system).to_owned(),
-                kind: LineKind::Wanted,
-                places: on_line.iter().map(|(age, expected)| (at(*age), up(expected.target))).collect(),
-                steps: false,
-            },
-            ChartLine {
-                name: words::WEIGHTS.to_owned(),
-                kind: LineKind::Was,
-                places: lamb
-                    .weights
-                    .iter()
-                    .map(|weight| (at(weight.at.since(lamb.born)), up(weight.mass)))
-                    .collect(),
-                steps: false,
-            },
+            ChartLine { name: target.to_owned(), kind: LineKind::Wanted, places: wanted, steps: false },
+            ChartLine { name: words::WEIGHTS.to_owned(), kind: LineKind::Was, places: was, steps: false },
         ],
         band: on_line
             .iter()
             .map(|(age, expected)| (at(*age), up(expected.flag), up(expected.target)))
             .collect(),
         band_name: words::BAND.to_owned(),
-        across: [0, weeks / 4, weeks / 2, weeks * 3 / 4, weeks]
-            .map(|week| {
-                let text = if week == weeks { format!("{week} wk") } else { week.to_string() };
-                (at(TimeDelta::weeks(week)), text)
-            })
-            .to_vec(),
-        up: ticks(
-            step,
-            top,
-            match system {
-                System::Metric => "kg",
-                System::Us => "lb",
-            },
-        ),
-        now: None,
-        ..Drawn::default()
+        across: across.to_vec(),
+        up: ticks(step, top, mass_unit(system)),
+        ..Chart::default()
     };
-    let expected = expected(born, age).ok().flatten();
-    let stands = expected
-        .map(|expected| words::stands(last.mass, age.num_days(), &expected, system))
-        .unwrap_or_default();
-    let why = expected.map(|expected| why_text(why::growth(born, last.mass, age, &expected, system)));
-    Some((drawn, stands, why))
+    let stands = expected(born, age).ok().flatten().map(|expected| {
+        let text = words::stands(last.mass, age.num_days(), &expected, system);
+        (text, Reason::Growth { birth_weight: born, weight: last.mass, age, at: expected })
+    });
+    Some((chart, stands))
+}
+
+/// Returns what is expected of a lamb at each week up to the target.
+fn target_line(born: Mass) -> Vec<(TimeDelta, Expected)> {
+    let week = |weeks| {
+        let age = TimeDelta::weeks(weeks);
+        expected(born, age).ok().flatten().map(|expected| (age, expected))
+    };
+    (0..=8).filter_map(week).collect()
 }
 
 /// Returns the step between two labels and the head of the scale, so that three to five steps hold the most.
@@ -205,7 +169,7 @@ fn ticks(step: f64, top: f64, unit: &str) -> Vec<(f64, String)> {
         .take_while(|value| *value <= top + step / 2.0)
         .map(|value| {
             let text = number(value, 0);
-            (value / top, if value + step / 2.0 > top { format!("{text} {unit}") } else { text })
+            (value / top, if value + step / 2.0 > top { words::head(&text, unit) } else { text })
         })
         .collect()
 }
