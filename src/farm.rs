@@ -32,7 +32,7 @@ pub use time::here;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{id, local, look, now, press, storage};
+use crate::browser::{draft, id, local, look, now, press, storage};
 use keep::UnderWay;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
@@ -107,6 +107,7 @@ pub struct Farm {
     sent: RwSignal<Option<Moment>>,
     saved_here: RwSignal<Option<Moment>>,
     shout: RwSignal<Option<Moment>>,
+    cold_lamb: RwSignal<String>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
@@ -144,6 +145,7 @@ impl Farm {
             sent,
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
+            cold_lamb: RwSignal::new(draft::cold_lamb()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
@@ -156,6 +158,7 @@ impl Farm {
             farm.real.update(|ground| ground.take(entries));
             farm.clock.set(now::now());
         });
+        draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
     }

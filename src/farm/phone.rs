@@ -33,12 +33,13 @@ impl Farm {
     /// Returns what was answered about a cold lamb without a record; empty when nothing was.
     #[must_use]
     pub fn cold_lamb(self) -> String {
-        draft::cold_lamb()
+        self.cold_lamb.get()
     }
 
     /// Keeps what was answered about a cold lamb without a record.
     pub fn keep_cold_lamb(self, text: &str) {
         draft::keep_cold_lamb(text);
+        self.cold_lamb.set(text.to_owned());
     }
 
     /// Asks the browser to print the page.

@@ -342,6 +342,8 @@ pub enum ListLook {
     Readings,
     /// What is to be read, each with its source.
     Reading,
+    /// The same, numbered: the first comes first.
+    Ranked,
     /// The working of a figure.
     Working,
     /// A rule's name.
@@ -372,7 +374,9 @@ pub struct Figure {
     pub also: String,
     /// How large.
     pub size: FigureSize,
-    /// What stands beside it, such as "why?".
+    /// What stands beside it, such as a verdict.
+    pub beside: Vec<Arc<Block>>,
+    /// Buttons behind that, such as "why?".
     pub buttons: Vec<Button>,
 }
 
@@ -634,12 +638,12 @@ impl Block {
             Kind::Notice(it) => it.inside.iter().collect(),
             Kind::Keypad(it) => it.inside.iter().collect(),
             Kind::Buttons(it) => it.inside.iter().collect(),
+            Kind::Figure(it) => it.beside.iter().collect(),
             Kind::Line(_)
             | Kind::Heading(_)
             | Kind::List(_)
             | Kind::Caution(_)
             | Kind::Empty(_)
-            | Kind::Figure(_)
             | Kind::Facts(_)
             | Kind::Ribbon(_)
             | Kind::Chart(_)

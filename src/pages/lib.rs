@@ -7,6 +7,7 @@ mod action;
 pub mod block;
 mod button;
 pub mod chart;
+mod cold_lamb;
 mod draft;
 pub mod everyone;
 pub mod made_up;
@@ -39,6 +40,8 @@ pub use why::Reason;
 pub enum Does {
     /// Nothing so far.
     Nothing,
+    /// The cold lamb.
+    ColdLamb(cold_lamb::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -47,6 +50,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::ColdLamb(lamb) => cold_lamb::page(view, draft, lamb),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -58,7 +62,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Pens
         | Screen::Pen(_)
         | Screen::BottleRound
-        | Screen::ColdLamb(_)
         | Screen::Figures
         | Screen::HandOver
         | Screen::Help
@@ -80,18 +83,25 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(screen, Screen::More | Screen::Stores | Screen::ColdLamb(_))
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if let Screen::ColdLamb(_) = screen {
+        return cold_lamb::typed(key, view, draft);
+    }
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Nothing => Vec::new(),
+        Does::ColdLamb(does) => match screen {
+            Screen::ColdLamb(lamb) => cold_lamb::does(*does, lamb, view, draft),
+            _ => Vec::new(),
+        },
     }
 }
 

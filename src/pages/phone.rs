@@ -41,6 +41,8 @@ pub struct Phone {
     pub own_book: bool,
     /// The night watch.
     pub night: Night,
+    /// What was answered about a cold lamb without a record; empty when nothing was.
+    pub cold_lamb: String,
 }
 
 /// How the screen looks.

@@ -1,11 +1,13 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
 
 use crate::block::{Item, ListLook};
+use crate::cold_lamb;
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
 
@@ -18,6 +20,8 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// What to do with a cold lamb, by its age as that is known.
+    ColdLamb(Box<Answer>, cold_lamb::Age),
 }
 
 impl Reason {
@@ -28,6 +32,9 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::ColdLamb(answer, age) => {
+                why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
+            }
         }
     }
 }

@@ -97,6 +97,11 @@ pub fn said_line(of: &VetSaid) -> String {
     }
 }
 
+/// Returns what the vet said and when: "Vet is coming 03:12".
+pub fn said_at(of: &VetSaid, at: Moment) -> String {
+    format!("{} {}", said_line(of), clock(at))
+}
+
 /// Returns what is wrong with the time of the vet's next look, and what is allowed.
 pub fn look_refused(given: &str, most: &str) -> String {
     format!("{given} is out of range. Look again later than now, by {most} at the latest.")

@@ -265,7 +265,12 @@ impl Phone {
                 Effect::After(wait, action) => {
                     self.waits.push((self.now + TimeDelta::from_std(wait).expect("a while"), screen, action));
                 }
-                Effect::Phone(request) => self.asked.push(request),
+                Effect::Phone(request) => {
+                    if let Request::KeepColdLamb(kept) = &request {
+                        self.says.cold_lamb.clone_from(kept);
+                    }
+                    self.asked.push(request);
+                }
             }
         }
     }

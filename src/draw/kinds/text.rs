@@ -51,6 +51,7 @@ pub(super) fn list(it: &List) -> Element {
         ListLook::Nevers => ("ul", "nevers", None),
         ListLook::Readings => ("ul", "readings", None),
         ListLook::Reading => ("ul", "reading", None),
+        ListLook::Ranked => ("ol", "reading", None),
         ListLook::Working => ("ul", "why-lines", Some("working")),
         ListLook::Rule => ("ul", "why-lines", Some("rule")),
         ListLook::Others => ("ul", "why-lines", Some("others")),
