@@ -9,8 +9,13 @@ mod button;
 pub mod chart;
 mod cold_lamb;
 mod draft;
+mod duty_ribbon;
 pub mod everyone;
+mod keypad;
+mod lamb_row;
 pub mod made_up;
+mod milk;
+mod milk_ribbon;
 mod more;
 mod page;
 pub mod phone;
@@ -21,12 +26,15 @@ mod standing;
 mod stores;
 mod text;
 mod view;
+mod weight;
 mod why;
+mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
+pub use keypad::KeyPress;
 pub use page::{Blocks, Page, SheetPage, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
@@ -38,9 +46,9 @@ pub use why::Reason;
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
-    /// Nothing so far.
-    Nothing,
-    /// The cold lamb.
+    /// A ewe that is new to the book comes, and what she was picked for follows.
+    NewEwe(sheets::ewe_picker::NewEwe),
+    /// What the cold lamb knows.
     ColdLamb(cold_lamb::Does),
 }
 
@@ -88,6 +96,7 @@ pub const fn is_made(screen: Screen) -> bool {
 
 /// What follows when something was typed or chosen.
 fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    weight::chose_unit(key, draft.top_mut());
     if let Screen::ColdLamb(_) = screen {
         return cold_lamb::typed(key, view, draft);
     }
@@ -97,11 +106,8 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
 /// What a screen or sheet alone knows how to do.
 fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Nothing => Vec::new(),
-        Does::ColdLamb(does) => match screen {
-            Screen::ColdLamb(lamb) => cold_lamb::does(*does, lamb, view, draft),
-            _ => Vec::new(),
-        },
+        Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
     }
 }
 

@@ -6,24 +6,21 @@ use yeanling_core::reckon::cold_lamb::{Answer, Branch, Vet};
 use yeanling_core::reckon::warming::{self, Look, Progress};
 use yeanling_core::units::{Mass, System};
 use yeanling_core::watch::next_milk;
-use yeanling_words::common::{clock, number, temperature, temperature_both, temperature_parts, volume};
+use yeanling_words::common::{clock, temperature, temperature_both, temperature_parts, volume};
 use yeanling_words::{cautions, cold_lamb as words, danger, errors, lamb as of_lamb};
 
 use super::case::{Age, asks_for_milk, is_warmed, may_be_fed};
 use super::{AGAIN, Does, Hand, ask, new_reading};
 use crate::block::{
-    Aloud, Block, Buttons, Choice, Choices, Field, FieldKind, Figure, FigureSize, Item, Kind, Line, LineLook,
-    ListLook, Notice, NoticeKind,
+    Aloud, Block, Buttons, Figure, FigureSize, Item, Kind, Line, LineLook, ListLook, Notice, NoticeKind,
 };
 use crate::draft::Fields;
 use crate::page::{Blocks, why};
 use crate::view::View;
-use crate::{Action, Button, Reason, Screen, Sheet, Text};
+use crate::{Action, Button, Reason, Screen, Sheet, Text, weight};
 
 /// The weight of a lamb without a record.
 pub(super) const WEIGHT: &str = "cold-weight";
-/// The unit in which that is typed.
-pub(super) const WEIGHT_UNIT: &str = "cold-weight-unit";
 
 /// Returns all of it, and the next reading once it is time.
 pub(super) fn all(hand: Hand, answer: &Answer) -> Blocks {
@@ -151,29 +148,17 @@ fn weigh(hand: Hand, answer: &Answer) -> Blocks {
 /// Asks a lamb without a record for its weight, so that the volume can be told.
 fn weight_of_it(hand: Hand) -> Blocks {
     let Hand { view, fields, case, .. } = hand;
-    let unit = fields.pick(WEIGHT_UNIT, &ask::SCALES, view.system());
-    let choice = |(place, name): (usize, &str)| Choice::new(name, Action::Choose(WEIGHT_UNIT.into(), place));
-    let units = ["kg", "lb"].into_iter().enumerate().map(choice).collect();
-    let chosen = ask::SCALES.iter().position(|one| *one == unit);
-    let known = case.weight.map(|weight| match unit {
-        System::Metric => number(weight.as_kilograms(), 2),
-        System::Us => number(weight.as_pounds(), 1),
-    });
-    let field = Field::new(
-        of_lamb::WEIGHT,
-        FieldKind::Decimal,
-        fields.text(WEIGHT, &known.unwrap_or_default()),
-    );
-    let units = Choices::new(of_lamb::UNIT, units, chosen).snug();
-    Blocks::new()
-        .remark(words::WEIGHT_FOR_VOLUME, [])
-        .field(WEIGHT, field.error(fields.error(WEIGHT)).units(units))
+    let system = view.system();
+    let unit = weight::unit(fields, WEIGHT, system);
+    let known = case.weight.map(|known| weight::as_typed(known, unit)).unwrap_or_default();
+    let field = weight::field(fields, WEIGHT, of_lamb::WEIGHT, (&known, system));
+    Blocks::new().remark(words::WEIGHT_FOR_VOLUME, []).field(WEIGHT, field)
 }
 
 /// The weight as it is typed, or what is wrong with it; nothing while none was typed.
-pub(super) fn weight(view: &View, fields: &Fields) -> Option<Result<Option<Mass>, String>> {
+pub(super) fn typed_weight(view: &View, fields: &Fields) -> Option<Result<Option<Mass>, String>> {
     let typed = fields.typed(WEIGHT)?;
-    let unit = fields.pick(WEIGHT_UNIT, &ask::SCALES, view.system());
+    let unit = weight::unit(fields, WEIGHT, view.system());
     if typed.trim().is_empty() {
         return Some(Ok(None));
     }

@@ -5,13 +5,14 @@ use yeanling_core::flock::{Reading, VetCall};
 use yeanling_core::units::System;
 use yeanling_words::refusals;
 
-use super::answer::{WEIGHT, WEIGHT_UNIT, weight};
+use super::answer::{WEIGHT, typed_weight};
 use super::ask::{DEGREES, SCALE, SCALES, reading};
 use super::case::{Able, Age, Case};
 use super::{AGAIN, UNSURE, kept};
 use crate::draft::Draft;
 use crate::view::View;
-use crate::{Effect, Request};
+use crate::weight::unit_key;
+use crate::{Effect, Request, Screen};
 
 /// What only this screen does. For a lamb with a record, most answers are plain facts.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -33,7 +34,8 @@ pub enum Does {
 }
 
 /// Does what only this screen knows.
-pub(crate) fn does(does: Does, lamb: Option<LambId>, view: &View, draft: &mut Draft) -> Vec<Effect> {
+pub(crate) fn does(does: Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let Screen::ColdLamb(lamb) = screen else { return Vec::new() };
     let now = view.now;
     match does {
         Does::Read(system) => return read(system, lamb, view, draft),
@@ -52,7 +54,7 @@ pub(crate) fn does(does: Does, lamb: Option<LambId>, view: &View, draft: &mut Dr
         Does::Glucose(by) => change(view, |case| case.glucose = Some((now, by))),
         Does::VetCalled => change(view, |case| case.vet = Some(VetCall { at: now, said: None })),
         Does::StartOver => {
-            [WEIGHT, WEIGHT_UNIT, DEGREES, AGAIN].into_iter().for_each(|key| draft.fields.forget(key));
+            [WEIGHT, DEGREES, AGAIN].into_iter().for_each(|key| draft.fields.forget(key));
             change(view, |case| *case = Case::default())
         }
     }
@@ -92,10 +94,10 @@ pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if key == SCALE {
         draft.fields.right(DEGREES);
     }
-    if key != WEIGHT && key != WEIGHT_UNIT {
+    if key != WEIGHT && key != unit_key(WEIGHT) {
         return Vec::new();
     }
-    match weight(view, &draft.fields) {
+    match typed_weight(view, &draft.fields) {
         None => Vec::new(),
         Some(Ok(weight)) => {
             draft.fields.right(WEIGHT);
