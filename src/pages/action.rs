@@ -2,17 +2,19 @@
 
 use std::time::Duration;
 
-use yeanling_core::book::Event;
+use yeanling_core::book::{Event, LambId};
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
-use crate::phone::{FileTrouble, Look};
+use crate::phone::{FileTrouble, HalfTyped, Look};
 use crate::view::View;
 use crate::{Does, Key, Screen, Sheet, sheets};
 
 /// What a press does.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Action {
+    /// Nothing: what is chosen stands already.
+    Nothing,
     /// Notes facts that happen now.
     Note(Vec<Event>),
     /// Notes them and closes the uppermost sheet.
@@ -76,6 +78,8 @@ pub enum Request {
     AskForGood,
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
+    /// Keeps the digits of a lamb's birth weight that are still asked about, or lets them go.
+    KeepDigits(LambId, Option<HalfTyped>),
 }
 
 /// What the phone has answered.
@@ -104,6 +108,8 @@ pub enum Effect {
     Show(Key),
     /// Does something on this screen after a while.
     After(Duration, Action),
+    /// Does something on another screen, as it will stand there when one comes.
+    There(Screen, Action),
     /// Asks something of the phone.
     Phone(Request),
 }
@@ -120,6 +126,7 @@ impl Effect {
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
+        Action::Nothing => {}
         Action::Note(events) => return draft.note(view, notings(events)),
         Action::Answer(events) => return draft.answer(view, notings(events)),
         Action::Ask(sheet) => draft.ask(sheet.clone()),

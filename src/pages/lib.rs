@@ -13,6 +13,7 @@ mod duty_ribbon;
 pub mod everyone;
 mod keypad;
 mod lamb_row;
+mod lambing;
 pub mod made_up;
 mod milk;
 mod milk_ribbon;
@@ -50,6 +51,8 @@ pub enum Does {
     NewEwe(sheets::ewe_picker::NewEwe),
     /// What the cold lamb knows.
     ColdLamb(cold_lamb::Does),
+    /// What a lambing knows.
+    Lambing(lambing::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -59,11 +62,11 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::ColdLamb(lamb) => cold_lamb::page(view, draft, lamb),
+        Screen::Lambing => lambing::who_page(view, draft),
+        Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
+            lambing::page(view, draft, screen)
+        }
         Screen::Watch
-        | Screen::Lambing
-        | Screen::LambingEwe(_)
-        | Screen::LambingUnknown
-        | Screen::LambingLamb(_)
         | Screen::Lamb(_)
         | Screen::Ewe(_)
         | Screen::Flock
@@ -91,7 +94,16 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::ColdLamb(_))
+    matches!(
+        screen,
+        Screen::More
+            | Screen::Stores
+            | Screen::ColdLamb(_)
+            | Screen::Lambing
+            | Screen::LambingEwe(_)
+            | Screen::LambingUnknown
+            | Screen::LambingLamb(_)
+    )
 }
 
 /// What follows when something was typed or chosen.
@@ -100,7 +112,7 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if let Screen::ColdLamb(_) = screen {
         return cold_lamb::typed(key, view, draft);
     }
-    Vec::new()
+    lambing::typed(key, screen, view, draft)
 }
 
 /// What a screen or sheet alone knows how to do.
@@ -108,12 +120,18 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
+        Does::Lambing(does) => lambing::does(does, screen, view, draft),
     }
 }
 
 /// What the phone has answered.
 fn heard(_heard: &Heard, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
     Vec::new()
+}
+
+/// The screen is come to.
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+    lambing::enter(screen, view, draft);
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
@@ -130,6 +148,7 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
             }
         }
     }
+    effects.extend(lambing::leave(screen, view, draft));
     draft.leave();
     effects
 }

@@ -1,5 +1,6 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::watch::Duty;
@@ -22,6 +23,8 @@ pub enum Reason {
     Shopping,
     /// What to do with a cold lamb, by its age as that is known.
     ColdLamb(Box<Answer>, cold_lamb::Age),
+    /// What a birth weight means by its litter size alone.
+    BirthBand(Box<Band>),
 }
 
 impl Reason {
@@ -35,6 +38,7 @@ impl Reason {
             Self::ColdLamb(answer, age) => {
                 why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
             }
+            Self::BirthBand(band) => why::birth_weight(band, view.system()),
         }
     }
 }

@@ -8,7 +8,6 @@ mod flock;
 mod hand_over;
 mod help;
 mod lamb;
-mod lambing;
 mod lost;
 mod medicines;
 mod night;
@@ -21,7 +20,6 @@ mod weighing;
 mod year;
 
 pub(crate) use flock::Sought;
-pub(crate) use lambing::{HalfTyped, JustBorn};
 
 use crate::signals::prelude::*;
 
@@ -31,10 +29,6 @@ use crate::route::Screen;
 pub(crate) fn show(screen: Screen) -> AnyView {
     match screen {
         Screen::Watch => view! { <watch::Watch /> }.into_any(),
-        Screen::Lambing => view! { <lambing::Who /> }.into_any(),
-        Screen::LambingEwe(ewe) => view! { <lambing::Lambing of=lambing::Of::Ewe(ewe) /> }.into_any(),
-        Screen::LambingUnknown => view! { <lambing::Lambing of=lambing::Of::Unknown /> }.into_any(),
-        Screen::LambingLamb(lamb) => view! { <lambing::Lambing of=lambing::Of::Lamb(lamb) /> }.into_any(),
         Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
         Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
@@ -46,7 +40,13 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::ColdLamb(_) => ().into_any(),
+        Screen::More
+        | Screen::Stores
+        | Screen::ColdLamb(_)
+        | Screen::Lambing
+        | Screen::LambingEwe(_)
+        | Screen::LambingUnknown
+        | Screen::LambingLamb(_) => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

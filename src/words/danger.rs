@@ -157,6 +157,12 @@ pub fn glucose_at(by: GlucoseBy, at: Moment) -> String {
 
 /// Opens the question when it was born.
 pub const FOUND: &str = "Found already born…";
+
+/// Returns the same, ticked once it was answered.
+pub fn found(is_noted: bool) -> String {
+    if is_noted { format!("{FOUND} ✓") } else { FOUND.to_owned() }
+}
+
 /// Asks it.
 pub const FOUND_ASK: &str = "When was it born?";
 /// Says what is done with it.

@@ -15,7 +15,7 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::Phone as Says;
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Key, Lazy, Noting, Page, Request, Screen, View, act, is_made,
+    Action, Block, Button, Draft, Effect, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act, enter, is_made,
     leave, page,
 };
 
@@ -149,6 +149,9 @@ impl Phone {
             self.run(here, effects);
             self.from = (here, "Back");
             self.screen = screen;
+            let mut draft = self.draft();
+            self.view(|view| enter(screen, view, &mut draft));
+            self.drafts.insert(screen, draft);
         }
         self
     }
@@ -219,6 +222,21 @@ impl Phone {
         self
     }
 
+    /// Presses the keys of the number pad; `<` takes the last sign back.
+    #[track_caller]
+    pub(crate) fn keys(&mut self, keys: &str) -> &mut Self {
+        for key in keys.chars() {
+            let pad = |block: &Arc<Block>| match &block.kind {
+                Kind::Keypad(pad) => Some(pad.presses(key_press(key))),
+                _ => None,
+            };
+            let page = self.page();
+            let does = reached(&page).iter().find_map(pad);
+            self.act(&does.unwrap_or_else(|| panic!("no keys on {:?}", self.screen)));
+        }
+        self
+    }
+
     /// Types into the field of this label.
     #[track_caller]
     pub(crate) fn write(&mut self, label: &str, text: &str) -> &mut Self {
@@ -262,15 +280,27 @@ impl Phone {
                 Effect::LetLastGo => self.last.clear(),
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
+                Effect::There(to, action) => self.act_on(to, &action),
                 Effect::After(wait, action) => {
                     self.waits.push((self.now + TimeDelta::from_std(wait).expect("a while"), screen, action));
                 }
                 Effect::Phone(request) => {
-                    if let Request::KeepColdLamb(kept) = &request {
-                        self.says.cold_lamb.clone_from(kept);
-                    }
+                    self.keep(&request);
                     self.asked.push(request);
                 }
+            }
+        }
+    }
+
+    /// Keeps what a phone keeps beside the book.
+    fn keep(&mut self, request: &Request) {
+        if let Request::KeepColdLamb(kept) = request {
+            self.says.cold_lamb.clone_from(kept);
+        }
+        if let Request::KeepDigits(lamb, digits) = request {
+            match digits {
+                Some(digits) => _ = self.says.half_typed.insert(*lamb, digits.clone()),
+                None => _ = self.says.half_typed.remove(lamb),
             }
         }
     }
@@ -323,9 +353,53 @@ impl Phone {
         self
     }
 
+    /// Asserts that the page's steps, or some of its other lists, begin with these lines.
+    #[track_caller]
+    pub(crate) fn says_in_order(&self, lines: &[&str]) -> &Self {
+        let list = |block: &Arc<Block>| match &block.kind {
+            Kind::List(list) => Some(list.items.iter().map(|item| item.text.plain()).collect::<Vec<_>>()),
+            _ => None,
+        };
+        let lists: Vec<Vec<String>> = self.page().all().into_iter().filter_map(list).collect();
+        let is_it = |list: &Vec<String>| list.iter().zip(lines).filter(|(a, b)| a == *b).count() == lines.len();
+        assert!(lists.iter().any(is_it), "{lines:?} stand in no list of {:?}:\n{lists:#?}", self.screen);
+        self
+    }
+
+    /// Asserts that something to press begins with these words.
+    #[track_caller]
+    pub(crate) fn has_button(&self, begins: &str) -> &Self {
+        let all = self.pressables();
+        assert!(
+            all.iter().any(|one| one.label.starts_with(begins)),
+            "nothing to press begins with {begins:?} on {:?}: {:?}",
+            self.screen,
+            all.iter().map(|one| one.label.as_str()).collect::<Vec<_>>()
+        );
+        self
+    }
+
+    /// Asserts that nothing to press begins with these words.
+    #[track_caller]
+    pub(crate) fn has_no_button(&self, begins: &str) -> &Self {
+        let all = self.pressables();
+        let found = all.iter().find(|one| one.label.starts_with(begins));
+        assert!(found.is_none(), "{found:?} can be pressed on {:?}", self.screen);
+        self
+    }
+
     /// Returns the name of an animal as people say it.
     pub(crate) fn name(&self, animal: Animal) -> String {
         yeanling_words::animals::animal(&self.flock, animal)
+    }
+}
+
+/// Returns the key of the number pad that has this sign.
+pub(crate) const fn key_press(sign: char) -> KeyPress {
+    match sign {
+        '<' => KeyPress::Backspace,
+        '.' => KeyPress::Point,
+        digit => KeyPress::Digit(digit),
     }
 }
 
@@ -365,6 +439,10 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
             Kind::Toggle(it) => add(&it.label, "", &it.does),
             Kind::DrawnButton(it) => add(&it.label, "", &it.does),
             Kind::FilePick(it) => add(&it.label, "", &it.does),
+            Kind::Keypad(it) => {
+                let signs = "0123456789.<".chars().filter(|sign| *sign != '.' || it.point);
+                signs.for_each(|sign| add(&format!("key {sign}"), "", &it.presses(key_press(sign))));
+            }
             Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
             _ => {}
         }

@@ -9,7 +9,7 @@ use yeanling_core::watch::Duty;
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, lambing, stores, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -78,6 +78,15 @@ pub enum Sheet {
     Count(Item),
     /// Colostrum that was frozen.
     Freeze,
+    // Of a lambing.
+    /// What shows of the lamb.
+    Part(EweId),
+    /// What a clean hand found.
+    Hand(EweId),
+    /// Whether that was all, when a scan saw more than this litter.
+    IsThatAll(LambId),
+    /// Which ewe is the dam of this litter.
+    GiveDam(LambId),
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -90,6 +99,10 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::Part(ewe) => lambing::part_sheet(*ewe),
+                Sheet::Hand(ewe) => lambing::hand_sheet(*ewe),
+                Sheet::IsThatAll(lamb) => lambing::is_that_all_sheet(view, *lamb),
+                Sheet::GiveDam(lamb) => lambing::give_dam_sheet(view, &open.fields, *lamb),
                 Sheet::Weight(_)
                 | Sheet::Vigor(_)
                 | Sheet::TenPoint(_)
@@ -160,7 +173,11 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Treat(_)
         | Sheet::Amend(_)
         | Sheet::PutIn(_)
-        // Nothing is typed on these.
+        // Nothing is saved on these.
+        | Sheet::Part(_)
+        | Sheet::Hand(_)
+        | Sheet::IsThatAll(_)
+        | Sheet::GiveDam(_)
         | Sheet::Why(_) => Vec::new(),
     }
 }
