@@ -26,6 +26,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod timeline;
 mod view;
 mod weight;
 mod why;
@@ -44,6 +45,9 @@ pub use text::{Span, Text};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
+
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
@@ -53,6 +57,8 @@ pub enum Does {
     ColdLamb(cold_lamb::Does),
     /// What a lambing knows.
     Lambing(lambing::Does),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -121,6 +127,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
         Does::Lambing(does) => lambing::does(does, screen, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 

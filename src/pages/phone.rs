@@ -10,19 +10,7 @@ use yeanling_core::watch::{Duty, State, Task};
 /// What this phone says of itself.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Phone {
-    /// Digits of a birth weight that are still asked about: they stand there again when one comes back to the lamb, unless it was
-/// weighed since.
-#[derive(Clone, Debug, PartialEq)]
-pub struct HalfTyped {
-    /// What was typed.
-    pub digits: String,
-    /// In which unit.
-    pub unit: System,
-    /// The weight that stood noted.
-    pub noted: Option<Mass>,
-}
-
-/// How the screen looks.
+    /// How the screen looks.
     pub look: Look,
     /// How far the app is from working with no signal.
     pub offline: Offline,
@@ -58,6 +46,18 @@ pub struct HalfTyped {
     pub cold_lamb: String,
     /// Digits of birth weights that were still asked about when their screen was left.
     pub half_typed: BTreeMap<LambId, HalfTyped>,
+}
+
+/// Digits of a birth weight that are still asked about: they stand there again when one comes back to the lamb, unless it was
+/// weighed since.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HalfTyped {
+    /// What was typed.
+    pub digits: String,
+    /// In which unit.
+    pub unit: System,
+    /// The weight that stood noted.
+    pub noted: Option<Mass>,
 }
 
 /// How the screen looks.

@@ -3,6 +3,8 @@
 use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -25,6 +27,10 @@ pub enum Reason {
     ColdLamb(Box<Answer>, cold_lamb::Age),
     /// What a birth weight means by its litter size alone.
     BirthBand(Box<Band>),
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
 }
 
 impl Reason {
@@ -39,6 +45,8 @@ impl Reason {
                 why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
             }
             Self::BirthBand(band) => why::birth_weight(band, view.system()),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
         }
     }
 }

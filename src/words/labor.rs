@@ -183,7 +183,7 @@ pub const SO_FAR: &str = "so far";
 pub const JUST_BEGUN: &str = "just begun";
 
 /// Returns what a duty is counted from: "since her waters 02:10"; where nothing was seen then, it was a birth.
-fn since(saw: Option<Saw>, clock: &str) -> String {
+pub fn since(saw: Option<Saw>, clock: &str) -> String {
     let what = match saw {
         None => "since the last lamb",
         Some(Saw::Sign(Sign::Restless)) => "restless since",
