@@ -36,13 +36,7 @@ impl Shown {
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
         let (mut draft, to) = (Draft::default(), screen.get_untracked());
         untrack(|| farm.view(farm.peek_now(), from.get(), |view| enter(to, view, &mut draft)));
-        Self {
-            farm,
-            screen,
-            from,
-            draft: RwSignal::new(draft),
-            left: StoredValue::new(BTreeMap::new()),
-        }
+        Self { farm, screen, from, draft: RwSignal::new(draft), left: StoredValue::new(BTreeMap::new()) }
     }
 
     /// Leaves one screen for another.

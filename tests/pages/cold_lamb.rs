@@ -81,7 +81,12 @@ fn nobody_sure_of_its_swallow_is_taken_as_no_and_noted_nowhere() {
     phone.says("Dangerously cold, up to 5 h old").says("Never tube");
     assert_eq!(noted(&phone), Some(0));
     // Of the next reading it is asked again.
-    phone.later(1).press("New reading").keys("36.4").press("That is it").says("Does it hold its head up and swallow?");
+    phone
+        .later(1)
+        .press("New reading")
+        .keys("36.4")
+        .press("That is it")
+        .says("Does it hold its head up and swallow?");
 }
 
 #[test]
@@ -109,7 +114,7 @@ fn without_a_record_it_is_kept_on_this_phone_and_starts_over_when_told_to() {
     phone.says("Glucose injection first, by your vet").says("50 ml/kg");
     phone.write("Weight", "4").says("200\u{a0}ml").says_nowhere("50 ml/kg of colostrum");
     phone.write("Weight", "4000").says("is allowed").says("50 ml/kg of colostrum");
-    phone.write("Weight", "9").press("lb").says("200\u{a0}ml");
+    phone.write("Weight", "9").press("lb").says("205\u{a0}ml");
     phone.press("Glucose given by vet").says("Glucose given by vet 03:13");
     phone.press("Vet called").says("Vet called 03:13.");
     phone.press("Start over").says("How warm is it?").says_nowhere("Readings before");

@@ -5,6 +5,7 @@
 mod chance;
 mod cold_lamb;
 mod html;
+mod lambing;
 mod laws;
 mod phone;
 mod tree;

@@ -15,8 +15,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::Phone as Says;
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act, enter, is_made,
-    leave, page,
+    Action, Block, Button, Draft, Effect, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act,
+    enter, is_made, leave, page,
 };
 
 thread_local! {
@@ -39,8 +39,8 @@ pub(crate) struct Phone {
     drafts: BTreeMap<Screen, Draft>,
     /// What comes after a while, on which screen.
     waits: Vec<(Moment, Screen, Action)>,
-    /// What was noted by the last press.
-    last: Vec<EntryId>,
+    /// What takes back what was noted by the last press.
+    undoes: Vec<Event>,
 }
 
 /// Something that can be pressed: its whole name and what it does.
@@ -54,7 +54,7 @@ pub(crate) struct Pressable {
 fn new_id() -> EntryId {
     IDS.with(|ids| {
         ids.set(ids.get() + 1);
-        EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + ids.get()))
+        EntryId::from_uuid(Uuid::from_u128((0x0002_0000_0000_7000_8000 << 48) + ids.get()))
     })
 }
 
@@ -84,7 +84,7 @@ impl Phone {
             from: (Screen::Watch, yeanling_words::frame::WATCH),
             drafts: BTreeMap::new(),
             waits: Vec::new(),
-            last: Vec::new(),
+            undoes: Vec::new(),
         }
     }
 
@@ -277,7 +277,7 @@ impl Phone {
         for effect in effects {
             match effect {
                 Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
-                Effect::LetLastGo => self.last.clear(),
+                Effect::LetLastGo => self.undoes.clear(),
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
                 Effect::There(to, action) => self.act_on(to, &action),
@@ -307,17 +307,33 @@ impl Phone {
 
     /// Takes back what was noted by the last press.
     pub(crate) fn undo(&mut self) -> bool {
-        let last = std::mem::take(&mut self.last);
-        let struck: Vec<Noting> = last
-            .into_iter()
-            .map(|entry| Noting { id: new_id(), event: Event::Struck { entry }, at: self.now })
-            .collect();
-        !struck.is_empty() && self.take(struck).is_ok()
+        let undoes = std::mem::take(&mut self.undoes);
+        let noting = |event| Noting { id: new_id(), event, at: self.now };
+        let undone: Vec<Noting> = undoes.into_iter().map(noting).collect();
+        let is_undone = !undone.is_empty() && self.take(undone).is_ok();
+        self.undoes.clear();
+        is_undone
+    }
+
+    /// Returns what takes facts back that were noted together: of one that corrects another, what stood before.
+    fn undo_of(&self, notings: &[Noting]) -> Vec<Event> {
+        let strike = |noting: &Noting| Event::Struck { entry: noting.id };
+        let [one] = notings else { return notings.iter().map(strike).collect() };
+        if let Event::Struck { entry } = one.event {
+            return vec![Event::Restored { entry }];
+        }
+        if let Event::Amended { entry, .. } = one.event {
+            let line = self.flock.lines.iter().find(|line| line.entry == entry);
+            let before =
+                line.map(|line| Event::Amended { entry, event: Box::new(line.event.clone()), at: line.at });
+            return before.into_iter().collect();
+        }
+        if one.event.corrects().is_some() { Vec::new() } else { vec![strike(one)] }
     }
 
     fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
         self.view(|view| view.allow(&notings))?;
-        self.last = notings.iter().map(|noting| noting.id).collect();
+        self.undoes = self.undo_of(&notings);
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
@@ -329,6 +345,7 @@ impl Phone {
                 self.flock = fold(&self.book);
             }
         }
+        assert_eq!(self.flock, fold(&self.book), "what the flock learned is what the book says");
         Ok(())
     }
 
@@ -361,7 +378,8 @@ impl Phone {
             _ => None,
         };
         let lists: Vec<Vec<String>> = self.page().all().into_iter().filter_map(list).collect();
-        let is_it = |list: &Vec<String>| list.iter().zip(lines).filter(|(a, b)| a == *b).count() == lines.len();
+        let is_it =
+            |list: &Vec<String>| list.iter().zip(lines).filter(|(a, b)| a == *b).count() == lines.len();
         assert!(lists.iter().any(is_it), "{lines:?} stand in no list of {:?}:\n{lists:#?}", self.screen);
         self
     }

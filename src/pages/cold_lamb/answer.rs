@@ -39,8 +39,7 @@ pub(super) fn all(hand: Hand, answer: &Answer) -> Blocks {
 
 /// Says whether it is time for the next reading.
 fn is_due(hand: Hand, answer: &Answer) -> bool {
-    let over =
-        |(last, wait)| matches!(warming::look_after(last, wait, hand.view.now), Look::Now(_));
+    let over = |(last, wait)| matches!(warming::look_after(last, wait, hand.view.now), Look::Now(_));
     hand.case.last().map(|last| last.at).zip(answer.look_again).is_some_and(over)
 }
 
@@ -91,9 +90,11 @@ fn what_to_do(hand: Hand, answer: &Answer) -> Blocks {
     if answer.vet == Vet::Now || case.stalls() {
         what = what.then(vet_now(hand));
     }
-    Blocks::new()
-        .section("what-to-do", words::heading(answer), what.list(ListLook::Steps, steps))
-        .section("never", words::NEVER, Blocks::new().list(ListLook::Nevers, nevers))
+    Blocks::new().section("what-to-do", words::heading(answer), what.list(ListLook::Steps, steps)).section(
+        "never",
+        words::NEVER,
+        Blocks::new().list(ListLook::Nevers, nevers),
+    )
 }
 
 const fn other(system: System) -> System {
@@ -195,8 +196,7 @@ fn glucose(hand: Hand, answer: &Answer) -> Blocks {
         return done_line("glucose", danger::glucose_at(by, at));
     }
     let button = |(key, by)| {
-        let given =
-            answered(hand, Does::Glucose(by), |lamb| Event::Care(Care::GlucoseGiven { lamb, by }));
+        let given = answered(hand, Does::Glucose(by), |lamb| Event::Care(Care::GlucoseGiven { lamb, by }));
         Button::new(key, danger::glucose(by), given)
     };
     let both = [("glucose-vet", GlucoseBy::Vet), ("glucose-trained", GlucoseBy::Trained)];

@@ -44,9 +44,7 @@ fn read(system: System) -> Action {
 pub(super) fn how_warm(hand: Hand, title: &'static str) -> Blocks {
     let Hand { view, fields, .. } = hand;
     let (value, scale) = (fields.text(DEGREES, ""), scale(view, fields));
-    let choice = |(place, system)| {
-        Choice::new(words::degrees(system), Action::Choose(SCALE.into(), place))
-    };
+    let choice = |(place, system)| Choice::new(words::degrees(system), Action::Choose(SCALE.into(), place));
     let scales = SCALES.into_iter().enumerate().map(choice).collect();
     let chosen = SCALES.iter().position(|one| *one == scale);
     let beside = Blocks::new()
@@ -82,9 +80,7 @@ fn wrong(fields: &Fields, scale: System) -> Blocks {
 
 /// Asks how old it is, where no record knows.
 pub(super) fn how_old() -> Blocks {
-    let choice = |age, label: &str| {
-        Choice::new(label, Action::Does(crate::Does::ColdLamb(Does::Age(age))))
-    };
+    let choice = |age, label: &str| Choice::new(label, Action::Does(crate::Does::ColdLamb(Does::Age(age))));
     let ages = vec![
         choice(Age::UpToFive, words::UP_TO_FIVE),
         choice(Age::OverFive, words::OVER_FIVE),

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, LambId, Sex};
 use yeanling_core::units::{Mass, System};
 
-use super::{CHOSEN, HELD, Work, labor, only, weight};
+use super::{CHOSEN, HELD, Work, in_hand, labor, only, weight};
 use crate::draft::Draft;
 use crate::sheets::ewe_picker;
 use crate::view::View;
@@ -110,7 +110,7 @@ fn choose(work: Work, draft: &mut Draft, lamb: Option<LambId>) -> Vec<Effect> {
     if lamb == work.chosen {
         return Vec::new();
     }
-    let effects = put_down(work, draft);
+    let effects = put_down(work.view, draft);
     match lamb {
         Some(lamb) => draft.fields.set(CHOSEN, lamb.to_string()),
         None => labor::look(work.view, draft, work.dam),
@@ -119,8 +119,8 @@ fn choose(work: Work, draft: &mut Draft, lamb: Option<LambId>) -> Vec<Effect> {
 }
 
 /// Whoever was in hand no longer is: what was typed for it is noted, or waits for an answer.
-fn put_down(work: Work, draft: &mut Draft) -> Vec<Effect> {
-    let effects = work.chosen.map(|lamb| weight::put_down(work.view, draft, lamb)).unwrap_or_default();
+fn put_down(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let effects = in_hand(&draft.fields).map(|lamb| weight::put_down(view, draft, lamb)).unwrap_or_default();
     [CHOSEN, HELD].into_iter().for_each(|key| draft.fields.forget(key));
     effects
 }
@@ -139,7 +139,7 @@ fn born(work: Work, screen: Screen, draft: &mut Draft, (sex, alive): (Option<Sex
         effects.push(Effect::There(there, only(Does::Choose(Some(lamb)))));
         effects.push(Effect::Replace(there));
     } else {
-        effects.extend(put_down(work, draft));
+        effects.extend(put_down(work.view, draft));
         draft.fields.set(CHOSEN, lamb.to_string());
     }
     effects
@@ -162,7 +162,7 @@ pub(crate) fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if !is_lambing(screen) {
         return Vec::new();
     }
-    put_down(Work::of(view, &draft.fields, screen), draft)
+    put_down(view, draft)
 }
 
 /// Something was typed or chosen.

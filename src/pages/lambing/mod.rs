@@ -57,8 +57,7 @@ impl<'a> Work<'a> {
             (None, None)
         };
         // A lamb whose birth was undone is no longer there to be chosen.
-        let chosen: Option<LambId> = fields.typed(CHOSEN).and_then(|id| id.parse().ok());
-        let chosen = chosen.filter(|lamb| litter.is_some_and(|litter| litter.lambs.contains(lamb)));
+        let chosen = in_hand(fields).filter(|lamb| litter.is_some_and(|litter| litter.lambs.contains(lamb)));
         Self { view, litter, dam: ewe.or_else(|| litter.and_then(|litter| litter.dam)), chosen }
     }
 
@@ -74,6 +73,11 @@ impl<'a> Work<'a> {
     fn are_more_to_come(&self) -> bool {
         self.scanned().is_some_and(|scanned| usize::from(scanned) > self.lambs().len())
     }
+}
+
+/// Returns the lamb that was chosen last, also once it is no longer there to be chosen.
+fn in_hand(fields: &Fields) -> Option<LambId> {
+    fields.typed(CHOSEN)?.parse().ok()
 }
 
 /// What a press does that only this screen knows.
@@ -92,9 +96,8 @@ pub(crate) fn page(view: &View, draft: &Draft, screen: Screen) -> Page {
     let chosen = work.chosen.and_then(|id| view.flock.lamb(id));
     let part = match chosen {
         Some(lamb) => one_lamb::blocks(view, fields, lamb),
-        None => next_lamb(work.lambs().is_empty()).then(
-            work.dam.map(|ewe| labor::blocks(view, fields, ewe)).unwrap_or_default(),
-        ),
+        None => next_lamb(work.lambs().is_empty())
+            .then(work.dam.map(|ewe| labor::blocks(view, fields, ewe)).unwrap_or_default()),
     };
     let began = work.litter.map(|litter| litter.began);
     Page::new(title)
@@ -133,9 +136,8 @@ fn tabs(work: Work) -> Blocks {
 
 /// The moment of birth: one tap that says what it is, and starts the clocks.
 fn next_lamb(first: bool) -> Blocks {
-    let born = |key: &'static str, label, sex, alive| {
-        Button::new(key, label, only(Does::Born(sex, alive))).big()
-    };
+    let born =
+        |key: &'static str, label, sex, alive| Button::new(key, label, only(Does::Born(sex, alive))).big();
     let buttons = [
         born("ewe-lamb", words::EWE_LAMB, Some(Sex::Ewe), true).filled(),
         born("ram-lamb", words::RAM_LAMB, Some(Sex::Ram), true).filled(),
@@ -150,9 +152,11 @@ fn next_lamb(first: bool) -> Blocks {
 
 fn give_dam(work: Work) -> Blocks {
     match work.lambs().first().filter(|_| work.dam.is_none()) {
-        Some(first) => {
-            Blocks::new().button(Button::new("give-dam", words::GIVE_DAM, Action::Ask(Sheet::GiveDam(*first))))
-        }
+        Some(first) => Blocks::new().button(Button::new(
+            "give-dam",
+            words::GIVE_DAM,
+            Action::Ask(Sheet::GiveDam(*first)),
+        )),
         None => Blocks::new(),
     }
 }

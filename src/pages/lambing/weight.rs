@@ -58,7 +58,13 @@ impl Keys {
             && stays(fields, &Weighed::at_birth(digits, unit), noted)
         {
             let anew = fields.chosen(OLD).is_some();
-            return Self { digits: digits.to_owned(), unit, read: Weighed::at_birth(digits, unit), noted, anew };
+            return Self {
+                digits: digits.to_owned(),
+                unit,
+                read: Weighed::at_birth(digits, unit),
+                noted,
+                anew,
+            };
         }
         if let Some(HalfTyped { digits, unit, .. }) = half_typed(view, lamb) {
             let read = Weighed::at_birth(digits, *unit);
@@ -190,8 +196,8 @@ pub(super) fn typed(key: &str, view: &View, draft: &mut Draft, lamb: &Lamb) -> V
     }
     let left = half_typed(view, lamb);
     if is_unit {
-        let stood = fields.typed(DIGITS).is_some()
-            && (fields.chosen(WAITS).is_some() || kept(fields, MADE) == noted);
+        let stood =
+            fields.typed(DIGITS).is_some() && (fields.chosen(WAITS).is_some() || kept(fields, MADE) == noted);
         match (stood, left) {
             (true, _) => {}
             (false, Some(left)) => fields.set(DIGITS, left.digits.clone()),
@@ -226,13 +232,7 @@ fn choose_unit(fields: &mut Fields, unit: System) {
 }
 
 /// One tap puts in what was meant.
-pub(super) fn meant(
-    view: &View,
-    draft: &mut Draft,
-    id: LambId,
-    digits: &str,
-    unit: System,
-) -> Vec<Effect> {
+pub(super) fn meant(view: &View, draft: &mut Draft, id: LambId, digits: &str, unit: System) -> Vec<Effect> {
     let Some(lamb) = view.flock.lamb(id) else { return Vec::new() };
     draft.fields.set(DIGITS, digits);
     choose_unit(&mut draft.fields, unit);
@@ -316,9 +316,7 @@ fn noted_weight(view: &View, id: LambId) -> Option<(EntryId, Mass, Moment)> {
     let lamb = view.flock.lamb(id)?;
     let first = lamb.birth_weight().and(lamb.weights.first())?;
     let is_it = |line: &&Line| {
-        !line.struck
-            && line.at == first.at
-            && matches!(line.event, Event::Weighed { lamb, .. } if lamb == id)
+        !line.struck && line.at == first.at && matches!(line.event, Event::Weighed { lamb, .. } if lamb == id)
     };
     view.flock.lines.iter().find(is_it).map(|line| (line.entry, first.mass, line.at))
 }
