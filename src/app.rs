@@ -50,8 +50,6 @@ pub(crate) fn App() -> impl IntoView {
         }),
     );
     screens::Sought::provide();
-    screens::HalfTyped::provide();
-    screens::JustBorn::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
         let back = came_from.goes_back(from, to);

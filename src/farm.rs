@@ -12,7 +12,9 @@ mod time;
 mod view;
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, Merged};
+use std::collections::BTreeMap;
+
+use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, LambId, Merged};
 use yeanling_core::figures::{Outlooks, outlooks};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
@@ -32,10 +34,11 @@ pub use time::here;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{id, local, look, now, press, storage};
+use crate::browser::{draft, id, local, look, now, press, storage};
 use keep::UnderWay;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
+use yeanling_pages::phone::HalfTyped;
 
 /// What was done last in this visit, and can be undone.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -107,6 +110,8 @@ pub struct Farm {
     sent: RwSignal<Option<Moment>>,
     saved_here: RwSignal<Option<Moment>>,
     shout: RwSignal<Option<Moment>>,
+    cold_lamb: RwSignal<String>,
+    half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
@@ -144,6 +149,8 @@ impl Farm {
             sent,
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
+            cold_lamb: RwSignal::new(draft::cold_lamb()),
+            half_typed: RwSignal::new(BTreeMap::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
@@ -156,6 +163,7 @@ impl Farm {
             farm.real.update(|ground| ground.take(entries));
             farm.clock.set(now::now());
         });
+        draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
     }

@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::html;
 use yeanling_draw::{Around, Patcher};
 use yeanling_pages::{
-    self as pages, Action, Block, Draft, Page, Screen, act, is_made, leave, page, standing,
+    self as pages, Action, Block, Draft, Page, Screen, act, enter, is_made, leave, page, standing,
 };
 
 use crate::browser::dom::{self, Browser};
@@ -34,13 +34,9 @@ pub(crate) struct Shown {
 impl Shown {
     /// Begins with a screen.
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
-        Self {
-            farm,
-            screen,
-            from,
-            draft: RwSignal::new(Draft::default()),
-            left: StoredValue::new(BTreeMap::new()),
-        }
+        let (mut draft, to) = (Draft::default(), screen.get_untracked());
+        untrack(|| farm.view(farm.peek_now(), from.get(), |view| enter(to, view, &mut draft)));
+        Self { farm, screen, from, draft: RwSignal::new(draft), left: StoredValue::new(BTreeMap::new()) }
     }
 
     /// Leaves one screen for another.
@@ -51,7 +47,9 @@ impl Shown {
         self.run(from, effects);
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
-        self.draft.set(kept.unwrap_or_default());
+        let mut draft = kept.unwrap_or_default();
+        untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
+        self.draft.set(draft);
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
@@ -100,6 +98,7 @@ impl Shown {
                 pages::Effect::After(wait, action) => {
                     set_timeout(move || self.act_on(screen, &action), wait);
                 }
+                pages::Effect::There(to, action) => self.act_on(to, &action),
                 pages::Effect::Phone(request) => {
                     self.farm.ask(request, move |action| self.act_on(screen, &action))
                 }
@@ -119,6 +118,7 @@ impl Shown {
             pages::Effect::Note(_)
             | pages::Effect::LetLastGo
             | pages::Effect::After(..)
+            | pages::Effect::There(..)
             | pages::Effect::Phone(_) => {}
         }
     }

@@ -348,6 +348,7 @@ pub enum ListLook {
     Ranked,
     /// Two records beside each other.
     Pair,
+
     /// The working of a figure.
     Working,
     /// A rule's name.

@@ -7,6 +7,7 @@ mod action;
 pub mod block;
 mod button;
 pub mod chart;
+mod cold_lamb;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
@@ -14,8 +15,10 @@ mod ewe;
 mod feed;
 mod figures;
 mod group;
+mod keypad;
 mod lamb;
 mod lamb_row;
+mod lambing;
 pub mod made_up;
 mod medicines;
 mod milk;
@@ -47,6 +50,7 @@ pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
+pub use keypad::KeyPress;
 pub use page::{Blocks, Page, SheetPage, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
@@ -74,6 +78,10 @@ pub enum Does {
     NewEwe(sheets::ewe_picker::NewEwe),
     /// On the screen of a lamb.
     Lamb(lamb::Does),
+    /// What the cold lamb knows.
+    ColdLamb(cold_lamb::Does),
+    /// What a lambing knows.
+    Lambing(lambing::Does),
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
     /// Practice.
@@ -104,14 +112,14 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Medicines => medicines::page(view, draft),
         Screen::Lamb(id) => lamb::page(view, id),
         Screen::Ewe(id) => ewe::page(view, id),
+        Screen::ColdLamb(lamb) => cold_lamb::page(view, draft, lamb),
+        Screen::Lambing => lambing::who_page(view, draft),
+        Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
+            lambing::page(view, draft, screen)
+        }
         Screen::Watch
-        | Screen::Lambing
-        | Screen::LambingEwe(_)
-        | Screen::LambingUnknown
-        | Screen::LambingLamb(_)
         | Screen::Flock
         | Screen::BottleRound
-        | Screen::ColdLamb(_)
         | Screen::HandOver
         | Screen::Help
         | Screen::Year
@@ -128,13 +136,8 @@ pub const fn is_made(screen: Screen) -> bool {
     !matches!(
         screen,
         Screen::Watch
-            | Screen::Lambing
-            | Screen::LambingEwe(_)
-            | Screen::LambingUnknown
-            | Screen::LambingLamb(_)
             | Screen::Flock
             | Screen::BottleRound
-            | Screen::ColdLamb(_)
             | Screen::HandOver
             | Screen::Help
             | Screen::Year
@@ -156,11 +159,14 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
         practice::typed(key, draft);
     }
     lamb::typed_dam(key, draft.top_mut());
-    Vec::new()
+    if let Screen::ColdLamb(_) = screen {
+        return cold_lamb::typed(key, view, draft);
+    }
+    lambing::typed(key, screen, view, draft)
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Pens(does) => pens::does(*does, view, draft),
         Does::Race(does) => race::does(does, view, draft),
@@ -168,6 +174,8 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::Lamb(does) => lamb::does(*does, view, draft),
+        Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
+        Does::Lambing(does) => lambing::does(does, screen, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
         Does::Practice(does) => practice::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),
@@ -187,6 +195,11 @@ fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec
     Vec::new()
 }
 
+/// The screen is come to.
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+    lambing::enter(screen, view, draft);
+}
+
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
 /// are closed.
 pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
@@ -204,6 +217,7 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if screen == Screen::Practice {
         practice::left(draft);
     }
+    effects.extend(lambing::leave(screen, view, draft));
     draft.leave();
     effects
 }

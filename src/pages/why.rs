@@ -5,8 +5,10 @@ use std::sync::Arc;
 use yeanling_core::figures::Ahead;
 use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::birth_weight::Against;
+use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::chill::{Chill, Indoors};
+use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::growth::Expected;
@@ -26,6 +28,7 @@ use yeanling_words::why::{self, Why};
 
 use crate::Button;
 use crate::block::{Item, ListLook};
+use crate::cold_lamb;
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
 
@@ -57,6 +60,10 @@ pub enum Reason {
     Vaccine(Vaccine),
     /// When a ewe may lamb.
     Outlook(Outlook),
+    /// What to do with a cold lamb, by its age as that is known.
+    ColdLamb(Box<Answer>, cold_lamb::Age),
+    /// What a birth weight means by its litter size alone.
+    BirthBand(Box<Band>),
     /// A grade of vigor, in the farm's limits.
     Vigor(FourGrade),
     /// A score of ten points.
@@ -118,6 +125,10 @@ impl Reason {
             Self::Ring(window, state) => why::marking(window, *state),
             Self::Vaccine(vaccine) => why::vaccine(vaccine),
             Self::Outlook(outlook) => why::outlook(outlook),
+            Self::ColdLamb(answer, age) => {
+                why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
+            }
+            Self::BirthBand(band) => why::birth_weight(band, view.system()),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
             Self::Condition(by, stage) => why::condition(*by, *stage),

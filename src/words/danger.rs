@@ -102,6 +102,11 @@ pub fn said_line(of: &VetSaid) -> String {
     }
 }
 
+/// Returns what the vet said and when: "Vet is coming 03:12".
+pub fn said_at(of: &VetSaid, at: Moment) -> String {
+    format!("{} {}", said_line(of), clock(at))
+}
+
 /// Returns what is wrong with the time of the vet's next look, and what is allowed.
 pub fn look_refused(given: &str, most: &str) -> String {
     format!("{given} is out of range. Look again later than now, by {most} at the latest.")
@@ -157,6 +162,12 @@ pub fn glucose_at(by: GlucoseBy, at: Moment) -> String {
 
 /// Opens the question when it was born.
 pub const FOUND: &str = "Found already born…";
+
+/// Returns the same, ticked once it was answered.
+pub fn found(is_noted: bool) -> String {
+    if is_noted { format!("{FOUND} ✓") } else { FOUND.to_owned() }
+}
+
 /// Asks it.
 pub const FOUND_ASK: &str = "When was it born?";
 /// Says what is done with it.

@@ -4,12 +4,14 @@ mod both_units;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod cold_lamb;
 #[path = "../core/nights/event.rs"]
 mod event;
 mod ewe;
 mod figures;
 mod html;
 mod lamb;
+mod lambing;
 mod laws;
 mod limits;
 mod medicines;

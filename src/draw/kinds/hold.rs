@@ -2,6 +2,7 @@
 
 use yeanling_pages::block::{Card, Fold, Group, Notice, NoticeKind, Row, Section, Shape};
 use yeanling_pages::{Key, Text};
+use yeanling_words::lambing;
 
 use super::{button, class, mark};
 use crate::node::{Element, Node, el};
@@ -39,6 +40,11 @@ pub(super) fn group(key: &Key, it: &Group) -> Element {
     let group =
         if it.shape == Shape::HelpPart { group.has("id", key.as_ref()).has("tabindex", "-1") } else { group };
     let group = if it.shape == Shape::NotLiving { group.has("inert", "") } else { group };
+    let group = if it.shape == Shape::LambingSeen {
+        group.has("role", "group").has("aria-label", lambing::SEEN)
+    } else {
+        group
+    };
     let group = if it.hidden { group.has("hidden", "") } else { group };
     group.blocks(&it.inside)
 }

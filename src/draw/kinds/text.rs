@@ -53,6 +53,7 @@ pub(super) fn list(it: &List) -> Element {
         ListLook::Reading => ("ul", "reading", None),
         ListLook::Ranked => ("ol", "reading", None),
         ListLook::Pair => ("ol", "pair", None),
+
         ListLook::Working => ("ul", "why-lines", Some("working")),
         ListLook::Rule => ("ul", "why-lines", Some("rule")),
         ListLook::Others => ("ul", "why-lines", Some("others")),

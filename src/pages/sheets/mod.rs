@@ -32,7 +32,7 @@ pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, ewe, group, lamb, medicines, pens, season, stores, weighing, why};
+use crate::{Effect, Reason, ewe, group, lamb, lambing, medicines, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -123,6 +123,15 @@ pub enum Sheet {
     RamOut(GroupId),
     /// Whether all lambs that are old enough are weaned.
     WeanAll,
+    // Of a lambing.
+    /// What shows of the lamb.
+    Part(EweId),
+    /// What a clean hand found.
+    Hand(EweId),
+    /// Whether that was all, when a scan saw more than this litter.
+    IsThatAll(LambId),
+    /// Which ewe is the dam of this litter.
+    GiveDam(LambId),
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -138,6 +147,10 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Solids(_) => lamb::solids_sheet(view, &open.fields),
                 Sheet::Dam(id) => lamb::dam_sheet(view, &open.fields, *id),
                 Sheet::SameEwe(id) => ewe::same_sheet(view, &open.fields, *id),
+                Sheet::Part(ewe) => lambing::part_sheet(*ewe),
+                Sheet::Hand(ewe) => lambing::hand_sheet(*ewe),
+                Sheet::IsThatAll(lamb) => lambing::is_that_all_sheet(view, *lamb),
+                Sheet::GiveDam(lamb) => lambing::give_dam_sheet(view, &open.fields, *lamb),
                 Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
                 Sheet::Vigor(lamb) => vigor::sheet(view, &open.fields, *lamb),
                 Sheet::TenPoint(lamb) => ten_point::sheet(view, &open.fields, *lamb),
@@ -227,6 +240,10 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::PutIn(_)
         | Sheet::WeanAll
         | Sheet::Who
-        | Sheet::SameEwe(_) => Vec::new(),
+        | Sheet::SameEwe(_)
+        | Sheet::Part(_)
+        | Sheet::Hand(_)
+        | Sheet::IsThatAll(_)
+        | Sheet::GiveDam(_) => Vec::new(),
     }
 }

@@ -15,7 +15,7 @@ const TOGETHER: TimeDelta = TimeDelta::hours(24);
 
 /// How old the lamb was at its last reading.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum Age {
+pub enum Age {
     /// Nobody was asked yet.
     #[default]
     Ask,
@@ -31,7 +31,7 @@ pub(super) enum Age {
 
 /// Whether it holds its head up and swallows.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
-pub(super) enum Able {
+pub enum Able {
     /// Nobody tried since the last reading.
     #[default]
     Ask,
