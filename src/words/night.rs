@@ -119,6 +119,9 @@ pub(crate) fn missed(count: usize, first: &str) -> String {
     if count == 1 { format!("*Late*: {first}") } else { format!("*{count} late.* First {first}") }
 }
 
+/// Says that what was missed is done.
+pub(crate) const MISSED_NONE: &str = "Done. Nothing you missed is still late.";
+
 /// Returns the doubt about this phone's clock.
 pub(crate) fn clock_behind(noted: Moment, now: Moment) -> String {
     format!(
