@@ -119,6 +119,9 @@ pub fn missed(count: usize, first: &str) -> String {
     if count == 1 { format!("*Late*: {first}") } else { format!("*{count} late.* First {first}") }
 }
 
+/// Says that what was missed is done.
+pub const MISSED_NONE: &str = "Done. Nothing you missed is still late.";
+
 /// Returns the doubt about this phone's clock.
 pub fn clock_behind(noted: Moment, now: Moment) -> String {
     format!(
