@@ -861,6 +861,13 @@ impl Row {
     }
 }
 
+impl Line {
+    /// Returns a line that is not read out, and has nothing behind it.
+    pub fn new(look: LineLook, text: impl Into<Text>) -> Self {
+        Self { look, text: text.into(), aloud: Aloud::Not, buttons: Vec::new() }
+    }
+}
+
 impl Field {
     /// Returns a field with what stands in it.
     pub fn new(label: impl Into<String>, kind: FieldKind, value: impl Into<String>) -> Self {

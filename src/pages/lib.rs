@@ -5,6 +5,7 @@
 
 mod action;
 pub mod block;
+mod bottle_round;
 mod button;
 pub mod chart;
 mod draft;
@@ -13,6 +14,7 @@ pub mod made_up;
 mod more;
 mod page;
 pub mod phone;
+mod powder;
 pub mod ribbon;
 mod screen;
 mod sheets;
@@ -47,6 +49,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -57,7 +60,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Flock
         | Screen::Pens
         | Screen::Pen(_)
-        | Screen::BottleRound
         | Screen::ColdLamb(_)
         | Screen::Figures
         | Screen::HandOver
@@ -80,7 +82,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores)
+    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound)
 }
 
 /// What follows when something was typed or chosen.

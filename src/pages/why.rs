@@ -1,6 +1,10 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use yeanling_core::reckon::bottle;
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::mixing::Mix;
+use yeanling_core::reckon::powder::Plan;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -18,6 +22,14 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// What a bottle lamb past its first day wants in a day.
+    Bottle(bottle::Day),
+    /// What the next feed of a lamb in its first day is.
+    NextFeed(Box<(Next, Want)>),
+    /// What is made up to how much.
+    Mixing(Mix),
+    /// How much powder until weaning.
+    Powder(Plan),
 }
 
 impl Reason {
@@ -28,6 +40,10 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::Bottle(day) => why::bottle(day, view.system()),
+            Self::NextFeed(next) => why::next_feed(&next.0, &next.1, view.system()),
+            Self::Mixing(mix) => why::mixing(mix, view.system()),
+            Self::Powder(plan) => why::powder(plan, view.system()),
         }
     }
 }

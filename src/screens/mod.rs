@@ -1,6 +1,5 @@
 //! One file a screen. A screen reads the farm, shows parts and pieces, and notes the next thing; it knows no other.
 
-mod bottle_round;
 mod cold_lamb;
 mod ewe;
 mod feed;
@@ -41,14 +40,13 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::Pens => view! { <pens::Pens /> }.into_any(),
         Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
-        Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores => ().into_any(),
+        Screen::More | Screen::Stores | Screen::BottleRound => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

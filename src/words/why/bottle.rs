@@ -8,10 +8,13 @@ use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 use super::{Why, cited, converted, told, with_tube};
 use crate::common::{mass, number, volume_at_most, volume_both};
 
+/// Heads the answer.
+pub const BOTTLE: &str = "Bottle today";
+
 /// Returns why a bottle lamb takes this much on this day.
 pub fn bottle(day: &Day, system: System) -> Why {
     Why {
-        heading: "Bottle today".to_owned(),
+        heading: BOTTLE.to_owned(),
         working: working(day, system),
         rule: format!("The middle of the row in {}, never over the caps.", table(day.table)),
         sources: cited(SOURCES),

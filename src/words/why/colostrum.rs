@@ -8,6 +8,9 @@ use yeanling_core::units::{System, Volume};
 
 use super::{Why, cited, converted, milk, rate, source_line, times, told, with_tube};
 
+/// Heads the answer.
+pub const COLOSTRUM: &str = "Colostrum wanted";
+
 /// Returns why a lamb wants this much colostrum.
 pub fn colostrum(want: &Want, system: System) -> Why {
     let mut working: Vec<String> = converted(want.weight, system).into_iter().collect();
@@ -33,7 +36,7 @@ pub fn colostrum(want: &Want, system: System) -> Why {
     }
     caution.extend(with_tube());
     Why {
-        heading: "Colostrum wanted".to_owned(),
+        heading: COLOSTRUM.to_owned(),
         working,
         rule: rule(want),
         sources: cited(SOURCES),

@@ -7,6 +7,9 @@ use yeanling_core::units::{System, Volume};
 use super::{Why, cited, converted, milk, times, told, with_tube};
 use crate::common::span;
 
+/// Heads the answer.
+pub const NEXT_FEED: &str = "Next feed";
+
 /// Returns why the next feed of a lamb fed by hand is this much, and due then.
 pub fn next_feed(next: &Next, want: &Want, system: System) -> Why {
     let mut working: Vec<String> = converted(want.weight, system).into_iter().collect();
@@ -22,7 +25,7 @@ pub fn next_feed(next: &Next, want: &Want, system: System) -> Why {
         format!("Due at {} of age", span(next.due_age))
     });
     Why {
-        heading: "Next feed".to_owned(),
+        heading: NEXT_FEED.to_owned(),
         working,
         rule: "Feeds are spaced 2 to 6 h apart so that the volumes for 6, 18 and 24 h are met in time."
             .to_owned(),
