@@ -9,8 +9,12 @@ mod bottle_round;
 mod button;
 pub mod chart;
 mod draft;
+mod duty_ribbon;
 pub mod everyone;
+mod lamb_row;
 pub mod made_up;
+mod milk;
+mod milk_ribbon;
 mod more;
 mod page;
 pub mod phone;
@@ -22,7 +26,9 @@ mod standing;
 mod stores;
 mod text;
 mod view;
+mod weight;
 mod why;
+mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -39,8 +45,8 @@ pub use why::Reason;
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
-    /// Nothing so far.
-    Nothing,
+    /// A ewe that is new to the book comes, and what she was picked for follows.
+    NewEwe(sheets::ewe_picker::NewEwe),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -86,14 +92,15 @@ pub const fn is_made(screen: Screen) -> bool {
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    weight::chose_unit(key, draft.top_mut());
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Nothing => Vec::new(),
+        Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
     }
 }
 

@@ -1,5 +1,7 @@
 //! The sheets that lie over a page: each asks for one thing, or tells why.
 
+pub(crate) mod ewe_picker;
+
 use yeanling_core::book::{Animal, EntryId, EweId, Item, LambId, Milk, PenId};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
