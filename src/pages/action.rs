@@ -3,6 +3,7 @@
 use std::time::Duration;
 
 use yeanling_core::book::Event;
+use yeanling_core::calendar::Alarm;
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
@@ -70,8 +71,9 @@ pub enum Request {
     SafeElsewhere(Moment),
     /// Hands a table to the phone: its name and its text; it tells with `Heard::Given` of this key.
     GiveTable(Key, String, String),
-    /// Hands a calendar to the phone: its name and its text; it tells with `Heard::Given` of this key.
-    GiveCalendar(Key, String, String),
+    /// Hands a calendar of these alarms to the phone under a name; it tells with `Heard::Given` of this key. An alarm's address
+    /// is the one within the app, to which the phone adds its own.
+    GiveCalendar(Key, String, Vec<Alarm>),
     /// Asks the browser to keep the book for good.
     AskForGood,
     /// Keeps what was answered about a cold lamb without a record.

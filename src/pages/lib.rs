@@ -25,6 +25,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod to_calendar;
 mod view;
 mod weight;
 mod why;
@@ -39,6 +40,7 @@ pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
+pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
 
@@ -47,6 +49,8 @@ pub use why::Reason;
 pub enum Does {
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// Hands alarms to the phone's calendar.
+    ToCalendar(ToCalendar),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -101,11 +105,18 @@ fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Eff
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::ToCalendar(what) => to_calendar::does(what, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(_heard: &Heard, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match heard {
+        Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
+            to_calendar::given(key, trouble.as_ref(), draft);
+        }
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+    }
     Vec::new()
 }
 
