@@ -123,9 +123,26 @@ impl Shown {
         }
     }
 
+    /// Does what is to be done as long as a screen is seen: the night's holds the phone awake and hears what is due.
+    fn keep(self) {
+        let Self { farm, screen, .. } = self;
+        let stood: RefCell<bool> = RefCell::default();
+        Effect::new(move |_| {
+            let stands = screen.get() == Screen::Night;
+            if stood.replace(stands) != stands {
+                if stands { farm.begin_night() } else { farm.end_night() }
+            }
+            if stands {
+                let now = farm.now();
+                farm.with_duties(|_, duties| farm.hear(duties, now));
+            }
+        });
+    }
+
     /// Draws the screen, and keeps drawing what changes.
     pub(crate) fn view(self) -> AnyView {
         let Self { farm, screen, from, draft, .. } = self;
+        self.keep();
         let made = Memo::new(move |_| {
             let screen = screen.get();
             let page =

@@ -16,6 +16,7 @@ pub mod made_up;
 mod milk;
 mod milk_ribbon;
 mod more;
+mod night;
 mod page;
 pub mod phone;
 mod powder;
@@ -60,6 +61,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::BottleRound => bottle_round::page(view, draft),
+        Screen::Night => night::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -82,7 +84,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Weighing
         | Screen::Feed
         | Screen::Year
-        | Screen::Night
         | Screen::Lost => return None,
     };
     page.sheets = sheets::pages(view, draft);
@@ -92,7 +93,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound)
+    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night)
 }
 
 /// What follows when something was typed or chosen.

@@ -319,6 +319,18 @@ pub fn key_of(noun: &'static str, entry: EntryId) -> Key {
     format!("{noun}-{entry}").into()
 }
 
+/// Returns a key that is none of those taken before, which are added to: what comes twice is counted.
+#[must_use]
+pub(crate) fn unlike(key: String, taken: &mut std::collections::BTreeSet<String>) -> Key {
+    let mut other = key.clone();
+    let mut count = 1;
+    while !taken.insert(other.clone()) {
+        count += 1;
+        other = format!("{key}-{count}");
+    }
+    other.into()
+}
+
 /// Returns the small button that asks "why?"; its answer is put into words only when it is asked.
 #[must_use]
 pub fn why(about: &str, reason: crate::why::Reason) -> Button {

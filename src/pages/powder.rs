@@ -66,9 +66,7 @@ fn planned(view: &View, lambs: &str, used: Mass) -> Result<Option<Plan>, String>
 fn in_store(view: &View, typed: &str) -> Result<Option<Mass>, String> {
     let system = view.system();
     match Mass::parse(typed, system) {
-        Ok(mass) => {
-            USED.check(mass).map(Some).map_err(|wrong| errors::no_plan(&NoPlan::Used(wrong), system))
-        }
+        Ok(mass) => USED.check(mass).map(Some).map_err(|wrong| errors::no_plan(&NoPlan::Used(wrong), system)),
         Err(TypedError::Empty) => Ok(None),
         Err(wrong) => Err(errors::typed(&wrong, errors::Field::Mass, system)),
     }

@@ -11,7 +11,6 @@ mod lamb;
 mod lambing;
 mod lost;
 mod medicines;
-mod night;
 mod pens;
 mod practice;
 mod race;
@@ -46,7 +45,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::BottleRound => ().into_any(),
+        Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
@@ -54,7 +53,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
-        Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
     }
 }

@@ -11,7 +11,7 @@ use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
-use yeanling_pages::block::Kind;
+use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::Phone as Says;
 use yeanling_pages::{
@@ -360,6 +360,11 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
             Kind::Toggle(it) => add(&it.label, "", &it.does),
             Kind::DrawnButton(it) => add(&it.label, "", &it.does),
             Kind::FilePick(it) => add(&it.label, "", &it.does),
+            Kind::Ring(it) => add(&it.answer.label, "", &it.answer.does),
+            Kind::Line(it) => match it.look {
+                LineLook::To(to) | LineLook::NightNext(to) => add(&it.text.plain(), "", &Action::Go(to)),
+                _ => {}
+            },
             Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
             _ => {}
         }

@@ -66,8 +66,7 @@ fn row(one: &OnRound) -> (Key, Row) {
     };
     let reason = one.why.clone().map(|(about, reason)| why(about, reason));
     let other = one.fed.is_none();
-    let other =
-        other.then(|| Button::new("other", words::OTHER, ask()).small().named(named(words::OTHER)));
+    let other = other.then(|| Button::new("other", words::OTHER, ask()).small().named(named(words::OTHER)));
     let buttons: Vec<Button> = reason.into_iter().chain(other).collect();
     let some = !one.day.is_empty() || !buttons.is_empty();
     let inside = if some { Blocks::new().remark(&one.day, buttons) } else { Blocks::new() };

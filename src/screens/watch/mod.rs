@@ -58,8 +58,7 @@ pub(crate) fn Watch() -> impl IntoView {
             Count::Some(count) => view! { <Tally state=row text=word(count) /> }.into_any(),
         })
     };
-    let nothing =
-        Memo::new(move |_| shown.with(|shown| shown.iter().all(|one| one.state.is_none())));
+    let nothing = Memo::new(move |_| shown.with(|shown| shown.iter().all(|one| one.state.is_none())));
     let empty = Memo::new(move |_| farm.with(|ground| ground.book.is_empty()));
     let quiet = Memo::new(move |_| shown.with(Vec::is_empty) && near.with(Vec::is_empty));
     let order = RwSignal::new(Order::Urgency);
