@@ -27,6 +27,7 @@ mod standing;
 mod stores;
 mod text;
 mod to_calendar;
+mod timeline;
 mod view;
 mod weight;
 mod why;
@@ -45,6 +46,9 @@ pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
 
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
+
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
@@ -52,6 +56,8 @@ pub enum Does {
     NewEwe(sheets::ewe_picker::NewEwe),
     /// Hands alarms to the phone's calendar.
     ToCalendar(ToCalendar),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -107,6 +113,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 

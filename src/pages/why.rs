@@ -5,6 +5,8 @@ use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -30,6 +32,10 @@ pub enum Reason {
     Mixing(Mix),
     /// How much powder until weaning.
     Powder(Plan),
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
 }
 
 impl Reason {
@@ -44,6 +50,8 @@ impl Reason {
             Self::NextFeed(next) => why::next_feed(&next.0, &next.1, view.system()),
             Self::Mixing(mix) => why::mixing(mix, view.system()),
             Self::Powder(plan) => why::powder(plan, view.system()),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
         }
     }
 }
