@@ -79,7 +79,7 @@ fn an_old_weight_is_weighed_first_and_not_fed_with_one_tap() {
 fn a_farm_in_pounds_goes_the_same_round() {
     let (mut phone, _) = on_the_bottle(3, 4.0, 71);
     phone.note(Event::Chose(Choice::System(System::Us)));
-    phone.says("4.2\u{a0}fl\u{a0}oz of milk replacer").says("12.7\u{a0}fl\u{a0}oz for 3 lambs").says("75 g");
+    phone.says("4.2\u{a0}fl\u{a0}oz of milk replacer").says("12.6\u{a0}fl\u{a0}oz for 3 lambs").says("75 g");
 }
 
 #[test]

@@ -12,7 +12,7 @@ fn on_the_nail() -> (Phone, LambId) {
     let dam = phone.ewe("27");
     let lamb = phone.lamb(dam);
     phone.note(Event::NavelDipped { lamb });
-    phone.note(Event::AllBorn { ewe: dam });
+    phone.note(Event::AllBorn { lamb });
     phone.open(Screen::Night);
     (phone, lamb)
 }
