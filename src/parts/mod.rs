@@ -46,7 +46,9 @@ mod top_bar;
 mod undo_bar;
 mod why;
 
-pub use button::{ActionButton, BigButton, Button, Emptied, LinkButton, SmallButton, SmallLink, Ticked, Weight};
+pub use button::{
+    ActionButton, BigButton, Button, Emptied, LinkButton, SmallButton, SmallLink, Ticked, Weight,
+};
 pub use card::Card;
 pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};

@@ -110,7 +110,8 @@ fn stays_as(was: &Shown, mut now: Shown, pressed: &[Pressed]) -> Shown {
     }
     // Without a button before, there is none whose place another could take.
     let Some(button) = &was.button else { return now };
-    let mut offered: Vec<Act> = now.button.take().into_iter().chain(std::mem::take(&mut now.others)).collect();
+    let mut offered: Vec<Act> =
+        now.button.take().into_iter().chain(std::mem::take(&mut now.others)).collect();
     now.button = Some(slot(was.animal, button, &mut offered, pressed));
     now.others = was.others.iter().map(|act| slot(was.animal, act, &mut offered, pressed)).collect();
     // In danger nobody waits for the next step.
@@ -151,9 +152,7 @@ fn slot(animal: Animal, was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) 
     // What was pressed may be asked for again at once, as a look is: not before the hand has let go.
     let again = offered.iter().position(|act| *act == meant).map(|at| offered.remove(at)).is_some();
     let Act { label, does: meant } = meant;
-    let was_pressed = |one: &Pressed| {
-        one.animal == animal && one.act.label == label && one.act.does == meant
-    };
+    let was_pressed = |one: &Pressed| one.animal == animal && one.act.label == label && one.act.does == meant;
     let does = if pressed.iter().any(was_pressed) {
         Does::Done(Box::new(meant))
     } else if again {
@@ -292,7 +291,10 @@ mod tests {
         // Who sucked is not offered a bottle: its place stays empty, and no volume stands in it.
         let two = in_place(&one, vec![row("7a", COMING, vec![up("7a")])], &ticks);
         assert_eq!(told(&two), ["7a now: ✓Dipped, Up, ✓Sucked, _"]);
-        assert_eq!(two[0].text_room, "Dipped · Up · Sucked · Feed 195 ml", "the room of the first text is kept");
+        assert_eq!(
+            two[0].text_room, "Dipped · Up · Sucked · Feed 195 ml",
+            "the room of the first text is kept"
+        );
     }
 
     #[test]
@@ -348,7 +350,8 @@ mod tests {
     #[test]
     fn who_comes_into_danger_goes_first_and_reads_as_it_is() {
         let before = three();
-        let danger = row("9a", DANGER, vec![notes("Vet called", Event::Stood { lamb: lamb("9a") }), up("9a")]);
+        let danger =
+            row("9a", DANGER, vec![notes("Vet called", Event::Stood { lamb: lamb("9a") }), up("9a")]);
         let fresh = vec![danger.clone(), before[1].clone(), row("7a", COMING, vec![up("7a")])];
         let rows = in_place(&before, fresh, &[pressed("7a", dipped("7a"))]);
         assert_eq!(told(&rows), ["9a danger: Vet called, Up", "7a now: ✓Dipped, Up", "8a now: Dipped, Up"]);
@@ -364,7 +367,8 @@ mod tests {
     #[test]
     fn in_danger_the_next_step_is_there_at_once() {
         let call = || notes("Vet called", Event::Stood { lamb: lamb("7a") });
-        let said = || Act { label: "Vet said".to_owned(), does: Does::Asks(Asked::Vet(Animal::Lamb(lamb("7a")))) };
+        let said =
+            || Act { label: "Vet said".to_owned(), does: Does::Asks(Asked::Vet(Animal::Lamb(lamb("7a")))) };
         let before = [row("7a", DANGER, vec![call(), up("7a")])];
         let fresh = vec![row("7a", DANGER, vec![said(), up("7a")])];
         let rows = in_place(&before, fresh, &[pressed("7a", call())]);

@@ -24,11 +24,7 @@ pub(super) fn key(animal: Animal) -> String {
 
 /// One animal.
 #[component]
-pub(super) fn AnimalRow(
-    animal: Animal,
-    shown: Memo<Vec<Shown>>,
-    hand: Hand,
-) -> impl IntoView {
+pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>, hand: Hand) -> impl IntoView {
     let farm = use_farm();
     let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
     // Memos, so that of a row in which a minute has passed only the words with that minute are written anew.
