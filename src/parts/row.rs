@@ -34,6 +34,9 @@ pub fn Row(
     /// Whose size it keeps while it stands in the place of another state; without one it takes that of its own.
     #[prop(optional, into)]
     size: Option<Signal<Option<RowState>>>,
+    /// The text whose room is kept under `kind`.
+    #[prop(optional, into)]
+    kind_room: Option<Signal<String>>,
     /// The text whose room is kept under `text`.
     #[prop(optional, into)]
     text_room: Option<Signal<String>>,
@@ -53,7 +56,9 @@ pub fn Row(
     let words = view! {
         <span class="row-head">
             <b class="row-name">{live(move || name.get().into_any())}</b>
-            {when(kind, None, move || view! { <span class="row-kind"><Said text=kind /></span> }.into_any())}
+            {when(kind, kind_room, move || view! {
+                <span class="row-kind">{line(kind, kind_room)}</span>
+            }.into_any())}
         </span>
         {when(text, text_room, move || view! {
             <span class="row-text">{line(text, text_room)}</span>

@@ -184,14 +184,16 @@ fn group(
 struct Round {
     text: String,
     volume: String,
-    room: String,
+    /// The text and the volume whose room is kept.
+    room: (String, String),
 }
 
 impl Round {
     /// Returns its room alone: what was told of it holds no more.
     fn empty(&self) -> Self {
-        let room = if self.room.is_empty() { &self.text } else { &self.room };
-        Self { text: String::new(), volume: String::new(), room: room.clone() }
+        let room =
+            if self.text.is_empty() { self.room.clone() } else { (self.text.clone(), self.volume.clone()) };
+        Self { text: String::new(), volume: String::new(), room }
     }
 }
 
@@ -205,7 +207,7 @@ fn RoundLine() -> impl IntoView {
         let round = round.map(|round| Round {
             text: words::round(round.feeds.len(), &clock(round.due)),
             volume: volume(round.volume, farm.system()),
-            room: String::new(),
+            room: Default::default(),
         });
         match before.filter(|_| still) {
             Some(before) => place::line(before.as_ref(), round, Round::empty),
@@ -213,14 +215,15 @@ fn RoundLine() -> impl IntoView {
         }
     });
     live(move || {
-        let row = |Round { text, volume, room }: Round| {
+        let row = |Round { text, volume, room: (text_room, volume_room) }: Round| {
             view! {
                 <Rows>
                     <Row
                         name=words::ROUND
                         kind=volume
                         text=text
-                        text_room=room
+                        text_room=text_room
+                        kind_room=volume_room
                         state=Signal::stored(RowState::Coming)
                         href=Screen::BottleRound.hash()
                     />

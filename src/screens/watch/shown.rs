@@ -80,9 +80,9 @@ pub(super) enum Does {
     /// Leads to where something must be read first.
     Leads(String),
     /// Nothing: this was done, and a tick stands in its place.
-    Done(Box<Does>),
+    Done(Box<Self>),
     /// Nothing: this is not asked for any more, and its place stays empty.
-    Over(Box<Does>),
+    Over(Box<Self>),
 }
 
 impl Does {

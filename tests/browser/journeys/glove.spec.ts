@@ -238,6 +238,8 @@ test("three rows are pressed one after another where they stood at first, and ea
   // Once the offer has ended, each goes where it belongs.
   const section = (name: string) => page.getByRole("region", { name, exact: true }).locator(".row-name");
   await expect(section("Now")).toHaveText(["9a", "7a", "8a"], { timeout: 12_000 });
+  // They move with nobody's press, so what came under a finger takes none for a while.
+  await expect(page.locator(".row [aria-disabled]").first()).toBeVisible();
   await expect(first(phone, "7a")).toHaveText("Score");
   await expect(page.locator("[data-done]")).toHaveCount(0);
   await expect(page.locator(".room[data-room], .row[data-size]")).toHaveCount(0);
@@ -309,6 +311,67 @@ test("an animal that comes into danger goes first at once, whatever is held in i
   const danger = page.getByRole("region", { name: "Danger", exact: true });
   await expect(danger.locator(".row-name")).toHaveText(["Ewe 14"]);
   await expect(page.locator(".row-name").first()).toHaveText("Ewe 14");
+});
+
+test("what stands over the rows makes no room for a tick either", async ({ page }) => {
+  await page.setViewportSize({ width: 390, height: 1600 });
+  await page.clock.install({ time: new Date("2026-02-25T01:00:00-05:00") });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("12");
+  await phone.tap("Ewe lamb");
+  await phone.weigh("4.0");
+  await page.clock.runFor(1_000);
+  await phone.tap("Next lamb");
+  await phone.tap("Ram lamb");
+  await phone.weigh("4.0");
+  await page.clock.runFor(1_000);
+  await phone.tap("All lambs born");
+  for (const name of ["12a", "12b"]) {
+    await phone.look(name);
+    await phone.tap(/^Fed \d/);
+    await phone.tab("Watch");
+  }
+  // The phone goes into a pocket for half the night, and comes out again.
+  const turn = (hidden: boolean) =>
+    page.evaluate((hidden) => {
+      Object.defineProperty(document, "hidden", { value: hidden, configurable: true });
+      document.dispatchEvent(new Event("visibilitychange"));
+    }, hidden);
+  await turn(true);
+  await page.clock.fastForward("06:30:00");
+  await turn(false);
+  const missed = page.locator(".notice", { hasText: /late/i });
+  await expect(missed).toBeVisible();
+  const round = phone.row("Bottle round");
+  await expect(round).toContainText("2 lambs");
+  await page.clock.runFor("00:02");
+  await expect(page.locator("[aria-disabled]")).toHaveCount(0);
+  const tops = async () => {
+    const rows = await page.locator("main .row, main .section, main .notice").all();
+    return Promise.all(rows.map(async (row) => (await row.boundingBox())?.y));
+  };
+  const before = await tops();
+  const [a, b] = ["12a", "12b"].map((name) => phone.row(name));
+  for (const row of [a, b]) {
+    for (let presses = 0; presses < 9; presses += 1) {
+      const button = row.locator("button[data-size=action]").filter({ hasText: /^(Fed|Dipped|Up|Sucked)/ }).first();
+      if ((await button.count()) === 0) break;
+      const word = await button.innerText();
+      await button.tap();
+      await expect(row.locator("[data-done=true]").filter({ hasText: word }).first(), word).toBeVisible();
+      const after = await tops();
+      expect(after).toHaveLength(before.length);
+      const moved = after.filter((top, at) => Math.abs((top ?? 0) - (before[at] ?? 0)) > 1);
+      expect(moved, `what moved for ${word}`).toEqual([]);
+    }
+  }
+  await expect(missed).toContainText("Nothing you missed is still late");
+  await page.clock.runFor("00:09");
+  await expect(missed).toHaveCount(0);
+  // Both are fed: what is told is the next round.
+  await expect(round).toContainText("2 lambs, from");
+  await expect(page.locator(".room[data-room]")).toHaveCount(0);
 });
 
 test("a press by keyboard is never held back", async ({ page }) => {
