@@ -45,7 +45,6 @@ pub(crate) fn App() -> impl IntoView {
             shown.act(&Action::Read);
         }),
     );
-    screens::Sought::provide();
     screens::HalfTyped::provide();
     screens::JustBorn::provide();
     place::on_move(move || {
@@ -53,6 +52,7 @@ pub(crate) fn App() -> impl IntoView {
         let back = came_from.goes_back(from, to);
         shown.change(from, to);
         came_from.leave(from);
+        shown.enter(to);
         screen.set(to);
         farm.let_refusal_go();
         place::to_top();

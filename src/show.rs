@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::html;
 use yeanling_draw::{Around, Patcher};
 use yeanling_pages::{
-    self as pages, Action, Block, Draft, Page, Screen, act, is_made, leave, page, standing,
+    self as pages, Action, Block, Draft, Page, Screen, act, enter, is_made, leave, page, standing,
 };
 
 use crate::browser::dom::{self, Browser};
@@ -52,6 +52,16 @@ impl Shown {
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
         self.draft.set(kept.unwrap_or_default());
+    }
+
+    /// Comes to a screen.
+    pub(crate) fn enter(self, screen: Screen) {
+        let mut draft = self.draft.get_untracked();
+        let (farm, came) = (self.farm, self.from.get_untracked());
+        untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
+        if draft != self.draft.get_untracked() {
+            self.draft.set(draft);
+        }
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.

@@ -162,6 +162,8 @@ pub struct Group {
 pub enum Shape {
     /// Under each other, with the room of blocks between them.
     Blocks,
+    /// As if nothing held them; out of sight they keep their layout, so that they are quickly seen again.
+    Shown,
     /// Answers of a calculation side by side.
     Answers,
     /// One answer: its label and its figure.
@@ -669,6 +671,11 @@ pub struct Ring {
 }
 
 impl Block {
+    /// Returns blocks as one, as if nothing held them.
+    pub fn seen(key: impl Into<Key>, inside: impl Into<Vec<Arc<Self>>>) -> Arc<Self> {
+        Self::new(key, Kind::Group(Group { shape: Shape::Shown, hidden: false, inside: inside.into() }))
+    }
+
     /// Returns a block.
     pub fn new(key: impl Into<Key>, kind: Kind) -> Arc<Self> {
         Arc::new(Self { key: key.into(), kind })

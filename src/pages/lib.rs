@@ -11,6 +11,7 @@ pub mod chart;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
+mod flock;
 mod lamb_row;
 pub mod made_up;
 mod milk;
@@ -54,6 +55,8 @@ use yeanling_words::danger::Found;
 pub enum Does {
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// Adds a ewe with the tag that was looked for.
+    AddFound,
     /// Hands alarms to the phone's calendar.
     ToCalendar(ToCalendar),
     /// A lamb was found already born, and can be so old at the most.
@@ -68,6 +71,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Stores => stores::page(view),
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
+        Screen::Flock => flock::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -75,7 +79,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::LambingLamb(_)
         | Screen::Lamb(_)
         | Screen::Ewe(_)
-        | Screen::Flock
         | Screen::Pens
         | Screen::Pen(_)
         | Screen::ColdLamb(_)
@@ -99,12 +102,15 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night)
+    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night | Screen::Flock)
 }
 
 /// What follows when something was typed or chosen.
-fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     weight::chose_unit(key, draft.top_mut());
+    if screen == Screen::Flock {
+        flock::typed(key, view, draft);
+    }
     Vec::new()
 }
 
@@ -112,6 +118,7 @@ fn typed(key: &Key, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Eff
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::AddFound => flock::add(view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
@@ -126,6 +133,13 @@ fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec
         Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
     }
     Vec::new()
+}
+
+/// The screen is come to.
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+    if screen == Screen::Flock {
+        flock::enter(view, draft);
+    }
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed

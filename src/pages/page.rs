@@ -232,6 +232,12 @@ impl Blocks {
         self.add(key, Kind::Group(Group { shape, hidden: false, inside: inside.0 }))
     }
 
+    /// Adds what is seen at times only; out of sight it keeps its layout.
+    #[must_use]
+    pub fn seen_if(self, seen: bool, key: impl Into<Key>, inside: Self) -> Self {
+        self.add(key, Kind::Group(Group { shape: Shape::Shown, hidden: !seen, inside: inside.0 }))
+    }
+
     /// Adds what the page wants read, and what can be done about it.
     #[must_use]
     pub fn notice(

@@ -4,7 +4,6 @@ mod cold_lamb;
 mod ewe;
 mod feed;
 mod figures;
-mod flock;
 mod hand_over;
 mod help;
 mod lamb;
@@ -19,7 +18,6 @@ mod watch;
 mod weighing;
 mod year;
 
-pub(crate) use flock::Sought;
 pub(crate) use lambing::{HalfTyped, JustBorn};
 
 use crate::signals::prelude::*;
@@ -36,7 +34,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::LambingLamb(lamb) => view! { <lambing::Lambing of=lambing::Of::Lamb(lamb) /> }.into_any(),
         Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
         Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
-        Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::Pens => view! { <pens::Pens /> }.into_any(),
         Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
@@ -45,7 +42,7 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night => ().into_any(),
+        Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night | Screen::Flock => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

@@ -4,6 +4,7 @@ mod bottle_round;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod flock;
 mod html;
 mod laws;
 mod night;

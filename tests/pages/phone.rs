@@ -15,8 +15,8 @@ use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::Phone as Says;
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Key, Lazy, Noting, Page, Request, Screen, View, act, is_made,
-    leave, page,
+    Action, Block, Button, Draft, Effect, Key, Lazy, Noting, Page, Request, Screen, View, act, enter,
+    is_made, leave, page,
 };
 
 thread_local! {
@@ -147,8 +147,13 @@ impl Phone {
             let effects = self.view(|view| leave(here, view, &mut draft));
             self.drafts.insert(here, draft);
             self.run(here, effects);
-            self.from = (here, "Back");
+            if let Some(name) = here.way_back() {
+                self.from = (here, name);
+            }
             self.screen = screen;
+            let mut draft = self.draft();
+            self.view(|view| enter(screen, view, &mut draft));
+            self.drafts.insert(screen, draft);
         }
         self
     }
@@ -327,6 +332,9 @@ impl Phone {
 /// Returns the blocks that are within reach: those of the uppermost sheet, or of the page if none lies over it.
 pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
     fn add(block: &Arc<Block>, to: &mut Vec<Arc<Block>>) {
+        if matches!(&block.kind, Kind::Group(group) if group.hidden) {
+            return;
+        }
         to.push(Arc::clone(block));
         for inside in block.inside() {
             add(inside, to);
@@ -381,7 +389,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
     reached(page).into_iter().filter_map(field).collect()
 }
 
-/// Returns every text of a page and its sheets, as it is read out.
+/// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
     all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
@@ -389,6 +397,8 @@ pub(crate) fn texts(page: &Page) -> Vec<String> {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());
     }
+    let mut page = page.clone();
+    page.blocks.retain(|block| !matches!(&block.kind, Kind::Group(group) if group.hidden));
     for block in page.all() {
         all.extend(block.texts());
     }

@@ -63,6 +63,7 @@ pub(crate) fn node(block: &Block) -> Element {
 const fn class(shape: Shape) -> &'static str {
     match shape {
         Shape::Blocks => "blocks",
+        Shape::Shown => "shown",
         Shape::Answers => "answers",
         Shape::Answer => "answer",
         Shape::Pair => "pair",
