@@ -52,6 +52,16 @@ impl Shown {
         self.draft.set(draft);
     }
 
+    /// Comes to a screen.
+    pub(crate) fn enter(self, screen: Screen) {
+        let mut draft = self.draft.get_untracked();
+        let (farm, came) = (self.farm, self.from.get_untracked());
+        untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
+        if draft != self.draft.get_untracked() {
+            self.draft.set(draft);
+        }
+    }
+
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
     pub(crate) fn refused(self) -> Option<yeanling_core::watch::Refusal> {
         self.draft.with(|draft| draft.refused.clone().filter(|_| draft.sheets.is_empty()))
@@ -123,9 +133,26 @@ impl Shown {
         }
     }
 
+    /// Does what is to be done as long as a screen is seen: the night's holds the phone awake and hears what is due.
+    fn keep(self) {
+        let Self { farm, screen, .. } = self;
+        let stood: RefCell<bool> = RefCell::default();
+        Effect::new(move |_| {
+            let stands = screen.get() == Screen::Night;
+            if stood.replace(stands) != stands {
+                if stands { farm.begin_night() } else { farm.end_night() }
+            }
+            if stands {
+                let now = farm.now();
+                farm.with_duties(|_, duties| farm.hear(duties, now));
+            }
+        });
+    }
+
     /// Draws the screen, and keeps drawing what changes.
     pub(crate) fn view(self) -> AnyView {
         let Self { farm, screen, from, draft, .. } = self;
+        self.keep();
         let made = Memo::new(move |_| {
             let screen = screen.get();
             let page =

@@ -5,6 +5,7 @@
 
 mod action;
 pub mod block;
+mod bottle_round;
 mod button;
 pub mod chart;
 mod cold_lamb;
@@ -14,6 +15,7 @@ pub mod everyone;
 mod ewe;
 mod feed;
 mod figures;
+mod flock;
 mod group;
 mod keypad;
 mod lamb;
@@ -24,12 +26,14 @@ mod medicines;
 mod milk;
 mod milk_ribbon;
 mod more;
+mod night;
 mod page;
 mod pens;
 pub mod phone;
 mod powder;
 mod practice;
 mod race;
+
 pub mod ribbon;
 mod screen;
 mod season;
@@ -92,6 +96,8 @@ pub enum Does {
     Treat(sheets::TreatDoes),
     /// Of the ready figures.
     Figures(figures::Does),
+    /// Adds a ewe with the tag that was looked for.
+    AddFound,
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -117,14 +123,10 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
             lambing::page(view, draft, screen)
         }
-        Screen::Watch
-        | Screen::Flock
-        | Screen::BottleRound
-        | Screen::HandOver
-        | Screen::Help
-        | Screen::Year
-        | Screen::Night
-        | Screen::Lost => return None,
+        Screen::BottleRound => bottle_round::page(view, draft),
+        Screen::Night => night::page(view, draft),
+        Screen::Flock => flock::page(view, draft),
+        Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost => return None,
     };
     page.sheets = sheets::pages(view, draft);
     Some(page)
@@ -133,17 +135,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    !matches!(
-        screen,
-        Screen::Watch
-            | Screen::Flock
-            | Screen::BottleRound
-            | Screen::HandOver
-            | Screen::Help
-            | Screen::Year
-            | Screen::Night
-            | Screen::Lost
-    )
+    !matches!(screen, Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost)
 }
 
 /// What follows when something was typed or chosen.
@@ -161,6 +153,9 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     lamb::typed_dam(key, draft.top_mut());
     if let Screen::ColdLamb(_) = screen {
         return cold_lamb::typed(key, view, draft);
+    }
+    if screen == Screen::Flock {
+        flock::typed(key, view, draft);
     }
     lambing::typed(key, screen, view, draft)
 }
@@ -181,6 +176,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
+        Does::AddFound => flock::add(view, draft),
     }
 }
 
@@ -198,6 +194,9 @@ fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec
 /// The screen is come to.
 pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
     lambing::enter(screen, view, draft);
+    if screen == Screen::Flock {
+        flock::enter(view, draft);
+    }
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed

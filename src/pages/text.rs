@@ -2,7 +2,10 @@
 
 /// A line of text.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Text(Vec<Span>);
+pub struct Text {
+    spans: Vec<Span>,
+    room: String,
+}
 
 /// A piece of a line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -45,28 +48,48 @@ impl Text {
         line
     }
 
+    /// Returns this line and another behind it.
+    #[must_use]
+    pub fn then(mut self, other: impl Into<Self>) -> Self {
+        self.spans.extend(other.into().spans);
+        self
+    }
+
+    /// Returns this line in no less room than another took, so that nothing below moves when it takes its place; that one is
+    /// neither seen nor read out. Without another it takes its own.
+    #[must_use]
+    pub fn in_room_of(self, other: &str) -> Self {
+        Self { room: tied(other).replace('*', ""), ..self }
+    }
+
     fn push(&mut self, strong: bool, text: String) {
         if !text.is_empty() {
-            self.0.push(Span { strong, text });
+            self.spans.push(Span { strong, text });
         }
     }
 
-    /// Says whether nothing is said.
+    /// Says whether nothing is said, and no room is kept.
     #[must_use]
     pub const fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.spans.is_empty() && self.room.is_empty()
+    }
+
+    /// Returns the line whose room is kept; empty when none is.
+    #[must_use]
+    pub fn room(&self) -> &str {
+        &self.room
     }
 
     /// Returns each piece in order.
     #[must_use]
     pub fn spans(&self) -> &[Span] {
-        &self.0
+        &self.spans
     }
 
     /// Returns the line as it is read out.
     #[must_use]
     pub fn plain(&self) -> String {
-        self.0.iter().map(|span| span.text.as_str()).collect()
+        self.spans.iter().map(|span| span.text.as_str()).collect()
     }
 }
 
@@ -145,6 +168,14 @@ mod tests {
     fn text_between_asterisks_is_strong() {
         check(&"Feed *190\u{a0}ml* now".into(), &[(false, "Feed "), (true, "190\u{a0}ml"), (false, " now")]);
         check(&"".into(), &[]);
+    }
+
+    #[test]
+    fn a_line_that_keeps_the_room_of_another_says_only_its_own() {
+        let text = Text::from("Up").in_room_of("*Dipped* · Up 4 kg");
+        assert_eq!((text.plain().as_str(), text.room()), ("Up", "Dipped · Up 4\u{a0}kg"));
+        assert!(!Text::default().in_room_of("Dipped").is_empty());
+        assert_eq!(Text::from("Up").in_room_of(""), Text::from("Up"));
     }
 
     #[test]

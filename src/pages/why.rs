@@ -13,6 +13,7 @@ use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::growth::Expected;
 use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
+use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::condition::{Stage, System as Targets};
@@ -64,6 +65,8 @@ pub enum Reason {
     ColdLamb(Box<Answer>, cold_lamb::Age),
     /// What a birth weight means by its litter size alone.
     BirthBand(Box<Band>),
+    /// What is made up to how much.
+    Mixing(Mix),
     /// A grade of vigor, in the farm's limits.
     Vigor(FourGrade),
     /// A score of ten points.
@@ -129,6 +132,7 @@ impl Reason {
                 why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
             }
             Self::BirthBand(band) => why::birth_weight(band, view.system()),
+            Self::Mixing(mix) => why::mixing(mix, view.system()),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
             Self::Condition(by, stage) => why::condition(*by, *stage),

@@ -1,15 +1,10 @@
 //! The screens that are still drawn by hand.
 
-mod bottle_round;
-mod flock;
 mod hand_over;
 mod help;
 mod lost;
-mod night;
 mod watch;
 mod year;
-
-pub(crate) use flock::Sought;
 
 use crate::signals::prelude::*;
 
@@ -19,12 +14,9 @@ use crate::route::Screen;
 pub(crate) fn show(screen: Screen) -> AnyView {
     match screen {
         Screen::Watch => view! { <watch::Watch /> }.into_any(),
-        Screen::Flock => view! { <flock::Flock /> }.into_any(),
-        Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
-        Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
         _ => ().into_any(),
     }

@@ -1,6 +1,7 @@
 //! Every screen by its public face: what it says, what a press does, and the laws over all of them.
 
 mod both_units;
+mod bottle_round;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
@@ -9,12 +10,14 @@ mod cold_lamb;
 mod event;
 mod ewe;
 mod figures;
+mod flock;
 mod html;
 mod lamb;
 mod lambing;
 mod laws;
 mod limits;
 mod medicines;
+mod night;
 mod nights;
 mod phone;
 mod practice;

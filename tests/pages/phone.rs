@@ -11,7 +11,7 @@ use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
-use yeanling_pages::block::Kind;
+use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::Phone as Says;
 use yeanling_pages::{
@@ -150,7 +150,9 @@ impl Phone {
             let effects = self.view(|view| leave(here, view, &mut draft));
             self.drafts.insert(here, draft);
             self.run(here, effects);
-            self.from = (here, "Back");
+            if let Some(name) = here.way_back() {
+                self.from = (here, name);
+            }
             self.screen = screen;
             let mut draft = self.draft();
             self.view(|view| enter(screen, view, &mut draft));
@@ -427,6 +429,9 @@ pub(crate) const fn key_press(sign: char) -> KeyPress {
 /// Returns the blocks that are within reach: those of the uppermost sheet, or of the page if none lies over it.
 pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
     fn add(block: &Arc<Block>, to: &mut Vec<Arc<Block>>) {
+        if matches!(&block.kind, Kind::Group(group) if group.hidden) {
+            return;
+        }
         to.push(Arc::clone(block));
         for inside in block.inside() {
             add(inside, to);
@@ -464,6 +469,11 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
                 let signs = "0123456789.<".chars().filter(|sign| *sign != '.' || it.point);
                 signs.for_each(|sign| add(&format!("key {sign}"), "", &it.presses(key_press(sign))));
             }
+            Kind::Ring(it) => add(&it.answer.label, "", &it.answer.does),
+            Kind::Line(it) => match it.look {
+                LineLook::To(to) | LineLook::NightNext(to) => add(&it.text.plain(), "", &Action::Go(to)),
+                _ => {}
+            },
             Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
             _ => {}
         }
@@ -480,7 +490,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
     reached(page).into_iter().filter_map(field).collect()
 }
 
-/// Returns every text of a page and its sheets, as it is read out.
+/// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
     all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
@@ -488,6 +498,8 @@ pub(crate) fn texts(page: &Page) -> Vec<String> {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());
     }
+    let mut page = page.clone();
+    page.blocks.retain(|block| !matches!(&block.kind, Kind::Group(group) if group.hidden));
     for block in page.all() {
         all.extend(block.texts());
     }

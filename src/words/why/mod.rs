@@ -38,7 +38,7 @@ pub use grown::grown;
 pub use growth::growth;
 pub use labor::labor;
 pub use marking::{marking, vaccine};
-pub use mixing::mixing;
+pub use mixing::{MIXING, mixing};
 pub use next_feed::next_feed;
 pub use passive_transfer::passive_transfer;
 pub use powder::powder;

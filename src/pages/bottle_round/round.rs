@@ -8,10 +8,11 @@ use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
 use yeanling_core::watch::{self, Discharge, Duty, Task};
 
-use crate::parts::{RowState, WhyText};
-use crate::pieces::{row_state, why_text};
-use crate::words::common::{clock, volume};
-use crate::words::{animals, bottle_round as words, errors, watch as watch_words, why};
+use yeanling_words::common::{clock, volume};
+use yeanling_words::why::headings;
+use yeanling_words::{animals, bottle_round as words, errors, watch as watch_words};
+
+use crate::{Reason, State};
 
 /// A feed so young belongs to the round that is being fed (ours).
 const JUST_NOW: TimeDelta = TimeDelta::hours(1);
@@ -24,9 +25,10 @@ pub(super) struct OnRound {
     pub(super) kind: String,
     pub(super) text: String,
     pub(super) says: String,
-    pub(super) state: RowState,
+    pub(super) state: State,
     pub(super) day: String,
-    pub(super) why: Option<WhyText>,
+    /// Why the day is what it is: how that is called, and the reason.
+    pub(super) why: Option<(&'static str, Reason)>,
     pub(super) volume: Option<Volume>,
     pub(super) amount: String,
     pub(super) milk: Milk,
@@ -64,10 +66,6 @@ impl Round {
     pub(super) fn lambs(&self) -> usize {
         self.to_feed.len() + self.fed.len() + self.later.len()
     }
-
-    pub(super) fn find(&self, id: LambId) -> Option<&OnRound> {
-        self.to_feed.iter().chain(&self.fed).chain(&self.later).find(|lamb| lamb.id == id)
-    }
 }
 
 /// Returns the round as it is at this instant.
@@ -91,7 +89,7 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
             Some(feed) => round.fed.push(OnRound {
                 text: words::fed(feed.volume, &clock(feed.at), practice.system),
                 says: if one.says.is_empty() { String::new() } else { words::next(&one.says) },
-                state: RowState::Done,
+                state: State::Done,
                 fed: Some(feed.entry),
                 ..one
             }),
@@ -195,7 +193,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
                 let given = lamb.given(now - TimeDelta::hours(24), now);
                 (
                     words::day(given, day.day_total, day.feeds, system),
-                    Some(why_text(why::bottle(&day, system))),
+                    Some((headings::BOTTLE, Reason::Bottle(Box::new(day)))),
                 )
             }
             Err(error) => (errors::no_row(&error, system), None),
@@ -207,7 +205,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
         kind: format!("{} · {}", animals::lamb_kind(lamb, system), words::age(age)),
         text: if duty.is_some() { gets } else { String::new() },
         says: duty.map(|duty| watch_words::when(duty, now)).unwrap_or_default(),
-        state: duty.map_or(RowState::Coming, |duty| row_state(duty.state(now))),
+        state: duty.map_or(State::Coming, |duty| duty.state(now).into()),
         day,
         why,
         volume: amount,
@@ -223,7 +221,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
 }
 
 /// How the first day of a lamb fed by hand stands, and why the next feed is what it is.
-fn first_day(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, Option<WhyText>) {
+fn first_day(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, Option<(&'static str, Reason)>) {
     let practice = &flock.practice;
     let system = practice.system;
     let want = lamb
@@ -233,8 +231,8 @@ fn first_day(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, Option<WhyText
     let given = lamb.given_first_day(now);
     let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
     let why = match feeds::next(&want, given, last, lamb.age(now)) {
-        Some(next) => why::next_feed(&next, &want, system),
-        None => why::colostrum(&want, system),
+        Some(next) => (headings::NEXT_FEED, Reason::NextFeed(Box::new((next, want)))),
+        None => (headings::COLOSTRUM, Reason::Milk(want)),
     };
-    (words::first_day(given, want.by_24h, system), Some(why_text(why)))
+    (words::first_day(given, want.by_24h, system), Some(why))
 }
