@@ -135,7 +135,9 @@ pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> V
             return crate::typed(key, screen, view, draft);
         }
         Action::Choose(key, place) => {
-            draft.top_mut().choose(key.clone(), *place);
+            let top = draft.top_mut();
+            top.choose(key.clone(), *place);
+            top.right(key);
             return crate::typed(key, screen, view, draft);
         }
         Action::Go(screen) => return vec![Effect::Go(*screen)],

@@ -28,6 +28,7 @@ mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod timeline;
 mod to_calendar;
 mod view;
 mod weighing;
@@ -48,6 +49,9 @@ pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
 
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
+
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
@@ -61,6 +65,8 @@ pub enum Does {
     Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -136,6 +142,7 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::Weighing(does) => weighing::does(*does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
     }
 }
 

@@ -6,6 +6,8 @@ use yeanling_core::figures::Ahead;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::season::condition::{Stage, System as Targets};
 use yeanling_core::reckon::season::pens::Wanted;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -37,6 +39,10 @@ pub enum Reason {
     Nights(Arc<Ahead>),
     /// How many pens they take.
     PensWanted(Arc<Wanted>),
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
 }
 
 impl Reason {
@@ -54,6 +60,8 @@ impl Reason {
             Self::Grown => why::grown(),
             Self::Nights(ahead) => why::nights(ahead),
             Self::PensWanted(wanted) => why::pens_wanted(wanted),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
         }
     }
 }
