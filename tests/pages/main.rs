@@ -3,8 +3,13 @@
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod feed;
 mod html;
 mod laws;
+mod pens;
 mod phone;
+mod race;
+mod season;
 mod tree;
 mod walk;
+mod weighing;

@@ -54,7 +54,8 @@ pub(crate) struct Pressable {
 fn new_id() -> EntryId {
     IDS.with(|ids| {
         ids.set(ids.get() + 1);
-        EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + ids.get()))
+        // Not among those of the made-up flock, or an entry would be taken for one that is there.
+        EntryId::from_uuid(Uuid::from_u128((0x0002_0000_0000_7000_8000 << 48) + ids.get()))
     })
 }
 
