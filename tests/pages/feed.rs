@@ -25,7 +25,8 @@ fn pounds(phone: &mut Phone, label: &str, text: &str) {
 #[test]
 fn hay_is_told_once_every_field_is_filled_and_refused_where_no_ewe_eats_so_much() {
     let mut phone = phone();
-    phone.says("Fill in every field").write("Ewes", "10").write("Days of feeding", "210");
+    phone.says("Fill in every field");
+    phone.write("Ewes", "10").write("Days of feeding", "210");
     pounds(&mut phone, "One ewe weighs", "125");
     pounds(&mut phone, "One bale weighs", "40");
     // 10 × 125 lb × 210 days × 4 % = 10,500 lb: 263 bales of 40 lb. The farm counts in kilograms.
@@ -33,8 +34,11 @@ fn hay_is_told_once_every_field_is_filled_and_refused_where_no_ewe_eats_so_much(
     phone.write("Hay a day, of her weight", "20");
     phone.says("Feed for one ewe in a season: 2381\u{a0}kg cannot be. Between 0\u{a0}kg and 1500\u{a0}kg is allowed.");
     phone.write("Hay a day, of her weight", "four").says("“four”").says("Fill in every field");
-    phone.write("Hay a day, of her weight", "4").press("why? Hay for the winter").says("263 bales of 40 lb");
-    phone.press("Close");
+    phone
+        .write("Hay a day, of her weight", "4")
+        .press("why? Hay for the winter")
+        .says("263 bales of 40\u{a0}lb");
+    phone.act(&Action::Close);
     phone.note(Event::StoreCounted { item: Item::Hay, amount: Amount::from_units(1000.0) });
     phone.says("In the stores");
 }
@@ -52,8 +56,8 @@ fn the_living_ewes_of_the_book_stand_there_until_others_are_typed() {
     phone.ewe("1");
     phone.ewe("2");
     assert_eq!(ewes(&phone).as_deref(), Some("2"));
-    phone.press("Water").write("Ewes", "40").says("120\u{a0}L to 320\u{a0}L of water a day");
-    phone.press("why? Water").press("Close");
+    phone.press("Water").write("Ewes", "40").says("120 L to 320 L of water a day");
+    phone.press("why? Water").act(&Action::Close);
     phone.write("Ewes", "4000").says("Ewes: 4000 cannot be. Between 1 and 3000 is allowed.");
     phone.press("Hay");
     assert_eq!(ewes(&phone).as_deref(), Some("4000"));
@@ -76,7 +80,7 @@ fn a_ration_names_what_is_shortest_and_copper_that_poisons() {
     phone.write("Copper, if known", "300");
     phone.says("Copper 300 ppm is too much for sheep: over 15. Do not feed it; ask your vet.");
     phone.write("Copper, if known", "6").write("Selenium, if known", "0.1").says("Copper 6 ppm: under 10.");
-    phone.press("why? Against what she needs").press("Close");
+    phone.press("why? Against what she needs").act(&Action::Close);
 }
 
 #[test]

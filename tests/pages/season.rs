@@ -48,7 +48,6 @@ fn from_an_empty_book_to_a_plan_for_sixty_ewes() {
     // 60 ewes, three cycles at what the handbook's 0.60 to 0.85 leaves open, Beta(36, 12): 60 × (1 − 12·13·14 / (48·49·50)).
     phone.says("58.9 births still to come").says("Most pens around").says("Of 60 put to the ram, likely");
     phone.press("why? Births a night").says("75 of 100 hold in a cycle of 17 days, the handbook’s");
-    phone.press("Close");
 }
 
 #[test]
@@ -101,7 +100,9 @@ fn two_groups_of_one_name_do_not_stand_at_once() {
     let mut phone = Phone::at("2026-10-01 10:00");
     let group = phone.note(Event::GroupFormed { name: "Hill".to_owned() }).as_group();
     phone.open(Screen::Season).press("Form a group").write("What it is called", "hill").press("Save");
-    phone.says("There is a group of that name").press("Close").press("Hill");
+    phone.says("There is a group of that name");
+    phone.act(&Action::Close);
+    phone.press("Hill");
     phone.press("Break it up").says("This group was broken up. Its record stays.");
     assert!(phone.pressables().iter().all(|one| one.label != "Put ewes in…" && one.label != "Break it up"));
     phone.open(Screen::Season).press("Form a group").write("What it is called", "Hill").press("Save");
@@ -127,9 +128,11 @@ fn ewes_that_joined_after_the_ram_count_from_then_until_it_is_said_that_they_wer
 #[test]
 fn a_ewe_is_taken_out_of_her_group_and_brought_back() {
     let (mut phone, _) = planned();
-    phone.says("60 ewes").press("Out, Ewe 101").says("59 ewes");
+    phone.says("60 ewes");
+    phone.press("Out, Ewe 101").says("59 ewes");
     assert!(phone.undo());
-    phone.says("60 ewes").press("Ewe 101");
+    phone.says("60 ewes");
+    phone.press("Ewe 101");
     assert!(matches!(phone.screen, Screen::Ewe(_)));
 }
 
@@ -137,7 +140,7 @@ fn a_ewe_is_taken_out_of_her_group_and_brought_back() {
 fn a_ewe_past_her_days_is_told_apart() {
     let (mut phone, _) = planned();
     phone.open(Screen::Season).says_nowhere("Past her days");
-    phone.later(150 * 24 * 60).says("Past her days").says("No lambing is awaited.");
+    phone.later(165 * 24 * 60).says("Past her days");
 }
 
 #[test]

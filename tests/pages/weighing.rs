@@ -1,6 +1,6 @@
 //! Lamb after lamb over the scales: its weight on the keys, what is refused and asked about, and how they grew.
 
-use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::units::Mass;
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Key, Screen, State};
@@ -52,16 +52,15 @@ fn weighs(phone: &Phone, lamb: LambId, kilograms: f64) {
 fn each_weight_turns_to_the_next_lamb_and_none_is_passed_over_unasked() {
     let (mut phone, _, lambs) = grown(2);
     is_turn_of(&phone, "14a");
-    phone
-        .says("1 of 2")
-        .says("last 4.0\u{a0}kg at 0 days")
-        .press("Save, next")
-        .says("Type the weight, or skip it.");
+    phone.says("1 of 2").says("last 4.0\u{a0}kg at 0 days");
+    phone.press("Save, next").says("Type the weight, or skip it.");
     keys(&mut phone, "15.2");
-    phone.says_nowhere("Type the weight").press("Save, next");
+    phone.says_nowhere("Type the weight");
+    phone.press("Save, next");
     weighs(&phone, lambs[0], 15.2);
     is_turn_of(&phone, "14b");
-    phone.says("weighed today 1").press("Skip").says("All lambs were gone through.");
+    phone.says("weighed today 1");
+    phone.press("Skip").says("All lambs were gone through.");
     phone.press("From the first lamb");
     is_turn_of(&phone, "14a");
     assert!(phone.undo());
@@ -72,12 +71,13 @@ fn each_weight_turns_to_the_next_lamb_and_none_is_passed_over_unasked() {
 fn a_weight_unlike_the_last_is_asked_about_once_and_other_digits_are_asked_about_anew() {
     let (mut phone, _, lambs) = grown(1);
     phone.note(Event::Weighed { lamb: lambs[0], mass: Mass::from_kilograms(15.0) });
-    keys(&mut phone, "2.1");
-    phone.press("Save, next").says("If 2.1\u{a0}kg is right, press once more.");
+    keys(&mut phone, "8");
+    phone.press("Save, next").says("If 8.0\u{a0}kg is right, press once more.");
     is_turn_of(&phone, "14a");
-    keys(&mut phone, "2.2");
-    phone.press("Save, next").says("If 2.2\u{a0}kg is right, press once more.").press("Save, next");
-    weighs(&phone, lambs[0], 2.2);
+    keys(&mut phone, "8.1");
+    phone.press("Save, next").says("If 8.1\u{a0}kg is right, press once more.");
+    phone.press("Save, next");
+    weighs(&phone, lambs[0], 8.1);
 }
 
 #[test]
@@ -96,7 +96,7 @@ fn pounds_are_read_as_pounds_and_nonsense_is_refused_in_words() {
 fn digits_stay_with_the_lamb_for_which_they_were_typed() {
     let (mut phone, ewe, lambs) = grown(2);
     keys(&mut phone, "15.2");
-    phone.note(Event::Died { animal: lambs[0].into(), cause: yeanling_core::book::Cause::Unknown });
+    phone.note(Event::Died { animal: Animal::Lamb(lambs[0]), cause: yeanling_core::book::Cause::Unknown });
     is_turn_of(&phone, "14b");
     phone.press("Save, next").says("Type the weight, or skip it.");
     weighs(&phone, lambs[1], 4.0);
@@ -106,7 +106,7 @@ fn digits_stay_with_the_lamb_for_which_they_were_typed() {
 #[test]
 fn a_lamb_is_found_by_its_tag_or_by_what_it_was_ever_called() {
     let (mut phone, _, lambs) = grown(3);
-    phone.note(Event::Tagged { animal: lambs[2].into(), tag: "R7".to_owned() });
+    phone.note(Event::Tagged { animal: Animal::Lamb(lambs[2]), tag: "R7".to_owned() });
     phone.write("Another one, by tag or mark", "14B");
     is_turn_of(&phone, "14b");
     phone.write("Another one, by tag or mark", " r7 ");
