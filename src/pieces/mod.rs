@@ -35,18 +35,18 @@ pub(crate) use life_sheets::{
     CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TakeOnSheet, TreatSheet,
 };
 pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
-pub(crate) use pen_sheets::{PutInSheet, WhichPenSheet};
+pub(crate) use pen_sheets::WhichPenSheet;
 pub(crate) use powder::PowderToWeaning;
 pub(crate) use small_sheets::{
     BellySheet, DeathSheet, ExaminedSheet, PaintSheet, RemarkSheet, TagSheet, VigorSheet,
 };
 pub(crate) use standing::Standing;
 pub(crate) use ten_point_sheet::TenPointSheet;
-pub(crate) use timeline::{AnimalTimeline, PenTimeline};
+pub(crate) use timeline::AnimalTimeline;
 pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::{CameFrom, Top};
 pub(crate) use vet_sheet::{FoundSheet, MouthSheet, VetSheet};
-pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet, asks_once};
+pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet};
 pub(crate) use withheld::{Withheld, told_withheld};
 
 use crate::parts::WhyText;

@@ -41,7 +41,15 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::Pens | Screen::Pen(_) | Screen::Race(_) | Screen::Group(_) | Screen::Season | Screen::Weighing | Screen::Feed => ().into_any(),
+        Screen::More
+        | Screen::Stores
+        | Screen::Pens
+        | Screen::Pen(_)
+        | Screen::Race(_)
+        | Screen::Group(_)
+        | Screen::Season
+        | Screen::Weighing
+        | Screen::Feed => ().into_any(),
         Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),

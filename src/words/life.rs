@@ -161,7 +161,11 @@ pub const fn castration(way: Castration) -> &'static str {
 pub fn line(life: &Life, flock: &Flock) -> String {
     match life {
         Life::Fostered { dam, lamb } => {
-            format!("{} fostered to *{}*", typed(&animals::lamb_of(flock, *lamb)), typed(&animals::ewe_of(flock, *dam)))
+            format!(
+                "{} fostered to *{}*",
+                typed(&animals::lamb_of(flock, *lamb)),
+                typed(&animals::ewe_of(flock, *dam))
+            )
         }
         Life::Marked { mark, .. } => format!("Marked *{}*", typed(mark)),
         Life::KeptAsEwe { .. } => "Kept as a ewe".to_owned(),
