@@ -71,6 +71,7 @@ pub enum Reason {
     Vigor(FourGrade),
     /// A score of ten points.
     TenPoint(Score),
+
     /// How a group stands at a time of the year, by whose targets.
     Condition(Targets, Stage),
     /// How much hay the winter takes.
@@ -135,6 +136,7 @@ impl Reason {
             Self::Mixing(mix) => why::mixing(mix, view.system()),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
+
             Self::Condition(by, stage) => why::condition(*by, *stage),
             Self::Hay => why::hay(),
             Self::Ration => why::ration(),

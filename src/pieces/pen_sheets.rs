@@ -1,40 +1,13 @@
-//! The sheets of the pens: which ewe goes in, and into which pen.
+//! The sheet that asks into which pen an animal goes.
 
 use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId};
 
 use super::whose::whose;
-use super::{EwePicker, Picked};
 use crate::farm::use_farm;
 use crate::parts::{Choice, Choices, Sheet};
 use crate::words::pens as words;
-
-/// Picks the ewe that goes into a pen.
-#[component]
-pub(crate) fn PutInSheet(
-    /// Into which.
-    pen: PenId,
-    /// Called once it is closed.
-    #[prop(into)]
-    on_close: Callback<()>,
-) -> impl IntoView {
-    let farm = use_farm();
-    let pick = move |picked: Picked| {
-        let noted = match picked {
-            Picked::Ewe(ewe) => farm.tap(Event::PutInPen { animal: Animal::Ewe(ewe), pen }).is_some(),
-            Picked::Unknown => true,
-        };
-        if noted {
-            on_close.run(());
-        }
-    };
-    view! {
-        <Sheet title=words::PUT_IN_ASK on_close=on_close>
-            <EwePicker lambed_first=true on_pick=pick />
-        </Sheet>
-    }
-}
 
 /// Picks the pen into which an animal goes.
 #[component]

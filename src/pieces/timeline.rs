@@ -2,7 +2,7 @@
 
 use crate::parts::{each, live};
 use crate::signals::prelude::*;
-use yeanling_core::book::{Animal, EntryId, Event, PenId};
+use yeanling_core::book::{Animal, EntryId, Event};
 use yeanling_core::flock::{Flock, Line};
 use yeanling_core::units::Moment;
 
@@ -44,22 +44,6 @@ pub(crate) fn AnimalTimeline(
         farm.with(|ground| {
             let flock = &ground.flock;
             flock.lines_of(animal).rev().map(|line| told(line, flock)).collect::<Vec<_>>()
-        })
-    });
-    view! { <Lines told=all /> }
-}
-
-/// Shows the timeline of a pen.
-#[component]
-pub(crate) fn PenTimeline(
-    /// Which.
-    pen: PenId,
-) -> impl IntoView {
-    let farm = use_farm();
-    let all = Memo::new(move |_| {
-        farm.with(|ground| {
-            let flock = &ground.flock;
-            flock.lines_of_pen(pen).rev().map(|line| told(line, flock)).collect::<Vec<_>>()
         })
     });
     view! { <Lines told=all /> }

@@ -9,6 +9,7 @@ mod cold_lamb;
 #[path = "../core/nights/event.rs"]
 mod event;
 mod ewe;
+mod feed;
 mod figures;
 mod flock;
 mod html;
@@ -19,11 +20,15 @@ mod limits;
 mod medicines;
 mod night;
 mod nights;
+mod pens;
 mod phone;
 mod practice;
+mod race;
 mod screens;
+mod season;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;
 mod tree;
 mod walk;
+mod weighing;
