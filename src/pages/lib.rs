@@ -24,6 +24,7 @@ mod text;
 mod view;
 mod why;
 mod withheld;
+mod year;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -56,6 +57,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Stores => stores::page(view),
         Screen::Practice => practice::page(view, draft),
         Screen::Medicines => medicines::page(view, draft),
+        Screen::Year => year::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -76,7 +78,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Race(_)
         | Screen::Weighing
         | Screen::Feed
-        | Screen::Year
         | Screen::Night
         | Screen::Lost => return None,
     };
@@ -87,7 +88,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines)
+    matches!(screen, Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines | Screen::Year)
 }
 
 /// What follows when something was typed or chosen.

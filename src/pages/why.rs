@@ -1,6 +1,7 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
 use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::flock_figures::Figures;
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
@@ -18,6 +19,8 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// The figures of a season.
+    FlockFigures(Figures),
 }
 
 impl Reason {
@@ -28,6 +31,7 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::FlockFigures(figures) => why::flock_figures(figures),
         }
     }
 }

@@ -17,7 +17,6 @@ mod race;
 mod season;
 mod watch;
 mod weighing;
-mod year;
 
 pub(crate) use flock::Sought;
 pub(crate) use lambing::{HalfTyped, JustBorn};
@@ -45,13 +44,12 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines => ().into_any(),
+        Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines | Screen::Year => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
-        Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
     }

@@ -10,3 +10,4 @@ mod phone;
 mod practice;
 mod tree;
 mod walk;
+mod year;
