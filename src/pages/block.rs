@@ -180,8 +180,6 @@ pub enum Shape {
     LambingHelp,
     /// A part of the help, with its anchor.
     HelpPart,
-    /// A drawing and its words side by side.
-    DrawnLine,
 }
 
 /// One animal, one duty.
@@ -323,6 +321,8 @@ pub struct List {
 pub struct Item {
     /// What it says.
     pub text: Text,
+    /// The file and the symbol of a drawing beside it; empty for none.
+    pub drawing: String,
     /// A few small words under it.
     pub note: Text,
     /// Small buttons behind it.
@@ -342,6 +342,10 @@ pub enum ListLook {
     Readings,
     /// What is to be read, each with its source.
     Reading,
+    /// The same, numbered.
+    ReadingSteps,
+    /// What is on a page; each line a button that leads there.
+    Contents,
     /// The working of a figure.
     Working,
     /// A rule's name.

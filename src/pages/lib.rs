@@ -9,6 +9,8 @@ mod button;
 pub mod chart;
 mod draft;
 pub mod everyone;
+mod help;
+mod lost;
 pub mod made_up;
 mod medicines;
 mod more;
@@ -58,6 +60,8 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Practice => practice::page(view, draft),
         Screen::Medicines => medicines::page(view, draft),
         Screen::Year => year::page(view, draft),
+        Screen::Help => help::page(view),
+        Screen::Lost => lost::page(),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -72,14 +76,12 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::ColdLamb(_)
         | Screen::Figures
         | Screen::HandOver
-        | Screen::Help
         | Screen::Season
         | Screen::Group(_)
         | Screen::Race(_)
         | Screen::Weighing
         | Screen::Feed
-        | Screen::Night
-        | Screen::Lost => return None,
+        | Screen::Night => return None,
     };
     page.sheets = sheets::pages(view, draft);
     Some(page)
@@ -88,7 +90,16 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines | Screen::Year)
+    matches!(
+        screen,
+        Screen::More
+            | Screen::Stores
+            | Screen::Practice
+            | Screen::Medicines
+            | Screen::Year
+            | Screen::Help
+            | Screen::Lost
+    )
 }
 
 /// What follows when something was typed or chosen.

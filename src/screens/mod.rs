@@ -7,10 +7,8 @@ mod feed;
 mod figures;
 mod flock;
 mod hand_over;
-mod help;
 mod lamb;
 mod lambing;
-mod lost;
 mod night;
 mod pens;
 mod race;
@@ -42,15 +40,19 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::Figures => view! { <figures::Figures /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
-        Screen::Help => view! { <help::Help /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::Practice | Screen::Medicines | Screen::Year => ().into_any(),
+        Screen::More
+        | Screen::Stores
+        | Screen::Practice
+        | Screen::Medicines
+        | Screen::Year
+        | Screen::Help
+        | Screen::Lost => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
         Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
         Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
-        Screen::Lost => view! { <lost::Lost /> }.into_any(),
     }
 }

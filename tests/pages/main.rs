@@ -3,6 +3,7 @@
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod help;
 mod html;
 mod laws;
 mod medicines;

@@ -70,6 +70,5 @@ const fn class(shape: Shape) -> &'static str {
         Shape::LambingSeen => "lambing-seen",
         Shape::LambingHelp => "lambing-help",
         Shape::HelpPart => "help-part",
-        Shape::DrawnLine => "drawn-line",
     }
 }
