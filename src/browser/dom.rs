@@ -122,7 +122,9 @@ fn heard(event: &Event, standing: &Standing) -> Option<Action> {
     let target: Element = event.target()?.dyn_into().ok()?;
     let on = |element: &Element| -> Option<On> {
         let id = element.get_attribute(HEARS)?.parse().ok()?;
-        standing.borrow().hears(id).cloned()
+        // A field that is taken away while it has the focus says that it was left, in the middle of drawing: the page had
+        // its say when it was left itself.
+        standing.try_borrow().ok()?.hears(id).cloned()
     };
     match event.type_().as_str() {
         "click" => {

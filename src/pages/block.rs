@@ -365,6 +365,8 @@ pub struct List {
 pub struct Item {
     /// What it says.
     pub text: Text,
+    /// The file and the symbol of a drawing beside it; empty for none.
+    pub drawing: String,
     /// A few small words under it.
     pub note: Text,
     /// Small buttons behind it.
@@ -389,6 +391,8 @@ pub enum ListLook {
     /// Two records beside each other.
     Pair,
 
+    /// What is on a page; each line a button that leads there.
+    Contents,
     /// The working of a figure.
     Working,
     /// A rule's name.

@@ -17,10 +17,12 @@ mod feed;
 mod figures;
 mod flock;
 mod group;
+mod help;
 mod keypad;
 mod lamb;
 mod lamb_row;
 mod lambing;
+mod lost;
 pub mod made_up;
 mod medicines;
 mod milk;
@@ -49,6 +51,7 @@ mod weighing;
 mod weight;
 mod why;
 mod withheld;
+mod year;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -126,7 +129,10 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
-        Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost => return None,
+        Screen::Year => year::page(view, draft),
+        Screen::Help => help::page(view),
+        Screen::Lost => lost::page(),
+        Screen::Watch | Screen::HandOver => return None,
     };
     page.sheets = sheets::pages(view, draft);
     Some(page)
@@ -135,7 +141,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    !matches!(screen, Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost)
+    !matches!(screen, Screen::Watch | Screen::HandOver)
 }
 
 /// What follows when something was typed or chosen.

@@ -11,6 +11,7 @@ use yeanling_core::reckon::chill::{Chill, Indoors};
 use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::flock_figures::Figures;
 use yeanling_core::reckon::growth::Expected;
 use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
 use yeanling_core::reckon::mixing::Mix;
@@ -112,6 +113,8 @@ pub enum Reason {
     Chill(Chill),
     /// Whether the air chills them under a roof.
     Indoors(Indoors),
+    /// The figures of a season.
+    FlockFigures(Figures),
 }
 
 impl Reason {
@@ -157,6 +160,7 @@ impl Reason {
             Self::Blood(reading) => why::passive_transfer(reading),
             Self::Chill(chill) => why::chill(chill, view.system()),
             Self::Indoors(air) => why::indoors(air, view.system()),
+            Self::FlockFigures(figures) => why::flock_figures(figures),
         }
     }
 

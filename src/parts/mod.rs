@@ -53,7 +53,7 @@ pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};
 pub use checks::Checks;
 pub use choices::{Choice, Choices};
-pub use drawing::{Drawing, DrawnButton};
+pub use drawing::DrawnButton;
 pub use each::each;
 pub use empty::Empty;
 pub use facts::{Fact, Facts};

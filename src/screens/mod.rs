@@ -1,10 +1,7 @@
 //! The screens that are still drawn by hand.
 
 mod hand_over;
-mod help;
-mod lost;
 mod watch;
-mod year;
 
 use crate::signals::prelude::*;
 
@@ -15,9 +12,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
     match screen {
         Screen::Watch => view! { <watch::Watch /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
-        Screen::Help => view! { <help::Help /> }.into_any(),
-        Screen::Year => view! { <year::Year /> }.into_any(),
-        Screen::Lost => view! { <lost::Lost /> }.into_any(),
         _ => ().into_any(),
     }
 }

@@ -13,6 +13,7 @@ mod parts;
 mod pen;
 mod seen;
 mod ten_point;
+mod treat;
 mod vet;
 mod vigor;
 mod weight;
@@ -25,8 +26,6 @@ pub(crate) use parts::read_days;
 pub(crate) use seen::found_born;
 
 use few_words::Of;
-mod treat;
-
 pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 
 use crate::draft::Draft;
@@ -184,13 +183,6 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::WhichPen(animal) => pen::which(view, *animal),
                 Sheet::Amend(entry) => amend::sheet(view, &open.fields, *entry),
                 Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
-                Sheet::NewPen => pens::new_sheet(view, &open.fields),
-                Sheet::PenName(_) => pens::name_sheet(&open.fields),
-                Sheet::NewGroup => season::group_sheet(&open.fields),
-                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
-                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
-                Sheet::WeanAll => weighing::wean_sheet(view),
-                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
                 Sheet::Who => medicines::who_sheet(view),
                 Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
             };

@@ -1,17 +1,18 @@
 //! Three charts of a season: what was lost at which age, births by day, and birth weight against survival.
 
-use crate::signals::prelude::*;
 use yeanling_core::figures::Year;
 use yeanling_core::reckon::losses::Span;
-use yeanling_core::reckon::survival::{self, by_birth_weight};
+use yeanling_core::reckon::survival::{self, Bin, by_birth_weight};
 use yeanling_core::units::System;
+use yeanling_words::common::{mass, short_date};
+use yeanling_words::year as words;
 
-use crate::parts::{Bar, Chart, Drawn, Section};
-use crate::words::common::{mass, short_date};
-use crate::words::year as words;
+use crate::block::Kind;
+use crate::chart::{Bar, Chart};
+use crate::page::Blocks;
 
-fn chart(drawn: Drawn) -> AnyView {
-    view! { <Chart drawn=Signal::stored(drawn) /> }.into_any()
+fn drawn(key: &'static str, chart: Chart) -> Blocks {
+    Blocks::new().add(key, Kind::Chart(chart))
 }
 
 /// Returns labels at the side for whole numbers up to `most`, five at most, and the number at the head.
@@ -41,26 +42,27 @@ fn middle(place: usize, of: usize) -> f64 {
 }
 
 /// Draws what was lost in each span of age.
-pub(super) fn losses(year: &Year) -> AnyView {
+pub(super) fn losses(year: &Year) -> Blocks {
     let lost = |span: Span| year.losses.iter().find(|loss| loss.span == span).map_or(0, |loss| loss.lambs);
     let counts = Span::ALL.map(lost);
     let (up, top) = whole_numbers(counts.into_iter().max().unwrap_or(0));
     let heads = counts.map(|count| f64::from(count) / top);
     let label =
         |(place, span): (usize, Span)| (middle(place, Span::ALL.len()), words::span_short(span).to_owned());
-    chart(Drawn {
+    let chart = Chart {
         label: words::losses_label(&year.losses),
         bars: bars(&heads),
         across: Span::ALL.into_iter().enumerate().map(label).collect(),
         up,
-        ..Drawn::default()
-    })
+        ..Chart::default()
+    };
+    drawn("chart-losses", chart)
 }
 
-/// Draws how many lambs were born on each day of the season.
-pub(super) fn by_day(year: &Year) -> AnyView {
+/// Draws how many lambs were born on each day of the season; nothing without a birth.
+pub(super) fn by_day(year: &Year) -> Blocks {
     let (Some((first, _)), Some((last, _))) = (year.by_day.first(), year.by_day.last()) else {
-        return ().into_any();
+        return Blocks::new();
     };
     let births = |day| year.by_day.iter().find(|(on, _)| *on == day).map_or(0, |(_, births)| *births);
     let days: Vec<u32> = first.iter_days().take_while(|day| day <= last).map(births).collect();
@@ -70,41 +72,30 @@ pub(super) fn by_day(year: &Year) -> AnyView {
     if days.len() > 1 {
         across.push((1.0, short_date(*last)));
     }
-    let drawn = Drawn {
-        label: words::by_day_label(&year.by_day),
-        bars: bars(&heads),
-        across,
-        up,
-        ..Drawn::default()
-    };
-    view! { <Section title=words::BY_DAY>{chart(drawn)}</Section> }.into_any()
+    let label = words::by_day_label(&year.by_day);
+    drawn("chart-by-day", Chart { label, bars: bars(&heads), across, up, ..Chart::default() })
 }
 
 /// Draws which share of each birth weight lived; says what is missing while there are too few.
-pub(super) fn survival(year: &Year, system: System) -> AnyView {
+pub(super) fn survival(year: &Year, system: System) -> Blocks {
     let Some(bins) = by_birth_weight(&year.fates) else {
-        let text = words::too_few(year.fates.len(), survival::LEAST_LAMBS);
-        return view! { <Section title=words::SURVIVAL><p class="small-print">{text}</p></Section> }
-            .into_any();
+        return Blocks::new().small(words::too_few(year.fates.len(), survival::LEAST_LAMBS));
     };
     let of = bins.len();
-    let told: Vec<String> =
-        bins.iter().map(|bin| words::bin(bin.from, bin.to, bin.lived, bin.lambs, system)).collect();
     let shares: Vec<f64> = bins.iter().map(|bin| bin.interval.share).collect();
-    let spread =
-        |(place, bin): (usize, &survival::Bin)| (middle(place, of), bin.interval.from, bin.interval.to);
+    let spread = |(place, bin): (usize, &Bin)| (middle(place, of), bin.interval.from, bin.interval.to);
     // Every second label where they would run together.
     let every = if of > 5 { 2 } else { 1 };
-    let label = |(place, bin): (usize, &survival::Bin)| (middle(place, of), mass(bin.from, system));
-    let drawn = Drawn {
-        label: format!("{}.", told.join(", ")),
+    let label = |(place, bin): (usize, &Bin)| (middle(place, of), mass(bin.from, system));
+    let chart = Chart {
+        label: words::bins(&bins, system),
         bars: bars(&shares),
         bars_name: words::LIVED.to_owned(),
         spreads: bins.iter().enumerate().map(spread).collect(),
         spreads_name: words::SPREAD.to_owned(),
         across: bins.iter().enumerate().step_by(every).map(label).collect(),
-        up: [0, 50, 100].map(|percent: u8| (f64::from(percent) / 100.0, format!("{percent} %"))).to_vec(),
-        ..Drawn::default()
+        up: words::PERCENTS.map(|(at, text)| (at, text.to_owned())).to_vec(),
+        ..Chart::default()
     };
-    view! { <Section title=words::SURVIVAL>{chart(drawn)}</Section> }.into_any()
+    drawn("chart-survival", chart)
 }
