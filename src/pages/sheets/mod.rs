@@ -22,7 +22,6 @@ use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, P
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
-pub(crate) use parts::read_days;
 pub(crate) use seen::found_born;
 
 use few_words::Of;
@@ -224,12 +223,6 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Tag(animal) => few_words::save(view, draft, Of::Tag, animal),
         Sheet::Leave(animal) => leave::save(view, draft, animal),
         Sheet::Amend(entry) => amend::save(view, draft, entry),
-        Sheet::NewPen => pens::save_new(view, draft),
-        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
-        Sheet::NewGroup => season::save_group(view, draft),
-        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
-        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
-        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::Treat(of) => treat::save(view, draft, &of),
         // Nothing is typed on these: a press answers.
         Sheet::Why(_)
