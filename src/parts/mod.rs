@@ -51,7 +51,7 @@ pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};
 pub use checks::Checks;
 pub use choices::{Choice, Choices};
-pub use drawing::{Drawing, DrawnButton};
+pub use drawing::Drawing;
 pub use each::each;
 pub use empty::Empty;
 pub use facts::{Fact, Facts};
