@@ -6,6 +6,7 @@ mod chance;
 mod cold_lamb;
 mod html;
 mod lambing;
+mod lambing_weight;
 mod laws;
 mod phone;
 mod tree;
