@@ -15,28 +15,3 @@ pub fn Drawing(
         </svg>
     }
 }
-
-/// Shows a drawing as a button: what it is, and a word on what it means.
-#[component]
-pub fn DrawnButton(
-    /// The file and the symbol.
-    #[prop(into)]
-    href: String,
-    /// What it is.
-    #[prop(into)]
-    label: String,
-    /// What it means, in a word.
-    #[prop(into)]
-    note: String,
-    /// Called at every press.
-    #[prop(into)]
-    on_press: Callback<()>,
-) -> impl IntoView {
-    view! {
-        <button type="button" class="button drawn" on:click=move |_| on_press.run(())>
-            <Drawing href=href />
-            <span>{label}</span>
-            <small>{note}</small>
-        </button>
-    }
-}

@@ -53,6 +53,7 @@ pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};
 pub use checks::Checks;
 pub use choices::{Choice, Choices};
+pub use drawing::Drawing;
 pub use drawing::DrawnButton;
 pub use each::each;
 pub use empty::Empty;

@@ -45,7 +45,7 @@ pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};
 pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::{CameFrom, Top};
-pub(crate) use vet_sheet::{FoundSheet, MouthSheet, VetSheet};
+pub(crate) use vet_sheet::{FoundSheet, VetSheet};
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet, asks_once};
 pub(crate) use withheld::Withheld;
 

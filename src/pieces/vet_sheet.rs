@@ -1,11 +1,11 @@
-//! Sheets for an animal in trouble: what the vet said, a finger in the mouth, when a lamb that was found was born.
+//! Sheets for an animal in trouble: what the vet said, when a lamb that was found was born.
 
-use yeanling_core::book::{Animal, Care, Event, LambId, Mouth, Suck, VetSaid};
+use yeanling_core::book::{Animal, Care, Event, LambId, VetSaid};
 use yeanling_core::units::TimeDelta;
 
 use super::whose::whose;
 use crate::farm::use_farm;
-use crate::parts::{Button, Caution, Choice, Choices, Field, FieldKind, Remark, Sheet, Weight, live};
+use crate::parts::{Button, Choice, Choices, Field, FieldKind, Remark, Sheet, Weight, live};
 use crate::signals::prelude::*;
 use crate::words::common::span;
 use crate::words::danger::{self as words, Found};
@@ -98,53 +98,6 @@ pub(crate) fn VetSheet(
                     })
                     .into_any()
             })}
-        </Sheet>
-    }
-}
-
-/// Notes what a finger in a lamb's mouth felt.
-#[component]
-pub(crate) fn MouthSheet(
-    /// Which lamb.
-    lamb: LambId,
-    /// Called once it is closed.
-    #[prop(into)]
-    on_close: Callback<()>,
-) -> impl IntoView {
-    let farm = use_farm();
-    let mouth = RwSignal::new(None::<Mouth>);
-    let suck = RwSignal::new(None::<Suck>);
-    let noted = move || {
-        let Some((mouth, suck)) = mouth.get_untracked().zip(suck.get_untracked()) else { return };
-        if farm.tap(Event::Care(Care::MouthFelt { lamb, mouth, suck })).is_some() {
-            on_close.run(());
-        }
-    };
-    let mouths = [Mouth::Cold, Mouth::Cool, Mouth::Warm].map(|one| Choice::new(one, words::mouth(one)));
-    let sucks = [Suck::Strong, Suck::Weak, Suck::None].map(|one| Choice::new(one, words::suck(one)));
-    view! {
-        <Sheet title=words::MOUTH_ASK whose=whose(Animal::Lamb(lamb)) on_close=on_close>
-            <Caution lines=vec![words::MOUTH_NOTE.to_owned()] />
-            <Choices
-                label=words::HOW_WARM
-                labelled=true
-                options=mouths.to_vec()
-                chosen=Signal::derive(move || mouth.get())
-                on_choose=move |new| {
-                    mouth.set(Some(new));
-                    noted();
-                }
-            />
-            <Choices
-                label=words::HOW_SUCKS
-                labelled=true
-                options=sucks.to_vec()
-                chosen=Signal::derive(move || suck.get())
-                on_choose=move |new| {
-                    suck.set(Some(new));
-                    noted();
-                }
-            />
         </Sheet>
     }
 }

@@ -16,6 +16,7 @@ mod help;
 mod html;
 mod lamb;
 mod lambing;
+mod lambing_weight;
 mod laws;
 mod limits;
 mod medicines;
