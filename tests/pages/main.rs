@@ -15,6 +15,7 @@ mod nights;
 mod phone;
 mod practice;
 mod screens;
+mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;
