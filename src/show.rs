@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::html;
 use yeanling_draw::{Around, Patcher};
 use yeanling_pages::{
-    self as pages, Action, Block, Draft, Page, Screen, act, is_made, leave, page, standing,
+    self as pages, Action, Block, Draft, Page, Screen, act, enter, is_made, leave, page, standing,
 };
 
 use crate::browser::dom::{self, Browser};
@@ -34,13 +34,9 @@ pub(crate) struct Shown {
 impl Shown {
     /// Begins with a screen.
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
-        Self {
-            farm,
-            screen,
-            from,
-            draft: RwSignal::new(Draft::default()),
-            left: StoredValue::new(BTreeMap::new()),
-        }
+        let (mut draft, to) = (Draft::default(), screen.get_untracked());
+        untrack(|| farm.view(farm.peek_now(), from.get(), |view| enter(to, view, &mut draft)));
+        Self { farm, screen, from, draft: RwSignal::new(draft), left: StoredValue::new(BTreeMap::new()) }
     }
 
     /// Leaves one screen for another.
@@ -51,7 +47,19 @@ impl Shown {
         self.run(from, effects);
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
-        self.draft.set(kept.unwrap_or_default());
+        let mut draft = kept.unwrap_or_default();
+        untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
+        self.draft.set(draft);
+    }
+
+    /// Comes to a screen.
+    pub(crate) fn enter(self, screen: Screen) {
+        let mut draft = self.draft.get_untracked();
+        let (farm, came) = (self.farm, self.from.get_untracked());
+        untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
+        if draft != self.draft.get_untracked() {
+            self.draft.set(draft);
+        }
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
@@ -100,6 +108,7 @@ impl Shown {
                 pages::Effect::After(wait, action) => {
                     set_timeout(move || self.act_on(screen, &action), wait);
                 }
+                pages::Effect::There(to, action) => self.act_on(to, &action),
                 pages::Effect::Phone(request) => {
                     self.farm.ask(request, move |action| self.act_on(screen, &action))
                 }
@@ -119,13 +128,31 @@ impl Shown {
             pages::Effect::Note(_)
             | pages::Effect::LetLastGo
             | pages::Effect::After(..)
+            | pages::Effect::There(..)
             | pages::Effect::Phone(_) => {}
         }
+    }
+
+    /// Does what is to be done as long as a screen is seen: the night's holds the phone awake and hears what is due.
+    fn keep(self) {
+        let Self { farm, screen, .. } = self;
+        let stood: RefCell<bool> = RefCell::default();
+        Effect::new(move |_| {
+            let stands = screen.get() == Screen::Night;
+            if stood.replace(stands) != stands {
+                if stands { farm.begin_night() } else { farm.end_night() }
+            }
+            if stands {
+                let now = farm.now();
+                farm.with_duties(|_, duties| farm.hear(duties, now));
+            }
+        });
     }
 
     /// Draws the screen, and keeps drawing what changes.
     pub(crate) fn view(self) -> AnyView {
         let Self { farm, screen, from, draft, .. } = self;
+        self.keep();
         let made = Memo::new(move |_| {
             let screen = screen.get();
             let page =

@@ -70,6 +70,7 @@ impl Farm {
                 self.promise.set(Some(promised));
             }),
             Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
+            Request::KeepDigits(lamb, digits) => self.keep_digits(lamb, digits),
         }
     }
 

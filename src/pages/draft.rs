@@ -1,13 +1,14 @@
 //! What is on a screen but not in the book: what is typed and chosen, what is wrong with it, which sheets lie open.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use yeanling_core::book::{EntryId, Event};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::Refusal;
 
 use crate::view::View;
-use crate::{Effect, Key, Sheet};
+use crate::{Block, Effect, Key, Sheet};
 
 /// What was typed and chosen, each under its key.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -28,8 +29,17 @@ pub struct Draft {
     pub refused: Option<Refusal>,
     /// What was said of something handed to the phone, until the screen is left.
     said: BTreeMap<Key, String>,
+    /// What a screen keeps as it stood.
+    pub(crate) kept: Kept,
     /// How many sheets were opened.
     opened: usize,
+}
+
+/// What a screen keeps as it stood.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct Kept {
+    /// The list that is out of sight while something is looked for.
+    pub(crate) list: Option<Arc<Block>>,
 }
 
 /// A sheet that lies open.
