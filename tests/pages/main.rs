@@ -28,6 +28,7 @@ mod practice;
 mod race;
 mod screens;
 mod season;
+mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;

@@ -20,7 +20,8 @@ use yeanling_pages::{
 };
 
 thread_local! {
-    static IDS: Cell<u128> = const { Cell::new(0) };
+    // Far from those of the made-up flock, which count from nothing too.
+    static IDS: Cell<u128> = const { Cell::new(1 << 40) };
 }
 
 /// A phone without a browser.
