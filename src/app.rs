@@ -1,4 +1,8 @@
 //! The frame: the screen of the address, the offer to undo, the tabs. It lives as long as the page.
+//!
+//! The way back from an animal leads to the list it was opened from (`CameFrom`), to its row there, which has the
+//! focus again; Flock keeps what was sought (`Sought`). Who comes from elsewhere begins anew, and the Watch always at
+//! its top: the most urgent stands there.
 
 use std::collections::BTreeSet;
 

@@ -1,4 +1,7 @@
 //! Keeping the book in two copies that heal each other. Since entries never change, the union is always right.
+//!
+//! Two copies. Local storage is written out seconds late by every browser; IndexedDB with strict durability is not.
+//! The first paint comes from the one, the tick from the other.
 
 use std::cell::RefCell;
 use std::collections::BTreeSet;

@@ -2,6 +2,9 @@
 //!
 //! Browsers write it out seconds late, so it never decides whether an entry is saved. A line that cannot be read is
 //! left where it is and reported.
+//!
+//! Local storage is read as two long texts, all names and all lines: thousands of single readings took longer than
+//! all else of a start.
 
 use std::cell::RefCell;
 use std::rc::Rc;

@@ -1,4 +1,7 @@
 //! The address: the part behind the `#`, read, set and followed.
+//!
+//! The screen's heading has no `tabindex` of its own: whoever moves the focus to it sets it. Taken off the focused
+//! heading with each change of screen, it cost a layout of the screen that goes.
 
 use std::rc::Rc;
 

@@ -5,6 +5,10 @@
 //! by the ground, and looked at again once the change is painted. Whatever then stands where something else could be
 //! pressed, or under the finger that pressed last, is barred for a moment: `aria-disabled` says so, and a press on it goes
 //! nowhere. Nothing is barred for the keyboard: the focus does not move under anyone's finger.
+//!
+//! A press within 48 px and 1.2 s counts only on what already stood there, also on the next screen
+//! (`browser/press.rs`). In a journey tap the button or link itself: what is barred is `aria-disabled`, and waited
+//! for.
 
 use std::cell::RefCell;
 use std::time::Duration;

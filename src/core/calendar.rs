@@ -2,6 +2,9 @@
 //!
 //! A later file moves what an earlier one brought: the `UID` of an alarm stays, and the `SEQUENCE` grows with the
 //! instant of writing. All times are UTC, so daylight saving is the calendar's to add.
+//!
+//! An alarm in a calendar is named by animal and kind of duty, never by time, and has one DISPLAY alarm: phones show
+//! a second one twice.
 
 use chrono::{Datelike, Timelike};
 

@@ -1,14 +1,18 @@
 //! What a press leaves to the farm: facts to be noted, and what is asked of the phone.
+//!
+//! What one press notes of many animals is undone as one; a tick taken off or a change is told and can be brought
+//! back.
 
 use leptos::task::spawn_local;
 use yeanling_core::book::Entry;
+use yeanling_core::calendar;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch;
 use yeanling_pages::phone::FileTrouble;
 use yeanling_pages::{Action, Heard, Noting, Request};
 
 use super::{Farm, Last};
-use crate::browser::now;
+use crate::browser::{now, place};
 
 impl Farm {
     /// Notes facts of one press, all of them or none; each passes the gate where those before it were noted.
@@ -54,7 +58,11 @@ impl Farm {
             Request::GiveTable(key, name, text) => spawn_local(async move {
                 told(Heard::Given(key, self.give_table(&name, &text).await.err()));
             }),
-            Request::GiveCalendar(key, name, text) => spawn_local(async move {
+            Request::GiveCalendar(key, name, mut alarms) => spawn_local(async move {
+                for alarm in &mut alarms {
+                    alarm.url = place::whole(&alarm.url);
+                }
+                let text = calendar::write(&alarms, now::now());
                 told(Heard::Given(key, self.give_calendar(&name, &text).await.err()));
             }),
             Request::AskForGood => spawn_local(async move {

@@ -2,6 +2,10 @@
 //!
 //! It rings for what becomes due, and again for what becomes late, once each; what was due when the night's screen
 //! opened stands on it and does not ring.
+//!
+//! The alarm belongs to the Night screen. No web page rings with the phone locked, so nothing else pretends to: the
+//! screen says so, and hands the alarms to the phone's calendar. What is due when it opens does not ring, it stands
+//! there.
 
 pub use yeanling_pages::phone::Alarm;
 use yeanling_pages::phone::{self, Told};

@@ -1,4 +1,9 @@
 //! The phone's clock: kept, doubted where the book knows better, and asked what was missed while no one looked.
+//!
+//! A duty's instants come from `Farm::duties` as this phone's wall clock will show them, so that "03:40" is right
+//! after a change of clocks; what was noted keeps the clock it was lived at.
+//!
+//! The clock beats once a minute and with every entry; nothing on screen shows seconds.
 
 use std::cell::Cell;
 

@@ -3,6 +3,7 @@
 use std::time::Duration;
 
 use yeanling_core::book::Event;
+use yeanling_core::calendar::Alarm;
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
@@ -13,6 +14,8 @@ use crate::{Does, Key, Screen, Sheet, sheets};
 /// What a press does.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Action {
+    /// Nothing: what is chosen stands already.
+    Nothing,
     /// Notes facts that happen now.
     Note(Vec<Event>),
     /// Notes them and closes the uppermost sheet.
@@ -70,8 +73,9 @@ pub enum Request {
     SafeElsewhere(Moment),
     /// Hands a table to the phone: its name and its text; it tells with `Heard::Given` of this key.
     GiveTable(Key, String, String),
-    /// Hands a calendar to the phone: its name and its text; it tells with `Heard::Given` of this key.
-    GiveCalendar(Key, String, String),
+    /// Hands a calendar of these alarms to the phone under a name; it tells with `Heard::Given` of this key. An alarm's address
+    /// is the one within the app, to which the phone adds its own.
+    GiveCalendar(Key, String, Vec<Alarm>),
     /// Asks the browser to keep the book for good.
     AskForGood,
     /// Keeps what was answered about a cold lamb without a record.
@@ -120,6 +124,7 @@ impl Effect {
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
+        Action::Nothing => {}
         Action::Note(events) => return draft.note(view, notings(events)),
         Action::Answer(events) => return draft.answer(view, notings(events)),
         Action::Ask(sheet) => draft.ask(sheet.clone()),
@@ -133,7 +138,9 @@ pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> V
             return crate::typed(key, screen, view, draft);
         }
         Action::Choose(key, place) => {
-            draft.top_mut().choose(key.clone(), *place);
+            let top = draft.top_mut();
+            top.choose(key.clone(), *place);
+            top.right(key);
             return crate::typed(key, screen, view, draft);
         }
         Action::Go(screen) => return vec![Effect::Go(*screen)],

@@ -26,6 +26,8 @@ pub struct Draft {
     pub sheets: Vec<Open>,
     /// What was refused last and not read yet.
     pub refused: Option<Refusal>,
+    /// What was said of something handed to the phone, until the screen is left.
+    said: BTreeMap<Key, String>,
     /// How many sheets were opened.
     opened: usize,
 }
@@ -193,9 +195,21 @@ impl Draft {
         Vec::new()
     }
 
+    /// Returns what was said under a key; empty when nothing was.
+    #[must_use]
+    pub fn said(&self, key: &str) -> &str {
+        self.said.get(key).map_or("", String::as_str)
+    }
+
+    /// Says something that stands until the screen is left.
+    pub fn say(&mut self, key: impl Into<Key>, said: impl Into<String>) {
+        self.said.insert(key.into(), said.into());
+    }
+
     /// The screen is left: sheets on which nothing was typed are closed, and what was refused was read.
     pub fn leave(&mut self) {
         self.sheets.retain(|open| !open.fields.is_blank());
         self.refused = None;
+        self.said.clear();
     }
 }

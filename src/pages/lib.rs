@@ -8,22 +8,38 @@ pub mod block;
 mod button;
 pub mod chart;
 mod draft;
+mod duty_ribbon;
 pub mod everyone;
+mod feed;
 mod figures;
+mod group;
+mod lamb_row;
 pub mod made_up;
+mod medicines;
+mod milk;
+mod milk_ribbon;
 mod more;
 mod page;
+mod pens;
 pub mod phone;
 mod powder;
+mod practice;
+mod race;
 pub mod ribbon;
 mod screen;
+mod season;
 mod sheets;
 mod standing;
 mod stores;
 mod text;
+mod timeline;
+mod to_calendar;
 mod view;
+mod weighing;
+
 mod weight;
 mod why;
+mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
@@ -34,12 +50,34 @@ pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
+pub use to_calendar::ToCalendar;
 pub use view::{Lazy, View};
 pub use why::Reason;
+
+use yeanling_core::book::LambId;
+use yeanling_words::danger::Found;
 
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
+    /// Hands alarms to the phone's calendar.
+    ToCalendar(ToCalendar),
+    /// What the pens know.
+    Pens(pens::Does),
+    /// What one group gone through knows.
+    Race(race::Does),
+    /// What the scales know.
+    Weighing(weighing::Does),
+    /// A ewe that is new to the book comes, and what she was picked for follows.
+    NewEwe(sheets::ewe_picker::NewEwe),
+    /// A lamb was found already born, and can be so old at the most.
+    FoundBorn(LambId, Found),
+    /// Practice.
+    Practice(practice::Does),
+    /// Medicines.
+    Medicines(medicines::Does),
+    /// A medicine given.
+    Treat(sheets::TreatDoes),
     /// Of the ready figures.
     Figures(figures::Does),
 }
@@ -51,6 +89,15 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Figures => figures::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
+        Screen::Pens => pens::page(view),
+        Screen::Pen(pen) => pens::one_page(view, pen),
+        Screen::Race(group) => race::page(view, draft, group),
+        Screen::Group(group) => group::page(view, draft, group),
+        Screen::Season => season::page(view, draft),
+        Screen::Weighing => weighing::page(view, draft),
+        Screen::Feed => feed::page(view, draft),
+        Screen::Practice => practice::page(view, draft),
+        Screen::Medicines => medicines::page(view, draft),
         Screen::Watch
         | Screen::Lambing
         | Screen::LambingEwe(_)
@@ -59,19 +106,10 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Lamb(_)
         | Screen::Ewe(_)
         | Screen::Flock
-        | Screen::Pens
-        | Screen::Pen(_)
         | Screen::BottleRound
         | Screen::ColdLamb(_)
         | Screen::HandOver
         | Screen::Help
-        | Screen::Practice
-        | Screen::Season
-        | Screen::Group(_)
-        | Screen::Race(_)
-        | Screen::Medicines
-        | Screen::Weighing
-        | Screen::Feed
         | Screen::Year
         | Screen::Night
         | Screen::Lost => return None,
@@ -83,23 +121,65 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::Figures | Screen::More | Screen::Stores)
+    !matches!(
+        screen,
+        Screen::Watch
+            | Screen::Lambing
+            | Screen::LambingEwe(_)
+            | Screen::LambingUnknown
+            | Screen::LambingLamb(_)
+            | Screen::Lamb(_)
+            | Screen::Ewe(_)
+            | Screen::Flock
+            | Screen::BottleRound
+            | Screen::ColdLamb(_)
+            | Screen::HandOver
+            | Screen::Help
+            | Screen::Year
+            | Screen::Night
+            | Screen::Lost
+    )
 }
 
 /// What follows when something was typed or chosen.
-fn typed(_key: &Key, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    weight::chose_unit(key, draft.top_mut());
+    if matches!(screen, Screen::Race(_)) {
+        race::typed(key, &mut draft.fields);
+    }
+    if screen == Screen::Weighing {
+        weighing::typed(key, view, &mut draft.fields);
+    }
+    if screen == Screen::Practice {
+        practice::typed(key, draft);
+    }
     Vec::new()
 }
 
 /// What a screen or sheet alone knows how to do.
 fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
+        Does::Pens(does) => pens::does(*does, view, draft),
+        Does::Race(does) => race::does(does, view, draft),
+        Does::Weighing(does) => weighing::does(*does, view, draft),
+        Does::ToCalendar(what) => to_calendar::does(what, view, draft),
+        Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
+        Does::Practice(does) => practice::does(*does, view, draft),
+        Does::Medicines(does) => medicines::does(*does, view, draft),
+        Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(_heard: &Heard, _screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match heard {
+        Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
+            to_calendar::given(key, trouble.as_ref(), draft);
+        }
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+    }
     Vec::new()
 }
 
@@ -116,6 +196,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
                 effects.extend(act(left, screen, view, draft));
             }
         }
+    }
+    if screen == Screen::Practice {
+        practice::left(draft);
     }
     draft.leave();
     effects

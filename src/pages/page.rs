@@ -277,10 +277,10 @@ impl Blocks {
         self.add(key, Kind::Field(field))
     }
 
-    /// Adds choices.
+    /// Adds choices; nothing without any.
     #[must_use]
     pub fn choices(self, key: impl Into<Key>, choices: Choices) -> Self {
-        self.add(key, Kind::Choices(choices))
+        if choices.options.is_empty() { self } else { self.add(key, Kind::Choices(choices)) }
     }
 
     /// Adds one button.

@@ -43,8 +43,12 @@ pub(crate) fn blocks(view: &View, fields: &Fields, lambs: &str, used: Mass) -> B
 /// Returns what is wanted still, and by whose rule.
 fn wanted(view: &View, plan: &Plan) -> Blocks {
     let system = view.system();
-    let label =
-        Line { look: LineLook::AnswerLabel, text: words::WANTED.into(), aloud: Aloud::Not, buttons: Vec::new() };
+    let label = Line {
+        look: LineLook::AnswerLabel,
+        text: words::WANTED.into(),
+        aloud: Aloud::Not,
+        buttons: Vec::new(),
+    };
     let figure = Figure { value: words::range(plan.left, system), ..Figure::default() };
     Blocks::new()
         .add("", Kind::Line(label))

@@ -3,6 +3,8 @@
 //! A stretch tells how good its time is by its height first and by its ink second, so the ribbon narrows as the
 //! window closes and reads the same in one color. Places are fractions of the whole (0 to 1); the caller chooses
 //! the scale. Ticks that would touch each other on a narrow screen give way by rank.
+//!
+//! A ribbon's now stands at its minute, so that a row on which nothing happened is not drawn anew with every entry.
 
 /// A strip of time.
 #[derive(Clone, Debug, PartialEq)]

@@ -105,8 +105,16 @@ impl View<'_> {
     /// # Errors
     /// The reason of the first that may not.
     pub fn allow(&self, notings: &[Noting]) -> Result<(), Refusal> {
+        self.allow_each(notings).map_err(|(_, refusal)| refusal)
+    }
+
+    /// Says whether facts may be noted one after the other.
+    ///
+    /// # Errors
+    /// The place of the first that may not, and the reason.
+    pub fn allow_each(&self, notings: &[Noting]) -> Result<(), (usize, Refusal)> {
         let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
-        watch::allow_all(self.flock, self.book, facts, self.device, self.now).map_err(|(_, refusal)| refusal)
+        watch::allow_all(self.flock, self.book, facts, self.device, self.now)
     }
 
     /// Returns the instant at which the wall clock that shows `moment` as it was noted shows `local`: this phone's own, if

@@ -137,6 +137,12 @@ pub(crate) fn keep_asked(fields: &mut Fields, key: &str, stood: System) {
     fields.set(asked_key(key), digits);
 }
 
+/// What was typed was noted: it is forgotten, with what was asked about it.
+pub(crate) fn answered(fields: &mut Fields, key: &str) {
+    fields.forget(key);
+    fields.forget(&asked_key(key));
+}
+
 /// Returns the question about a weight that is unlike the lamb's last: once for what was typed, so that pressed again it is
 /// taken.
 pub(crate) fn asks_once(

@@ -1,5 +1,8 @@
 //! "Why?": what is asked. Its answer is put into words only when its sheet is open.
 
+use std::sync::Arc;
+
+use yeanling_core::figures::Ahead;
 use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::chill::{Chill, Indoors};
@@ -7,16 +10,20 @@ use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::powder::Plan;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
+use yeanling_core::reckon::season::condition::{Stage, System as Targets};
+use yeanling_core::reckon::season::pens::Wanted;
+use yeanling_core::reckon::ten_point::Score;
+use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{Strength, passive_transfer, weaning};
 use yeanling_core::units::{TimeDelta, Volume};
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
 
+use crate::Button;
 use crate::block::{Item, ListLook};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
-use crate::Button;
 
 /// What is asked about.
 #[derive(Clone, Debug, PartialEq)]
@@ -27,6 +34,24 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// A grade of vigor, in the farm's limits.
+    Vigor(FourGrade),
+    /// A score of ten points.
+    TenPoint(Score),
+    /// How a group stands at a time of the year, by whose targets.
+    Condition(Targets, Stage),
+    /// How much hay the winter takes.
+    Hay,
+    /// What a ration gives against what she needs.
+    Ration,
+    /// How much water.
+    Water,
+    /// How lambs are told side by side.
+    Grown,
+    /// How many births a night.
+    Nights(Arc<Ahead>),
+    /// How many pens they take.
+    PensWanted(Arc<Wanted>),
     /// The same under the name of one of several figures that share it.
     Of(&'static str, Box<Self>),
     /// The next feed of a lamb that wants so much.
@@ -63,6 +88,15 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::TenPoint(score) => why::ten_point(score),
+            Self::Condition(by, stage) => why::condition(*by, *stage),
+            Self::Hay => why::hay(),
+            Self::Ration => why::ration(),
+            Self::Water => why::drink(),
+            Self::Grown => why::grown(),
+            Self::Nights(ahead) => why::nights(ahead),
+            Self::PensWanted(wanted) => why::pens_wanted(wanted),
             Self::Of(heading, reason) => Why { heading: (*heading).to_owned(), ..reason.answer(view) },
             Self::NextFeed(of) => why::next_feed(&of.0, &of.1, view.system()),
             Self::Window(age) => why::window(*age),

@@ -47,7 +47,7 @@ pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::{CameFrom, Top};
 pub(crate) use vet_sheet::{FoundSheet, MouthSheet, VetSheet};
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet, asks_once};
-pub(crate) use withheld::{Withheld, told_withheld};
+pub(crate) use withheld::Withheld;
 
 use crate::parts::WhyText;
 use crate::words::why::Why;

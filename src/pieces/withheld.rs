@@ -34,7 +34,7 @@ pub(crate) fn Withheld(
 
 /// Returns in a line each what of an animal is withheld, as this phone's clock will show its end. Milk is told of ewes
 /// alone.
-pub(crate) fn told_withheld(flock: &Flock, animal: Animal, now: Moment) -> Vec<String> {
+fn told_withheld(flock: &Flock, animal: Animal, now: Moment) -> Vec<String> {
     let products = match animal {
         Animal::Ewe(_) => &[Product::Meat, Product::Milk][..],
         Animal::Lamb(_) => &[Product::Meat][..],

@@ -1,23 +1,16 @@
-//! One file a screen. A screen reads the farm, shows parts and pieces, and notes the next thing; it knows no other.
+//! The screens that are still drawn by hand.
 
 mod bottle_round;
 mod cold_lamb;
 mod ewe;
-mod feed;
 mod flock;
 mod hand_over;
 mod help;
 mod lamb;
 mod lambing;
 mod lost;
-mod medicines;
 mod night;
-mod pens;
-mod practice;
-mod race;
-mod season;
 mod watch;
-mod weighing;
 mod year;
 
 pub(crate) use flock::Sought;
@@ -38,23 +31,13 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Lamb(lamb) => view! { <lamb::LambScreen id=lamb /> }.into_any(),
         Screen::Ewe(ewe) => view! { <ewe::EweScreen id=ewe /> }.into_any(),
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
-        Screen::Pens => view! { <pens::Pens /> }.into_any(),
-        Screen::Pen(pen) => view! { <pens::PenScreen id=pen /> }.into_any(),
         Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
         Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
-        Screen::Practice => view! { <practice::Practice /> }.into_any(),
-        // Drawn as pages.
-        Screen::Figures | Screen::More | Screen::Stores => ().into_any(),
-        Screen::Season => view! { <season::Season /> }.into_any(),
-        Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
-        Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),
-        Screen::Medicines => view! { <medicines::Medicines /> }.into_any(),
-        Screen::Weighing => view! { <weighing::Weighing /> }.into_any(),
-        Screen::Feed => view! { <feed::FeedScreen /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),
         Screen::Lost => view! { <lost::Lost /> }.into_any(),
+        _ => ().into_any(),
     }
 }

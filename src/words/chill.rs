@@ -35,7 +35,9 @@ pub fn verdict(chill: &Chill) -> String {
     let index = number(chill.index.as_kilojoules(), 0);
     let limit = chill_limit(chill.limit).0;
     match chill.verdict {
-        Verdict::HighRisk => format!("High risk for lambs: {index} {INDEX_UNIT} is over the limit ({limit})."),
+        Verdict::HighRisk => {
+            format!("High risk for lambs: {index} {INDEX_UNIT} is over the limit ({limit}).")
+        }
         Verdict::Usual => format!("Usual risk: {index} {INDEX_UNIT} is not over the limit ({limit})."),
     }
 }

@@ -3,6 +3,12 @@
 use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
 use yeanling_core::units::{Length, Mass, Moment, Rain, Speed, System, Temperature, TimeDelta, Volume};
 
+/// Returns what a person typed, to stand in a line in which asterisks make words strong: one of theirs is printed, and means
+/// nothing.
+pub fn typed(text: &str) -> String {
+    text.replace('*', "∗")
+}
+
 /// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
 pub fn mass(mass: Mass, system: System) -> String {
     match system {

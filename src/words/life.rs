@@ -7,7 +7,7 @@ use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{LifeRefusal, Product, Withheld};
 
 use super::animals;
-use super::common::{date, day_and_clock, long_date, mass, number, short_date};
+use super::common::{date, day_and_clock, long_date, mass, number, short_date, typed};
 
 /// Heads what can be noted of a life.
 pub const LIFE: &str = "Register";
@@ -183,12 +183,12 @@ pub fn line(life: &Life, flock: &Flock) -> String {
 
 /// Returns a treatment in a line: "*Drench*, 8 ml, by mouth, against worms; meat withheld 8 days".
 pub fn treatment_line(treatment: &Treatment) -> String {
-    let mut parts = vec![format!("*{}*", treatment.product)];
-    parts.extend(treatment.amount.clone());
+    let mut parts = vec![format!("*{}*", typed(&treatment.product))];
+    parts.extend(treatment.amount.as_deref().map(typed));
     parts.extend(treatment.route.map(|way| route(way).to_owned()));
-    parts.extend(treatment.reason.as_ref().map(|reason| format!("against {reason}")));
-    parts.extend(treatment.batch.as_ref().map(|batch| format!("batch {batch}")));
-    parts.extend(treatment.by.as_ref().map(|by| format!("by {by}")));
+    parts.extend(treatment.reason.as_ref().map(|reason| format!("against {}", typed(reason))));
+    parts.extend(treatment.batch.as_ref().map(|batch| format!("batch {}", typed(batch))));
+    parts.extend(treatment.by.as_ref().map(|by| format!("by {}", typed(by))));
     let days = |what: &str, days: Option<u16>| match days {
         Some(1) => format!("{what} withheld 1 day"),
         Some(days) => format!("{what} withheld {days} days"),
@@ -211,7 +211,7 @@ pub fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
         Product::Meat => "Meat",
         Product::Milk => "Milk",
     };
-    format!("{what} withheld {} ({})", until(held.usable, now), held.product)
+    format!("{what} withheld {} ({})", until(held.usable, now), typed(&held.product))
 }
 
 /// Returns until when: "until 12 Mar 14:30", "before 8 Mar", or that nobody knows.

@@ -33,6 +33,8 @@ pub const WEANING: &str = "Weaning";
 pub const POWDER_RATE: &str = "Strength on the powder’s label";
 /// Labels the strength on the label.
 pub const POWDER_RATE_LABEL: &str = "Grams in a liter of mix";
+/// The unit of the strength.
+pub const RATE_UNIT: &str = "g/L";
 /// Saves the strength.
 pub const SAVE_RATE: &str = "Save strength";
 /// Heads the powder until weaning.
@@ -270,6 +272,10 @@ pub const BREED_TYPE_SUB: &str =
 pub const RINGS: &str = "Rings";
 /// Explains them.
 pub const RINGS_SUB: &str = "Never in the first 24 h.";
+/// Explains them, with what holds of local rules.
+pub fn rings_sub(local_rules: &str) -> String {
+    format!("{RINGS_SUB} {local_rules}")
+}
 /// The farm's own limit.
 pub const RINGS_OWN: &str = "the farm’s own limit";
 /// Labels it.

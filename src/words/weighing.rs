@@ -71,6 +71,11 @@ pub fn weaned(lambs: usize) -> String {
     if lambs == 1 { "Yes, today".to_owned() } else { format!("Yes, all {lambs} today") }
 }
 
+/// Returns what it weighed, and how old it was: "*18 kg* at 40 days".
+pub fn weighed(weight: Mass, days: i64, system: System) -> String {
+    format!("*{}* at {days} days", mass(weight, system))
+}
+
 /// Returns what it is and what it weighed last.
 pub fn last(kind: &str, days: i64, last: Option<&str>) -> String {
     let last = last.map(|last| format!(" · last {last}")).unwrap_or_default();

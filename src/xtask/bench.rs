@@ -3,7 +3,7 @@
 //! Nothing but such lines goes to standard output.
 use crate::say::say;
 use crate::tools::root;
-use crate::{browser, build, handbook, worker};
+use crate::{browser, build, handbook, ledger, worker};
 use anyhow::{Context, Result, bail};
 use flate2::{Compression, write::GzEncoder};
 use std::fs;
@@ -16,6 +16,7 @@ use std::process::{Command, Stdio};
 pub(crate) fn bench() -> Result<()> {
     let folder = build::build(false)?;
     weigh(&folder)?;
+    ledger::print()?;
     measure(&mut optimized())?;
     handbook::figures()?;
     if !browser::has_specs("bench") {

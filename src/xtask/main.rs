@@ -8,6 +8,7 @@ mod doctor;
 mod fold_growth;
 mod forecast_ratio;
 mod handbook;
+mod ledger;
 mod licenses;
 mod load_ratio;
 mod made_up_book;
@@ -39,7 +40,8 @@ cargo xtask COMMAND
   test             format, lints, tests, the release build, journeys in real browsers
   build [--quick]  the finished app in dist/ (a fast debugging build in dist-quick/)
   bench            what the app weighs and asks for, one `name value unit` a line
-  soak             what is too long for every day: a million files from strangers, a million nights, each browser killed 50 times
+  soak             what is too long for every day: a million files from strangers, a million nights, a million
+                   presses on the screens, each browser killed 50 times
   shots            a picture of every screen, in target/shots/
   doctor [--fix]   what is missing on this machine and how to get it
   measure          the ratios that bench prints; bench calls it, optimized

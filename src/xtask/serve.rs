@@ -1,6 +1,9 @@
 //! `cargo xtask serve`: the finished app at a local address, as a static host would serve it.
 //!
 //! It obeys the `_headers` file of the build, so that what is tried here is what a host gives.
+//!
+//! No router crate, a worker of our own, a server of our own in xtask: each is a page of code against a third of the
+//! app's size, a folder of packages, or a pool that stalled.
 use crate::{build, say::say};
 use anyhow::{Context, Result, bail};
 use std::fs;

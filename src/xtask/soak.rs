@@ -14,6 +14,9 @@ const FLOCKS: &str = "1000";
 /// How many nights are played.
 const NIGHTS: &str = "1000000";
 
+/// How many presses are made on the screens.
+const PRESSES: &str = "1000000";
+
 /// How often each browser is killed.
 const KILLS: &str = "50";
 
@@ -22,6 +25,7 @@ pub(crate) fn soak() -> Result<()> {
     strangers()?;
     coverage()?;
     nights()?;
+    walks()?;
     kill()
 }
 
@@ -38,9 +42,14 @@ fn coverage() -> Result<()> {
 }
 
 /// Runs the core's tests of this name with so many cases.
-fn core(name: &str, cases: &str) -> Result<()> {
-    let words = ["test", "--profile", "soak", "--package", "yeanling-core", "--test", "core", name];
-    run(Command::new("cargo").args(words).env("YEANLING_CASES", cases).current_dir(root()))
+fn core(name: &str, count: &str) -> Result<()> {
+    cases("yeanling-core", "core", name, count)
+}
+
+/// Runs a package's tests of this name with so many cases.
+fn cases(package: &str, test: &str, name: &str, count: &str) -> Result<()> {
+    let words = ["test", "--profile", "soak", "--package", package, "--test", test, name];
+    run(Command::new("cargo").args(words).env("YEANLING_CASES", count).current_dir(root()))
 }
 
 /// Plays a million nights of lambing and holds each step against the laws of the Watch; the first that breaks one is told.
@@ -48,6 +57,14 @@ fn nights() -> Result<()> {
     say(&format!("--- {NIGHTS} nights of lambing"));
     core("nights::", NIGHTS)?;
     say("nights_failed 0");
+    Ok(())
+}
+
+/// Makes a million presses on a phone without a browser, and holds each page on the way against the laws of every screen.
+fn walks() -> Result<()> {
+    say(&format!("--- {PRESSES} presses"));
+    cases("yeanling-pages", "pages", "walk::", PRESSES)?;
+    say("presses_failed 0");
     Ok(())
 }
 

@@ -2,7 +2,10 @@
 //!
 //! It makes the names of files follow their content, joins the style sheets, leaves no inline script for the content
 //! policy to forbid, writes the policy, and tells the worker which files to keep.
-use crate::worker;
+//!
+//! One style sheet, no pictures for the worker: the stamp step joins the sheets; the manifest's pictures are fetched
+//! by the phone when it puts the app on its home screen.
+use crate::{ledger, worker};
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -27,6 +30,9 @@ pub(crate) fn command(words: &[&str]) -> Result<()> {
 pub(crate) fn stamp(folder: &Path) -> Result<()> {
     let index = folder.join("index.html");
     let mut page = fs::read_to_string(&index).with_context(|| format!("no {}", index.display()))?;
+    for name in files(folder)?.iter().filter(|name| name.ends_with(".wasm")) {
+        ledger::take(&folder.join(name))?;
+    }
     page = name_by_content(folder, &page)?;
     page = join_sheets(folder, &page)?;
     page = move_scripts_out(folder, &page)?;

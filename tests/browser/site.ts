@@ -3,6 +3,7 @@ import { readFile } from "node:fs/promises";
 import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join } from "node:path";
+import { brotliCompressSync } from "node:zlib";
 
 const dist = join(import.meta.dirname, process.env.YEANLING_QUICK ? "../../dist-quick" : "../../dist");
 const kinds: Record<string, string> = {
@@ -24,6 +25,9 @@ export class Site {
   readonly instead = new Map<string, Answer>();
   /** What is asked at an address that is no file, worked out anew each time. */
   readonly asked = new Map<string, (address: URL) => Answer | Promise<Answer>>();
+  /** Whether files are sent as most hosts send them: with brotli, but for what is compressed already. */
+  packs = false;
+  private readonly packed = new Map<string, Buffer>();
   private constructor(private readonly server: Server, readonly address: string, private readonly files: string) {}
 
   /** Opens a host at an address of this folder, of the app or of what else was built, named from here. */
@@ -42,7 +46,14 @@ export class Site {
           response.write(body.slice(0, body.length / 2), () => response.destroy());
           return;
         }
-        response.writeHead(answer?.status ?? 200, { "Content-Type": kind, "Cache-Control": "no-cache" }).end(body);
+        const headers = { "Content-Type": kind, "Cache-Control": "no-cache" };
+        if (site.packs && ![".png", ".woff2"].includes(extname(name))) {
+          const packed = site.packed.get(name) ?? brotliCompressSync(body);
+          site.packed.set(name, packed);
+          response.writeHead(200, { ...headers, "Content-Encoding": "br" }).end(packed);
+          return;
+        }
+        response.writeHead(answer?.status ?? 200, headers).end(body);
       } catch {
         response.writeHead(404, { "Content-Type": "text/html" }).end("<p>not here");
       }

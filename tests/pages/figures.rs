@@ -176,7 +176,10 @@ fn the_weather_is_judged_outdoors_by_the_limit_and_under_a_roof_by_the_air_alone
     // Nixon-Smith 1972 at 5 °C, 5 m/s, 10 mm: 1270.9 kJ/m²/h.
     check(&phone, "Chill index, outdoors", "1271 kJ/m²/h ()");
     phone.says("High risk for lambs: 1271 kJ/m²/h is over the limit (Agriculture Victoria, 1000).");
-    phone.press("under a roof").says("This holds outdoors only.").says("a wet lamb can chill under a roof too");
+    phone
+        .press("under a roof")
+        .says("This holds outdoors only.")
+        .says("a wet lamb can chill under a roof too");
     phone.write("Air", "141").says("141");
     assert_eq!(stands(&phone, "Air"), "141");
 }

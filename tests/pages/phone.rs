@@ -102,9 +102,10 @@ impl Phone {
         id
     }
 
-    /// Notes a fact if it may be noted.
-    pub(crate) fn try_note(&mut self, event: Event) -> bool {
-        self.take(vec![Noting { id: new_id(), event, at: self.now }]).is_ok()
+    /// Notes a fact that happened at `at` if it may be noted, and returns its entry.
+    pub(crate) fn try_note_at(&mut self, event: Event, at: Moment) -> Option<EntryId> {
+        let id = new_id();
+        self.take(vec![Noting { id, event, at }]).ok().map(|()| id)
     }
 
     /// A ewe comes.

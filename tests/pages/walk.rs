@@ -178,7 +178,7 @@ fn made_up_flock() -> Phone {
 
 fn in_us_units() -> Phone {
     let mut phone = Phone::with(made_up::book(begins(), System::Us), begins());
-    phone.try_note(Event::Chose(Choice::System(System::Us)));
+    phone.note(Event::Chose(Choice::System(System::Us)));
     phone
 }
 

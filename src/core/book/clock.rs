@@ -2,6 +2,8 @@
 //!
 //! It is a hybrid logical clock: a phone with a wrong clock cannot reorder what another has noted. What lies far ahead of
 //! the phone's own clock is another matter: it was noted while a clock stood wrong, and pulls nothing along with it.
+//!
+//! An entry more than two days ahead of all clocks pulls none of them along; the preview asks about it first.
 
 use super::{Book, DeviceId, Entry, Event};
 use crate::units::{Moment, TimeDelta};

@@ -3,6 +3,8 @@
 //! Reading checks everything before anything is used: size, form, version, count, digest, each entry. The digest is
 //! taken over the entries without white space, so a file may be laid out by another tool and still be whole. It tells
 //! of damage, not of malice.
+//!
+//! The digest tells of damage, not of malice.
 
 use std::borrow::Cow;
 use std::collections::BTreeMap;

@@ -1,5 +1,8 @@
 //! The facts of an animal's life beyond birth, milk and mating: who rears it, how it is marked, what it was treated
 //! with, and how it left.
+//!
+//! A life's facts are one variant of `Event` (`book/life.rs`), as the farm's choices are: the long list stays
+//! readable.
 
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};

@@ -1,4 +1,6 @@
 //! How two books become one: by union, all or nothing, with a preview that changes nothing.
+//!
+//! `SameAnimal` joins, nothing is deleted; the kept record is read first.
 
 use super::ids::EntryId;
 use super::{Added, Book, Entry};

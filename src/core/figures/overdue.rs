@@ -1,4 +1,7 @@
 //! Ewes whose days have passed without a lamb: to be looked at, since none of them is awaited any more.
+//!
+//! A ewe past her last day is told of for a month (`overdue`), on the Watch and the season: none of the forecast's
+//! nights has her any more.
 
 use std::collections::{BTreeMap, BTreeSet};
 

@@ -1,4 +1,7 @@
 //! A season: births that lie close together, told from the book alone.
+//!
+//! A season is not noted: it is what is left of a ewe's windows after her last lambing, and births no more than 90
+//! days apart. A lambing from day 138 after the ram came in ends that window, also while he is still in.
 
 use crate::book::LambId;
 use crate::flock::Flock;

@@ -1,4 +1,7 @@
 //! One season in numbers: how many were born, lived and were weaned, what was lost when and of what, and on which days.
+//!
+//! A lamb too young to tell counts neither way in what lived to a day or a week; for survival the dead wait four
+//! weeks too.
 
 use std::collections::{BTreeMap, BTreeSet};
 

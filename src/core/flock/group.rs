@@ -1,6 +1,8 @@
 //! A group of ewes that is put to the ram together, and the days on which each of them can have been mated.
 //!
 //! Where a ewe is at a time is kept with her, as her stays; a group's members are gathered from them.
+//!
+//! A ewe is in one group at a time; a ram is a label of his time with a group, and all go out at once.
 
 use super::{Flock, Scan};
 use crate::arrange::Arrange;

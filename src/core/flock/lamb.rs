@@ -1,4 +1,7 @@
 //! A lamb as the book has it.
+//!
+//! A lamb that was found has two ages: its birth stands at the oldest it can be, `found` at the youngest; each rule
+//! takes the safer one (`age`, `least_age`).
 
 use super::Left;
 use crate::book::{

@@ -1,4 +1,6 @@
 //! What was noted of animals' lives: who rears whom, what they were treated with, and who left.
+//!
+//! Whose lamb it was born and who rears it are two things: births count for the dam, weights made alike for both.
 
 use chrono::Datelike;
 

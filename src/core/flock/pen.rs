@@ -1,4 +1,6 @@
 //! A bonding pen as the book has it.
+//!
+//! A lamb of a ewe in a pen is in that pen unless it was taken out itself; only the ewe is noted.
 
 use super::Flock;
 use crate::book::{Animal, Event, PenId, PenSize, Standing};

@@ -1,6 +1,8 @@
 //! What lies in the stores and in the freezer.
 //!
 //! A count settles how much there is, whatever was noted before; nothing is ever less than none.
+//!
+//! A count settles a store; no level falls under nothing, though two phones each used the last.
 
 use std::collections::BTreeMap;
 

@@ -1,4 +1,6 @@
 //! The farm's own marks for keeping or culling: from how often on a ewe is looked at again.
+//!
+//! Marks for keeping or culling are the farm's own: none is set until it sets one, since none is published.
 
 use serde::{Deserialize, Serialize};
 

@@ -1,4 +1,6 @@
 //! The farm's own choice among rules, and its own limits: a value a rule takes, never a global.
+//!
+//! Choices of the farm are entries, one choice each, latest by when they were noted. Day or night is the phone's.
 
 mod keep;
 mod labor;

@@ -2,6 +2,8 @@
 //! age × n`, times a factor each for the age of its dam, its sex, and how many it was born and reared with.
 //!
 //! Only lambs of one group, fed alike, may be set side by side.
+//!
+//! A lamb still fed by hand at three days is reared by hand: no factor is printed for it, so it stands apart.
 
 use super::cited::{memory, ours, seen};
 use crate::source::Source;

@@ -1,6 +1,8 @@
 //! What a birth weight means: the optimum of a single is 4.5–5.5 kg, of a twin 93 % of it, of a triplet 78 %.
 //!
 //! Few ordinary lambs hit the optimum, so "good" is wider (ours): from half a kilogram under it up to 6 kg.
+//!
+//! A breed's recalled mean raises no alarm; the flock's own does, from 15 lambs of that litter size on.
 
 use super::cited::{HANRAHAN_KEADY, common, memory, ours, seen};
 use crate::practice::BreedMeans;

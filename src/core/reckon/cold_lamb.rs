@@ -2,6 +2,11 @@
 //!
 //! Whatever is not known takes the safer branch: an unknown age counts as older than five hours, and a lamb of which
 //! nobody says that it swallows counts as one that does not. Glucose is never a step for a lamb of up to five hours.
+//!
+//! 5 h 00 min is young, a second more is older, and an unknown age is older. What lies between two tenths of a degree
+//! goes by the edge it has reached: 36.95 °C is severe.
+//!
+//! A vet now for every cold lamb that is not seen to swallow, also where the table alone would only warm it.
 
 use super::PerKilogram;
 use super::body_temperature::{Band, band};

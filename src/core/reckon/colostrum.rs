@@ -2,6 +2,10 @@
 //!
 //! A day never wants less than its first 18 hours. A farm that chose the ten-percent floor is the one exception: its
 //! day is the floor, nothing earlier asks for more, and the answer carries a caution.
+//!
+//! A day never wants less than its first 18 hours: outdoors Mellor & Murray's 210 ml/kg by 18 h stands above the 200
+//! ml/kg of the day, so the day is raised. With the ten-percent rule all is held to that floor, and the answer says
+//! so.
 
 use super::PerKilogram;
 use super::cited::{AHDB, BOND, MELLOR_MURRAY, MERCHANT, RUMA, UK_SHEET, VET_TIMES, ours, seen};

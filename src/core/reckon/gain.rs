@@ -1,4 +1,6 @@
 //! How fast a lamb grew between two weights: `(W₂ − W₁) ÷ days`, in grams a day.
+//!
+//! A weight is held against the one before: over a kilogram a day, or two fifths lost, one of the two is wrong.
 
 use super::cited::{memory, ours, seen};
 use crate::source::Source;

@@ -1,6 +1,8 @@
 //! How a lamb grows against the eight-week target: a straight line from its birth weight to 20 kg.
 //!
 //! No band of growth by age is printed; the target and its flag are. The line between is ours.
+//!
+//! No band of growth by age is printed, so the chart goes straight from the birth weight to AHDB's 20 kg.
 
 use super::cited::{ours, seen};
 use crate::source::Source;

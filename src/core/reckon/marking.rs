@@ -2,6 +2,10 @@
 //!
 //! Laws change: every limit here was read in [`READ_IN`], and whoever shows one says "check local rules". The farm can
 //! set its own limit for rings. No dose is given; the vaccine's label wins.
+//!
+//! What the law bans is not offered and not asked for; a book that chose it is told (`marking::banned`).
+//!
+//! A law's limit is told with the year it was read and "check local rules"; months are counted at their shortest.
 
 use super::cited::{AHDB, ours, seen};
 use crate::practice::{DamsVaccinated, RingRule, Rings};

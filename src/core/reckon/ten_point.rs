@@ -2,6 +2,8 @@
 //!
 //! It runs against the four grades, of which 1 is the best, so points never travel without their scale. Without an ear
 //! oximeter the breathing is left out and the scale is another one, out of eight: adapted (ours), without bands.
+//!
+//! Eight points have no bands: none are published without the oximeter, and none are scaled.
 
 use super::cited::{memory, ours, seen};
 use crate::source::Source;

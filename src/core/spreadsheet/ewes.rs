@@ -1,4 +1,6 @@
 //! From a table to ewes: which column holds what, and what each row would bring, before anything is noted.
+//!
+//! A date without a year, or with the month first, is not guessed: 3/4/2022 is asked back.
 
 use std::collections::BTreeSet;
 

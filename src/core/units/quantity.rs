@@ -2,6 +2,10 @@
 //!
 //! The number is written and read by the standard library, which gives back every number exactly as it was written;
 //! what serde_json brings for that weighs as much as a calculation and its screen.
+//!
+//! A quantity is written and read by the standard library (`units/quantity.rs`): serde_json alone gives back about
+//! eight numbers in nine as they were written, and an entry would clash with itself; its `float_roundtrip` would cure
+//! that for the weight of a screen.
 
 use serde::{Deserialize, Deserializer, Serialize, Serializer, de, ser};
 use serde_json::value::RawValue;

@@ -1,6 +1,8 @@
 //! A list of ear tags as people type or paste it: `101–140, 7, 9 12`, each tag once, and what could not be read said.
 //!
 //! A range keeps what stands before its number and the zeros in it: `A008–A012` is A008 to A012.
+//!
+//! A letter among the digits of one end of a range is a slip ("3O1-330"): it is left out and told, not made 330 ewes.
 
 /// The most tags of one list, and of one range.
 pub const MOST_TAGS: usize = 2000;

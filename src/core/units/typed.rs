@@ -1,6 +1,9 @@
 //! What people type into a field, read as a number: comma or point, a fraction, a unit behind it or none.
 //!
 //! Nothing is guessed: `1,000` may be one or a thousand, so it is asked back.
+//!
+//! A comma before three digits is asked back, and so is a point where the last of them is 0; `4.125` is a decimal, as
+//! a scale and the app write it.
 
 /// What is wrong with something typed. Each keeps what was given, so that a field can show it again.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]

@@ -1,4 +1,7 @@
 //! One thing that someone should do for one animal.
+//!
+//! Danger is a fourth instant of a duty (`Duty::danger`), so that it cannot be put off and sorts before all. A lamb's
+//! goes out of sight after seven days in which nothing worse was noted; the hold stays.
 
 use super::newborn::LambDanger;
 use super::vet::Called;

@@ -1,5 +1,8 @@
 //! How long a duty may be put off: to its red limit, and once that is past for a quarter of an hour at a time. A danger
 //! waits for nothing.
+//!
+//! A duty can be put off to its red limit, and once late for a quarter of an hour at a time; a danger never, and what
+//! was put off before a duty began is another's.
 
 use super::{Duty, State, duties};
 use crate::book::{Animal, DutyKind};

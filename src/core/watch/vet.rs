@@ -1,4 +1,8 @@
 //! What a call to the vet changes: it ends the duty to call, never the danger, and it brings a look again.
+//!
+//! A call to the vet ends the duty to call, and brings a look (`watch/vet.rs`): after 20 minutes, or when the vet
+//! said. "Nobody reached" brings the call back; "was here, left a plan" turns danger amber until something new is
+//! seen.
 
 use crate::book::VetSaid;
 use crate::flock::VetCall;

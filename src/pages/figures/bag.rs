@@ -13,11 +13,11 @@ use yeanling_words::{bag as words, errors};
 use super::answer::{answer, figure};
 use super::choices;
 use super::typed::{Read, field, good, read};
+use crate::Reason;
 use crate::block::{Block, Field, FieldKind, Item, ListLook};
 use crate::draft::Fields;
 use crate::page::Blocks;
 use crate::view::View;
-use crate::Reason;
 
 const BRIX: &str = "figures-brix";
 const ANTIBODY: &str = "figures-antibody";
@@ -76,10 +76,12 @@ fn is_good(view: &View, fields: &Fields) -> Blocks {
         let said = words::antibody(strength, strength >= GOOD_ANTIBODY);
         (words::bold(&said), Reason::Antibody(strength))
     });
-    let blocks = Blocks::new()
-        .field(BRIX, field(fields, BRIX, words::BRIX, &brix, "%").hint(words::BRIX_HINT));
-    let blocks = verdict(blocks, view, by_brix)
-        .field(ANTIBODY, field(fields, ANTIBODY, words::ANTIBODY, &antibody, "g/L").hint(words::ANTIBODY_HINT));
+    let blocks =
+        Blocks::new().field(BRIX, field(fields, BRIX, words::BRIX, &brix, "%").hint(words::BRIX_HINT));
+    let blocks = verdict(blocks, view, by_brix).field(
+        ANTIBODY,
+        field(fields, ANTIBODY, words::ANTIBODY, &antibody, "g/L").hint(words::ANTIBODY_HINT),
+    );
     let blocks = verdict(blocks, view, by_antibody)
         .field(VOLUME, field(fields, VOLUME, words::VOLUME, &volume, volume_unit(system)));
     match (good(&volume), good(&antibody)) {

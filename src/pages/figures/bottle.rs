@@ -36,9 +36,11 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
         (Ok(_), Some(Ok(_) | Err(NoRow::NotAWeight(_))) | None) => String::new(),
     };
     let weight_error = match &weight {
-        Ok(Some(weight)) => {
-            Mass::ON_THE_BOTTLE.check(*weight).err().map(|wrong| errors::weight(&wrong, unit)).unwrap_or_default()
-        }
+        Ok(Some(weight)) => Mass::ON_THE_BOTTLE
+            .check(*weight)
+            .err()
+            .map(|wrong| errors::weight(&wrong, unit))
+            .unwrap_or_default(),
         Ok(None) | Err(_) => wrong(&weight),
     };
     let tables = choices(TABLE, words::TABLE, TABLES.into_iter().enumerate(), |one| {

@@ -34,8 +34,8 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     };
     let rule = fields.pick(RULE, &RULES, view.practice().day_rule);
     let want = weight.and_then(|weight| colostrum::want(weight, rule, housing(view, fields)).ok());
-    let mut blocks = Blocks::new()
-        .field(BIRTH_WEIGHT, weight_field(view, fields, BIRTH_WEIGHT, lamb::WEIGHT, error));
+    let mut blocks =
+        Blocks::new().field(BIRTH_WEIGHT, weight_field(view, fields, BIRTH_WEIGHT, lamb::WEIGHT, error));
     if let Weighed::Ask(typed, meant) = weighed
         && !asked
     {
@@ -79,11 +79,11 @@ pub(super) fn meant(weight: Mass, system: System, fields: &mut Fields) {
 fn volumes(want: &Want, system: System) -> Blocks {
     let next = feeds::next(want, Volume::ZERO, None, TimeDelta::zero());
     let of_next = || next.map(|next| Reason::NextFeed(Box::new((next, *want))));
-    let of_want = |label, key: &'static str, milk| {
-        answer(key, label, in_both(milk, system), Some(Reason::Milk(*want)))
-    };
-    let count = feeds::count(want.by_24h, want.next_feed)
-        .map(|count| answer("feeds", words::FEEDS, figure(count.to_string(), "", words::FEEDS_ALSO), of_next()));
+    let of_want =
+        |label, key: &'static str, milk| answer(key, label, in_both(milk, system), Some(Reason::Milk(*want)));
+    let count = feeds::count(want.by_24h, want.next_feed).map(|count| {
+        answer("feeds", words::FEEDS, figure(count.to_string(), "", words::FEEDS_ALSO), of_next())
+    });
     let others = Blocks::new()
         .then([
             of_want(words::BY_6, "by-6", want.by_6h),

@@ -81,9 +81,9 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         Which::Weather => weather::blocks(view, fields),
     };
     let cold_lamb = Button::new("cold-lamb", words::COLD_LAMB, Action::Go(Screen::ColdLamb(None)));
-    Page::new(words::TITLE).under(words::SUB).blocks(
-        Blocks::new().choices(OPEN, tabs).then(inside).button(cold_lamb).small(cautions::GENERAL),
-    )
+    Page::new(words::TITLE)
+        .under(words::SUB)
+        .blocks(Blocks::new().choices(OPEN, tabs).then(inside).button(cold_lamb).small(cautions::GENERAL))
 }
 
 /// Does what only this screen knows.

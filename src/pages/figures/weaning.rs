@@ -34,8 +34,7 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let rule = fields.pick(RULE, &RULES, view.practice().weaning_rule);
     let answer = good(&days).filter(|_| born.is_ok() && today.is_ok()).and_then(|days| {
         let age = TimeDelta::days(i64::from(days));
-        let lamb =
-            weaning::Lamb { age, weight: good(&today), birth_weight: good(&born), eats_solids: eats };
+        let lamb = weaning::Lamb { age, weight: good(&today), birth_weight: good(&born), eats_solids: eats };
         weaning::wean(lamb, rule).ok()
     });
     let eaten = choices(EATS, said::EATS_ASK, EATEN.into_iter().enumerate(), |(one, name)| {

@@ -1,13 +1,38 @@
 //! The sheets that lie over a page: each asks for one thing, or tells why.
 
-use yeanling_core::book::{Animal, EntryId, EweId, Item, LambId, Milk, PenId};
+mod amend;
+mod describe;
+mod ewe_in_field;
+pub(crate) mod ewe_picker;
+mod feed;
+mod few_words;
+mod foster;
+mod later;
+mod leave;
+mod parts;
+mod pen;
+mod seen;
+mod ten_point;
+mod vet;
+mod vigor;
+mod weight;
+
+use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, PenId};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
+
+pub(crate) use parts::read_days;
+pub(crate) use seen::found_born;
+
+use few_words::Of;
+mod treat;
+
+pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, stores, why};
+use crate::{Effect, Reason, group, medicines, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -65,6 +90,8 @@ pub enum Sheet {
     Leave(Animal),
     /// Which pen it goes into.
     WhichPen(Animal),
+    /// Who was treated.
+    Who,
     /// A medicine given to one or many.
     Treat(Vec<Animal>),
     // Of anything else.
@@ -76,6 +103,20 @@ pub enum Sheet {
     Count(Item),
     /// Colostrum that was frozen.
     Freeze,
+    /// A new pen.
+    NewPen,
+    /// Another name for a pen.
+    PenName(PenId),
+    /// A new group.
+    NewGroup,
+    /// Many ewes for a group.
+    AddEwes(GroupId),
+    /// When the ram went in.
+    RamIn(GroupId),
+    /// When he came out.
+    RamOut(GroupId),
+    /// Whether all lambs that are old enough are weaned.
+    WeanAll,
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -88,33 +129,41 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
-                Sheet::Weight(_)
-                | Sheet::Vigor(_)
-                | Sheet::TenPoint(_)
-                | Sheet::Belly(_)
-                | Sheet::Mouth(_)
-                | Sheet::Feed(..)
-                | Sheet::Found(_)
-                | Sheet::Foster(_)
-                | Sheet::Castrate(_)
-                | Sheet::Condition(_)
-                | Sheet::EweWeight(_)
-                | Sheet::Scan(_)
-                | Sheet::Mark(_)
-                | Sheet::Describe(_)
-                | Sheet::TakeOn(_)
-                | Sheet::Later(_)
-                | Sheet::Vet(_)
-                | Sheet::Examined(_)
-                | Sheet::Paint(_)
-                | Sheet::Remark(_)
-                | Sheet::Tag(_)
-                | Sheet::Death(_)
-                | Sheet::Leave(_)
-                | Sheet::WhichPen(_)
-                | Sheet::Treat(_)
-                | Sheet::Amend(_)
-                | Sheet::PutIn(_) => SheetPage::default(),
+                Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
+                Sheet::Vigor(lamb) => vigor::sheet(view, &open.fields, *lamb),
+                Sheet::TenPoint(lamb) => ten_point::sheet(view, &open.fields, *lamb),
+                Sheet::Belly(lamb) => seen::belly(view, *lamb),
+                Sheet::Mouth(lamb) => seen::mouth(view, &open.fields, *lamb),
+                Sheet::Feed(lamb, volume, milk) => feed::sheet(view, &open.fields, (*lamb, *volume, *milk)),
+                Sheet::Found(lamb) => seen::found(view, *lamb),
+                Sheet::Foster(lamb) => foster::foster(view, &open.fields, *lamb),
+                Sheet::Castrate(lamb) => seen::castrate(view, *lamb),
+                Sheet::Condition(ewe) => ewe_in_field::condition(view, &open.fields, *ewe),
+                Sheet::EweWeight(ewe) => ewe_in_field::ewe_weight(view, &open.fields, *ewe),
+                Sheet::Scan(ewe) => ewe_in_field::scan(view, &open.fields, *ewe),
+                Sheet::Mark(ewe) => ewe_in_field::mark(view, &open.fields, *ewe),
+                Sheet::Describe(ewe) => describe::sheet(view, &open.fields, *ewe),
+                Sheet::TakeOn(ewe) => foster::take_on(view, *ewe),
+                Sheet::Later(duty) => later::sheet(view, duty),
+                Sheet::Vet(animal) => vet::sheet(view, &open.fields, *animal),
+                Sheet::Examined(animal) => few_words::sheet(view, &open.fields, Of::Finding, *animal),
+                Sheet::Paint(animal) => few_words::sheet(view, &open.fields, Of::Paint, *animal),
+                Sheet::Remark(animal) => few_words::sheet(view, &open.fields, Of::Remark, *animal),
+                Sheet::Tag(animal) => few_words::sheet(view, &open.fields, Of::Tag, *animal),
+                Sheet::Death(animal) => seen::death(view, *animal),
+                Sheet::Leave(animal) => leave::sheet(view, &open.fields, *animal),
+                Sheet::WhichPen(animal) => pen::which(view, *animal),
+                Sheet::Amend(entry) => amend::sheet(view, &open.fields, *entry),
+                Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
+                Sheet::NewPen => pens::new_sheet(view, &open.fields),
+                Sheet::PenName(_) => pens::name_sheet(&open.fields),
+                Sheet::NewGroup => season::group_sheet(&open.fields),
+                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
+                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
+                Sheet::WeanAll => weighing::wean_sheet(view),
+                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
+                Sheet::Who => medicines::who_sheet(view),
+                Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
             };
             SheetPage { opened: open.number, ..page }
         })
@@ -131,34 +180,41 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
-        Sheet::Weight(_)
-        | Sheet::Vigor(_)
-        | Sheet::TenPoint(_)
+        Sheet::Weight(lamb) => weight::save(view, draft, lamb),
+        Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
+        Sheet::Feed(lamb, volume, milk) => feed::save(view, draft, (lamb, volume, milk)),
+        Sheet::Condition(ewe) => ewe_in_field::save_condition(view, draft, ewe),
+        Sheet::EweWeight(ewe) => ewe_in_field::save_ewe_weight(view, draft, ewe),
+        Sheet::Scan(ewe) => ewe_in_field::save_scan(view, draft, ewe),
+        Sheet::Mark(ewe) => ewe_in_field::save_mark(view, draft, ewe),
+        Sheet::Describe(ewe) => describe::save(view, draft, ewe),
+        Sheet::Vet(animal) => vet::save(view, draft, animal),
+        Sheet::Examined(animal) => few_words::save(view, draft, Of::Finding, animal),
+        Sheet::Paint(animal) => few_words::save(view, draft, Of::Paint, animal),
+        Sheet::Remark(animal) => few_words::save(view, draft, Of::Remark, animal),
+        Sheet::Tag(animal) => few_words::save(view, draft, Of::Tag, animal),
+        Sheet::Leave(animal) => leave::save(view, draft, animal),
+        Sheet::Amend(entry) => amend::save(view, draft, entry),
+        Sheet::NewPen => pens::save_new(view, draft),
+        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
+        Sheet::NewGroup => season::save_group(view, draft),
+        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
+        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
+        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
+        Sheet::Treat(of) => treat::save(view, draft, &of),
+        // Nothing is typed on these: a press answers.
+        Sheet::Why(_)
         | Sheet::Belly(_)
         | Sheet::Mouth(_)
-        | Sheet::Feed(..)
         | Sheet::Found(_)
         | Sheet::Foster(_)
         | Sheet::Castrate(_)
-        | Sheet::Condition(_)
-        | Sheet::EweWeight(_)
-        | Sheet::Scan(_)
-        | Sheet::Mark(_)
-        | Sheet::Describe(_)
         | Sheet::TakeOn(_)
         | Sheet::Later(_)
-        | Sheet::Vet(_)
-        | Sheet::Examined(_)
-        | Sheet::Paint(_)
-        | Sheet::Remark(_)
-        | Sheet::Tag(_)
         | Sheet::Death(_)
-        | Sheet::Leave(_)
         | Sheet::WhichPen(_)
-        | Sheet::Treat(_)
-        | Sheet::Amend(_)
         | Sheet::PutIn(_)
-        // Nothing is typed on these.
-        | Sheet::Why(_) => Vec::new(),
+        | Sheet::WeanAll
+        | Sheet::Who => Vec::new(),
     }
 }

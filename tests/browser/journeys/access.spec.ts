@@ -1,11 +1,7 @@
 // Every screen keeps the rules of accessibility by day and by night, and fits a narrow phone.
 import { Phone } from "../barn";
+import { screens } from "../tour";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
-
-const screens = [
-  "", "#/lambing", "#/pens", "#/flock", "#/bottle-round", "#/figures", "#/cold-lamb", "#/hand-over", "#/more", "#/help",
-  "#/practice", "#/season", "#/stores", "#/medicines", "#/year", "#/night", "#/nowhere",
-];
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {

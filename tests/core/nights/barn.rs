@@ -1,15 +1,14 @@
 //! Plays a night: each step becomes an entry that passes the gate, as a tap would, and each law is asked at each step.
 
 use uuid::Uuid;
-use yeanling_core::book::{
-    Animal, Book, Care, DeviceId, Entry, EntryId, Event, EweId, LambId, Life, Milk, VetSaid, VigorScale, Way,
-};
+use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
 use yeanling_core::flock::{Flock, fold};
-use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, allow, duties, may_wait_until};
 
+use super::event::{of_ewe, of_lamb};
 use super::laws::{self, Broken, Scene};
-use super::step::{OfEwe, OfLamb, Said, Step, What};
+use super::step::{Step, What};
 use super::story::Story;
 
 /// What one phone shows: its clock is ahead by so much, and set to this offset from UTC.
@@ -266,75 +265,5 @@ impl Barn {
             }
             What::Jump(_) | What::Offset(_) | What::Part | What::Meet => None,
         }
-    }
-}
-
-fn vet_said(animal: Animal, said: Said, now: Moment) -> Event {
-    let in_minutes = |minutes| now + TimeDelta::minutes(minutes);
-    let said = match said {
-        Said::Coming => VetSaid::Coming,
-        Said::Nobody => VetSaid::NobodyReached,
-        Said::Advised(minutes) => VetSaid::Advised { what: None, look_again: in_minutes(minutes) },
-        Said::Saw(minutes) => VetSaid::Saw { plan: None, look_again: in_minutes(minutes) },
-    };
-    Event::Care(Care::VetSaid { animal, said })
-}
-
-fn of_ewe(ewe: EweId, fact: OfEwe, now: Moment) -> Event {
-    let animal = Animal::Ewe(ewe);
-    match fact {
-        OfEwe::Sign(sign) => Event::SignSeen { ewe, sign },
-        OfEwe::Bag => Event::WaterBagSeen { ewe },
-        OfEwe::Straining => Event::StrainingSeen { ewe },
-        OfEwe::Shows(part) => Event::PartShowing { ewe, part },
-        OfEwe::Check(found) => Event::HandChecked { ewe, found },
-        OfEwe::Help => Event::HelpBegun { ewe },
-        OfEwe::PutRight => Event::Care(Care::PutRight { ewe }),
-        OfEwe::VetCalled => Event::VetCalled { animal },
-        OfEwe::Said(said) => vet_said(animal, said, now),
-        OfEwe::Looked => Event::LookedAt { animal },
-        OfEwe::NotLambing => Event::NotLambing { ewe },
-        OfEwe::Afterbirth => Event::AfterbirthPassed { ewe },
-        OfEwe::Awaited(seen) => Event::Care(Care::AfterbirthAwaited { ewe, seen }),
-        OfEwe::Scanned(lambs) => Event::Scanned { ewe, lambs, days: None },
-        OfEwe::Born { alive } => Event::LambBorn { dam: Some(ewe), beside: None, sex: None, alive },
-        OfEwe::Died(cause) => Event::Died { animal, cause },
-    }
-}
-
-fn of_lamb(lamb: LambId, fact: OfLamb, now: Moment, ewes: &[EweId; 2]) -> Event {
-    let animal = Animal::Lamb(lamb);
-    match fact {
-        OfLamb::FoundBorn => Event::Care(Care::FoundBorn { lamb }),
-        OfLamb::Stood => Event::Stood { lamb },
-        OfLamb::Sucked => Event::Sucked { lamb },
-        OfLamb::Dipped => Event::NavelDipped { lamb },
-        OfLamb::Weighed(grams) => {
-            Event::Weighed { lamb, mass: Mass::from_kilograms(f64::from(grams) / 1000.0) }
-        }
-        OfLamb::Fed(milliliters, tube) => Event::Fed {
-            lamb,
-            volume: Volume::from_milliliters(f64::from(milliliters)),
-            milk: Milk::EweColostrum,
-            way: if tube { Way::Tube } else { Way::Bottle },
-        },
-        OfLamb::Vigor(score) => Event::VigorScored { lamb, scale: VigorScale::FourGrade, score },
-        OfLamb::Belly(belly) => Event::BellyFelt { lamb, belly },
-        OfLamb::Temperature(tenths) => {
-            Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(f64::from(tenths) / 10.0) }
-        }
-        OfLamb::Swallow(able) => Event::SwallowTried { lamb, able },
-        OfLamb::Mouth(mouth, suck) => Event::Care(Care::MouthFelt { lamb, mouth, suck }),
-        OfLamb::Warmed => Event::Warmed { lamb },
-        OfLamb::Glucose(by) => Event::Care(Care::GlucoseGiven { lamb, by }),
-        OfLamb::VetCalled => Event::VetCalled { animal },
-        OfLamb::Said(said) => vet_said(animal, said, now),
-        OfLamb::Looked => Event::LookedAt { animal },
-        OfLamb::AllBorn => Event::AllBorn { lamb },
-        OfLamb::FosteredTo(ewe) => Event::Life(Life::Fostered { lamb, dam: ewes[ewe] }),
-        OfLamb::DamIs(ewe) => Event::DamGiven { lamb, dam: ewes[ewe] },
-        OfLamb::Accepted(accepts) => Event::Accepted { lamb, accepts },
-        OfLamb::Weaned => Event::Weaned { lamb },
-        OfLamb::Died(cause) => Event::Died { animal, cause },
     }
 }

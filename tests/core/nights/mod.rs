@@ -5,6 +5,7 @@
 
 mod barn;
 mod chance;
+mod event;
 mod laws;
 mod model;
 mod step;

@@ -94,27 +94,6 @@ fn no_element_carries_a_style_of_its_own() {
     assert_eq!(styled(&file("<p class=\"style\" style:--at=x>")).len(), 0);
 }
 
-/// Returns the lines that close a sheet whether or not what was pressed on it was noted.
-fn closes_unasked(file: &File) -> Vec<String> {
-    let lines: Vec<&str> = file.text.lines().map(str::trim).collect();
-    let taps = |line: &str| line.starts_with("farm.tap") && line.ends_with(';');
-    let closes = |line: &str| {
-        line.starts_with("on_close.run(") || line == "close();" || line.ends_with(".set(false);")
-    };
-    let tapped = lines.iter().enumerate().filter(|(_, line)| taps(line));
-    let next = |from: usize| lines.iter().enumerate().skip(from + 1).find(|(_, line)| **line != "}");
-    let closed = tapped.filter_map(|(number, _)| next(number)).filter(|(_, line)| closes(line));
-    closed.map(|(number, line)| format!("{}:{}: {line}", file.name, number + 1)).collect()
-}
-
-#[test]
-fn no_sheet_closes_over_what_was_refused() {
-    no_faults(&files("src", ".rs").iter().flat_map(closes_unasked).collect::<Vec<_>>());
-    let file = |text: &str| File { name: "x.rs".to_owned(), text: text.to_owned() };
-    assert_eq!(closes_unasked(&file("if one {\n    farm.tap(event);\n}\non_close.run(());")).len(), 1);
-    assert_eq!(closes_unasked(&file("if farm.tap(event).is_some() {\n    on_close.run(());\n}")).len(), 0);
-}
-
 #[test]
 fn every_sheet_is_linked_and_every_link_has_its_sheet() {
     let page = File::read("index.html").text;
@@ -214,7 +193,7 @@ fn british(file: &File) -> Vec<String> {
 
 #[test]
 fn what_people_read_is_spelled_in_american() {
-    let rooms = ["src/words", "src/screens", "src/pieces", "src/parts"];
+    let rooms = ["src/words", "src/pages", "src/draw"];
     let all = rooms.into_iter().flat_map(|room| files(room, ".rs")).chain([File::read("index.html")]);
     no_faults(&all.flat_map(|file| british(&file)).collect::<Vec<_>>());
     let file = |text: &str| File { name: "x.rs".to_owned(), text: text.to_owned() };

@@ -1,4 +1,6 @@
 //! What each figure of a season may be, in one place: the least, the most, and whose figure it is.
+//!
+//! The season's figures have bounds and headings of their own (`season::bounds`, `season::Subject`).
 
 /// Names a figure of the season, so that its error can say which was wrong.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]

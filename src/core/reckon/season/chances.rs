@@ -4,6 +4,9 @@
 //! all. Where each `q₀` is large, as on any one night, it is had in near-linear time from `G′ = G · Σ n·Q′/Q`, the same
 //! convolution as a series; of the others, those that bring one or none are had as a binomial, the rest one by one.
 //! What is not known of all alike, as the share that holds, moves them together: the series carries it along.
+//!
+//! The spread of a night is a power series, not a product ewe by ewe: `G′ = G · Σ n·Q′/Q` gives the same convolution
+//! in near-linear time while each ewe most likely does not lamb that night; the few likelier ones are multiplied in.
 
 use super::days::{counted, whole};
 

@@ -3,6 +3,10 @@
 //!
 //! A ewe whose day has not come tells nothing: she counts by the chance that one like her has not lambed by now, not as
 //! a miss. One that left counts until she left. `weight(p) ∝ Beta(p) · Π chance of what is seen of a ewe, if p holds`.
+//!
+//! The share that holds is a Beta(36, 12), the printed 0.60 to 0.85 as its middle 95 %, weighed by what each ewe
+//! tells so far: whose day has not come is no miss, who left is none either. What is not known of it moves a night as
+//! a Gamma of the same variance, the whole as an exact mixture.
 
 use std::sync::Arc;
 

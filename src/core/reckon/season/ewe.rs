@@ -3,6 +3,9 @@
 //! `P(night | not lambed yet) ∝ Σ w·[F(t+1; a, b) − F(t; a, b)] × sign`: what lies before now has no weight, and what she
 //! has left of the whole is one again. A mark names the day of mating nine times in ten, otherwise an earlier mark or
 //! the group does. A sign multiplies the nights that follow it.
+//!
+//! A sign multiplies the hours after it, a tight udder by 20 for a day; of several only the strongest counts, since
+//! they come together. Only the mean of gestation is learned: marks are read late and would widen the spread.
 
 use std::sync::Arc;
 

@@ -3,6 +3,9 @@
 //! A ewe's chance on a night is `Σ_k share_k · [F(t+1; a_k, b_k) − F(t; a_k, b_k)]`; ewes lamb independently of each
 //! other, so that births of a night are a Poisson-binomial count. The share that holds is the same for all of them, and as
 //! far as it is not known it moves all nights and the whole together.
+//!
+//! A spread of births or pens is worked out as far as it is asked for, the 95th or 99th of a hundred, and no further;
+//! `births_on` gives the whole.
 
 use std::sync::Arc;
 

@@ -1,4 +1,7 @@
 //! When a ram is with his ewes, and the days on which they may lamb for it: ram in + 142 to ram out + 152.
+//!
+//! A day of mating is a whole day: ewes mate evenly over it, so a mark on day m is `F(t; m, m+1)`, a group's cycle
+//! `F(t; 17(k−1), 17k)`, and a night the 24 h of its date. The ram's day in and day out both count.
 
 use super::bounds::{DAYS_WITH_RAM, Refused};
 use super::days::{between, float, later};

@@ -1,4 +1,7 @@
 //! Whether a scan or a condition score can be read of a ewe.
+//!
+//! An impossible lambing is noted and remarked on, never refused: the ewe is right, a date may not be. An empty scan
+//! does not rule out a mating of the last 30 days.
 
 use super::Refusal;
 use crate::book::EweId;

@@ -1,4 +1,6 @@
 //! Whether a feed by hand may be noted: not too much at once, in a day, or for one stomach.
+//!
+//! Two feeds within an hour lie in one stomach: together they keep the guard of one.
 
 use super::Refusal;
 use super::here::alive;

@@ -1,4 +1,8 @@
 //! Whether something of an animal's life may be noted: who rears whom, tags, treatments, and who leaves.
+//!
+//! A tag is worn by one living animal; a paint mark by as many as like. Both are found by either.
+//!
+//! Sale inside withholding is refused, except with the buyer told in writing, which is a choice of its own.
 
 use chrono::Datelike;
 

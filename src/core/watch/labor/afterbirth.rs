@@ -3,6 +3,8 @@
 //! Three answers: it passed; it hangs, which is the vet's from where it is late; it was not seen and she is bright and
 //! eats, which is asked again after as long. After three days without a word the clock ends (ours): she is past what it
 //! watches, and her page still says that it was never noted.
+//!
+//! The afterbirth is asked for three days, then no more: a book full of old lambings must not shout.
 
 use super::{Discharge, Duty, Task, counted, minutes};
 use crate::book::{Awaited, Event};

@@ -2,6 +2,9 @@
 //!
 //! A check that found all in order starts the clock anew; a lamb that shows as it should has a clock of its own. One
 //! foot, hind feet, a tail or a head alone are no such lamb, and the clock runs on.
+//!
+//! What goes straight to the vet: a lamb crosswise, too big, deformed, dead; a neck of the womb tight for ten
+//! minutes.
 
 use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};

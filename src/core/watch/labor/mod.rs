@@ -3,6 +3,14 @@
 //! Each clock runs by itself. Only good news about what it watches moves one back: progress, a birth, a clean hand that
 //! found all well, a lamb put right. A worse find takes over the clocks that ran, with the earliest of their times; a
 //! call to the vet ends none of them.
+//!
+//! A worse find takes over the clocks that ran, with the earliest of their times (`watch/labor/mod.rs`): what was
+//! late before a hand found a leg back is late after it. Several clocks of a ewe run side by side.
+//!
+//! Labor's clocks begin anew by good news alone: a lamb that shows as it should and comes further, a lamb put right,
+//! a hand that found all well; a birth ends them. A look restarts only the hourly look. What was seen before the last
+//! birth belongs to that birth. "Another lamb?" ends by itself after six hours, where no scan says more and nothing
+//! is seen; else it lasts as long as a litter can. "Not lambing" is refused while a lamb shows or was found.
 
 mod afterbirth;
 mod hand_check;

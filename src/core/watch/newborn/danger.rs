@@ -1,5 +1,8 @@
 //! A lamb in danger: cold, not swallowing, or failing. First on the Watch until good news about that very sign, whatever
 //! else was noted; the vet's visit with a plan turns it amber until something is worse.
+//!
+//! A call to the vet for a lamb is late as soon as it is asked for, and stands before all else that is late. A lamb
+//! that must not have milk is not offered "Sucked", and no volume stands beside it on the Watch.
 
 use super::hold::{Hold, holds};
 use super::warmth::{ColdSpell, cold_spell};

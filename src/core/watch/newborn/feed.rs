@@ -3,6 +3,12 @@
 //! A lamb seen to suck since its last feed is its dam's again and has no feeding hours. The table goes by the last
 //! weight that it is known to have had, so that its stomach is safe; an old one asks to be taken again first. A feed of
 //! which a part was drunk counts as that part: the next comes the sooner, and the rest is offered until then.
+//!
+//! A lamb that was never weighed counts as 4 kg for the guard against too much; any other as its last weight until it
+//! is weighed again. On the bottle, three days unweighed in the weeks of the table put weighing first.
+//!
+//! A part of a feed counts as its part: nine tenths of the least printed feed is a whole one; less brings the next
+//! sooner, and until an hour has passed the rest is offered.
 
 use super::{Discharge, Duty, Task, hold_milk, want, weigh};
 use crate::book::{Animal, Event, Milk, Way};

@@ -1,6 +1,10 @@
 //! When milk waits: holds with names, each with an end of its own. Milk needs all of them ended.
 //!
 //! None goes by with time. A thermometer says nothing of swallowing, standing and sucking nothing of warmth.
+//!
+//! Holds on milk have names, and each its own end (`Hold`): cold ends at 37 °C or more (or a warm mouth and a strong
+//! suck), no swallow at head up and swallow seen, failing at both, not tried at a try or a suck. A thermometer says
+//! nothing of swallowing, standing and sucking nothing of warmth; time and a call to the vet end none.
 
 use super::warmth::cold_spell;
 use crate::book::Way;

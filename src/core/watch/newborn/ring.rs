@@ -1,6 +1,8 @@
 //! Rings, where the farm uses them: from a day old, before the farm's limit; after it a ring is told as too late.
 //!
 //! One duty a lamb: what may still go on comes first, and what came too late is told when nothing else is open.
+//!
+//! Two rings are one duty: what is open first, what came too late when nothing else is.
 
 use super::{Discharge, Duty, Task};
 use crate::book::{self, Animal, Event, Sex};

@@ -3,6 +3,9 @@
 //! The table goes by the age at which the cold spell began, else at the reading, and by the try of head and swallow made
 //! with it; what is not known takes the safer branch there. Only a normal reading ends it, and after a cold spell two
 //! looks more.
+//!
+//! A fever of up to 40.5 °C in a lamb that is bright and sucks is read again in 30 minutes, out of the heat; twice,
+//! or higher, or dull, it is the vet's.
 
 use super::danger::GONE;
 use super::warmth::{ColdSpell, cold_spell};

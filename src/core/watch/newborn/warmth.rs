@@ -2,6 +2,12 @@
 //!
 //! A spell keeps the age at which it began: a lamb already under warmth is not taken out when it turns five hours old.
 //! What was done in an older spell (warmth, glucose) ended with it.
+//!
+//! A cold spell keeps the age at which it began (`ColdSpell`): a lamb in the box does not lose its heat when it turns
+//! five hours old; warmth and glucose of an older spell ended with it.
+//!
+//! A reading is acted on for two hours, a try of head and swallow only with its reading: a lamb changes in minutes.
+//! Without a record "up to 5 h" is asked again at every reading that begins a spell of cold.
 
 use crate::book::{GlucoseBy, Mouth, Suck};
 use crate::flock::Lamb;

@@ -1,6 +1,9 @@
 //! Weaning: a bottle lamb is looked at from its rule's earliest age on, and again a day after each look.
 //!
 //! A look is a weight or a day's solids that was noted. What is not known is never met, so the check comes all the same.
+//!
+//! Weaning is asked about at the rule's earliest age, and a day after each look (a weight, a day's solids); what is
+//! not known is never met. The last note of a day's solids stands.
 
 use super::{Discharge, Duty, Task};
 use crate::book::{Animal, Event};

@@ -1,0 +1,55 @@
+//! Hay for the winter, a ration of up to five feeds against the table, and water.
+
+mod hay;
+mod ration;
+mod typed;
+mod water;
+
+use yeanling_words::{feed as words, frame};
+
+use crate::block::{Choice, Choices};
+use crate::draft::{Draft, Fields};
+use crate::page::{Blocks, Page};
+use crate::view::View;
+use crate::{Action, Screen};
+
+/// What is worked out.
+const WHAT: &str = "feed-what";
+/// How many ewes: the same for hay and for water.
+const EWES: &str = "feed-ewes";
+/// A usual ewe, until hers is typed, in kilograms.
+const USUAL_EWE: f64 = 70.0;
+
+/// What can be worked out.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum What {
+    Hay,
+    Ration,
+    Water,
+}
+
+const WHATS: [(What, &str); 3] =
+    [(What::Hay, words::HAY), (What::Ration, words::RATION), (What::Water, words::WATER)];
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let fields = &draft.fields;
+    let (what, _) = fields.pick(WHAT, &WHATS, WHATS[0]);
+    let options = WHATS.iter().enumerate();
+    let options = options.map(|(place, (_, name))| Choice::new(*name, Action::Choose(WHAT.into(), place)));
+    let whats = Choices::new(words::WHAT, options.collect(), Some(fields.chosen(WHAT).unwrap_or(0)));
+    let blocks = match what {
+        What::Hay => hay::blocks(view, fields),
+        What::Ration => ration::blocks(view, fields),
+        What::Water => water::blocks(view, fields),
+    };
+    Page::new(words::TITLE)
+        .back(Screen::More, frame::MORE)
+        .blocks(Blocks::new().choices(WHAT, whats).then(blocks))
+}
+
+/// How many ewes, as it was typed; those of the book until then.
+fn ewes(view: &View, fields: &Fields) -> typed::Number {
+    let living = view.flock.ewes.values().filter(|ewe| ewe.lives()).count();
+    typed::Number::of(fields, EWES, &if living > 0 { living.to_string() } else { String::new() })
+}

@@ -1,0 +1,129 @@
+//! One group: its ram, its ewes with their days, and many ewes put in at once.
+
+mod add;
+mod ram;
+
+use std::collections::BTreeSet;
+
+use chrono::NaiveTime;
+use yeanling_core::arrange::Arrange;
+use yeanling_core::book::{EntryId, Event, EweId, GroupId};
+use yeanling_core::flock::{Flock, Group, GroupStay, Line};
+use yeanling_core::units::Moment;
+use yeanling_words::common::{field_time, read_field_day};
+use yeanling_words::{ahead, animals, frame, group as words, race};
+
+pub(crate) use add::{save as save_ewes, sheet as add_sheet};
+pub(crate) use ram::{save as save_ram, sheet as ram_sheet};
+
+use crate::block::{Kind, Notice, NoticeKind, Row};
+use crate::draft::Draft;
+use crate::page::{Blocks, Page, key_of};
+use crate::view::View;
+use crate::{Action, Button, Key, Screen, Sheet, season};
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
+    let Some(group) = view.flock.groups.get(&id) else {
+        let gone = Page::new(frame::GONE).back(Screen::Season, ahead::TITLE);
+        return gone.blocks(Blocks::new().empty(frame::GONE, []));
+    };
+    let stands = group.parted.is_none();
+    let blocks = if stands {
+        chores(group).then(came_late(view.flock, group))
+    } else {
+        Blocks::new().notice("parted", NoticeKind::Calm, words::PARTED, [])
+    };
+    let blocks =
+        blocks.then(season::dates(view, draft, &[group])).section("ewes", words::EWES, ewes(view, group));
+    let part = Button::new("part", words::PART, Action::Note(vec![Event::GroupParted { group: id }])).quiet();
+    Page::new(&group.name)
+        .back(Screen::Season, ahead::TITLE)
+        .under(words::stands(group, view.now.local().date()))
+        .blocks(if stands { blocks.button(part) } else { blocks })
+}
+
+/// Ewes put in, the ram in and out, and the way to go through them.
+fn chores(group: &Group) -> Blocks {
+    let ram = if group.rams_in().next().is_some() {
+        Button::new("ram-out", words::RAM_OUT, Action::Ask(Sheet::RamOut(group.id)))
+    } else {
+        Button::new("ram-in", words::RAM_IN, Action::Ask(Sheet::RamIn(group.id)))
+    };
+    let add = Button::new("add", words::ADD, Action::Ask(Sheet::AddEwes(group.id))).filled();
+    let race = Button::new("race", race::LINK, Action::Go(Screen::Race(group.id)));
+    Blocks::new().buttons(2, [add, ram]).button(race)
+}
+
+/// Says that ewes stand in the group only since after the ram came, which counts from then, and offers to mend it.
+fn came_late(flock: &Flock, group: &Group) -> Blocks {
+    let Some((came, _)) = group.ram_times().last().copied() else { return Blocks::new() };
+    let late = |stay: &&GroupStay| stay.left.is_none() && stay.joined.local().date() > came.local().date();
+    let stays: Vec<GroupStay> = group.members.iter().filter(late).copied().collect();
+    let Some(since) = stays.iter().map(|stay| stay.joined).min() else { return Blocks::new() };
+    let (day, since) = (came.local().date(), since.local().date());
+    let mend = Action::Note(moved(flock, &stays, came));
+    let inside = Blocks::new()
+        .text(words::came_late(stays.len(), since, day))
+        .button(Button::new("with-him", words::with_him_from(day), mend).small());
+    let notice = Notice { kind: NoticeKind::Warn, inside: inside.into(), buttons: Vec::new() };
+    Blocks::new().add("came-late", Kind::Notice(notice))
+}
+
+/// What moves stays to an earlier instant; who came into the book only since is moved too.
+fn moved(flock: &Flock, stays: &[GroupStay], to: Moment) -> Vec<Event> {
+    let mut entries: BTreeSet<EntryId> = BTreeSet::new();
+    for stay in stays {
+        entries.insert(stay.entry);
+        entries.extend(flock.ewe(stay.ewe).filter(|ewe| ewe.came > to).map(|ewe| ewe.id.entry()));
+    }
+    let of_them = |line: &&Line| !line.struck && entries.contains(&line.entry);
+    let lines = flock.lines.iter().filter(of_them);
+    lines
+        .filter(|line| matches!(line.event, Event::EweCame { .. } | Event::JoinedGroup { .. }))
+        .map(|line| Event::Amended { entry: line.entry, event: Box::new(line.event.clone()), at: to })
+        .collect()
+}
+
+/// Its ewes, each with her days.
+fn ewes(view: &View, group: &Group) -> Blocks {
+    let mut ewes: Vec<(EweId, String)> =
+        group.ewes().map(|ewe| (ewe, animals::ewe_of(view.flock, ewe))).collect();
+    if ewes.is_empty() {
+        return Blocks::new().text(words::NO_EWES);
+    }
+    // By length first, so that 2 comes before 10.
+    ewes.arrange_by(|one, other| (one.1.len(), &one.1).cmp(&(other.1.len(), &other.1)));
+    Blocks::new().rows("its-ewes", ewes.into_iter().map(|(ewe, name)| row(view, group.id, ewe, name)))
+}
+
+fn row(view: &View, group: GroupId, ewe: EweId, name: String) -> (Key, Row) {
+    let out = Button::new("out", words::OUT, Action::Note(vec![Event::LeftGroup { ewe, group }]));
+    let out = out.small().named(format!("{}, {name}", words::OUT));
+    let row = Row::new(name).text(days(view, ewe).unwrap_or_default()).to(Screen::Ewe(ewe)).action(out);
+    (key_of("ewe", ewe.entry()), row)
+}
+
+/// When she may lamb, or did.
+fn days(view: &View, ewe: EweId) -> Option<String> {
+    if let Some(one) = view.outlooks.of(ewe) {
+        return Some(match &one.outlook {
+            Ok(outlook) => ahead::days(outlook),
+            Err(why) => ahead::no_outlook(why),
+        });
+    }
+    let windows = view.flock.windows_of(ewe);
+    let litter = windows.iter().rev().find_map(|window| view.flock.litter_of_window(window))?;
+    Some(ahead::has_lambed(litter.began.local().date(), litter.lambs.len()))
+}
+
+/// The morning of a day, or now when that is today: nothing can be noted that has not come yet.
+fn on_day(view: &View, typed: &str) -> Option<Moment> {
+    let day = read_field_day(typed)?;
+    let morning = (view.at_local)(day.and_time(NaiveTime::from_hms_opt(8, 0, 0)?));
+    Some(if day == view.now.local().date() { view.now } else { morning })
+}
+
+fn day_of(moment: Moment) -> String {
+    field_time(moment).chars().take(10).collect()
+}

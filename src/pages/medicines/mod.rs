@@ -1,0 +1,91 @@
+//! The medicine record: what is withheld now, and every treatment, the latest first; one medicine for many at once.
+
+mod who;
+
+use yeanling_core::book::Animal;
+use yeanling_core::flock::Treated;
+use yeanling_words::common::date;
+use yeanling_words::{animals, flock, frame, life, medicines as words};
+
+pub(crate) use who::{Many, choose, sheet as who_sheet};
+
+use crate::block::Row;
+use crate::draft::Draft;
+use crate::page::{Blocks, Page, key_of};
+use crate::view::View;
+use crate::withheld::told_withheld;
+use crate::{Action, Button, Effect, Key, Screen, Sheet};
+
+/// What only this screen does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Does {
+    /// Asks what many were treated with.
+    Treat(Many),
+}
+
+/// How many more treatments were asked for.
+const MORE: &str = "medicines-more";
+
+/// How many treatments are drawn at first, and how many times that more with each press.
+const ROWS: usize = 30;
+const TIMES: usize = 4;
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    Page::new(words::TITLE).back(Screen::More, frame::MORE).blocks(
+        Blocks::new().section("held", words::HELD, held(view)).section(
+            "given",
+            words::GIVEN,
+            given(view, draft.fields.chosen(MORE).unwrap_or(0)),
+        ),
+    )
+}
+
+/// The living animals of which something is withheld.
+fn held(view: &View) -> Blocks {
+    let ewes = view.flock.ewes.values().filter(|ewe| ewe.lives()).map(|ewe| Animal::Ewe(ewe.id));
+    let lambs = view.flock.lambs.values().filter(|lamb| lamb.lives()).map(|lamb| Animal::Lamb(lamb.id));
+    let row = |animal: Animal| {
+        let told = told_withheld(view, animal).join(" · ");
+        let row = Row::new(animals::animal(view.flock, animal)).text(&told).to(Screen::of(animal));
+        (!told.is_empty()).then(|| (held_key(animal), row))
+    };
+    let rows: Vec<(Key, Row)> = ewes.chain(lambs).filter_map(row).collect();
+    if rows.is_empty() {
+        return Blocks::new().text(words::NONE_HELD);
+    }
+    Blocks::new().rows("held-rows", rows)
+}
+
+fn held_key(animal: Animal) -> Key {
+    match animal {
+        Animal::Ewe(id) => format!("held-{id}").into(),
+        Animal::Lamb(id) => format!("held-{id}").into(),
+    }
+}
+
+fn given(view: &View, more: usize) -> Blocks {
+    let all = view.flock.treatments();
+    let most = ROWS + more * TIMES * ROWS;
+    let row = |treated: &&Treated| {
+        let row = Row::new(animals::animal(view.flock, treated.animal))
+            .kind(date(treated.at))
+            .text(life::treatment_line(&treated.treatment))
+            .to(Screen::of(treated.animal));
+        (key_of("given", treated.entry), row)
+    };
+    let blocks = if all.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
+    let blocks = blocks.rows("given-rows", all.iter().take(most).map(row));
+    let blocks = match all.len().saturating_sub(most) {
+        0 => blocks,
+        left => blocks.button(Button::new("more", flock::more(left), Action::Choose(MORE.into(), more + 1))),
+    };
+    blocks.button(Button::new("many", words::MANY, Action::Ask(Sheet::Who))).caution(words::CAUTION)
+}
+
+/// Does what only this screen knows.
+pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match does {
+        Does::Treat(many) => choose(many, view, draft),
+    }
+}

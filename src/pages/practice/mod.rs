@@ -1,0 +1,182 @@
+//! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
+
+mod care;
+mod keep;
+mod limits;
+mod milk;
+
+use yeanling_core::book::Event;
+use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, Practice};
+use yeanling_core::units::System;
+use yeanling_words::{more, practice as words};
+
+use limits::Together;
+
+use crate::block::{self, Choices, Field, FieldKind};
+use crate::draft::{Draft, Fields};
+use crate::page::{Blocks, Page};
+use crate::phone::Look;
+use crate::view::View;
+use crate::{Action, Button, Effect, Key, Request, Screen};
+
+/// What only this screen does.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Does {
+    /// Saves the farm's name.
+    SaveName,
+    /// Saves the strength on the powder's label.
+    SaveRate,
+    /// Saves the farm's own limit for rings.
+    SaveRingDays,
+    /// Saves a group of limits.
+    SaveLimits(Together),
+    /// The field of a mark for keeping or culling is left, by its place.
+    LeaveMark(usize),
+}
+
+const NAME: &str = "practice-name";
+
+const SYSTEMS: [System; 2] = [System::Metric, System::Us];
+const DAY_RULES: [DayRule; 3] = [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent];
+const HOUSINGS: [Housing; 2] = [Housing::Housed, Housing::Outdoors];
+const TABLES: [BottleTable; 2] = [BottleTable::VetSupplier, BottleTable::UsHandbook];
+const LOOKS: [(Look, &str); 3] =
+    [(Look::Phone, words::LOOK_PHONE), (Look::Day, words::LOOK_DAY), (Look::Night, words::LOOK_NIGHT)];
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let (practice, fields) = (view.practice(), &draft.fields);
+    Page::new(words::TITLE).under(words::SUB).back(Screen::More, more::TITLE).blocks(
+        farm_name(practice, fields)
+            .then(rules(practice))
+            .then(milk::blocks(view, fields))
+            .then(care::blocks(practice, fields))
+            .then(limits::blocks(practice, fields, Together::Newborn))
+            .then(limits::blocks(practice, fields, Together::Labor))
+            .then(limits::blocks(practice, fields, Together::Stay))
+            .then(keep::blocks(view, fields))
+            .then(look(view.phone.look)),
+    )
+}
+
+/// What the farm is called.
+fn farm_name(practice: &Practice, fields: &Fields) -> Blocks {
+    let typed = fields.text(NAME, &practice.farm_name);
+    let is_changed = typed.trim() != practice.farm_name;
+    let field = Field::new(words::FARM_NAME, FieldKind::Text, typed);
+    let field = field.hint(words::FARM_NAME_SUB).error(fields.error(NAME));
+    let save = Button::new("save", words::SAVE_NAME, Action::Does(crate::Does::Practice(Does::SaveName)));
+    let inside = Blocks::new().field(NAME, field);
+    Blocks::new().section("farm", words::FARM, if is_changed { inside.button(save) } else { inside })
+}
+
+/// Units, first milk, housing, bottle: one tap each.
+fn rules(practice: &Practice) -> Blocks {
+    let systems = SYSTEMS.map(|system| (Choice::System(system), (words::system(system), "")));
+    let day_rules = DAY_RULES.map(|rule| (Choice::DayRule(rule), words::day_rule(rule)));
+    let housings = HOUSINGS.map(|housing| (Choice::Housing(housing), (words::housing(housing), "")));
+    let tables = TABLES.map(|table| (Choice::BottleTable(table), words::bottle_table(table)));
+    let systems = one_of(words::UNITS, systems, &Choice::System(practice.system));
+    let housings = one_of(words::NEWBORNS, housings, &Choice::Housing(practice.housing));
+    Blocks::new()
+        .section("units", words::UNITS, Blocks::new().choices("", systems))
+        .then(rule("first-milk", words::FIRST_MILK, day_rules, &Choice::DayRule(practice.day_rule)))
+        .section("newborns", words::NEWBORNS, Blocks::new().choices("", housings))
+        .then(rule("bottle", words::BOTTLE, tables, &Choice::BottleTable(practice.bottle_table)))
+}
+
+/// Day or night, on this phone.
+fn look(stands: Look) -> Blocks {
+    let look =
+        |(look, name): (Look, &str)| block::Choice::new(name, Action::Phone(Request::ChooseLook(look)));
+    let chosen = LOOKS.iter().position(|(look, _)| *look == stands);
+    let looks = Choices::new(words::LOOK, LOOKS.map(look).to_vec(), chosen);
+    Blocks::new().section("look", words::LOOK, Blocks::new().choices("", looks).small(words::LOOK_SUB))
+}
+
+/// A rule of several, each with whose it is, under a heading of its own.
+fn rule(
+    key: &'static str,
+    title: &'static str,
+    rules: impl IntoIterator<Item = (Choice, (&'static str, &'static str))>,
+    stands: &Choice,
+) -> Blocks {
+    Blocks::new().section(key, title, Blocks::new().choices("", one_of(title, rules, stands).stacked()))
+}
+
+/// Choices of the farm's, one tap each, of which this one stands.
+fn one_of(
+    label: &str,
+    of: impl IntoIterator<Item = (Choice, (&'static str, &'static str))>,
+    stands: &Choice,
+) -> Choices {
+    let of: Vec<_> = of.into_iter().collect();
+    let chosen = of.iter().position(|(choice, _)| choice == stands);
+    options(label, of, chosen)
+}
+
+/// Choices of the farm's, one tap each; what stands already is not noted again.
+fn options<N: Into<String>>(
+    label: &str,
+    of: impl IntoIterator<Item = (Choice, (N, &'static str))>,
+    chosen: Option<usize>,
+) -> Choices {
+    let option = |(place, (choice, (name, note))): (usize, (Choice, (N, &'static str)))| {
+        let notes = Action::Note(vec![Event::Chose(choice)]);
+        let does = if chosen == Some(place) { Action::Nothing } else { notes };
+        block::Choice::new(name, does).note(note)
+    };
+    Choices::new(label, of.into_iter().enumerate().map(option).collect(), chosen)
+}
+
+/// Does what only this screen knows.
+pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match does {
+        Does::SaveName => save_name(view, draft),
+        Does::SaveRate => milk::save_rate(view, draft),
+        Does::SaveRingDays => care::save_days(view, draft),
+        Does::SaveLimits(together) => limits::save(together, view, draft),
+        Does::LeaveMark(place) => keep::leave(place, view, draft),
+    }
+}
+
+/// Something was typed.
+pub(crate) fn typed(key: &Key, draft: &mut Draft) {
+    limits::typed(key, &mut draft.fields);
+}
+
+/// The screen is left: what was said was read, and a mark that is none is not kept.
+pub(crate) fn left(draft: &mut Draft) {
+    limits::left(&mut draft.fields);
+    keep::left(&mut draft.fields);
+}
+
+fn save_name(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let Some(name) = draft.fields.typed(NAME).map(|typed| typed.trim().to_owned()) else {
+        return Vec::new();
+    };
+    if name == view.practice().farm_name {
+        return Vec::new();
+    }
+    save(view, draft, NAME, Choice::FarmName(name))
+}
+
+/// Notes a choice; a refusal is said at its field, which follows the book again.
+fn save(view: &View, draft: &mut Draft, key: &'static str, choice: Choice) -> Vec<Effect> {
+    let effects = draft.save(view, key, vec![view.noting(Event::Chose(choice))]);
+    if !effects.is_empty() {
+        draft.fields.forget(key);
+    }
+    effects
+}
+
+/// Notes a choice; the fields that it was typed into follow the book again.
+fn choose(view: &View, draft: &mut Draft, choice: Choice, typed: &[Key]) -> Vec<Effect> {
+    let effects = draft.note(view, vec![view.noting(Event::Chose(choice))]);
+    if !effects.is_empty() {
+        for key in typed {
+            draft.fields.forget(key);
+        }
+    }
+    effects
+}

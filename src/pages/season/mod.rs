@@ -1,0 +1,118 @@
+//! The season ahead: who is near, births a night with their spread, pens, dates, and the groups it comes from.
+
+mod charts;
+mod dates;
+mod new_group;
+
+use std::sync::Arc;
+
+use yeanling_core::arrange::Arrange;
+use yeanling_core::book::EweId;
+use yeanling_core::figures::{Ahead, Awaited, Overdue, ahead, overdue};
+use yeanling_core::flock::{Flock, Group};
+use yeanling_core::reckon::season::pens::Wanted;
+use yeanling_words::{ahead as words, animals, frame, group as group_words};
+
+pub(crate) use dates::{alarms, blocks as dates};
+pub(crate) use new_group::{save as save_group, sheet as group_sheet};
+
+use crate::block::{Fact, Kind, Row};
+use crate::draft::Draft;
+use crate::page::{Blocks, Page, why};
+use crate::view::View;
+use crate::{Action, Button, Key, Reason, Screen, Sheet, State};
+
+/// Who is likely enough within a day to be named (ours: one in fifty).
+const NEAR: f64 = 0.02;
+/// So many of them at most.
+const MOST_NEAR: usize = 8;
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let seen = Arc::new(ahead(view.flock, &view.outlooks, view.now));
+    let groups = groups(view.flock);
+    let blocks = if groups.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
+    let blocks = if seen.put_to_ram > 0 {
+        blocks
+            .section("near", words::WHO, near(view, &seen))
+            .section("overdue", words::OVERDUE, past(view))
+            .section("nights", words::NIGHTS, nights(view, &seen))
+            .section("pens-wanted", words::PENS, seen.pens.as_ref().map(pens).unwrap_or_default())
+    } else {
+        blocks
+    };
+    let new = Button::new("new-group", words::NEW_GROUP, Action::Ask(Sheet::NewGroup));
+    let rows = groups.iter().map(|group| row(view, group));
+    Page::new(words::TITLE)
+        .back(Screen::More, frame::MORE)
+        .under(words::stands(seen.put_to_ram, seen.lambed))
+        .blocks(blocks.then(dates(view, draft, &groups)).section(
+            "groups",
+            words::GROUPS,
+            Blocks::new().rows("all-groups", rows).button(new),
+        ))
+}
+
+/// The groups that are not broken up, as they were formed.
+fn groups(flock: &Flock) -> Vec<&Group> {
+    let mut groups: Vec<&Group> = flock.groups.values().filter(|group| group.parted.is_none()).collect();
+    groups.arrange_by_key(|group| (group.formed, group.id));
+    groups
+}
+
+fn row(view: &View, group: &Group) -> (Key, Row) {
+    let stands = group_words::stands(group, view.now.local().date());
+    (format!("group-{}", group.id).into(), Row::new(&group.name).text(stands).to(Screen::Group(group.id)))
+}
+
+/// A ewe by her name, as a row that leads to her.
+fn ewe(view: &View, noun: &'static str, id: EweId) -> (Key, Row) {
+    let name = animals::ewe_of(view.flock, id);
+    (crate::page::key_of(noun, id.entry()), Row::new(name).to(Screen::Ewe(id)))
+}
+
+/// The ewes that may lamb within a day, the likeliest first.
+fn near(view: &View, seen: &Ahead) -> Blocks {
+    let row = |one: &Awaited| {
+        let outlook = one.outlook.as_ref().ok().filter(|outlook| outlook.within_24h >= NEAR)?;
+        let (key, row) = ewe(view, "near", one.ewe);
+        Some((key, row.text(words::within(outlook)).says(State::Coming, words::days(outlook))))
+    };
+    let rows: Vec<(Key, Row)> = seen.awaited.iter().filter_map(row).take(MOST_NEAR).collect();
+    let blocks = if rows.is_empty() { Blocks::new().text(words::NOBODY_NEAR) } else { Blocks::new() };
+    blocks.rows("who-is-near", rows).small(words::SIGNS_COUNT)
+}
+
+/// The ewes whose days have passed without a lamb; nothing while there are none.
+fn past(view: &View) -> Blocks {
+    let today = view.now.local().date();
+    let row = |one: &Overdue| {
+        let (key, row) = ewe(view, "past", one.ewe);
+        (key, row.text(words::overdue(one, today)).says(State::Now, ""))
+    };
+    let rows: Vec<(Key, Row)> = overdue(view.flock, &view.outlooks, view.now).iter().map(row).collect();
+    if rows.is_empty() {
+        return Blocks::new();
+    }
+    Blocks::new().text(words::OVERDUE_LEAD).rows("past-her-days", rows)
+}
+
+/// Births a night.
+fn nights(view: &View, seen: &Arc<Ahead>) -> Blocks {
+    let Some(forecast) = &seen.forecast else { return Blocks::new().text(words::NOBODY) };
+    let births = charts::births(forecast, &seen.happened, view.now.local().date());
+    let births = births.map(|chart| Kind::Chart(chart));
+    let blocks = births.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("births", chart));
+    let blocks =
+        blocks.remark(words::peaks(forecast), [why(words::NIGHTS, Reason::Nights(Arc::clone(seen)))]);
+    blocks.text(seen.likely.as_ref().map(words::likely).unwrap_or_default())
+}
+
+/// The pens that the births take.
+fn pens(wanted: &Wanted) -> Blocks {
+    let facts = [90, 95, 99].into_iter().zip(wanted.enough);
+    let facts = facts.map(|(sure, pens)| Fact::new(format!("*{pens}*"), words::sure(sure)));
+    let chart = charts::pens(wanted).map(|chart| Kind::Chart(chart));
+    let blocks = chart.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("pens-in-use", chart));
+    blocks.facts(facts).remark("", [why(words::PENS, Reason::PensWanted(Arc::new(wanted.clone())))])
+}

@@ -1,0 +1,75 @@
+//! The sheets on which a lamb finds another ewe: the ewe that rears it, or the lamb that she takes on.
+
+use std::cmp::Reverse;
+
+use yeanling_core::arrange::Arrange;
+use yeanling_core::book::{Animal, Event, EweId, LambId, Life};
+use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_words::{animals, life as words};
+
+use super::ewe_picker::{self, Picker, Then};
+use super::parts::whose;
+use crate::Action;
+use crate::block::{Choice, Choices};
+use crate::draft::Fields;
+use crate::page::{Blocks, SheetPage};
+use crate::view::View;
+
+/// A lamb this old is hardly taken on any more (ours).
+const YOUNG: TimeDelta = TimeDelta::days(14);
+/// So many lambs are offered at most.
+const MOST_YOUNG: usize = 20;
+
+/// Returns the sheet on which the ewe is picked that rears a lamb from now on.
+pub(super) fn foster(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
+    let without = view.flock.lamb(lamb).and_then(|lamb| view.flock.rearer(lamb));
+    let picker = Picker { lambed_first: true, without, ..Picker::default() };
+    let rears = Then::Rears(lamb);
+    let ewes = ewe_picker::blocks(view, fields, picker, |picked| rears.picked(picked));
+    SheetPage::new(words::FOSTER_ASK, Blocks::new().text(words::FOSTER_SUB).then(ewes))
+        .whose(whose(view, Animal::Lamb(lamb)))
+}
+
+/// Returns the sheet on which the lamb is picked that a ewe takes on: those on the bottle or without a ewe first, then those
+/// of the largest litters.
+pub(super) fn take_on(view: &View, ewe: EweId) -> SheetPage {
+    let lambs = young_lambs(view.flock, ewe, view.now);
+    let more = lambs.len().saturating_sub(MOST_YOUNG);
+    let lead = if lambs.is_empty() { words::NO_YOUNG_LAMBS } else { words::FOSTER_SUB };
+    let options = lambs.into_iter().take(MOST_YOUNG).map(|lamb| choice(view.flock, ewe, lamb)).collect();
+    let choices = Choices::new(words::TAKE_ON_ASK, options, None).stacked();
+    let blocks = Blocks::new().text(lead).choices("young-lambs", choices);
+    let blocks = if more > 0 { blocks.small(words::more_young(more)) } else { blocks };
+    SheetPage::new(words::TAKE_ON_ASK, blocks).whose(whose(view, Animal::Ewe(ewe)))
+}
+
+/// The living lambs that are young enough to be taken on by a ewe that does not rear them.
+fn young_lambs(flock: &Flock, ewe: EweId, now: Moment) -> Vec<&Lamb> {
+    let young = |lamb: &&Lamb| lamb.lives() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe);
+    let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
+    lambs.arrange_by_key(|lamb| {
+        (!lamb.on_bottle(), !alone(flock, lamb), Reverse(litter(flock, lamb)), Reverse(lamb.born), lamb.id)
+    });
+    lambs
+}
+
+fn choice(flock: &Flock, dam: EweId, lamb: &Lamb) -> Choice {
+    let bottle = lamb.on_bottle().then_some(words::ON_BOTTLE);
+    let alone = (bottle.is_none() && alone(flock, lamb)).then_some(words::ALONE);
+    let size = animals::litter(litter(flock, lamb));
+    let note = bottle.into_iter().chain(alone).chain([size.as_str()]).collect::<Vec<_>>().join(" · ");
+    let fostered = Event::Life(Life::Fostered { lamb: lamb.id, dam });
+    Choice::new(animals::lamb(flock, lamb), Action::Answer(vec![fostered])).note(note)
+}
+
+/// How many lambs were born with it, itself too.
+fn litter(flock: &Flock, lamb: &Lamb) -> usize {
+    flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len())
+}
+
+/// Whether no ewe that lives rears it.
+fn alone(flock: &Flock, lamb: &Lamb) -> bool {
+    let dam = flock.rearer(lamb).and_then(|dam| flock.ewe(dam));
+    lamb.turned_away() || !dam.is_some_and(Ewe::lives)
+}

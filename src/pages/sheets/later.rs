@@ -1,0 +1,35 @@
+//! The sheet in which a duty is put off for a while: to its red limit and no further.
+
+use yeanling_core::book::Event;
+use yeanling_core::units::TimeDelta;
+use yeanling_core::watch::{Duty, may_wait_until};
+use yeanling_words::common::{clock, span};
+use yeanling_words::watch as words;
+
+use super::parts::whose;
+use crate::Action;
+use crate::block::{Choice, Choices};
+use crate::page::{Blocks, SheetPage};
+use crate::view::View;
+
+/// For how many minutes a duty can be put off, as far as its limit allows.
+const WAITS: [i64; 4] = [10, 15, 30, 60];
+
+/// Returns the sheet.
+pub(super) fn sheet(view: &View, duty: &Duty) -> SheetPage {
+    let (animal, kind, now) = (duty.subject, duty.task.kind(), view.now);
+    let most = may_wait_until(view.flock, animal, kind, now).unwrap_or(now);
+    let until = WAITS.map(|minutes| now + TimeDelta::minutes(minutes));
+    let options: Vec<Choice> = until
+        .into_iter()
+        .filter(|until| *until <= most)
+        .map(|until| {
+            let event = Event::PutOff { animal, duty: kind, until };
+            Choice::new(clock(until), Action::Answer(vec![event])).note(span(until.since(now)))
+        })
+        .collect();
+    let lead = words::later_until(&clock(most), options.is_empty());
+    let choices = Choices::new(words::LATER_ASK, options, None);
+    SheetPage::new(words::LATER_ASK, Blocks::new().text(lead).choices("until", choices))
+        .whose(whose(view, animal))
+}

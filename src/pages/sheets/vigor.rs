@@ -1,0 +1,46 @@
+//! The sheet in which a lamb's vigor is scored, on the scale that the farm uses.
+
+use yeanling_core::book::{Animal, Event, LambId, VigorScale};
+use yeanling_core::practice::{Limits, VigorInUse};
+use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_words::{lamb as words, why as reasons};
+
+use super::parts::whose;
+use super::ten_point;
+use crate::block::{Choice, Choices};
+use crate::draft::Fields;
+use crate::page::{Blocks, SheetPage, why};
+use crate::view::View;
+use crate::{Action, Reason};
+
+/// The four grades.
+pub(super) const GRADES: [FourGrade; 4] = [FourGrade::One, FourGrade::Two, FourGrade::Three, FourGrade::Four];
+
+/// Returns the sheet.
+pub(super) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
+    match view.practice().vigor {
+        VigorInUse::TenPoint => ten_point::sheet(view, fields, lamb),
+        VigorInUse::FourGrade => four_grades(view, lamb),
+    }
+}
+
+fn four_grades(view: &View, lamb: LambId) -> SheetPage {
+    let limits = &view.practice().limits;
+    let score = |grade: FourGrade| {
+        let event = Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: grade.number() };
+        choice(grade, limits, Action::Answer(vec![event]))
+    };
+    let choices = Choices::new(words::VIGOR_ASK, GRADES.map(score).to_vec(), None).stacked();
+    let about = reasons::vigor(FourGrade::One, limits).heading;
+    let blocks = Blocks::new()
+        .text(words::VIGOR_SCALE)
+        .choices("vigor-grade", choices)
+        .button(why(&about, Reason::Vigor(FourGrade::One)));
+    SheetPage::new(words::VIGOR_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
+}
+
+/// Returns a grade with what it looks like, and what it asks for in the farm's limits.
+pub(super) fn choice(grade: FourGrade, limits: &Limits, does: Action) -> Choice {
+    let label = format!("{} · {}", grade.number(), reasons::vigor_meaning(grade));
+    Choice::new(label, does).note(reasons::vigor_asks(grade, limits))
+}

@@ -1,0 +1,196 @@
+//! Practice: each choice is noted as it is made; what is wrong stays as it was typed; what is taken back is shown again.
+
+use yeanling_core::practice::{DayRule, Housing, RingRule};
+use yeanling_core::units::System;
+use yeanling_pages::block::Kind;
+use yeanling_pages::phone::Look;
+use yeanling_pages::{Request, Screen};
+use yeanling_words::{keep, more, practice as words};
+
+use crate::phone::{Phone, fields};
+
+fn practice() -> Phone {
+    let mut phone = Phone::at("2027-02-01 08:00");
+    phone.open(Screen::Practice);
+    phone
+}
+
+/// What stands in a field, and what is wrong with it.
+#[track_caller]
+fn field(phone: &Phone, label: &str) -> (String, String) {
+    let all = fields(&phone.page());
+    let found = all.into_iter().find(|(_, field)| field.label == label);
+    let (_, field) = found.unwrap_or_else(|| panic!("no field {label:?}"));
+    (field.value, field.error)
+}
+
+/// What is down of these choices.
+#[track_caller]
+fn chosen(phone: &Phone, label: &str) -> Option<String> {
+    let page = phone.page();
+    let found = page.all().into_iter().find_map(|block| match &block.kind {
+        Kind::Choices(it) if it.label == label => Some(it.clone()),
+        _ => None,
+    });
+    let choices = found.unwrap_or_else(|| panic!("no choices {label:?}"));
+    choices.chosen.map(|place| choices.options[place].label.clone())
+}
+
+#[test]
+fn a_rule_is_one_tap_and_undo_brings_the_other_back() {
+    let mut phone = practice();
+    assert_eq!(chosen(&phone, words::FIRST_MILK).as_deref(), Some("AHDB, 200 ml/kg"));
+    phone.press("10 % of body weight").press("outdoors").press("lb, fl oz, °F");
+    assert_eq!(phone.flock.practice.day_rule, DayRule::TenPercent);
+    assert_eq!(phone.flock.practice.housing, Housing::Outdoors);
+    assert_eq!(phone.flock.practice.system, System::Us);
+    assert!(phone.undo());
+    assert_eq!(chosen(&phone, words::UNITS).as_deref(), Some("kg, ml, °C"));
+}
+
+#[test]
+fn what_stands_already_is_not_noted_again() {
+    let mut phone = practice();
+    for stands in ["kg, ml, °C", "AHDB, 200 ml/kg", "under a roof", "no rings", "any sheep", "1 year"] {
+        phone.press(stands);
+    }
+    assert_eq!(phone.book.len(), 0);
+}
+
+#[test]
+fn the_look_is_this_phones_and_stands_in_no_book() {
+    let mut phone = practice();
+    phone.press("Night");
+    assert_eq!(phone.asked, [Request::ChooseLook(Look::Night)]);
+    assert_eq!(phone.book.len(), 0);
+}
+
+#[test]
+fn the_farm_is_named_once_its_name_was_changed() {
+    let mut phone = practice();
+    phone.says_nowhere(words::SAVE_NAME);
+    phone.write(words::FARM_NAME, "  High Moor ").press(words::SAVE_NAME).says_nowhere(words::SAVE_NAME);
+    assert_eq!(phone.flock.practice.farm_name, "High Moor");
+    assert_eq!(field(&phone, words::FARM_NAME).0, "High Moor");
+    assert!(phone.undo());
+    assert_eq!(field(&phone, words::FARM_NAME).0, "");
+}
+
+#[test]
+fn a_name_that_is_too_long_is_refused_at_its_field() {
+    let mut phone = practice();
+    let long = "moor ".repeat(200);
+    phone.write(words::FARM_NAME, &long).press(words::SAVE_NAME);
+    let (typed, wrong) = field(&phone, words::FARM_NAME);
+    assert_eq!((typed, wrong.is_empty()), (long, false));
+}
+
+#[test]
+fn a_strength_on_no_label_is_refused_and_stays_as_it_was_typed() {
+    let mut phone = practice();
+    phone.write(words::POWDER_RATE_LABEL, "0").press(words::SAVE_RATE);
+    let (typed, wrong) = field(&phone, words::POWDER_RATE_LABEL);
+    assert_eq!(typed, "0");
+    assert!(wrong.starts_with("0 g/L is on no label. Between 100 and 300 g/L is allowed."), "{wrong}");
+    phone.write(words::POWDER_RATE_LABEL, "160").press(words::SAVE_RATE).says_nowhere(words::SAVE_RATE);
+    assert_eq!(words::rate(phone.flock.practice.powder_rate), "160 g/L");
+    assert!(phone.undo());
+    assert_eq!(field(&phone, words::POWDER_RATE_LABEL).0, "200");
+}
+
+#[test]
+fn limits_are_saved_together_and_told_until_they_change() {
+    let mut phone = practice();
+    phone.press("Save limits").says(words::UNCHANGED);
+    phone.write("Up on its feet", "20").says_nowhere(words::UNCHANGED);
+    phone.press("Save limits").says(words::SAVED);
+    assert_eq!(phone.flock.practice.limits.up_minutes, 20);
+    assert!(phone.undo());
+    phone.says_nowhere(words::SAVED);
+    assert_eq!(field(&phone, "Up on its feet").0, "30");
+}
+
+#[test]
+fn a_limit_that_is_no_number_or_out_of_order_is_said_at_its_field() {
+    let mut phone = practice();
+    phone.write("Late for first milk", "soon").press("Save limits");
+    let wrong = "“soon” is not a whole number. Type it like 120.";
+    assert_eq!(field(&phone, "Late for first milk"), ("soon".to_owned(), wrong.to_owned()));
+    // Late comes after the help, by our own order of the limits.
+    phone.write("Late for first milk", "50").press("Save limits");
+    let (typed, wrong) = field(&phone, "Late for first milk");
+    assert_eq!((typed.as_str(), wrong.is_empty()), ("50", false));
+    // It is right once the other is.
+    phone.write("Help it to suck", "40").press("Save limits").says(words::SAVED);
+    assert_eq!(field(&phone, "Late for first milk").1, "");
+    assert_eq!(phone.book.len(), 1);
+}
+
+#[test]
+fn a_long_limit_is_told_in_hours_while_it_is_typed() {
+    let mut phone = practice();
+    phone.write("Last call for first milk", "390").says("6 h 30 min · usual: 360");
+}
+
+#[test]
+fn the_stays_in_the_pens_are_saved_too() {
+    let mut phone = practice();
+    phone.write("Twins stay", "60").press(words::SAVE_STAY).says(words::SAVED);
+    assert_eq!(phone.flock.practice.stay.twins_hours, 60);
+}
+
+#[test]
+fn whoever_first_chooses_a_ring_rule_means_tails() {
+    let mut phone = practice();
+    phone.says_nowhere(words::RINGS_BOTH);
+    phone.press("England and Wales");
+    assert_eq!(chosen(&phone, words::RINGS_ON).as_deref(), Some(words::RINGS_TAILS));
+    phone.press(words::RINGS_BOTH);
+    let rings = phone.flock.practice.rings;
+    assert_eq!((rings.rule, rings.tails, rings.ram_lambs), (RingRule::EnglandWales, true, true));
+}
+
+#[test]
+fn a_ring_that_the_law_bans_is_not_offered_and_one_chosen_before_is_told() {
+    let mut phone = practice();
+    phone.press("New Zealand").press(words::RINGS_BOTH).press("Germany").says(words::RINGS_BANNED);
+    phone.says_nowhere(words::RINGS_RAMS);
+    phone.press(words::RINGS_TAILS).says_nowhere(words::RINGS_BANNED);
+}
+
+#[test]
+fn the_farms_own_days_for_rings_keep_within_what_is_allowed() {
+    let mut phone = practice();
+    phone.press(words::RINGS_OWN);
+    assert_eq!(field(&phone, words::RINGS_DAYS).0, "7");
+    phone.write(words::RINGS_DAYS, "5000").press(words::SAVE_DAYS);
+    assert_ne!(field(&phone, words::RINGS_DAYS).1, "");
+    phone.write(words::RINGS_DAYS, "a week").press(words::SAVE_DAYS);
+    assert_eq!(field(&phone, words::RINGS_DAYS).1, words::not_whole("a week", 7));
+    phone.write(words::RINGS_DAYS, "10").press(words::SAVE_DAYS);
+    assert_eq!(phone.flock.practice.rings.rule, RingRule::Own { days: 10 });
+    assert_eq!(chosen(&phone, words::RINGS).as_deref(), Some(words::RINGS_OWN));
+}
+
+#[test]
+fn a_mark_is_noted_when_its_field_is_left_and_what_is_none_goes_with_the_screen() {
+    let mut phone = practice();
+    phone.write(keep::HARD, "31").leave_field(keep::HARD).says("From 1 to 30, or empty.");
+    phone.write(keep::HARD, "1").leave_field(keep::HARD);
+    assert_eq!(phone.flock.practice.keep_marks.hard_births, Some(1));
+    phone.write(keep::LOST, "3").open(Screen::More).open(Screen::Practice);
+    assert_eq!(phone.flock.practice.keep_marks.lost, Some(3));
+    phone.write(keep::LOST, "x").open(Screen::More).open(Screen::Practice);
+    assert_eq!(field(&phone, keep::LOST), ("3".to_owned(), String::new()));
+    phone.write(keep::LOST, " ").leave_field(keep::LOST);
+    assert_eq!(phone.flock.practice.keep_marks.lost, None);
+}
+
+#[test]
+fn half_typed_limits_are_still_there_after_a_look_elsewhere() {
+    let mut phone = practice();
+    phone.write("Up on its feet", "25").open(Screen::More).says(more::HELP);
+    phone.open(Screen::Practice);
+    assert_eq!(field(&phone, "Up on its feet").0, "25");
+    assert_eq!(phone.page().back.map(|(screen, _)| screen), Some(Screen::More));
+}
