@@ -8,7 +8,7 @@ use std::sync::Arc;
 use leptos::html;
 use yeanling_draw::{Around, Patcher};
 use yeanling_pages::{
-    self as pages, Action, Block, Draft, Page, Screen, act, is_made, leave, page, standing,
+    self as pages, Action, Block, Draft, Page, Screen, act, enter, is_made, leave, page, standing,
 };
 
 use crate::browser::dom::{self, Browser};
@@ -34,13 +34,10 @@ pub(crate) struct Shown {
 impl Shown {
     /// Begins with a screen.
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
-        Self {
-            farm,
-            screen,
-            from,
-            draft: RwSignal::new(Draft::default()),
-            left: StoredValue::new(BTreeMap::new()),
-        }
+        let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
+        let shown = Self { farm, screen, from, draft, left };
+        shown.come(screen.get_untracked());
+        shown
     }
 
     /// Leaves one screen for another.
@@ -52,6 +49,19 @@ impl Shown {
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
         self.draft.set(kept.unwrap_or_default());
+        self.come(to);
+    }
+
+    /// Does what a screen does when it is come to.
+    fn come(self, to: Screen) {
+        let before = self.draft.get_untracked();
+        let mut draft = before.clone();
+        let (farm, came) = (self.farm, self.from.get_untracked());
+        let effects = untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
+        if draft != before {
+            self.draft.set(draft);
+        }
+        self.run(to, effects);
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.

@@ -28,6 +28,8 @@ pub struct Draft {
     pub refused: Option<Refusal>,
     /// What was said of something handed to the phone, until the screen is left.
     said: BTreeMap<Key, String>,
+    /// What is under way on Hand over alone.
+    pub(crate) hand_over: crate::hand_over::UnderWay,
     /// How many sheets were opened.
     opened: usize,
 }

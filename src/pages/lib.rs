@@ -13,6 +13,7 @@ pub mod everyone;
 mod feed;
 mod figures;
 mod group;
+mod hand_over;
 mod lamb_row;
 pub mod made_up;
 mod medicines;
@@ -44,6 +45,7 @@ mod withheld;
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Weight};
+pub use hand_over::{Ahead, Incoming};
 pub use draft::{Draft, Fields, Noting, Open};
 pub use page::{Blocks, Page, SheetPage, key_of, why};
 pub use screen::Screen;
@@ -80,6 +82,8 @@ pub enum Does {
     Treat(sheets::TreatDoes),
     /// Of the ready figures.
     Figures(figures::Does),
+    /// Of sending the book and taking one in.
+    HandOver(hand_over::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -87,6 +91,7 @@ pub enum Does {
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::Figures => figures::page(view, draft),
+        Screen::HandOver => hand_over::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Pens => pens::page(view),
@@ -108,7 +113,6 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         | Screen::Flock
         | Screen::BottleRound
         | Screen::ColdLamb(_)
-        | Screen::HandOver
         | Screen::Help
         | Screen::Year
         | Screen::Night
@@ -133,7 +137,6 @@ pub const fn is_made(screen: Screen) -> bool {
             | Screen::Flock
             | Screen::BottleRound
             | Screen::ColdLamb(_)
-            | Screen::HandOver
             | Screen::Help
             | Screen::Year
             | Screen::Night
@@ -169,18 +172,27 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
+        Does::HandOver(does) => hand_over::does(does, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if screen == Screen::HandOver {
+        return hand_over::heard(heard, view, draft);
+    }
     match heard {
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
             to_calendar::given(key, trouble.as_ref(), draft);
         }
-        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) | Heard::File(..) | Heard::Promised(_) => {}
     }
     Vec::new()
+}
+
+/// The screen is come to.
+pub fn enter(screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+    if screen == Screen::HandOver { hand_over::enter() } else { Vec::new() }
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
@@ -199,6 +211,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     }
     if screen == Screen::Practice {
         practice::left(draft);
+    }
+    if screen == Screen::HandOver {
+        hand_over::leave(draft);
     }
     draft.leave();
     effects

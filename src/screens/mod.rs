@@ -4,7 +4,6 @@ mod bottle_round;
 mod cold_lamb;
 mod ewe;
 mod flock;
-mod hand_over;
 mod help;
 mod lamb;
 mod lambing;
@@ -33,7 +32,6 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Flock => view! { <flock::Flock /> }.into_any(),
         Screen::BottleRound => view! { <bottle_round::BottleRound /> }.into_any(),
         Screen::ColdLamb(lamb) => view! { <cold_lamb::ColdLamb lamb=lamb /> }.into_any(),
-        Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Year => view! { <year::Year /> }.into_any(),
         Screen::Night => view! { <night::Night /> }.into_any(),

@@ -7,6 +7,7 @@ mod chance;
 #[path = "../core/nights/event.rs"]
 mod event;
 mod figures;
+mod hand_over;
 mod html;
 mod laws;
 mod limits;

@@ -23,7 +23,7 @@ use crate::view::View;
 use crate::{Action, Effect, Heard, Key, Kind, Request};
 
 pub use incoming::{Ahead, Incoming};
-pub use spreadsheet::Table;
+pub(crate) use spreadsheet::Table;
 
 /// Under which key a book is picked.
 const BOOK: &str = "book-file";
