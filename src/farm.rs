@@ -26,7 +26,7 @@ pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
 pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
-pub use hand_over::{Ahead, Outgoing};
+pub use hand_over::Outgoing;
 pub use keep::Saving;
 pub use night::{Alarm, Night};
 pub use time::here;
@@ -71,23 +71,6 @@ pub struct Ground {
     pub book: Book,
     /// What is.
     pub flock: Flock,
-}
-
-/// What taking a book file in would add.
-#[derive(Clone, Debug)]
-pub struct Preview {
-    /// The file.
-    pub file: BookFile,
-    /// What would change.
-    pub merged: Merged,
-    /// The flock as it would be.
-    pub flock: Flock,
-    /// What is new in it and lies ahead of this phone's clock, if anything does.
-    pub ahead: Option<Ahead>,
-    /// How many ewes would come.
-    pub ewes: usize,
-    /// How many lambs would come.
-    pub lambs: usize,
 }
 
 /// The farm. Cheap to copy; given to every screen.

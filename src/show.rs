@@ -34,9 +34,10 @@ pub(crate) struct Shown {
 impl Shown {
     /// Begins with a screen.
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
-        let (mut draft, to) = (Draft::default(), screen.get_untracked());
-        untrack(|| farm.view(farm.peek_now(), from.get(), |view| enter(to, view, &mut draft)));
-        Self { farm, screen, from, draft: RwSignal::new(draft), left: StoredValue::new(BTreeMap::new()) }
+        let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
+        let shown = Self { farm, screen, from, draft, left };
+        shown.enter(screen.get_untracked());
+        shown
     }
 
     /// Leaves one screen for another.
@@ -47,19 +48,19 @@ impl Shown {
         self.run(from, effects);
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
-        let mut draft = kept.unwrap_or_default();
-        untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
-        self.draft.set(draft);
+        self.draft.set(kept.unwrap_or_default());
     }
 
     /// Comes to a screen.
     pub(crate) fn enter(self, screen: Screen) {
-        let mut draft = self.draft.get_untracked();
+        let before = self.draft.get_untracked();
+        let mut draft = before.clone();
         let (farm, came) = (self.farm, self.from.get_untracked());
-        untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
-        if draft != self.draft.get_untracked() {
+        let effects = untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
+        if draft != before {
             self.draft.set(draft);
         }
+        self.run(screen, effects);
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.

@@ -78,34 +78,4 @@ impl Farm {
             Err(refusal) => self.refused.set(Some(refusal)),
         }
     }
-
-    /// Takes ewes of a table in, each with what is known of her, in one piece, and returns who they are.
-    ///
-    /// # Errors
-    /// One of them may not be noted: her tag and the reason. Nothing has changed then.
-    pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<Vec<EweId>, (String, Refusal)> {
-        let now = now::now();
-        let mut together = Together::new(self, now, now);
-        let mut came: Vec<EweId> = Vec::new();
-        for ewe in ewes {
-            let added = together.add(Event::EweCame { tag: Some(ewe.tag.clone()) });
-            came.push(added.map_err(|refusal| (ewe.tag.clone(), refusal))?.as_ewe());
-        }
-        // What is said of a ewe can only be checked where she is: in a book that has them all.
-        let mut book = self.peek(|ground| ground.book.clone());
-        book.union(together.entries.iter().cloned());
-        let flock = fold(&book);
-        for (ewe, new) in came.iter().copied().zip(ewes) {
-            let described = (new.born.is_some() || new.breed.is_some())
-                .then(|| Event::Life(Life::Described { ewe, born: new.born, breed: new.breed.clone() }));
-            let remarked = new.remark.clone().map(|text| Event::Remarked { animal: Animal::Ewe(ewe), text });
-            for event in described.into_iter().chain(remarked) {
-                watch::allow(&flock, &book, &event, now, now)
-                    .map_err(|refusal| (new.tag.clone(), refusal))?;
-                together.add_checked(event);
-            }
-        }
-        together.take();
-        Ok(came)
-    }
 }

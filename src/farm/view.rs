@@ -9,7 +9,7 @@ use yeanling_core::units::Moment;
 use yeanling_pages::phone::{Phone, Saving};
 use yeanling_pages::{Lazy, Screen, View};
 
-use super::{Farm, here};
+use super::{Farm, Ground, here};
 use crate::browser::{id, now};
 
 impl Farm {
@@ -17,11 +17,14 @@ impl Farm {
     pub fn view<T>(self, now: Moment, from: (Screen, &'static str), read: impl FnOnce(&View) -> T) -> T {
         let (duties, outlooks) = (move || self.duties.shared(), move || self.outlooks.shared());
         let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
+        let outgoing = move || self.outgoing.shared();
         let made_up = self.is_made_up();
-        self.with(|ground| {
+        let read = |ground: &Ground, own: &Ground| {
             read(&View {
                 book: &ground.book,
                 flock: &ground.flock,
+                own_book: &own.book,
+                own_flock: &own.flock,
                 now,
                 here,
                 at_local: now::at_local,
@@ -33,8 +36,10 @@ impl Farm {
                 outlooks: Lazy::new(&outlooks),
                 everyone: Lazy::new(&everyone),
                 phone: Lazy::new(&phone),
+                outgoing: Lazy::new(&outgoing),
             })
-        })
+        };
+        self.with(|ground| self.with_own(|own| read(ground, own)))
     }
 
     /// Returns what this phone says of itself.

@@ -31,6 +31,8 @@ pub struct Draft {
     said: BTreeMap<Key, String>,
     /// What a screen keeps as it stood.
     pub(crate) kept: Kept,
+    /// What is under way on Hand over alone.
+    pub(crate) hand_over: crate::hand_over::UnderWay,
     /// How many sheets were opened.
     opened: usize,
 }

@@ -17,6 +17,7 @@ mod feed;
 mod figures;
 mod flock;
 mod group;
+mod hand_over;
 mod help;
 mod keypad;
 mod lamb;
@@ -57,6 +58,7 @@ pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
+pub use hand_over::{Ahead, Incoming};
 pub use keypad::KeyPress;
 pub use page::{Blocks, Page, SheetPage, key_of, why};
 pub use screen::Screen;
@@ -101,6 +103,8 @@ pub enum Does {
     Figures(figures::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
+    /// Of sending the book and taking one in.
+    HandOver(hand_over::Does),
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -108,6 +112,7 @@ pub enum Does {
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
     let mut page = match screen {
         Screen::Figures => figures::page(view, draft),
+        Screen::HandOver => hand_over::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Pens => pens::page(view),
@@ -132,7 +137,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Year => year::page(view, draft),
         Screen::Help => help::page(view),
         Screen::Lost => lost::page(),
-        Screen::Watch | Screen::HandOver => return None,
+        Screen::Watch => return None,
     };
     page.sheets = sheets::pages(view, draft);
     Some(page)
@@ -141,7 +146,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    !matches!(screen, Screen::Watch | Screen::HandOver)
+    !matches!(screen, Screen::Watch)
 }
 
 /// What follows when something was typed or chosen.
@@ -183,26 +188,33 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
         Does::AddFound => flock::add(view, draft),
+        Does::HandOver(does) => hand_over::does(does, view, draft),
     }
 }
 
 /// What the phone has answered.
-fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if screen == Screen::HandOver {
+        return hand_over::heard(heard, view, draft);
+    }
     match heard {
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
             to_calendar::given(key, trouble.as_ref(), draft);
         }
-        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) | Heard::File(..) | Heard::Promised(_) => {}
     }
     Vec::new()
 }
 
 /// The screen is come to.
-pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     lambing::enter(screen, view, draft);
-    if screen == Screen::Flock {
-        flock::enter(view, draft);
+    match screen {
+        Screen::Flock => flock::enter(view, draft),
+        Screen::HandOver => return hand_over::enter(),
+        _ => {}
     }
+    Vec::new()
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
@@ -223,6 +235,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         practice::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));
+    if screen == Screen::HandOver {
+        hand_over::leave(draft);
+    }
     draft.leave();
     effects
 }

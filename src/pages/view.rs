@@ -15,7 +15,7 @@ use yeanling_core::watch::{self, Duty, Refusal};
 use crate::Screen;
 use crate::draft::Noting;
 use crate::everyone::Everyone;
-use crate::phone::Phone;
+use crate::phone::{Outgoing, Phone};
 
 /// What a page reads and a press is judged by.
 #[derive(Debug)]
@@ -24,6 +24,10 @@ pub struct View<'a> {
     pub book: &'a Book,
     /// What it makes.
     pub flock: &'a Flock,
+    /// What was noted in this phone's own book, also while the made-up flock is looked round in.
+    pub own_book: &'a Book,
+    /// What that makes.
+    pub own_flock: &'a Flock,
     /// Now.
     pub now: Moment,
     /// Returns the same instant as this phone's wall clock shows it.
@@ -46,6 +50,8 @@ pub struct View<'a> {
     pub everyone: Lazy<'a, Everyone>,
     /// What this phone says of itself.
     pub phone: Lazy<'a, Phone>,
+    /// This phone's own book as it goes out; none while nothing is noted in it.
+    pub outgoing: Lazy<'a, Option<Outgoing>>,
 }
 
 /// What is worked out once for all screens, and only when a page asks for it.

@@ -1,6 +1,5 @@
 //! The screens that are still drawn by hand.
 
-mod hand_over;
 mod watch;
 
 use crate::signals::prelude::*;
@@ -11,7 +10,6 @@ use crate::route::Screen;
 pub(crate) fn show(screen: Screen) -> AnyView {
     match screen {
         Screen::Watch => view! { <watch::Watch /> }.into_any(),
-        Screen::HandOver => view! { <hand_over::HandOver /> }.into_any(),
         _ => ().into_any(),
     }
 }

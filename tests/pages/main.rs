@@ -12,6 +12,7 @@ mod ewe;
 mod feed;
 mod figures;
 mod flock;
+mod hand_over;
 mod help;
 mod html;
 mod lamb;

@@ -6,17 +6,17 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use uuid::Uuid;
-use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
+use yeanling_core::book::{self, Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
 use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
-use yeanling_pages::phone::Phone as Says;
+use yeanling_pages::phone::{Outgoing, Phone as Says};
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act,
-    enter, is_made, leave, page,
+    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View,
+    act, enter, is_made, leave, page,
 };
 
 thread_local! {
@@ -34,6 +34,8 @@ pub(crate) struct Phone {
     /// What this phone says of itself.
     pub(crate) says: Says,
     pub(crate) made_up: bool,
+    /// Its id.
+    pub(crate) device: DeviceId,
     /// What was asked of the phone, in order.
     pub(crate) asked: Vec<Request>,
     from: (Screen, &'static str),
@@ -83,6 +85,7 @@ impl Phone {
             screen: Screen::Watch,
             says: Says::default(),
             made_up: false,
+            device: device(),
             asked: Vec::new(),
             from: (Screen::Watch, yeanling_words::frame::WATCH),
             drafts: BTreeMap::new(),
@@ -156,9 +159,27 @@ impl Phone {
             }
             self.screen = screen;
             let mut draft = self.draft();
-            self.view(|view| enter(screen, view, &mut draft));
+            let effects = self.view(|view| enter(screen, view, &mut draft));
             self.drafts.insert(screen, draft);
+            self.run(screen, effects);
         }
+        self
+    }
+
+    /// Returns the book as it goes out; none while nothing is noted in it.
+    pub(crate) fn outgoing(&self) -> Option<Outgoing> {
+        let files = book::split(&self.book, self.now, self.device);
+        let named = files.into_iter().enumerate().map(|(place, file)| (format!("book-{place}"), file.text));
+        let up_to = self.book.next_noted(self.now);
+        (!self.book.is_empty()).then(|| Outgoing { files: named.collect(), up_to })
+    }
+
+    /// Picks a file in the field of this label: the phone gives its bytes.
+    #[track_caller]
+    pub(crate) fn pick(&mut self, label: &str, bytes: &[u8]) -> &mut Self {
+        self.press(label);
+        let Some(Request::ReadFile(key)) = self.asked.pop() else { panic!("{label:?} reads no file") };
+        self.act(&Action::Heard(Heard::File(key, Ok(Some(bytes.into())))));
         self
     }
 
@@ -173,20 +194,24 @@ impl Phone {
         let outlooks = || Arc::new(outlooks(&self.flock, self.now));
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
+        let outgoing = || Arc::new(self.outgoing());
         read(&View {
             book: &self.book,
             flock: &self.flock,
+            own_book: &self.book,
+            own_flock: &self.flock,
             now: self.now,
             here: |at| at,
             at_local: |local| Moment::from_local(local, -300),
             new_id,
-            device: device(),
+            device: self.device,
             from: self.from,
             made_up: self.made_up,
             duties: Lazy::new(&duties),
             outlooks: Lazy::new(&outlooks),
             everyone: Lazy::new(&everyone),
             phone: Lazy::new(&says),
+            outgoing: Lazy::new(&outgoing),
         })
     }
 
@@ -309,6 +334,11 @@ impl Phone {
                 None => _ = self.says.half_typed.remove(lamb),
             }
         }
+        if let Request::TakeIn(incoming) = request {
+            self.book.union(incoming.file.entries.iter().cloned());
+            self.flock = fold(&self.book);
+            self.made_up = false;
+        }
     }
 
     /// Takes back what was noted by the last press.
@@ -343,7 +373,7 @@ impl Phone {
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
-            let entry = Entry { id, device: device(), noted, at, event };
+            let entry = Entry { id, device: self.device, noted, at, event };
             noted = noted + TimeDelta::milliseconds(1);
             let learned = self.flock.learn(&entry);
             self.book.add(entry);

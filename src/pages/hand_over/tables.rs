@@ -1,59 +1,28 @@
-//! Tables of the book for a spreadsheet, handed to the phone as files.
+//! The tables of the book for a spreadsheet.
 
 use std::collections::BTreeMap;
 
-use crate::signals::prelude::*;
-use leptos::task::spawn_local;
 use yeanling_core::book::{Animal, BirthDay, Event, Life};
 use yeanling_core::flock::{Ewe, Flock, Lamb, Left, Treated};
 use yeanling_core::reckon::withholding::Usable;
-use yeanling_core::spreadsheet::{Cell, write};
+use yeanling_core::spreadsheet::Cell;
 use yeanling_core::units::{Mass, System, Volume};
 use yeanling_core::watch::{Product, usable_after};
+use yeanling_words::{animals, flock, life, noted, spreadsheet as words};
 
-use crate::farm::{FileTrouble, here, use_farm};
-use crate::parts::{Button, Buttons, Section};
-use crate::words::{animals, flock, hand_over, life, noted, spreadsheet as words};
+use super::Table;
+use crate::view::View;
 
-/// A table: its heads and its rows.
-type Table = (Vec<&'static str>, Vec<Vec<Cell>>);
+/// The heads and the rows of a table.
+type Rows = (Vec<&'static str>, Vec<Vec<Cell>>);
 
-/// Hands tables over; nothing of the made-up flock.
-#[component]
-pub(super) fn Spreadsheet() -> impl IntoView {
-    let farm = use_farm();
-    let said = RwSignal::new(String::new());
-    let hand = move |what: &'static str, table: fn(&Flock) -> Table| {
-        move || {
-            let (heads, rows) = farm.peek(|ground| table(&ground.flock));
-            if rows.is_empty() {
-                said.set(words::NOTHING.to_owned());
-                return;
-            }
-            let day = farm.peek_now().local().date().to_string();
-            let (name, text) = (words::file(what, &day), write(&heads, rows));
-            spawn_local(async move {
-                said.set(match farm.give_table(&name, &text).await {
-                    Ok(()) => words::GIVEN.to_owned(),
-                    Err(FileTrouble::Failed(browser)) => hand_over::not_saved(&browser),
-                    Err(FileTrouble::Closed | FileTrouble::CannotShare | FileTrouble::TooLarge(_)) => {
-                        String::new()
-                    }
-                });
-            });
-        }
-    };
-    view! {
-        <Section title=words::TITLE>
-            <p>{words::SUB}</p>
-            <Buttons columns=2>
-                <Button label=words::ANIMALS on_press=hand(words::ANIMALS, all_animals) />
-                <Button label=words::WEIGHTS on_press=hand(words::WEIGHTS, all_weights) />
-                <Button label=words::FEEDS on_press=hand(words::FEEDS, all_feeds) />
-                <Button label=words::MEDICINES on_press=hand(words::MEDICINES, all_medicines) />
-            </Buttons>
-            <p role="status">{said}</p>
-        </Section>
+/// Returns a table of the book: its heads and its rows.
+pub(super) fn rows(table: Table, view: &View) -> Rows {
+    match table {
+        Table::Animals => all_animals(view),
+        Table::Weights => all_weights(view),
+        Table::Feeds => all_feeds(view),
+        Table::Medicines => all_medicines(view),
     }
 }
 
@@ -84,7 +53,8 @@ fn lambs(flock: &Flock) -> impl Iterator<Item = &Lamb> {
     flock.births().filter_map(|(_, id)| flock.lambs.get(&id))
 }
 
-fn all_animals(flock: &Flock) -> Table {
+fn all_animals(view: &View) -> Rows {
+    let flock = view.flock;
     let system = flock.practice.system;
     let mut remarks: BTreeMap<Animal, Vec<&str>> = BTreeMap::new();
     let mut found: BTreeMap<Animal, Vec<&str>> = BTreeMap::new();
@@ -162,10 +132,11 @@ fn left(left: Option<&Left>) -> [Cell; 3] {
     ]
 }
 
-fn all_medicines(flock: &Flock) -> Table {
+fn all_medicines(view: &View) -> Rows {
+    let flock = view.flock;
     let days = |days: Option<u16>| Cell::number(days.map(f64::from), 0);
     let usable = |treated: &Treated, product: Product| match usable_after(treated, product) {
-        Usable::From(at) => Cell::At(here(at)),
+        Usable::From(at) => Cell::At((view.here)(at)),
         Usable::FromDay(day) => Cell::Day(day),
         Usable::Unknown => text(words::NOT_KNOWN),
     };
@@ -194,7 +165,8 @@ fn all_medicines(flock: &Flock) -> Table {
     (words::HEADS_OF_MEDICINES.to_vec(), flock.treatments().into_iter().rev().map(row).collect())
 }
 
-fn all_weights(flock: &Flock) -> Table {
+fn all_weights(view: &View) -> Rows {
+    let flock = view.flock;
     let system = flock.practice.system;
     let rows = lambs(flock).flat_map(|lamb| {
         lamb.weights.iter().map(move |weight| {
@@ -211,7 +183,8 @@ fn all_weights(flock: &Flock) -> Table {
     (words::weights(system).to_vec(), rows.collect())
 }
 
-fn all_feeds(flock: &Flock) -> Table {
+fn all_feeds(view: &View) -> Rows {
+    let flock = view.flock;
     let system = flock.practice.system;
     let rows = lambs(flock).flat_map(|lamb| {
         lamb.feeds.iter().map(move |feed| {

@@ -2,16 +2,19 @@
 
 use std::collections::BTreeMap;
 
-use crate::signals::prelude::*;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::units::Moment;
+use yeanling_words::common::day_and_clock;
+use yeanling_words::hand_over as words;
 
-use crate::farm::use_farm;
-use crate::parts::{Button, Buttons, Card, Said, Section, Weight, each, live};
-use crate::words::common::day_and_clock;
-use crate::words::hand_over as words;
+use super::Does as Only;
+use crate::block::{Item, ListLook};
+use crate::draft::Draft;
+use crate::page::Blocks;
+use crate::view::View;
+use crate::{Action, Button, Does};
 
 /// Two records that may be of one ewe.
 #[derive(Clone, Debug, PartialEq)]
@@ -29,55 +32,31 @@ struct Record {
     lambs: usize,
 }
 
-/// Asks about every pair that was not kept apart in this visit.
-#[component]
-pub(super) fn Twice() -> impl IntoView {
-    let farm = use_farm();
-    let apart = RwSignal::new(Vec::<(EweId, EweId)>::new());
-    let pairs = Memo::new(move |_| {
-        let apart = apart.get();
-        let mut pairs = farm.with(|ground| pairs(&ground.flock));
-        pairs.retain(|pair| !apart.contains(&(pair.older.ewe, pair.newer.ewe)));
-        pairs
+/// Asks about every pair that was not kept apart since the screen was opened.
+pub(super) fn blocks(view: &View, draft: &Draft) -> Blocks {
+    let mut pairs = pairs(view.flock);
+    pairs.retain(|pair| !draft.hand_over.apart.contains(&(pair.older.ewe, pair.newer.ewe)));
+    if pairs.is_empty() {
+        return Blocks::new();
+    }
+    let blocks = pairs.iter().fold(Blocks::new().small(words::SAME_SUB), |blocks, pair| {
+        blocks.card(format!("twice-{}-{}", pair.older.ewe, pair.newer.ewe), ask(view, pair))
     });
-    let some = Memo::new(move |_| pairs.with(|pairs| !pairs.is_empty()));
-    let ask = move |pair: Pair| {
-        let (older, newer) = (pair.older.ewe, pair.newer.ewe);
-        let now = farm.peek_now();
-        let told = |record: &Record| words::record(&day_and_clock(record.came, now), record.lambs);
-        let (told_older, told_newer) = (told(&pair.older), told(&pair.newer));
-        let join = move || {
-            farm.tap(Event::SameAnimal { keep: Animal::Ewe(older), also: Animal::Ewe(newer) });
-        };
-        view! {
-            <Card>
-                <p><Said text=words::same_tag(&pair.tag) /></p>
-                <ol class="pair">
-                    <li>{told_older}</li>
-                    <li>{told_newer}</li>
-                </ol>
-                <Buttons columns=2>
-                    <Button label=words::SAME on_press=join weight=Weight::Filled />
-                    <Button
-                        label=words::NOT_SAME
-                        on_press=move || apart.update(|apart| apart.push((older, newer)))
-                    />
-                </Buttons>
-            </Card>
-        }
-        .into_any()
-    };
-    live(move || {
-        some.get().then(|| {
-            view! {
-                <Section title=words::SAME_HEAD>
-                    <p class="small-print">{words::SAME_SUB}</p>
-                    {each(move || pairs.get(), |pair| format!("{} {}", pair.older.ewe, pair.newer.ewe), ask)}
-                </Section>
-            }
-        })
-        .into_any()
-    })
+    Blocks::new().section("twice", words::SAME_HEAD, blocks)
+}
+
+/// Asks about a pair.
+fn ask(view: &View, pair: &Pair) -> Blocks {
+    let (older, newer) = (pair.older.ewe, pair.newer.ewe);
+    let told =
+        |record: &Record| Item::new(words::record(&day_and_clock(record.came, view.now), record.lambs));
+    let join = Event::SameAnimal { keep: Animal::Ewe(older), also: Animal::Ewe(newer) };
+    let same = Button::new("same", words::SAME, Action::Note(vec![join])).filled();
+    let apart = Action::Does(Does::HandOver(Only::Apart(older, newer)));
+    Blocks::new()
+        .text(words::same_tag(&pair.tag))
+        .list(ListLook::Pair, [told(&pair.older), told(&pair.newer)])
+        .buttons(2, [same, Button::new("apart", words::NOT_SAME, apart)])
 }
 
 /// Returns the tags that more than one living ewe carries.
