@@ -110,6 +110,7 @@ pub struct Farm {
     sent: RwSignal<Option<Moment>>,
     saved_here: RwSignal<Option<Moment>>,
     shout: RwSignal<Option<Moment>>,
+    missed_stood: RwSignal<Vec<Duty>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
@@ -147,6 +148,7 @@ impl Farm {
             sent,
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
+            missed_stood: RwSignal::new(Vec::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
@@ -321,6 +323,7 @@ impl Farm {
     /// Takes entries that were checked, in one piece, into the flock that is looked at.
     fn take(self, entries: Vec<Entry>, now: Moment, last: Last) {
         press::ground_moves();
+        self.keep_missed();
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {

@@ -3,7 +3,7 @@
 
 use std::sync::Arc;
 
-use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, State, Top};
+use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, Tally, Top};
 use yeanling_words::{label, night};
 
 use crate::kinds::{button, mark};
@@ -69,14 +69,20 @@ fn title(page: &Page) -> Element {
         return title;
     }
     let mut under = el("p", "title-sub");
-    for (state, text) in &page.tallies {
-        under = under.with(tally(*state, text)).with(" ");
+    for one in &page.tallies {
+        under = under.with(tally(one)).with(" ");
     }
     title.with(under.said(&page.under))
 }
 
-fn tally(state: State, text: &str) -> Element {
-    el("b", "tally").key(state.key()).has("data-state", state.key()).with(mark(state, true)).with(text)
+fn tally(one: &Tally) -> Element {
+    let key = one.state.key();
+    el("b", "tally")
+        .key(key)
+        .has("data-state", key)
+        .has_some("data-empty", one.empty.then_some("true"))
+        .with(mark(one.state, true))
+        .with(one.text.as_str())
 }
 
 /// The browser's own modal dialog: the focus moves to its heading and back to where it was, Escape closes it, and the page

@@ -15,11 +15,13 @@ impl Farm {
         let (duties, outlooks) = (move || self.duties.shared(), move || self.outlooks.shared());
         let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
         let made_up = self.is_made_up();
+        let still = move || Arc::new(self.holds_still());
         self.with(|ground| {
             read(&View {
                 book: &ground.book,
                 flock: &ground.flock,
                 now,
+                drawn: self.clock.get(),
                 here,
                 at_local: now::at_local,
                 new_id: || id::new_entry(now::now()),
@@ -29,6 +31,7 @@ impl Farm {
                 duties: Lazy::new(&duties),
                 outlooks: Lazy::new(&outlooks),
                 everyone: Lazy::new(&everyone),
+                still: Lazy::new(&still),
                 phone: Lazy::new(&phone),
             })
         })
@@ -46,6 +49,7 @@ impl Farm {
             unsent: self.unsent.get(),
             behind: self.clock_is_behind(now),
             missed: self.missed(now),
+            missed_stood: self.missed_stood(),
             can_share: self.can_share(),
             sent: self.sent(),
             saved_here: self.saved_here(),

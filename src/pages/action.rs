@@ -120,6 +120,12 @@ impl Effect {
 
 /// Does what can be done on the page, and returns what is left to the farm.
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let effects = done(action, screen, view, draft);
+    crate::noted(screen, view, draft, &effects);
+    effects
+}
+
+fn done(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
         Action::Note(events) => return draft.note(view, notings(events)),

@@ -30,15 +30,16 @@ mod text;
 mod timeline;
 mod to_calendar;
 mod view;
+mod watch;
 mod weight;
 mod why;
 mod withheld;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
-pub use button::{Button, Size, Weight};
+pub use button::{Button, Size, Stays, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
-pub use page::{Blocks, Page, SheetPage, key_of, why};
+pub use page::{Blocks, Page, SheetPage, Tally, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
@@ -72,8 +73,8 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
-        Screen::Watch
-        | Screen::Lambing
+        Screen::Watch => watch::page(view, draft),
+        Screen::Lambing
         | Screen::LambingEwe(_)
         | Screen::LambingUnknown
         | Screen::LambingLamb(_)
@@ -102,7 +103,10 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    matches!(screen, Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night | Screen::Flock)
+    matches!(
+        screen,
+        Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night | Screen::Flock | Screen::Watch
+    )
 }
 
 /// What follows when something was typed or chosen.
@@ -121,6 +125,13 @@ fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Eff
         Does::AddFound => flock::add(view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
+    }
+}
+
+/// Something is about to be noted, perhaps: what a screen keeps of how it stood.
+fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
+    if screen == Screen::Watch {
+        watch::noted(view, draft, effects);
     }
 }
 

@@ -14,7 +14,6 @@ mod pens;
 mod practice;
 mod race;
 mod season;
-mod watch;
 mod weighing;
 mod year;
 
@@ -27,7 +26,6 @@ use crate::route::Screen;
 /// Returns the screen at an address.
 pub(crate) fn show(screen: Screen) -> AnyView {
     match screen {
-        Screen::Watch => view! { <watch::Watch /> }.into_any(),
         Screen::Lambing => view! { <lambing::Who /> }.into_any(),
         Screen::LambingEwe(ewe) => view! { <lambing::Lambing of=lambing::Of::Ewe(ewe) /> }.into_any(),
         Screen::LambingUnknown => view! { <lambing::Lambing of=lambing::Of::Unknown /> }.into_any(),
@@ -42,7 +40,12 @@ pub(crate) fn show(screen: Screen) -> AnyView {
         Screen::Help => view! { <help::Help /> }.into_any(),
         Screen::Practice => view! { <practice::Practice /> }.into_any(),
         // Drawn as pages.
-        Screen::More | Screen::Stores | Screen::BottleRound | Screen::Night | Screen::Flock => ().into_any(),
+        Screen::More
+        | Screen::Stores
+        | Screen::BottleRound
+        | Screen::Night
+        | Screen::Flock
+        | Screen::Watch => ().into_any(),
         Screen::Season => view! { <season::Season /> }.into_any(),
         Screen::Group(id) => view! { <season::GroupScreen id=id /> }.into_any(),
         Screen::Race(id) => view! { <race::Race id=id /> }.into_any(),

@@ -75,7 +75,10 @@ fn which_animals_are_shown_can_be_chosen() {
     let (mut phone, ewes) = with_ewes(2);
     let lamb = phone.lamb(ewes[0]);
     phone.press("Dead or gone").says("Shown: dead or gone").says("None at the moment.");
-    phone.note(Event::Died { animal: yeanling_core::book::Animal::Lamb(lamb), cause: yeanling_core::book::Cause::Starved });
+    phone.note(Event::Died {
+        animal: yeanling_core::book::Animal::Lamb(lamb),
+        cause: yeanling_core::book::Cause::Starved,
+    });
     assert_eq!(seen(&phone), ["1a"]);
 }
 

@@ -19,6 +19,9 @@ use yeanling_pages::{
     is_made, leave, page,
 };
 
+/// How long the offer to undo stays.
+const UNDO_FOR: TimeDelta = TimeDelta::seconds(8);
+
 thread_local! {
     static IDS: Cell<u128> = const { Cell::new(0) };
 }
@@ -41,6 +44,8 @@ pub(crate) struct Phone {
     waits: Vec<(Moment, Screen, Action)>,
     /// What was noted by the last press.
     last: Vec<EntryId>,
+    /// Until when the offer to undo it stands.
+    still_until: Option<Moment>,
 }
 
 /// Something that can be pressed: its whole name and what it does.
@@ -54,7 +59,7 @@ pub(crate) struct Pressable {
 fn new_id() -> EntryId {
     IDS.with(|ids| {
         ids.set(ids.get() + 1);
-        EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + ids.get()))
+        EntryId::from_uuid(Uuid::from_u128((0x0002_0000_0000_7000_8000 << 48) + ids.get()))
     })
 }
 
@@ -85,6 +90,7 @@ impl Phone {
             drafts: BTreeMap::new(),
             waits: Vec::new(),
             last: Vec::new(),
+            still_until: None,
         }
     }
 
@@ -169,10 +175,12 @@ impl Phone {
         let outlooks = || Arc::new(outlooks(&self.flock, self.now));
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
+        let still = || Arc::new(self.still_until.is_some_and(|until| self.now < until));
         read(&View {
             book: &self.book,
             flock: &self.flock,
             now: self.now,
+            drawn: self.now,
             here: |at| at,
             at_local: |local| Moment::from_local(local, -300),
             new_id,
@@ -182,6 +190,7 @@ impl Phone {
             duties: Lazy::new(&duties),
             outlooks: Lazy::new(&outlooks),
             everyone: Lazy::new(&everyone),
+            still: Lazy::new(&still),
             phone: Lazy::new(&says),
         })
     }
@@ -264,7 +273,10 @@ impl Phone {
         for effect in effects {
             match effect {
                 Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
-                Effect::LetLastGo => self.last.clear(),
+                Effect::LetLastGo => {
+                    self.last.clear();
+                    self.still_until = None;
+                }
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
                 Effect::After(wait, action) => {
@@ -288,11 +300,13 @@ impl Phone {
     fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
         self.view(|view| view.allow(&notings))?;
         self.last = notings.iter().map(|noting| noting.id).collect();
+        self.still_until = Some(self.now + UNDO_FOR);
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
             let entry = Entry { id, device: device(), noted, at, event };
             noted = noted + TimeDelta::milliseconds(1);
+            assert!(self.book.entry(id).is_none(), "what is noted is new to the book");
             let learned = self.flock.learn(&entry);
             self.book.add(entry);
             if !learned {
@@ -392,7 +406,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
 /// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
-    all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
+    all.extend(page.tallies.iter().filter(|one| !one.empty).map(|one| one.text.clone()));
     for sheet in &page.sheets {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());
