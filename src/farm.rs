@@ -22,11 +22,10 @@ use yeanling_core::watch::{self, Duty, Refusal};
 pub use crate::browser::files::FileTrouble;
 pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
-pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
 pub use hand_over::{Ahead, Outgoing};
 pub use keep::Saving;
-pub use night::{Alarm, Night};
+pub use night::Night;
 pub use time::here;
 
 use crate::browser::keep::Keeper;

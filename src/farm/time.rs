@@ -87,11 +87,13 @@ impl Farm {
     /// Returns what was told as missed when the hand that is at work began; nothing once it was read.
     #[must_use]
     pub fn missed_stood(self) -> Vec<Duty> {
-        if self.holds_still() && self.shout.with(Option::is_some) {
-            self.missed_stood.get()
-        } else {
-            Vec::new()
-        }
+        if self.holds_still() && self.tells_of_missed() { self.missed_stood.get() } else { Vec::new() }
+    }
+
+    /// Says whether what was missed is still told of: nobody has said that it was read.
+    #[must_use]
+    pub fn tells_of_missed(self) -> bool {
+        self.shout.with(Option::is_some)
     }
 
     /// Lets what was missed go once it was read.

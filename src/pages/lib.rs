@@ -151,6 +151,9 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
     if screen == Screen::Flock {
         flock::enter(view, draft);
     }
+    if screen == Screen::Watch {
+        watch::enter(draft);
+    }
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed

@@ -31,18 +31,6 @@ pub fn Page(
     }
 }
 
-/// Holds what is seen at times only, and keeps it as it is while it is out of sight: what is large is not drawn anew.
-#[component]
-pub fn Shown(
-    /// Whether it is seen.
-    #[prop(into)]
-    when: Signal<bool>,
-    /// What it holds.
-    children: Children,
-) -> impl IntoView {
-    view! { <div class="shown" hidden=move || !when.get()>{children()}</div> }
-}
-
 /// Lays buttons out in even columns that fold when there is no room.
 #[component]
 pub fn Buttons(

@@ -38,7 +38,6 @@ mod save_mark;
 mod section;
 mod sheet;
 mod tab_bar;
-mod tally;
 mod timeline;
 mod title;
 mod toggle;
@@ -46,9 +45,7 @@ mod top_bar;
 mod undo_bar;
 mod why;
 
-pub use button::{
-    ActionButton, BigButton, Button, Emptied, LinkButton, SmallButton, SmallLink, Ticked, Weight,
-};
+pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, SmallLink, Weight};
 pub use card::Card;
 pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};
@@ -60,7 +57,7 @@ pub use empty::Empty;
 pub use facts::{Fact, Facts};
 pub use field::{Field, FieldKind};
 pub use figure::{Figure, FigureSize};
-pub use frame::{Buttons, Frame, Page, Shown};
+pub use frame::{Buttons, Frame, Page};
 pub use keypad::{Keypad, Readout};
 pub use ledger::{Ledger, LedgerRow};
 pub use live::live;
@@ -78,7 +75,6 @@ pub use save_mark::{SaveMark, SaveState};
 pub use section::Section;
 pub use sheet::Sheet;
 pub use tab_bar::{Tab, TabBar};
-pub use tally::Tally;
 pub use timeline::{Noted, Timeline};
 pub use title::Title;
 pub use toggle::Toggle;

@@ -8,7 +8,6 @@ mod ewe_picker;
 mod ewe_sheets;
 mod feed_sheet;
 mod lamb_row;
-mod later_sheet;
 mod life_sheets;
 mod milk_ribbon;
 mod pen_sheets;
@@ -17,7 +16,6 @@ mod small_sheets;
 mod standing;
 mod ten_point_sheet;
 mod timeline;
-mod to_calendar;
 mod top;
 mod vet_sheet;
 mod weight_field;
@@ -29,12 +27,11 @@ pub(crate) use duty_ribbon::DutyRibbon;
 pub(crate) use ewe_picker::{EwePicker, Picked};
 pub(crate) use ewe_sheets::{ConditionSheet, EweWeightSheet, MarkSheet, ScanSheet};
 pub(crate) use feed_sheet::{FeedSheet, tube};
-pub(crate) use lamb_row::{LambRow, lamb_words};
-pub(crate) use later_sheet::LaterSheet;
+pub(crate) use lamb_row::LambRow;
 pub(crate) use life_sheets::{
     CastrateSheet, DescribeSheet, FosterSheet, LeaveSheet, TakeOnSheet, TreatSheet,
 };
-pub(crate) use milk_ribbon::{DrawnRibbon, MilkRibbon, milk_ribbon};
+pub(crate) use milk_ribbon::milk_ribbon;
 pub(crate) use pen_sheets::{PutInSheet, WhichPenSheet};
 pub(crate) use powder::PowderToWeaning;
 pub(crate) use small_sheets::{
@@ -43,7 +40,6 @@ pub(crate) use small_sheets::{
 pub(crate) use standing::Standing;
 pub(crate) use ten_point_sheet::TenPointSheet;
 pub(crate) use timeline::{AnimalTimeline, PenTimeline};
-pub(crate) use to_calendar::ToCalendar;
 pub(crate) use top::{CameFrom, Top};
 pub(crate) use vet_sheet::{FoundSheet, MouthSheet, VetSheet};
 pub(crate) use weight_field::{AskPounds, Weighed, WeightField, WeightSheet, asks_once};

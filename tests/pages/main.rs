@@ -11,3 +11,4 @@ mod night;
 mod phone;
 mod tree;
 mod walk;
+mod watch;

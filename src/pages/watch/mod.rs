@@ -140,6 +140,11 @@ pub(crate) fn noted(view: &View, draft: &mut Draft, effects: &[Effect]) {
     draft.kept.watch = Some(Arc::new(stood));
 }
 
+/// Whoever comes to the Watch finds each row where it belongs.
+pub(crate) fn enter(draft: &mut Draft) {
+    draft.kept.watch = None;
+}
+
 fn tallies(rows: &[Shown]) -> Vec<Tally> {
     let tally = |(due, word): (Due, fn(usize) -> String)| {
         let (count, empty) = match place::count(rows, due) {

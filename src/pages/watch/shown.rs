@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, LambId};
+use yeanling_core::book::{Animal, Awaited, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State, Task};
