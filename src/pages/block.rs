@@ -4,7 +4,7 @@
 use std::borrow::Cow;
 use std::sync::Arc;
 
-use crate::button::Button;
+use crate::button::{Button, Stays};
 use crate::chart::Chart;
 use crate::ribbon::Ribbon;
 use crate::text::Text;
@@ -778,7 +778,7 @@ impl Block {
     #[must_use]
     pub fn texts(&self) -> Vec<String> {
         let mut all: Vec<String> = Vec::new();
-        for button in self.buttons() {
+        for button in self.buttons().into_iter().filter(|button| button.stays != Stays::Room) {
             all.extend([button.label.clone(), button.name.clone()]);
         }
         match &self.kind {

@@ -46,9 +46,11 @@ mod stores;
 mod text;
 mod timeline;
 mod to_calendar;
+mod undo;
 mod view;
 mod weighing;
 
+mod watch;
 mod weight;
 mod why;
 mod withheld;
@@ -56,16 +58,17 @@ mod year;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
-pub use button::{Button, Size, Weight};
+pub use button::{Button, Size, Stays, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
 pub use hand_over::{Ahead, Incoming};
 pub use keypad::KeyPress;
-pub use page::{Blocks, Page, SheetPage, key_of, why};
+pub use page::{Blocks, Page, SheetPage, Tally, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
 pub use to_calendar::ToCalendar;
+pub use undo::{Last, offer};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
@@ -107,9 +110,9 @@ pub enum Does {
     HandOver(hand_over::Does),
 }
 
-/// Returns a screen; none while it is still drawn by hand.
+/// Returns a screen.
 #[must_use]
-pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
+pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
         Screen::Figures => figures::page(view, draft),
         Screen::HandOver => hand_over::page(view, draft),
@@ -137,16 +140,10 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Year => year::page(view, draft),
         Screen::Help => help::page(view),
         Screen::Lost => lost::page(),
-        Screen::Watch => return None,
+        Screen::Watch => watch::page(view, draft),
     };
     page.sheets = sheets::pages(view, draft);
-    Some(page)
-}
-
-/// Says whether a screen is made here; the others are still drawn by hand.
-#[must_use]
-pub const fn is_made(screen: Screen) -> bool {
-    !matches!(screen, Screen::Watch)
+    page
 }
 
 /// What follows when something was typed or chosen.
@@ -192,6 +189,13 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
     }
 }
 
+/// Something is about to be noted, perhaps: what a screen keeps of how it stood.
+fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
+    if screen == Screen::Watch {
+        watch::noted(view, draft, effects);
+    }
+}
+
 /// What the phone has answered.
 fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if screen == Screen::HandOver {
@@ -211,6 +215,7 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     lambing::enter(screen, view, draft);
     match screen {
         Screen::Flock => flock::enter(view, draft),
+        Screen::Watch => watch::enter(draft),
         Screen::HandOver => return hand_over::enter(),
         _ => {}
     }
@@ -221,10 +226,8 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
 /// are closed.
 pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let mut effects = Vec::new();
-    if draft.sheets.is_empty()
-        && let Some(page) = page(screen, view, draft)
-    {
-        for block in page.all() {
+    if draft.sheets.is_empty() {
+        for block in page(screen, view, draft).all() {
             let Kind::Field(block::Field { left: Some(left), .. }) = &block.kind else { continue };
             if draft.fields.typed(&block.key).is_some() {
                 effects.extend(act(left, screen, view, draft));

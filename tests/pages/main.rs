@@ -35,5 +35,6 @@ mod sheets;
 mod step;
 mod tree;
 mod walk;
+mod watch;
 mod weighing;
 mod year;

@@ -7,18 +7,18 @@
 
 use std::collections::BTreeMap;
 
-use yeanling_core::book::{Animal, EntryId};
+use yeanling_core::book::{Animal, EntryId, Event};
 use yeanling_core::watch::State;
 
-use super::shown::{Act, Does, Shown};
-use crate::words::watch as words;
+use yeanling_words::watch as words;
 
-/// A button that was pressed, and the entry that it noted.
+use super::shown::{Act, Does, Shown};
+
+/// What a press noted, and as which entry.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Pressed {
-    pub(super) animal: Animal,
-    pub(super) act: Act,
+pub(crate) struct Pressed {
     pub(super) entry: EntryId,
+    pub(super) event: Event,
 }
 
 /// How many stand in a state under the screen's name.
@@ -112,8 +112,8 @@ fn stays_as(was: &Shown, mut now: Shown, pressed: &[Pressed]) -> Shown {
     let Some(button) = &was.button else { return now };
     let mut offered: Vec<Act> =
         now.button.take().into_iter().chain(std::mem::take(&mut now.others)).collect();
-    now.button = Some(slot(was.animal, button, &mut offered, pressed));
-    now.others = was.others.iter().map(|act| slot(was.animal, act, &mut offered, pressed)).collect();
+    now.button = Some(slot(button, &mut offered, pressed));
+    now.others = was.others.iter().map(|act| slot(act, &mut offered, pressed)).collect();
     // In danger nobody waits for the next step.
     if now.state == Some(State::Danger) {
         now.others.append(&mut offered);
@@ -123,7 +123,7 @@ fn stays_as(was: &Shown, mut now: Shown, pressed: &[Pressed]) -> Shown {
 
 /// A row with nothing more to do, in its place.
 fn stays_done(was: &Shown, pressed: &[Pressed]) -> Shown {
-    let empty = |act: &Act| slot(was.animal, act, &mut Vec::new(), pressed);
+    let empty = |act: &Act| slot(act, &mut Vec::new(), pressed);
     Shown {
         state: None,
         text: words::NOTHING.to_owned(),
@@ -147,12 +147,12 @@ fn room(kept: &str, was: &str, now: &str) -> String {
 }
 
 /// Returns what stands in the place of a button, and takes it from what is offered.
-fn slot(animal: Animal, was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) -> Act {
-    let meant = Act { label: was.label.clone(), does: was.does.meant().clone() };
+fn slot(was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) -> Act {
+    let meant = Act { does: was.does.meant().clone(), ..was.clone() };
     // What was pressed may be asked for again at once, as a look is: not before the hand has let go.
     let again = offered.iter().position(|act| *act == meant).map(|at| offered.remove(at)).is_some();
-    let Act { label, does: meant } = meant;
-    let was_pressed = |one: &Pressed| one.animal == animal && one.act.label == label && one.act.does == meant;
+    let Act { key, label, does: meant } = meant;
+    let was_pressed = |one: &Pressed| matches!(&meant, Does::Notes(event) if *event == one.event);
     let does = if pressed.iter().any(was_pressed) {
         Does::Done(Box::new(meant))
     } else if again {
@@ -163,20 +163,19 @@ fn slot(animal: Animal, was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) 
     } else {
         Does::Over(Box::new(meant))
     };
-    Act { label, does }
+    Act { key, label, does }
 }
 
 #[cfg(test)]
 mod tests {
-    use yeanling_core::book::{Event, LambId};
+    use yeanling_core::book::LambId;
 
-    use super::super::shown::Asked;
     use super::*;
+    use crate::{Screen, Sheet};
 
     fn lamb(name: &str) -> LambId {
         let number = name.bytes().fold(0, |sum, byte| sum * 256 + u32::from(byte));
-        let id = format!("\"019c0000-0000-7000-8000-{number:012x}\"");
-        serde_json::from_str(&id).expect("an id")
+        LambId::from_uuid(uuid::Uuid::from_u128((0x019c_0000_0000_7000_8000 << 48) + u128::from(number)))
     }
 
     fn entry(name: &str) -> EntryId {
@@ -184,7 +183,7 @@ mod tests {
     }
 
     fn notes(label: &str, event: Event) -> Act {
-        Act { label: label.to_owned(), does: Does::Notes(event) }
+        Act { key: label.to_owned(), label: label.to_owned(), does: Does::Notes(event) }
     }
 
     fn dipped(name: &str) -> Act {
@@ -200,11 +199,15 @@ mod tests {
     }
 
     fn weigh(name: &str) -> Act {
-        Act { label: "Weigh".to_owned(), does: Does::Asks(Asked::Weight(lamb(name))) }
+        Act {
+            key: "weigh".to_owned(),
+            label: "Weigh".to_owned(),
+            does: Does::Asks(Sheet::Weight(lamb(name))),
+        }
     }
 
     fn feed() -> Act {
-        Act { label: "Feed 195 ml".to_owned(), does: Does::Leads("#/lamb".to_owned()) }
+        Act { key: "feed".to_owned(), label: "Feed 195 ml".to_owned(), does: Does::Leads(Screen::Watch) }
     }
 
     /// A row in a state, with what is to be done as its text and its buttons.
@@ -223,7 +226,7 @@ mod tests {
             says_room: String::new(),
             figure: String::new(),
             figure_says: String::new(),
-            href: String::new(),
+            to: Screen::Watch,
             button: acts.next(),
             others: acts.collect(),
             first: None,
@@ -236,7 +239,10 @@ mod tests {
     }
 
     fn pressed(name: &str, act: Act) -> Pressed {
-        Pressed { animal: Animal::Lamb(lamb(name)), act, entry: entry(name) }
+        match act.does {
+            Does::Notes(event) => Pressed { entry: entry(name), event },
+            other => panic!("{other:?} notes nothing"),
+        }
     }
 
     /// Tells the rows: each with the state in whose place it stands, and its buttons; a tick is `✓`, an empty place `_`.
@@ -350,8 +356,11 @@ mod tests {
     #[test]
     fn who_comes_into_danger_goes_first_and_reads_as_it_is() {
         let before = three();
-        let danger =
-            row("9a", DANGER, vec![notes("Vet called", Event::Stood { lamb: lamb("9a") }), up("9a")]);
+        let danger = row(
+            "9a",
+            DANGER,
+            vec![notes("Vet called", Event::VetCalled { animal: Animal::Lamb(lamb("9a")) }), up("9a")],
+        );
         let fresh = vec![danger.clone(), before[1].clone(), row("7a", COMING, vec![up("7a")])];
         let rows = in_place(&before, fresh, &[pressed("7a", dipped("7a"))]);
         assert_eq!(told(&rows), ["9a danger: Vet called, Up", "7a now: ✓Dipped, Up", "8a now: Dipped, Up"]);
@@ -366,9 +375,12 @@ mod tests {
 
     #[test]
     fn in_danger_the_next_step_is_there_at_once() {
-        let call = || notes("Vet called", Event::Stood { lamb: lamb("7a") });
-        let said =
-            || Act { label: "Vet said".to_owned(), does: Does::Asks(Asked::Vet(Animal::Lamb(lamb("7a")))) };
+        let call = || notes("Vet called", Event::VetCalled { animal: Animal::Lamb(lamb("7a")) });
+        let said = || Act {
+            key: "said".to_owned(),
+            label: "Vet said".to_owned(),
+            does: Does::Asks(Sheet::Vet(Animal::Lamb(lamb("7a")))),
+        };
         let before = [row("7a", DANGER, vec![call(), up("7a")])];
         let fresh = vec![row("7a", DANGER, vec![said(), up("7a")])];
         let rows = in_place(&before, fresh, &[pressed("7a", call())]);

@@ -3,24 +3,24 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::arrange::Arrange;
-use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, LambId};
+use yeanling_core::book::{Animal, Awaited, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
-use yeanling_core::practice::Practice;
-use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State, Task};
 
+use yeanling_words::common::{clock, span};
+use yeanling_words::{ahead as ahead_words, animals, danger, labor, pens, watch as words};
+
 use super::lamb::lamb;
-use crate::farm::Farm;
-use crate::parts::{Fact, WhyText};
-use crate::pieces::{DutyRibbon, MilkRibbon, why_text};
-use crate::route::Screen;
-use crate::words::common::{clock, span};
-use crate::words::{ahead as ahead_words, animals, danger, labor, pens, watch as words, why};
+use crate::block::Fact;
+use crate::duty_ribbon::duty_ribbon;
+use crate::ribbon::Ribbon;
+use crate::view::View;
+use crate::{Reason, Screen, Sheet};
 
 /// One animal on the Watch, with all that is due for it.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Shown {
+pub(crate) struct Shown {
     pub(super) animal: Animal,
     pub(super) state: Option<State>,
     /// The state in whose place it stands: its own, unless it keeps its place.
@@ -35,50 +35,40 @@ pub(super) struct Shown {
     pub(super) says_room: String,
     pub(super) figure: String,
     pub(super) figure_says: String,
-    pub(super) href: String,
+    /// Where its words lead.
+    pub(super) to: Screen,
     pub(super) button: Option<Act>,
     pub(super) others: Vec<Act>,
     pub(super) first: Option<Duty>,
-    pub(super) milk: Option<MilkRibbon>,
-    pub(super) labor: Option<DutyRibbon>,
+    /// The ribbon of first milk.
+    pub(super) milk: Option<Ribbon>,
+    /// That of her labor.
+    pub(super) labor: Option<Ribbon>,
     pub(super) facts: Vec<Fact>,
-    pub(super) why: Option<Because>,
+    /// What "why?" is asked about, and the reason.
+    pub(super) why: Option<(&'static str, Reason)>,
     /// The pen it is in; nothing for the barn.
     pub(super) place: Option<String>,
 }
 
-/// What "why?" is answered from: its words are put together for a row that changed, not for all with every entry.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) enum Because {
-    Milk(Want),
-    Labor(Box<Duty>),
-}
-
-impl Because {
-    pub(super) fn text(&self, now: Moment, practice: &Practice) -> WhyText {
-        why_text(match self {
-            Self::Milk(want) => why::colostrum(want, practice.system),
-            Self::Labor(duty) => why::labor(duty, practice, now),
-        })
-    }
-}
-
 /// A button of a row.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Act {
+pub(crate) struct Act {
+    /// What tells it from those beside it.
+    pub(super) key: String,
     pub(super) label: String,
     pub(super) does: Does,
 }
 
 /// What a tap does.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) enum Does {
+pub(crate) enum Does {
     /// Notes this.
     Notes(Event),
     /// Asks for what must be chosen first, on a sheet.
-    Asks(Asked),
+    Asks(Sheet),
     /// Leads to where something must be read first.
-    Leads(String),
+    Leads(Screen),
     /// Nothing: this was done, and a tick stands in its place.
     Done(Box<Self>),
     /// Nothing: this is not asked for any more, and its place stays empty.
@@ -95,19 +85,6 @@ impl Does {
     }
 }
 
-/// What is asked on a sheet of the Watch: it stays open while the rows under it move.
-#[derive(Clone, Debug, PartialEq)]
-pub(super) enum Asked {
-    /// Until when a duty is put off.
-    Later(Box<Duty>),
-    /// What a lamb weighs.
-    Weight(LambId),
-    /// How vigorous a lamb is.
-    Vigor(LambId),
-    /// What the vet said.
-    Vet(Animal),
-}
-
 /// A ewe that is near, by signs or by her days.
 #[derive(Clone, Debug, PartialEq)]
 pub(super) struct Near {
@@ -118,14 +95,11 @@ pub(super) struct Near {
 }
 
 /// Returns the animals that are on the Watch: those with something due, and lambs in their first day.
-pub(super) fn shown(farm: Farm, now: Moment) -> Vec<Shown> {
-    farm.with_duties(|ground, duties| of_all(&ground.flock, duties, now))
-}
-
-fn of_all(flock: &Flock, duties: &[Duty], now: Moment) -> Vec<Shown> {
+pub(super) fn shown(view: &View, now: Moment) -> Vec<Shown> {
+    let flock = view.flock;
     let mut order: Vec<(Animal, Vec<&Duty>)> = Vec::new();
     let mut places: BTreeMap<Animal, usize> = BTreeMap::new();
-    for duty in duties {
+    for duty in view.duties.iter() {
         let place = *places.entry(duty.subject).or_insert(order.len());
         match order.get_mut(place) {
             Some((_, of)) => of.push(duty),
@@ -135,7 +109,7 @@ fn of_all(flock: &Flock, duties: &[Duty], now: Moment) -> Vec<Shown> {
     let newborns = flock.born_after(now - TimeDelta::hours(24)).filter(|lamb| lamb.lives());
     let well = newborns.map(|lamb| Animal::Lamb(lamb.id)).filter(|animal| !places.contains_key(animal));
     order.extend(well.map(|animal| (animal, Vec::new())));
-    order.iter().filter_map(|(animal, duties)| one(flock, *animal, duties, now)).collect()
+    order.iter().filter_map(|(animal, duties)| one(view, *animal, duties, now)).collect()
 }
 
 /// A ewe is told of when this much speaks for the next 24 hours (ours).
@@ -145,40 +119,37 @@ const MOST_NEAR: usize = 10;
 
 /// Returns the ewes that may lamb tonight: those with signs of whom no mating is known first, the latest sign first;
 /// then by the chance of the next 24 hours, for which signs weigh more than dates.
-pub(super) fn near(farm: Farm, now: Moment) -> Vec<Near> {
-    farm.with_outlooks(|ground, outlooks| {
-        let flock = &ground.flock;
-        let mut signs: BTreeMap<EweId, (Moment, String)> =
-            flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
-        let mut near: Vec<(f64, Near)> = Vec::new();
-        for awaited in &outlooks.awaited {
-            let Ok(outlook) = &awaited.outlook else { continue };
-            let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
-            // Her labor has begun: she stands above, by the clock.
-            if ewe.labor.as_ref().is_some_and(Labor::runs) {
-                continue;
-            }
-            let sign = signs.remove(&ewe.id).map(|(_, text)| text);
-            if sign.is_some() || outlook.within_24h >= LIKELY_FROM {
-                let text =
-                    sign.into_iter().chain([ahead_words::within(outlook)]).collect::<Vec<_>>().join(" · ");
-                let place = place(flock, Animal::Ewe(ewe.id));
-                near.push((outlook.within_24h, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }));
-            }
+pub(super) fn near(view: &View) -> Vec<Near> {
+    let (flock, now) = (view.flock, view.now);
+    let mut signs: BTreeMap<EweId, (Moment, String)> =
+        flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
+    let mut near: Vec<(f64, Near)> = Vec::new();
+    for awaited in &view.outlooks.awaited {
+        let Ok(outlook) = &awaited.outlook else { continue };
+        let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
+        // Her labor has begun: she stands above, by the clock.
+        if ewe.labor.as_ref().is_some_and(Labor::runs) {
+            continue;
         }
-        near.arrange_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
-        let mut known_by_signs: Vec<(Moment, Near)> = signs
-            .into_iter()
-            .filter_map(|(id, (last, text))| {
-                let ewe = flock.ewe(id)?;
-                let place = place(flock, Animal::Ewe(id));
-                Some((last, Near { ewe: id, name: animals::ewe(ewe), text, place }))
-            })
-            .collect();
-        known_by_signs.arrange_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
-        let first = known_by_signs.into_iter().map(|(_, near)| near);
-        first.chain(near.into_iter().map(|(_, near)| near)).take(MOST_NEAR).collect()
-    })
+        let sign = signs.remove(&ewe.id).map(|(_, text)| text);
+        if sign.is_some() || outlook.within_24h >= LIKELY_FROM {
+            let text = sign.into_iter().chain([ahead_words::within(outlook)]).collect::<Vec<_>>().join(" · ");
+            let place = place(flock, Animal::Ewe(ewe.id));
+            near.push((outlook.within_24h, Near { ewe: ewe.id, name: animals::ewe(ewe), text, place }));
+        }
+    }
+    near.arrange_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
+    let mut known_by_signs: Vec<(Moment, Near)> = signs
+        .into_iter()
+        .filter_map(|(id, (last, text))| {
+            let ewe = flock.ewe(id)?;
+            let place = place(flock, Animal::Ewe(id));
+            Some((last, Near { ewe: id, name: animals::ewe(ewe), text, place }))
+        })
+        .collect();
+    known_by_signs.arrange_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
+    let first = known_by_signs.into_iter().map(|(_, near)| near);
+    first.chain(near.into_iter().map(|(_, near)| near)).take(MOST_NEAR).collect()
 }
 
 /// Returns her latest sign and all of them in words; nothing once her labor runs or the last is old.
@@ -195,9 +166,10 @@ fn place(flock: &Flock, animal: Animal) -> Option<String> {
     flock.pens.get(&pen).map(pens::pen)
 }
 
-fn one(flock: &Flock, animal: Animal, duties: &[&Duty], now: Moment) -> Option<Shown> {
+fn one(view: &View, animal: Animal, duties: &[&Duty], now: Moment) -> Option<Shown> {
+    let flock = view.flock;
     let mut shown = match animal {
-        Animal::Lamb(id) => lamb(flock, flock.lamb(id)?, duties, now),
+        Animal::Lamb(id) => lamb(view, flock.lamb(id)?, duties, now),
         Animal::Ewe(id) => ewe(flock, flock.ewe(id)?, duties, now),
     };
     shown.place = place(flock, animal);
@@ -222,22 +194,22 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
         says_room: String::new(),
         figure: clocked.map(|duty| span(now.since(duty.since))).unwrap_or_default(),
         figure_says: clocked.map(since).unwrap_or_default(),
-        href: first.map_or_else(|| Screen::Ewe(ewe.id).hash(), |duty| ewe_href(ewe.id, duty.task)),
-        button: first.map(|duty| act(duty, ewe_href(ewe.id, duty.task), system)),
+        to: first.map_or(Screen::Ewe(ewe.id), |duty| ewe_to(ewe.id, duty.task)),
+        button: first.map(|duty| act(duty, ewe_to(ewe.id, duty.task), system)),
         others: others(ewe.id, duties, system),
         first: first.cloned(),
         milk: None,
-        labor: clocked.map(|duty| DutyRibbon::of(duty, now, false, &[])),
+        labor: clocked.map(|duty| duty_ribbon(duty, now, false, &[])),
         facts: Vec::new(),
-        why: first.cloned().map(Box::new).map(Because::Labor),
+        why: first.map(|duty| (words::kind_title(duty.task.kind()), Reason::Labor(Box::new(duty.clone())))),
         place: None,
     }
 }
 
-fn ewe_href(ewe: EweId, task: Task) -> String {
+const fn ewe_to(ewe: EweId, task: Task) -> Screen {
     match task {
-        Task::LetOut => Screen::Pens.hash(),
-        Task::Afterbirth { .. } => Screen::Ewe(ewe).hash(),
+        Task::LetOut => Screen::Pens,
+        Task::Afterbirth { .. } => Screen::Ewe(ewe),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
@@ -258,19 +230,20 @@ fn ewe_href(ewe: EweId, task: Task) -> String {
         | Task::Progress
         | Task::NeckTight
         | Task::PutRight { .. }
-        | Task::NextLamb { .. } => Screen::LambingEwe(ewe).hash(),
+        | Task::NextLamb { .. } => Screen::LambingEwe(ewe),
     }
 }
 
-pub(super) fn act(duty: &Duty, href: String, system: System) -> Act {
+pub(super) fn act(duty: &Duty, to: Screen, system: System) -> Act {
+    let key = duty.task.kind().to_string();
     let does = match (&duty.discharge, duty.subject, duty.task) {
         (Discharge::Note(event), ..) => Does::Notes(event.clone()),
         (Discharge::Open, animal, task) if waits_for_word(duty, task) => {
-            return Act { label: danger::SAID.to_owned(), does: Does::Asks(Asked::Vet(animal)) };
+            return Act { key, label: danger::SAID.to_owned(), does: Does::Asks(Sheet::Vet(animal)) };
         }
-        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh { .. }) => Does::Asks(Asked::Weight(lamb)),
-        (Discharge::Open, Animal::Lamb(lamb), Task::ScoreVigor) => Does::Asks(Asked::Vigor(lamb)),
-        (Discharge::Open, ..) => Does::Leads(href),
+        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh { .. }) => Does::Asks(Sheet::Weight(lamb)),
+        (Discharge::Open, Animal::Lamb(lamb), Task::ScoreVigor) => Does::Asks(Sheet::Vigor(lamb)),
+        (Discharge::Open, ..) => Does::Leads(to),
     };
     let called = matches!(&does, Does::Notes(Event::VetCalled { .. }));
     // After a call to the vet a look says that someone looked, and not that all is well.
@@ -282,7 +255,7 @@ pub(super) fn act(duty: &Duty, href: String, system: System) -> Act {
     } else {
         words::done(duty.task, system)
     };
-    Act { label, does }
+    Act { key, label, does }
 }
 
 /// Says whether the vet was called about a duty that is the vet's, so that the next thing to note is what the vet said.
@@ -293,23 +266,29 @@ fn waits_for_word(duty: &Duty, task: Task) -> bool {
 
 /// The buttons of a ewe beside the first, and those that are other answers to the first.
 fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
-    let note =
-        |label: &str, care: Care| Act { label: label.to_owned(), does: Does::Notes(Event::Care(care)) };
+    let note = |key: &str, label: &str, care: Care| Act {
+        key: key.to_owned(),
+        label: label.to_owned(),
+        does: Does::Notes(Event::Care(care)),
+    };
     let mut others = Vec::new();
     for (place, duty) in duties.iter().enumerate() {
         if place > 0 {
-            let mut act = act(duty, ewe_href(ewe, duty.task), system);
+            let mut act = act(duty, ewe_to(ewe, duty.task), system);
             if duty.task == Task::Look {
                 danger::LOOKED.clone_into(&mut act.label);
             }
             others.push(act);
         }
         match duty.task {
-            Task::PutRight { .. } => others.push(note(danger::PUT_RIGHT, Care::PutRight { ewe })),
-            Task::Afterbirth { .. } => others.extend(
-                [Awaited::Hanging, Awaited::NotSeenBright]
-                    .map(|seen| note(labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen })),
-            ),
+            Task::PutRight { .. } => {
+                others.push(note("was-put-right", danger::PUT_RIGHT, Care::PutRight { ewe }))
+            }
+            Task::Afterbirth { .. } => {
+                others.extend([("hangs", Awaited::Hanging), ("not-seen", Awaited::NotSeenBright)].map(
+                    |(key, seen)| note(key, labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen }),
+                ))
+            }
             Task::DipNavel
             | Task::DipNavelAgain
             | Task::GetUp

@@ -1,23 +1,25 @@
 //! What the Watch shows of a lamb: what is due, what keeps it from milk, the time that counts, its volumes.
 
 use yeanling_core::book::{Animal, Event, LambId};
-use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Discharge, Duty, State, Task, hold_milk};
 
-use super::shown::{Act, Because, Does, Shown, act, due, told as told_of};
-use crate::farm::here;
-use crate::parts::Fact;
-use crate::pieces::MilkRibbon;
-use crate::route::Screen;
-use crate::words::common::{clock, span, volume, volume_number};
-use crate::words::{animals, danger, lamb as lamb_words, watch as words};
+use yeanling_words::common::{clock, span, volume, volume_number};
+use yeanling_words::why::headings;
+use yeanling_words::{animals, danger, lamb as lamb_words, watch as words};
+
+use super::shown::{Act, Does, Shown, act, due, told as told_of};
+use crate::block::Fact;
+use crate::milk_ribbon::milk_ribbon;
+use crate::view::View;
+use crate::{Reason, Screen};
 
 /// Shows a lamb with all that is due for it.
-pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
-    let practice = &flock.practice;
+pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
+    let (flock, practice) = (view.flock, view.practice());
     let system = practice.system;
     let first = duties.first().copied();
     let newborn = lamb.age(now) < TimeDelta::hours(24);
@@ -25,7 +27,7 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
         .birth_weight()
         .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
         .filter(|_| newborn);
-    let acts = |duty: &&Duty| act(duty, lamb_href(lamb.id, duty.task), system);
+    let acts = |duty: &&Duty| act(duty, lamb_to(lamb.id, duty.task), system);
     let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
     others.extend(steps(lamb, duties).filter(|steps| !others.contains(steps)));
     others.extend(seen_to_suck(lamb, duties));
@@ -46,17 +48,17 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
         says_room: String::new(),
         figure,
         figure_says,
-        href: Screen::Lamb(lamb.id).hash(),
+        to: Screen::Lamb(lamb.id),
         button: first.as_ref().map(acts),
         others,
         first: first.cloned(),
-        milk: newborn.then(|| MilkRibbon::of(lamb, now, false)),
+        milk: newborn.then(|| milk_ribbon(lamb, now, false)),
         labor: None,
-        why: want.map(Because::Milk),
+        why: want.map(|want| (headings::COLOSTRUM, Reason::Milk(want))),
         // No volume stands beside a lamb that must not be given any.
         facts: want
             .filter(|_| hold_milk(lamb).is_none())
-            .map(|want| facts(&want, lamb, now, system))
+            .map(|want| facts(view, &want, lamb, now))
             .unwrap_or_default(),
         place: None,
     }
@@ -97,7 +99,7 @@ const fn waits_for_milk(task: Task) -> bool {
     )
 }
 
-fn lamb_href(lamb: LambId, task: Task) -> String {
+const fn lamb_to(lamb: LambId, task: Task) -> Screen {
     match task {
         Task::TakeTemperature
         | Task::Danger(_)
@@ -106,7 +108,7 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
         | Task::Hollow { hold: true, .. }
         | Task::Hollow { check: true, .. }
         | Task::Feed { hold: true, .. }
-        | Task::DayTotal { hold: true, .. } => Screen::ColdLamb(Some(lamb)).hash(),
+        | Task::DayTotal { hold: true, .. } => Screen::ColdLamb(Some(lamb)),
         Task::DipNavel
         | Task::DipNavelAgain
         | Task::GetUp
@@ -127,7 +129,7 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
         | Task::PutRight { .. }
         | Task::NextLamb { .. }
         | Task::Afterbirth { .. }
-        | Task::LetOut => Screen::Lamb(lamb).hash(),
+        | Task::LetOut => Screen::Lamb(lamb),
     }
 }
 
@@ -135,6 +137,7 @@ fn lamb_href(lamb: LambId, task: Task) -> String {
 fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
     let read_first = |duty: &&Duty| matches!(duty.task, Task::FirstMilk { check: true, hold: false, .. });
     duties.iter().any(read_first).then(|| Act {
+        key: "sucked".to_owned(),
         label: lamb_words::SUCKED.to_owned(),
         does: Does::Notes(Event::Sucked { lamb: lamb.id }),
     })
@@ -144,8 +147,8 @@ fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
 fn steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
     let first = duties.first().filter(|duty| matches!(duty.task, Task::Danger(_)))?;
     let called = first.vet.is_some() || matches!(first.discharge, Discharge::Note(_));
-    let href = Screen::ColdLamb(Some(lamb.id)).hash();
-    called.then(|| Act { label: danger::STEPS.to_owned(), does: Does::Leads(href) })
+    let to = Screen::ColdLamb(Some(lamb.id));
+    called.then(|| Act { key: "steps".to_owned(), label: danger::STEPS.to_owned(), does: Does::Leads(to) })
 }
 
 /// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,
@@ -184,7 +187,7 @@ fn feed_instead(
         Some(want) => words::feed_it(&volume(want.next_feed.offered(system), system)),
         None => words::FEED_IT.to_owned(),
     };
-    Some(Act { label, does: Does::Leads(Screen::Lamb(lamb.id).hash()) })
+    Some(Act { key: "feed-instead".to_owned(), label, does: Does::Leads(Screen::Lamb(lamb.id)) })
 }
 
 /// A few soft words: what it is, its weight, and in its first day its vigor.
@@ -197,10 +200,11 @@ fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
 }
 
 /// What it should take at the next feed and by 6, 18 and 24 hours in all, against what it was given by hand.
-fn facts(want: &Want, lamb: &Lamb, now: Moment, system: System) -> Vec<Fact> {
+fn facts(view: &View, want: &Want, lamb: &Lamb, now: Moment) -> Vec<Fact> {
+    let system = view.system();
     let given = lamb.given_first_day(now);
     let by = |wanted, hours: i64| {
-        let at = clock(here(lamb.born + TimeDelta::hours(hours)));
+        let at = clock((view.here)(lamb.born + TimeDelta::hours(hours)));
         let wanted = volume_number(wanted, system);
         let text =
             if lamb.feeds.is_empty() { wanted } else { words::of(&volume_number(given, system), &wanted) };
