@@ -56,7 +56,8 @@ fn ticks(phone: &Phone, name: &str) -> Vec<String> {
 #[test]
 fn an_empty_book_says_what_to_do_first() {
     let mut phone = Phone::at("2026-02-25 03:00");
-    phone.says("03:00").press("Look round a made-up flock");
+    phone.says("03:00");
+    phone.press("Look round a made-up flock");
     assert_eq!(phone.asked, [Request::LookRound]);
     phone.ewe("7");
     phone.says("Nothing due");
