@@ -92,8 +92,9 @@ fn disturb(phone: &mut Phone) -> bool {
                 return true;
             }
             Kind::Choices(choices) => {
+                // The last of them: a scan of none tells no age, which another count keeps.
                 let other =
-                    choices.options.iter().enumerate().find(|(place, _)| choices.chosen != Some(*place));
+                    choices.options.iter().enumerate().rfind(|(place, _)| choices.chosen != Some(*place));
                 phone.act(&other.expect("more than one").1.does);
                 return true;
             }
