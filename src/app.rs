@@ -22,7 +22,7 @@ use crate::screens;
 use crate::show::{self, Shown};
 use crate::words::{animals, frame as words, noted, refusals};
 
-/// How long the offer to undo stays.
+/// How long the offer to undo stays, and what was pressed in its place.
 const UNDO_FOR: std::time::Duration = std::time::Duration::from_secs(8);
 
 /// The whole app.
@@ -49,14 +49,12 @@ pub(crate) fn App() -> impl IntoView {
             shown.act(&Action::Read);
         }),
     );
-    screens::Sought::provide();
-    screens::HalfTyped::provide();
-    screens::JustBorn::provide();
     place::on_move(move || {
         let (from, to) = (screen.get_untracked(), Screen::from_hash(&place::hash()));
         let back = came_from.goes_back(from, to);
         shown.change(from, to);
         came_from.leave(from);
+        shown.enter(to);
         screen.set(to);
         farm.let_refusal_go();
         place::to_top();
@@ -108,7 +106,7 @@ fn Undo() -> impl IntoView {
     let text = Signal::derive(move || {
         let last = farm.last();
         let entries = match &last {
-            Last::Nothing => return None,
+            Last::Nothing | Last::Undone(_) => return None,
             Last::Noted(entries) => entries.clone(),
             Last::TakenBack(entry) | Last::Changed { entry, .. } => vec![*entry],
         };
@@ -136,7 +134,7 @@ fn Undo() -> impl IntoView {
                 Last::TakenBack(_) => words::taken_back(&said),
                 Last::Changed { .. } => words::changed(&said),
                 Last::Noted(_) if changed => words::changed(&words::and_others(said, others)),
-                Last::Nothing | Last::Noted(_) => words::and_others(said, others),
+                Last::Nothing | Last::Undone(_) | Last::Noted(_) => words::and_others(said, others),
             })
         })
     });

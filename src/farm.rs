@@ -12,7 +12,9 @@ mod time;
 mod view;
 
 use crate::signals::prelude::*;
-use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event};
+use std::collections::BTreeMap;
+
+use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, LambId};
 use yeanling_core::figures::{Outlooks, outlooks};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::practice::Practice;
@@ -32,10 +34,11 @@ pub use time::here;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{id, local, look, now, press, storage};
+use crate::browser::{draft, id, local, look, now, press, storage};
 use keep::UnderWay;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
+use yeanling_pages::phone::HalfTyped;
 
 /// What was done last in this visit, and can be undone.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -56,6 +59,9 @@ pub enum Last {
         /// When that was.
         at: Moment,
     },
+    /// These entries were undone just now: nothing is offered, but what stands on a screen keeps its place as long as if it
+    /// were.
+    Undone(Vec<EntryId>),
 }
 
 /// A book and the flock it makes.
@@ -90,6 +96,8 @@ pub struct Farm {
     sent: RwSignal<Option<Moment>>,
     saved_here: RwSignal<Option<Moment>>,
     shout: RwSignal<Option<Moment>>,
+    cold_lamb: RwSignal<String>,
+    half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
@@ -127,6 +135,8 @@ impl Farm {
             sent,
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
+            cold_lamb: RwSignal::new(draft::cold_lamb()),
+            half_typed: RwSignal::new(BTreeMap::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
@@ -139,6 +149,7 @@ impl Farm {
             farm.real.update(|ground| ground.take(entries));
             farm.clock.set(now::now());
         });
+        draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
     }
@@ -216,28 +227,42 @@ impl Farm {
         worker::take_update();
     }
 
-    /// Returns what was done last in this visit, until it is undone or let go.
+    /// Returns what was done last in this visit, until it is let go.
     #[must_use]
     pub fn last(self) -> Last {
         self.last.get()
     }
 
-    /// Lets it go: it stays done, only the offer to undo it ends.
+    /// Lets it go: it stays done, only the offer to undo it ends, and rows that kept their places for it may move.
     pub fn let_last_go(self) {
-        self.last.set(Last::Nothing);
+        if self.last.with_untracked(|last| *last != Last::Nothing) {
+            press::ground_moves();
+            self.last.set(Last::Nothing);
+        }
+    }
+
+    /// Says, as a signal, whether what stands on a screen keeps its place: a hand is at work there, as long as what it did
+    /// last is offered to be undone, and as long again once it is.
+    #[must_use]
+    pub fn holds_still(self) -> bool {
+        self.last.with(|last| *last != Last::Nothing)
     }
 
     /// Undoes what was done last, all of it.
     pub fn undo(self) {
-        let events = match self.last.get_untracked() {
-            Last::Nothing => return,
-            Last::Noted(entries) => entries.into_iter().map(|entry| Event::Struck { entry }).collect(),
-            Last::TakenBack(entry) => vec![Event::Restored { entry }],
-            Last::Changed { entry, event, at } => vec![Event::Amended { entry, event, at }],
+        let last = self.last.get_untracked();
+        let (entries, events) = match last {
+            Last::Nothing | Last::Undone(_) => return,
+            Last::Noted(entries) => {
+                let events = entries.iter().map(|entry| Event::Struck { entry: *entry }).collect();
+                (entries, events)
+            }
+            Last::TakenBack(entry) => (vec![entry], vec![Event::Restored { entry }]),
+            Last::Changed { entry, event, at } => (vec![entry], vec![Event::Amended { entry, event, at }]),
         };
         // Nothing can be wrong with undoing what was just done; were it so, the offer simply stays.
         if self.note_all(events, now::now()).is_ok() {
-            self.let_last_go();
+            self.last.set(Last::Undone(entries));
         }
     }
 

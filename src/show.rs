@@ -36,7 +36,7 @@ impl Shown {
     pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
         let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
         let shown = Self { farm, screen, from, draft, left };
-        shown.come(screen.get_untracked());
+        shown.enter(screen.get_untracked());
         shown
     }
 
@@ -49,19 +49,18 @@ impl Shown {
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
         self.draft.set(kept.unwrap_or_default());
-        self.come(to);
     }
 
-    /// Does what a screen does when it is come to.
-    fn come(self, to: Screen) {
+    /// Comes to a screen.
+    pub(crate) fn enter(self, screen: Screen) {
         let before = self.draft.get_untracked();
         let mut draft = before.clone();
         let (farm, came) = (self.farm, self.from.get_untracked());
-        let effects = untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
+        let effects = untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
         if draft != before {
             self.draft.set(draft);
         }
-        self.run(to, effects);
+        self.run(screen, effects);
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
@@ -110,6 +109,7 @@ impl Shown {
                 pages::Effect::After(wait, action) => {
                     set_timeout(move || self.act_on(screen, &action), wait);
                 }
+                pages::Effect::There(to, action) => self.act_on(to, &action),
                 pages::Effect::Phone(request) => {
                     self.farm.ask(request, move |action| self.act_on(screen, &action))
                 }
@@ -129,13 +129,31 @@ impl Shown {
             pages::Effect::Note(_)
             | pages::Effect::LetLastGo
             | pages::Effect::After(..)
+            | pages::Effect::There(..)
             | pages::Effect::Phone(_) => {}
         }
+    }
+
+    /// Does what is to be done as long as a screen is seen: the night's holds the phone awake and hears what is due.
+    fn keep(self) {
+        let Self { farm, screen, .. } = self;
+        let stood: RefCell<bool> = RefCell::default();
+        Effect::new(move |_| {
+            let stands = screen.get() == Screen::Night;
+            if stood.replace(stands) != stands {
+                if stands { farm.begin_night() } else { farm.end_night() }
+            }
+            if stands {
+                let now = farm.now();
+                farm.with_duties(|_, duties| farm.hear(duties, now));
+            }
+        });
     }
 
     /// Draws the screen, and keeps drawing what changes.
     pub(crate) fn view(self) -> AnyView {
         let Self { farm, screen, from, draft, .. } = self;
+        self.keep();
         let made = Memo::new(move |_| {
             let screen = screen.get();
             let page =

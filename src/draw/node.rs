@@ -112,6 +112,13 @@ impl Element {
     /// The same with a line of text.
     #[must_use]
     pub fn said(self, text: &Text) -> Self {
+        if text.room().is_empty() {
+            return self.spans(text);
+        }
+        self.with(el("span", "room").has("data-room", text.room()).with(el("span", "").spans(text)))
+    }
+
+    fn spans(self, text: &Text) -> Self {
         let piece = |span: &yeanling_pages::Span| {
             if span.strong { el("b", "").with(span.text.as_str()).into() } else { span.text.as_str().into() }
         };

@@ -98,6 +98,7 @@ impl Farm {
             }),
             Request::TakeIn(incoming) => self.take_in(&incoming),
             Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
+            Request::KeepDigits(lamb, digits) => self.keep_digits(lamb, digits),
         }
     }
 

@@ -1,8 +1,6 @@
 //! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
-use yeanling_core::book::{Animal, Care, Entry, EntryId, Event, EweId, GroupId, LambId, Life};
-use yeanling_core::flock::fold;
-use yeanling_core::spreadsheet::NewEwe;
+use yeanling_core::book::{Care, Entry, EntryId, Event, EweId, GroupId, LambId};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 

@@ -1,9 +1,9 @@
 //! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
 
-use crate::signals::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::book::{DeviceId, MOST_BYTES};
+use yeanling_core::book::{DeviceId, LambId, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_pages::phone::HalfTyped;
 
 use super::Farm;
 use crate::browser::draft;
@@ -32,12 +32,21 @@ impl Farm {
     /// Returns what was answered about a cold lamb without a record; empty when nothing was.
     #[must_use]
     pub fn cold_lamb(self) -> String {
-        draft::cold_lamb()
+        self.cold_lamb.get()
     }
 
     /// Keeps what was answered about a cold lamb without a record.
     pub fn keep_cold_lamb(self, text: &str) {
         draft::keep_cold_lamb(text);
+        self.cold_lamb.set(text.to_owned());
+    }
+
+    /// Keeps the digits of a lamb's birth weight that are still asked about, as long as this page is open; or lets them go.
+    pub fn keep_digits(self, lamb: LambId, digits: Option<HalfTyped>) {
+        self.half_typed.update(|all| match digits {
+            Some(digits) => _ = all.insert(lamb, digits),
+            None => _ = all.remove(&lamb),
+        });
     }
 
     /// Asks the browser to print the page.

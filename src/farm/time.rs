@@ -80,6 +80,12 @@ impl Farm {
         self.with_duties(|_, duties| duties.iter().filter(late).cloned().collect())
     }
 
+    /// Says whether what was missed is still told of: nobody has said that it was read.
+    #[must_use]
+    pub fn tells_of_missed(self) -> bool {
+        self.shout.with(Option::is_some)
+    }
+
     /// Lets what was missed go once it was read.
     pub fn let_missed_go(self) {
         self.shout.set(None);

@@ -61,6 +61,8 @@ impl Farm {
             room: self.room_left.get(),
             own_book: self.with_own(|ground| !ground.book.is_empty()),
             night: self.night().seen(),
+            cold_lamb: self.cold_lamb(),
+            half_typed: self.half_typed.get(),
         }
     }
 

@@ -3,13 +3,13 @@
 use std::sync::Arc;
 use std::time::Duration;
 
-use yeanling_core::book::Event;
+use yeanling_core::book::{Event, LambId};
 use yeanling_core::calendar::Alarm;
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
 use crate::hand_over::Incoming;
-use crate::phone::{FileTrouble, Look, Promised};
+use crate::phone::{FileTrouble, HalfTyped, Look, Promised};
 use crate::view::View;
 use crate::{Does, Key, Screen, Sheet, sheets};
 
@@ -95,6 +95,8 @@ pub enum Request {
     TakeIn(Arc<Incoming>),
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
+    /// Keeps the digits of a lamb's birth weight that are still asked about, or lets them go.
+    KeepDigits(LambId, Option<HalfTyped>),
 }
 
 /// What the phone has answered.
@@ -127,6 +129,8 @@ pub enum Effect {
     Show(Key),
     /// Does something on this screen after a while.
     After(Duration, Action),
+    /// Does something on another screen, as it will stand there when one comes.
+    There(Screen, Action),
     /// Asks something of the phone.
     Phone(Request),
 }

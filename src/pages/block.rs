@@ -92,6 +92,8 @@ pub enum Kind {
     DrawnButton(DrawnButton),
     /// A card for paper.
     PaperCard(PaperCard),
+    /// What rings at night, over the whole screen.
+    Ring(Ring),
 }
 
 /// How something stands: told by a shape, then by an ink.
@@ -125,6 +127,8 @@ pub struct Section {
 /// A few things on a sheet of paper of their own; `lead` and `action` stand side by side above the rest.
 #[derive(Clone, Debug, Default, PartialEq)]
 pub struct Card {
+    /// What stands above both.
+    pub head: Vec<Arc<Block>>,
     /// What stands first.
     pub lead: Vec<Arc<Block>>,
     /// The button beside it.
@@ -134,12 +138,14 @@ pub struct Card {
 }
 
 /// What is folded away until it is asked for.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Fold {
     /// What is in it.
     pub label: Text,
     /// Whether it is one of sources, in small print.
     pub sources: bool,
+    /// Whether it lies open from the start.
+    pub open: bool,
     /// What it holds.
     pub inside: Vec<Arc<Block>>,
 }
@@ -160,6 +166,8 @@ pub struct Group {
 pub enum Shape {
     /// Under each other, with the room of blocks between them.
     Blocks,
+    /// As if nothing held them; out of sight they keep their layout, so that they are quickly seen again.
+    Shown,
     /// Answers of a calculation side by side.
     Answers,
     /// One answer: its label and its figure.
@@ -180,11 +188,25 @@ pub enum Shape {
     HelpPart,
     /// A drawing and its words side by side.
     DrawnLine,
+    /// The dark clock, all of it.
+    Night,
+    /// Its head: the way back, its name, the hour.
+    NightTop,
+    /// What is due, to be read from afar: a line each.
+    NightDue,
+    /// The time to what comes next.
+    Timer,
+    /// What the phone can do about it, at the foot.
+    NightFoot,
+    /// What is read out at once when it comes.
+    Alert,
 }
 
 /// One animal, one duty.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Row {
+    /// How it looks.
+    pub look: RowLook,
     /// Whose it is.
     pub name: String,
     /// A few soft words beside the name.
@@ -195,12 +217,24 @@ pub struct Row {
     pub says: Text,
     /// How it stands.
     pub state: State,
+    /// Whose size it keeps while it stands in the place of another state; without one it takes that of its own.
+    pub size: Option<State>,
     /// Where its words lead.
     pub to: Option<Screen>,
     /// The one press that does it.
     pub action: Option<Button>,
     /// More about it.
     pub inside: Vec<Arc<Block>>,
+}
+
+/// How a row looks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum RowLook {
+    /// On paper, with its button beside it.
+    #[default]
+    Paper,
+    /// In words alone, to be read from afar at night.
+    Night,
 }
 
 /// What the page wants read.
@@ -272,6 +306,16 @@ pub enum LineLook {
     Done,
     /// The label above an answer.
     AnswerLabel,
+    /// As text that leads to a screen.
+    To(Screen),
+    /// What comes next at night, and where it is.
+    NightNext(Screen),
+    /// That nothing is due at night.
+    NightCalm,
+    /// What the phone's own alarm can be set for.
+    NightPocket,
+    /// What the night's alarm cannot do.
+    NightOnly,
 }
 
 /// How a line is read out when it comes or changes.
@@ -288,7 +332,7 @@ pub enum Aloud {
 /// A heading inside a section, or of a card.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Heading {
-    /// How deep, 2 or 3; the page's name is 1.
+    /// How deep, 2 or 3; the page's name is 1, which stands among the blocks of a bare page alone.
     pub level: u8,
     /// How it looks.
     pub look: HeadingLook,
@@ -344,6 +388,7 @@ pub enum ListLook {
     Ranked,
     /// Two records beside each other.
     Pair,
+
     /// The working of a figure.
     Working,
     /// A rule's name.
@@ -352,6 +397,8 @@ pub enum ListLook {
     Others,
     /// Where it is from.
     Sources,
+    /// What comes then at night: the note first, which is its time.
+    NightThen,
 }
 
 /// An empty screen that says what to do first.
@@ -374,7 +421,9 @@ pub struct Figure {
     pub also: String,
     /// How large.
     pub size: FigureSize,
-    /// What stands beside it, such as "why?".
+    /// What stands beside it, such as a verdict.
+    pub beside: Vec<Arc<Block>>,
+    /// Buttons behind that, such as "why?".
     pub buttons: Vec<Button>,
 }
 
@@ -617,7 +666,25 @@ pub struct CardList {
     pub boxes: bool,
 }
 
+/// What rings at night: the whole screen is one button, since half asleep no one aims.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Ring {
+    /// For whom.
+    pub name: String,
+    /// What.
+    pub text: Text,
+    /// How many more ring, in words; nothing of one alone.
+    pub more: String,
+    /// What answers it, with where to tap under it.
+    pub answer: Choice,
+}
+
 impl Block {
+    /// Returns blocks as one, as if nothing held them.
+    pub fn seen(key: impl Into<Key>, inside: impl Into<Vec<Arc<Self>>>) -> Arc<Self> {
+        Self::new(key, Kind::Group(Group { shape: Shape::Shown, hidden: false, inside: inside.into() }))
+    }
+
     /// Returns a block.
     pub fn new(key: impl Into<Key>, kind: Kind) -> Arc<Self> {
         Arc::new(Self { key: key.into(), kind })
@@ -628,7 +695,7 @@ impl Block {
     pub fn inside(&self) -> Vec<&Arc<Self>> {
         match &self.kind {
             Kind::Section(it) => it.inside.iter().collect(),
-            Kind::Card(it) => it.lead.iter().chain(&it.inside).collect(),
+            Kind::Card(it) => it.head.iter().chain(&it.lead).chain(&it.inside).collect(),
             Kind::Fold(it) => it.inside.iter().collect(),
             Kind::Group(it) => it.inside.iter().collect(),
             Kind::Rows(inside) => inside.iter().collect(),
@@ -636,12 +703,12 @@ impl Block {
             Kind::Notice(it) => it.inside.iter().collect(),
             Kind::Keypad(it) => it.inside.iter().collect(),
             Kind::Buttons(it) => it.inside.iter().collect(),
+            Kind::Figure(it) => it.beside.iter().collect(),
             Kind::Line(_)
             | Kind::Heading(_)
             | Kind::List(_)
             | Kind::Caution(_)
             | Kind::Empty(_)
-            | Kind::Figure(_)
             | Kind::Facts(_)
             | Kind::Ribbon(_)
             | Kind::Chart(_)
@@ -657,7 +724,8 @@ impl Block {
             | Kind::FilePick(_)
             | Kind::Drawing(_)
             | Kind::DrawnButton(_)
-            | Kind::PaperCard(_) => Vec::new(),
+            | Kind::PaperCard(_)
+            | Kind::Ring(_) => Vec::new(),
         }
     }
 
@@ -695,7 +763,8 @@ impl Block {
             | Kind::FilePick(_)
             | Kind::Drawing(_)
             | Kind::DrawnButton(_)
-            | Kind::PaperCard(_) => Vec::new(),
+            | Kind::PaperCard(_)
+            | Kind::Ring(_) => Vec::new(),
         }
     }
 }
@@ -771,6 +840,10 @@ impl Block {
                 };
                 all.extend(it.lists.iter().flat_map(list));
             }
+            Kind::Ring(it) => {
+                all.extend([it.name.clone(), it.text.plain(), it.more.clone()]);
+                all.extend([it.answer.label.clone(), it.answer.note.clone()]);
+            }
             Kind::Card(_)
             | Kind::Group(_)
             | Kind::Rows(_)
@@ -815,15 +888,23 @@ impl Row {
     /// Returns a row that says only whose it is; what comes next is put behind it.
     pub fn new(name: impl Into<String>) -> Self {
         Self {
+            look: RowLook::Paper,
             name: name.into(),
             kind: Text::default(),
             text: Text::default(),
             says: Text::default(),
             state: State::Coming,
+            size: None,
             to: None,
             action: None,
             inside: Vec::new(),
         }
+    }
+
+    /// The same, to be read from afar at night.
+    #[must_use]
+    pub fn at_night(self) -> Self {
+        Self { look: RowLook::Night, ..self }
     }
 
     /// The same with soft words beside the name.
@@ -844,6 +925,12 @@ impl Row {
         Self { state, says: says.into(), ..self }
     }
 
+    /// The same in the size of another state, if there is one.
+    #[must_use]
+    pub fn sized(self, size: Option<State>) -> Self {
+        Self { size, ..self }
+    }
+
     /// The same, leading somewhere.
     #[must_use]
     pub fn to(self, screen: Screen) -> Self {
@@ -860,6 +947,13 @@ impl Row {
     #[must_use]
     pub fn inside(self, inside: impl Into<Vec<Arc<Block>>>) -> Self {
         Self { inside: inside.into(), ..self }
+    }
+}
+
+impl Line {
+    /// Returns a line that is not read out, and has nothing behind it.
+    pub fn new(look: LineLook, text: impl Into<Text>) -> Self {
+        Self { look, text: text.into(), aloud: Aloud::Not, buttons: Vec::new() }
     }
 }
 

@@ -1,13 +1,14 @@
 //! What is on a screen but not in the book: what is typed and chosen, what is wrong with it, which sheets lie open.
 
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
 use yeanling_core::book::{EntryId, Event};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::Refusal;
 
 use crate::view::View;
-use crate::{Effect, Key, Sheet};
+use crate::{Block, Effect, Key, Sheet};
 
 /// What was typed and chosen, each under its key.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -30,8 +31,17 @@ pub struct Draft {
     said: BTreeMap<Key, String>,
     /// What is under way on Hand over alone.
     pub(crate) hand_over: crate::hand_over::UnderWay,
+    /// What a screen keeps as it stood.
+    pub(crate) kept: Kept,
     /// How many sheets were opened.
     opened: usize,
+}
+
+/// What a screen keeps as it stood.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct Kept {
+    /// The list that is out of sight while something is looked for.
+    pub(crate) list: Option<Arc<Block>>,
 }
 
 /// A sheet that lies open.

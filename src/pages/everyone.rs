@@ -94,6 +94,8 @@ pub struct Everyone {
     dead: Index<LambId>,
     /// Every tag of a ewe and every name of a lamb, in small letters.
     taken: BTreeSet<String>,
+    /// How many ewes and how many lambs live.
+    pub living: (usize, usize),
 }
 
 impl Everyone {
@@ -102,7 +104,11 @@ impl Everyone {
     pub fn of(flock: &Flock) -> Self {
         let pen =
             |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
-        let mut everyone = Self::default();
+        let living = (
+            flock.ewes.values().filter(|ewe| ewe.lives()).count(),
+            flock.lambs.values().filter(|lamb| lamb.lives()).count(),
+        );
+        let mut everyone = Self { living, ..Self::default() };
         let mut ewes: Vec<(String, &Ewe)> = flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
         ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
         for (name, ewe) in ewes {

@@ -5,27 +5,36 @@
 
 mod action;
 pub mod block;
+mod bottle_round;
 mod button;
 pub mod chart;
+mod cold_lamb;
 mod draft;
 mod duty_ribbon;
 pub mod everyone;
+mod ewe;
 mod feed;
 mod figures;
+mod flock;
 mod group;
 mod hand_over;
+mod keypad;
+mod lamb;
 mod lamb_row;
+mod lambing;
 pub mod made_up;
 mod medicines;
 mod milk;
 mod milk_ribbon;
 mod more;
+mod night;
 mod page;
 mod pens;
 pub mod phone;
 mod powder;
 mod practice;
 mod race;
+
 pub mod ribbon;
 mod screen;
 mod season;
@@ -47,6 +56,7 @@ pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Weight};
 pub use hand_over::{Ahead, Incoming};
 pub use draft::{Draft, Fields, Noting, Open};
+pub use keypad::KeyPress;
 pub use page::{Blocks, Page, SheetPage, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
@@ -72,6 +82,12 @@ pub enum Does {
     Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
     NewEwe(sheets::ewe_picker::NewEwe),
+    /// On the screen of a lamb.
+    Lamb(lamb::Does),
+    /// What the cold lamb knows.
+    ColdLamb(cold_lamb::Does),
+    /// What a lambing knows.
+    Lambing(lambing::Does),
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
     /// Practice.
@@ -84,6 +100,8 @@ pub enum Does {
     Figures(figures::Does),
     /// Of sending the book and taking one in.
     HandOver(hand_over::Does),
+    /// Adds a ewe with the tag that was looked for.
+    AddFound,
 }
 
 /// Returns a screen; none while it is still drawn by hand.
@@ -103,20 +121,17 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::Feed => feed::page(view, draft),
         Screen::Practice => practice::page(view, draft),
         Screen::Medicines => medicines::page(view, draft),
-        Screen::Watch
-        | Screen::Lambing
-        | Screen::LambingEwe(_)
-        | Screen::LambingUnknown
-        | Screen::LambingLamb(_)
-        | Screen::Lamb(_)
-        | Screen::Ewe(_)
-        | Screen::Flock
-        | Screen::BottleRound
-        | Screen::ColdLamb(_)
-        | Screen::Help
-        | Screen::Year
-        | Screen::Night
-        | Screen::Lost => return None,
+        Screen::Lamb(id) => lamb::page(view, id),
+        Screen::Ewe(id) => ewe::page(view, id),
+        Screen::ColdLamb(lamb) => cold_lamb::page(view, draft, lamb),
+        Screen::Lambing => lambing::who_page(view, draft),
+        Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
+            lambing::page(view, draft, screen)
+        }
+        Screen::BottleRound => bottle_round::page(view, draft),
+        Screen::Night => night::page(view, draft),
+        Screen::Flock => flock::page(view, draft),
+        Screen::Watch | Screen::Help | Screen::Year | Screen::Lost => return None,
     };
     page.sheets = sheets::pages(view, draft);
     Some(page)
@@ -125,23 +140,7 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
 /// Says whether a screen is made here; the others are still drawn by hand.
 #[must_use]
 pub const fn is_made(screen: Screen) -> bool {
-    !matches!(
-        screen,
-        Screen::Watch
-            | Screen::Lambing
-            | Screen::LambingEwe(_)
-            | Screen::LambingUnknown
-            | Screen::LambingLamb(_)
-            | Screen::Lamb(_)
-            | Screen::Ewe(_)
-            | Screen::Flock
-            | Screen::BottleRound
-            | Screen::ColdLamb(_)
-            | Screen::Help
-            | Screen::Year
-            | Screen::Night
-            | Screen::Lost
-    )
+    !matches!(screen, Screen::Watch | Screen::Help | Screen::Year | Screen::Lost)
 }
 
 /// What follows when something was typed or chosen.
@@ -156,23 +155,34 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if screen == Screen::Practice {
         practice::typed(key, draft);
     }
-    Vec::new()
+    lamb::typed_dam(key, draft.top_mut());
+    if let Screen::ColdLamb(_) = screen {
+        return cold_lamb::typed(key, view, draft);
+    }
+    if screen == Screen::Flock {
+        flock::typed(key, view, draft);
+    }
+    lambing::typed(key, screen, view, draft)
 }
 
 /// What a screen or sheet alone knows how to do.
-fn does(does: &Does, _screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Pens(does) => pens::does(*does, view, draft),
         Does::Race(does) => race::does(does, view, draft),
         Does::Weighing(does) => weighing::does(*does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
+        Does::Lamb(does) => lamb::does(*does, view, draft),
+        Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
+        Does::Lambing(does) => lambing::does(does, screen, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
         Does::Practice(does) => practice::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
         Does::HandOver(does) => hand_over::does(does, view, draft),
+        Does::AddFound => flock::add(view, draft),
     }
 }
 
@@ -191,7 +201,11 @@ fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<E
 }
 
 /// The screen is come to.
-pub fn enter(screen: Screen, _view: &View, _draft: &mut Draft) -> Vec<Effect> {
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    lambing::enter(screen, view, draft);
+    if screen == Screen::Flock {
+        flock::enter(view, draft);
+    }
     if screen == Screen::HandOver { hand_over::enter() } else { Vec::new() }
 }
 
@@ -215,6 +229,7 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if screen == Screen::HandOver {
         hand_over::leave(draft);
     }
+    effects.extend(lambing::leave(screen, view, draft));
     draft.leave();
     effects
 }

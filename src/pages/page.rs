@@ -223,13 +223,19 @@ impl Blocks {
     /// Adds what is folded away until it is asked for.
     #[must_use]
     pub fn fold(self, key: impl Into<Key>, label: impl Into<Text>, inside: Self) -> Self {
-        self.add(key, Kind::Fold(Fold { label: label.into(), sources: false, inside: inside.0 }))
+        self.add(key, Kind::Fold(Fold { label: label.into(), inside: inside.0, ..Fold::default() }))
     }
 
     /// Adds blocks that belong together.
     #[must_use]
     pub fn group(self, key: impl Into<Key>, shape: Shape, inside: Self) -> Self {
         self.add(key, Kind::Group(Group { shape, hidden: false, inside: inside.0 }))
+    }
+
+    /// Adds what is seen at times only; out of sight it keeps its layout.
+    #[must_use]
+    pub fn seen_if(self, seen: bool, key: impl Into<Key>, inside: Self) -> Self {
+        self.add(key, Kind::Group(Group { shape: Shape::Shown, hidden: !seen, inside: inside.0 }))
     }
 
     /// Adds what the page wants read, and what can be done about it.
@@ -317,6 +323,18 @@ impl IntoIterator for Blocks {
 #[must_use]
 pub fn key_of(noun: &'static str, entry: EntryId) -> Key {
     format!("{noun}-{entry}").into()
+}
+
+/// Returns a key that is none of those taken before, which are added to: what comes twice is counted.
+#[must_use]
+pub(crate) fn unlike(key: String, taken: &mut std::collections::BTreeSet<String>) -> Key {
+    let mut other = key.clone();
+    let mut count = 1;
+    while !taken.insert(other.clone()) {
+        count += 1;
+        other = format!("{key}-{count}");
+    }
+    other.into()
 }
 
 /// Returns the small button that asks "why?"; its answer is put into words only when it is asked.

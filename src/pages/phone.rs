@@ -1,9 +1,10 @@
 //! What this phone says of itself: its look, how the book is kept on it, its alarm.
 
+use std::collections::BTreeMap;
 use std::mem::discriminant;
 
-use yeanling_core::book::Animal;
-use yeanling_core::units::Moment;
+use yeanling_core::book::{Animal, LambId};
+use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{Duty, State, Task};
 
 /// What this phone says of itself.
@@ -41,6 +42,22 @@ pub struct Phone {
     pub own_book: bool,
     /// The night watch.
     pub night: Night,
+    /// What was answered about a cold lamb without a record; empty when nothing was.
+    pub cold_lamb: String,
+    /// Digits of birth weights that were still asked about when their screen was left.
+    pub half_typed: BTreeMap<LambId, HalfTyped>,
+}
+
+/// Digits of a birth weight that are still asked about: they stand there again when one comes back to the lamb, unless it was
+/// weighed since.
+#[derive(Clone, Debug, PartialEq)]
+pub struct HalfTyped {
+    /// What was typed.
+    pub digits: String,
+    /// In which unit.
+    pub unit: System,
+    /// The weight that stood noted.
+    pub noted: Option<Mass>,
 }
 
 /// How the screen looks.

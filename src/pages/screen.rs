@@ -2,6 +2,7 @@
 
 use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 use yeanling_core::flock::Flock;
+use yeanling_words::{ahead, bottle_round, frame, medicines, night, pens, race, weighing, year};
 
 /// A screen, with what it is about.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -142,6 +143,40 @@ impl Screen {
             | Self::Race(_)
             | Self::Pen(_) => true,
             Self::Lost => false,
+        }
+    }
+
+    /// Returns what the way back to a screen is called, if it is a list from which others are opened.
+    #[must_use]
+    pub const fn way_back(self) -> Option<&'static str> {
+        match self {
+            Self::Watch => Some(frame::WATCH),
+            Self::Flock => Some(frame::FLOCK),
+            Self::Figures => Some(frame::FIGURES),
+            Self::Pens => Some(pens::TITLE),
+            Self::BottleRound => Some(bottle_round::TITLE),
+            Self::Season => Some(ahead::TITLE),
+            Self::Group(_) => Some(race::GROUP),
+            Self::Medicines => Some(medicines::TITLE),
+            Self::Weighing => Some(weighing::TITLE),
+            Self::Year => Some(year::TITLE),
+            Self::Race(_) => Some(race::TITLE),
+            Self::Pen(_) => Some(pens::PEN),
+            Self::Night => Some(night::TITLE),
+            Self::More => Some(frame::MORE),
+            Self::Lambing
+            | Self::LambingEwe(_)
+            | Self::LambingUnknown
+            | Self::LambingLamb(_)
+            | Self::Lamb(_)
+            | Self::Ewe(_)
+            | Self::ColdLamb(_)
+            | Self::HandOver
+            | Self::Help
+            | Self::Practice
+            | Self::Stores
+            | Self::Feed
+            | Self::Lost => None,
         }
     }
 

@@ -2,7 +2,10 @@
 
 /// A line of text.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
-pub struct Text(Vec<Span>);
+pub struct Text {
+    spans: Vec<Span>,
+    room: String,
+}
 
 /// A piece of a line.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -23,16 +26,15 @@ impl Text {
     }
 
     /// Returns a line of the app's own words, in which what stands between two asterisks is strong. An asterisk without a
-    /// partner is printed as it is.
+    /// partner is printed as it is, and so is one inside a word, as in the mark that a person typed.
     #[must_use]
     pub fn said(text: &str) -> Self {
         let text = tied(text);
         let (mut line, mut rest) = (Self::default(), text.as_str());
-        while let Some((before, after)) = rest.split_once('*') {
-            let Some((inside, behind)) = after.split_once('*') else { break };
-            line.push(false, before.to_owned());
-            line.push(true, inside.to_owned());
-            rest = behind;
+        while let Some((open, close)) = strong(rest) {
+            line.push(false, rest[..open].to_owned());
+            line.push(true, rest[open + 1..close].to_owned());
+            rest = &rest[close + 1..];
         }
         line.push(false, rest.to_owned());
         line
@@ -46,28 +48,48 @@ impl Text {
         line
     }
 
+    /// Returns this line and another behind it.
+    #[must_use]
+    pub fn then(mut self, other: impl Into<Self>) -> Self {
+        self.spans.extend(other.into().spans);
+        self
+    }
+
+    /// Returns this line in no less room than another took, so that nothing below moves when it takes its place; that one is
+    /// neither seen nor read out. Without another it takes its own.
+    #[must_use]
+    pub fn in_room_of(self, other: &str) -> Self {
+        Self { room: tied(other).replace('*', ""), ..self }
+    }
+
     fn push(&mut self, strong: bool, text: String) {
         if !text.is_empty() {
-            self.0.push(Span { strong, text });
+            self.spans.push(Span { strong, text });
         }
     }
 
-    /// Says whether nothing is said.
+    /// Says whether nothing is said, and no room is kept.
     #[must_use]
     pub const fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.spans.is_empty() && self.room.is_empty()
+    }
+
+    /// Returns the line whose room is kept; empty when none is.
+    #[must_use]
+    pub fn room(&self) -> &str {
+        &self.room
     }
 
     /// Returns each piece in order.
     #[must_use]
     pub fn spans(&self) -> &[Span] {
-        &self.0
+        &self.spans
     }
 
     /// Returns the line as it is read out.
     #[must_use]
     pub fn plain(&self) -> String {
-        self.0.iter().map(|span| span.text.as_str()).collect()
+        self.spans.iter().map(|span| span.text.as_str()).collect()
     }
 }
 
@@ -87,6 +109,24 @@ impl From<&String> for Text {
     fn from(text: &String) -> Self {
         Self::said(text)
     }
+}
+
+/// Returns where the first strong piece opens and closes: before a word, and behind one.
+fn strong(text: &str) -> Option<(usize, usize)> {
+    let in_word = |side: Option<char>| side.is_some_and(char::is_alphanumeric);
+    let free = |side: Option<char>| side.is_some_and(|side| !side.is_whitespace());
+    let signs = || {
+        text.match_indices('*')
+            .map(|(at, _)| (at, text[..at].chars().next_back(), text[at + 1..].chars().next()))
+    };
+    let mut opens =
+        signs().filter(|(_, before, after)| !in_word(*before) && free(*after) && *after != Some('*'));
+    let (open, ..) = opens.next()?;
+    let closes = |(_, before, after): &(usize, Option<char>, Option<char>)| {
+        free(*before) && !in_word(*after) && *after != Some('*')
+    };
+    let (close, ..) = signs().filter(|(at, ..)| *at > open + 1).find(closes)?;
+    Some((open, close))
 }
 
 /// Units that stay on one line with the number before them.
@@ -131,9 +171,29 @@ mod tests {
     }
 
     #[test]
+    fn a_line_that_keeps_the_room_of_another_says_only_its_own() {
+        let text = Text::from("Up").in_room_of("*Dipped* · Up 4 kg");
+        assert_eq!((text.plain().as_str(), text.room()), ("Up", "Dipped · Up 4\u{a0}kg"));
+        assert!(!Text::default().in_room_of("Dipped").is_empty());
+        assert_eq!(Text::from("Up").in_room_of(""), Text::from("Up"));
+    }
+
+    #[test]
     fn a_lone_asterisk_is_printed_and_what_was_typed_is_left_alone() {
         check(&"5 * 3".into(), &[(false, "5 * 3")]);
         check(&"*a* and *".into(), &[(true, "a"), (false, " and *")]);
         check(&Text::typed("*a* 5 kg"), &[(false, "*a* 5 kg")]);
+    }
+
+    #[test]
+    fn what_a_person_typed_keeps_its_asterisk_also_in_bold() {
+        check(&"Marked *a*b*".into(), &[(false, "Marked "), (true, "a*b")]);
+        check(
+            &"*7* · fostered to *Ewe a*b*.".into(),
+            &[(true, "7"), (false, " · fostered to "), (true, "Ewe a*b"), (false, ".")],
+        );
+        let said = |text: &str| Text::from(text).plain();
+        assert_eq!(said("Marked **blue**"), "Marked *blue*");
+        assert_eq!(said("Marked ***"), "Marked ***");
     }
 }

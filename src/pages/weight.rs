@@ -69,13 +69,18 @@ pub(crate) fn unit(fields: &Fields, key: &str, stood: System) -> System {
     fields.pick(&unit_key(key), &UNITS.map(|(system, _)| system), stood)
 }
 
+/// Returns the place of a unit among those to choose from.
+pub(crate) fn unit_place(unit: System) -> Option<usize> {
+    UNITS.iter().position(|(system, _)| *system == unit)
+}
+
 /// Returns the choice of a weight's unit.
 pub(crate) fn units(fields: &Fields, key: &str, stood: System) -> Choices {
     let chosen = unit(fields, key, stood);
     let option = |(place, (_, sign)): (usize, &(System, &str))| {
         Choice::new(*sign, Action::Choose(unit_key(key), place))
     };
-    let place = UNITS.iter().position(|(system, _)| *system == chosen);
+    let place = unit_place(chosen);
     Choices::new(words::UNIT, UNITS.iter().enumerate().map(option).collect(), place).snug()
 }
 

@@ -4,24 +4,32 @@ use std::sync::Arc;
 
 use yeanling_core::figures::Ahead;
 use yeanling_core::practice::FreezerLife;
+use yeanling_core::reckon::birth_weight::Against;
+use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::chill::{Chill, Indoors};
+use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::growth::Expected;
+use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
+use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::condition::{Stage, System as Targets};
+use yeanling_core::reckon::season::ewe::Outlook;
 use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::reckon::ten_point::Score;
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{Strength, passive_transfer, weaning};
-use yeanling_core::units::{TimeDelta, Volume};
+use yeanling_core::units::{Mass, TimeDelta, Volume};
 use yeanling_core::watch::Duty;
 use yeanling_words::label;
 use yeanling_words::why::{self, Why};
 
 use crate::Button;
 use crate::block::{Item, ListLook};
+use crate::cold_lamb;
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
 
@@ -34,6 +42,31 @@ pub enum Reason {
     Labor(Box<Duty>),
     /// What to have on the shelf.
     Shopping,
+    /// What a birth weight means.
+    BirthWeight(Against),
+    /// How a weight stands against the eight-week target.
+    Growth {
+        /// What it weighed at birth.
+        birth_weight: Mass,
+        /// What it weighs.
+        weight: Mass,
+        /// At what age.
+        age: TimeDelta,
+        /// What is expected then.
+        at: Expected,
+    },
+    /// When a ring may go on.
+    Ring(Window, RingState),
+    /// When the first vaccine is due.
+    Vaccine(Vaccine),
+    /// When a ewe may lamb.
+    Outlook(Outlook),
+    /// What to do with a cold lamb, by its age as that is known.
+    ColdLamb(Box<Answer>, cold_lamb::Age),
+    /// What a birth weight means by its litter size alone.
+    BirthBand(Box<Band>),
+    /// What is made up to how much.
+    Mixing(Mix),
     /// A grade of vigor, in the farm's limits.
     Vigor(FourGrade),
     /// A score of ten points.
@@ -88,6 +121,18 @@ impl Reason {
             Self::Milk(want) => why::colostrum(want, view.system()),
             Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
             Self::Shopping => why::shopping(),
+            Self::BirthWeight(against) => why::against(against, view.system()),
+            Self::Growth { birth_weight, weight, age, at } => {
+                why::growth(*birth_weight, *weight, *age, at, view.system())
+            }
+            Self::Ring(window, state) => why::marking(window, *state),
+            Self::Vaccine(vaccine) => why::vaccine(vaccine),
+            Self::Outlook(outlook) => why::outlook(outlook),
+            Self::ColdLamb(answer, age) => {
+                why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
+            }
+            Self::BirthBand(band) => why::birth_weight(band, view.system()),
+            Self::Mixing(mix) => why::mixing(mix, view.system()),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
             Self::Condition(by, stage) => why::condition(*by, *stage),

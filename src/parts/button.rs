@@ -3,6 +3,7 @@
 //! Every target is at least `--target` high, also the small underlined ones, by padding.
 
 use super::live;
+use super::{Mark, RowState};
 use crate::signals::prelude::*;
 use leptos::ev::MouseEvent;
 
@@ -159,6 +160,38 @@ pub fn ActionButton(
         >
             {live(move || label.get().into_any())}
         </button>
+    }
+}
+
+/// Shows, in the place and the size of an `ActionButton` that was pressed, that it is done: a tick in the corner, so that
+/// the words stay where they are, and nothing to press.
+#[component]
+pub fn Ticked(
+    /// What the button said.
+    #[prop(into)]
+    label: Signal<String>,
+) -> impl IntoView {
+    view! {
+        <span class="button" data-size="action" data-done="true">
+            <Mark state=RowState::Done />
+            {live(move || label.get().into_any())}
+        </span>
+    }
+}
+
+/// Keeps the room of a button that is not asked for any more; it is neither seen nor read out.
+#[component]
+pub fn Emptied(
+    /// What the button said.
+    #[prop(into)]
+    label: Signal<String>,
+    /// Whether it stood at the side of a row, and not in the size of a `LinkButton`.
+    action: bool,
+) -> impl IntoView {
+    view! {
+        <span class="button" data-size=action.then_some("action") data-done="gone">
+            {live(move || label.get().into_any())}
+        </span>
     }
 }
 

@@ -31,6 +31,7 @@ mod progress;
 mod refusal;
 mod remark;
 mod ribbon;
+mod room;
 mod row;
 mod said;
 mod save_mark;
@@ -45,7 +46,9 @@ mod top_bar;
 mod undo_bar;
 mod why;
 
-pub use button::{ActionButton, BigButton, Button, LinkButton, SmallButton, SmallLink, Weight};
+pub use button::{
+    ActionButton, BigButton, Button, Emptied, LinkButton, SmallButton, SmallLink, Ticked, Weight,
+};
 pub use card::Card;
 pub use caution::Caution;
 pub use chart::{Bar, Chart, ChartLine, Drawn, LineKind};
@@ -68,6 +71,7 @@ pub use progress::Progress;
 pub use refusal::{Refusal, Refused};
 pub use remark::Remark;
 pub use ribbon::{Pin, PinShape, Ribbon, RibbonKind, Stretch, Tick};
+pub use room::Room;
 pub use row::{Row, Rows};
 pub use said::Said;
 pub use save_mark::{SaveMark, SaveState};

@@ -1,7 +1,7 @@
 //! A duty as a row: whose it is, what to do, how it stands, and the one press that does it.
 
 use super::live;
-use super::{Mark, RowState, Said};
+use super::{Mark, Room, RowState, Said};
 use crate::signals::prelude::*;
 
 /// Holds rows under each other as a list.
@@ -31,6 +31,18 @@ pub fn Row(
     /// How it stands; drawn as a shape, an edge and a tint.
     #[prop(into)]
     state: Signal<RowState>,
+    /// Whose size it keeps while it stands in the place of another state; without one it takes that of its own.
+    #[prop(optional, into)]
+    size: Option<Signal<Option<RowState>>>,
+    /// The text whose room is kept under `kind`.
+    #[prop(optional, into)]
+    kind_room: Option<Signal<String>>,
+    /// The text whose room is kept under `text`.
+    #[prop(optional, into)]
+    text_room: Option<Signal<String>>,
+    /// The text whose room is kept under `says`.
+    #[prop(optional, into)]
+    says_room: Option<Signal<String>>,
     /// Where the words of the row lead.
     #[prop(optional, into)]
     href: Option<Signal<String>>,
@@ -44,13 +56,17 @@ pub fn Row(
     let words = view! {
         <span class="row-head">
             <b class="row-name">{live(move || name.get().into_any())}</b>
-            {when(kind, move || view! { <span class="row-kind"><Said text=kind /></span> }.into_any())}
+            {when(kind, kind_room, move || view! {
+                <span class="row-kind">{line(kind, kind_room)}</span>
+            }.into_any())}
         </span>
-        {when(text, move || view! { <span class="row-text"><Said text=text /></span> }.into_any())}
-        {when(says, move || view! {
+        {when(text, text_room, move || view! {
+            <span class="row-text">{line(text, text_room)}</span>
+        }.into_any())}
+        {when(says, says_room, move || view! {
             <span class="row-says">
                 <Mark state=state />
-                <span><Said text=says /></span>
+                <span>{line(says, says_room)}</span>
             </span>
         }.into_any())}
     };
@@ -60,7 +76,12 @@ pub fn Row(
     };
     let body = children.is_some().to_string();
     view! {
-        <li class="row" data-state=move || state.get().key() data-body=body>
+        <li
+            class="row"
+            data-state=move || state.get().key()
+            data-size=size.map(|size| move || size.get().map(RowState::key))
+            data-body=body
+        >
             <div class="row-top">
                 {words} {action.map(|action| view! { <div class="row-action">{action.run()}</div> }.into_any())}
             </div>
@@ -69,8 +90,20 @@ pub fn Row(
     }
 }
 
-/// Returns a view while there is a text to it; the view stays when the text becomes another.
-fn when(text: Signal<String>, view: impl Fn() -> AnyView + Send + 'static) -> AnyView {
-    let some = Memo::new(move |_| text.with(|text| !text.is_empty()));
+/// Returns a view while there is a text to it, or room to keep; the view stays when the text becomes another.
+fn when(
+    text: Signal<String>,
+    room: Option<Signal<String>>,
+    view: impl Fn() -> AnyView + Send + 'static,
+) -> AnyView {
+    let has = |text: Signal<String>| text.with(|text| !text.is_empty());
+    let some = Memo::new(move |_| has(text) || room.is_some_and(has));
     live(move || some.get().then(&view).into_any())
+}
+
+fn line(text: Signal<String>, room: Option<Signal<String>>) -> AnyView {
+    match room {
+        Some(room) => view! { <Room text=text room=room /> }.into_any(),
+        None => view! { <Said text=text /> }.into_any(),
+    }
 }

@@ -29,7 +29,7 @@ pub fn Said(
 const UNITS: [&str; 9] = ["kg", "lb", "g", "ml", "l", "fl", "oz", "h", "min"];
 
 /// Returns the text with each number tied to its unit, so that "3.9 kg" never parts at a line's end.
-fn tied(text: &str) -> String {
+pub(super) fn tied(text: &str) -> String {
     let mut tied = String::with_capacity(text.len());
     for (place, word) in text.split(' ').enumerate() {
         let unit = UNITS.contains(&word.trim_end_matches(|c: char| !c.is_alphanumeric()));

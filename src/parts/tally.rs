@@ -13,9 +13,12 @@ pub fn Tally(
     /// The count and its word.
     #[prop(into)]
     text: Signal<String>,
+    /// Whether it only keeps its room, unseen and unread.
+    #[prop(optional)]
+    empty: bool,
 ) -> impl IntoView {
     view! {
-        <b class="tally" data-state=move || state.get().key()>
+        <b class="tally" data-state=move || state.get().key() data-empty=empty.then_some("true")>
             <Mark state=state silent=true />
             {live(move || text.get().into_any())}
         </b>

@@ -3,10 +3,49 @@
 
 use crate::signals::prelude::*;
 
-use crate::farm::{Saving, use_farm};
-use crate::parts::{Button, Notice, NoticeKind, Remark, Said, SmallButton, SmallLink, live};
+use yeanling_core::units::Moment;
+
+use crate::farm::{Farm, Saving, use_farm};
+use crate::parts::{Button, Notice, NoticeKind, Remark, Room, Said, SmallButton, SmallLink, live};
 use crate::route::{Screen, Way};
 use crate::words::{animals, frame, hand_over, night, watch};
+
+/// What was missed while no one looked, as it is told.
+#[derive(Clone, Debug, PartialEq)]
+struct Missed {
+    text: String,
+    /// The text whose room is kept; nothing while it takes its own.
+    room: String,
+    href: String,
+}
+
+impl Missed {
+    /// Returns it in no less room than what was told before it took.
+    fn in_room_of(mut self, before: Option<&Self>) -> Self {
+        self.room = before.map(|before| before.kept().clone()).unwrap_or_default();
+        self
+    }
+
+    /// Returns what is told once all of it was done.
+    fn done(&self) -> Self {
+        Self { text: night::MISSED_NONE.to_owned(), room: self.kept().clone(), href: Screen::Watch.hash() }
+    }
+
+    fn kept(&self) -> &String {
+        if self.room.is_empty() { &self.text } else { &self.room }
+    }
+}
+
+fn missed(farm: Farm, now: Moment) -> Option<Missed> {
+    let missed = farm.missed(now);
+    let first = missed.first()?;
+    let first_is = farm.with(|ground| {
+        let task = watch::task(first.task, ground.flock.practice.system);
+        night::line(&animals::animal(&ground.flock, first.subject), &task)
+    });
+    let text = night::missed(missed.len(), &first_is);
+    Some(Missed { text, room: String::new(), href: Screen::of(first.subject).hash() })
+}
 
 /// Shows the standing notices; nothing when all is well.
 #[component]
@@ -90,24 +129,37 @@ pub(crate) fn Standing() -> impl IntoView {
             })
             .into_any()
     });
-    let missed = live(move || {
-        let missed = farm.missed(farm.now());
-        let Some(first) = missed.first() else { return ().into_any() };
-        let first_is = farm.with(|ground| {
-            let task = watch::task(first.task, ground.flock.practice.system);
-            night::line(&animals::animal(&ground.flock, first.subject), &task)
-        });
-        let text = night::missed(missed.len(), &first_is);
-        let href = Screen::of(first.subject).hash();
-        view! {
-            <Notice
-                kind=NoticeKind::Bad
-                action=move || view! { <SmallButton label=frame::OK on_press=move || farm.let_missed_go() /> }
-            >
-                <a href=href><Said text=text /></a>
-            </Notice>
+    // It makes no room for what was just done: rows stand below it, and the hand is still at them.
+    let missed = Memo::new(move |before: Option<&Option<Missed>>| {
+        let (now, still) = (farm.now(), farm.holds_still());
+        let before = before.and_then(Option::as_ref).filter(|_| still && farm.tells_of_missed());
+        match missed(farm, now) {
+            Some(missed) => Some(missed.in_room_of(before)),
+            None => before.map(Missed::done),
         }
-        .into_any()
+    });
+    let any_missed = Memo::new(move |_| missed.with(Option::is_some));
+    let missed = live(move || {
+        let of = move |read: fn(&Missed) -> &String| -> Signal<String> {
+            Memo::new(move |_| {
+                missed.with(|missed| missed.as_ref().map(|missed| read(missed).clone()).unwrap_or_default())
+            })
+            .into()
+        };
+        let notice = move || {
+            view! {
+                <Notice
+                    kind=NoticeKind::Bad
+                    action=move || view! { <SmallButton label=frame::OK on_press=move || farm.let_missed_go() /> }
+                >
+                    <a href=of(|missed| &missed.href)>
+                        <Room text=of(|missed| &missed.text) room=of(|missed| &missed.room) />
+                    </a>
+                </Notice>
+            }
+            .into_any()
+        };
+        any_missed.get().then(notice).into_any()
     });
     view! {
         {live(move || made_up().into_any())}

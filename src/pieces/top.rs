@@ -6,7 +6,7 @@ use crate::signals::prelude::*;
 use crate::farm::{Saving, use_farm};
 use crate::parts::{Back, SaveMark, SaveState, SmallLink, TopBar};
 use crate::route::Screen;
-use crate::words::{ahead, bottle_round, frame, medicines, night, pens, race, weighing, year};
+use crate::words::{frame, night};
 
 /// The list from which an animal was opened, so that the way back leads there.
 #[derive(Clone, Copy, Debug)]
@@ -28,36 +28,9 @@ impl CameFrom {
 
     /// Remembers the screen that is left.
     pub(crate) fn leave(self, screen: Screen) {
-        let name = match screen {
-            Screen::Watch => frame::WATCH,
-            Screen::Flock => frame::FLOCK,
-            Screen::Figures => frame::FIGURES,
-            Screen::Pens => pens::TITLE,
-            Screen::BottleRound => bottle_round::TITLE,
-            Screen::Season => ahead::TITLE,
-            Screen::Group(_) => race::GROUP,
-            Screen::Medicines => medicines::TITLE,
-            Screen::Weighing => weighing::TITLE,
-            Screen::Year => year::TITLE,
-            Screen::Race(_) => race::TITLE,
-            Screen::Pen(_) => pens::PEN,
-            Screen::Night => night::TITLE,
-            Screen::More => frame::MORE,
-            Screen::Lambing
-            | Screen::LambingEwe(_)
-            | Screen::LambingUnknown
-            | Screen::LambingLamb(_)
-            | Screen::Lamb(_)
-            | Screen::Ewe(_)
-            | Screen::ColdLamb(_)
-            | Screen::HandOver
-            | Screen::Help
-            | Screen::Practice
-            | Screen::Stores
-            | Screen::Feed
-            | Screen::Lost => return,
-        };
-        self.0.set((screen, name));
+        if let Some(name) = screen.way_back() {
+            self.0.set((screen, name));
+        }
     }
 
     /// Whether one goes back from an animal, a group or a pen to the list one came from, where its row is looked for. The

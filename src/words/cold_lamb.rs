@@ -2,11 +2,13 @@
 
 pub mod courses;
 
+use yeanling_core::book::{Mouth, Suck};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::body_temperature::{self, Band};
 use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet};
 use yeanling_core::reckon::warming::{Look, Progress};
 use yeanling_core::units::{Moment, System, Temperature, Volume};
+use yeanling_core::watch::Hold;
 
 use super::common::{mass, span, temperature_both, volume};
 
@@ -87,11 +89,7 @@ pub fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
 
 /// Returns the button that takes a number on the other scale: "It is 98.6 °F".
 pub fn take_as(typed: &str, system: System) -> String {
-    let unit = match system {
-        System::Metric => "°C",
-        System::Us => "°F",
-    };
-    format!("It is {typed} {unit}")
+    format!("It is {typed} {}", degrees(system))
 }
 
 /// Returns a reading over the next question.
@@ -128,6 +126,28 @@ pub const fn progress(progress: Progress) -> &'static str {
 /// Returns the two readings.
 pub fn from_to(before: &str, now: &str) -> String {
     format!("{before}, now {now}.")
+}
+
+/// Returns what two readings say of the warming, and both.
+pub fn warming(is: Progress, before: &str, now: &str) -> String {
+    format!("*{}* {}", progress(is), from_to(before, now))
+}
+
+/// Returns what a finger in its mouth said, and what that holds back.
+pub fn felt(mouth: Mouth, suck: Suck, hold: Option<Hold>, system: System) -> String {
+    let line = super::danger::mouth_line(mouth, suck);
+    match hold {
+        Some(hold) => format!("{line}. {}", super::lamb::held(hold, system)),
+        None => line,
+    }
+}
+
+/// Returns the name of a scale.
+pub const fn degrees(system: System) -> &'static str {
+    match system {
+        System::Metric => "°C",
+        System::Us => "°F",
+    }
 }
 
 /// Returns when the vet was called.

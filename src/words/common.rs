@@ -93,6 +93,14 @@ pub fn temperature(temperature: Temperature, system: System) -> String {
     }
 }
 
+/// Returns a temperature as a figure: its number and its unit.
+pub fn temperature_parts(temperature: Temperature, system: System) -> (String, &'static str) {
+    match system {
+        System::Metric => (format!("{:.1}", temperature.as_celsius()), "°C"),
+        System::Us => (format!("{:.1}", temperature.as_fahrenheit()), "°F"),
+    }
+}
+
 /// Returns a small mass of feed or powder: "250 g" or "8.8 oz".
 pub fn feed_mass(mass: Mass, system: System) -> String {
     match system {

@@ -63,6 +63,11 @@ pub fn headline(danger: &LambDanger, system: System) -> String {
     format!("{}: {}", sign(danger, system), step(danger.step, danger.no_swallow))
 }
 
+/// Returns the sign and the step with what is known of the vet behind them.
+pub fn then(task: &str, called: &str) -> String {
+    format!("{task} · {called}")
+}
+
 /// Returns what is known of the vet: "vet called 06:41, look again 07:01".
 pub fn called(called: &Called) -> String {
     let (at, again) = (clock(called.at), clock(called.look_again));
@@ -95,6 +100,11 @@ pub fn said_line(of: &VetSaid) -> String {
             format!("{}{words}; look again {}", said(of), clock(*look_again))
         }
     }
+}
+
+/// Returns what the vet said and when: "Vet is coming 03:12".
+pub fn said_at(of: &VetSaid, at: Moment) -> String {
+    format!("{} {}", said_line(of), clock(at))
 }
 
 /// Returns what is wrong with the time of the vet's next look, and what is allowed.
@@ -152,6 +162,12 @@ pub fn glucose_at(by: GlucoseBy, at: Moment) -> String {
 
 /// Opens the question when it was born.
 pub const FOUND: &str = "Found already born…";
+
+/// Returns the same, ticked once it was answered.
+pub fn found(is_noted: bool) -> String {
+    if is_noted { format!("{FOUND} ✓") } else { FOUND.to_owned() }
+}
+
 /// Asks it.
 pub const FOUND_ASK: &str = "When was it born?";
 /// Says what is done with it.

@@ -45,6 +45,21 @@ pub fn stands(weight: Mass, days: i64, expected: &Expected, system: System) -> S
     }
 }
 
+/// Labels the last week under the chart of weights.
+pub fn weeks(weeks: i64) -> String {
+    format!("{weeks} wk")
+}
+
+/// Labels the last hour under the chart of the first day.
+pub fn hours(hours: i64) -> String {
+    format!("{hours} h")
+}
+
+/// Labels the head of a scale, where the unit stands.
+pub fn head(number: &str, unit: &str) -> String {
+    format!("{number} {unit}")
+}
+
 /// Tells the chart of the first day in words.
 pub fn milk_label(given: &str, wants: &[(i64, String)]) -> String {
     let wants: Vec<String> = wants.iter().map(|(hours, want)| format!("{want} by {hours} h")).collect();

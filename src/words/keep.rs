@@ -36,6 +36,11 @@ fn count(count: u32, one: &str, more: &str) -> String {
     format!("{count} {}", if count == 1 { one } else { more })
 }
 
+/// Says on her own screen that she meets a mark: "Meets your mark: *2 lambs lost*".
+pub fn meets(mark: KeepMark) -> String {
+    format!("{LOOK_AGAIN_HER}: *{}*", self::mark(mark))
+}
+
 /// Returns her record in lines, what is nothing left out.
 pub fn record(record: &Record, system: System) -> Vec<String> {
     let fates = [(record.born_dead, "dead at birth"), (record.lost, "lost"), (record.reared, "reared")];

@@ -3,6 +3,10 @@
 use yeanling_core::book::{Awaited, Found, Lie, Part, Sign};
 use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
+use yeanling_core::units::Moment;
+use yeanling_core::watch::Duty;
+
+use super::common::clock;
 
 /// Every sign, the one that starts the clock first.
 pub const SIGNS: [Sign; 5] = [Sign::Restless, Sign::Apart, Sign::UdderTight, Sign::Slack, Sign::Discharge];
@@ -163,6 +167,12 @@ pub const LIES_TITLE: &str = "A lamb, lying so";
 pub const HELP: &str = "Helping";
 /// The vet was called.
 pub const VET: &str = "Vet called";
+
+/// Returns the button that notes a call, with when the last was.
+pub fn vet_called(last: Option<Moment>) -> String {
+    last.map_or_else(|| VET.to_owned(), |at| format!("{VET} {}", clock(at)))
+}
+
 /// She was looked at.
 pub const LOOKED: &str = "Looked, all well";
 /// The signs came to nothing.
@@ -188,6 +198,16 @@ pub fn since(saw: Option<Saw>, clock: &str) -> String {
         Some(Saw::Look | Saw::NotLambing | Saw::Afterbirth | Saw::Awaited(_)) => "since the last look",
     };
     format!("{what} {clock}")
+}
+
+/// Returns what a duty is counted from, and how it stands.
+pub fn counted(saw: Option<Saw>, duty: &Duty, now: Moment) -> String {
+    format!("{} · {}", since(saw, &clock(duty.since)), super::watch::when(duty, now))
+}
+
+/// Returns what was seen and when: "Water bag 02:10".
+pub fn saw_at(what: Saw, at: Moment) -> String {
+    format!("{} {}", saw(what), clock(at))
 }
 
 /// Returns what was seen, in a few words.

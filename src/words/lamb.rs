@@ -1,11 +1,12 @@
 //! One lamb.
 
-use yeanling_core::flock::Lamb;
+use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::practice::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Hold, hold_milk};
 
-use super::common::{clock, temperature, temperature_both};
+use super::common::{clock, day_and_clock, mass, temperature, temperature_both};
+use super::{animals, life};
 
 /// Leads to the ewe that she became.
 pub const AS_EWE: &str = "Her life as a ewe";
@@ -245,6 +246,24 @@ pub fn born_at(when: &str) -> String {
     format!("born {when}")
 }
 
+/// Returns what a lamb is, under its name: "ram lamb · twin · born 02:14 · *3.9 kg*".
+pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
+    let size = flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
+    let mut parts = vec![
+        animals::sex(lamb.sex).to_owned(),
+        animals::litter(size),
+        born_at(&day_and_clock(lamb.born, now)),
+    ];
+    parts.extend(lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe))));
+    parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.practice.system))));
+    parts.join(" · ")
+}
+
+/// Returns the button of something that was seen or done already: "Navel ✓".
+pub fn seen(label: &str) -> String {
+    format!("{label} ✓")
+}
+
 /// Leads to giving a dam.
 pub const GIVE_DAM: &str = "Give its dam";
 /// Leads to putting right which ewe is the dam.
@@ -280,6 +299,10 @@ pub fn move_to(ewe: &str) -> String {
 /// Says whom it is moved from and to: "From ewe 14 to ewe 41."
 pub fn from_to(from: &str, to: &str) -> String {
     format!("From {} to *{}*.", in_a_sentence(from), in_a_sentence(to))
+}
+/// Returns what was noted then: "03:10 · Waters broken".
+pub fn noted_then(when: &str, noted: &str) -> String {
+    format!("{when} · {noted}")
 }
 /// Leads back to the choice of a ewe.
 pub const ANOTHER_EWE: &str = "Another ewe";
@@ -336,3 +359,8 @@ pub fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
 
 /// Asks why the first day wants so much.
 pub const WHY_DAY: &str = "why so much in a day?";
+
+/// The same for those who listen, with what is asked about: "why so much in a day? Colostrum wanted".
+pub fn why_day(about: &str) -> String {
+    format!("{WHY_DAY} {about}")
+}

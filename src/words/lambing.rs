@@ -1,6 +1,9 @@
 //! One ewe at work.
 
-use yeanling_core::units::System;
+use yeanling_core::flock::Saw;
+use yeanling_core::units::{Moment, System};
+
+use super::common::{clock, day_and_clock};
 
 /// The screen's name before a ewe is picked.
 pub const WHO: &str = "Who is lambing?";
@@ -96,6 +99,17 @@ pub fn scan_saw_more(scanned: u8, born: usize) -> String {
 /// Returns what the scan saw, beside the time: "scanned *2*".
 pub fn scanned(lambs: u8) -> String {
     format!("scanned *{lambs}*")
+}
+
+/// Returns what stands under the heading of a lambing: "first lamb 03:12 · scanned *2*".
+pub fn under(first_lamb: Option<Moment>, of_scan: Option<u8>) -> String {
+    let first_lamb = first_lamb.map(|at| began(&clock(at)));
+    first_lamb.into_iter().chain(of_scan.map(scanned)).collect::<Vec<_>>().join(" · ")
+}
+
+/// Returns who is at work, and what was seen of her last: "Ewe 14 · water bag 03:12".
+pub fn at_work(name: &str, saw: Saw, at: Moment, now: Moment) -> String {
+    format!("{name} · {} {}", super::labor::saw(saw), day_and_clock(at, now))
 }
 
 /// Returns the heading for a ewe at work.

@@ -38,6 +38,11 @@ pub fn window(window: &Window) -> String {
     if window.law { format!("{line} {}", local_rules()) } else { line }
 }
 
+/// Returns the window of a ring, and where the lamb stands in it.
+pub fn stands(of: &Window, state: RingState) -> String {
+    format!("{} *{}*", window(of), ring_state(state))
+}
+
 /// Returns that a ring is banned, where a book has chosen it all the same.
 pub fn banned(kind: Ring) -> String {
     format!("{}: *not allowed*. Germany bans it (TierSchG §6(2)). {}", ring(kind), local_rules())
@@ -111,6 +116,11 @@ pub fn vaccine(vaccine: &Vaccine) -> String {
         again.num_weeks(),
         latest.num_weeks()
     )
+}
+
+/// Returns when the clostridial vaccine is due, with the days of this lamb's first.
+pub fn vaccine_of(due: &Vaccine, days: &str) -> String {
+    format!("{} {days}", vaccine(due))
 }
 
 #[cfg(test)]

@@ -22,7 +22,7 @@ pub const MUTE: &str = "*No sound yet.* The phone wants one more tap.";
 /// Says that it cannot sound.
 pub const NO_SOUND: &str = "*No sound* in this browser. Use your phone’s own alarm.";
 /// What must never be forgotten.
-pub const ONLY_HERE: &str = "Rings only while this screen is on.";
+const ONLY_HERE: &str = "Rings only while this screen is on.";
 /// Answers a ring.
 pub const UP: &str = "I’m up";
 /// Says where to tap.
@@ -50,12 +50,17 @@ pub fn armed(tested: Moment) -> String {
 }
 
 /// Says whether the phone stays awake: nothing is said before it has answered.
-pub const fn awake(held: Option<bool>) -> &'static str {
+const fn awake(held: Option<bool>) -> &'static str {
     match held {
         None => "",
         Some(true) => "Held awake.",
         Some(false) => "*This phone may go dark.* Set its screen to stay on, or use its own alarm.",
     }
+}
+
+/// Says what the alarm cannot do, and whether the phone stays awake.
+pub fn only_here(held: Option<bool>) -> String {
+    format!("{ONLY_HERE} {}", awake(held)).trim().to_owned()
 }
 
 /// Returns the plain line for a phone in a pocket.
@@ -118,6 +123,9 @@ pub fn go_to(name: &str) -> String {
 pub fn missed(count: usize, first: &str) -> String {
     if count == 1 { format!("*Late*: {first}") } else { format!("*{count} late.* First {first}") }
 }
+
+/// Says that what was missed is done.
+pub const MISSED_NONE: &str = "Done. Nothing you missed is still late.";
 
 /// Returns the doubt about this phone's clock.
 pub fn clock_behind(noted: Moment, now: Moment) -> String {

@@ -40,6 +40,14 @@ pub const fn solids_hint(system: System) -> &'static str {
     }
 }
 
+/// Returns the unit of a day's solid feed, as a feed scale reads.
+pub const fn solids_unit(system: System) -> &'static str {
+    match system {
+        System::Metric => "g",
+        System::Us => "oz",
+    }
+}
+
 /// Returns a typed amount of feed with grams or ounces behind a bare number, as a feed scale reads.
 pub fn with_unit(typed: &str, system: System) -> String {
     let bare = !typed.trim().is_empty() && !typed.contains(char::is_alphabetic);

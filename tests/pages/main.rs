@@ -1,21 +1,29 @@
 //! Every screen by its public face: what it says, what a press does, and the laws over all of them.
 
 mod both_units;
+mod bottle_round;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod cold_lamb;
 #[path = "../core/nights/event.rs"]
 mod event;
+mod ewe;
 mod figures;
+mod flock;
 mod hand_over;
 mod html;
+mod lamb;
+mod lambing;
 mod laws;
 mod limits;
 mod medicines;
+mod night;
 mod nights;
 mod phone;
 mod practice;
 mod screens;
+mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;

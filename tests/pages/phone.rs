@@ -11,16 +11,17 @@ use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
-use yeanling_pages::block::Kind;
+use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::{Outgoing, Phone as Says};
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Heard, Key, Lazy, Noting, Page, Request, Screen, View, act, enter, is_made,
-    leave, page,
+    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act,
+    enter, is_made, leave, page,
 };
 
 thread_local! {
-    static IDS: Cell<u128> = const { Cell::new(0) };
+    // Far from those of the made-up flock, which count from nothing too.
+    static IDS: Cell<u128> = const { Cell::new(1 << 40) };
 }
 
 /// A phone without a browser.
@@ -41,8 +42,8 @@ pub(crate) struct Phone {
     drafts: BTreeMap<Screen, Draft>,
     /// What comes after a while, on which screen.
     waits: Vec<(Moment, Screen, Action)>,
-    /// What was noted by the last press.
-    last: Vec<EntryId>,
+    /// What takes back what was noted by the last press.
+    undoes: Vec<Event>,
 }
 
 /// Something that can be pressed: its whole name and what it does.
@@ -56,7 +57,9 @@ pub(crate) struct Pressable {
 fn new_id() -> EntryId {
     IDS.with(|ids| {
         ids.set(ids.get() + 1);
-        EntryId::from_uuid(Uuid::from_u128((0x0001_0000_0000_7000_8000 << 48) + ids.get()))
+        // Not among those of the made-up flock, or an entry would be taken for one that is there.
+
+        EntryId::from_uuid(Uuid::from_u128((0x0002_0000_0000_7000_8000 << 48) + ids.get()))
     })
 }
 
@@ -87,7 +90,7 @@ impl Phone {
             from: (Screen::Watch, yeanling_words::frame::WATCH),
             drafts: BTreeMap::new(),
             waits: Vec::new(),
-            last: Vec::new(),
+            undoes: Vec::new(),
         }
     }
 
@@ -151,7 +154,9 @@ impl Phone {
             let effects = self.view(|view| leave(here, view, &mut draft));
             self.drafts.insert(here, draft);
             self.run(here, effects);
-            self.from = (here, "Back");
+            if let Some(name) = here.way_back() {
+                self.from = (here, name);
+            }
             self.screen = screen;
             let mut draft = self.draft();
             let effects = self.view(|view| enter(screen, view, &mut draft));
@@ -248,6 +253,21 @@ impl Phone {
         self
     }
 
+    /// Presses the keys of the number pad; `<` takes the last sign back.
+    #[track_caller]
+    pub(crate) fn keys(&mut self, keys: &str) -> &mut Self {
+        for key in keys.chars() {
+            let pad = |block: &Arc<Block>| match &block.kind {
+                Kind::Keypad(pad) => Some(pad.presses(key_press(key))),
+                _ => None,
+            };
+            let page = self.page();
+            let does = reached(&page).iter().find_map(pad);
+            self.act(&does.unwrap_or_else(|| panic!("no keys on {:?}", self.screen)));
+        }
+        self
+    }
+
     /// Types into the field of this label.
     #[track_caller]
     pub(crate) fn write(&mut self, label: &str, text: &str) -> &mut Self {
@@ -288,9 +308,10 @@ impl Phone {
         for effect in effects {
             match effect {
                 Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
-                Effect::LetLastGo => self.last.clear(),
+                Effect::LetLastGo => self.undoes.clear(),
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
+                Effect::There(to, action) => self.act_on(to, &action),
                 Effect::After(wait, action) => {
                     self.waits.push((self.now + TimeDelta::from_std(wait).expect("a while"), screen, action));
                 }
@@ -299,24 +320,56 @@ impl Phone {
                     self.flock = fold(&self.book);
                     self.made_up = false;
                 }
-                Effect::Phone(request) => self.asked.push(request),
+                Effect::Phone(request) => {
+                    self.keep(&request);
+                    self.asked.push(request);
+                }
+            }
+        }
+    }
+
+    /// Keeps what a phone keeps beside the book.
+    fn keep(&mut self, request: &Request) {
+        if let Request::KeepColdLamb(kept) = request {
+            self.says.cold_lamb.clone_from(kept);
+        }
+        if let Request::KeepDigits(lamb, digits) = request {
+            match digits {
+                Some(digits) => _ = self.says.half_typed.insert(*lamb, digits.clone()),
+                None => _ = self.says.half_typed.remove(lamb),
             }
         }
     }
 
     /// Takes back what was noted by the last press.
     pub(crate) fn undo(&mut self) -> bool {
-        let last = std::mem::take(&mut self.last);
-        let struck: Vec<Noting> = last
-            .into_iter()
-            .map(|entry| Noting { id: new_id(), event: Event::Struck { entry }, at: self.now })
-            .collect();
-        !struck.is_empty() && self.take(struck).is_ok()
+        let undoes = std::mem::take(&mut self.undoes);
+        let noting = |event| Noting { id: new_id(), event, at: self.now };
+        let undone: Vec<Noting> = undoes.into_iter().map(noting).collect();
+        let is_undone = !undone.is_empty() && self.take(undone).is_ok();
+        self.undoes.clear();
+        is_undone
+    }
+
+    /// Returns what takes facts back that were noted together: of one that corrects another, what stood before.
+    fn undo_of(&self, notings: &[Noting]) -> Vec<Event> {
+        let strike = |noting: &Noting| Event::Struck { entry: noting.id };
+        let [one] = notings else { return notings.iter().map(strike).collect() };
+        if let Event::Struck { entry } = one.event {
+            return vec![Event::Restored { entry }];
+        }
+        if let Event::Amended { entry, .. } = one.event {
+            let line = self.flock.lines.iter().find(|line| line.entry == entry);
+            let before =
+                line.map(|line| Event::Amended { entry, event: Box::new(line.event.clone()), at: line.at });
+            return before.into_iter().collect();
+        }
+        if one.event.corrects().is_some() { Vec::new() } else { vec![strike(one)] }
     }
 
     fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
         self.view(|view| view.allow(&notings))?;
-        self.last = notings.iter().map(|noting| noting.id).collect();
+        self.undoes = self.undo_of(&notings);
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
@@ -328,6 +381,7 @@ impl Phone {
                 self.flock = fold(&self.book);
             }
         }
+        assert_eq!(self.flock, fold(&self.book), "what the flock learned is what the book says");
         Ok(())
     }
 
@@ -352,15 +406,63 @@ impl Phone {
         self
     }
 
+    /// Asserts that the page's steps, or some of its other lists, begin with these lines.
+    #[track_caller]
+    pub(crate) fn says_in_order(&self, lines: &[&str]) -> &Self {
+        let list = |block: &Arc<Block>| match &block.kind {
+            Kind::List(list) => Some(list.items.iter().map(|item| item.text.plain()).collect::<Vec<_>>()),
+            _ => None,
+        };
+        let lists: Vec<Vec<String>> = self.page().all().into_iter().filter_map(list).collect();
+        let is_it =
+            |list: &Vec<String>| list.iter().zip(lines).filter(|(a, b)| a == *b).count() == lines.len();
+        assert!(lists.iter().any(is_it), "{lines:?} stand in no list of {:?}:\n{lists:#?}", self.screen);
+        self
+    }
+
+    /// Asserts that something to press begins with these words.
+    #[track_caller]
+    pub(crate) fn has_button(&self, begins: &str) -> &Self {
+        let all = self.pressables();
+        assert!(
+            all.iter().any(|one| one.label.starts_with(begins)),
+            "nothing to press begins with {begins:?} on {:?}: {:?}",
+            self.screen,
+            all.iter().map(|one| one.label.as_str()).collect::<Vec<_>>()
+        );
+        self
+    }
+
+    /// Asserts that nothing to press begins with these words.
+    #[track_caller]
+    pub(crate) fn has_no_button(&self, begins: &str) -> &Self {
+        let all = self.pressables();
+        let found = all.iter().find(|one| one.label.starts_with(begins));
+        assert!(found.is_none(), "{found:?} can be pressed on {:?}", self.screen);
+        self
+    }
+
     /// Returns the name of an animal as people say it.
     pub(crate) fn name(&self, animal: Animal) -> String {
         yeanling_words::animals::animal(&self.flock, animal)
     }
 }
 
+/// Returns the key of the number pad that has this sign.
+pub(crate) const fn key_press(sign: char) -> KeyPress {
+    match sign {
+        '<' => KeyPress::Backspace,
+        '.' => KeyPress::Point,
+        digit => KeyPress::Digit(digit),
+    }
+}
+
 /// Returns the blocks that are within reach: those of the uppermost sheet, or of the page if none lies over it.
 pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
     fn add(block: &Arc<Block>, to: &mut Vec<Arc<Block>>) {
+        if matches!(&block.kind, Kind::Group(group) if group.hidden) {
+            return;
+        }
         to.push(Arc::clone(block));
         for inside in block.inside() {
             add(inside, to);
@@ -394,6 +496,15 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
             Kind::Toggle(it) => add(&it.label, "", &it.does),
             Kind::DrawnButton(it) => add(&it.label, "", &it.does),
             Kind::FilePick(it) => add(&it.label, "", &it.does),
+            Kind::Keypad(it) => {
+                let signs = "0123456789.<".chars().filter(|sign| *sign != '.' || it.point);
+                signs.for_each(|sign| add(&format!("key {sign}"), "", &it.presses(key_press(sign))));
+            }
+            Kind::Ring(it) => add(&it.answer.label, "", &it.answer.does),
+            Kind::Line(it) => match it.look {
+                LineLook::To(to) | LineLook::NightNext(to) => add(&it.text.plain(), "", &Action::Go(to)),
+                _ => {}
+            },
             Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
             _ => {}
         }
@@ -410,7 +521,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
     reached(page).into_iter().filter_map(field).collect()
 }
 
-/// Returns every text of a page and its sheets, as it is read out.
+/// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
     all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
@@ -418,6 +529,8 @@ pub(crate) fn texts(page: &Page) -> Vec<String> {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());
     }
+    let mut page = page.clone();
+    page.blocks.retain(|block| !matches!(&block.kind, Kind::Group(group) if group.hidden));
     for block in page.all() {
         all.extend(block.texts());
     }

@@ -108,7 +108,12 @@ fn step(phone: &mut Phone, chance: &mut Chance) -> String {
             phone.act(&Action::Close);
             "closes the sheet".to_owned()
         }
-        4..=9 => {
+        4 if page.sheets.len() < 2 => {
+            let sheet = one_of(chance, &crate::sheets::every(phone)).clone();
+            phone.act(&Action::Ask(sheet.clone()));
+            format!("asks for {sheet:?}")
+        }
+        5..=9 => {
             let fields = fields(&page);
             if fields.is_empty() {
                 return press(phone, &page, chance);

@@ -1,9 +1,10 @@
 //! Blocks that hold others.
 
-use yeanling_pages::block::{Card, Fold, Group, Notice, NoticeKind, Row, Section, Shape};
+use yeanling_pages::block::{Card, Fold, Group, Notice, NoticeKind, Row, RowLook, Section, Shape};
 use yeanling_pages::{Key, Text};
+use yeanling_words::lambing;
 
-use super::{button, class, mark};
+use super::{button, class, mark, night};
 use crate::node::{Element, Node, el};
 
 pub(super) fn section(key: &Key, it: &Section) -> Element {
@@ -18,7 +19,7 @@ pub(super) fn section(key: &Key, it: &Section) -> Element {
 }
 
 pub(super) fn card(it: &Card) -> Element {
-    let mut card = el("div", "card");
+    let mut card = el("div", "card").blocks(&it.head);
     if !it.lead.is_empty() || it.action.is_some() {
         let lead = el("div", "card-lead").blocks(&it.lead);
         let action = it.action.iter().map(|action| el("div", "card-action").with(button(action)).into());
@@ -29,21 +30,37 @@ pub(super) fn card(it: &Card) -> Element {
 
 pub(super) fn fold(it: &Fold) -> Element {
     let class = if it.sources { "source-fold" } else { "fold" };
-    el("details", class).with(el("summary", "").said(&it.label)).blocks(&it.inside)
+    let open = it.open.then_some("");
+    el("details", class).has_some("open", open).with(el("summary", "").said(&it.label)).blocks(&it.inside)
 }
 
 pub(super) fn group(key: &Key, it: &Group) -> Element {
+    if it.shape == Shape::NightDue {
+        return night::due(it);
+    }
+    if it.shape == Shape::Timer {
+        return night::timer(it);
+    }
     let group = el("div", class(it.shape));
+    let group = if it.shape == Shape::Alert { group.has("role", "alert") } else { group };
     // A part of the help can be gone to.
     let group =
         if it.shape == Shape::HelpPart { group.has("id", key.as_ref()).has("tabindex", "-1") } else { group };
     let group = if it.shape == Shape::NotLiving { group.has("inert", "") } else { group };
+    let group = if it.shape == Shape::LambingSeen {
+        group.has("role", "group").has("aria-label", lambing::SEEN)
+    } else {
+        group
+    };
     let group = if it.hidden { group.has("hidden", "") } else { group };
     group.blocks(&it.inside)
 }
 
 /// A duty as a row: whose it is, what to do, how it stands, and the one press that does it.
 pub(super) fn row(it: &Row) -> Element {
+    if it.look == RowLook::Night {
+        return night::row(it);
+    }
     let line = |class, text: &Text| (!text.is_empty()).then(|| Node::from(el("span", class).said(text)));
     let head = el("span", "row-head")
         .with(el("b", "row-name").with(it.name.as_str()))
@@ -61,6 +78,7 @@ pub(super) fn row(it: &Row) -> Element {
     let body = has_body.then(|| el("div", "row-body").blocks(&it.inside).into());
     el("li", "row")
         .has("data-state", it.state.key())
+        .has_some("data-size", it.size.map(yeanling_pages::State::key))
         .has("data-body", has_body.to_string())
         .with(el("div", "row-top").with(words).all(action))
         .all(body)

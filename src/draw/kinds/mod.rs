@@ -5,6 +5,7 @@ mod chart;
 mod hold;
 mod input;
 mod keypad;
+mod night;
 mod ribbon;
 mod shown;
 mod text;
@@ -54,6 +55,7 @@ pub(crate) fn node(block: &Block) -> Element {
         Kind::Drawing(href) => shown::drawing(href),
         Kind::DrawnButton(it) => input::drawn_button(it),
         Kind::PaperCard(it) => text::paper_card(it),
+        Kind::Ring(it) => night::ring(key, it),
     }
 }
 
@@ -61,6 +63,7 @@ pub(crate) fn node(block: &Block) -> Element {
 const fn class(shape: Shape) -> &'static str {
     match shape {
         Shape::Blocks => "blocks",
+        Shape::Shown => "shown",
         Shape::Answers => "answers",
         Shape::Answer => "answer",
         Shape::Others => "others",
@@ -70,5 +73,10 @@ const fn class(shape: Shape) -> &'static str {
         Shape::LambingHelp => "lambing-help",
         Shape::HelpPart => "help-part",
         Shape::DrawnLine => "drawn-line",
+        Shape::Night => "night",
+        Shape::NightTop => "night-top",
+        Shape::NightDue => "night-overdue",
+        Shape::NightFoot => "night-foot",
+        Shape::Timer | Shape::Alert => "",
     }
 }

@@ -42,8 +42,9 @@ pub(super) fn figure(it: &Figure) -> Element {
     let number = el("span", "figure-number").with(el("b", "").with(it.value.as_str())).all(unit);
     let line = el("p", "figure-line").with(number).with(" ");
     let line = line.with(el("span", "figure-also").with(it.also.as_str()));
-    let side = (!it.buttons.is_empty())
-        .then(|| el("div", "figure-side").all(it.buttons.iter().map(|one| button(one).into())).into());
+    let beside =
+        el("div", "figure-side").blocks(&it.beside).all(it.buttons.iter().map(|one| button(one).into()));
+    let side = (!beside.inside.is_empty()).then(|| beside.into());
     el("div", "figure").has("data-size", size).with(line).all(side)
 }
 

@@ -18,6 +18,11 @@ pub(super) fn line(it: &Line) -> Element {
         LineLook::Wrong => "field-error",
         LineLook::Done => "done-line",
         LineLook::AnswerLabel => "answer-label",
+        LineLook::NightCalm => "night-calm",
+        LineLook::NightPocket => "night-pocket",
+        LineLook::NightOnly => "night-only",
+        LineLook::To(to) => return el("a", "").has("href", to.hash()).said(&it.text),
+        LineLook::NightNext(to) => return el("a", "night-next").has("href", to.hash()).said(&it.text),
     };
     let role = match it.aloud {
         Aloud::Not => None,
@@ -41,7 +46,12 @@ pub(super) fn heading(it: &Heading) -> Element {
         HeadingLook::Turn => "race-name",
         HeadingLook::OneLamb => "litter-one",
     };
-    el(if it.level == 2 { "h2" } else { "h3" }, class).with(it.text.as_str())
+    match it.level {
+        1 => el("h1", class).has("id", "title"),
+        2 => el("h2", class),
+        _ => el("h3", class),
+    }
+    .with(it.text.as_str())
 }
 
 pub(super) fn list(it: &List) -> Element {
@@ -53,10 +63,14 @@ pub(super) fn list(it: &List) -> Element {
         ListLook::Reading => ("ul", "reading", None),
         ListLook::Ranked => ("ol", "reading", None),
         ListLook::Pair => ("ol", "pair", None),
+
         ListLook::Working => ("ul", "why-lines", Some("working")),
         ListLook::Rule => ("ul", "why-lines", Some("rule")),
         ListLook::Others => ("ul", "why-lines", Some("others")),
         ListLook::Sources => ("ul", "why-lines", Some("sources")),
+        ListLook::NightThen => {
+            return el("ol", "night-then").has("role", "list").all(it.items.iter().map(then));
+        }
     };
     el(tag, class).has("role", "list").has_some("data-kind", kind).all(it.items.iter().map(item))
 }
@@ -64,6 +78,12 @@ pub(super) fn list(it: &List) -> Element {
 fn item(item: &Item) -> Node {
     let note = (!item.note.is_empty()).then(|| el("small", "").said(&item.note).into());
     behind(el("li", "").said(&item.text), &item.buttons).all(note).into()
+}
+
+/// What comes then at night: its time stands first.
+fn then(item: &Item) -> Node {
+    let time = el("span", "").said(&item.note);
+    el("li", "").with(time).with(el("span", "").said(&item.text)).into()
 }
 
 /// Cautions under a triangle and the word, never folded away.

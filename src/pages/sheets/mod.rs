@@ -32,7 +32,7 @@ pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, group, medicines, pens, season, stores, weighing, why};
+use crate::{Effect, Reason, ewe, group, lamb, lambing, medicines, pens, season, stores, weighing, why};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -58,6 +58,10 @@ pub enum Sheet {
     Foster(LambId),
     /// How it was castrated.
     Castrate(LambId),
+    /// What it ate of solid feed.
+    Solids(LambId),
+    /// Which ewe is its dam, where it was given to the wrong one.
+    Dam(LambId),
     // Of a ewe.
     /// Her condition score.
     Condition(EweId),
@@ -71,6 +75,8 @@ pub enum Sheet {
     Describe(EweId),
     /// Which lamb she takes on.
     TakeOn(EweId),
+    /// Which other record is the same ewe.
+    SameEwe(EweId),
     // Of any animal.
     /// Until when a duty is put off.
     Later(Box<Duty>),
@@ -117,6 +123,15 @@ pub enum Sheet {
     RamOut(GroupId),
     /// Whether all lambs that are old enough are weaned.
     WeanAll,
+    // Of a lambing.
+    /// What shows of the lamb.
+    Part(EweId),
+    /// What a clean hand found.
+    Hand(EweId),
+    /// Whether that was all, when a scan saw more than this litter.
+    IsThatAll(LambId),
+    /// Which ewe is the dam of this litter.
+    GiveDam(LambId),
 }
 
 /// Returns the sheets that lie open, the uppermost last.
@@ -129,6 +144,13 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
+                Sheet::Solids(_) => lamb::solids_sheet(view, &open.fields),
+                Sheet::Dam(id) => lamb::dam_sheet(view, &open.fields, *id),
+                Sheet::SameEwe(id) => ewe::same_sheet(view, &open.fields, *id),
+                Sheet::Part(ewe) => lambing::part_sheet(*ewe),
+                Sheet::Hand(ewe) => lambing::hand_sheet(*ewe),
+                Sheet::IsThatAll(lamb) => lambing::is_that_all_sheet(view, *lamb),
+                Sheet::GiveDam(lamb) => lambing::give_dam_sheet(view, &open.fields, *lamb),
                 Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
                 Sheet::Vigor(lamb) => vigor::sheet(view, &open.fields, *lamb),
                 Sheet::TenPoint(lamb) => ten_point::sheet(view, &open.fields, *lamb),
@@ -180,6 +202,8 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
         Sheet::Freeze => stores::save_frozen(view, draft),
+        Sheet::Solids(id) => lamb::save_solids(view, draft, id),
+        Sheet::Dam(id) => lamb::save_dam(view, draft, id),
         Sheet::Weight(lamb) => weight::save(view, draft, lamb),
         Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
         Sheet::Feed(lamb, volume, milk) => feed::save(view, draft, (lamb, volume, milk)),
@@ -215,6 +239,11 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::WhichPen(_)
         | Sheet::PutIn(_)
         | Sheet::WeanAll
-        | Sheet::Who => Vec::new(),
+        | Sheet::Who
+        | Sheet::SameEwe(_)
+        | Sheet::Part(_)
+        | Sheet::Hand(_)
+        | Sheet::IsThatAll(_)
+        | Sheet::GiveDam(_) => Vec::new(),
     }
 }

@@ -37,10 +37,13 @@ pub(super) fn lamb(flock: &Flock, lamb: &Lamb, duties: &[&Duty], now: Moment) ->
     Shown {
         animal: Animal::Lamb(lamb.id),
         state: first.map(|duty| duty.state(now)),
+        stood: first.map(|duty| duty.state(now)),
         name: animals::lamb(flock, lamb),
         kind: kind(lamb, newborn, system),
         text: told(lamb, duties, now, system),
         says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
+        text_room: String::new(),
+        says_room: String::new(),
         figure,
         figure_says,
         href: Screen::Lamb(lamb.id).hash(),

@@ -1,6 +1,8 @@
 //! The home: every animal with its clock, the most urgent first, each done with one tap; the big button below.
 
+mod hand;
 mod lamb;
+mod place;
 mod row;
 mod season;
 mod shown;
@@ -22,8 +24,10 @@ use crate::words::common::{clock, volume};
 use crate::words::watch as words;
 use crate::words::{danger, hand_over};
 
+use hand::Hand;
+use place::Count;
 use row::{AnimalRow, key, sheet};
-use shown::{Asked, Near, Shown};
+use shown::{Near, Shown};
 
 /// How the rows are sorted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -36,26 +40,28 @@ enum Order {
 #[component]
 pub(crate) fn Watch() -> impl IntoView {
     let farm = use_farm();
-    let shown = Memo::new(move |_| shown::shown(farm, farm.now()));
+    let hand = Hand::new(farm);
+    let shown = Memo::new(move |before: Option<&Vec<Shown>>| {
+        let (fresh, still) = (shown::shown(farm, farm.now()), farm.holds_still());
+        match before.filter(|_| still) {
+            Some(before) => place::in_place(before, fresh, &hand.pressed()),
+            None => fresh,
+        }
+    });
     let near = Memo::new(move |_| shown::near(farm, farm.now()));
     let time = Signal::derive(move || clock(farm.now()));
-    let count =
-        move |state: State| shown.with(|shown| shown.iter().filter(|one| one.state == Some(state)).count());
     let tally = move |state: State, row: RowState, word: fn(usize) -> String| {
-        live(move || {
-            let count = count(state);
-            (count > 0).then(|| view! { <Tally state=row text=word(count) /> }).into_any()
+        let count = Memo::new(move |_| shown.with(|shown| place::count(shown, state)));
+        live(move || match count.get() {
+            Count::None => ().into_any(),
+            Count::Room(stood) => view! { <Tally state=row text=word(stood) empty=true /> }.into_any(),
+            Count::Some(count) => view! { <Tally state=row text=word(count) /> }.into_any(),
         })
     };
-    let nothing = move || {
-        let due =
-            [State::Danger, State::Late, State::Now, State::Coming].into_iter().map(count).sum::<usize>();
-        (due == 0).then_some(words::NOTHING)
-    };
+    let nothing = Memo::new(move |_| shown.with(|shown| shown.iter().all(|one| one.state.is_none())));
     let empty = Memo::new(move |_| farm.with(|ground| ground.book.is_empty()));
     let quiet = Memo::new(move |_| shown.with(Vec::is_empty) && near.with(Vec::is_empty));
     let order = RwSignal::new(Order::Urgency);
-    let asked = RwSignal::new(None);
     let penned = Memo::new(move |_| shown.with(|shown| shown.iter().any(|one| one.place.is_some())));
     let thumb = move || {
         view! {
@@ -71,7 +77,7 @@ pub(crate) fn Watch() -> impl IntoView {
                 {tally(State::Late, RowState::Late, words::late)}
                 {tally(State::Now, RowState::Now, words::now)}
                 {tally(State::Coming, RowState::Coming, words::coming)}
-                {live(move || nothing().into_any())}
+                {live(move || nothing.get().then_some(words::NOTHING).into_any())}
             </Title>
             <Standing />
             {live(move || {
@@ -97,12 +103,12 @@ pub(crate) fn Watch() -> impl IntoView {
             {live(move || penned.get().then(|| view! { <Orders order=order /> }).into_any())}
             <RoundLine />
             {live(move || match order.get() {
-                Order::Urgency => by_urgency(shown, asked),
-                Order::Place => by_place(shown, asked),
+                Order::Urgency => by_urgency(shown, hand),
+                Order::Place => by_place(shown, hand),
             })}
             <season::ThisWeek />
             <Tonight near=near />
-            {sheet(asked)}
+            {sheet(hand)}
         </Page>
     }
 }
@@ -122,7 +128,7 @@ fn Orders(order: RwSignal<Order>) -> impl IntoView {
     }
 }
 
-fn by_urgency(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView {
+fn by_urgency(shown: Memo<Vec<Shown>>, hand: Hand) -> AnyView {
     let groups = [
         (danger::TITLE, Some(State::Danger)),
         (words::LATE, Some(State::Late)),
@@ -131,12 +137,12 @@ fn by_urgency(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyVie
         (words::WELL, None),
     ];
     let group = |(title, state): (&str, Option<State>)| {
-        group(title.to_owned(), shown, asked, move |one: &Shown| one.state == state)
+        group(title.to_owned(), shown, hand, move |one: &Shown| one.stood == state)
     };
     groups.into_iter().map(group).collect_view().into_any()
 }
 
-fn by_place(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView {
+fn by_place(shown: Memo<Vec<Shown>>, hand: Hand) -> AnyView {
     let places = Memo::new(move |_| {
         let mut places: Vec<Option<String>> =
             shown.with(|shown| shown.iter().map(|one| one.place.clone()).collect());
@@ -148,7 +154,7 @@ fn by_place(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView 
     });
     let one = move |place: Option<String>| {
         let title = place.clone().unwrap_or_else(|| words::BARN.to_owned());
-        group(title, shown, asked, move |one: &Shown| one.place == place)
+        group(title, shown, hand, move |one: &Shown| one.place == place)
     };
     live(move || places.get().into_iter().map(one).collect_view().into_any()).into_any()
 }
@@ -157,14 +163,14 @@ fn by_place(shown: Memo<Vec<Shown>>, asked: RwSignal<Option<Asked>>) -> AnyView 
 fn group(
     title: String,
     shown: Memo<Vec<Shown>>,
-    asked: RwSignal<Option<Asked>>,
+    hand: Hand,
     is_of: impl Fn(&Shown) -> bool + Send + Sync + 'static,
 ) -> AnyView {
     let of = Memo::new(move |_| {
         shown.with(|shown| shown.iter().filter(|one| is_of(one)).map(|one| one.animal).collect::<Vec<_>>())
     });
     let some = Memo::new(move |_| of.with(|of| !of.is_empty()));
-    let row = move |animal| view! { <AnimalRow animal=animal shown=shown asked=asked /> }.into_any();
+    let row = move |animal| view! { <AnimalRow animal=animal shown=shown hand=hand /> }.into_any();
     live(move || {
         let title = title.clone();
         let rows = move || view! { <Rows>{each(move || of.get(), |animal| key(*animal), row)}</Rows> };
@@ -173,23 +179,51 @@ fn group(
     .into_any()
 }
 
+/// What is said of the next round with the bottle.
+#[derive(Clone, Debug, PartialEq)]
+struct Round {
+    text: String,
+    volume: String,
+    /// The text and the volume whose room is kept.
+    room: (String, String),
+}
+
+impl Round {
+    /// Returns its room alone: what was told of it holds no more.
+    fn empty(&self) -> Self {
+        let room =
+            if self.text.is_empty() { self.room.clone() } else { (self.text.clone(), self.volume.clone()) };
+        Self { text: String::new(), volume: String::new(), room }
+    }
+}
+
 /// The next round with the bottle, when it serves several lambs.
 #[component]
 fn RoundLine() -> impl IntoView {
     let farm = use_farm();
-    let line = Memo::new(move |_| {
-        let now: Moment = farm.now();
-        let round = farm.with_duties(|_, duties| round(duties, now)).filter(|round| round.feeds.len() > 1)?;
-        Some((words::round(round.feeds.len(), &clock(round.due)), volume(round.volume, farm.system())))
+    let line = Memo::new(move |before: Option<&Option<Round>>| {
+        let (now, still): (Moment, bool) = (farm.now(), farm.holds_still());
+        let round = farm.with_duties(|_, duties| round(duties, now)).filter(|round| round.feeds.len() > 1);
+        let round = round.map(|round| Round {
+            text: words::round(round.feeds.len(), &clock(round.due)),
+            volume: volume(round.volume, farm.system()),
+            room: Default::default(),
+        });
+        match before.filter(|_| still) {
+            Some(before) => place::line(before.as_ref(), round, Round::empty),
+            None => round,
+        }
     });
     live(move || {
-        let row = |(text, volume): (String, String)| {
+        let row = |Round { text, volume, room: (text_room, volume_room) }: Round| {
             view! {
                 <Rows>
                     <Row
                         name=words::ROUND
                         kind=volume
                         text=text
+                        text_room=text_room
+                        kind_room=volume_room
                         state=Signal::stored(RowState::Coming)
                         href=Screen::BottleRound.hash()
                     />

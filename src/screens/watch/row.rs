@@ -3,10 +3,12 @@
 use yeanling_core::book::Animal;
 use yeanling_core::watch::State;
 
+use super::hand::Hand;
 use super::shown::{Act, Asked, Because, Does, Shown};
 use crate::farm::use_farm;
 use crate::parts::{
-    ActionButton, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, WhyButton, live,
+    ActionButton, Emptied, Facts, Figure, LinkButton, Ribbon, Row, RowState, SmallButton, Ticked, WhyButton,
+    each, live,
 };
 use crate::pieces::{DrawnRibbon, LaterSheet, VetSheet, VigorSheet, WeightSheet, row_state};
 use crate::signals::prelude::*;
@@ -22,11 +24,7 @@ pub(super) fn key(animal: Animal) -> String {
 
 /// One animal.
 #[component]
-pub(super) fn AnimalRow(
-    animal: Animal,
-    shown: Memo<Vec<Shown>>,
-    asked: RwSignal<Option<Asked>>,
-) -> impl IntoView {
+pub(super) fn AnimalRow(animal: Animal, shown: Memo<Vec<Shown>>, hand: Hand) -> impl IntoView {
     let farm = use_farm();
     let one = Memo::new(move |_| shown.with(|shown| shown.iter().find(|one| one.animal == animal).cloned()));
     // Memos, so that of a row in which a minute has passed only the words with that minute are written anew.
@@ -36,6 +34,13 @@ pub(super) fn AnimalRow(
     };
     let state = Memo::new(move |_| {
         one.with(|one| one.as_ref().and_then(|one| one.state)).map_or(RowState::Done, row_state)
+    });
+    // Where it keeps its place, it keeps the size of the state in whose place it stands.
+    let size = Memo::new(move |_| {
+        one.with(|one| {
+            let one = one.as_ref().filter(|one| one.stood != one.state)?;
+            Some(one.stood.map_or(RowState::Done, row_state))
+        })
     });
     let name = text(|one| &one.name);
     let button = Memo::new(move |_| one.with(|one| one.as_ref().and_then(|one| one.button.clone())));
@@ -59,12 +64,11 @@ pub(super) fn AnimalRow(
     });
     let href = one.with_untracked(|one| one.as_ref().map(|one| one.href.clone()).unwrap_or_default());
     let has_milk = Memo::new(move |_| milk.with(Option::is_some));
-    let waits = Memo::new(move |_| {
-        one.with(|one| {
-            let late_or_now = |state: &State| matches!(state, State::Now | State::Late);
-            one.as_ref().and_then(|one| one.state).as_ref().is_some_and(late_or_now)
-        })
-    });
+    let late_or_now = |state: Option<State>| matches!(state, Some(State::Now | State::Late));
+    let waits = Memo::new(move |_| one.with(|one| one.as_ref().is_some_and(|one| late_or_now(one.state))));
+    let waited = Memo::new(move |_| one.with(|one| one.as_ref().is_some_and(|one| late_or_now(one.stood))));
+    let count = Memo::new(move |_| others.with(Vec::len));
+    let some = Memo::new(move |_| count.get() > 0 || waits.get() || waited.get());
     let figure = move || {
         view! {
             <Figure value=text(|one| &one.figure) also=text(|one| &one.figure_says)>
@@ -78,9 +82,12 @@ pub(super) fn AnimalRow(
             kind=text(|one| &one.kind)
             text=text(|one| &one.text)
             says=text(|one| &one.says)
+            text_room=text(|one| &one.text_room)
+            says_room=text(|one| &one.says_room)
             state=state
+            size=size
             href=href
-            action=move || live(move || button.get().map(|act| tap(act, name, asked)).into_any())
+            action=move || live(move || button.get().map(|act| tap(act, animal, name, hand)).into_any())
         >
             {live(move || {
                 if has_milk.get() {
@@ -107,45 +114,64 @@ pub(super) fn AnimalRow(
             })}
             {live(move || (!facts.with(Vec::is_empty)).then(|| view! { <Facts facts=facts /> }).into_any())}
             {live(move || {
-                let others = others.get();
-                let buttons = move || others.into_iter().map(|act| tap(act, name, asked)).collect_view();
+                // A button each for its place, so that those beside the one that was pressed stay what they are.
+                let act = move |at: usize| {
+                    let act = Memo::new(move |_| others.with(|others| others.get(at).cloned()));
+                    live(move || act.get().map(|act| tap(act, animal, name, hand)).into_any()).into_any()
+                };
                 let wait = move || {
                     let name = Signal::derive(move || format!("{}, {}", words::LATER, name.get()));
                     let press = move || {
                         let duty = one.with_untracked(|one| one.as_ref().and_then(|one| one.first.clone()));
-                        asked.set(duty.map(Box::new).map(Asked::Later));
+                        hand.asked.set(duty.map(Box::new).map(Asked::Later));
                     };
-                    view! { <SmallButton label=words::LATER name=name on_press=press /> }
+                    if waits.get() {
+                        view! { <SmallButton label=words::LATER name=name on_press=press /> }.into_any()
+                    } else if waited.get() {
+                        view! {
+                            <span class="small-button" data-done="gone">
+                                {words::LATER}
+                            </span>
+                        }
+                            .into_any()
+                    } else {
+                        ().into_any()
+                    }
                 };
-                let some = waits.get() || !others_empty(&one);
-                some.then(|| view! { <div class="others">{buttons()} {waits.get().then(wait)}</div> }).into_any()
+                some.get()
+                    .then(|| {
+                        let acts = each(move || (0..count.get()).collect(), usize::to_string, act);
+                        view! { <div class="others">{acts} {live(wait)}</div> }
+                    })
+                    .into_any()
             })}
         </Row>
     }
 }
 
-fn others_empty(one: &Memo<Option<Shown>>) -> bool {
-    one.with(|one| one.as_ref().is_none_or(|one| one.others.is_empty()))
-}
-
-/// One button: it notes with one tap, asks on a sheet, or leads to where something must be read first.
-fn tap(act: Act, name: Signal<String>, asked: RwSignal<Option<Asked>>) -> AnyView {
-    let farm = use_farm();
-    let Act { label, does } = act;
-    let press: Callback<()> = match does {
-        Does::Leads(href) => return view! { <LinkButton href=href label=label /> }.into_any(),
-        Does::Asks(what) => Callback::new(move |()| asked.set(Some(what.clone()))),
-        Does::Notes(event) => Callback::new(move |()| {
-            farm.tap(event.clone());
-        }),
-    };
-    let said = label.clone();
-    let name = Signal::derive(move || format!("{said}, {}", name.get()));
-    view! { <ActionButton label=label name=name on_press=press /> }.into_any()
+/// One button: it notes with one tap, asks on a sheet, or leads to where something must be read first. What was done is a
+/// tick.
+fn tap(act: Act, animal: Animal, name: Signal<String>, hand: Hand) -> AnyView {
+    let label = act.label.clone();
+    match &act.does {
+        Does::Leads(href) => view! { <LinkButton href=href.clone() label=label /> }.into_any(),
+        Does::Done(_) => view! { <Ticked label=label /> }.into_any(),
+        Does::Over(meant) => {
+            let action = !matches!(**meant, Does::Leads(_));
+            view! { <Emptied label=label action=action /> }.into_any()
+        }
+        Does::Notes(_) | Does::Asks(_) => {
+            let said = label.clone();
+            let name = Signal::derive(move || format!("{said}, {}", name.get()));
+            let press = move || hand.press(animal, &act);
+            view! { <ActionButton label=label name=name on_press=press /> }.into_any()
+        }
+    }
 }
 
 /// The sheet with what is asked.
-pub(super) fn sheet(asked: RwSignal<Option<Asked>>) -> AnyView {
+pub(super) fn sheet(hand: Hand) -> AnyView {
+    let asked = hand.asked;
     let close = move || asked.set(None);
     live(move || match asked.get() {
         None => ().into_any(),

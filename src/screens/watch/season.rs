@@ -5,8 +5,9 @@ use yeanling_core::book::{Event, GroupId};
 use yeanling_core::figures::{Asked, overdue, this_week};
 use yeanling_core::reckon::season::dates::What;
 
+use super::place::in_order;
 use crate::farm::use_farm;
-use crate::parts::{ActionButton, Row, RowState, Rows, Section, each, live};
+use crate::parts::{ActionButton, Row, RowState, Rows, Section, Ticked, each, live};
 use crate::route::Screen;
 use crate::words::{ahead, animals, watch as words};
 
@@ -18,16 +19,25 @@ struct Shown {
     text: String,
     says: String,
     late: bool,
+    /// Whether it was done just now, and its tick stands in its place.
+    done: bool,
+}
+
+impl Shown {
+    fn done(&self) -> Self {
+        Self { done: true, ..self.clone() }
+    }
 }
 
 /// What the season asks for; nothing while it asks for nothing.
 #[component]
 pub(super) fn ThisWeek() -> impl IntoView {
     let farm = use_farm();
-    let shown = Memo::new(move |_| {
+    let shown = Memo::new(move |before: Option<&Vec<Shown>>| {
+        let still = farm.holds_still();
         let (now, system) = (farm.now(), farm.system());
         let today = now.local().date();
-        farm.with(|ground| {
+        let fresh = farm.with(|ground| {
             this_week(&ground.flock, now)
                 .into_iter()
                 .map(|asked| Shown {
@@ -36,9 +46,16 @@ pub(super) fn ThisWeek() -> impl IntoView {
                     text: ahead::what(&asked.dated.what, system),
                     says: ahead::away(asked.dated.date, today),
                     late: asked.dated.date < today,
+                    done: false,
                 })
                 .collect::<Vec<Shown>>()
-        })
+        });
+        match before.filter(|_| still) {
+            Some(before) => {
+                in_order(before, fresh, |one| one.asked, |was, now| now.unwrap_or_else(|| was.done()))
+            }
+            None => fresh,
+        }
     });
     let row = move |one: Shown| {
         let group = one.asked.group;
@@ -77,8 +94,14 @@ pub(super) fn ThisWeek() -> impl IntoView {
                 let press = move || {
                     farm.tap(event.clone());
                 };
-                let action =
-                    move || view! { <ActionButton label=label name=named.clone() on_press=press.clone() /> };
+                let action = move || {
+                    if one.done {
+                        view! { <Ticked label=label /> }.into_any()
+                    } else {
+                        view! { <ActionButton label=label name=named.clone() on_press=press.clone() /> }
+                            .into_any()
+                    }
+                };
                 view! {
                     <Row
                         name=one.group
@@ -115,7 +138,7 @@ pub(super) fn ThisWeek() -> impl IntoView {
             .into_any()
     };
     live(move || {
-        let key = |one: &Shown| format!("{} {} {}", one.asked.group, one.text, one.says);
+        let key = |one: &Shown| format!("{} {} {} {}", one.asked.group, one.text, one.says, one.done);
         let rows = move || view! { <Rows>{live(past_row)} {each(move || shown.get(), key, row)}</Rows> };
         (past.get() > 0 || !shown.with(Vec::is_empty))
             .then(|| view! { <Section title=words::THIS_WEEK>{rows()}</Section> })

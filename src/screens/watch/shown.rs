@@ -23,10 +23,16 @@ use crate::words::{ahead as ahead_words, animals, danger, labor, pens, watch as 
 pub(super) struct Shown {
     pub(super) animal: Animal,
     pub(super) state: Option<State>,
+    /// The state in whose place it stands: its own, unless it keeps its place.
+    pub(super) stood: Option<State>,
     pub(super) name: String,
     pub(super) kind: String,
     pub(super) text: String,
     pub(super) says: String,
+    /// What stood where its text does, and its room is kept; nothing unless it keeps its place.
+    pub(super) text_room: String,
+    /// The same for what it says.
+    pub(super) says_room: String,
     pub(super) figure: String,
     pub(super) figure_says: String,
     pub(super) href: String,
@@ -73,6 +79,20 @@ pub(super) enum Does {
     Asks(Asked),
     /// Leads to where something must be read first.
     Leads(String),
+    /// Nothing: this was done, and a tick stands in its place.
+    Done(Box<Self>),
+    /// Nothing: this is not asked for any more, and its place stays empty.
+    Over(Box<Self>),
+}
+
+impl Does {
+    /// Returns what it did before it was done or over.
+    pub(super) fn meant(&self) -> &Self {
+        match self {
+            Self::Done(meant) | Self::Over(meant) => meant,
+            Self::Notes(_) | Self::Asks(_) | Self::Leads(_) => self,
+        }
+    }
 }
 
 /// What is asked on a sheet of the Watch: it stays open while the rows under it move.
@@ -193,10 +213,13 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
     Shown {
         animal: Animal::Ewe(ewe.id),
         state: first.map(|duty| duty.state(now)),
+        stood: first.map(|duty| duty.state(now)),
         name: animals::ewe(ewe),
         kind: String::new(),
         text: text(duties, now, system),
         says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
+        text_room: String::new(),
+        says_room: String::new(),
         figure: clocked.map(|duty| span(now.since(duty.since))).unwrap_or_default(),
         figure_says: clocked.map(since).unwrap_or_default(),
         href: first.map_or_else(|| Screen::Ewe(ewe.id).hash(), |duty| ewe_href(ewe.id, duty.task)),

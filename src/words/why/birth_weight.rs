@@ -5,7 +5,7 @@ use yeanling_core::reckon::birth_weight::{
 };
 use yeanling_core::units::{Mass, System};
 
-use super::{Why, cited, general};
+use super::{Why, cited, general, headings};
 use crate::common::{mass, number};
 use crate::practice::breed_means;
 
@@ -34,7 +34,7 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
     caution.push("Hair breeds are born lighter. Your own flock's means are the better guide.".to_owned());
     caution.extend(general());
     Why {
-        heading: "Birth weight".to_owned(),
+        heading: headings::BIRTH_WEIGHT.to_owned(),
         working,
         rule: "Lambs live best near the optimum of their litter size: 93 % of a single's for a twin, 78 % for a triplet."
             .to_owned(),

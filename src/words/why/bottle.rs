@@ -5,13 +5,13 @@ use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, Milk, SOURCES};
 use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 
-use super::{Why, cited, converted, told, with_tube};
+use super::{Why, cited, converted, headings, told, with_tube};
 use crate::common::{mass, number, volume_at_most, volume_both};
 
 /// Returns why a bottle lamb takes this much on this day.
 pub fn bottle(day: &Day, system: System) -> Why {
     Why {
-        heading: "Bottle today".to_owned(),
+        heading: headings::BOTTLE.to_owned(),
         working: working(day, system),
         rule: format!("The middle of the row in {}, never over the caps.", table(day.table)),
         sources: cited(SOURCES),

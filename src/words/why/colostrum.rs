@@ -6,7 +6,7 @@ use yeanling_core::reckon::colostrum::{
 };
 use yeanling_core::units::{System, Volume};
 
-use super::{Why, cited, converted, milk, rate, source_line, times, told, with_tube};
+use super::{Why, cited, converted, headings, milk, rate, source_line, times, told, with_tube};
 
 /// Returns why a lamb wants this much colostrum.
 pub fn colostrum(want: &Want, system: System) -> Why {
@@ -33,7 +33,7 @@ pub fn colostrum(want: &Want, system: System) -> Why {
     }
     caution.extend(with_tube());
     Why {
-        heading: "Colostrum wanted".to_owned(),
+        heading: headings::COLOSTRUM.to_owned(),
         working,
         rule: rule(want),
         sources: cited(SOURCES),

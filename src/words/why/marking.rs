@@ -2,7 +2,7 @@
 
 use yeanling_core::reckon::marking::{RingState, SOURCES, Vaccine, Window};
 
-use super::{Why, cited, general};
+use super::{Why, cited, general, headings};
 use crate::marking::{RING_CARE, laws, local_rules, ring, ring_state, vaccine as dates, window as limits};
 
 /// Returns why a ring may or may not go on.
@@ -30,7 +30,7 @@ pub fn vaccine(vaccine: &Vaccine) -> Why {
     let mut caution = vec!["The label wins. No dose is given here: ask your vet.".to_owned()];
     caution.extend(general());
     Why {
-        heading: "Clostridial vaccine".to_owned(),
+        heading: headings::VACCINE.to_owned(),
         working: vec![dates(vaccine)],
         rule: "A lamb of a vaccinated dam has hers for its first weeks.".to_owned(),
         sources: cited(SOURCES),

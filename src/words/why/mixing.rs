@@ -7,6 +7,9 @@ use super::{Why, cited, general};
 use crate::common::{number, volume_as_given};
 use crate::practice::rate;
 
+/// Heads the answer.
+pub const MIXING: &str = "Mixing";
+
 /// Returns why this much powder and water make the mix.
 pub fn mixing(mix: &Mix, system: System) -> Why {
     let exact = |volume| {
@@ -29,7 +32,7 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
     ];
     caution.extend(general());
     Why {
-        heading: "Mixing".to_owned(),
+        heading: MIXING.to_owned(),
         working: vec![
             format!("{} at {}: {powder} of powder", exact(mix.finished), rate(mix.rate)),
             format!("Made up with {} of water", exact(mix.water)),

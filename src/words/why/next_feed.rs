@@ -4,7 +4,7 @@ use yeanling_core::reckon::colostrum::{ONE_FEED, Want};
 use yeanling_core::reckon::feeds::{Next, SOURCES};
 use yeanling_core::units::{System, Volume};
 
-use super::{Why, cited, converted, milk, times, told, with_tube};
+use super::{Why, cited, converted, headings, milk, times, told, with_tube};
 use crate::common::span;
 
 /// Returns why the next feed of a lamb fed by hand is this much, and due then.
@@ -22,7 +22,7 @@ pub fn next_feed(next: &Next, want: &Want, system: System) -> Why {
         format!("Due at {} of age", span(next.due_age))
     });
     Why {
-        heading: "Next feed".to_owned(),
+        heading: headings::NEXT_FEED.to_owned(),
         working,
         rule: "Feeds are spaced 2 to 6 h apart so that the volumes for 6, 18 and 24 h are met in time."
             .to_owned(),

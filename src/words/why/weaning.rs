@@ -3,7 +3,7 @@
 use yeanling_core::reckon::weaning::{Answer, RULES, SOURCES, source, wean};
 use yeanling_core::units::System;
 
-use super::{Why, cited, general, source_line};
+use super::{Why, cited, general, headings, source_line};
 use crate::weaning::{conditions, verdict};
 
 /// Returns why a lamb can or cannot be weaned yet.
@@ -17,7 +17,7 @@ pub fn weaning(answer: &Answer, system: System) -> Why {
         .map(|other| verdict(&other))
         .collect();
     Why {
-        heading: "Weaning".to_owned(),
+        heading: headings::WEANING.to_owned(),
         working,
         rule: format!("{}. What is not known counts as not met.", source_line(&source(answer.rule))),
         sources: cited(SOURCES),

@@ -3,7 +3,7 @@
 use yeanling_core::reckon::window::{CLOSE, CURVE, DISSENT, SOURCES, Stretch, absorption, left, stretch};
 use yeanling_core::units::TimeDelta;
 
-use super::{Why, cited, general, source_line};
+use super::{Why, cited, general, headings, source_line};
 use crate::common::span;
 
 /// Returns why the window stands where it does at this age.
@@ -18,7 +18,7 @@ pub fn window(age: TimeDelta) -> Why {
         },
     ];
     Why {
-        heading: "Colostrum window".to_owned(),
+        heading: headings::WINDOW.to_owned(),
         working,
         rule: rule(stretch(age)).to_owned(),
         sources: cited(SOURCES),

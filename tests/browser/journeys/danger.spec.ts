@@ -148,12 +148,18 @@ test("the afterbirth has three answers", async ({ page }) => {
   const ewe = phone.row("Ewe 14");
   await expect(ewe).toHaveAttribute("data-state", "now");
   await phone.tap("Not seen, bright and eating, Ewe 14", ewe);
+  // Its tick keeps her row in its place as long as it can be undone.
+  const tick = ewe.locator("[data-done=true]");
+  await expect(tick).toHaveText(["Not seen, bright and eating"]);
+  await page.clock.fastForward("00:00:09");
   await expect(ewe).toHaveCount(0);
   await page.clock.fastForward("06:05:00");
   await expect(ewe).toHaveAttribute("data-state", "now");
   await phone.tap("Afterbirth hangs, Ewe 14", ewe);
   await expect(ewe).toContainText("Afterbirth still hangs: call your vet. Never pull it");
   await phone.tap("Passed, Ewe 14", ewe);
+  await expect(tick.first()).toHaveText("Passed");
+  await page.clock.fastForward("00:00:09");
   await expect(ewe).toHaveCount(0);
 });
 

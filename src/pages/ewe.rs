@@ -1,0 +1,157 @@
+//! One ewe: her litters, what can be noted about her, and all that was.
+
+mod due;
+
+use yeanling_core::book::{Animal, Event, EweId};
+use yeanling_core::figures::{marks, record};
+use yeanling_core::flock::{Ewe, Lamb};
+use yeanling_words::common::{date, day_and_clock};
+use yeanling_words::{animals, ewe as words, frame, keep, life, pens, season};
+
+use crate::block::NoticeKind;
+use crate::draft::Fields;
+use crate::lamb_row::lamb_row;
+use crate::page::{Blocks, Page, SheetPage};
+use crate::sheets::ewe_picker::{self, Picker, Then};
+use crate::view::View;
+use crate::{Action, Button, Screen, Sheet, timeline, withheld};
+
+/// Returns the screen; who was found to be another is shown as that one.
+pub(crate) fn page(view: &View, id: EweId) -> Page {
+    let (to, name) = view.back(Screen::Ewe(id));
+    let Some(ewe) = view.flock.ewe(id) else {
+        return Page::new(frame::GONE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+    };
+    let mut blocks = Blocks::new();
+    if !ewe.lives() {
+        let said = ewe.left.as_ref().map_or_else(|| words::DEAD.to_owned(), life::left);
+        blocks = blocks.notice("gone", NoticeKind::Calm, said, []);
+    }
+    if ewe.lives() {
+        blocks = blocks.then(withheld::notice(view, Animal::Ewe(ewe.id)));
+    }
+    if let Some(odd) = odd_birth(view, ewe) {
+        blocks = blocks.notice("odd", NoticeKind::Calm, odd, []);
+    }
+    if ewe.lives() {
+        blocks = blocks.then(due::blocks(view, ewe.id));
+    }
+    blocks = blocks
+        .section("record", keep::RECORD, her_record(view, ewe.id))
+        .then(litters(view, ewe.id))
+        .then(fostered_on(view, ewe.id))
+        .section("note", words::NOTE, notes(view, ewe));
+    if let Some(lamb) = ewe.was {
+        blocks = blocks.button(Button::new("was", life::WAS, Action::Go(Screen::Lamb(lamb))));
+    }
+    let blocks = blocks.then(timeline::of_animal(view, Animal::Ewe(ewe.id)));
+    let page = Page::new(animals::ewe(ewe)).back(to, name).under(about(view, ewe)).blocks(blocks);
+    if ewe.lives() { page.thumb(lambing(view, ewe)) } else { page }
+}
+
+/// Returns what she is, where, and since when she is in the book.
+fn about(view: &View, ewe: &Ewe) -> String {
+    let born = view.flock.ewe_born(ewe.id).map(life::birth_day);
+    let came = words::about(ewe.breed.clone(), born, words::came(&date(ewe.came)));
+    let pen = view.flock.pen_of(Animal::Ewe(ewe.id));
+    let pen = pen.and_then(|(pen, since)| Some((view.flock.pens.get(&pen)?, since)));
+    match pen {
+        Some((pen, since)) => words::in_pen(&pens::pen(pen), &day_and_clock(since, view.now), &came),
+        None => came,
+    }
+}
+
+/// Says that her latest lambing came at a time at which no ram of hers can have been its sire.
+fn odd_birth(view: &View, ewe: &Ewe) -> Option<String> {
+    let began = view.flock.litters_of(ewe.id).first()?.began;
+    view.flock.odd_birth(ewe.id, began).map(|odd| season::odd_birth(&odd))
+}
+
+/// Returns the way to her lambing, or on with it.
+fn lambing(view: &View, ewe: &Ewe) -> Blocks {
+    let goes_on = || view.flock.litters_of(ewe.id).first().is_some_and(|litter| litter.goes_on(view.now));
+    let label = if ewe.labor.is_some() || goes_on() { words::LAMBING_ON } else { words::LAMBING };
+    let goes = Action::Go(Screen::LambingEwe(ewe.id));
+    Blocks::new().button(Button::new("lambing", label, goes).big().filled())
+}
+
+/// Returns her record over all her years; nothing before her first lambing.
+fn her_record(view: &View, id: EweId) -> Blocks {
+    let known = record(view.flock, id, view.now).filter(|known| known.litters > 0 || known.barren > 0);
+    let Some(known) = known else { return Blocks::new() };
+    let met = marks(&known, &view.practice().keep_marks).into_iter().map(keep::meets);
+    keep::record(&known, view.system()).into_iter().chain(met).fold(Blocks::new(), Blocks::text)
+}
+
+/// Returns her litters, the latest first.
+fn litters(view: &View, id: EweId) -> Blocks {
+    let litters = view.flock.litters_of(id);
+    if litters.is_empty() {
+        return Blocks::new().section("lambs", words::LAMBS, Blocks::new().text(words::NO_LAMBS));
+    }
+    litters.into_iter().fold(Blocks::new(), |blocks, litter| {
+        let title = words::litter(&day_and_clock(litter.began, view.now), litter.lambs.len());
+        let lambs = litter.lambs.iter().map(|lamb| lamb_row(view, *lamb));
+        let key = format!("litter-{}", litter.id);
+        let rows = Blocks::new().rows(format!("{key}-lambs"), lambs);
+        blocks.section(key, title, rows)
+    })
+}
+
+/// Returns the lambs of others that she rears; nothing when there are none.
+fn fostered_on(view: &View, id: EweId) -> Blocks {
+    let of_others = |lamb: &&Lamb| lamb.dam != Some(id);
+    let lambs = view.flock.lambs_at_foot(id).into_iter().filter(of_others);
+    let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| lamb_row(view, lamb.id)));
+    Blocks::new().section("fostered-on", life::FOSTERED_ON, rows)
+}
+
+/// Returns the buttons of what can be noted about her: all while she lives, else what is still known of her.
+fn notes(view: &View, ewe: &Ewe) -> Blocks {
+    let (id, animal) = (ewe.id, Animal::Ewe(ewe.id));
+    let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
+    let mut all = if ewe.lives() { while_she_lives(view, id) } else { Vec::new() };
+    all.extend([
+        asks("describe", life::DESCRIBE, Sheet::Describe(id)),
+        asks("tag", words::TAG, Sheet::Tag(animal)),
+        asks("remark", words::REMARK, Sheet::Remark(animal)),
+        asks("same", words::SAME, Sheet::SameEwe(id)),
+        match ewe.died {
+            Some(_) => asks("examined", life::EXAMINED, Sheet::Examined(animal)),
+            None => asks("died", words::DIED, Sheet::Death(animal)),
+        },
+    ]);
+    Blocks::new().buttons(2, all)
+}
+
+fn while_she_lives(view: &View, id: EweId) -> Vec<Button> {
+    let animal = Animal::Ewe(id);
+    let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
+    let notes =
+        |key: &'static str, label: &str, event: Event| Button::new(key, label, Action::Note(vec![event]));
+    let mut all = vec![asks("into-pen", words::INTO_PEN, Sheet::WhichPen(animal))];
+    if view.flock.pen_of(animal).is_some() {
+        all.push(notes("out-of-pen", words::OUT_OF_PEN, Event::LetOut { animal }));
+    }
+    all.extend([
+        notes("afterbirth", words::AFTERBIRTH, Event::AfterbirthPassed { ewe: id }),
+        notes("looked", words::LOOKED, Event::LookedAt { animal }),
+        notes("vet-called", words::VET, Event::VetCalled { animal }),
+        asks("take-on", life::TAKE_ON, Sheet::TakeOn(id)),
+        asks("condition", season::CONDITION, Sheet::Condition(id)),
+        asks("weigh", season::WEIGH, Sheet::EweWeight(id)),
+        asks("scan", season::SCAN, Sheet::Scan(id)),
+        asks("mark", season::MARK, Sheet::Mark(id)),
+        asks("treat", life::TREAT, Sheet::Treat(vec![animal])),
+        asks("paint", life::MARK, Sheet::Paint(animal)),
+        asks("leave", life::LEAVE, Sheet::Leave(animal)),
+    ]);
+    all
+}
+
+/// Returns the sheet that asks which other record is this ewe.
+pub(crate) fn same_sheet(view: &View, fields: &Fields, id: EweId) -> SheetPage {
+    let picker = Picker { without: Some(id), ..Picker::default() };
+    let blocks = ewe_picker::blocks(view, fields, picker, |picked| Then::IsAlso(id).picked(picked));
+    SheetPage::new(words::SAME_ASK, blocks)
+}

@@ -1,0 +1,59 @@
+//! When a ewe may lamb: her first, likely and last day on a ribbon, the chance of tonight, and why.
+
+use chrono::NaiveDate;
+use yeanling_core::book::EweId;
+use yeanling_core::figures::awaited;
+use yeanling_core::reckon::season::ewe::Outlook;
+use yeanling_words::ahead as words;
+use yeanling_words::common::short_date;
+
+use crate::Reason;
+use crate::block::Kind;
+use crate::page::{Blocks, why};
+use crate::ribbon::{Ribbon, RibbonKind, Stretch, Tick};
+use crate::view::View;
+
+/// Returns when she may lamb; nothing when no lambing of hers is awaited.
+pub(super) fn blocks(view: &View, id: EweId) -> Blocks {
+    let told = match awaited(view.flock, id, view.now) {
+        None => Blocks::new(),
+        Some(Err(why)) => Blocks::new().text(words::no_outlook(&why)),
+        Some(Ok(outlook)) => {
+            let (within, days) = (words::within(&outlook), words::days(&outlook));
+            let ribbon = ribbon(&outlook);
+            let why = why(words::HERS, Reason::Outlook(outlook));
+            Blocks::new().remark(within, [why]).add("due-ribbon", Kind::Ribbon(ribbon)).text(days)
+        }
+    };
+    Blocks::new().section("due", words::HERS, told)
+}
+
+/// From today to her last day: plain up to the first, full about the likely one.
+fn ribbon(outlook: &Outlook) -> Ribbon {
+    let days = |date: NaiveDate| {
+        f64::from(i32::try_from(date.signed_duration_since(outlook.today).num_days()).unwrap_or(0))
+    };
+    let whole = days(outlook.last) + 1.0;
+    let at = |date: NaiveDate| (days(date) / whole).clamp(0.0, 1.0);
+    let (first, likely, last) = (at(outlook.first), at(outlook.likely), 1.0);
+    // Two days about the likely one.
+    let near = (2.0 / whole).min(0.5);
+    let stretch = |from: f64, to: f64, kind| Stretch { from, to: to.max(from), kind, label: String::new() };
+    let (from, to) = ((likely - near).max(first), (likely + near).min(last));
+    Ribbon {
+        label: words::days(outlook),
+        stretches: vec![
+            stretch(0.0, first, RibbonKind::Plain),
+            stretch(first, from, RibbonKind::Fair),
+            stretch(from, to, RibbonKind::Best),
+            stretch(to, last, RibbonKind::Fair),
+        ],
+        ticks: vec![
+            Tick::new(first, short_date(outlook.first)).rank(2),
+            Tick::new(likely, short_date(outlook.likely)).rank(1),
+            Tick::new(last, short_date(outlook.last)).rank(0),
+        ],
+        now: Some(0.0),
+        pins: Vec::new(),
+    }
+}

@@ -1,0 +1,179 @@
+//! All animals: find any of them in two taps, by any tag or mark it ever wore, or by where it is.
+
+use std::sync::Arc;
+
+use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_words::{animals, flock as words, lambing};
+
+use crate::block::{Choice, Choices, Empty, Field, FieldKind, Kind, Row};
+use crate::draft::Draft;
+use crate::everyone::{Found, WHICH, Which, name};
+use crate::lamb_row::lamb_words;
+use crate::page::{Blocks, Page, key_of};
+use crate::view::View;
+use crate::{Action, Block, Button, Does, Effect, Key, Screen};
+
+/// What is looked for.
+const FIND: &str = "flock-find";
+/// What was looked for last: its rows stay, out of sight, to take other words when the next search begins.
+const LAST: &str = "flock-last";
+/// Which animals are shown.
+const WHICH_ONES: &str = "flock-which";
+/// How many rows were asked for, beyond those that are drawn at first.
+const MORE_HERE: &str = "flock-more";
+const MORE_FOUND: &str = "flock-more-found";
+
+/// How many more rows are drawn with each press: still more would be slow on an old phone.
+const MORE_ROWS: usize = 120;
+
+/// A list of animals by kind, and how much of it is drawn.
+struct List {
+    key: &'static str,
+    /// A kind of so many is drawn whole.
+    whole: usize,
+    /// Of a kind of more, so many rows are drawn at first.
+    first: usize,
+    /// Under which key it is kept how many more were asked for.
+    more: &'static str,
+    /// What is said when there are none.
+    none: &'static str,
+    /// Whether a row is a place that takes other words, which is quicker than another row.
+    by_place: bool,
+}
+
+/// As many as fill the screen: in a large flock one looks by tag.
+const HERE: List =
+    List { key: "here", whole: 40, first: 12, more: MORE_HERE, none: words::NONE_SUCH, by_place: false };
+
+/// While something is typed, as many as fit above the phone's keys: who is looked for is among them, or another letter is.
+const FOUND: List =
+    List { key: "found", whole: 4, first: 4, more: MORE_FOUND, none: words::NONE, by_place: true };
+
+/// Returns the screen.
+///
+/// Nothing is put into it with a key or taken out: what is not seen now stands out of sight.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let typed = draft.fields.text(FIND, "");
+    let part = typed.trim();
+    let seeks = !part.is_empty();
+    let sought = if seeks { part } else { draft.fields.typed(LAST).unwrap_or_default() };
+    let found = if sought.is_empty() { Found::default() } else { view.everyone.find(sought) };
+    // Enter goes to the only one found; a ewe is not added by it, since a slip would add her.
+    let only = found.only().filter(|_| seeks).map(|animal| Action::Go(Screen::of(animal)));
+    let field = Field { enter: only, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
+    let add = Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound));
+    let here = draft.kept.list.clone().filter(|_| seeks).unwrap_or_else(|| here(view, draft));
+    let (ewes, lambs) = view.everyone.living;
+    Page::new(words::TITLE).under(words::counts(ewes, lambs)).blocks(
+        Blocks::new()
+            .field(FIND, field)
+            .seen_if(seeks && !found.taken, "offer", Blocks::new().button(add.filled()))
+            .seen_if(seeks, "found", list(view, draft, &FOUND, &found))
+            .seen_if(!seeks, "here", Blocks::new().then([here])),
+    )
+}
+
+/// All that is shown while nothing is looked for, as one block: it stays the same while something is.
+fn here(view: &View, draft: &Draft) -> Arc<Block> {
+    let inside = if view.flock.ewes.is_empty() && view.flock.lambs.is_empty() {
+        Blocks::new().add("no-animals", Kind::Empty(Empty { text: words::EMPTY.into(), buttons: Vec::new() }))
+    } else {
+        let chosen = draft.fields.chosen(WHICH_ONES).unwrap_or(0);
+        let which = WHICH.get(chosen).map_or(Which::Here, |(which, _)| *which);
+        let option = |(place, (_, name)): (usize, &(Which, &str))| {
+            Choice::new(*name, Action::Choose(WHICH_ONES.into(), place))
+        };
+        let options = WHICH.iter().enumerate().map(option).collect();
+        let choices = Choices::new(words::WHICH, options, Some(chosen)).snug();
+        let found = view.everyone.browse(view.flock, which, view.now);
+        Blocks::new()
+            .fold("which", words::shown(name(which)), Blocks::new().choices(WHICH_ONES, choices))
+            .then(list(view, draft, &HERE, &found))
+    };
+    Block::seen("here-list", inside)
+}
+
+/// The first of the animals found, by kind, and the way to more of them.
+fn list(view: &View, draft: &Draft, list: &List, found: &Found) -> Blocks {
+    if found.is_empty() {
+        let empty = Empty { text: list.none.into(), buttons: Vec::new() };
+        return Blocks::new().add(format!("{}-none", list.key), Kind::Empty(empty));
+    }
+    let asked = draft.fields.chosen(list.more).unwrap_or(0);
+    let most = |all: usize| if all <= list.whole { all } else { all.min(list.first + asked) };
+    let mut blocks = Blocks::new();
+    let ewes = found.ewes.iter().take(most(found.ewes.len())).filter_map(|id| ewe(view, *id));
+    blocks = blocks.then(rows(list, "ewes", words::EWES, ewes));
+    for (kind, title, of) in [("lambs", words::LAMBS, &found.lambs), ("dead", words::DEAD, &found.dead)] {
+        let lambs = of.iter().take(most(of.len())).filter_map(|id| lamb(view, *id));
+        blocks = blocks.then(rows(list, kind, title, lambs));
+    }
+    let lengths = [found.ewes.len(), found.lambs.len(), found.dead.len()];
+    let left = lengths.into_iter().map(|all| all - most(all)).max().unwrap_or(0);
+    if left == 0 {
+        return blocks;
+    }
+    let more = Action::Choose(list.more.into(), asked + MORE_ROWS);
+    blocks.button(Button::new(format!("{}-more", list.key), words::more(left), more))
+}
+
+fn rows(list: &List, kind: &str, title: &str, rows: impl Iterator<Item = (Key, Row)>) -> Blocks {
+    let keyed = |(place, (key, row)): (usize, (Key, Row))| {
+        let key = if list.by_place { place.to_string().into() } else { key };
+        (format!("{}-{kind}-{key}", list.key), row)
+    };
+    let key = format!("{}-{kind}", list.key);
+    let rows = Blocks::new().rows(format!("{key}-rows"), rows.enumerate().map(keyed));
+    Blocks::new().section(key, title, rows)
+}
+
+fn ewe(view: &View, id: EweId) -> Option<(Key, Row)> {
+    let ewe = view.flock.ewes.get(&id)?;
+    let lambs = view.flock.litters_of(id).iter().map(|litter| litter.lambs.len()).sum();
+    let row = Row::new(animals::ewe(ewe)).kind(words::ewe_kind(lambs, ewe)).to(Screen::Ewe(id));
+    Some((key_of("ewe", id.entry()), row))
+}
+
+fn lamb(view: &View, id: LambId) -> Option<(Key, Row)> {
+    let (name, kind) = lamb_words(view.flock, view.flock.lambs.get(&id)?, view.now);
+    Some((key_of("lamb", id.entry()), Row::new(name).kind(kind).to(Screen::Lamb(id))))
+}
+
+/// What follows when something was typed or chosen.
+pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) {
+    if key == WHICH_ONES {
+        draft.fields.forget(MORE_HERE);
+    }
+    if key != FIND {
+        return;
+    }
+    draft.fields.forget(MORE_FOUND);
+    let Some(part) = draft.fields.written(FIND) else {
+        draft.kept.list = None;
+        return;
+    };
+    draft.fields.set(LAST, part);
+    if draft.kept.list.is_none() {
+        draft.kept.list = Some(here(view, draft));
+    }
+}
+
+/// Adds a ewe with the tag that was looked for.
+pub(crate) fn add(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let Some(tag) = draft.fields.written(FIND) else { return Vec::new() };
+    let tag = Some(animals::tag_of(&tag).to_owned());
+    let effects = draft.note(view, vec![view.noting(Event::EweCame { tag })]);
+    if !effects.is_empty() {
+        draft.fields.forget(FIND);
+        draft.fields.forget(MORE_HERE);
+        draft.kept.list = None;
+    }
+    effects
+}
+
+/// What was looked for stands again for those who come back from an animal; who comes from elsewhere begins anew.
+pub(crate) fn enter(view: &View, draft: &mut Draft) {
+    if view.from.0 != Screen::Flock {
+        *draft = Draft::default();
+    }
+}

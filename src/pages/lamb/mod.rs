@@ -1,0 +1,163 @@
+//! One lamb: the window, the next feed, what to look at, and all that was noted.
+
+mod care;
+mod charts;
+mod dam;
+mod feeding;
+mod look;
+mod weaning;
+
+use yeanling_core::book::{Animal, Event, LambId, Life};
+use yeanling_core::flock::Lamb;
+use yeanling_core::reckon::window;
+use yeanling_core::units::TimeDelta;
+use yeanling_core::watch::{State, Task};
+use yeanling_words::common::span;
+use yeanling_words::why::headings;
+use yeanling_words::{animals, danger, frame, lamb as words, life, watch};
+
+pub(crate) use dam::{save as save_dam, sheet as dam_sheet, typed as typed_dam};
+pub(crate) use weaning::{save_solids, solids_sheet};
+
+use crate::block::{Figure, FigureSize, Kind, Notice, NoticeKind};
+use crate::draft::Draft;
+use crate::milk_ribbon::milk_ribbon;
+use crate::page::{Blocks, Page, why};
+use crate::view::View;
+use crate::{Action, Button, Effect, Reason, Screen, Sheet, timeline, withheld};
+
+/// What only this screen knows.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Does {
+    /// Keeps a ewe lamb as a ewe, and goes to her.
+    Keep(LambId),
+}
+
+/// Does what only this screen knows.
+pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match does {
+        Does::Keep(lamb) => {
+            let kept = view.noting(Event::Life(Life::KeptAsEwe { lamb }));
+            let ewe = kept.id.as_ewe();
+            let mut effects = draft.note(view, vec![kept]);
+            if !effects.is_empty() {
+                effects.push(Effect::Go(Screen::Ewe(ewe)));
+            }
+            effects
+        }
+    }
+}
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, id: LambId) -> Page {
+    let (to, name) = view.back(Screen::Lamb(id));
+    let Some(lamb) = view.flock.lamb(id) else {
+        return Page::new(frame::GONE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+    };
+    let here = if lamb.lives() { living(view, lamb) } else { gone(view, lamb) };
+    Page::new(animals::lamb(view.flock, lamb))
+        .back(to, name)
+        .under(words::about(view.flock, lamb, view.now))
+        .blocks(
+            here.then(charts::weights(view, lamb))
+                .then(timeline::of_animal(view, Animal::Lamb(lamb.id)))
+                .then(family(view, lamb)),
+        )
+}
+
+/// Returns what stands of a lamb that is here no more.
+fn gone(view: &View, lamb: &Lamb) -> Blocks {
+    let said = match (&lamb.left, lamb.kept) {
+        (Some(left), _) => life::left(left),
+        (None, Some(ewe)) => life::kept(&animals::ewe_of(view.flock, ewe)),
+        (None, None) => words::DEAD.to_owned(),
+    };
+    let mut blocks = Blocks::new().notice("gone", NoticeKind::Calm, said, []);
+    if lamb.died.is_some() || !lamb.born_alive {
+        let ask = Action::Ask(Sheet::Examined(Animal::Lamb(lamb.id)));
+        blocks = blocks.button(Button::new("examined", life::EXAMINED, ask));
+    }
+    if let Some(ewe) = lamb.kept {
+        blocks = blocks.button(Button::new("as-ewe", words::AS_EWE, Action::Go(Screen::Ewe(ewe))));
+    }
+    blocks
+}
+
+/// Returns what stands of a lamb that lives.
+fn living(view: &View, lamb: &Lamb) -> Blocks {
+    let newborn = is_newborn(view, lamb);
+    let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id)).then(in_danger(view, lamb));
+    if newborn {
+        blocks = blocks.section("first-milk", words::FIRST_MILK, first_milk(view, lamb));
+    }
+    blocks = blocks.then(feeding::blocks(view, lamb));
+    if newborn {
+        blocks = blocks.then(charts::first_day_milk(view, lamb));
+    }
+    blocks
+        .section("temperature", words::TEMPERATURE, care::warmth(view, lamb))
+        .then(weaning::blocks(view, lamb))
+        .section("look", words::LOOK, look::looks(view, lamb))
+        .then(care::birth_weight(view, lamb))
+        .then(care::marking(view, lamb))
+        .then(look::register(view, lamb))
+}
+
+/// Says whether the window of first milk is open.
+fn is_newborn(view: &View, lamb: &Lamb) -> bool {
+    lamb.age(view.now) < TimeDelta::hours(24)
+}
+
+/// The sign and the step, as on the Watch: one answer for one lamb.
+fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
+    let is = |duty: &&yeanling_core::watch::Duty| {
+        duty.subject == Animal::Lamb(lamb.id) && matches!(duty.task, Task::Danger(_))
+    };
+    let Some(duty) = view.duties.iter().find(is) else { return Blocks::new() };
+    let task = watch::task(duty.task, view.system());
+    let said = duty.vet.as_ref().map_or(task.clone(), |vet| danger::then(&task, &danger::called(vet)));
+    let inside = Blocks::new().lead(said).into();
+    Blocks::new().add("danger", Kind::Notice(Notice { kind: NoticeKind::Bad, inside, buttons: Vec::new() }))
+}
+
+/// The window of first milk: the time left in large figures, how it stands, and the ribbon.
+fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
+    let age = lamb.age(view.now);
+    // Once it should have had some, the long time left would tell a late lamb as a calm one.
+    let hungry = view.duties.iter().any(|duty| {
+        let first_milk = matches!(duty.task, Task::FirstMilk { .. });
+        first_milk && duty.subject == Animal::Lamb(lamb.id) && duty.state(view.now) > State::Coming
+    });
+    let (value, also) = match window::left(age) {
+        Some(left) if hungry => (span(age), watch::no_milk(&span(left))),
+        Some(left) => (span(left), words::LEFT.to_owned()),
+        None => (words::CLOSED.to_owned(), words::CLOSED_ALSO.to_owned()),
+    };
+    let says = words::stands(lamb, &view.practice().limits, view.now);
+    let beside = Blocks::new().remark(says, [why(headings::WINDOW, Reason::Window(age))]).into();
+    let figure = Figure { value, also, size: FigureSize::Head, beside, ..Figure::default() };
+    let ribbon = milk_ribbon(lamb, view.now, true);
+    Blocks::new().add("window", Kind::Figure(figure)).add("window-ribbon", Kind::Ribbon(ribbon))
+}
+
+/// The ways to who bore it and who rears it.
+fn family(view: &View, lamb: &Lamb) -> Blocks {
+    let name = |ewe| animals::ewe_of(view.flock, ewe);
+    let mut blocks = Blocks::new();
+    if let Some(ewe) = lamb.foster_dam() {
+        let leads = Action::Go(Screen::Ewe(ewe));
+        blocks = blocks.button(Button::new("rearer", words::reared_by(&name(ewe)), leads));
+    }
+    match lamb.dam {
+        Some(dam) => {
+            let wrong = Action::Ask(Sheet::Dam(lamb.id));
+            blocks
+                .button(Button::new("dam", words::dam(&name(dam)), Action::Go(Screen::Ewe(dam))))
+                .button(Button::new("wrong-ewe", words::WRONG_EWE, wrong).quiet())
+        }
+        None => {
+            let give = Action::Go(Screen::LambingLamb(lamb.id));
+            blocks.button(Button::new("dam", words::GIVE_DAM, give))
+        }
+    }
+}

@@ -1,0 +1,117 @@
+//! All animals: any of them is found by any tag or mark it ever wore, or by where it is.
+
+use yeanling_core::book::{Event, EweId};
+use yeanling_pages::block::Kind;
+use yeanling_pages::{Action, Screen};
+
+use crate::phone::{Phone, fields};
+
+/// A phone with so many ewes, tagged from 1 on.
+fn with_ewes(count: usize) -> (Phone, Vec<EweId>) {
+    let mut phone = Phone::at("2026-02-21 01:00");
+    let ewes = (1..=count).map(|tag| phone.ewe(&tag.to_string())).collect();
+    phone.open(Screen::Flock);
+    (phone, ewes)
+}
+
+/// The names of the rows that are seen.
+fn seen(phone: &Phone) -> Vec<String> {
+    let rows = phone.pressables().into_iter();
+    let is_row = |does: &Action| matches!(does, Action::Go(Screen::Ewe(_) | Screen::Lamb(_)));
+    rows.filter(|one| is_row(&one.does)).map(|one| one.name).collect()
+}
+
+#[test]
+fn an_empty_flock_says_what_to_do_first() {
+    let mut phone = Phone::at("2026-02-21 01:00");
+    phone.open(Screen::Flock).says("No animals yet.").says("0 ewes · 0 lambs");
+}
+
+#[test]
+fn a_tag_finds_its_ewe_and_her_lambs_and_enter_leads_to_the_only_one() {
+    let (mut phone, ewes) = with_ewes(3);
+    let lamb = phone.lamb(ewes[1]);
+    phone.write("Find a tag or a name", "2a");
+    assert_eq!(seen(&phone), ["2a"]);
+    let enter = fields(&phone.page())[0].1.enter.clone();
+    assert_eq!(enter, Some(Action::Go(Screen::Lamb(lamb))));
+    phone.write("Find a tag or a name", "2");
+    assert_eq!(seen(&phone), ["Ewe 2", "2a"]);
+    assert_eq!(fields(&phone.page())[0].1.enter, None);
+    phone.write("Find a tag or a name", "7").says("Nothing is called that.");
+    phone.write("Find a tag or a name", "").says("Shown: here");
+    assert_eq!(seen(&phone), ["Ewe 1", "Ewe 2", "Ewe 3", "2a"]);
+}
+
+#[test]
+fn a_tag_that_nobody_wears_can_be_added_and_one_that_is_worn_not() {
+    let (mut phone, _) = with_ewes(3);
+    phone.write("Find a tag or a name", "7").press("Add ewe 7").says("4 ewes");
+    assert_eq!(seen(&phone), ["Ewe 1", "Ewe 2", "Ewe 3", "Ewe 7"]);
+    phone.write("Find a tag or a name", "7");
+    assert!(phone.pressables().iter().all(|one| !one.label.starts_with("Add ewe")));
+    phone.write("Find a tag or a name", "");
+    assert!(phone.undo());
+    phone.says("3 ewes");
+}
+
+#[test]
+fn of_a_large_flock_a_dozen_are_drawn_and_more_when_they_are_asked_for() {
+    let (mut phone, _) = with_ewes(60);
+    assert_eq!(seen(&phone).len(), 12);
+    phone.press("Show more (48)");
+    assert_eq!(seen(&phone).len(), 60);
+    phone.write("Find a tag or a name", "1");
+    assert_eq!(seen(&phone), ["Ewe 1", "Ewe 10", "Ewe 11", "Ewe 12"]);
+    phone.press("Show more (11)");
+    assert_eq!(seen(&phone).len(), 15);
+    phone.write("Find a tag or a name", "12");
+    phone.write("Find a tag or a name", "1");
+    assert_eq!(seen(&phone).len(), 4, "another key begins anew");
+}
+
+#[test]
+fn which_animals_are_shown_can_be_chosen() {
+    let (mut phone, ewes) = with_ewes(2);
+    let lamb = phone.lamb(ewes[0]);
+    phone.press("Dead or gone").says("Shown: dead or gone").says("None at the moment.");
+    phone.note(Event::Died {
+        animal: yeanling_core::book::Animal::Lamb(lamb),
+        cause: yeanling_core::book::Cause::Starved,
+    });
+    assert_eq!(seen(&phone), ["1a"]);
+}
+
+#[test]
+fn what_was_looked_for_stands_again_for_who_comes_back_from_an_animal_alone() {
+    let (mut phone, ewes) = with_ewes(3);
+    phone.write("Find a tag or a name", "2");
+    phone.open(Screen::Ewe(ewes[1])).open(Screen::Flock);
+    assert_eq!(seen(&phone), ["Ewe 2"]);
+    phone.open(Screen::More).open(Screen::Flock);
+    assert_eq!(seen(&phone), ["Ewe 1", "Ewe 2", "Ewe 3"]);
+}
+
+#[test]
+fn a_key_draws_nothing_anew_but_the_rows_it_finds() {
+    let (mut phone, _) = with_ewes(200);
+    let list = |phone: &Phone| {
+        let page = phone.page();
+        page.all().into_iter().find(|block| block.key == "here-list").cloned().expect("the list")
+    };
+    phone.write("Find a tag or a name", "1");
+    let before = list(&phone);
+    phone.write("Find a tag or a name", "19");
+    assert!(std::sync::Arc::ptr_eq(&before, &list(&phone)), "what is out of sight is the same");
+    let rows = phone.page().all().iter().filter(|block| block.key.starts_with("found-ewes-")).count();
+    // The list and four places.
+    assert_eq!(rows, 5);
+    let places = |phone: &Phone| -> Vec<String> {
+        let page = phone.page();
+        let rows = page.all().into_iter().filter(|block| matches!(block.kind, Kind::Row(_)));
+        rows.map(|row| row.key.to_string()).filter(|key| key.starts_with("found")).collect()
+    };
+    let before = places(&phone);
+    phone.write("Find a tag or a name", "1");
+    assert_eq!(places(&phone), before, "a row is a place that takes other words");
+}

@@ -1,0 +1,433 @@
+//! One ewe at work: who lambs, what was seen, each lamb as it comes, and the weight on the keys.
+
+use std::time::Duration;
+
+use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_core::units::Mass;
+use yeanling_pages::Screen;
+use yeanling_pages::block::{Field, Kind};
+
+use crate::phone::Phone;
+
+/// The keys rest so long.
+const REST: Duration = Duration::from_millis(700);
+
+fn at_night() -> Phone {
+    let mut phone = Phone::at("2026-02-25 01:00");
+    phone.open(Screen::Lambing);
+    phone
+}
+
+/// Begins the lambing of a ewe, who is new to the book.
+fn lambing(tag: &str) -> Phone {
+    let mut phone = at_night();
+    phone.write("Her tag", tag).press(&format!("Add ewe {tag}"));
+    phone
+}
+
+fn first_ewe(phone: &Phone) -> EweId {
+    *phone.flock.ewes.keys().next().expect("a ewe")
+}
+
+/// The birth weight that stands noted of a lamb, in kilograms.
+fn weighs(phone: &Phone, name: &str) -> Option<f64> {
+    let lamb =
+        phone.flock.lambs.values().find(|lamb| yeanling_words::animals::lamb(&phone.flock, lamb) == name);
+    lamb.expect("the lamb").birth_weight().map(|mass| (mass.as_kilograms() * 100.0).round() / 100.0)
+}
+
+/// What stands on the keys.
+fn readout(phone: &Phone) -> Option<String> {
+    phone.page().all().into_iter().find_map(|block| match &block.kind {
+        Kind::Readout(readout) => Some(readout.value.clone()),
+        _ => None,
+    })
+}
+
+/// Which of the buttons that stay down are down.
+fn down(phone: &Phone) -> Vec<String> {
+    let mut down = Vec::new();
+    for block in phone.page().all() {
+        match &block.kind {
+            Kind::Toggle(toggle) if toggle.pressed => down.push(toggle.label.clone()),
+            Kind::Choices(choices) => {
+                down.extend(choices.chosen.map(|place| choices.options[place].label.clone()));
+            }
+            _ => {}
+        }
+    }
+    down
+}
+
+fn filled(phone: &Phone) -> Vec<String> {
+    let thumb = phone.page().thumb;
+    let buttons = thumb.iter().flat_map(|block| block.buttons().into_iter().cloned().collect::<Vec<_>>());
+    buttons.filter(|one| one.weight == yeanling_pages::Weight::Filled).map(|one| one.label).collect()
+}
+
+// Who.
+
+#[test]
+fn an_empty_book_says_what_to_do_and_a_ewe_is_added_by_her_tag_or_left_unknown() {
+    let mut phone = at_night();
+    phone.says("Type her tag, then add her.").has_button("Dam unknown");
+    phone.write("Her tag", "14").press("Add ewe 14").says("Ewe 14 lambing");
+    assert_eq!(phone.screen, Screen::LambingEwe(first_ewe(&phone)));
+    phone.open(Screen::Lambing).says_nowhere("Type her tag").has_button("14");
+    // What was looked for last time is not looked for again.
+    let find = crate::phone::fields(&phone.page());
+    assert!(matches!(&find[..], [(_, Field { value, .. })] if value.is_empty()));
+}
+
+#[test]
+fn those_at_work_stand_first_with_what_was_seen_of_them_last() {
+    let mut phone = lambing("14");
+    phone.press("Restless").later(5).open(Screen::Lambing).says("Lambing, or near");
+    phone.press("Ewe 14 · Restless 01:00").press("Ewe lamb").open(Screen::Lambing).press("Ewe 14");
+    phone.says("When the next one is born, tap what it is.");
+}
+
+// The ewe before the lamb.
+
+#[test]
+fn a_sign_is_noted_by_a_tap_and_taken_back_by_another() {
+    let mut phone = lambing("14");
+    assert!(phone.flock.ewe(first_ewe(&phone)).is_some_and(|ewe| ewe.labor.is_none()));
+    phone.press("Straining").has_button("Looked, all well");
+    assert_eq!(down(&phone), ["Straining"]);
+    phone.press("Straining").has_no_button("Looked, all well");
+    assert_eq!(down(&phone), [] as [&str; 0]);
+    assert!(phone.undo());
+    assert_eq!(down(&phone), ["Straining"]);
+}
+
+#[test]
+fn what_begins_by_a_press_stands_below_and_above_once_the_screen_is_opened_again() {
+    let mut phone = lambing("14");
+    let places = |phone: &Phone| -> Vec<String> {
+        phone.page().blocks.iter().map(|block| block.key.to_string()).filter(|key| !key.is_empty()).collect()
+    };
+    phone.press("Water bag").says("just begun");
+    assert_eq!(places(&phone).last().map(String::as_str), Some("due"));
+    let here = phone.screen;
+    phone.open(Screen::Lambing).open(here);
+    assert!(places(&phone).contains(&"labor-due".to_owned()));
+    // It keeps its room when nothing is due any more.
+    phone.press("Water bag").says_nowhere("since her waters");
+    assert!(places(&phone).contains(&"labor-due".to_owned()));
+}
+
+#[test]
+fn what_is_due_can_be_asked_why_and_a_lie_says_what_to_do() {
+    let mut phone = lambing("14");
+    phone.press("Water bag").later(30).says("30 min").says("since her waters 01:00");
+    phone.press("Clean hand…").press("One leg back").says("bring the leg forward");
+    assert!(phone.draft().sheets.is_empty(), "the sheet is answered");
+    let why = phone.pressables().into_iter().find(|one| one.name.starts_with("why? ")).expect("a why");
+    phone.act(&why.does);
+    phone.says("Counted from 01:30");
+}
+
+#[test]
+fn each_call_to_the_vet_counts() {
+    let mut phone = lambing("14");
+    phone.press("Vet called").has_button("Vet called 01:00");
+    phone.later(10).press("Vet called 01:00").has_button("Vet called 01:10");
+    assert_eq!(phone.flock.ewe(first_ewe(&phone)).map(|ewe| ewe.vet.len()), Some(2));
+}
+
+// The lambs.
+
+#[test]
+fn twins_are_born_and_all_that_was_tapped_is_noted_of_the_one_that_was_chosen() {
+    let mut phone = lambing("27");
+    phone.says("When a lamb is born, tap what it is.");
+    phone.press("Ewe lamb").says("27a");
+    phone.keys("3.9").press("No help").press("Navel dipped").press("Sucked");
+    phone.rest(REST).press("Next lamb").press("Ram lamb").keys("4.2").press("Up");
+    assert_eq!(down(&phone), ["27b", "Ram lamb", "kg", "Up"]);
+    // The keys did not rest: leaving early loses nothing.
+    phone.press("All lambs born");
+    assert_eq!(phone.screen, Screen::Watch);
+    assert_eq!((weighs(&phone, "27a"), weighs(&phone, "27b")), (Some(3.9), Some(4.2)));
+}
+
+#[test]
+fn a_tick_is_taken_back_by_a_tap_and_that_too_can_be_undone() {
+    let mut phone = lambing("8");
+    phone.press("Ewe lamb").press("Sucked").press("Sucked");
+    assert!(!down(&phone).contains(&"Sucked".to_owned()));
+    assert!(phone.undo());
+    assert!(down(&phone).contains(&"Sucked".to_owned()));
+}
+
+#[test]
+fn a_lamb_turned_into_one_born_dead_by_a_slip_is_brought_back_by_undo() {
+    let mut phone = lambing("9");
+    phone.press("Ewe lamb").keys("4.1").rest(REST).press("Up").press("Born dead");
+    let inert = |phone: &Phone| {
+        let drawn = crate::tree::drawn(crate::html::nodes(phone, phone.screen, &phone.page()));
+        drawn.all().iter().any(|node| node.attribute("inert").is_some())
+    };
+    assert!(inert(&phone));
+    assert!(phone.undo());
+    assert!(!inert(&phone));
+    assert_eq!(readout(&phone).as_deref(), Some("4.1"));
+    assert_eq!(down(&phone), ["Ewe lamb", "kg", "Up"]);
+    // What stands already is not noted again.
+    let noted = phone.book.len();
+    phone.press("Ewe lamb");
+    assert_eq!(phone.book.len(), noted);
+}
+
+#[test]
+fn a_birth_that_is_undone_leaves_the_next_lamb_to_come() {
+    let mut phone = lambing("9");
+    phone.press("Ewe lamb").says("9a");
+    assert!(phone.undo());
+    phone.says("When a lamb is born, tap what it is.").has_no_button("All lambs born");
+}
+
+#[test]
+fn a_lambing_that_is_opened_again_begins_with_the_next_lamb() {
+    let mut phone = lambing("22");
+    phone.press("Ewe lamb").keys("4.1").rest(REST);
+    let litter = *phone.flock.lambs.keys().next().expect("a lamb");
+    for screen in [Screen::LambingEwe(first_ewe(&phone)), Screen::LambingLamb(litter)] {
+        phone.open(Screen::Lambing).open(screen).says("When the next one is born, tap what it is.");
+        assert_eq!((readout(&phone), down(&phone)), (None, vec!["Next lamb".to_owned()]));
+        phone.press("22a");
+        assert_eq!(readout(&phone).as_deref(), Some("4.1"));
+    }
+}
+
+#[test]
+fn one_more_lamb_after_all_were_said_to_be_born_joins_its_litter() {
+    let mut phone = lambing("6");
+    phone.press("Ewe lamb").press("All lambs born");
+    let ewe = first_ewe(&phone);
+    phone.later(1).open(Screen::LambingEwe(ewe)).says("When a lamb is born");
+    phone.press("Ram lamb");
+    assert_eq!(down(&phone), ["6b", "Ram lamb", "kg"]);
+    assert_eq!(phone.flock.litters.len(), 1);
+}
+
+#[test]
+fn a_litter_without_a_dam_stays_together_and_is_given_its_dam_later() {
+    let mut phone = at_night();
+    phone.ewe("8");
+    phone.press("Dam unknown").says("Dam unknown").has_no_button("Give its dam");
+    phone.press("Ram lamb");
+    // Its address is that of its first lamb, which is in hand.
+    assert!(matches!(phone.screen, Screen::LambingLamb(_)));
+    assert_eq!(down(&phone), ["Ram lamb", "kg"]);
+    phone.press("Next lamb").press("Ewe lamb");
+    assert_eq!(phone.flock.litters.len(), 1);
+    phone.press("Give its dam").press("8").says("Ewe 8 lambing").says("8b").has_no_button("Give its dam");
+    assert!(phone.undo());
+    phone.has_button("Give its dam");
+}
+
+#[test]
+fn a_birth_on_the_address_of_a_lamb_that_is_gone_begins_a_litter_of_its_own() {
+    let mut phone = at_night();
+    phone.press("Dam unknown").press("Ram lamb");
+    assert!(phone.undo());
+    phone.says("When a lamb is born");
+    phone.press("Ewe lamb");
+    assert_eq!(down(&phone), ["Ewe lamb", "kg"]);
+    assert!(matches!(phone.screen, Screen::LambingLamb(lamb) if phone.flock.lamb(lamb).is_some()));
+}
+
+#[test]
+fn a_ewe_scanned_with_two_is_not_done_after_one_unless_that_is_said() {
+    let mut phone = Phone::at("2026-02-25 01:00");
+    let ewe = phone.ewe("9");
+    phone.note_at(
+        Event::Scanned { ewe, lambs: 2, days: None },
+        phone.now + yeanling_core::units::TimeDelta::days(-70),
+    );
+    phone.open(Screen::LambingEwe(ewe)).says("scanned 2");
+    phone.press("Ewe lamb").says("first lamb 01:00 · scanned 2");
+    assert_eq!(filled(&phone), ["Next lamb"]);
+    phone.press("All lambs born").says("The scan saw 2, and 1 is noted.");
+    phone.press("No, one is still to come");
+    phone.says("When the next one is born");
+    phone.press("Ram lamb");
+    assert_eq!(filled(&phone), ["All lambs born"]);
+    assert!(phone.undo());
+    phone.press("All lambs born").press("Yes, all are born");
+    assert_eq!(phone.screen, Screen::Watch);
+    assert!(phone.flock.litters.values().all(|litter| litter.all_born.is_some()));
+}
+
+// The weight on the keys.
+
+#[test]
+fn a_weight_is_noted_once_the_keys_rest_and_corrected_on_them() {
+    let mut phone = lambing("3");
+    phone.press("Ram lamb").keys("40").rest(REST).says("40 kg");
+    assert_eq!(weighs(&phone, "3a"), None);
+    phone.keys("<").rest(REST);
+    assert_eq!(weighs(&phone, "3a"), Some(4.0));
+    phone.keys(".5").rest(REST).says("good for a single");
+    assert_eq!(weighs(&phone, "3a"), Some(4.5));
+    let noted = phone.flock.lambs.values().map(|lamb| lamb.weights.len()).sum::<usize>();
+    assert_eq!(noted, 1, "it is one weight, corrected");
+}
+
+#[test]
+fn a_weight_is_not_noted_while_the_keys_are_pressed() {
+    let mut phone = lambing("3");
+    phone.press("Ram lamb").keys("4").rest(REST / 2).keys(".").rest(REST / 2).keys("2");
+    assert_eq!(weighs(&phone, "3a"), None);
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "3a"), Some(4.2));
+}
+
+#[test]
+fn pounds_are_asked_about_and_taken_with_one_tap_or_kilograms_with_another() {
+    let mut phone = lambing("3");
+    phone.press("Ram lamb").keys("9.9").rest(REST).says("Did you mean 9.9\u{a0}lb?");
+    phone.press("Yes, 9.9 lb").says_nowhere("Did you mean");
+    // It stands there as it was meant.
+    assert_eq!((weighs(&phone, "3a"), readout(&phone).as_deref()), (Some(4.49), Some("9.9")));
+    assert!(down(&phone).contains(&"lb".to_owned()));
+    phone.press("Next lamb").press("Ewe lamb").keys("9.9").press("No, 9.9 kg").says_nowhere("Did you mean");
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "3b"), Some(9.9));
+    phone.press("All lambs born");
+    assert_eq!(phone.screen, Screen::Watch);
+}
+
+#[test]
+fn digits_that_come_to_no_weight_take_back_what_was_noted_of_the_first() {
+    let mut phone = lambing("40");
+    phone.press("Ewe lamb").keys("4").rest(REST);
+    assert_eq!(weighs(&phone, "40a"), Some(4.0));
+    phone.keys("2").rest(REST).says("Between 0.5 and 12 kg is allowed");
+    assert_eq!(weighs(&phone, "40a"), None);
+    assert!(!phone.undo(), "to bring the first digits back is not offered");
+    phone.keys("<<3.9").rest(REST);
+    assert_eq!(weighs(&phone, "40a"), Some(3.9));
+    // Of another visit what stood before comes back.
+    let here = phone.screen;
+    phone.open(Screen::Lambing).open(here).press("40a").keys("<<").rest(REST).keys("5").rest(REST);
+    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "40a")), (Some("35"), Some(3.9)));
+}
+
+#[test]
+fn a_point_that_was_left_out_is_offered_and_neither_the_next_lamb_nor_the_end_comes_before_it() {
+    let mut phone = lambing("41");
+    phone.press("Ewe lamb").keys("42").press("Next lamb").says("The weight is not noted yet");
+    phone.press("All lambs born").says("The weight is not noted yet");
+    phone.press("4.2 kg?").says_nowhere("The weight is not noted yet");
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "41a"), Some(4.2));
+    phone.press("Next lamb").says("When the next one is born, tap what it is.");
+    phone.press("Ram lamb");
+    // Sixteen may be pounds, or miss its point: neither is taken for granted.
+    phone.keys("16").has_button("1.6 kg?");
+    phone.press("16 lb?").rest(REST);
+    assert_eq!(weighs(&phone, "41b"), Some(7.26));
+}
+
+#[test]
+fn digits_that_are_still_asked_about_stand_there_again_and_an_old_question_gives_way() {
+    let mut phone = lambing("43");
+    phone.press("Ewe lamb").keys("42").rest(REST);
+    let (ewe, lamb) = (phone.screen, *phone.flock.lambs.keys().next().expect("a lamb"));
+    // By either address.
+    for here in [Screen::LambingLamb(lamb), ewe] {
+        phone.open(Screen::Lambing).open(here).has_button("43a · weight?");
+        phone.press("43a · weight?").has_button("4.2 kg?");
+        assert_eq!(readout(&phone).as_deref(), Some("42"));
+        phone.press("Next lamb").says("The weight is not noted yet");
+    }
+    phone.keys("4.1").rest(REST);
+    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "43a")), (Some("4.1"), Some(4.1)));
+    phone.open(Screen::Lambing).open(ewe).has_button("43a").has_no_button("43a · weight?");
+}
+
+#[test]
+fn a_weight_noted_since_settles_what_was_asked_about() {
+    let mut phone = lambing("43");
+    phone.press("Ewe lamb").keys("42").rest(REST);
+    let (here, lamb) = (phone.screen, *phone.flock.lambs.keys().next().expect("a lamb"));
+    phone.open(Screen::Lambing);
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(3.8) });
+    phone.open(here).has_no_button("43a · weight?");
+    phone.press("43a");
+    assert_eq!(readout(&phone).as_deref(), Some("3.8"));
+}
+
+#[test]
+fn digits_that_are_asked_about_for_long_give_way_to_the_next_key() {
+    let mut phone = lambing("24");
+    phone.press("Ewe lamb").keys("8.4").rest(REST).says("8.4\u{a0}kg");
+    phone.keys("<").rest(REST).keys("4");
+    assert_eq!(readout(&phone).as_deref(), Some("8.4"));
+    phone.rest(Duration::from_secs(10)).keys("4");
+    assert_eq!(readout(&phone).as_deref(), Some("4"));
+    // A digit that is taken back goes on with what stands there.
+    let mut phone = lambing("25");
+    phone.press("Ewe lamb").keys("8.4").rest(Duration::from_secs(10)).keys("<");
+    assert_eq!(readout(&phone).as_deref(), Some("8."));
+}
+
+#[test]
+fn a_weight_that_is_undone_leaves_the_keys_too() {
+    let mut phone = lambing("44");
+    phone.press("Ewe lamb").keys("4").rest(REST).keys(".5").rest(REST);
+    assert!(phone.undo());
+    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "44a")), (Some("4"), Some(4.0)));
+    let mut phone = lambing("45");
+    phone.press("Ewe lamb").keys("4.5").rest(REST);
+    assert!(phone.undo());
+    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "45a")), (Some(""), None));
+}
+
+#[test]
+fn what_another_phone_noted_stands_on_the_keys_and_what_is_typed_meanwhile_is_kept() {
+    let mut phone = lambing("46");
+    phone.press("Ewe lamb").keys("42").rest(REST);
+    let lamb: LambId = *phone.flock.lambs.keys().next().expect("a lamb");
+    let weighed = phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.4) });
+    assert_eq!(readout(&phone).as_deref(), Some("4.4"));
+    phone.keys("5");
+    let event = Box::new(Event::Weighed { lamb, mass: Mass::from_kilograms(4.6) });
+    let at = phone.flock.lines.iter().find(|line| line.entry == weighed).expect("the weight").at;
+    phone.note(Event::Amended { entry: weighed, event, at });
+    assert_eq!(readout(&phone).as_deref(), Some("4.45"));
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "46a"), Some(4.45));
+}
+
+#[test]
+fn a_unit_chosen_after_the_digits_is_theirs_and_what_is_noted_is_only_told_in_it() {
+    let mut phone = lambing("47");
+    phone.press("Ewe lamb").keys("9.2").press("lb").rest(REST);
+    assert_eq!(weighs(&phone, "47a"), Some(4.17));
+    let here = phone.screen;
+    phone.open(Screen::Lambing).open(here).press("47a");
+    assert_eq!(readout(&phone).as_deref(), Some("4.17"));
+    phone.press("lb").rest(REST);
+    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "47a")), (Some("9.2"), Some(4.17)));
+}
+
+#[test]
+fn a_question_that_was_answered_before_the_keys_rested_stays_answered() {
+    let mut phone = lambing("48");
+    phone.press("Ewe lamb").keys("1").rest(REST).keys("1").press("No, 11.0 kg").rest(REST);
+    assert_eq!(weighs(&phone, "48a"), Some(11.0));
+}
+
+#[test]
+fn a_lamb_is_told_apart_from_the_one_whose_keys_were_left() {
+    let mut phone = lambing("49");
+    phone.press("Ewe lamb").press("Next lamb").press("Ram lamb").keys("42").press("49a").keys("3.9");
+    phone.rest(Duration::from_secs(20));
+    assert_eq!((weighs(&phone, "49a"), weighs(&phone, "49b")), (Some(3.9), None));
+    phone.press("49b · weight?").press("4.2 kg?").rest(REST);
+    assert_eq!(weighs(&phone, "49b"), Some(4.2));
+}

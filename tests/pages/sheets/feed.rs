@@ -1,0 +1,66 @@
+//! A feed by hand.
+
+use yeanling_core::book::{Event, Milk, Way};
+use yeanling_core::practice::Choice;
+use yeanling_core::units::{Mass, System, Temperature, TimeDelta, Volume};
+use yeanling_core::watch::hold_milk;
+use yeanling_pages::Sheet;
+
+use super::with_lamb;
+
+fn ml(volume: f64) -> Volume {
+    Volume::from_milliliters(volume)
+}
+
+#[test]
+fn a_feed_is_noted_with_its_milk_and_way() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    phone.ask(Sheet::Feed(lamb, None, Milk::EweColostrum));
+    phone.press("Save").tells("Nothing is typed yet");
+    phone.write("Volume", "150").tells_not("swallow");
+    phone.press("Tube").tells("swallow").press("Save").is_closed();
+    let fed = Event::Fed { lamb, volume: ml(150.0), milk: Milk::EweColostrum, way: Way::Tube };
+    phone.has_noted(&fed);
+}
+
+#[test]
+fn a_volume_that_lies_ready_is_taken_with_one_press() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).has_typed("Volume", "195");
+    phone.press("Save").is_closed();
+    let fed = Event::Fed { lamb, volume: ml(195.0), milk: Milk::EweColostrum, way: Way::Bottle };
+    phone.has_noted(&fed);
+}
+
+#[test]
+fn no_volume_lies_ready_for_a_lamb_that_must_not_have_milk() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.later(400);
+    let cold = phone.now - TimeDelta::minutes(1);
+    phone.note_at(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) }, cold);
+    phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).has_typed("Volume", "");
+    let hold = hold_milk(&phone.flock.lambs[&lamb]).expect("no milk yet");
+    for line in yeanling_words::lamb::hold(hold, System::Metric) {
+        phone.tells(&line.replace('*', ""));
+    }
+}
+
+#[test]
+fn too_much_is_refused_at_the_field_and_stays_there() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    let before = phone.book.len();
+    phone.ask(Sheet::Feed(lamb, None, Milk::Milk)).write("Volume", "2000").press("Save");
+    phone.has_typed("Volume", "2000").wrong_at("Volume");
+    assert_eq!(phone.book.len(), before);
+}
+
+#[test]
+fn a_farm_in_ounces_types_ounces() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Chose(Choice::System(System::Us)));
+    phone.ask(Sheet::Feed(lamb, Some(Volume::from_fluid_ounces(6.6)), Milk::Milk));
+    phone.tells("fl oz").has_typed("Volume", "6.6").press("Save").is_closed();
+}
