@@ -49,6 +49,7 @@ impl Farm {
     pub fn ask(self, request: Request, tell: impl Fn(Action) + Clone + 'static) {
         let told = move |heard: Heard| tell(Action::Heard(heard));
         match request {
+            Request::Undo => self.undo(),
             Request::LookRound => self.look_round(),
             Request::StopLookingRound => self.stop_looking_round(),
             Request::TakeUpdate => self.take_update(),

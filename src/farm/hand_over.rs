@@ -31,12 +31,6 @@ impl Farm {
         self.unsent.get()
     }
 
-    /// Returns this phone's own book as it goes out, never the made-up flock; none while nothing is noted in it.
-    #[must_use]
-    pub fn outgoing(self) -> Option<Outgoing> {
-        untrack(|| self.outgoing.get())
-    }
-
     /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round
     /// in the made-up flock is back in their own.
     pub fn take_in(self, incoming: &Incoming) {

@@ -1,6 +1,8 @@
 //! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
-use yeanling_core::book::{Care, Entry, EntryId, Event, EweId, GroupId, LambId};
+use yeanling_core::book::{Animal, Care, Entry, EntryId, Event, EweId, LambId, Life};
+use yeanling_core::flock::fold;
+use yeanling_core::spreadsheet::NewEwe;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 
@@ -45,30 +47,6 @@ impl Together {
 }
 
 impl Farm {
-    /// Puts ewes of the book and ewes new to it into a group, as from `at`, in one piece.
-    ///
-    /// # Errors
-    /// One of them cannot join: which, and why. Nothing has changed then.
-    pub fn join_group(
-        self,
-        group: GroupId,
-        known: &[EweId],
-        fresh: &[String],
-        at: Moment,
-    ) -> Result<(), (Option<EweId>, Refusal)> {
-        let mut together = Together::new(self, now::now(), at);
-        for ewe in known {
-            together.add(Event::JoinedGroup { ewe: *ewe, group }).map_err(|refusal| (Some(*ewe), refusal))?;
-        }
-        for tag in fresh {
-            let came = together.add(Event::EweCame { tag: Some(tag.clone()) });
-            let ewe = came.map_err(|refusal| (None, refusal))?.as_ewe();
-            together.add_checked(Event::JoinedGroup { ewe, group });
-        }
-        together.take();
-        Ok(())
-    }
-
     /// Notes facts that do not hang on each other, as from `at`, in one piece, which can be undone in one piece.
     ///
     /// # Errors

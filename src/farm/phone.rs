@@ -1,5 +1,6 @@
 //! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
 
+use crate::signals::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::book::{DeviceId, LambId, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};

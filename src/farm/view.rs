@@ -19,6 +19,7 @@ impl Farm {
         let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
         let outgoing = move || self.outgoing.shared();
         let made_up = self.is_made_up();
+        let still = move || Arc::new(self.holds_still());
         let read = |ground: &Ground, own: &Ground| {
             read(&View {
                 book: &ground.book,
@@ -26,6 +27,7 @@ impl Farm {
                 own_book: &own.book,
                 own_flock: &own.flock,
                 now,
+                drawn: self.clock.get(),
                 here,
                 at_local: now::at_local,
                 new_id: || id::new_entry(now::now()),
@@ -35,6 +37,7 @@ impl Farm {
                 duties: Lazy::new(&duties),
                 outlooks: Lazy::new(&outlooks),
                 everyone: Lazy::new(&everyone),
+                still: Lazy::new(&still),
                 phone: Lazy::new(&phone),
                 outgoing: Lazy::new(&outgoing),
             })
@@ -54,6 +57,7 @@ impl Farm {
             unsent: self.unsent.get(),
             behind: self.clock_is_behind(now),
             missed: self.missed(now),
+            missed_stood: self.missed_stood(),
             can_share: self.can_share(),
             sent: self.sent(),
             saved_here: self.saved_here(),

@@ -49,6 +49,8 @@ pub enum Action {
 /// What is asked of the phone or of the app around the pages.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Request {
+    /// Undoes what was done last.
+    Undo,
     /// Puts the made-up flock in front of the real one, and leads to the Watch.
     LookRound,
     /// Returns to the real flock, and leads to the Watch.
@@ -145,6 +147,12 @@ impl Effect {
 
 /// Does what can be done on the page, and returns what is left to the farm.
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let effects = done(action, screen, view, draft);
+    crate::noted(screen, view, draft, &effects);
+    effects
+}
+
+fn done(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
         Action::Nothing => {}

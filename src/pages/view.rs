@@ -30,6 +30,8 @@ pub struct View<'a> {
     pub own_flock: &'a Flock,
     /// Now.
     pub now: Moment,
+    /// The instant at which the page was drawn that is pressed now; of a page that is drawn, now.
+    pub drawn: Moment,
     /// Returns the same instant as this phone's wall clock shows it.
     pub here: fn(Moment) -> Moment,
     /// Returns the instant at which this phone's wall clock shows this.
@@ -48,6 +50,9 @@ pub struct View<'a> {
     pub outlooks: Lazy<'a, Outlooks>,
     /// All animals by all that they are found by.
     pub everyone: Lazy<'a, Everyone>,
+    /// Whether a hand is at work: what it did last is still offered to be undone, or was undone just now. As long as it is,
+    /// what it sees keeps its place.
+    pub still: Lazy<'a, bool>,
     /// What this phone says of itself.
     pub phone: Lazy<'a, Phone>,
     /// This phone's own book as it goes out; none while nothing is noted in it.

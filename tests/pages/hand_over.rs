@@ -45,7 +45,10 @@ fn two_phones_come_together_by_files_both_ways() {
     let dam = first.ewe("14");
     first.lamb(dam);
     second.ewe("31");
-    second.pick(OPEN, &file(&first)).says("1 ewe, 1 lamb, 2 entries").says("Written on another phone (…0001), 08:00.");
+    second
+        .pick(OPEN, &file(&first))
+        .says("1 ewe, 1 lamb, 2 entries")
+        .says("Written on another phone (…0001), 08:00.");
     assert_eq!(tags(&second), ["31"], "nothing changes before it is added");
     second.press("Add to my book").says("Done. 2 entries added.");
     first.pick(OPEN, &file(&second)).says("1 ewe, 1 entry");
@@ -136,7 +139,9 @@ fn a_ewe_of_both_phones_is_one_ewe_once_someone_says_so() {
     }
     first.pick(OPEN, &file(&second)).says("Both books have a ewe called a23.");
     first.press("Add to my book");
-    first.says("There are two records of a ewe a23. Are they the same ewe?").says("in the book since 08:00, 1 lamb");
+    first
+        .says("There are two records of a ewe a23. Are they the same ewe?")
+        .says("in the book since 08:00, 1 lamb");
     // "Two ewes" holds until the screen is left; the question comes back as long as it is not answered.
     first.press("Two ewes").says_nowhere("Are they the same ewe?");
     first.open(Screen::More).open(Screen::HandOver).says("Are they the same ewe?");
@@ -165,7 +170,10 @@ fn nothing_of_the_made_up_flock_goes_out_and_a_file_goes_into_the_own_book() {
     let mut phone = phone(1);
     phone.ewe("1");
     phone.made_up = true;
-    phone.says("The made-up flock is not sent").says_nowhere("To a spreadsheet").says_nowhere("Ewes from a spreadsheet");
+    phone
+        .says("The made-up flock is not sent")
+        .says_nowhere("To a spreadsheet")
+        .says_nowhere("Ewes from a spreadsheet");
     assert!(!offers(&phone, "Save as a file"));
     phone.pick(OPEN, &file(&other)).says("This goes into your own book, not into the made-up flock");
     phone.press("Add to my book");
@@ -238,9 +246,13 @@ fn tables_go_to_the_phone_and_an_empty_one_says_so() {
 fn ewes_come_from_a_table_seen_first_and_are_taken_back_as_one() {
     let mut phone = phone(1);
     phone.ewe("3");
-    let table = "Ear tag;Year;Breed;Notes\r\n1;2019;Cheviot;\r\n2;2020;;lame\r\n3;2020;;\r\n;2020;;\r\n1;;;\r\n";
+    let table =
+        "Ear tag;Year;Breed;Notes\r\n1;2019;Cheviot;\r\n2;2020;;lame\r\n3;2020;;\r\n;2020;;\r\n1;;;\r\n";
     phone.pick(TABLE, table.as_bytes()).says("2 ewes: 1, 2");
-    phone.says("Line 4: a living animal wears 3 already.").says("Line 5: no tag.").says("Line 6: 1 stands in an earlier row.");
+    phone
+        .says("Line 4: a living animal wears 3 already.")
+        .says("Line 5: no tag.")
+        .says("Line 6: 1 stands in an earlier row.");
     assert_eq!(tags(&phone), ["3"], "nothing changes before they are added");
     phone.press("Add 2 ewes").says("2 ewes added.");
     assert_eq!(tags(&phone), ["1", "2", "3"]);

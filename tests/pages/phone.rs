@@ -15,9 +15,12 @@ use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::{Outgoing, Phone as Says};
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act,
-    enter, is_made, leave, page,
+    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View,
+    act, enter, leave, page,
 };
+
+/// How long the offer to undo stays.
+const UNDO_FOR: TimeDelta = TimeDelta::seconds(8);
 
 thread_local! {
     // Far from those of the made-up flock, which count from nothing too.
@@ -44,6 +47,8 @@ pub(crate) struct Phone {
     waits: Vec<(Moment, Screen, Action)>,
     /// What takes back what was noted by the last press.
     undoes: Vec<Event>,
+    /// Until when the offer to undo it stands.
+    still_until: Option<Moment>,
 }
 
 /// Something that can be pressed: its whole name and what it does.
@@ -91,6 +96,7 @@ impl Phone {
             drafts: BTreeMap::new(),
             waits: Vec::new(),
             undoes: Vec::new(),
+            still_until: None,
         }
     }
 
@@ -195,12 +201,14 @@ impl Phone {
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
         let outgoing = || Arc::new(self.outgoing());
+        let still = || Arc::new(self.still_until.is_some_and(|until| self.now < until));
         read(&View {
             book: &self.book,
             flock: &self.flock,
             own_book: &self.book,
             own_flock: &self.flock,
             now: self.now,
+            drawn: self.now,
             here: |at| at,
             at_local: |local| Moment::from_local(local, -300),
             new_id,
@@ -210,6 +218,7 @@ impl Phone {
             duties: Lazy::new(&duties),
             outlooks: Lazy::new(&outlooks),
             everyone: Lazy::new(&everyone),
+            still: Lazy::new(&still),
             phone: Lazy::new(&says),
             outgoing: Lazy::new(&outgoing),
         })
@@ -225,12 +234,12 @@ impl Phone {
     #[track_caller]
     pub(crate) fn page_of(&self, screen: Screen) -> Page {
         let draft = self.drafts.get(&screen).cloned().unwrap_or_default();
-        self.view(|view| page(screen, view, &draft)).unwrap_or_else(|| panic!("{screen:?} is no page yet"))
+        self.view(|view| page(screen, view, &draft))
     }
 
     /// Returns every screen that there is for this book and is made as a page.
     pub(crate) fn screens(&self) -> Vec<Screen> {
-        Screen::all(&self.flock).into_iter().filter(|screen| is_made(*screen)).collect()
+        Screen::all(&self.flock)
     }
 
     /// Returns all that can be pressed: on the uppermost sheet, or on the page if none lies over it.
@@ -308,17 +317,15 @@ impl Phone {
         for effect in effects {
             match effect {
                 Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
-                Effect::LetLastGo => self.undoes.clear(),
+                Effect::LetLastGo => {
+                    self.undoes.clear();
+                    self.still_until = None;
+                }
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
                 Effect::There(to, action) => self.act_on(to, &action),
                 Effect::After(wait, action) => {
                     self.waits.push((self.now + TimeDelta::from_std(wait).expect("a while"), screen, action));
-                }
-                Effect::Phone(Request::TakeIn(incoming)) => {
-                    self.book.union(incoming.file.entries.iter().cloned());
-                    self.flock = fold(&self.book);
-                    self.made_up = false;
                 }
                 Effect::Phone(request) => {
                     self.keep(&request);
@@ -338,6 +345,11 @@ impl Phone {
                 Some(digits) => _ = self.says.half_typed.insert(*lamb, digits.clone()),
                 None => _ = self.says.half_typed.remove(lamb),
             }
+        }
+        if let Request::TakeIn(incoming) = request {
+            self.book.union(incoming.file.entries.iter().cloned());
+            self.flock = fold(&self.book);
+            self.made_up = false;
         }
     }
 
@@ -370,11 +382,13 @@ impl Phone {
     fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
         self.view(|view| view.allow(&notings))?;
         self.undoes = self.undo_of(&notings);
+        self.still_until = Some(self.now + UNDO_FOR);
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
             let entry = Entry { id, device: self.device, noted, at, event };
             noted = noted + TimeDelta::milliseconds(1);
+            assert!(self.book.entry(id).is_none(), "what is noted is new to the book");
             let learned = self.flock.learn(&entry);
             self.book.add(entry);
             if !learned {
@@ -524,7 +538,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
 /// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
-    all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
+    all.extend(page.tallies.iter().filter(|one| !one.empty).map(|one| one.text.clone()));
     for sheet in &page.sheets {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());

@@ -20,9 +20,7 @@ pub(super) fn blocks(view: &View, draft: &Draft) -> Blocks {
         Reading::Nothing => blocks,
         Reading::Going => blocks.add("", aloud(LineLook::Plain, words::READING)),
         Reading::Read(read) => blocks.section("would-add", words::PREVIEW, would_add(view, &read.0)),
-        Reading::Wrong(wrong) => {
-            blocks.notice("book-wrong", NoticeKind::Bad, Text::typed(wrong), [])
-        }
+        Reading::Wrong(wrong) => blocks.notice("book-wrong", NoticeKind::Bad, Text::typed(wrong), []),
         Reading::Done(entries) => blocks.add("", aloud(LineLook::Plain, words::taken_in(*entries))),
     }
 }
@@ -58,11 +56,8 @@ fn would_add(view: &View, incoming: &Incoming) -> Blocks {
         blocks = blocks.text(words::INTO_YOUR_OWN);
     }
     if let Some(ahead) = incoming.ahead {
-        let told = words::dated_ahead(
-            ahead.entries,
-            &when(ahead.latest),
-            &day_and_clock(view.now, ahead.latest),
-        );
+        let told =
+            words::dated_ahead(ahead.entries, &when(ahead.latest), &day_and_clock(view.now, ahead.latest));
         blocks = blocks.notice("ahead", NoticeKind::Bad, told, []);
     }
     if !incoming.twice.is_empty() {

@@ -48,7 +48,8 @@ pub(super) fn blocks(view: &View, draft: &Draft) -> Blocks {
 /// Asks about a pair.
 fn ask(view: &View, pair: &Pair) -> Blocks {
     let (older, newer) = (pair.older.ewe, pair.newer.ewe);
-    let told = |record: &Record| Item::new(words::record(&day_and_clock(record.came, view.now), record.lambs));
+    let told =
+        |record: &Record| Item::new(words::record(&day_and_clock(record.came, view.now), record.lambs));
     let join = Event::SameAnimal { keep: Animal::Ewe(older), also: Animal::Ewe(newer) };
     let same = Button::new("same", words::SAME, Action::Note(vec![join])).filled();
     let apart = Action::Does(Does::HandOver(Only::Apart(older, newer)));
