@@ -131,7 +131,7 @@ fn step(phone: &mut Phone, chance: &mut Chance) -> String {
 }
 
 fn press(phone: &mut Phone, page: &Page, chance: &mut Chance) -> String {
-    let mut all = pressables(page);
+    let all = pressables(page);
     if all.is_empty() {
         let screens = phone.screens();
         phone.open(chance.of(&screens));

@@ -56,7 +56,8 @@ fn ticks(phone: &Phone, name: &str) -> Vec<String> {
 #[test]
 fn an_empty_book_says_what_to_do_first() {
     let mut phone = Phone::at("2026-02-25 03:00");
-    phone.says("03:00").press("Look round a made-up flock");
+    phone.says("03:00");
+    phone.press("Look round a made-up flock");
     assert_eq!(phone.asked, [Request::LookRound]);
     phone.ewe("7");
     phone.says("Nothing due");
@@ -162,9 +163,35 @@ fn what_was_missed_keeps_its_room_while_a_hand_is_at_it() {
     phone.later(120);
     let missed = phone.view(|view| view.duties.to_vec());
     phone.says.missed = missed[..1].to_vec();
-    phone.says("Late: 7a");
+    let told = |phone: &Phone| -> Vec<(String, String)> {
+        let text = |block: &std::sync::Arc<yeanling_pages::Block>| match &block.inside()[0].kind {
+            Kind::Line(line) => (line.text.plain(), line.text.room().to_owned()),
+            other => panic!("{other:?}"),
+        };
+        phone.view(yeanling_pages::standing).iter().map(text).collect()
+    };
+    let [(late, room)] = &told(&phone)[..] else { panic!("one notice") };
+    assert!(late.starts_with("Late: 7a"), "{late}");
+    assert_eq!(room, "");
     phone.says.missed_stood = std::mem::take(&mut phone.says.missed);
-    phone.says("Done. Nothing you missed is still late.");
+    assert_eq!(told(&phone), [("Done. Nothing you missed is still late.".to_owned(), late.clone())]);
     phone.says.missed_stood.clear();
-    phone.says_nowhere("Nothing you missed");
+    assert!(told(&phone).is_empty());
+}
+
+#[test]
+fn the_way_to_the_steps_for_a_cold_lamb_is_offered_once() {
+    let (mut phone, lambs) = newborns(1);
+    let (lamb, animal) = (lambs[0], Animal::Lamb(lambs[0]));
+    let temperature = yeanling_core::units::Temperature::from_celsius(35.0);
+    phone.note(Event::TemperatureTaken { lamb, temperature });
+    phone.later(1);
+    assert_eq!(row(&phone, "7a").state, State::Danger);
+    let steps = |phone: &Phone| {
+        buttons(&row(phone, "7a")).iter().filter(|one| one.label == "Cold lamb steps").count()
+    };
+    assert_eq!(steps(&phone), 1);
+    phone.note(Event::VetCalled { animal });
+    phone.later(1);
+    assert_eq!(steps(&phone), 1);
 }

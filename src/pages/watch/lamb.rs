@@ -29,7 +29,7 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> S
         .filter(|_| newborn);
     let acts = |duty: &&Duty| act(duty, lamb_to(lamb.id, duty.task), system);
     let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
-    others.extend(steps(lamb, duties).filter(|steps| !others.contains(steps)));
+    others.extend(steps(lamb, duties).filter(|steps| !others.iter().any(|other| other.is(steps))));
     others.extend(seen_to_suck(lamb, duties));
     others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
     let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));

@@ -150,7 +150,7 @@ fn room(kept: &str, was: &str, now: &str) -> String {
 fn slot(was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) -> Act {
     let meant = Act { does: was.does.meant().clone(), ..was.clone() };
     // What was pressed may be asked for again at once, as a look is: not before the hand has let go.
-    let again = offered.iter().position(|act| *act == meant).map(|at| offered.remove(at)).is_some();
+    let again = offered.iter().position(|act| act.is(&meant)).map(|at| offered.remove(at)).is_some();
     let Act { key, label, does: meant } = meant;
     let was_pressed = |one: &Pressed| matches!(&meant, Does::Notes(event) if *event == one.event);
     let does = if pressed.iter().any(was_pressed) {

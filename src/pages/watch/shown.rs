@@ -75,6 +75,13 @@ pub(crate) enum Does {
     Over(Box<Self>),
 }
 
+impl Act {
+    /// Says whether another button says and does the same.
+    pub(super) fn is(&self, other: &Self) -> bool {
+        (&self.label, &self.does) == (&other.label, &other.does)
+    }
+}
+
 impl Does {
     /// Returns what it did before it was done or over.
     pub(super) fn meant(&self) -> &Self {
@@ -278,7 +285,10 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
             if duty.task == Task::Look {
                 danger::LOOKED.clone_into(&mut act.label);
             }
-            others.push(act);
+            // The same way is not offered twice.
+            if !others.iter().any(|other: &Act| other.is(&act)) {
+                others.push(act);
+            }
         }
         match duty.task {
             Task::PutRight { .. } => {
