@@ -43,7 +43,7 @@ pub(super) enum Given {
     /// There is nothing to write in it.
     Empty,
     /// The phone has it.
-    Given,
+    Done,
     /// It could not be saved; what the browser said.
     NotSaved(String),
 }
@@ -56,7 +56,7 @@ pub(super) fn blocks(draft: &Draft) -> Blocks {
     let said = match &draft.hand_over.given {
         Given::Nothing => String::new(),
         Given::Empty => words::NOTHING.to_owned(),
-        Given::Given => words::GIVEN.to_owned(),
+        Given::Done => words::GIVEN.to_owned(),
         Given::NotSaved(browser) => hand_over::not_saved(browser),
     };
     let tables = Blocks::new().text(words::SUB).buttons(2, TABLES.map(button)).status(said);
@@ -78,7 +78,7 @@ pub(super) fn give(table: Table, view: &View, draft: &mut Draft) -> Vec<Effect> 
 /// The phone has told what became of it.
 pub(super) fn given(trouble: Option<&FileTrouble>, draft: &mut Draft) {
     draft.hand_over.given = match trouble {
-        None => Given::Given,
+        None => Given::Done,
         Some(FileTrouble::Failed(browser)) => Given::NotSaved(browser.clone()),
         Some(FileTrouble::Closed | FileTrouble::CannotShare | FileTrouble::TooLarge(_)) => Given::Nothing,
     };

@@ -141,13 +141,16 @@ pub(crate) fn noted(view: &View, draft: &mut Draft, effects: &[Effect]) {
     draft.kept.watch = Some(Arc::new(stood));
 }
 
+/// How a count is said.
+type Word = fn(usize) -> String;
+
 /// Whoever comes to the Watch finds each row where it belongs.
 pub(crate) fn enter(draft: &mut Draft) {
     draft.kept.watch = None;
 }
 
 fn tallies(rows: &[Shown]) -> Vec<Tally> {
-    let tally = |(due, word): (Due, fn(usize) -> String)| {
+    let tally = |(due, word): (Due, Word)| {
         let (count, empty) = match place::count(rows, due) {
             Count::None => return None,
             Count::Room(stood) => (stood, true),
@@ -155,7 +158,7 @@ fn tallies(rows: &[Shown]) -> Vec<Tally> {
         };
         Some(Tally { state: due.into(), text: word(count), empty })
     };
-    let all: [(Due, fn(usize) -> String); 4] = [
+    let all: [(Due, Word); 4] = [
         (Due::Danger, danger::count),
         (Due::Late, words::late),
         (Due::Now, words::now),

@@ -292,12 +292,12 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
         }
         match duty.task {
             Task::PutRight { .. } => {
-                others.push(note("was-put-right", danger::PUT_RIGHT, Care::PutRight { ewe }))
+                others.push(note("was-put-right", danger::PUT_RIGHT, Care::PutRight { ewe }));
             }
             Task::Afterbirth { .. } => {
                 others.extend([("hangs", Awaited::Hanging), ("not-seen", Awaited::NotSeenBright)].map(
                     |(key, seen)| note(key, labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen }),
-                ))
+                ));
             }
             Task::DipNavel
             | Task::DipNavelAgain

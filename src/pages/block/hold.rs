@@ -1,0 +1,239 @@
+//! Blocks that hold others.
+
+use std::sync::Arc;
+
+use super::{Block, Key, State};
+use crate::Screen;
+use crate::button::Button;
+use crate::text::Text;
+
+/// A part of the page under a heading with a rule line. It exists only with content.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Section {
+    /// The heading.
+    pub title: String,
+    /// Which state it gathers, so that its heading takes that ink.
+    pub state: Option<State>,
+    /// A small button at the line's far end.
+    pub aside: Option<Button>,
+    /// What it holds; at least one.
+    pub inside: Vec<Arc<Block>>,
+}
+
+/// A few things on a sheet of paper of their own; `lead` and `action` stand side by side above the rest.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Card {
+    /// What stands above both.
+    pub head: Vec<Arc<Block>>,
+    /// What stands first.
+    pub lead: Vec<Arc<Block>>,
+    /// The button beside it.
+    pub action: Option<Button>,
+    /// What stands below.
+    pub inside: Vec<Arc<Block>>,
+}
+
+/// What is folded away until it is asked for.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub struct Fold {
+    /// What is in it.
+    pub label: Text,
+    /// Whether it is one of sources, in small print.
+    pub sources: bool,
+    /// Whether it lies open from the start.
+    pub open: bool,
+    /// What it holds.
+    pub inside: Vec<Arc<Block>>,
+}
+
+/// Blocks that belong together.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Group {
+    /// How they stand.
+    pub shape: Shape,
+    /// Whether they are out of sight.
+    pub hidden: bool,
+    /// The blocks.
+    pub inside: Vec<Arc<Block>>,
+}
+
+/// How the blocks of a group stand. Each is a class of its own.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Shape {
+    /// Under each other, with the room of blocks between them.
+    Blocks,
+    /// As if nothing held them; out of sight they keep their layout, so that they are quickly seen again.
+    Shown,
+    /// Answers of a calculation side by side.
+    Answers,
+    /// One answer: its label and its figure.
+    Answer,
+    /// Buttons under a row.
+    Others,
+    /// What is due for a ewe at work.
+    LaborDue,
+    /// All that is noted of a lamb that lives.
+    Living,
+    /// All that is noted of a lamb that does not live: out of reach.
+    NotLiving,
+    /// What was seen of a lamb, side by side.
+    LambingSeen,
+    /// How a birth went.
+    LambingHelp,
+    /// A part of the help, with its anchor.
+    HelpPart,
+    /// A drawing and its words side by side.
+    DrawnLine,
+    /// The dark clock, all of it.
+    Night,
+    /// Its head: the way back, its name, the hour.
+    NightTop,
+    /// What is due, to be read from afar: a line each.
+    NightDue,
+    /// The time to what comes next.
+    Timer,
+    /// What the phone can do about it, at the foot.
+    NightFoot,
+    /// What is read out at once when it comes.
+    Alert,
+}
+
+/// One animal, one duty.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Row {
+    /// How it looks.
+    pub look: RowLook,
+    /// Whose it is.
+    pub name: String,
+    /// A few soft words beside the name.
+    pub kind: Text,
+    /// What to do.
+    pub text: Text,
+    /// How it stands, in words.
+    pub says: Text,
+    /// How it stands.
+    pub state: State,
+    /// Whose size it keeps while it stands in the place of another state; without one it takes that of its own.
+    pub size: Option<State>,
+    /// Where its words lead.
+    pub to: Option<Screen>,
+    /// The one press that does it.
+    pub action: Option<Button>,
+    /// More about it.
+    pub inside: Vec<Arc<Block>>,
+}
+
+/// How a row looks.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum RowLook {
+    /// On paper, with its button beside it.
+    #[default]
+    Paper,
+    /// In words alone, to be read from afar at night.
+    Night,
+}
+
+/// What the page wants read.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Notice {
+    /// How loudly.
+    pub kind: NoticeKind,
+    /// What stands on it.
+    pub inside: Vec<Arc<Block>>,
+    /// What can be done about it.
+    pub buttons: Vec<Button>,
+}
+
+/// How loudly something is said.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum NoticeKind {
+    /// Good to know.
+    Calm,
+    /// To be looked at.
+    Warn,
+    /// Wrong; read out at once.
+    Bad,
+}
+
+/// The number pad for wet gloves. Each key types into the field of this key.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Keypad {
+    /// Under which key what is typed is kept.
+    pub types: Key,
+    /// What stands there.
+    pub value: String,
+    /// Whether the next key begins anew.
+    pub anew: bool,
+    /// Whether it has a point.
+    pub point: bool,
+    /// How many signs at most.
+    pub most: usize,
+    /// What stands beside it.
+    pub inside: Vec<Arc<Block>>,
+}
+
+impl Row {
+    /// Returns a row that says only whose it is; what comes next is put behind it.
+    pub fn new(name: impl Into<String>) -> Self {
+        Self {
+            look: RowLook::Paper,
+            name: name.into(),
+            kind: Text::default(),
+            text: Text::default(),
+            says: Text::default(),
+            state: State::Coming,
+            size: None,
+            to: None,
+            action: None,
+            inside: Vec::new(),
+        }
+    }
+
+    /// The same, to be read from afar at night.
+    #[must_use]
+    pub fn at_night(self) -> Self {
+        Self { look: RowLook::Night, ..self }
+    }
+
+    /// The same with soft words beside the name.
+    #[must_use]
+    pub fn kind(self, kind: impl Into<Text>) -> Self {
+        Self { kind: kind.into(), ..self }
+    }
+
+    /// The same with what to do.
+    #[must_use]
+    pub fn text(self, text: impl Into<Text>) -> Self {
+        Self { text: text.into(), ..self }
+    }
+
+    /// The same with how it stands.
+    #[must_use]
+    pub fn says(self, state: State, says: impl Into<Text>) -> Self {
+        Self { state, says: says.into(), ..self }
+    }
+
+    /// The same in the size of another state, if there is one.
+    #[must_use]
+    pub fn sized(self, size: Option<State>) -> Self {
+        Self { size, ..self }
+    }
+
+    /// The same, leading somewhere.
+    #[must_use]
+    pub fn to(self, screen: Screen) -> Self {
+        Self { to: Some(screen), ..self }
+    }
+
+    /// The same with the press that does it, if there is one.
+    #[must_use]
+    pub fn action(self, action: impl Into<Option<Button>>) -> Self {
+        Self { action: action.into(), ..self }
+    }
+
+    /// The same with more about it.
+    #[must_use]
+    pub fn inside(self, inside: impl Into<Vec<Arc<Block>>>) -> Self {
+        Self { inside: inside.into(), ..self }
+    }
+}
