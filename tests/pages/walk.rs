@@ -108,7 +108,7 @@ fn step(phone: &mut Phone, chance: &mut Chance) -> String {
             phone.act(&Action::Close);
             "closes the sheet".to_owned()
         }
-        4 if page.sheets.len() < 2 => {
+        4 if page.sheets.is_empty() => {
             let sheet = one_of(chance, &crate::sheets::every(phone)).clone();
             phone.act(&Action::Ask(sheet.clone()));
             format!("asks for {sheet:?}")

@@ -9,7 +9,7 @@ use crate::block::{Buttons, Kind, NoticeKind};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::view::View;
-use crate::{Action, Button, Effect, Key, Request, Screen, Sheet};
+use crate::{Action, Button, Effect, Key, Request, Screen, Sheet, timeline};
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, id: PenId) -> Page {
@@ -24,7 +24,8 @@ pub(crate) fn page(view: &View, id: PenId) -> Page {
     };
     let print = Button::new("print", words::PRINT, Action::Phone(Request::Print)).quiet();
     let page = Page::new(words::pen(pen)).back(Screen::Pens, words::TITLE).under(size(view, pen));
-    page.blocks(blocks.button(print).add("card", Kind::PaperCard(card::card(view, pen))))
+    let blocks = blocks.then(timeline::of_pen(view, id)).button(print);
+    page.blocks(blocks.add("card", Kind::PaperCard(card::card(view, pen))))
 }
 
 fn size(view: &View, pen: &Pen) -> String {
