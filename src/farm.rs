@@ -24,12 +24,12 @@ use yeanling_core::watch::{self, Duty, Refusal};
 pub use crate::browser::files::FileTrouble;
 pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
-pub use crate::browser::wake::Awake;
 pub use crate::browser::worker::Offline;
-pub use hand_over::{Ahead, Outgoing};
+pub use hand_over::Outgoing;
 pub use keep::Saving;
-pub use night::{Alarm, Night};
+pub use night::Night;
 pub use time::here;
+use yeanling_pages::Last;
 
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
@@ -40,30 +40,6 @@ use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
 use yeanling_pages::phone::HalfTyped;
 
-/// What was done last in this visit, and can be undone.
-#[derive(Clone, Debug, Default, PartialEq)]
-pub enum Last {
-    /// Nothing, or it was let go.
-    #[default]
-    Nothing,
-    /// These were noted with one press; at least one.
-    Noted(Vec<EntryId>),
-    /// This was taken back.
-    TakenBack(EntryId),
-    /// This was changed; it read so before.
-    Changed {
-        /// Which entry.
-        entry: EntryId,
-        /// What it said.
-        event: Box<Event>,
-        /// When that was.
-        at: Moment,
-    },
-    /// These entries were undone just now: nothing is offered, but what stands on a screen keeps its place as long as if it
-    /// were.
-    Undone(Vec<EntryId>),
-}
-
 /// A book and the flock it makes.
 #[derive(Clone, Debug, Default)]
 pub struct Ground {
@@ -71,23 +47,6 @@ pub struct Ground {
     pub book: Book,
     /// What is.
     pub flock: Flock,
-}
-
-/// What taking a book file in would add.
-#[derive(Clone, Debug)]
-pub struct Preview {
-    /// The file.
-    pub file: BookFile,
-    /// What would change.
-    pub merged: Merged,
-    /// The flock as it would be.
-    pub flock: Flock,
-    /// What is new in it and lies ahead of this phone's clock, if anything does.
-    pub ahead: Option<Ahead>,
-    /// How many ewes would come.
-    pub ewes: usize,
-    /// How many lambs would come.
-    pub lambs: usize,
 }
 
 /// The farm. Cheap to copy; given to every screen.
@@ -115,6 +74,7 @@ pub struct Farm {
     shout: RwSignal<Option<Moment>>,
     cold_lamb: RwSignal<String>,
     half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
+    missed_stood: RwSignal<Vec<Duty>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
@@ -154,6 +114,7 @@ impl Farm {
             shout: RwSignal::new(None),
             cold_lamb: RwSignal::new(draft::cold_lamb()),
             half_typed: RwSignal::new(BTreeMap::new()),
+            missed_stood: RwSignal::new(Vec::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
@@ -329,6 +290,7 @@ impl Farm {
     /// Takes entries that were checked, in one piece, into the flock that is looked at.
     fn take(self, entries: Vec<Entry>, now: Moment, last: Last) {
         press::ground_moves();
+        self.keep_missed();
         if self.looks_round() {
             self.made_up.update(|ground| {
                 if let Some(ground) = ground {
@@ -445,13 +407,4 @@ fn due(ground: &Ground, now: Moment) -> Vec<Duty> {
         }
     }
     duties
-}
-
-/// Returns the farm, which stands at the root.
-///
-/// # Panics
-/// Outside the app's own tree.
-#[must_use]
-pub fn use_farm() -> Farm {
-    expect_context()
 }

@@ -5,20 +5,12 @@
 mod app;
 mod browser;
 mod farm;
-mod parts;
-mod pieces;
 mod route;
-mod screens;
 mod show;
 mod signals;
 
 use yeanling_words as words;
 
-use crate::signals::prelude::*;
-
 fn main() {
-    mount_to_body(app::App);
-    if let Some(splash) = document().get_element_by_id("splash") {
-        splash.remove();
-    }
+    leptos::mount::mount_to_body(app::start);
 }

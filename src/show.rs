@@ -1,24 +1,31 @@
 //! The screen of the address as it stands in the browser: its page drawn, its presses done.
+//!
+//! The way back from an animal leads to the list it was opened from, to its row there, which has the focus again. Who comes
+//! from elsewhere begins anew, and the Watch always at its top: the most urgent stands there.
 
 use std::cell::RefCell;
 use std::collections::BTreeMap;
 use std::rc::Rc;
 use std::sync::Arc;
+use std::time::Duration;
 
-use leptos::html;
-use yeanling_draw::{Around, Patcher};
+use yeanling_draw::{Around, Frame, Node};
 use yeanling_pages::{
-    self as pages, Action, Block, Draft, Page, Screen, act, enter, is_made, leave, page, standing,
+    self as pages, Action, Block, Draft, Last, Page, Screen, act, enter, leave, page, standing,
 };
 
-use crate::browser::dom::{self, Browser};
+use crate::browser::{dom, place};
 use crate::farm::Farm;
 use crate::route::Way;
 use crate::signals::after_paint;
 use crate::signals::prelude::*;
+use crate::words::{frame as words, refusals};
 
 /// So many rows of a list fill the screen of a phone: they are drawn first, the others once they are seen.
 const AT_ONCE: usize = 5;
+
+/// How long the offer to undo stays, and what was pressed in its place.
+const UNDO_FOR: Duration = Duration::from_secs(8);
 
 /// The screen that is shown, and what is on it but not in the book. Cheap to copy.
 #[derive(Clone, Copy, Debug)]
@@ -32,43 +39,83 @@ pub(crate) struct Shown {
 }
 
 impl Shown {
-    /// Begins with a screen.
-    pub(crate) fn new(farm: Farm, screen: RwSignal<Screen>, from: RwSignal<(Screen, &'static str)>) -> Self {
-        let (mut draft, to) = (Draft::default(), screen.get_untracked());
-        untrack(|| farm.view(farm.peek_now(), from.get(), |view| enter(to, view, &mut draft)));
-        Self { farm, screen, from, draft: RwSignal::new(draft), left: StoredValue::new(BTreeMap::new()) }
+    /// Draws the screen of the address, and follows it.
+    pub(crate) fn start(farm: Farm) {
+        let screen = RwSignal::new(Screen::from_hash(&place::hash()));
+        let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
+        let shown = Self { farm, screen, from: RwSignal::new((Screen::Watch, words::WATCH)), draft, left };
+        shown.enter(screen.get_untracked());
+        place::on_move(move || shown.go_to(Screen::from_hash(&place::hash())));
+        Effect::new(move |_| farm.show_count(words::NAME));
+        shown.let_go_in_time();
+        shown.keep();
+        shown.draw();
+    }
+
+    /// The address has changed.
+    fn go_to(self, to: Screen) {
+        let from = self.screen.get_untracked();
+        let back = from.is_of_one() && to != Screen::Watch && self.from.get_untracked().0 == to;
+        self.change(from, to);
+        if let Some(name) = from.way_back() {
+            self.from.set((from, name));
+        }
+        self.enter(to);
+        self.screen.set(to);
+        self.farm.let_refusal_go();
+        place::to_top();
+        place::to_heading();
+        if back {
+            place::to_link(&from.hash());
+        }
+    }
+
+    /// Lets the offer to undo go after a while.
+    fn let_go_in_time(self) {
+        let farm = self.farm;
+        Effect::new(move |_| {
+            let last = farm.last();
+            if last != Last::Nothing {
+                let let_go = move || {
+                    if untrack(|| farm.last()) == last {
+                        farm.let_last_go();
+                    }
+                };
+                set_timeout(let_go, UNDO_FOR);
+            }
+        });
     }
 
     /// Leaves one screen for another.
-    pub(crate) fn change(self, from: Screen, to: Screen) {
+    fn change(self, from: Screen, to: Screen) {
         let mut draft = self.draft.get_untracked();
         let (farm, came) = (self.farm, self.from.get_untracked());
         let effects = untrack(|| farm.view(farm.peek_now(), came, |view| leave(from, view, &mut draft)));
         self.run(from, effects);
         self.left.update_value(|left| _ = left.insert(from, draft));
         let kept = self.left.try_update_value(|left| left.remove(&to)).flatten();
-        let mut draft = kept.unwrap_or_default();
-        untrack(|| farm.view(farm.peek_now(), came, |view| enter(to, view, &mut draft)));
-        self.draft.set(draft);
+        self.draft.set(kept.unwrap_or_default());
     }
 
     /// Comes to a screen.
-    pub(crate) fn enter(self, screen: Screen) {
-        let mut draft = self.draft.get_untracked();
+    fn enter(self, screen: Screen) {
+        let before = self.draft.get_untracked();
+        let mut draft = before.clone();
         let (farm, came) = (self.farm, self.from.get_untracked());
-        untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
-        if draft != self.draft.get_untracked() {
+        let effects = untrack(|| farm.view(farm.peek_now(), came, |view| enter(screen, view, &mut draft)));
+        if draft != before {
             self.draft.set(draft);
         }
+        self.run(screen, effects);
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
-    pub(crate) fn refused(self) -> Option<yeanling_core::watch::Refusal> {
+    fn refused(self) -> Option<yeanling_core::watch::Refusal> {
         self.draft.with(|draft| draft.refused.clone().filter(|_| draft.sheets.is_empty()))
     }
 
     /// Does what was pressed.
-    pub(crate) fn act(self, action: &Action) {
+    fn act(self, action: &Action) {
         self.act_on(self.screen.get_untracked(), action);
     }
 
@@ -150,9 +197,8 @@ impl Shown {
     }
 
     /// Draws the screen, and keeps drawing what changes.
-    pub(crate) fn view(self) -> AnyView {
+    fn draw(self) {
         let Self { farm, screen, from, draft, .. } = self;
-        self.keep();
         let made = Memo::new(move |_| {
             let screen = screen.get();
             let page =
@@ -161,48 +207,40 @@ impl Shown {
         });
         let above: Memo<Vec<Arc<Block>>> = Memo::new(move |_| farm.view(farm.now(), from.get(), standing));
         let top = Memo::new(move |_| farm.top());
-        let root = NodeRef::<html::Div>::new();
-        let stands: RefCell<Option<dom::Standing>> = RefCell::default();
+        let undo = Memo::new(move |_| {
+            let last = farm.last();
+            farm.with(|ground| pages::offer(&last, &ground.book, &ground.flock))
+        });
+        let refused = Memo::new(move |_| {
+            let refusal = farm.refused().or_else(|| self.refused())?;
+            Some(refusals::refusal(&refusal, farm.peek_now(), farm.system()))
+        });
+        let drawn = move || {
+            made.with(|(screen, page)| {
+                let mut nodes: Vec<Node> = above.with(|standing| {
+                    top.with(|top| yeanling_draw::page(*screen, page, Around { top, standing }))
+                });
+                let (undo, refused) = (undo.get(), refused.get());
+                let frame = Frame { undo: undo.as_deref(), refused: refused.as_deref() };
+                nodes.extend(yeanling_draw::frame(*screen, frame));
+                (*screen, nodes)
+            })
+        };
+        let stands = dom::stand(move |action| {
+            if action == Action::Read {
+                farm.let_refusal_go();
+            }
+            self.act(&action);
+        });
         let last: RefCell<Option<Screen>> = RefCell::default();
         Effect::new(move |_| {
-            let Some(root) = root.get() else { return };
-            let mut stands = stands.borrow_mut();
-            let patcher = stands.get_or_insert_with(|| {
-                let patcher = Rc::new(RefCell::new(Patcher::new(Browser::new(), root.clone().into())));
-                dom::hear(&root, &patcher, move |action| self.act(&action));
-                patcher
-            });
-            let (screen, nodes) = drawn(made, above, top);
+            let (screen, nodes) = drawn();
             let first = last.replace(Some(screen)) != Some(screen);
-            patcher.borrow_mut().draw(nodes, if first { AT_ONCE } else { usize::MAX });
+            stands.borrow_mut().draw(nodes, if first { AT_ONCE } else { usize::MAX });
             if first {
-                let patcher = Rc::clone(patcher);
-                after_paint(move || {
-                    let (_, nodes) = untrack(|| drawn(made, above, top));
-                    patcher.borrow_mut().draw(nodes, usize::MAX);
-                });
+                let stands = Rc::clone(&stands);
+                after_paint(move || stands.borrow_mut().draw(untrack(drawn).1, usize::MAX));
             }
         });
-        view! { <div class="screen" node_ref=root></div> }.into_any()
     }
-}
-
-/// Returns the screen that is to be seen, and what it looks like.
-fn drawn(
-    made: Memo<(Screen, Option<Page>)>,
-    above: Memo<Vec<Arc<Block>>>,
-    top: Memo<yeanling_pages::Top>,
-) -> (Screen, Vec<yeanling_draw::Node>) {
-    made.with(|(screen, page)| {
-        let nodes = page.as_ref().map(|page| {
-            above
-                .with(|standing| top.with(|top| yeanling_draw::page(*screen, page, Around { top, standing })))
-        });
-        (*screen, nodes.unwrap_or_default())
-    })
-}
-
-/// Says whether a screen is drawn here.
-pub(crate) const fn shows(screen: Screen) -> bool {
-    is_made(screen)
 }

@@ -99,8 +99,24 @@ impl Dom for Browser {
     }
 }
 
+/// Puts an empty frame into the page and hears what is pressed and typed in it; `does` is told what that does.
+pub fn stand(does: impl Fn(Action) + 'static) -> Standing {
+    let document = leptos::prelude::document();
+    let frame = document.create_element("div").expect("a tag that exists");
+    let _ = frame.set_attribute("class", "frame");
+    if let Some(body) = document.body() {
+        let _ = body.append_child(&frame);
+    }
+    if let Some(splash) = document.get_element_by_id("splash") {
+        splash.remove();
+    }
+    let standing = Rc::new(RefCell::new(Patcher::new(Browser::new(), frame.clone().into())));
+    hear(&frame, &standing, does);
+    standing
+}
+
 /// Hears what is pressed and typed under an element, and passes on what it does.
-pub fn hear(root: &Element, standing: &Standing, does: impl Fn(Action) + 'static) {
+fn hear(root: &Element, standing: &Standing, does: impl Fn(Action) + 'static) {
     let standing = Rc::clone(standing);
     let listener = Closure::<dyn Fn(Event)>::new(move |event: Event| {
         // What is heard is read first and done after: doing it may draw.
@@ -122,7 +138,9 @@ fn heard(event: &Event, standing: &Standing) -> Option<Action> {
     let target: Element = event.target()?.dyn_into().ok()?;
     let on = |element: &Element| -> Option<On> {
         let id = element.get_attribute(HEARS)?.parse().ok()?;
-        standing.borrow().hears(id).cloned()
+        // A field that is taken away while it has the focus says that it was left, in the middle of drawing: the page had
+        // its say when it was left itself.
+        standing.try_borrow().ok()?.hears(id).cloned()
     };
     match event.type_().as_str() {
         "click" => {

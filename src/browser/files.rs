@@ -11,11 +11,15 @@ use web_sys::{
 
 use super::{said, window};
 
-/// Reads the file picked in this field, and clears the field so that the same file can be picked again.
+/// Reads the file picked in the field of this id, and clears the field so that the same file can be picked again.
 ///
 /// # Errors
 /// It is larger than `most` bytes, or cannot be read. Nothing picked is `Ok(None)`.
-pub async fn read_picked(field: &HtmlInputElement, most: usize) -> Result<Option<Vec<u8>>, FileTrouble> {
+pub async fn read_picked(id: &str, most: usize) -> Result<Option<Vec<u8>>, FileTrouble> {
+    let field = leptos::prelude::document().get_element_by_id(id);
+    let Some(field) = field.and_then(|field| field.dyn_into::<HtmlInputElement>().ok()) else {
+        return Ok(None);
+    };
     let Some(file) = field.files().and_then(|files| files.get(0)) else { return Ok(None) };
     #[expect(clippy::cast_precision_loss, reason = "the limit is far below 2^53")]
     let too_large = file.size() > most as f64;

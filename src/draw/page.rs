@@ -3,9 +3,10 @@
 
 use std::sync::Arc;
 
-use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, State, Top};
+use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, Tally, Top};
 use yeanling_words::{label, night};
 
+use crate::frame::refused;
 use crate::kinds::{button, mark};
 use crate::node::{Element, Node, On, el};
 
@@ -69,21 +70,27 @@ fn title(page: &Page) -> Element {
         return title;
     }
     let mut under = el("p", "title-sub");
-    for (state, text) in &page.tallies {
-        under = under.with(tally(*state, text)).with(" ");
+    for one in &page.tallies {
+        under = under.with(tally(one)).with(" ");
     }
     title.with(under.said(&page.under))
 }
 
-fn tally(state: State, text: &str) -> Element {
-    el("b", "tally").key(state.key()).has("data-state", state.key()).with(mark(state, true)).with(text)
+fn tally(one: &Tally) -> Element {
+    let key = one.state.key();
+    el("b", "tally")
+        .key(key)
+        .has("data-state", key)
+        .has_some("data-empty", one.empty.then_some("true"))
+        .with(mark(one.state, true))
+        .with(one.text.as_str())
 }
 
 /// The browser's own modal dialog: the focus moves to its heading and back to where it was, Escape closes it, and the page
 /// behind is out of reach. A tap beside it closes it too.
 fn sheet(place: usize, sheet: &SheetPage) -> Element {
     let (title, whose) = (format!("sheet-{place}"), format!("sheet-{place}-whose"));
-    let refused = sheet.refused.as_ref().map(|text| refusal(text).into());
+    let refused = sheet.refused.as_ref().map(|text| refused(text).into());
     let about = (!sheet.whose.is_empty())
         .then(|| el("p", "sheet-whose").has("id", whose.clone()).with(sheet.whose.as_str()).into());
     let named_by = if sheet.whose.is_empty() { title.clone() } else { format!("{whose} {title}") };
@@ -102,12 +109,4 @@ fn sheet(place: usize, sheet: &SheetPage) -> Element {
         .has(".modal", "")
         .on(On { close: Some(Action::Close), ..On::default() })
         .with(paper)
-}
-
-fn refusal(text: &str) -> Element {
-    let read = el("button", "button").has("type", "button").has("data-weight", "outline");
-    el("div", "refusal-text")
-        .has("role", "alert")
-        .with(el("p", "").with(text))
-        .with(read.press(&Action::Read).with(label::READ))
 }

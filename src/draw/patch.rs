@@ -122,7 +122,7 @@ impl<D: Dom> Pen<D> {
     fn inside(&mut self, parent: &D::Node, svg: bool, live: &mut Vec<Live<D>>, nodes: Vec<Node>) {
         if live.len() == nodes.len() && live.iter().zip(&nodes).all(|(live, node)| live.is(id(node))) {
             for (live, node) in live.iter_mut().zip(nodes) {
-                self.update(live, svg, node);
+                self.update(parent, live, svg, node);
             }
             return;
         }
@@ -137,7 +137,7 @@ impl<D: Dom> Pen<D> {
             next = found.map_or(next, |at| at + 1);
             live.push(match found.and_then(|at| old[at].take()) {
                 Some(mut known) => {
-                    self.update(&mut known, svg, node);
+                    self.update(parent, &mut known, svg, node);
                     known
                 }
                 None => self.create(svg, node),
@@ -157,7 +157,7 @@ impl<D: Dom> Pen<D> {
         }
     }
 
-    fn update(&mut self, live: &mut Live<D>, svg: bool, node: Node) {
+    fn update(&mut self, parent: &D::Node, live: &mut Live<D>, svg: bool, node: Node) {
         match node {
             Node::Text(text) => {
                 if live.text != text {
@@ -169,8 +169,17 @@ impl<D: Dom> Pen<D> {
                 let same = |of: &Arc<Block>| Arc::ptr_eq(of, &block) || *of == block;
                 if !live.of.as_ref().is_some_and(same) {
                     let element = self.drawn(&block);
-                    self.change(live, svg, element);
-                    live.of = self.whole(block);
+                    if element.tag == live.tag {
+                        self.change(live, svg, element);
+                        live.of = self.whole(block);
+                    } else {
+                        // A button that became a link or a tick is another element, in its place.
+                        let other = self.create(svg, Node::Of(block));
+                        self.dom.insert(parent, &other.node, Some(&live.node));
+                        self.forget(live);
+                        self.dom.remove(parent, &live.node);
+                        *live = other;
+                    }
                 }
             }
             Node::Element(element) => self.change(live, svg, element),

@@ -3,6 +3,8 @@
 //! What one press notes of many animals is undone as one; a tick taken off or a change is told and can be brought
 //! back.
 
+use std::sync::Arc;
+
 use leptos::task::spawn_local;
 use yeanling_core::book::Entry;
 use yeanling_core::calendar;
@@ -13,6 +15,10 @@ use yeanling_pages::{Action, Heard, Noting, Request};
 
 use super::{Farm, Last};
 use crate::browser::{now, place};
+use crate::signals::prelude::*;
+
+/// The name of the file of lines that could not be read.
+const BROKEN_FILE: &str = "yeanling-unread-lines.txt";
 
 impl Farm {
     /// Notes facts of one press, all of them or none; each passes the gate where those before it were noted.
@@ -43,6 +49,7 @@ impl Farm {
     pub fn ask(self, request: Request, tell: impl Fn(Action) + Clone + 'static) {
         let told = move |heard: Heard| tell(Action::Heard(heard));
         match request {
+            Request::Undo => self.undo(),
             Request::LookRound => self.look_round(),
             Request::StopLookingRound => self.stop_looking_round(),
             Request::TakeUpdate => self.take_update(),
@@ -68,14 +75,37 @@ impl Farm {
             Request::AskForGood => spawn_local(async move {
                 let promised = self.ask_for_good().await;
                 self.promise.set(Some(promised));
+                told(Heard::Promised(promised));
             }),
+            Request::LookAtRoom => spawn_local(async move {
+                self.promise.set(Some(self.promised().await));
+                self.room_left.set(self.room().await);
+            }),
+            Request::SavedHere(at) => self.keep_saved_here(at),
+            Request::SaveUnreadLines => {
+                let lines = untrack(|| self.broken());
+                // Should the browser fail, the lines still lie where they were.
+                let _ = self.save_file(BROKEN_FILE, &lines.join("\n"));
+            }
+            Request::ReadFile(key) => spawn_local(async move {
+                let file = self.read_picked(&key).await;
+                told(Heard::File(key, file.map(|bytes| bytes.map(Arc::from))));
+            }),
+            Request::ReadHandedIn(key) => spawn_local(async move {
+                let file = self.handed_in().await;
+                if file != Ok(None) {
+                    told(Heard::File(key, file.map(|bytes| bytes.map(Arc::from))));
+                }
+            }),
+            Request::TakeIn(incoming) => self.take_in(&incoming),
             Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
             Request::KeepDigits(lamb, digits) => self.keep_digits(lamb, digits),
         }
     }
 
     fn save_book(self, place: Option<usize>, told: impl Fn(Heard)) {
-        let Some(book) = self.outgoing() else { return };
+        let outgoing = untrack(|| self.outgoing.shared());
+        let Some(book) = &*outgoing else { return };
         let (mut saved, mut trouble) = (Vec::new(), None);
         for (index, (name, text)) in book.files.iter().enumerate() {
             if place.is_none_or(|place| place == index) {
@@ -92,8 +122,10 @@ impl Farm {
     }
 
     fn share_book(self, told: impl Fn(Heard) + 'static) {
-        let Some(book) = self.outgoing() else { return };
+        // It is ready before the tap: a share sheet opens only straight from one.
+        let outgoing = untrack(|| self.outgoing.shared());
         spawn_local(async move {
+            let Some(book) = &*outgoing else { return };
             let trouble = self.share(&book.files).await.err();
             match &trouble {
                 None => self.keep_sent(book.up_to),

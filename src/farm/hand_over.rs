@@ -1,13 +1,13 @@
-//! The book from phone to phone: written as a file, previewed, taken in. A preview changes nothing.
+//! The book from phone to phone: written as a file, taken in.
 
 use chrono::{Datelike, Timelike};
-use yeanling_core::book::{self, DeviceId, Entry, FileError, MOST_BYTES};
-use yeanling_core::flock::fold;
+use yeanling_core::book::{self, DeviceId, Entry, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
 
+use yeanling_pages::Incoming;
 pub use yeanling_pages::phone::Outgoing;
 
-use super::{Farm, Ground, Preview};
+use super::{Farm, Ground};
 use crate::browser::files::{self, FileTrouble};
 use crate::browser::{now, press, shared};
 use crate::signals::prelude::*;
@@ -24,15 +24,6 @@ const TABLE: &str = "text/csv";
 /// How long a book with new births in it may stay on one phone before it is said: a lost phone is a lost book.
 const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
-/// What in a file lies ahead of this phone's clock.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Ahead {
-    /// How many entries.
-    pub entries: usize,
-    /// The furthest of them.
-    pub latest: Moment,
-}
-
 impl Farm {
     /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
     #[must_use]
@@ -40,50 +31,16 @@ impl Farm {
         self.unsent.get()
     }
 
-    /// Returns this phone's own book as it goes out, never the made-up flock; none while nothing is noted in it.
-    #[must_use]
-    pub fn outgoing(self) -> Option<Outgoing> {
-        self.real.with_untracked(|ground| written(ground, self.device))
-    }
-
-    /// Reads a book file and says what taking it in would add to this phone's own book, also while someone looks round in
-    /// the made-up flock. Nothing changes.
-    ///
-    /// # Errors
-    /// The file is no whole book.
-    pub fn preview(self, bytes: &[u8]) -> Result<Preview, FileError> {
-        let file = book::read(bytes)?;
-        let own = self.real;
-        let (book, merged) = own.with_untracked(|ground| ground.book.with(file.entries.iter().cloned()));
-        let flock = fold(&book);
-        let (ewes, lambs) = own.with_untracked(|ground| (ground.flock.ewes.len(), ground.flock.lambs.len()));
-        let now = now::now();
-        let ahead: Vec<Moment> = merged
-            .added
-            .iter()
-            .filter_map(|id| book.entry(*id))
-            .filter_map(|entry| entry.ahead_of(now))
-            .collect();
-        let latest = ahead.iter().max().copied();
-        Ok(Preview {
-            ahead: latest.map(|latest| Ahead { entries: ahead.len(), latest }),
-            ewes: flock.ewes.len().saturating_sub(ewes),
-            lambs: flock.lambs.len().saturating_sub(lambs),
-            file,
-            merged,
-            flock,
-        })
-    }
-
-    /// Takes a previewed file into this phone's own book: everything that is new in it, in one piece. Whoever looked round
+    /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round
     /// in the made-up flock is back in their own.
-    pub fn take_in(self, preview: Preview) {
+    pub fn take_in(self, incoming: &Incoming) {
         let fresh = |entry: &Entry| self.real.with_untracked(|ground| ground.book.entry(entry.id).is_none());
-        let entries: Vec<Entry> = preview.file.entries.iter().filter(|entry| fresh(entry)).cloned().collect();
+        let all = &incoming.file.entries;
+        let entries: Vec<Entry> = all.iter().filter(|entry| fresh(entry)).cloned().collect();
         let keeping = (!entries.is_empty()).then(|| self.begin_keeping(entries));
         press::ground_moves();
         self.stop_looking_round();
-        self.real.update(|ground| ground.take(preview.file.entries));
+        self.real.update(|ground| ground.take(all.clone()));
         self.clock.set(now::now());
         if let Some(keeping) = keeping {
             self.go_on_keeping(keeping);

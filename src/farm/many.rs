@@ -1,6 +1,6 @@
 //! Many facts noted at once, such as many ewes put into a group: all of them or none.
 
-use yeanling_core::book::{Animal, Care, Entry, EntryId, Event, EweId, GroupId, LambId, Life};
+use yeanling_core::book::{Animal, Care, Entry, EntryId, Event, EweId, LambId, Life};
 use yeanling_core::flock::fold;
 use yeanling_core::spreadsheet::NewEwe;
 use yeanling_core::units::{Moment, TimeDelta};
@@ -47,30 +47,6 @@ impl Together {
 }
 
 impl Farm {
-    /// Puts ewes of the book and ewes new to it into a group, as from `at`, in one piece.
-    ///
-    /// # Errors
-    /// One of them cannot join: which, and why. Nothing has changed then.
-    pub fn join_group(
-        self,
-        group: GroupId,
-        known: &[EweId],
-        fresh: &[String],
-        at: Moment,
-    ) -> Result<(), (Option<EweId>, Refusal)> {
-        let mut together = Together::new(self, now::now(), at);
-        for ewe in known {
-            together.add(Event::JoinedGroup { ewe: *ewe, group }).map_err(|refusal| (Some(*ewe), refusal))?;
-        }
-        for tag in fresh {
-            let came = together.add(Event::EweCame { tag: Some(tag.clone()) });
-            let ewe = came.map_err(|refusal| (None, refusal))?.as_ewe();
-            together.add_checked(Event::JoinedGroup { ewe, group });
-        }
-        together.take();
-        Ok(())
-    }
-
     /// Notes facts that do not hang on each other, as from `at`, in one piece, which can be undone in one piece.
     ///
     /// # Errors
@@ -101,35 +77,5 @@ impl Farm {
             Ok(_) => together.take(),
             Err(refusal) => self.refused.set(Some(refusal)),
         }
-    }
-
-    /// Takes ewes of a table in, each with what is known of her, in one piece, and returns who they are.
-    ///
-    /// # Errors
-    /// One of them may not be noted: her tag and the reason. Nothing has changed then.
-    pub fn take_ewes(self, ewes: &[NewEwe]) -> Result<Vec<EweId>, (String, Refusal)> {
-        let now = now::now();
-        let mut together = Together::new(self, now, now);
-        let mut came: Vec<EweId> = Vec::new();
-        for ewe in ewes {
-            let added = together.add(Event::EweCame { tag: Some(ewe.tag.clone()) });
-            came.push(added.map_err(|refusal| (ewe.tag.clone(), refusal))?.as_ewe());
-        }
-        // What is said of a ewe can only be checked where she is: in a book that has them all.
-        let mut book = self.peek(|ground| ground.book.clone());
-        book.union(together.entries.iter().cloned());
-        let flock = fold(&book);
-        for (ewe, new) in came.iter().copied().zip(ewes) {
-            let described = (new.born.is_some() || new.breed.is_some())
-                .then(|| Event::Life(Life::Described { ewe, born: new.born, breed: new.breed.clone() }));
-            let remarked = new.remark.clone().map(|text| Event::Remarked { animal: Animal::Ewe(ewe), text });
-            for event in described.into_iter().chain(remarked) {
-                watch::allow(&flock, &book, &event, now, now)
-                    .map_err(|refusal| (new.tag.clone(), refusal))?;
-                together.add_checked(event);
-            }
-        }
-        together.take();
-        Ok(came)
     }
 }

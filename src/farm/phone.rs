@@ -1,7 +1,6 @@
 //! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
 
 use crate::signals::prelude::*;
-use leptos::html;
 use leptos::task::spawn_local;
 use yeanling_core::book::{DeviceId, LambId, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
@@ -76,15 +75,12 @@ impl Farm {
         files::save(name, text, super::hand_over::PLAIN)
     }
 
-    /// Reads the file picked in this field; nothing picked is `Ok(None)`.
+    /// Reads the file picked in the field of this key; nothing picked is `Ok(None)`.
     ///
     /// # Errors
     /// It is larger than a book may be, or cannot be read.
-    pub async fn read_picked(self, field: NodeRef<html::Input>) -> Result<Option<Vec<u8>>, FileTrouble> {
-        match field.get_untracked() {
-            Some(field) => files::read_picked(&field, MOST_BYTES).await,
-            None => Ok(None),
-        }
+    pub async fn read_picked(self, key: &str) -> Result<Option<Vec<u8>>, FileTrouble> {
+        files::read_picked(&format!("field-{key}"), MOST_BYTES).await
     }
 
     /// Returns up to when what was noted lies elsewhere too: the book was shared then, or someone said that it is safe.

@@ -80,6 +80,21 @@ impl Farm {
         self.with_duties(|_, duties| duties.iter().filter(late).cloned().collect())
     }
 
+    /// A hand begins its work, unless it is at it: what is told as missed now keeps its room.
+    pub(super) fn keep_missed(self) {
+        untrack(|| {
+            if !self.holds_still() {
+                self.missed_stood.set(self.missed(self.now()));
+            }
+        });
+    }
+
+    /// Returns what was told as missed when the hand that is at work began; nothing once it was read.
+    #[must_use]
+    pub fn missed_stood(self) -> Vec<Duty> {
+        if self.holds_still() && self.tells_of_missed() { self.missed_stood.get() } else { Vec::new() }
+    }
+
     /// Says whether what was missed is still told of: nobody has said that it was read.
     #[must_use]
     pub fn tells_of_missed(self) -> bool {

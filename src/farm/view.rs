@@ -9,7 +9,7 @@ use yeanling_core::units::Moment;
 use yeanling_pages::phone::{Phone, Saving};
 use yeanling_pages::{Lazy, Screen, View};
 
-use super::{Farm, here};
+use super::{Farm, Ground, here};
 use crate::browser::{id, now};
 
 impl Farm {
@@ -17,12 +17,17 @@ impl Farm {
     pub fn view<T>(self, now: Moment, from: (Screen, &'static str), read: impl FnOnce(&View) -> T) -> T {
         let (duties, outlooks) = (move || self.duties.shared(), move || self.outlooks.shared());
         let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
+        let outgoing = move || self.outgoing.shared();
         let made_up = self.is_made_up();
-        self.with(|ground| {
+        let still = move || Arc::new(self.holds_still());
+        let read = |ground: &Ground, own: &Ground| {
             read(&View {
                 book: &ground.book,
                 flock: &ground.flock,
+                own_book: &own.book,
+                own_flock: &own.flock,
                 now,
+                drawn: self.clock.get(),
                 here,
                 at_local: now::at_local,
                 new_id: || id::new_entry(now::now()),
@@ -32,9 +37,12 @@ impl Farm {
                 duties: Lazy::new(&duties),
                 outlooks: Lazy::new(&outlooks),
                 everyone: Lazy::new(&everyone),
+                still: Lazy::new(&still),
                 phone: Lazy::new(&phone),
+                outgoing: Lazy::new(&outgoing),
             })
-        })
+        };
+        self.with(|ground| self.with_own(|own| read(ground, own)))
     }
 
     /// Returns what this phone says of itself.
@@ -49,6 +57,7 @@ impl Farm {
             unsent: self.unsent.get(),
             behind: self.clock_is_behind(now),
             missed: self.missed(now),
+            missed_stood: self.missed_stood(),
             can_share: self.can_share(),
             sent: self.sent(),
             saved_here: self.saved_here(),

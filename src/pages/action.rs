@@ -1,5 +1,6 @@
 //! What a press does, as plain data, and what is left to the farm.
 
+use std::sync::Arc;
 use std::time::Duration;
 
 use yeanling_core::book::{Event, LambId};
@@ -7,7 +8,8 @@ use yeanling_core::calendar::Alarm;
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
-use crate::phone::{FileTrouble, HalfTyped, Look};
+use crate::hand_over::Incoming;
+use crate::phone::{FileTrouble, HalfTyped, Look, Promised};
 use crate::view::View;
 use crate::{Does, Key, Screen, Sheet, sheets};
 
@@ -47,6 +49,8 @@ pub enum Action {
 /// What is asked of the phone or of the app around the pages.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Request {
+    /// Undoes what was done last.
+    Undo,
     /// Puts the made-up flock in front of the real one, and leads to the Watch.
     LookRound,
     /// Returns to the real flock, and leads to the Watch.
@@ -76,8 +80,21 @@ pub enum Request {
     /// Hands a calendar of these alarms to the phone under a name; it tells with `Heard::Given` of this key. An alarm's address
     /// is the one within the app, to which the phone adds its own.
     GiveCalendar(Key, String, Vec<Alarm>),
-    /// Asks the browser to keep the book for good.
+    /// Asks the browser to keep the book for good; it tells with `Heard::Promised`.
     AskForGood,
+    /// Asks the browser what it promises about keeping the book, and how much room there is.
+    LookAtRoom,
+    /// What was noted until then was saved on this phone, file by file.
+    SavedHere(Moment),
+    /// Saves the lines that could not be read as a file on this phone.
+    SaveUnreadLines,
+    /// Reads the file that was picked in the field of this key; it tells with `Heard::File` of this key.
+    ReadFile(Key),
+    /// Reads the file that was handed to the app, or waits for one; it tells with `Heard::File` of this key if there is one.
+    ReadHandedIn(Key),
+    /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round in
+    /// the made-up flock is back in their own.
+    TakeIn(Arc<Incoming>),
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
     /// Keeps the digits of a lamb's birth weight that are still asked about, or lets them go.
@@ -93,6 +110,10 @@ pub enum Heard {
     Shared(Option<FileTrouble>),
     /// A table or calendar was handed over, or not.
     Given(Key, Option<FileTrouble>),
+    /// A file was read, none was picked, or it could not be.
+    File(Key, Result<Option<Arc<[u8]>>, FileTrouble>),
+    /// What the browser promises about keeping the book, now that it was asked for more.
+    Promised(Promised),
 }
 
 /// What is left to the farm after a press.
@@ -126,6 +147,12 @@ impl Effect {
 
 /// Does what can be done on the page, and returns what is left to the farm.
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let effects = done(action, screen, view, draft);
+    crate::noted(screen, view, draft, &effects);
+    effects
+}
+
+fn done(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
         Action::Nothing => {}

@@ -4,7 +4,7 @@
 use std::borrow::Cow;
 use std::sync::Arc;
 
-use crate::button::Button;
+use crate::button::{Button, Stays};
 use crate::chart::Chart;
 use crate::ribbon::Ribbon;
 use crate::text::Text;
@@ -365,6 +365,8 @@ pub struct List {
 pub struct Item {
     /// What it says.
     pub text: Text,
+    /// The file and the symbol of a drawing beside it; empty for none.
+    pub drawing: String,
     /// A few small words under it.
     pub note: Text,
     /// Small buttons behind it.
@@ -389,6 +391,8 @@ pub enum ListLook {
     /// Two records beside each other.
     Pair,
 
+    /// What is on a page; each line a button that leads there.
+    Contents,
     /// The working of a figure.
     Working,
     /// A rule's name.
@@ -774,7 +778,7 @@ impl Block {
     #[must_use]
     pub fn texts(&self) -> Vec<String> {
         let mut all: Vec<String> = Vec::new();
-        for button in self.buttons() {
+        for button in self.buttons().into_iter().filter(|button| button.stays != Stays::Room) {
             all.extend([button.label.clone(), button.name.clone()]);
         }
         match &self.kind {

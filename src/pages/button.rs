@@ -17,6 +17,8 @@ pub struct Button {
     pub size: Size,
     /// Whether it cannot be pressed now.
     pub off: bool,
+    /// What stands in its place once it was pressed.
+    pub stays: Stays,
     /// What a press does.
     pub does: Action,
 }
@@ -31,6 +33,18 @@ pub enum Weight {
     Outline,
     /// Paper without a strong line: for what is seldom used.
     Quiet,
+}
+
+/// What stands in the place of a button while a hand is at work, so that nothing moves.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Stays {
+    /// The button.
+    #[default]
+    Button,
+    /// A tick with its word: it was done.
+    Tick,
+    /// Nothing: it is not asked for any more. Its room is neither seen nor read out.
+    Room,
 }
 
 /// How large a button is.
@@ -57,6 +71,7 @@ impl Button {
             weight: Weight::Outline,
             size: Size::Plain,
             off: false,
+            stays: Stays::Button,
             does,
         }
     }
@@ -101,6 +116,18 @@ impl Button {
     #[must_use]
     pub fn named(self, name: impl Into<String>) -> Self {
         Self { name: name.into(), ..self }
+    }
+
+    /// A tick in its place, since it was done.
+    #[must_use]
+    pub fn ticked(self) -> Self {
+        Self { stays: Stays::Tick, off: true, ..self }
+    }
+
+    /// Its room alone, since it is not asked for any more.
+    #[must_use]
+    pub fn emptied(self) -> Self {
+        Self { stays: Stays::Room, off: true, ..self }
     }
 
     /// The same, out of use if so.

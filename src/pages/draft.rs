@@ -8,6 +8,7 @@ use yeanling_core::units::Moment;
 use yeanling_core::watch::Refusal;
 
 use crate::view::View;
+use crate::watch::Stood;
 use crate::{Block, Effect, Key, Sheet};
 
 /// What was typed and chosen, each under its key.
@@ -31,6 +32,8 @@ pub struct Draft {
     said: BTreeMap<Key, String>,
     /// What a screen keeps as it stood.
     pub(crate) kept: Kept,
+    /// What is under way on Hand over alone.
+    pub(crate) hand_over: crate::hand_over::UnderWay,
     /// How many sheets were opened.
     opened: usize,
 }
@@ -40,6 +43,8 @@ pub struct Draft {
 pub(crate) struct Kept {
     /// The list that is out of sight while something is looked for.
     pub(crate) list: Option<Arc<Block>>,
+    /// What stood on the Watch when the hand that is at work there pressed last.
+    pub(crate) watch: Option<Arc<Stood>>,
 }
 
 /// A sheet that lies open.
@@ -219,6 +224,7 @@ impl Draft {
     /// The screen is left: sheets on which nothing was typed are closed, and what was refused was read.
     pub fn leave(&mut self) {
         self.sheets.retain(|open| !open.fields.is_blank());
+        self.kept.watch = None;
         self.refused = None;
         self.said.clear();
     }

@@ -37,7 +37,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
         blocks = blocks.then(due::blocks(view, ewe.id));
     }
     blocks = blocks
-        .section("record", keep::RECORD, her_record(view, ewe.id))
+        .section("her-record", keep::RECORD, her_record(view, ewe.id))
         .then(litters(view, ewe.id))
         .then(fostered_on(view, ewe.id))
         .section("note", words::NOTE, notes(view, ewe));

@@ -175,5 +175,8 @@ pub(crate) fn add(view: &View, draft: &mut Draft) -> Vec<Effect> {
 pub(crate) fn enter(view: &View, draft: &mut Draft) {
     if view.from.0 != Screen::Flock {
         *draft = Draft::default();
+    } else if draft.fields.written(FIND).is_none() {
+        // A row that is out of sight is not the one that one comes back to.
+        draft.fields.forget(LAST);
     }
 }

@@ -17,10 +17,13 @@ mod feed;
 mod figures;
 mod flock;
 mod group;
+mod hand_over;
+mod help;
 mod keypad;
 mod lamb;
 mod lamb_row;
 mod lambing;
+mod lost;
 pub mod made_up;
 mod medicines;
 mod milk;
@@ -43,24 +46,29 @@ mod stores;
 mod text;
 mod timeline;
 mod to_calendar;
+mod undo;
 mod view;
 mod weighing;
 
+mod watch;
 mod weight;
 mod why;
 mod withheld;
+mod year;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
-pub use button::{Button, Size, Weight};
+pub use button::{Button, Size, Stays, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
+pub use hand_over::{Ahead, Incoming};
 pub use keypad::KeyPress;
-pub use page::{Blocks, Page, SheetPage, key_of, why};
+pub use page::{Blocks, Page, SheetPage, Tally, key_of, why};
 pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
 pub use to_calendar::ToCalendar;
+pub use undo::{Last, offer};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
@@ -98,13 +106,16 @@ pub enum Does {
     Figures(figures::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
+    /// Of sending the book and taking one in.
+    HandOver(hand_over::Does),
 }
 
-/// Returns a screen; none while it is still drawn by hand.
+/// Returns a screen.
 #[must_use]
-pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
+pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
         Screen::Figures => figures::page(view, draft),
+        Screen::HandOver => hand_over::page(view, draft),
         Screen::More => more::page(view),
         Screen::Stores => stores::page(view),
         Screen::Pens => pens::page(view),
@@ -126,16 +137,13 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Option<Page> {
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
-        Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost => return None,
+        Screen::Year => year::page(view, draft),
+        Screen::Help => help::page(view),
+        Screen::Lost => lost::page(),
+        Screen::Watch => watch::page(view, draft),
     };
     page.sheets = sheets::pages(view, draft);
-    Some(page)
-}
-
-/// Says whether a screen is made here; the others are still drawn by hand.
-#[must_use]
-pub const fn is_made(screen: Screen) -> bool {
-    !matches!(screen, Screen::Watch | Screen::HandOver | Screen::Help | Screen::Year | Screen::Lost)
+    page
 }
 
 /// What follows when something was typed or chosen.
@@ -177,36 +185,49 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
         Does::AddFound => flock::add(view, draft),
+        Does::HandOver(does) => hand_over::does(does, view, draft),
+    }
+}
+
+/// Something is about to be noted, perhaps: what a screen keeps of how it stood.
+fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
+    if screen == Screen::Watch {
+        watch::noted(view, draft, effects);
     }
 }
 
 /// What the phone has answered.
-fn heard(heard: &Heard, _screen: Screen, _view: &View, draft: &mut Draft) -> Vec<Effect> {
+fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if screen == Screen::HandOver {
+        return hand_over::heard(heard, view, draft);
+    }
     match heard {
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
             to_calendar::given(key, trouble.as_ref(), draft);
         }
-        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) => {}
+        Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) | Heard::File(..) | Heard::Promised(_) => {}
     }
     Vec::new()
 }
 
 /// The screen is come to.
-pub fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     lambing::enter(screen, view, draft);
-    if screen == Screen::Flock {
-        flock::enter(view, draft);
+    match screen {
+        Screen::Flock => flock::enter(view, draft),
+        Screen::Watch => watch::enter(draft),
+        Screen::HandOver => return hand_over::enter(),
+        _ => {}
     }
+    Vec::new()
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
 /// are closed.
 pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let mut effects = Vec::new();
-    if draft.sheets.is_empty()
-        && let Some(page) = page(screen, view, draft)
-    {
-        for block in page.all() {
+    if draft.sheets.is_empty() {
+        for block in page(screen, view, draft).all() {
             let Kind::Field(block::Field { left: Some(left), .. }) = &block.kind else { continue };
             if draft.fields.typed(&block.key).is_some() {
                 effects.extend(act(left, screen, view, draft));
@@ -217,6 +238,9 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         practice::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));
+    if screen == Screen::HandOver {
+        hand_over::leave(draft);
+    }
     draft.leave();
     effects
 }

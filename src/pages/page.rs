@@ -18,7 +18,7 @@ pub struct Page {
     /// The large line: the page's name.
     pub title: String,
     /// How many stand how, beside the name.
-    pub tallies: Vec<(State, String)>,
+    pub tallies: Vec<Tally>,
     /// A line under the name.
     pub under: Text,
     /// The way back: where and what is there. Without one the farm's name stands there.
@@ -31,6 +31,17 @@ pub struct Page {
     pub sheets: Vec<SheetPage>,
     /// Whether it has no head of its own: it stands as its blocks alone.
     pub bare: bool,
+}
+
+/// How many stand so, with its word.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Tally {
+    /// How.
+    pub state: State,
+    /// The count and its word.
+    pub text: String,
+    /// Whether it only keeps its room, unseen and unread.
+    pub empty: bool,
 }
 
 /// A sheet of paper over a page.

@@ -28,6 +28,8 @@ pub struct Phone {
     pub behind: Option<Moment>,
     /// What was late when someone came back to the page, until it is done or read.
     pub missed: Vec<Duty>,
+    /// What was told so when the hand that is at work began: its room is kept. Nothing once it was read, or without a hand.
+    pub missed_stood: Vec<Duty>,
     /// Whether this phone has a share sheet for files.
     pub can_share: bool,
     /// Up to when what was noted lies elsewhere too.

@@ -180,6 +180,43 @@ impl Screen {
         }
     }
 
+    /// Says whether it is about one animal, group or pen: the way back leads to its row in the list it was opened from.
+    #[must_use]
+    pub const fn is_of_one(self) -> bool {
+        matches!(self, Self::Ewe(_) | Self::Lamb(_) | Self::Group(_) | Self::Pen(_))
+    }
+
+    /// Returns the screen of the bar at the foot under which this one is found.
+    #[must_use]
+    pub const fn tab(self) -> Option<Self> {
+        match self {
+            Self::Watch
+            | Self::Lambing
+            | Self::LambingEwe(_)
+            | Self::LambingUnknown
+            | Self::LambingLamb(_)
+            | Self::BottleRound
+            | Self::Pens
+            | Self::Pen(_) => Some(Self::Watch),
+            Self::Flock | Self::Ewe(_) | Self::Lamb(_) | Self::ColdLamb(Some(_)) => Some(Self::Flock),
+            Self::Figures | Self::ColdLamb(None) => Some(Self::Figures),
+            Self::HandOver => Some(Self::HandOver),
+            Self::More
+            | Self::Help
+            | Self::Practice
+            | Self::Night
+            | Self::Season
+            | Self::Group(_)
+            | Self::Race(_)
+            | Self::Stores
+            | Self::Medicines
+            | Self::Weighing
+            | Self::Feed
+            | Self::Year => Some(Self::More),
+            Self::Lost => None,
+        }
+    }
+
     /// Returns the screen of an animal.
     #[must_use]
     pub const fn of(animal: Animal) -> Self {

@@ -3,6 +3,7 @@
 
 use std::sync::Arc;
 
+use yeanling_core::watch::Duty;
 use yeanling_words::{animals, frame, hand_over, night, watch};
 
 use crate::block::{Aloud, Block, Kind, Line, LineLook, NoticeKind};
@@ -80,13 +81,28 @@ pub fn standing(view: &View) -> Vec<Arc<Block>> {
     if let Some(noted) = phone.behind {
         blocks = blocks.notice("behind", NoticeKind::Bad, night::clock_behind(noted, view.now), []);
     }
-    if let Some(first) = phone.missed.first() {
-        let name = animals::animal(view.flock, first.subject);
-        let first_is = night::line(&name, &watch::task(first.task, view.system()));
-        let text = night::missed(phone.missed.len(), &first_is);
-        let read = Button::new("read", frame::OK, Action::Phone(Request::LetMissedGo)).small();
-        let there = Button::new("there", text, Action::Go(Screen::of(first.subject))).small();
-        blocks = blocks.notice("missed", NoticeKind::Bad, Text::default(), [there, read]);
-    }
-    blocks.into()
+    blocks.then(missed(view)).into()
+}
+
+/// What was missed while no one looked. It makes no room for what was just done: rows stand below it, and the hand is still
+/// at them.
+fn missed(view: &View) -> Blocks {
+    let told = |missed: &[Duty]| {
+        let first = missed.first()?;
+        let task = watch::task(first.task, view.system());
+        let first_is = night::line(&animals::animal(view.flock, first.subject), &task);
+        Some((night::missed(missed.len(), &first_is), Screen::of(first.subject)))
+    };
+    let stood = told(&view.phone.missed_stood).map(|(text, _)| text);
+    let (text, to) = match (told(&view.phone.missed), &stood) {
+        (Some(told), _) => told,
+        (None, Some(_)) => (night::MISSED_NONE.to_owned(), Screen::Watch),
+        (None, None) => return Blocks::new(),
+    };
+    let room = stood.filter(|stood| *stood != text).unwrap_or_default();
+    let line = Line::new(LineLook::To(to), Text::from(text).in_room_of(&room));
+    let read = Button::new("read", frame::OK, Action::Phone(Request::LetMissedGo)).small();
+    let inside = vec![Block::new("", Kind::Line(line))];
+    let notice = crate::block::Notice { kind: NoticeKind::Bad, inside, buttons: vec![read] };
+    Blocks::new().add("missed", Kind::Notice(notice))
 }

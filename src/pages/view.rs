@@ -15,7 +15,7 @@ use yeanling_core::watch::{self, Duty, Refusal};
 use crate::Screen;
 use crate::draft::Noting;
 use crate::everyone::Everyone;
-use crate::phone::Phone;
+use crate::phone::{Outgoing, Phone};
 
 /// What a page reads and a press is judged by.
 #[derive(Debug)]
@@ -24,8 +24,14 @@ pub struct View<'a> {
     pub book: &'a Book,
     /// What it makes.
     pub flock: &'a Flock,
+    /// What was noted in this phone's own book, also while the made-up flock is looked round in.
+    pub own_book: &'a Book,
+    /// What that makes.
+    pub own_flock: &'a Flock,
     /// Now.
     pub now: Moment,
+    /// The instant at which the page was drawn that is pressed now; of a page that is drawn, now.
+    pub drawn: Moment,
     /// Returns the same instant as this phone's wall clock shows it.
     pub here: fn(Moment) -> Moment,
     /// Returns the instant at which this phone's wall clock shows this.
@@ -44,8 +50,13 @@ pub struct View<'a> {
     pub outlooks: Lazy<'a, Outlooks>,
     /// All animals by all that they are found by.
     pub everyone: Lazy<'a, Everyone>,
+    /// Whether a hand is at work: what it did last is still offered to be undone, or was undone just now. As long as it is,
+    /// what it sees keeps its place.
+    pub still: Lazy<'a, bool>,
     /// What this phone says of itself.
     pub phone: Lazy<'a, Phone>,
+    /// This phone's own book as it goes out; none while nothing is noted in it.
+    pub outgoing: Lazy<'a, Option<Outgoing>>,
 }
 
 /// What is worked out once for all screens, and only when a page asks for it.

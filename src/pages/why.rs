@@ -11,6 +11,7 @@ use yeanling_core::reckon::chill::{Chill, Indoors};
 use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::feeds::Next;
+use yeanling_core::reckon::flock_figures::Figures;
 use yeanling_core::reckon::growth::Expected;
 use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
 use yeanling_core::reckon::mixing::Mix;
@@ -71,6 +72,7 @@ pub enum Reason {
     Vigor(FourGrade),
     /// A score of ten points.
     TenPoint(Score),
+
     /// How a group stands at a time of the year, by whose targets.
     Condition(Targets, Stage),
     /// How much hay the winter takes.
@@ -111,6 +113,8 @@ pub enum Reason {
     Chill(Chill),
     /// Whether the air chills them under a roof.
     Indoors(Indoors),
+    /// The figures of a season.
+    FlockFigures(Figures),
 }
 
 impl Reason {
@@ -135,6 +139,7 @@ impl Reason {
             Self::Mixing(mix) => why::mixing(mix, view.system()),
             Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
             Self::TenPoint(score) => why::ten_point(score),
+
             Self::Condition(by, stage) => why::condition(*by, *stage),
             Self::Hay => why::hay(),
             Self::Ration => why::ration(),
@@ -155,6 +160,7 @@ impl Reason {
             Self::Blood(reading) => why::passive_transfer(reading),
             Self::Chill(chill) => why::chill(chill, view.system()),
             Self::Indoors(air) => why::indoors(air, view.system()),
+            Self::FlockFigures(figures) => why::flock_figures(figures),
         }
     }
 

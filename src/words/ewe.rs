@@ -1,5 +1,7 @@
 //! One ewe.
 
+use super::common::typed;
+
 /// Starts her lambing.
 pub const LAMBING: &str = "Lambing";
 /// Goes on with it.
@@ -46,7 +48,7 @@ pub const VET: &str = "Vet called";
 
 /// Returns where she is: "in Pen 2 since 03:10 · in the book since …".
 pub fn in_pen(pen: &str, since: &str, came: &str) -> String {
-    format!("*{pen}* since {since} · {came}")
+    format!("*{}* since {since} · {}", typed(pen), typed(came))
 }
 
 /// Returns what she is: "Cheviot · born 2022 · in the book since …".

@@ -19,6 +19,18 @@ pub const READING: &str = "Reading…";
 pub const COLUMNS: &str = "Which column holds what";
 /// No column.
 pub const NO_COLUMN: &str = "none";
+/// Names a column without a head by its letter, the first from 1: "column C".
+pub fn letter(place: usize) -> String {
+    let mut letters = String::new();
+    let mut rest = place;
+    while rest > 0 {
+        let letter = u8::try_from((rest - 1) % 26).unwrap_or(0);
+        letters.insert(0, char::from(b'A' + letter));
+        rest = (rest - 1) / 26;
+    }
+    format!("column {letters}")
+}
+
 /// Says that a column of tags is needed.
 pub const NO_TAGS: &str = "Say which column holds the tags.";
 /// Asks how dates are to be read.
@@ -126,5 +138,16 @@ pub fn no_sheet(error: SheetError) -> String {
             "This is no CSV file. In your spreadsheet, save the table as CSV and open that.".to_owned()
         }
         SheetError::OpenQuote { line } => format!("The quote that begins in line {line} does not end."),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::letter;
+
+    #[test]
+    fn a_column_without_a_head_is_named_as_spreadsheets_name_it() {
+        let named = [1, 26, 27, 53, 703].map(letter);
+        assert_eq!(named, ["column A", "column Z", "column AA", "column BA", "column AAA"]);
     }
 }

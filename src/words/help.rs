@@ -5,17 +5,17 @@ pub mod milk;
 
 use yeanling_core::practice::{LaborLimits, Practice};
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
+use yeanling_core::reckon::ten_point::Sign;
+use yeanling_core::reckon::vigor::FourGrade;
 
-use super::cold_lamb;
 use super::common::{minutes, number};
 use super::practice::day_rule;
+use super::{cold_lamb, why};
 
 /// The screen's name.
 pub const TITLE: &str = "Help";
 /// What the screen is for.
 pub const SUB: &str = "Everything here can be read with no network.";
-/// Heads the list of what is here.
-pub const CONTENTS: &str = "On this page";
 /// Heads the first day.
 pub const FIRST_DAY: &str = "A newborn’s first day";
 /// Heads the signs of a fed lamb.
@@ -34,6 +34,18 @@ pub const FOUR_GRADES: &str = "Four grades at five minutes, 1 is best";
 pub const TEN_POINTS: &str = "Ten points, 10 is best";
 /// Explains the scales.
 pub const VIGOR_SUB: &str = "The two run against each other: always name the scale. Without an ear oximeter the points are out of 8, adapted, and have no bands.";
+
+/// Returns a grade of vigor and what it means.
+pub fn grade(grade: FourGrade) -> String {
+    format!("*Grade {}:* {}", grade.number(), why::vigor_meaning(grade))
+}
+
+/// Returns a sign of the ten points and what each point of it stands for.
+pub fn sign(sign: Sign) -> String {
+    let (name, [zero, one, two]) = why::sign(sign);
+    format!("*{name}:* 0 {zero} · 1 {one} · 2 {two}")
+}
+
 /// Heads the rings.
 pub const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.

@@ -82,3 +82,8 @@ pub fn mark(mark: KeepMark) -> String {
         KeepMark::Years(years) => format!("{} years old", number(f64::from(years), 0)),
     }
 }
+
+/// Returns the marks that a ewe meets.
+pub fn marks(marks: Vec<KeepMark>) -> String {
+    marks.into_iter().map(mark).collect::<Vec<_>>().join(", ")
+}

@@ -16,6 +16,8 @@ pub const BACKSPACE: &str = "delete last digit";
 pub const POINT: &str = "point";
 /// Names the pad of digits.
 pub const KEYPAD: &str = "number pad";
+/// Names the list that leads down a page.
+pub const CONTENTS: &str = "On this page";
 /// Names the bar of screens.
 pub const SCREENS: &str = "screens";
 /// Heads the rule in the sheet of reasons.

@@ -161,9 +161,13 @@ pub const fn castration(way: Castration) -> &'static str {
 pub fn line(life: &Life, flock: &Flock) -> String {
     match life {
         Life::Fostered { dam, lamb } => {
-            format!("{} fostered to *{}*", animals::lamb_of(flock, *lamb), animals::ewe_of(flock, *dam))
+            format!(
+                "{} fostered to *{}*",
+                typed(&animals::lamb_of(flock, *lamb)),
+                typed(&animals::ewe_of(flock, *dam))
+            )
         }
-        Life::Marked { mark, .. } => format!("Marked *{mark}*"),
+        Life::Marked { mark, .. } => format!("Marked *{}*", typed(mark)),
         Life::KeptAsEwe { .. } => "Kept as a ewe".to_owned(),
         Life::Described { born, breed, .. } => {
             let born = born.map(|born| format!("Born {}", birth_day(born)));
@@ -231,7 +235,7 @@ pub fn left(left: &Left) -> String {
 
 /// Returns with whom a fostered lamb is: "with Ewe 41".
 pub fn with_ewe(name: &str) -> String {
-    format!("fostered to *{name}*")
+    format!("fostered to *{}*", typed(name))
 }
 
 /// Says that she is a ewe now.

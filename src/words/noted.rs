@@ -5,7 +5,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::practice::Choice;
 use yeanling_core::units::{Amount, System};
 
-use super::common::{clock, feed_mass, mass, number, temperature, volume_as_given};
+use super::common::{clock, feed_mass, mass, number, temperature, typed, volume_as_given};
 use super::{animals, danger, labor, life, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
@@ -15,7 +15,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
             Some(tag) => format!("Came into the book as ewe {tag}"),
             None => "Came into the book".to_owned(),
         },
-        Event::Tagged { tag, .. } => format!("Called *{tag}* from now on"),
+        Event::Tagged { tag, .. } => format!("Called *{}* from now on", typed(tag)),
         Event::LambBorn { sex, alive, .. } => {
             let sex = match sex {
                 Some(Sex::Ewe) => "Ewe lamb",
@@ -64,7 +64,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Ringed { ring: Ring::Tail, .. } => "Tail ringed".to_owned(),
         Event::Ringed { ring: Ring::Castration, .. } => "Ringed (castration)".to_owned(),
         Event::PenMade { name, .. } => format!("Pen {name} set up"),
-        Event::PenNamed { name, .. } => format!("Called pen *{name}* from now on"),
+        Event::PenNamed { name, .. } => format!("Called pen *{}* from now on", typed(name)),
         Event::PenCleaned { .. } => "Cleaned and bedded".to_owned(),
         Event::PenClosed { .. } => "Taken down".to_owned(),
         Event::PutInPen { animal, pen } => {
@@ -73,7 +73,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::LetOut { .. } => "Out of the pen".to_owned(),
         Event::GroupFormed { name } => format!("Group {name} formed"),
-        Event::GroupNamed { name, .. } => format!("Called group *{name}* from now on"),
+        Event::GroupNamed { name, .. } => format!("Called group *{}* from now on", typed(name)),
         Event::GroupParted { .. } => "Group broken up".to_owned(),
         Event::JoinedGroup { ewe, group } => {
             format!("{} joined group {}", animals::ewe_of(flock, *ewe), group_name(flock, *group))
@@ -83,8 +83,8 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::RamIn { ram, age, .. } => format!("{} in", season::ram(ram.as_deref(), *age)),
         Event::RamOut { .. } => "Ram out".to_owned(),
-        Event::CrayonChanged { color, .. } => format!("Crayon *{color}* from now on"),
-        Event::CrayonMark { color, .. } => format!("Crayon mark: *{color}*"),
+        Event::CrayonChanged { color, .. } => format!("Crayon *{}* from now on", typed(color)),
+        Event::CrayonMark { color, .. } => format!("Crayon mark: *{}*", typed(color)),
         Event::Scanned { lambs, days, .. } => season::scanned(*lambs, *days),
         Event::Conditioned { score, .. } => format!("Condition *{}*", season::score(*score)),
         Event::EweWeighed { mass: weight, .. } => format!("Weighed *{}*", mass(*weight, system)),
@@ -99,7 +99,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::StoreCounted { item, amount } => format!("Counted: {}", goods(*item, *amount, system)),
         Event::ColostrumFrozen { from, bags, volume, brix, label } => {
             let (bags, each) = (stores::bags(*bags), volume_as_given(*volume, system));
-            let from = stores::milked_from(flock, *from);
+            let from = typed(&stores::milked_from(flock, *from));
             let read = brix.map(|brix| format!(", {} % Brix", number(brix.as_percent(), 1)));
             let label = label.as_deref().map(|label| format!(", “{label}”"));
             let more = [read, label].into_iter().flatten().collect::<String>();

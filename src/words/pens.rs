@@ -6,7 +6,7 @@ use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Readiness, WhyNot};
 
 use super::animals;
-use super::common::{clock, day_and_clock, length, short_date, span};
+use super::common::{clock, day_and_clock, length, short_date, span, typed};
 
 /// The screen's name.
 pub const TITLE: &str = "Pens";
@@ -88,7 +88,7 @@ pub fn inside(flock: &Flock, animal: Animal, since: Moment, now: Moment) -> Stri
     let stay = now.since(since);
     let stay =
         if stay < TimeDelta::minutes(1) { "just in".to_owned() } else { format!("in for {}", span(stay)) };
-    format!("*{name}*{with} · {stay}")
+    format!("*{}*{with} · {stay}", typed(&name))
 }
 
 /// Returns whether a pair may go out, and all that holds it back.

@@ -5,6 +5,7 @@ use yeanling_core::book::Cause;
 use yeanling_core::figures::{Alive, Loss, Season};
 use yeanling_core::reckon::flock_figures::{Of, Share};
 use yeanling_core::reckon::losses::Span;
+use yeanling_core::reckon::survival::Bin;
 use yeanling_core::units::{Mass, System};
 
 use super::common::{date, mass, number, short_date};
@@ -92,6 +93,21 @@ pub fn of(share: Share) -> String {
     // More than all of them are no part of them.
     let from = if share.count > share.of { "from" } else { "of" };
     format!("{} {from} {} {of}", share.count, share.of)
+}
+
+/// Returns a figure in bold.
+pub fn bold(figure: &str) -> String {
+    format!("*{figure}*")
+}
+
+/// Returns how many there are.
+pub fn count(count: u32) -> String {
+    format!("*{count}*")
+}
+
+/// Returns how many litters there are of one, two, and three and more lambs.
+pub fn litters([one, two, more]: [u32; 3]) -> String {
+    format!("*{one} · {two} · {more}*")
 }
 
 /// Returns a share in percent, to a tenth.
@@ -187,9 +203,15 @@ pub fn too_few(lambs: usize, least: usize) -> String {
     )
 }
 
-/// Tells one bar of survival in words: "3 to 3.5 kg: 9 of 10".
-pub fn bin(from: Mass, to: Mass, lived: u32, lambs: u32, system: System) -> String {
-    format!("{} to {}: {lived} of {lambs}", mass(from, system), mass(to, system))
+/// The scale of survival.
+pub const PERCENTS: [(f64, &str); 3] = [(0.0, "0 %"), (0.5, "50 %"), (1.0, "100 %")];
+
+/// Tells the bars of survival in words: "3 to 3.5 kg: 9 of 10, 3.5 to 4 kg: 10 of 10."
+pub fn bins(bins: &[Bin], system: System) -> String {
+    let bin = |bin: &Bin| {
+        format!("{} to {}: {} of {}", mass(bin.from, system), mass(bin.to, system), bin.lived, bin.lambs)
+    };
+    format!("{}.", bins.iter().map(bin).collect::<Vec<_>>().join(", "))
 }
 
 #[cfg(test)]

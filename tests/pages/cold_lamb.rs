@@ -47,7 +47,7 @@ fn a_cold_lamb_is_read_told_in_order_read_again_in_twenty_minutes_and_done_when_
     read(&mut phone, "37.5", "Yes, both");
     phone.says("Readings before");
     phone.says("37 °C (98.6 °F) reached. 36.0 °C, now 37.5 °C.").says("36.0 °C (96.8 °F): dangerously cold");
-    phone.press("Fed 200 ml by bottle").says("Fed 200\u{a0}ml 03:33").has_no_button("Fed");
+    phone.press("Fed 200 ml by bottle").says("Fed 200 ml 03:33").has_no_button("Fed");
 
     phone.later(21);
     read(&mut phone, "39.2", "Yes, both");

@@ -3,9 +3,9 @@
 use std::collections::BTreeMap;
 
 use yeanling_draw::{Around, Patcher, page as drawn_page};
-use yeanling_pages::{Page, Screen, Top};
+use yeanling_pages::{Action, Page, Screen, Top};
 
-use crate::phone::Phone;
+use crate::phone::{Phone, pressables};
 use crate::tree::{self, Node};
 
 /// Returns what a page looks like, with all that stands above it.
@@ -52,6 +52,13 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
         }
         if node.tag() == "button" && node.all().iter().skip(1).any(is_control) {
             wrong.push(format!("a button stands in a button: {}", node.html()));
+        }
+    }
+    for one in pressables(page) {
+        if let Action::Show(key) = &one.does
+            && !ids.contains_key(key.as_ref())
+        {
+            wrong.push(format!("{:?} leads to #{key}, which is not there", one.name));
         }
     }
     wrong.extend(headings(&root));

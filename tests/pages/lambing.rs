@@ -1,16 +1,15 @@
-//! One ewe at work: who lambs, what was seen, each lamb as it comes, and the weight on the keys.
+//! One ewe at work: who lambs, what was seen, each lamb as it comes.
 
 use std::time::Duration;
 
-use yeanling_core::book::{Event, EweId, LambId};
-use yeanling_core::units::Mass;
+use yeanling_core::book::{Event, EweId};
 use yeanling_pages::Screen;
 use yeanling_pages::block::{Field, Kind};
 
 use crate::phone::Phone;
 
 /// The keys rest so long.
-const REST: Duration = Duration::from_millis(700);
+pub(crate) const REST: Duration = Duration::from_millis(700);
 
 fn at_night() -> Phone {
     let mut phone = Phone::at("2026-02-25 01:00");
@@ -19,25 +18,25 @@ fn at_night() -> Phone {
 }
 
 /// Begins the lambing of a ewe, who is new to the book.
-fn lambing(tag: &str) -> Phone {
+pub(crate) fn lambing(tag: &str) -> Phone {
     let mut phone = at_night();
     phone.write("Her tag", tag).press(&format!("Add ewe {tag}"));
     phone
 }
 
-fn first_ewe(phone: &Phone) -> EweId {
+pub(crate) fn first_ewe(phone: &Phone) -> EweId {
     *phone.flock.ewes.keys().next().expect("a ewe")
 }
 
 /// The birth weight that stands noted of a lamb, in kilograms.
-fn weighs(phone: &Phone, name: &str) -> Option<f64> {
+pub(crate) fn weighs(phone: &Phone, name: &str) -> Option<f64> {
     let lamb =
         phone.flock.lambs.values().find(|lamb| yeanling_words::animals::lamb(&phone.flock, lamb) == name);
     lamb.expect("the lamb").birth_weight().map(|mass| (mass.as_kilograms() * 100.0).round() / 100.0)
 }
 
 /// What stands on the keys.
-fn readout(phone: &Phone) -> Option<String> {
+pub(crate) fn readout(phone: &Phone) -> Option<String> {
     phone.page().all().into_iter().find_map(|block| match &block.kind {
         Kind::Readout(readout) => Some(readout.value.clone()),
         _ => None,
@@ -45,7 +44,7 @@ fn readout(phone: &Phone) -> Option<String> {
 }
 
 /// Which of the buttons that stay down are down.
-fn down(phone: &Phone) -> Vec<String> {
+pub(crate) fn down(phone: &Phone) -> Vec<String> {
     let mut down = Vec::new();
     for block in phone.page().all() {
         match &block.kind {
@@ -259,175 +258,4 @@ fn a_ewe_scanned_with_two_is_not_done_after_one_unless_that_is_said() {
     phone.press("All lambs born").press("Yes, all are born");
     assert_eq!(phone.screen, Screen::Watch);
     assert!(phone.flock.litters.values().all(|litter| litter.all_born.is_some()));
-}
-
-// The weight on the keys.
-
-#[test]
-fn a_weight_is_noted_once_the_keys_rest_and_corrected_on_them() {
-    let mut phone = lambing("3");
-    phone.press("Ram lamb").keys("40").rest(REST).says("40 kg");
-    assert_eq!(weighs(&phone, "3a"), None);
-    phone.keys("<").rest(REST);
-    assert_eq!(weighs(&phone, "3a"), Some(4.0));
-    phone.keys(".5").rest(REST).says("good for a single");
-    assert_eq!(weighs(&phone, "3a"), Some(4.5));
-    let noted = phone.flock.lambs.values().map(|lamb| lamb.weights.len()).sum::<usize>();
-    assert_eq!(noted, 1, "it is one weight, corrected");
-}
-
-#[test]
-fn a_weight_is_not_noted_while_the_keys_are_pressed() {
-    let mut phone = lambing("3");
-    phone.press("Ram lamb").keys("4").rest(REST / 2).keys(".").rest(REST / 2).keys("2");
-    assert_eq!(weighs(&phone, "3a"), None);
-    phone.rest(REST);
-    assert_eq!(weighs(&phone, "3a"), Some(4.2));
-}
-
-#[test]
-fn pounds_are_asked_about_and_taken_with_one_tap_or_kilograms_with_another() {
-    let mut phone = lambing("3");
-    phone.press("Ram lamb").keys("9.9").rest(REST).says("Did you mean 9.9\u{a0}lb?");
-    phone.press("Yes, 9.9 lb").says_nowhere("Did you mean");
-    // It stands there as it was meant.
-    assert_eq!((weighs(&phone, "3a"), readout(&phone).as_deref()), (Some(4.49), Some("9.9")));
-    assert!(down(&phone).contains(&"lb".to_owned()));
-    phone.press("Next lamb").press("Ewe lamb").keys("9.9").press("No, 9.9 kg").says_nowhere("Did you mean");
-    phone.rest(REST);
-    assert_eq!(weighs(&phone, "3b"), Some(9.9));
-    phone.press("All lambs born");
-    assert_eq!(phone.screen, Screen::Watch);
-}
-
-#[test]
-fn digits_that_come_to_no_weight_take_back_what_was_noted_of_the_first() {
-    let mut phone = lambing("40");
-    phone.press("Ewe lamb").keys("4").rest(REST);
-    assert_eq!(weighs(&phone, "40a"), Some(4.0));
-    phone.keys("2").rest(REST).says("Between 0.5 and 12 kg is allowed");
-    assert_eq!(weighs(&phone, "40a"), None);
-    assert!(!phone.undo(), "to bring the first digits back is not offered");
-    phone.keys("<<3.9").rest(REST);
-    assert_eq!(weighs(&phone, "40a"), Some(3.9));
-    // Of another visit what stood before comes back.
-    let here = phone.screen;
-    phone.open(Screen::Lambing).open(here).press("40a").keys("<<").rest(REST).keys("5").rest(REST);
-    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "40a")), (Some("35"), Some(3.9)));
-}
-
-#[test]
-fn a_point_that_was_left_out_is_offered_and_neither_the_next_lamb_nor_the_end_comes_before_it() {
-    let mut phone = lambing("41");
-    phone.press("Ewe lamb").keys("42").press("Next lamb").says("The weight is not noted yet");
-    phone.press("All lambs born").says("The weight is not noted yet");
-    phone.press("4.2 kg?").says_nowhere("The weight is not noted yet");
-    phone.rest(REST);
-    assert_eq!(weighs(&phone, "41a"), Some(4.2));
-    phone.press("Next lamb").says("When the next one is born, tap what it is.");
-    phone.press("Ram lamb");
-    // Sixteen may be pounds, or miss its point: neither is taken for granted.
-    phone.keys("16").has_button("1.6 kg?");
-    phone.press("16 lb?").rest(REST);
-    assert_eq!(weighs(&phone, "41b"), Some(7.26));
-}
-
-#[test]
-fn digits_that_are_still_asked_about_stand_there_again_and_an_old_question_gives_way() {
-    let mut phone = lambing("43");
-    phone.press("Ewe lamb").keys("42").rest(REST);
-    let (ewe, lamb) = (phone.screen, *phone.flock.lambs.keys().next().expect("a lamb"));
-    // By either address.
-    for here in [Screen::LambingLamb(lamb), ewe] {
-        phone.open(Screen::Lambing).open(here).has_button("43a · weight?");
-        phone.press("43a · weight?").has_button("4.2 kg?");
-        assert_eq!(readout(&phone).as_deref(), Some("42"));
-        phone.press("Next lamb").says("The weight is not noted yet");
-    }
-    phone.keys("4.1").rest(REST);
-    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "43a")), (Some("4.1"), Some(4.1)));
-    phone.open(Screen::Lambing).open(ewe).has_button("43a").has_no_button("43a · weight?");
-}
-
-#[test]
-fn a_weight_noted_since_settles_what_was_asked_about() {
-    let mut phone = lambing("43");
-    phone.press("Ewe lamb").keys("42").rest(REST);
-    let (here, lamb) = (phone.screen, *phone.flock.lambs.keys().next().expect("a lamb"));
-    phone.open(Screen::Lambing);
-    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(3.8) });
-    phone.open(here).has_no_button("43a · weight?");
-    phone.press("43a");
-    assert_eq!(readout(&phone).as_deref(), Some("3.8"));
-}
-
-#[test]
-fn digits_that_are_asked_about_for_long_give_way_to_the_next_key() {
-    let mut phone = lambing("24");
-    phone.press("Ewe lamb").keys("8.4").rest(REST).says("8.4\u{a0}kg");
-    phone.keys("<").rest(REST).keys("4");
-    assert_eq!(readout(&phone).as_deref(), Some("8.4"));
-    phone.rest(Duration::from_secs(10)).keys("4");
-    assert_eq!(readout(&phone).as_deref(), Some("4"));
-    // A digit that is taken back goes on with what stands there.
-    let mut phone = lambing("25");
-    phone.press("Ewe lamb").keys("8.4").rest(Duration::from_secs(10)).keys("<");
-    assert_eq!(readout(&phone).as_deref(), Some("8."));
-}
-
-#[test]
-fn a_weight_that_is_undone_leaves_the_keys_too() {
-    let mut phone = lambing("44");
-    phone.press("Ewe lamb").keys("4").rest(REST).keys(".5").rest(REST);
-    assert!(phone.undo());
-    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "44a")), (Some("4"), Some(4.0)));
-    let mut phone = lambing("45");
-    phone.press("Ewe lamb").keys("4.5").rest(REST);
-    assert!(phone.undo());
-    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "45a")), (Some(""), None));
-}
-
-#[test]
-fn what_another_phone_noted_stands_on_the_keys_and_what_is_typed_meanwhile_is_kept() {
-    let mut phone = lambing("46");
-    phone.press("Ewe lamb").keys("42").rest(REST);
-    let lamb: LambId = *phone.flock.lambs.keys().next().expect("a lamb");
-    let weighed = phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.4) });
-    assert_eq!(readout(&phone).as_deref(), Some("4.4"));
-    phone.keys("5");
-    let event = Box::new(Event::Weighed { lamb, mass: Mass::from_kilograms(4.6) });
-    let at = phone.flock.lines.iter().find(|line| line.entry == weighed).expect("the weight").at;
-    phone.note(Event::Amended { entry: weighed, event, at });
-    assert_eq!(readout(&phone).as_deref(), Some("4.45"));
-    phone.rest(REST);
-    assert_eq!(weighs(&phone, "46a"), Some(4.45));
-}
-
-#[test]
-fn a_unit_chosen_after_the_digits_is_theirs_and_what_is_noted_is_only_told_in_it() {
-    let mut phone = lambing("47");
-    phone.press("Ewe lamb").keys("9.2").press("lb").rest(REST);
-    assert_eq!(weighs(&phone, "47a"), Some(4.17));
-    let here = phone.screen;
-    phone.open(Screen::Lambing).open(here).press("47a");
-    assert_eq!(readout(&phone).as_deref(), Some("4.17"));
-    phone.press("lb").rest(REST);
-    assert_eq!((readout(&phone).as_deref(), weighs(&phone, "47a")), (Some("9.2"), Some(4.17)));
-}
-
-#[test]
-fn a_question_that_was_answered_before_the_keys_rested_stays_answered() {
-    let mut phone = lambing("48");
-    phone.press("Ewe lamb").keys("1").rest(REST).keys("1").press("No, 11.0 kg").rest(REST);
-    assert_eq!(weighs(&phone, "48a"), Some(11.0));
-}
-
-#[test]
-fn a_lamb_is_told_apart_from_the_one_whose_keys_were_left() {
-    let mut phone = lambing("49");
-    phone.press("Ewe lamb").press("Next lamb").press("Ram lamb").keys("42").press("49a").keys("3.9");
-    phone.rest(Duration::from_secs(20));
-    assert_eq!((weighs(&phone, "49a"), weighs(&phone, "49b")), (Some(3.9), None));
-    phone.press("49b · weight?").press("4.2 kg?").rest(REST);
-    assert_eq!(weighs(&phone, "49b"), Some(4.2));
 }

@@ -58,6 +58,15 @@ fn keys(page: &Page) -> Vec<String> {
         if !key.is_empty() && !matches!(block.kind, Kind::Button(_)) && !seen.insert(block.key.clone()) {
             wrong.push(format!("two blocks are {key:?}"));
         }
+        if let Kind::Group(group) = &block.kind {
+            let beside: Vec<_> = group.inside.iter().flat_map(|one| one.buttons()).collect();
+            for (place, one) in beside.iter().enumerate() {
+                if beside[..place].iter().any(|other| (&other.label, &other.does) == (&one.label, &one.does))
+                {
+                    wrong.push(format!("{:?} stands twice beside itself", one.label));
+                }
+            }
+        }
         let mut buttons = BTreeSet::new();
         for button in block.buttons() {
             let leads = matches!(button.does, Action::Go(_));

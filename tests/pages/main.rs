@@ -9,19 +9,26 @@ mod cold_lamb;
 #[path = "../core/nights/event.rs"]
 mod event;
 mod ewe;
+mod feed;
 mod figures;
 mod flock;
+mod hand_over;
+mod help;
 mod html;
 mod lamb;
 mod lambing;
+mod lambing_weight;
 mod laws;
 mod limits;
 mod medicines;
 mod night;
 mod nights;
+mod pens;
 mod phone;
 mod practice;
+mod race;
 mod screens;
+mod season;
 mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
@@ -29,3 +36,6 @@ mod step;
 mod timeline;
 mod tree;
 mod walk;
+mod watch;
+mod weighing;
+mod year;

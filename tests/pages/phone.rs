@@ -6,18 +6,21 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use uuid::Uuid;
-use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
+use yeanling_core::book::{self, Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
 use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::everyone::Everyone;
-use yeanling_pages::phone::Phone as Says;
+use yeanling_pages::phone::{Outgoing, Phone as Says};
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View, act,
-    enter, is_made, leave, page,
+    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View,
+    act, enter, leave, page,
 };
+
+/// How long the offer to undo stays.
+const UNDO_FOR: TimeDelta = TimeDelta::seconds(8);
 
 thread_local! {
     // Far from those of the made-up flock, which count from nothing too.
@@ -34,6 +37,8 @@ pub(crate) struct Phone {
     /// What this phone says of itself.
     pub(crate) says: Says,
     pub(crate) made_up: bool,
+    /// Its id.
+    pub(crate) device: DeviceId,
     /// What was asked of the phone, in order.
     pub(crate) asked: Vec<Request>,
     from: (Screen, &'static str),
@@ -42,6 +47,8 @@ pub(crate) struct Phone {
     waits: Vec<(Moment, Screen, Action)>,
     /// What takes back what was noted by the last press.
     undoes: Vec<Event>,
+    /// Until when the offer to undo it stands.
+    still_until: Option<Moment>,
 }
 
 /// Something that can be pressed: its whole name and what it does.
@@ -83,11 +90,13 @@ impl Phone {
             screen: Screen::Watch,
             says: Says::default(),
             made_up: false,
+            device: device(),
             asked: Vec::new(),
             from: (Screen::Watch, yeanling_words::frame::WATCH),
             drafts: BTreeMap::new(),
             waits: Vec::new(),
             undoes: Vec::new(),
+            still_until: None,
         }
     }
 
@@ -156,9 +165,27 @@ impl Phone {
             }
             self.screen = screen;
             let mut draft = self.draft();
-            self.view(|view| enter(screen, view, &mut draft));
+            let effects = self.view(|view| enter(screen, view, &mut draft));
             self.drafts.insert(screen, draft);
+            self.run(screen, effects);
         }
+        self
+    }
+
+    /// Returns the book as it goes out; none while nothing is noted in it.
+    pub(crate) fn outgoing(&self) -> Option<Outgoing> {
+        let files = book::split(&self.book, self.now, self.device);
+        let named = files.into_iter().enumerate().map(|(place, file)| (format!("book-{place}"), file.text));
+        let up_to = self.book.next_noted(self.now);
+        (!self.book.is_empty()).then(|| Outgoing { files: named.collect(), up_to })
+    }
+
+    /// Picks a file in the field of this label: the phone gives its bytes.
+    #[track_caller]
+    pub(crate) fn pick(&mut self, label: &str, bytes: &[u8]) -> &mut Self {
+        self.press(label);
+        let Some(Request::ReadFile(key)) = self.asked.pop() else { panic!("{label:?} reads no file") };
+        self.act(&Action::Heard(Heard::File(key, Ok(Some(bytes.into())))));
         self
     }
 
@@ -173,20 +200,27 @@ impl Phone {
         let outlooks = || Arc::new(outlooks(&self.flock, self.now));
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
+        let outgoing = || Arc::new(self.outgoing());
+        let still = || Arc::new(self.still_until.is_some_and(|until| self.now < until));
         read(&View {
             book: &self.book,
             flock: &self.flock,
+            own_book: &self.book,
+            own_flock: &self.flock,
             now: self.now,
+            drawn: self.now,
             here: |at| at,
             at_local: |local| Moment::from_local(local, -300),
             new_id,
-            device: device(),
+            device: self.device,
             from: self.from,
             made_up: self.made_up,
             duties: Lazy::new(&duties),
             outlooks: Lazy::new(&outlooks),
             everyone: Lazy::new(&everyone),
+            still: Lazy::new(&still),
             phone: Lazy::new(&says),
+            outgoing: Lazy::new(&outgoing),
         })
     }
 
@@ -200,12 +234,12 @@ impl Phone {
     #[track_caller]
     pub(crate) fn page_of(&self, screen: Screen) -> Page {
         let draft = self.drafts.get(&screen).cloned().unwrap_or_default();
-        self.view(|view| page(screen, view, &draft)).unwrap_or_else(|| panic!("{screen:?} is no page yet"))
+        self.view(|view| page(screen, view, &draft))
     }
 
     /// Returns every screen that there is for this book and is made as a page.
     pub(crate) fn screens(&self) -> Vec<Screen> {
-        Screen::all(&self.flock).into_iter().filter(|screen| is_made(*screen)).collect()
+        Screen::all(&self.flock)
     }
 
     /// Returns all that can be pressed: on the uppermost sheet, or on the page if none lies over it.
@@ -283,7 +317,10 @@ impl Phone {
         for effect in effects {
             match effect {
                 Effect::Note(notings) => self.take(notings).expect("a page asks the gate before it notes"),
-                Effect::LetLastGo => self.undoes.clear(),
+                Effect::LetLastGo => {
+                    self.undoes.clear();
+                    self.still_until = None;
+                }
                 Effect::Go(to) | Effect::Replace(to) => _ = self.open(to),
                 Effect::Show(_) => {}
                 Effect::There(to, action) => self.act_on(to, &action),
@@ -308,6 +345,11 @@ impl Phone {
                 Some(digits) => _ = self.says.half_typed.insert(*lamb, digits.clone()),
                 None => _ = self.says.half_typed.remove(lamb),
             }
+        }
+        if let Request::TakeIn(incoming) = request {
+            self.book.union(incoming.file.entries.iter().cloned());
+            self.flock = fold(&self.book);
+            self.made_up = false;
         }
     }
 
@@ -340,11 +382,13 @@ impl Phone {
     fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
         self.view(|view| view.allow(&notings))?;
         self.undoes = self.undo_of(&notings);
+        self.still_until = Some(self.now + UNDO_FOR);
         let mut noted = self.book.next_noted(self.now);
         for Noting { id, event, at } in notings {
             noted = noted.max(self.book.next_noted_of(&event, self.now));
-            let entry = Entry { id, device: device(), noted, at, event };
+            let entry = Entry { id, device: self.device, noted, at, event };
             noted = noted + TimeDelta::milliseconds(1);
+            assert!(self.book.entry(id).is_none(), "what is noted is new to the book");
             let learned = self.flock.learn(&entry);
             self.book.add(entry);
             if !learned {
@@ -494,7 +538,7 @@ pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
 /// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
 pub(crate) fn texts(page: &Page) -> Vec<String> {
     let mut all = vec![page.title.clone(), page.under.plain()];
-    all.extend(page.tallies.iter().map(|(_, text)| text.clone()));
+    all.extend(page.tallies.iter().filter(|one| !one.empty).map(|one| one.text.clone()));
     for sheet in &page.sheets {
         all.extend([sheet.title.clone(), sheet.whose.clone()]);
         all.extend(sheet.refused.clone());

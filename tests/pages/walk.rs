@@ -131,9 +131,7 @@ fn step(phone: &mut Phone, chance: &mut Chance) -> String {
 }
 
 fn press(phone: &mut Phone, page: &Page, chance: &mut Chance) -> String {
-    let mut all = pressables(page);
-    // A link to a screen that is not made yet leads nowhere here.
-    all.retain(|one| !matches!(one.does, Action::Go(to) if !yeanling_pages::is_made(to)));
+    let all = pressables(page);
     if all.is_empty() {
         let screens = phone.screens();
         phone.open(chance.of(&screens));
@@ -141,10 +139,6 @@ fn press(phone: &mut Phone, page: &Page, chance: &mut Chance) -> String {
     }
     let one = one_of(chance, &all).clone();
     phone.act(&one.does);
-    if !yeanling_pages::is_made(phone.screen) {
-        let screens = phone.screens();
-        phone.open(chance.of(&screens));
-    }
     format!("presses {:?}", one.name)
 }
 

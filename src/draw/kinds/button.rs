@@ -1,11 +1,19 @@
 //! Buttons, and links that look like one. Every target is at least `--target` high, also the small underlined ones.
 
-use yeanling_pages::{Action, Button, Size, Weight};
+use yeanling_pages::{Action, Button, Size, State, Stays, Weight};
 
+use super::mark;
 use crate::node::{Element, On, el};
 
 /// Returns a button or, where it only leads to a screen, a link.
 pub(crate) fn button(button: &Button) -> Element {
+    match button.stays {
+        Stays::Button => {}
+        Stays::Tick => {
+            return kept(button, "true").with(mark(State::Done, false)).with(button.label.as_str());
+        }
+        Stays::Room => return kept(button, "gone").with(button.label.as_str()),
+    }
     let to = match &button.does {
         Action::Go(to) => Some(to.hash()),
         _ => None,
@@ -38,4 +46,12 @@ pub(crate) fn button(button: &Button) -> Element {
         }
     };
     if small { one.with(el("span", "").with(button.label.as_str())) } else { one.with(button.label.as_str()) }
+}
+
+/// What stands in the place of a button, in its size; there is nothing to press. A tick stands in the corner, so that the
+/// words stay where they are.
+fn kept(button: &Button, done: &'static str) -> Element {
+    let class = if button.size == Size::Small { "small-button" } else { "button" };
+    let size = (button.size == Size::Action).then_some("action");
+    el("span", class).key(button.key.clone()).has_some("data-size", size).has("data-done", done)
 }

@@ -7,6 +7,7 @@ use yeanling_pages::block::{
 use yeanling_words::label;
 
 use super::button;
+use super::shown::drawing;
 use crate::node::{Element, Node, el};
 
 pub(super) fn line(it: &Line) -> Element {
@@ -64,6 +65,7 @@ pub(super) fn list(it: &List) -> Element {
         ListLook::Ranked => ("ol", "reading", None),
         ListLook::Pair => ("ol", "pair", None),
 
+        ListLook::Contents => return contents(&it.items),
         ListLook::Working => ("ul", "why-lines", Some("working")),
         ListLook::Rule => ("ul", "why-lines", Some("rule")),
         ListLook::Others => ("ul", "why-lines", Some("others")),
@@ -75,7 +77,18 @@ pub(super) fn list(it: &List) -> Element {
     el(tag, class).has("role", "list").has_some("data-kind", kind).all(it.items.iter().map(item))
 }
 
+/// The list that leads down a page.
+fn contents(items: &[Item]) -> Element {
+    let line = |item: &Item| el("li", "").all(item.buttons.iter().map(|one| button(one).into())).into();
+    let list = el("ul", "").has("role", "list").all(items.iter().map(line));
+    el("nav", "contents").has("aria-label", label::CONTENTS).with(list)
+}
+
 fn item(item: &Item) -> Node {
+    if !item.drawing.is_empty() {
+        let line = el("li", "drawn-line").with(drawing(&item.drawing));
+        return line.with(el("span", "").said(&item.text)).into();
+    }
     let note = (!item.note.is_empty()).then(|| el("small", "").said(&item.note).into());
     behind(el("li", "").said(&item.text), &item.buttons).all(note).into()
 }

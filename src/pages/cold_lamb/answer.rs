@@ -183,7 +183,8 @@ fn done(hand: Hand, answer: &Answer) -> Blocks {
 
 /// A line that says that something is done.
 fn done_line(key: &'static str, text: String) -> Blocks {
-    let line = Line { look: LineLook::Done, text: text.into(), aloud: Aloud::Not, buttons: Vec::new() };
+    let line =
+        Line { look: LineLook::Done, text: Text::typed(&text), aloud: Aloud::Not, buttons: Vec::new() };
     Blocks::new().add(key, Kind::Line(line))
 }
 

@@ -38,7 +38,7 @@ pub(crate) fn does(does: Does, screen: Screen, view: &View, draft: &mut Draft) -
     let Screen::ColdLamb(lamb) = screen else { return Vec::new() };
     let now = view.now;
     match does {
-        Does::Read(system) => return read(system, lamb, view, draft),
+        Does::Read(system) => read(system, lamb, view, draft),
         Does::Age(age) => change(view, |case| case.age = age),
         Does::Able(able) => match lamb {
             Some(lamb) => {

@@ -12,6 +12,8 @@ use crate::{Effect, Screen, Sheet};
 /// What only a lambing does.
 #[derive(Clone, Debug, PartialEq)]
 pub enum Does {
+    /// Whoever lambs on this screen was picked.
+    Lambs(Screen),
     /// A lamb is born: its sex, if seen, and whether it lives.
     Born(Option<Sex>, bool),
     /// A lamb of the litter is chosen, or the one that comes next.
@@ -43,6 +45,7 @@ const fn is_lambing(screen: Screen) -> bool {
 pub(crate) fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let work = Work::of(view, &draft.fields, screen);
     match does {
+        Does::Lambs(screen) => vec![Effect::Go(*screen)],
         Does::Born(sex, alive) => born(work, screen, draft, (*sex, *alive)),
         Does::Choose(lamb) => choose(work, draft, *lamb),
         Does::Next => {

@@ -6,9 +6,10 @@ use yeanling_core::flock::{Litter, SIGNS_FOR, Saw, Seen};
 use yeanling_core::units::Moment;
 use yeanling_words::{animals, cautions, frame, lambing as words};
 
+use super::{Does, only};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
-use crate::sheets::ewe_picker::{self, Picker, Then};
+use crate::sheets::ewe_picker::{self, Picked, Picker, Then};
 use crate::view::View;
 use crate::{Action, Button, Screen};
 
@@ -23,7 +24,12 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         blocks = blocks.lead(words::NO_EWES);
     }
     let picker = Picker { unknown: true, ..Picker::default() };
-    let ewes = ewe_picker::blocks(view, &draft.fields, picker, |picked| Then::Lambs.picked(picked));
+    let ewes = ewe_picker::blocks(view, &draft.fields, picker, |picked| match picked {
+        // Answers of the picker, so they are buttons, also where they only lead on.
+        Picked::Ewe(ewe) => only(Does::Lambs(Screen::LambingEwe(ewe))),
+        Picked::Unknown => only(Does::Lambs(Screen::LambingUnknown)),
+        Picked::New(_) => Then::Lambs.picked(picked),
+    });
     let page = Page::new(words::WHO).back(Screen::Watch, frame::BACK);
     page.blocks(blocks.then(ewes).small(cautions::PEOPLE))
 }

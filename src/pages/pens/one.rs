@@ -24,8 +24,8 @@ pub(crate) fn page(view: &View, id: PenId) -> Page {
     };
     let print = Button::new("print", words::PRINT, Action::Phone(Request::Print)).quiet();
     let page = Page::new(words::pen(pen)).back(Screen::Pens, words::TITLE).under(size(view, pen));
-    let blocks = blocks.then(timeline::of_pen(view, id)).button(print);
-    page.blocks(blocks.add("card", Kind::PaperCard(card::card(view, pen))))
+    let card = Kind::PaperCard(card::card(view, pen));
+    page.blocks(blocks.button(print).then(timeline::of_pen(view, id)).add("card", card))
 }
 
 fn size(view: &View, pen: &Pen) -> String {

@@ -13,6 +13,7 @@ mod parts;
 mod pen;
 mod seen;
 mod ten_point;
+mod treat;
 mod vet;
 mod vigor;
 mod weight;
@@ -21,12 +22,9 @@ use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, P
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
-pub(crate) use parts::read_days;
 pub(crate) use seen::found_born;
 
 use few_words::Of;
-mod treat;
-
 pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 
 use crate::draft::Draft;
@@ -151,6 +149,13 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Hand(ewe) => lambing::hand_sheet(*ewe),
                 Sheet::IsThatAll(lamb) => lambing::is_that_all_sheet(view, *lamb),
                 Sheet::GiveDam(lamb) => lambing::give_dam_sheet(view, &open.fields, *lamb),
+                Sheet::NewPen => pens::new_sheet(view, &open.fields),
+                Sheet::PenName(_) => pens::name_sheet(&open.fields),
+                Sheet::NewGroup => season::group_sheet(&open.fields),
+                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
+                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
+                Sheet::WeanAll => weighing::wean_sheet(view),
+                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
                 Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
                 Sheet::Vigor(lamb) => vigor::sheet(view, &open.fields, *lamb),
                 Sheet::TenPoint(lamb) => ten_point::sheet(view, &open.fields, *lamb),
@@ -177,13 +182,6 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::WhichPen(animal) => pen::which(view, *animal),
                 Sheet::Amend(entry) => amend::sheet(view, &open.fields, *entry),
                 Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
-                Sheet::NewPen => pens::new_sheet(view, &open.fields),
-                Sheet::PenName(_) => pens::name_sheet(&open.fields),
-                Sheet::NewGroup => season::group_sheet(&open.fields),
-                Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
-                Sheet::RamIn(_) => group::ram_sheet(view, &open.fields, true),
-                Sheet::WeanAll => weighing::wean_sheet(view),
-                Sheet::RamOut(_) => group::ram_sheet(view, &open.fields, false),
                 Sheet::Who => medicines::who_sheet(view),
                 Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
             };
@@ -204,6 +202,12 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Freeze => stores::save_frozen(view, draft),
         Sheet::Solids(id) => lamb::save_solids(view, draft, id),
         Sheet::Dam(id) => lamb::save_dam(view, draft, id),
+        Sheet::NewPen => pens::save_new(view, draft),
+        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
+        Sheet::NewGroup => season::save_group(view, draft),
+        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
+        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
+        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::Weight(lamb) => weight::save(view, draft, lamb),
         Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
         Sheet::Feed(lamb, volume, milk) => feed::save(view, draft, (lamb, volume, milk)),
@@ -219,15 +223,10 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Tag(animal) => few_words::save(view, draft, Of::Tag, animal),
         Sheet::Leave(animal) => leave::save(view, draft, animal),
         Sheet::Amend(entry) => amend::save(view, draft, entry),
-        Sheet::NewPen => pens::save_new(view, draft),
-        Sheet::PenName(pen) => pens::save_name(view, draft, pen),
-        Sheet::NewGroup => season::save_group(view, draft),
-        Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
-        Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
-        Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::Treat(of) => treat::save(view, draft, &of),
         // Nothing is typed on these: a press answers.
         Sheet::Why(_)
+        | Sheet::WeanAll
         | Sheet::Belly(_)
         | Sheet::Mouth(_)
         | Sheet::Found(_)
@@ -238,7 +237,6 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Death(_)
         | Sheet::WhichPen(_)
         | Sheet::PutIn(_)
-        | Sheet::WeanAll
         | Sheet::Who
         | Sheet::SameEwe(_)
         | Sheet::Part(_)

@@ -42,6 +42,7 @@ const breaking = test.extend<{ watched: void }>({ watched: [async ({}, use) => u
 async function breakTheNextDrawing(page: Page): Promise<void> {
   await page.evaluate(() => {
     const { cloneNode } = Node.prototype;
+    const { createElement, createElementNS } = Document.prototype;
     const { put } = IDBObjectStore.prototype;
     const atTheBreak = { local: 0, put: 0 };
     Object.assign(globalThis, { atTheBreak });
@@ -58,11 +59,15 @@ async function breakTheNextDrawing(page: Page): Promise<void> {
         return NaN;
       }
     })();
-    Node.prototype.cloneNode = () => {
-      Node.prototype.cloneNode = cloneNode;
+    const breaks = (): never => {
+      Object.assign(Node.prototype, { cloneNode });
+      Object.assign(Document.prototype, { createElement, createElementNS });
       if (!Number.isNaN(before)) Object.assign(atTheBreak, { local: keys() - before, put: puts });
       throw new DOMException("nothing is drawn today");
     };
+    // Elements are made new, or like one that was made before.
+    Object.assign(Node.prototype, { cloneNode: breaks });
+    Object.assign(Document.prototype, { createElement: breaks, createElementNS: breaks });
   });
 }
 

@@ -1,0 +1,116 @@
+//! What the season asks for this week, under what presses tonight: each with the one tap that does it.
+
+use yeanling_core::book::Event;
+use yeanling_core::figures::{Asked, overdue, this_week};
+use yeanling_core::reckon::season::dates::What;
+use yeanling_core::units::{Mass, Moment};
+use yeanling_words::{ahead, animals, watch as words};
+
+use crate::block::{Row, State};
+use crate::page::Blocks;
+use crate::view::View;
+use crate::{Action, Button, Key, Screen};
+
+/// One thing asked for, as it is shown.
+#[derive(Clone, Debug, PartialEq)]
+pub(crate) struct Week {
+    pub(super) asked: Asked,
+    group: String,
+    text: String,
+    says: String,
+    late: bool,
+    /// Whether it was done just now, and its tick stands in its place.
+    done: bool,
+}
+
+impl Week {
+    /// Returns the same once it was done.
+    pub(super) fn done(&self) -> Self {
+        Self { done: true, ..self.clone() }
+    }
+}
+
+/// Returns what the season asks for.
+pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
+    let today = now.local().date();
+    let week = |asked: Asked| Week {
+        asked,
+        group: view.flock.groups.get(&asked.group).map(|group| group.name.clone()).unwrap_or_default(),
+        text: ahead::what(&asked.dated.what, view.system()),
+        says: ahead::away(asked.dated.date, today),
+        late: asked.dated.date < today,
+        done: false,
+    };
+    this_week(view.flock, now).into_iter().map(week).collect()
+}
+
+/// Returns the part of the page; nothing while nothing is asked for.
+pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
+    let past = overdue(view.flock, &view.outlooks, view.now).len();
+    let past = (past > 0).then(|| {
+        let row = Row::new(animals::ewes(past))
+            .text(ahead::OVERDUE_TEXT)
+            .says(State::Now, ahead::OVERDUE_SAYS)
+            .to(Screen::Season);
+        (Key::Borrowed("overdue"), row)
+    });
+    let rows = past.into_iter().chain(week.iter().map(row));
+    Blocks::new().section("this-week", words::THIS_WEEK, Blocks::new().rows("this-week-rows", rows))
+}
+
+fn row(one: &Week) -> (Key, Row) {
+    let Asked { group, dated } = one.asked;
+    let action = does(&one.asked).map(|(label, event)| {
+        let name = format!("{label}: {}, {}", one.group, one.text);
+        let button = Button::new("done", label, Action::Note(vec![event])).action(name);
+        if one.done { button.ticked() } else { button }
+    });
+    let to = match dated.what {
+        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => Screen::Race(group),
+        What::RamOut
+        | What::Booster { .. }
+        | What::Feed { .. }
+        | What::FeedUntil
+        | What::CrayonChange { .. }
+        | What::WatchFrom
+        | What::WatchUntil => Screen::Group(group),
+    };
+    let state = if one.late { State::Now } else { State::Coming };
+    let row = Row::new(&one.group).text(&one.text).says(state, &one.says).to(to).action(action);
+    (format!("week-{group}-{}", key(dated.what)).into(), row)
+}
+
+/// What tells one thing asked of a group from the others.
+fn key(what: What) -> String {
+    match what {
+        What::ScoreBeforeRam => "score-before-ram".to_owned(),
+        What::ScoreAtRam => "score-at-ram".to_owned(),
+        What::CrayonChange { .. } => "crayon".to_owned(),
+        What::RamOut => "ram-out".to_owned(),
+        What::ScoreAtMid => "score-at-mid".to_owned(),
+        What::ScoreLate => "score-late".to_owned(),
+        What::Booster { .. } => "booster".to_owned(),
+        What::Feed { .. } => "feed".to_owned(),
+        What::FeedUntil => "feed-until".to_owned(),
+        What::WatchFrom => "watch-from".to_owned(),
+        What::WatchUntil => "watch-until".to_owned(),
+    }
+}
+
+/// What one tap notes of it, where one is enough.
+fn does(asked: &Asked) -> Option<(&'static str, Event)> {
+    let group = asked.group;
+    match asked.dated.what {
+        What::RamOut => Some((words::RAM_IS_OUT, Event::RamOut { group })),
+        What::Booster { .. } => Some((words::GIVEN, Event::BoosterGiven { group })),
+        What::Feed { each } => Some((words::FED_SO, Event::FeedSet { group, mass: each })),
+        What::FeedUntil => Some((words::STOPPED, Event::FeedSet { group, mass: Mass::from_kilograms(0.0) })),
+        What::ScoreBeforeRam
+        | What::ScoreAtRam
+        | What::CrayonChange { .. }
+        | What::ScoreAtMid
+        | What::ScoreLate
+        | What::WatchFrom
+        | What::WatchUntil => None,
+    }
+}

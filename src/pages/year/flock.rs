@@ -1,0 +1,51 @@
+//! How the season's lambs grew by class, and the ewes that meet the farm's own marks.
+
+use yeanling_core::book::EweId;
+use yeanling_core::figures::{ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked};
+use yeanling_core::practice::KeepMarks;
+use yeanling_core::units::System;
+use yeanling_words::{animals, keep, more, weighing as words, year};
+
+use crate::block::{LedgerRow, Row};
+use crate::page::Blocks;
+use crate::view::View;
+use crate::{Action, Button, Key, Screen, State};
+
+/// The mean gains by litter and by the age of the dam.
+pub(super) fn gains(view: &View, season: &Season) -> Blocks {
+    let (all, system) = (grown(view.flock, season, view.now), view.system());
+    let litters = by_litter(&all).into_iter();
+    let litters = litters.map(|(class, gained)| gain(&words::litter(class), gained, system));
+    let dams = by_dam_age(&all).into_iter();
+    let dams = dams.map(|(age, gained)| gain(words::dam_age(age), gained, system));
+    let litters = super::ledger("gain-litter", words::BY_LITTER, litters.collect());
+    let dams = super::ledger("gain-dam", words::BY_DAM, dams.collect());
+    Blocks::new().section("by-litter", words::BY_LITTER, litters).section("by-dam", words::BY_DAM, dams)
+}
+
+fn gain(name: &str, gained: ClassGain, system: System) -> LedgerRow {
+    super::row(name, year::bold(&words::gain(gained.grams_a_day, system)), words::lambs(gained))
+}
+
+/// The ewes that meet a mark of the farm.
+pub(super) fn look_again(view: &View) -> Blocks {
+    let shown = marked(view.flock, view.now);
+    let inside = if view.practice().keep_marks == KeepMarks::default() {
+        let set = Button::new("practice", more::PRACTICE, Action::Go(Screen::Practice));
+        Blocks::new().text(keep::NO_MARKS).button(set)
+    } else if shown.is_empty() {
+        Blocks::new().text(keep::NONE)
+    } else {
+        Blocks::new().rows("marked", shown.into_iter().map(|one| row(view, one)))
+    };
+    Blocks::new().section("look-again", keep::LOOK_AGAIN, inside)
+}
+
+fn row(view: &View, (ewe, record, marks): (EweId, Record, Vec<KeepMark>)) -> (Key, Row) {
+    let lines = keep::record(&record, view.system());
+    let row = Row::new(animals::ewe_of(view.flock, ewe))
+        .text(lines.into_iter().next().unwrap_or_default())
+        .says(State::Coming, keep::marks(marks))
+        .to(Screen::Ewe(ewe));
+    (format!("marked-{ewe}").into(), row)
+}

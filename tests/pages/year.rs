@@ -1,0 +1,169 @@
+//! Year: the figures of a season with what each is a share of, another season beside it, losses, births, gains, marks.
+
+use yeanling_core::book::{Animal, Cause, Event, LambId, Sex};
+use yeanling_core::practice::{Choice, KeepMarks};
+use yeanling_core::units::{Mass, Moment, TimeDelta};
+use yeanling_pages::block::{Kind, LedgerRow};
+use yeanling_pages::{Action, Request, Screen};
+use yeanling_words::{keep, weighing, year as words};
+
+use crate::phone::Phone;
+
+const HOUR: TimeDelta = TimeDelta::hours(1);
+
+fn moment(local: &str) -> Moment {
+    let local = chrono::NaiveDateTime::parse_from_str(local, "%Y-%m-%d %H:%M").expect("a time");
+    Moment::from_local(local, -300)
+}
+
+/// Litters of twins, four on each day: of every fourth litter a lamb dies on its second day. Returns the first lambs.
+fn season(phone: &mut Phone, from: &str, litters: i32, weaned: bool) -> Vec<LambId> {
+    let from = moment(from);
+    let twins = |litter: i32, phone: &mut Phone| {
+        let born = from + TimeDelta::days((litter / 4).into()) + TimeDelta::minutes(litter.into());
+        let tag = Some(format!("{}-{}", from.local().date().format("%Y"), litter + 1));
+        let dam = phone.note_at(Event::EweCame { tag }, born - TimeDelta::days(1)).as_ewe();
+        let lambs = [Sex::Ewe, Sex::Ram].map(|sex| {
+            let birth = Event::LambBorn { dam: Some(dam), beside: None, sex: Some(sex), alive: true };
+            phone.note_at(birth, born).as_lamb()
+        });
+        for (lamb, kilograms) in lambs.into_iter().zip([3.0, 4.0]) {
+            let mass = Mass::from_kilograms(kilograms + f64::from(litter % 2) / 2.0);
+            phone.note_at(Event::Weighed { lamb, mass }, born + HOUR);
+        }
+        if litter % 4 == 0 {
+            let death = Event::Died { animal: Animal::Lamb(lambs[1]), cause: Cause::Cold };
+            phone.note_at(death, born + HOUR * 30);
+        }
+        if weaned {
+            let at = born + TimeDelta::days(56);
+            phone.note_at(Event::Weighed { lamb: lambs[0], mass: Mass::from_kilograms(20.0) }, at);
+            phone.note_at(Event::Weaned { lamb: lambs[0] }, at);
+        }
+        lambs[0]
+    };
+    (0..litters).map(|litter| twins(litter, phone)).collect()
+}
+
+fn two_seasons() -> Phone {
+    let mut phone = Phone::at("2026-04-20 09:00");
+    season(&mut phone, "2025-03-01 04:00", 20, true);
+    season(&mut phone, "2026-03-01 04:00", 10, false);
+    phone.open(Screen::Year);
+    phone
+}
+
+#[track_caller]
+fn figure(phone: &Phone, table: &str, name: &str) -> LedgerRow {
+    let page = phone.page();
+    let rows = page.all().into_iter().find_map(|block| match &block.kind {
+        Kind::Ledger(ledger) if ledger.label == table => Some(ledger.rows.clone()),
+        _ => None,
+    });
+    let rows = rows.unwrap_or_else(|| panic!("no table {table:?}"));
+    rows.into_iter().find(|row| row.name == name).unwrap_or_else(|| panic!("no figure {name:?}"))
+}
+
+/// A figure of the flock, with its note.
+#[track_caller]
+fn check(phone: &Phone, name: &str, value: &str, note: &str) {
+    let row = figure(phone, words::FLOCK, name);
+    assert_eq!((row.value.plain().as_str(), row.note.as_str()), (value, note), "{name}");
+}
+
+/// Presses this choice of these choices.
+#[track_caller]
+fn choose(phone: &mut Phone, label: &str, option: &str) {
+    let page = phone.page();
+    let does = page.all().into_iter().find_map(|block| match &block.kind {
+        Kind::Choices(it) if it.label == label => {
+            it.options.iter().find(|one| one.label == option).map(|one| one.does.clone())
+        }
+        _ => None,
+    });
+    phone.act(&does.unwrap_or_else(|| panic!("no {option:?} of {label:?}")));
+}
+
+#[test]
+fn before_the_first_birth_it_says_what_will_stand_there() {
+    let mut phone = Phone::at("2026-04-20 09:00");
+    phone.open(Screen::Year).says(words::EMPTY).says_nowhere(words::PRINT);
+}
+
+#[test]
+fn each_figure_stands_with_what_it_is_a_share_of() {
+    let phone = two_seasons();
+    phone.says("1 Mar to 3 Mar 2026").says(words::NOT_PUT);
+    // Ten litters of twins: 2.00 a ewe; three of twenty lost on their second day.
+    check(&phone, words::LAMBED, "10", "");
+    check(&phone, words::BORN, "20", "20 alive, 0 dead");
+    check(&phone, words::LITTERS, "0 · 10 · 0", words::LITTERS_NOTE);
+    check(&phone, words::PROLIFICACY, "2.00", "20 from 10 ewes that lambed");
+    check(&phone, words::AT_A_DAY, "100 %", "20 of 20 born alive that long ago");
+    check(&phone, words::AT_A_WEEK, "85 %", "17 of 20 born alive that long ago");
+    check(&phone, words::LOSS, "15 %", "3 of 20 born alive");
+    let lost = figure(&phone, words::LOSSES, "24 to 48 hours");
+    assert_eq!((lost.value.plain().as_str(), lost.note.as_str()), ("3", "cold 3"));
+    phone.says("20 lambs on 3 days. Most on 1 Mar: 8.").says("Drawn from 30 lambs on");
+}
+
+#[test]
+fn another_season_stands_beside_it_and_never_the_same_one() {
+    let mut phone = two_seasons();
+    assert!(figure(&phone, words::FLOCK, words::LAMBED).other.is_empty());
+    choose(&mut phone, words::AGAINST, "2025");
+    assert_eq!(figure(&phone, words::FLOCK, words::LAMBED).other.plain(), "20");
+    choose(&mut phone, words::SEASON, "2025");
+    let weaned = figure(&phone, words::FLOCK, words::WEANED);
+    assert_eq!((weaned.value.plain(), weaned.other.is_empty()), ("20".to_owned(), true));
+    // From thirty lambs on survival is drawn.
+    phone.says("3.0 kg to 3.5 kg: 10 of 10").says_nowhere("Drawn from 30 lambs on");
+}
+
+#[test]
+fn it_is_asked_why() {
+    let mut phone = two_seasons();
+    phone.press(&format!("why? {}", words::FLOCK)).says("Merck").says("3 of 20 born alive = 15 %");
+}
+
+#[test]
+fn a_death_struck_leaves_the_figures_and_comes_back_with_them() {
+    let mut phone = Phone::at("2026-04-20 09:00");
+    let lambs = season(&mut phone, "2026-03-01 04:00", 2, false);
+    phone.open(Screen::Year);
+    check(&phone, words::LOSS, "25 %", "1 of 4 born alive");
+    phone.note(Event::Died { animal: Animal::Lamb(lambs[0]), cause: Cause::Unknown });
+    check(&phone, words::LOSS, "50 %", "2 of 4 born alive");
+    assert!(phone.undo());
+    check(&phone, words::LOSS, "25 %", "1 of 4 born alive");
+}
+
+#[test]
+fn gains_are_told_by_litter_and_by_the_age_of_the_dam() {
+    let mut phone = two_seasons();
+    phone.says_nowhere(weighing::BY_LITTER);
+    choose(&mut phone, words::SEASON, "2025");
+    let single = figure(&phone, weighing::BY_LITTER, "born twin, reared single");
+    let twins = figure(&phone, weighing::BY_LITTER, "born twin, reared twin");
+    assert_eq!((single.note.as_str(), twins.note.as_str()), ("5 lambs", "15 lambs"));
+}
+
+#[test]
+fn ewes_that_meet_a_mark_of_the_farms_are_shown_again() {
+    let mut phone = two_seasons();
+    phone.says(keep::NO_MARKS);
+    let marks =
+        |lost| Event::Chose(Choice::KeepMarks(KeepMarks { lost: Some(lost), ..KeepMarks::default() }));
+    phone.note(marks(2));
+    phone.says(keep::NONE).says_nowhere(keep::NO_MARKS);
+    phone.note(marks(1));
+    phone.says("Ewe 2026-1").says("1 lamb lost").says_nowhere("Ewe 2026-2");
+}
+
+#[test]
+fn the_year_is_printed() {
+    let mut phone = two_seasons();
+    phone.press(words::PRINT);
+    assert_eq!(phone.asked, [Request::Print]);
+    assert!(phone.pressables().iter().any(|one| one.does == Action::Go(Screen::Practice)));
+}
