@@ -44,7 +44,7 @@ pub(crate) fn milks(fields: &Fields, key: &'static str, stood: Milk) -> Choices 
 
 /// Returns the safety list of the tube.
 pub(crate) const fn tube() -> &'static [&'static str] {
-    &cautions::TUBE
+    cautions::TUBE
 }
 
 /// Returns a volume as it would be typed.
