@@ -89,7 +89,7 @@ export class Phone {
   /** Opens a file in Hand over. */
   async openFile(text: string | Buffer, name = "book.json.txt"): Promise<void> {
     await this.tab("Hand over");
-    await this.page.locator("#book-file").setInputFiles({
+    await this.page.locator("#field-book-file").setInputFiles({
       name,
       mimeType: "text/plain",
       buffer: typeof text === "string" ? Buffer.from(text) : text,

@@ -28,10 +28,14 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> S
         .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
         .filter(|_| newborn);
     let acts = |duty: &&Duty| act(duty, lamb_to(lamb.id, duty.task), system);
-    let mut others: Vec<Act> = duties.iter().skip(1).map(acts).collect();
-    others.extend(steps(lamb, duties).filter(|steps| !others.iter().any(|other| other.is(steps))));
-    others.extend(seen_to_suck(lamb, duties));
-    others.extend(feed_instead(lamb, duties, want.as_ref(), now, system));
+    let more = duties.iter().skip(1).map(acts).chain(steps(lamb, duties)).chain(seen_to_suck(lamb, duties));
+    let mut others: Vec<Act> = Vec::new();
+    for act in more.chain(feed_instead(lamb, duties, want.as_ref(), now, system)) {
+        // The same way is not offered twice.
+        if !others.iter().any(|other| other.is(&act)) {
+            others.push(act);
+        }
+    }
     let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
     // In danger the sign and the step are the headline: no clock of milk beside them.
     let newborn = newborn && !in_danger;

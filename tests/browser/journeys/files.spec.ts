@@ -42,7 +42,7 @@ test("every bad file is refused in words, and the book stays as it was", async (
     const folder = await mkdtemp(join(tmpdir(), "yeanling-large-"));
     const large = join(folder, "book.json");
     await writeFile(large, Buffer.alloc(50_000_000, 0x20));
-    await page.locator("#book-file").setInputFiles(large);
+    await page.locator("#field-book-file").setInputFiles(large);
     await expect(page.getByRole("alert").filter({ hasText: "50.0 MB" })).toContainText("Nothing was changed");
     await rm(folder, { recursive: true });
   });

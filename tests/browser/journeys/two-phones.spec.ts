@@ -107,7 +107,7 @@ test("a book too large for one file goes as several, a season or more in each, a
     const large = join(folder, "book.json.txt");
     await writeFile(large, text);
     await phone.tab("Hand over");
-    await phone.page.locator("#book-file").setInputFiles(large);
+    await phone.page.locator("#field-book-file").setInputFiles(large);
     await expect(phone.page.getByRole("button", { name: "Add to my book" })).toBeVisible({ timeout: 30_000 });
     await phone.tap("Add to my book");
   };

@@ -9,7 +9,7 @@ const DAY = 24 * HOUR;
 const BORN = new Date("2026-03-01T09:00:00Z");
 
 async function openTable(page: Page, content: string | Buffer): Promise<void> {
-  await page.locator("#ewes-file").setInputFiles({
+  await page.locator("#field-ewes-file").setInputFiles({
     name: "ewes.csv",
     mimeType: "text/csv",
     buffer: typeof content === "string" ? Buffer.from(content) : content,

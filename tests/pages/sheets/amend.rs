@@ -92,9 +92,9 @@ fn disturb(phone: &mut Phone) -> bool {
                 return true;
             }
             Kind::Choices(choices) => {
-                // Of the last two that does not stand: not the first, for a ewe who is empty has no lambs of any age.
-                let others = choices.options.iter().enumerate();
-                let other = others.rev().find(|(place, _)| choices.chosen != Some(*place));
+                // The last of them: a scan of none tells no age, which another count keeps.
+                let other =
+                    choices.options.iter().enumerate().rfind(|(place, _)| choices.chosen != Some(*place));
                 phone.act(&other.expect("more than one").1.does);
                 return true;
             }
