@@ -33,6 +33,7 @@ mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;
+mod timeline;
 mod tree;
 mod walk;
 mod watch;

@@ -30,6 +30,6 @@ pub(super) fn sheet(view: &View, duty: &Duty) -> SheetPage {
         .collect();
     let lead = words::later_until(&clock(most), options.is_empty());
     let choices = Choices::new(words::LATER_ASK, options, None);
-    SheetPage::new(words::LATER_ASK, Blocks::new().text(lead).choices("until", choices))
+    SheetPage::new(words::LATER_ASK, Blocks::new().text(lead).choices("later-until", choices))
         .whose(whose(view, animal))
 }

@@ -32,7 +32,7 @@ pub(super) fn which(view: &View, animal: Animal) -> SheetPage {
     let blocks = if open.is_empty() { Blocks::new().text(words::NO_PENS) } else { Blocks::new() };
     let options = open.into_iter().map(|pen| choice(view, animal, pen)).collect();
     let choices = Choices::new(words::MOVE_ASK, options, None).stacked();
-    SheetPage::new(words::MOVE_ASK, blocks.choices("pens", choices)).whose(whose(view, animal))
+    SheetPage::new(words::MOVE_ASK, blocks.choices("which-pen", choices)).whose(whose(view, animal))
 }
 
 fn choice(view: &View, animal: Animal, pen: &Pen) -> Choice {

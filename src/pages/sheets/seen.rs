@@ -24,7 +24,7 @@ const SUCKS: [Suck; 3] = [Suck::Strong, Suck::Weak, Suck::None];
 /// Returns the sheet on which a belly is felt.
 pub(super) fn belly(view: &View, lamb: LambId) -> SheetPage {
     let options = BELLIES.map(|(belly, name)| (name, Event::BellyFelt { lamb, belly }));
-    let blocks = Blocks::new().choices("belly", answers(words::BELLY_ASK, options)).text(words::SIGNS);
+    let blocks = Blocks::new().choices("belly-felt", answers(words::BELLY_ASK, options)).text(words::SIGNS);
     SheetPage::new(words::BELLY_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
 }
 
@@ -57,7 +57,7 @@ pub(super) fn mouth(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
 pub(super) fn found(view: &View, lamb: LambId) -> SheetPage {
     let option = |found: Found| Choice::new(found.words(), Action::Does(Does::FoundBorn(lamb, found)));
     let choices = Choices::new(danger::FOUND_ASK, Found::ALL.map(option).to_vec(), None).stacked();
-    let blocks = Blocks::new().choices("found", choices).remark(danger::FOUND_NOTE, []);
+    let blocks = Blocks::new().choices("found-when", choices).remark(danger::FOUND_NOTE, []);
     SheetPage::new(danger::FOUND_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
 }
 
@@ -82,13 +82,13 @@ pub(super) fn castrate(view: &View, lamb: LambId) -> SheetPage {
     let ways = [Castration::Cut, Castration::Clamped].map(way);
     let blocks = Blocks::new()
         .caution([life::CASTRATE_CAUTION])
-        .choices("castrated", answers(life::CASTRATE_ASK, ways));
+        .choices("castrated-how", answers(life::CASTRATE_ASK, ways));
     SheetPage::new(life::CASTRATE_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
 }
 
 /// Returns the sheet that asks of what an animal died.
 pub(super) fn death(view: &View, animal: Animal) -> SheetPage {
     let causes = noted::CAUSES.map(|cause| (noted::cause(cause), Event::Died { animal, cause }));
-    let blocks = Blocks::new().choices("cause", answers(words::DIED_ASK, causes).stacked());
+    let blocks = Blocks::new().choices("death-cause", answers(words::DIED_ASK, causes).stacked());
     SheetPage::new(words::DIED_ASK, blocks).whose(whose(view, animal))
 }

@@ -44,7 +44,7 @@ pub(super) fn sheet(view: &View, fields: &Fields, of: &[Animal]) -> SheetPage {
         .field(PRODUCT, field(PRODUCT, words::MEDICINE, FieldKind::Text))
         .field(MEAT, meat)
         .field(MILK, milk)
-        .fold("record", words::RECORD, record(view, fields))
+        .fold("treat-record", words::RECORD, record(view, fields))
         .caution(words::TREAT_CAUTION)
         .button(Button::new("save", frame::SAVE, Action::Save).filled());
     let whose = if let [one] = of { animals::animal(view.flock, *one) } else { String::new() };

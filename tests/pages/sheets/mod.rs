@@ -12,9 +12,10 @@ mod words;
 pub(crate) use every::every;
 
 use yeanling_core::book::{Event, EweId, LambId, Sex};
+use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Screen, Sheet};
 
-use crate::phone::{Phone, texts};
+use crate::phone::{Phone, reached, texts};
 
 /// A phone one night in February.
 pub(crate) fn phone() -> Phone {
@@ -85,7 +86,14 @@ impl Phone {
 }
 
 fn texts_of(phone: &Phone, title: &str) -> Vec<String> {
-    std::iter::once(title.to_owned()).chain(texts(&phone.page())).collect()
+    let on_it = reached(&phone.page()).into_iter().flat_map(|block| {
+        let error = match &block.kind {
+            Kind::Field(field) => field.value.clone(),
+            _ => String::new(),
+        };
+        block.texts().into_iter().chain([error])
+    });
+    std::iter::once(title.to_owned()).chain(on_it).collect()
 }
 
 impl Phone {
