@@ -6,6 +6,10 @@ use yeanling_pages::{Action, Block, Key, Text};
 
 /// A piece of the page.
 #[derive(Clone, Debug)]
+#[expect(
+    clippy::large_enum_variant,
+    reason = "a piece is made and taken apart at once: a box for each costs more"
+)]
 pub enum Node {
     /// Text.
     Text(String),

@@ -75,7 +75,7 @@ struct Live<D: Dom> {
     text: String,
     attributes: Vec<(&'static str, String)>,
     on: Option<u32>,
-    inside: Vec<Live<D>>,
+    inside: Vec<Self>,
 }
 
 impl<D: Dom> Patcher<D> {

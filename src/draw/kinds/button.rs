@@ -26,7 +26,7 @@ pub(crate) fn button(button: &Button) -> Element {
         Size::Action => Some("action").filter(|_| to.is_none()),
         Size::Big => Some("big"),
     };
-    let weight = (!small).then(|| match button.weight {
+    let weight = (!small).then_some(match button.weight {
         Weight::Filled => "filled",
         Weight::Outline => "outline",
         Weight::Quiet => "quiet",
