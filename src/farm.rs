@@ -5,23 +5,21 @@
 mod effects;
 mod hand_over;
 mod keep;
-mod many;
 mod night;
 mod phone;
 mod time;
 mod view;
 
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 use std::collections::BTreeMap;
+use std::sync::Arc;
 
-use yeanling_core::book::{Book, BookFile, DeviceId, Entry, EntryId, Event, LambId, Merged};
+use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, LambId};
 use yeanling_core::figures::{Outlooks, outlooks};
 use yeanling_core::flock::{Flock, fold};
-use yeanling_core::practice::Practice;
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
-pub use crate::browser::files::FileTrouble;
 pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
 pub use crate::browser::worker::Offline;
@@ -55,10 +53,10 @@ pub struct Farm {
     real: RwSignal<Ground>,
     made_up: RwSignal<Option<Ground>>,
     clock: RwSignal<Moment>,
-    duties: Memo<Vec<Duty>>,
-    outlooks: Memo<Outlooks>,
-    everyone: Memo<Everyone>,
-    outgoing: Memo<Option<Outgoing>>,
+    duties: Memo<Arc<Vec<Duty>>>,
+    outlooks: Memo<Arc<Outlooks>>,
+    everyone: Memo<Arc<Everyone>>,
+    outgoing: Memo<Arc<Option<Outgoing>>>,
     unsent: Memo<Option<usize>>,
     promise: RwSignal<Option<Promised>>,
     room_left: RwSignal<Option<(f64, f64)>>,
@@ -93,12 +91,16 @@ impl Farm {
             real,
             made_up,
             clock,
-            duties: Memo::new(move |_| with_ground(real, made_up, |ground| due(ground, clock.get()))),
-            outlooks: Memo::new(move |_| {
-                with_ground(real, made_up, |ground| outlooks(&ground.flock, clock.get()))
+            duties: Memo::new(move |_| {
+                Arc::new(with_ground(real, made_up, |ground| due(ground, clock.get())))
             }),
-            everyone: Memo::new(move |_| with_ground(real, made_up, |ground| Everyone::of(&ground.flock))),
-            outgoing: Memo::new(move |_| real.with(|ground| hand_over::written(ground, device))),
+            outlooks: Memo::new(move |_| {
+                Arc::new(with_ground(real, made_up, |ground| outlooks(&ground.flock, clock.get())))
+            }),
+            everyone: Memo::new(move |_| {
+                Arc::new(with_ground(real, made_up, |ground| Everyone::of(&ground.flock)))
+            }),
+            outgoing: Memo::new(move |_| Arc::new(real.with(|ground| hand_over::written(ground, device)))),
             unsent: hand_over::unsent_memo(real, made_up, clock, sent, device),
             promise: RwSignal::new(None),
             room_left: RwSignal::new(None),
@@ -147,12 +149,6 @@ impl Farm {
         untrack(|| self.with(read))
     }
 
-    /// Returns what the farm has chosen.
-    #[must_use]
-    pub fn practice(self) -> Practice {
-        self.with(|ground| ground.flock.practice.clone())
-    }
-
     /// Returns the units people read and type.
     #[must_use]
     pub fn system(self) -> System {
@@ -171,21 +167,10 @@ impl Farm {
         now::now()
     }
 
-    /// Returns the instant at which this phone's wall clock shows `local`.
-    #[must_use]
-    pub fn at_local(self, local: chrono::NaiveDateTime) -> Moment {
-        now::at_local(local)
-    }
-
     /// Reads the ground and what is due at [`Farm::now`], the most urgent first, each instant as this phone's wall clock
     /// will show it.
     pub fn with_duties<T>(self, read: impl FnOnce(&Ground, &[Duty]) -> T) -> T {
         self.with(|ground| self.duties.with(|duties| read(ground, duties)))
-    }
-
-    /// Reads the ground and when each ewe may lamb, as it looks at [`Farm::now`]: worked out once for all screens.
-    pub fn with_outlooks<T>(self, read: impl FnOnce(&Ground, &Outlooks) -> T) -> T {
-        self.with(|ground| self.outlooks.with(|outlooks| read(ground, outlooks)))
     }
 
     /// Says how far the app is from working with no signal.
@@ -239,32 +224,9 @@ impl Farm {
             Last::Changed { entry, event, at } => (vec![entry], vec![Event::Amended { entry, event, at }]),
         };
         // Nothing can be wrong with undoing what was just done; were it so, the offer simply stays.
-        if self.note_all(events, now::now()).is_ok() {
+        if self.note_events(events) {
             self.last.set(Last::Undone(entries));
         }
-    }
-
-    /// Notes a fact that happens now.
-    ///
-    /// # Errors
-    /// The reason why it may not be noted; nothing has changed then.
-    pub fn note(self, event: Event) -> Result<EntryId, Refusal> {
-        self.note_at(event, now::now())
-    }
-
-    /// Notes a fact that happened at `at`.
-    ///
-    /// # Errors
-    /// The reason why it may not be noted; nothing has changed then.
-    pub fn note_at(self, event: Event, at: Moment) -> Result<EntryId, Refusal> {
-        let now = now::now();
-        self.peek(|ground| watch::allow(&ground.flock, &ground.book, &event, at, now))?;
-        let id = id::new_entry(now);
-        let last = self.last_of(id, &event);
-        let noted = self.peek(|ground| ground.book.next_noted_of(&event, now));
-        let entry = Entry { id, device: self.device, noted, at, event };
-        self.take(vec![entry], now, last);
-        Ok(id)
     }
 
     /// Returns what the noting of a fact leaves to be undone.
@@ -305,28 +267,6 @@ impl Farm {
         }
         self.clock.set(now);
         self.last.set(last);
-    }
-
-    /// Notes a fact with one tap; a refusal is shown where the finger is, and what is open stays open for it.
-    pub fn tap(self, event: Event) -> Option<EntryId> {
-        match self.note(event) {
-            Ok(entry) => {
-                self.refused.set(None);
-                Some(entry)
-            }
-            Err(refusal) => {
-                self.refused.set(Some(refusal));
-                None
-            }
-        }
-    }
-
-    /// Notes facts with one tap, all of them or none, and says whether they were; a refusal is shown where the finger is.
-    pub fn tap_all(self, events: Vec<Event>) -> bool {
-        let refused = self.note_all(events, now::now()).err();
-        let noted = refused.is_none();
-        self.refused.set(refused);
-        noted
     }
 
     /// Returns the refusal that has not been read yet.

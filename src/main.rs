@@ -7,7 +7,6 @@ mod browser;
 mod farm;
 mod route;
 mod show;
-mod signals;
 
 use yeanling_words as words;
 

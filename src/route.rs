@@ -1,4 +1,4 @@
-//! The ways to a screen: going there, going there in place of where we are, and its whole address.
+//! The ways to a screen: going there, and going there in place of where we are.
 
 pub use yeanling_pages::Screen;
 
@@ -11,9 +11,6 @@ pub(crate) trait Way {
 
     /// Goes there in place of where we are.
     fn replace(self);
-
-    /// Returns the whole address, for those who come from outside.
-    fn address(self) -> String;
 }
 
 impl Way for Screen {
@@ -23,9 +20,5 @@ impl Way for Screen {
 
     fn replace(self) {
         place::replace(&self.hash());
-    }
-
-    fn address(self) -> String {
-        place::whole(&self.hash())
     }
 }

@@ -10,16 +10,14 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use yeanling_draw::{Around, Frame, Node};
-use yeanling_pages::{
-    self as pages, Action, Block, Draft, Last, Page, Screen, act, enter, leave, page, standing,
-};
+use yeanling_pages::{self as pages, Action, Block, Draft, Last, Screen, act, enter, leave, page, standing};
 
+use crate::browser::after_paint::after_paint;
 use crate::browser::{dom, place};
 use crate::farm::Farm;
 use crate::route::Way;
-use crate::signals::after_paint;
-use crate::signals::prelude::*;
 use crate::words::{frame as words, refusals};
+use leptos::prelude::*;
 
 /// So many rows of a list fill the screen of a phone: they are drawn first, the others once they are seen.
 const AT_ONCE: usize = 5;
@@ -150,7 +148,7 @@ impl Shown {
         let mut rest = Vec::new();
         for effect in effects {
             match effect {
-                pages::Effect::Note(notings) => self.farm.note_together(notings),
+                pages::Effect::Note(notings) => _ = self.farm.note_together(notings),
                 pages::Effect::LetLastGo => self.farm.let_last_go(),
                 pages::Effect::After(wait, action) => {
                     set_timeout(move || self.act_on(screen, &action), wait);

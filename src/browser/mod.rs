@@ -1,5 +1,6 @@
 //! All that the browser gives: keeping, time, ids, files, the address, sound, the worker. No other room names `web_sys`.
 
+pub mod after_paint;
 pub mod badge;
 pub mod base;
 pub mod dom;

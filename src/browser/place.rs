@@ -78,7 +78,7 @@ pub fn to_link(hash: &str) {
 }
 
 /// Within so many frames a list has drawn all of its rows.
-const LINK_FRAMES: u8 = 4;
+const LINK_FRAMES: u8 = 12;
 
 fn look_for_link(which: &str, frames: u8) {
     let link = leptos::prelude::document().query_selector(which).ok().flatten();

@@ -6,7 +6,7 @@
 use std::sync::Arc;
 
 use leptos::task::spawn_local;
-use yeanling_core::book::Entry;
+use yeanling_core::book::{Entry, Event};
 use yeanling_core::calendar;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch;
@@ -14,23 +14,34 @@ use yeanling_pages::phone::FileTrouble;
 use yeanling_pages::{Action, Heard, Noting, Request};
 
 use super::{Farm, Last};
+use crate::browser::id;
 use crate::browser::{now, place};
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 
 /// The name of the file of lines that could not be read.
 const BROKEN_FILE: &str = "yeanling-unread-lines.txt";
 
 impl Farm {
-    /// Notes facts of one press, all of them or none; each passes the gate where those before it were noted.
-    pub fn note_together(self, notings: Vec<Noting>) {
+    /// Notes facts that happen now as one press, and says whether they were noted.
+    pub(super) fn note_events(self, events: Vec<Event>) -> bool {
+        let at = now::now();
+        self.note_together(
+            events.into_iter().map(|event| Noting { id: id::new_entry(at), event, at }).collect(),
+        )
+    }
+
+    /// Notes facts of one press, all of them or none, and says whether they were; each passes the gate where those before it
+    /// were noted.
+    pub fn note_together(self, notings: Vec<Noting>) -> bool {
         let now = now::now();
         let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
         let allowed =
             self.peek(|ground| watch::allow_all(&ground.flock, &ground.book, facts, self.device, now));
         if let Err((_, refusal)) = allowed {
             self.refused.set(Some(refusal));
-            return;
+            return false;
         }
+        self.refused.set(None);
         let last = match &notings[..] {
             [one] => self.last_of(one.id, &one.event),
             many => Last::Noted(many.iter().map(|noting| noting.id).collect()),
@@ -43,6 +54,7 @@ impl Farm {
             noted = noted + TimeDelta::milliseconds(1);
         }
         self.take(entries, now, last);
+        true
     }
 
     /// Does what is asked of the phone; what it answers later is told to `tell`.
@@ -104,7 +116,7 @@ impl Farm {
     }
 
     fn save_book(self, place: Option<usize>, told: impl Fn(Heard)) {
-        let outgoing = untrack(|| self.outgoing.shared());
+        let outgoing = untrack(|| self.outgoing.get());
         let Some(book) = &*outgoing else { return };
         let (mut saved, mut trouble) = (Vec::new(), None);
         for (index, (name, text)) in book.files.iter().enumerate() {
@@ -123,7 +135,7 @@ impl Farm {
 
     fn share_book(self, told: impl Fn(Heard) + 'static) {
         // It is ready before the tap: a share sheet opens only straight from one.
-        let outgoing = untrack(|| self.outgoing.shared());
+        let outgoing = untrack(|| self.outgoing.get());
         spawn_local(async move {
             let Some(book) = &*outgoing else { return };
             let trouble = self.share(&book.files).await.err();

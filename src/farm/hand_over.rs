@@ -10,7 +10,7 @@ pub use yeanling_pages::phone::Outgoing;
 use super::{Farm, Ground};
 use crate::browser::files::{self, FileTrouble};
 use crate::browser::{now, press, shared};
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 
 /// The media type of a book file: the only one that every share sheet passes.
 pub(super) const PLAIN: &str = "text/plain";
@@ -25,12 +25,6 @@ const TABLE: &str = "text/csv";
 const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
 impl Farm {
-    /// Returns how many births are on this phone alone, once the book has not left it for three days; else none.
-    #[must_use]
-    pub fn unsent_births(self) -> Option<usize> {
-        self.unsent.get()
-    }
-
     /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round
     /// in the made-up flock is back in their own.
     pub fn take_in(self, incoming: &Incoming) {

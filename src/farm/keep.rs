@@ -7,7 +7,7 @@ use std::pin::Pin;
 use std::task::{Context, Poll, Waker};
 use std::time::Duration;
 
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Book, Entry, EntryId};

@@ -10,6 +10,7 @@
 pub use yeanling_pages::phone::Alarm;
 use yeanling_pages::phone::{self, Told};
 
+use leptos::prelude::*;
 use yeanling_core::book::Animal;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, State};

@@ -1,6 +1,6 @@
 //! What is this phone's alone and stays out of the book: its look, its files, how well it keeps, when it last sent.
 
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 use leptos::task::spawn_local;
 use yeanling_core::book::{DeviceId, LambId, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
@@ -53,12 +53,6 @@ impl Farm {
     /// Asks the browser to print the page.
     pub fn print(self) {
         paper::print();
-    }
-
-    /// Returns this phone's id.
-    #[must_use]
-    pub const fn device(self) -> DeviceId {
-        self.device
     }
 
     /// Says whether this phone has a share sheet for files.

@@ -7,7 +7,7 @@
 
 use std::cell::Cell;
 
-use crate::signals::prelude::*;
+use leptos::prelude::*;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State};
 
@@ -53,17 +53,6 @@ impl Farm {
                 self.shout.set(Some(now::now()));
             }
         });
-    }
-
-    /// Returns the instant at which the wall clock that shows `moment` as it was noted shows `local`: this phone's own, if
-    /// that agrees with it there and then, else one at the same offset.
-    #[must_use]
-    pub fn at_local_beside(self, local: chrono::NaiveDateTime, moment: Moment) -> Moment {
-        if here(moment).offset_minutes() == moment.offset_minutes() {
-            now::at_local(local)
-        } else {
-            Moment::from_local(local, moment.offset_minutes())
-        }
     }
 
     /// Returns when something was noted that this phone's clock has not reached yet; nothing while the two agree.

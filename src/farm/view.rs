@@ -9,15 +9,17 @@ use yeanling_core::units::Moment;
 use yeanling_pages::phone::{Phone, Saving};
 use yeanling_pages::{Lazy, Screen, View};
 
+use leptos::prelude::*;
+
 use super::{Farm, Ground, here};
 use crate::browser::{id, now};
 
 impl Farm {
     /// Reads all that a page is made from, at `now`; `from` is the screen that one came from. What it reads it follows.
     pub fn view<T>(self, now: Moment, from: (Screen, &'static str), read: impl FnOnce(&View) -> T) -> T {
-        let (duties, outlooks) = (move || self.duties.shared(), move || self.outlooks.shared());
-        let (everyone, phone) = (move || self.everyone.shared(), move || Arc::new(self.phone(now)));
-        let outgoing = move || self.outgoing.shared();
+        let (duties, outlooks) = (move || self.duties.get(), move || self.outlooks.get());
+        let (everyone, phone) = (move || self.everyone.get(), move || Arc::new(self.phone(now)));
+        let outgoing = move || self.outgoing.get();
         let made_up = self.is_made_up();
         let still = move || Arc::new(self.holds_still());
         let read = |ground: &Ground, own: &Ground| {
