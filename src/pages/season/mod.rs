@@ -101,7 +101,7 @@ fn past(view: &View) -> Blocks {
 fn nights(view: &View, seen: &Arc<Ahead>) -> Blocks {
     let Some(forecast) = &seen.forecast else { return Blocks::new().text(words::NOBODY) };
     let births = charts::births(forecast, &seen.happened, view.now.local().date());
-    let births = births.map(|chart| Kind::Chart(chart));
+    let births = births.map(Kind::Chart);
     let blocks = births.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("births", chart));
     let blocks =
         blocks.remark(words::peaks(forecast), [why(words::NIGHTS, Reason::Nights(Arc::clone(seen)))]);
@@ -112,7 +112,7 @@ fn nights(view: &View, seen: &Arc<Ahead>) -> Blocks {
 fn pens(wanted: &Wanted) -> Blocks {
     let facts = [90, 95, 99].into_iter().zip(wanted.enough);
     let facts = facts.map(|(sure, pens)| Fact::new(format!("*{pens}*"), words::sure(sure)));
-    let chart = charts::pens(wanted).map(|chart| Kind::Chart(chart));
+    let chart = charts::pens(wanted).map(Kind::Chart);
     let blocks = chart.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("pens-in-use", chart));
     blocks.facts(facts).remark("", [why(words::PENS, Reason::PensWanted(Arc::new(wanted.clone())))])
 }
