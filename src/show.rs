@@ -155,10 +155,10 @@ impl Shown {
                 }
                 pages::Effect::There(to, action) => self.act_on(to, &action),
                 pages::Effect::Phone(request) => {
-                    self.farm.ask(request, move |action| self.act_on(screen, &action))
+                    self.farm.ask(request, move |action| self.act_on(screen, &action));
                 }
                 pages::Effect::Go(_) | pages::Effect::Replace(_) | pages::Effect::Show(_) => {
-                    rest.push(effect)
+                    rest.push(effect);
                 }
             }
         }

@@ -2,7 +2,7 @@
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::book::{DeviceId, LambId, MOST_BYTES};
+use yeanling_core::book::{LambId, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_pages::phone::HalfTyped;
 

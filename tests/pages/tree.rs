@@ -31,11 +31,6 @@ impl Tree {
         self.made.set(self.made.get() + 1);
         Node(Rc::new(RefCell::new(Inner { number: self.made.get(), ..inner })))
     }
-
-    /// Returns how many elements and texts were made until now.
-    pub(crate) fn made(&self) -> usize {
-        self.made.get()
-    }
 }
 
 impl Dom for Tree {

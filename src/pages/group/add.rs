@@ -96,8 +96,6 @@ fn notings(view: &View, listed: &Listed, group: GroupId, at: Moment) -> Vec<Noti
 
 /// The name of the ewe that was to join, if the book has her.
 fn known(view: &View, event: &Event) -> Option<String> {
-    match event {
-        Event::JoinedGroup { ewe, .. } => view.flock.ewe(*ewe).map(animals::ewe),
-        _ => None,
-    }
+    let Event::JoinedGroup { ewe, .. } = event else { return None };
+    view.flock.ewe(*ewe).map(animals::ewe)
 }
