@@ -4,7 +4,8 @@ use yeanling_core::book::{Animal, BirthDay, Cause, Event, Life};
 use yeanling_core::units::System;
 use yeanling_pages::{Action, Page, Screen, Sheet, made_up};
 
-use crate::phone::{Phone, texts};
+use crate::phone::Phone;
+use crate::reach::texts;
 
 #[track_caller]
 fn says(phone: &Phone, all: &[&str]) {

@@ -4,7 +4,8 @@ use yeanling_core::book::{Event, Item};
 use yeanling_core::units::Amount;
 use yeanling_pages::{Action, Screen};
 
-use crate::phone::{Phone, fields};
+use crate::phone::Phone;
+use crate::reach::fields;
 
 fn phone() -> Phone {
     let mut phone = Phone::at("2026-10-01 10:00");

@@ -6,7 +6,8 @@ use yeanling_core::units::{Mass, System};
 use yeanling_pages::block::{Kind, LineLook};
 use yeanling_pages::{Action, Screen};
 
-use crate::phone::{Phone, fields, texts};
+use crate::phone::Phone;
+use crate::reach::{fields, texts};
 
 fn figures() -> Phone {
     let mut phone = Phone::at("2026-02-25 08:00");

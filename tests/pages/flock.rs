@@ -4,7 +4,8 @@ use yeanling_core::book::{Event, EweId};
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Screen};
 
-use crate::phone::{Phone, fields};
+use crate::phone::Phone;
+use crate::reach::fields;
 
 /// A phone with so many ewes, tagged from 1 on.
 fn with_ewes(count: usize) -> (Phone, Vec<EweId>) {

@@ -9,7 +9,8 @@ use yeanling_core::units::{Mass, TimeDelta};
 use yeanling_pages::phone::{FileTrouble, Promised, Saving};
 use yeanling_pages::{Action, Heard, Request, Screen};
 
-use crate::phone::{Phone, texts};
+use crate::phone::Phone;
+use crate::reach::texts;
 
 fn phone(number: u128) -> Phone {
     let mut phone = Phone::at("2026-03-01 08:00");

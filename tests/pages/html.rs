@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use yeanling_draw::{Around, Patcher, page as drawn_page};
 use yeanling_pages::{Action, Page, Screen, Top};
 
-use crate::phone::{Phone, pressables};
+use crate::phone::Phone;
+use crate::reach::pressables;
 use crate::tree::{self, Node};
 
 /// Returns what a page looks like, with all that stands above it.

@@ -6,7 +6,8 @@ use yeanling_core::units::{Mass, System, Temperature, Volume};
 use yeanling_pages::block::{Fold, Kind};
 use yeanling_pages::{Action, Button, Screen, Sheet};
 
-use crate::phone::{Phone, texts};
+use crate::phone::Phone;
+use crate::reach::texts;
 
 /// A phone at a ewe lamb of ewe 12, born just now; weighed if a weight is given.
 #[track_caller]

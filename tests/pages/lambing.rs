@@ -74,7 +74,7 @@ fn an_empty_book_says_what_to_do_and_a_ewe_is_added_by_her_tag_or_left_unknown()
     assert_eq!(phone.screen, Screen::LambingEwe(first_ewe(&phone)));
     phone.open(Screen::Lambing).says_nowhere("Type her tag").has_button("14");
     // What was looked for last time is not looked for again.
-    let find = crate::phone::fields(&phone.page());
+    let find = crate::reach::fields(&phone.page());
     assert!(matches!(&find[..], [(_, Field { value, .. })] if value.is_empty()));
 }
 

@@ -8,7 +8,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Page, Screen, act};
 
 use crate::html;
-use crate::phone::{Phone, Pressable, pressables, texts};
+use crate::phone::Phone;
+use crate::reach::{Pressable, pressables, texts};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {

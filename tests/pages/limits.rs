@@ -10,7 +10,8 @@ use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_pages::{Page, made_up};
 use yeanling_words::common::span;
 
-use crate::phone::{Phone, pressables, texts};
+use crate::phone::Phone;
+use crate::reach::{pressables, texts};
 
 /// Limits of which none is usual and none is another's.
 struct Set {

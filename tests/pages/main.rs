@@ -27,6 +27,7 @@ mod pens;
 mod phone;
 mod practice;
 mod race;
+mod reach;
 mod screens;
 mod season;
 mod sheets;

@@ -5,7 +5,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Screen, Sheet};
 use yeanling_words::{life, medicines as words};
 
-use crate::phone::{Phone, fields};
+use crate::phone::Phone;
+use crate::reach::fields;
 
 fn two_ewes() -> (Phone, EweId) {
     let mut phone = Phone::at("2027-03-01 09:00");

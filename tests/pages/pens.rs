@@ -4,7 +4,8 @@ use yeanling_core::book::{Animal, Event, EweId, PenId};
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Request, Screen, State};
 
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 fn pen(phone: &mut Phone, name: &str) -> PenId {
     phone.note(Event::PenMade { name: name.to_owned(), size: None }).as_pen()

@@ -11,13 +11,15 @@ use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
-use yeanling_pages::block::{Kind, LineLook};
+use yeanling_pages::block::Kind;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::{Outgoing, Phone as Says};
 use yeanling_pages::{
-    Action, Block, Button, Draft, Effect, Heard, Key, KeyPress, Lazy, Noting, Page, Request, Screen, View,
-    act, enter, leave, page,
+    Action, Block, Draft, Effect, Heard, KeyPress, Lazy, Noting, Page, Request, Screen, View, act, enter,
+    leave, page,
 };
+
+use crate::reach::{Pressable, fields, pressables, reached, texts};
 
 /// How long the offer to undo stays.
 const UNDO_FOR: TimeDelta = TimeDelta::seconds(8);
@@ -49,14 +51,6 @@ pub(crate) struct Phone {
     undoes: Vec<Event>,
     /// Until when the offer to undo it stands.
     still_until: Option<Moment>,
-}
-
-/// Something that can be pressed: its whole name and what it does.
-#[derive(Clone, Debug)]
-pub(crate) struct Pressable {
-    pub(crate) name: String,
-    pub(crate) label: String,
-    pub(crate) does: Action,
 }
 
 fn new_id() -> EntryId {
@@ -469,85 +463,4 @@ pub(crate) const fn key_press(sign: char) -> KeyPress {
         '.' => KeyPress::Point,
         digit => KeyPress::Digit(digit),
     }
-}
-
-/// Returns the blocks that are within reach: those of the uppermost sheet, or of the page if none lies over it.
-pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
-    fn add(block: &Arc<Block>, to: &mut Vec<Arc<Block>>) {
-        if matches!(&block.kind, Kind::Group(group) if group.hidden) {
-            return;
-        }
-        to.push(Arc::clone(block));
-        for inside in block.inside() {
-            add(inside, to);
-        }
-    }
-    let mut all = Vec::new();
-    match page.sheets.last() {
-        Some(sheet) => sheet.blocks.iter().for_each(|block| add(block, &mut all)),
-        None => page.blocks.iter().chain(&page.thumb).for_each(|block| add(block, &mut all)),
-    }
-    all
-}
-
-/// Returns all that can be pressed within reach.
-pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
-    let mut all = Vec::new();
-    let mut add = |label: &str, name: &str, does: &Action| {
-        let name = if name.is_empty() { label } else { name };
-        all.push(Pressable { name: name.to_owned(), label: label.to_owned(), does: does.clone() });
-    };
-    for block in reached(page) {
-        for Button { label, name, does, .. } in block.buttons().into_iter().filter(|button| !button.off) {
-            add(label, name, does);
-        }
-        match &block.kind {
-            Kind::Choices(it) => it.options.iter().for_each(|one| add(&one.label, "", &one.does)),
-            Kind::Field(it) => {
-                let units = it.units.iter().flat_map(|units| &units.options);
-                units.for_each(|one| add(&one.label, "", &one.does));
-            }
-            Kind::Toggle(it) => add(&it.label, "", &it.does),
-            Kind::DrawnButton(it) => add(&it.label, "", &it.does),
-            Kind::FilePick(it) => add(&it.label, "", &it.does),
-            Kind::Keypad(it) => {
-                let signs = "0123456789.<".chars().filter(|sign| *sign != '.' || it.point);
-                signs.for_each(|sign| add(&format!("key {sign}"), "", &it.presses(key_press(sign))));
-            }
-            Kind::Ring(it) => add(&it.answer.label, "", &it.answer.does),
-            Kind::Line(it) => match it.look {
-                LineLook::To(to) | LineLook::NightNext(to) => add(&it.text.plain(), "", &Action::Go(to)),
-                _ => {}
-            },
-            Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
-            _ => {}
-        }
-    }
-    all
-}
-
-/// Returns the fields within reach, each with its key.
-pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
-    let field = |block: Arc<Block>| match &block.kind {
-        Kind::Field(field) => Some((block.key.clone(), field.clone())),
-        _ => None,
-    };
-    reached(page).into_iter().filter_map(field).collect()
-}
-
-/// Returns every text of a page and its sheets, as it is read out; not what is out of sight.
-pub(crate) fn texts(page: &Page) -> Vec<String> {
-    let mut all = vec![page.title.clone(), page.under.plain()];
-    all.extend(page.tallies.iter().filter(|one| !one.empty).map(|one| one.text.clone()));
-    for sheet in &page.sheets {
-        all.extend([sheet.title.clone(), sheet.whose.clone()]);
-        all.extend(sheet.refused.clone());
-    }
-    let mut page = page.clone();
-    page.blocks.retain(|block| !matches!(&block.kind, Kind::Group(group) if group.hidden));
-    for block in page.all() {
-        all.extend(block.texts());
-    }
-    all.retain(|text| !text.is_empty());
-    all
 }

@@ -7,7 +7,8 @@ use yeanling_pages::phone::Look;
 use yeanling_pages::{Request, Screen};
 use yeanling_words::{keep, more, practice as words};
 
-use crate::phone::{Phone, fields};
+use crate::phone::Phone;
+use crate::reach::fields;
 
 fn practice() -> Phone {
     let mut phone = Phone::at("2027-02-01 08:00");

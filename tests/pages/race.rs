@@ -5,7 +5,8 @@ use yeanling_core::units::Mass;
 use yeanling_pages::Screen;
 use yeanling_pages::block::Kind;
 
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 /// A group of ewes of 80 kg in October, a month after they joined.
 fn group(tags: &[&str]) -> (Phone, GroupId, Vec<EweId>) {

@@ -5,7 +5,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::phone::FileTrouble;
 use yeanling_pages::{Action, Heard, Request, Screen};
 
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 /// Sixty ewes, put to the ram from the first of October to the twentieth of November.
 fn planned() -> (Phone, GroupId) {
@@ -79,7 +80,7 @@ fn a_day_that_is_none_or_too_early_is_refused_and_stays_as_it_was_typed() {
         .says("That is no day.");
     phone.write("Day", "2026-11-01").press("Save").press("Ram out…").write("Day", "2026-10-30").press("Save");
     phone.says("The ram cannot go out at 30 Oct");
-    let day = crate::phone::fields(&phone.page()).into_iter().find(|(_, field)| field.label == "Day");
+    let day = crate::reach::fields(&phone.page()).into_iter().find(|(_, field)| field.label == "Day");
     assert_eq!(day.map(|(_, field)| field.value).as_deref(), Some("2026-10-30"));
     phone.write("Day", "2026-11-20").press("Save").says("ram in 1 Nov to 20 Nov");
 }

@@ -5,7 +5,8 @@ use yeanling_core::units::Mass;
 use yeanling_pages::Screen;
 use yeanling_pages::block::{Kind, Noted};
 
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 use crate::sheets::with_lamb;
 
 fn lines(phone: &Phone) -> Vec<Noted> {

@@ -12,7 +12,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Block, Page, made_up};
 
 use crate::chance::Chance;
-use crate::phone::{Phone, fields, pressables};
+use crate::phone::Phone;
+use crate::reach::{fields, pressables};
 use crate::{html, laws};
 
 /// How many presses are made, over all, where nobody asks for more.

@@ -5,7 +5,8 @@ use yeanling_core::units::Mass;
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Key, Screen, State};
 
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 /// Lambs of 4 kg at birth, forty days old.
 fn grown(count: usize) -> (Phone, EweId, Vec<LambId>) {

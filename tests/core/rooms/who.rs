@@ -162,7 +162,7 @@ const IN_APP: &[Rule] = &[
     Rule { room: "src/browser", never: &["crate::farm", "crate::show", "crate::app", "crate::words"] },
     Rule { room: "src/farm.rs", never: &["crate::show", "crate::app", "crate::words"] },
     Rule { room: "src/farm", never: &["crate::show", "crate::app", "crate::words"] },
-    Rule { room: "src/show.rs", never: &["crate::app", "crate::words"] },
+    Rule { room: "src/show.rs", never: &["crate::app"] },
     Rule {
         room: "src/route.rs",
         never: &["leptos", "crate::farm", "crate::show", "crate::app", "crate::words"],

@@ -8,7 +8,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Sheet};
 
 use super::with_lamb;
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 fn as_it_stands(phone: &Phone, entry: EntryId) -> Event {
     let line = phone.flock.lines.iter().find(|line| line.entry == entry);

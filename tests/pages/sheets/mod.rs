@@ -15,7 +15,8 @@ use yeanling_core::book::{Event, EweId, LambId, Sex};
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Screen, Sheet};
 
-use crate::phone::{Phone, reached, texts};
+use crate::phone::Phone;
+use crate::reach::{reached, texts};
 
 /// A phone one night in February.
 pub(crate) fn phone() -> Phone {
@@ -100,7 +101,7 @@ impl Phone {
     /// Returns the field of this label.
     #[track_caller]
     fn field(&self, label: &str) -> yeanling_pages::block::Field {
-        let all = crate::phone::fields(&self.page());
+        let all = crate::reach::fields(&self.page());
         let found = all.iter().find(|(_, field)| field.label == label);
         found.unwrap_or_else(|| panic!("no field {label:?}")).1.clone()
     }

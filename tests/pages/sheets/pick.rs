@@ -6,7 +6,8 @@ use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Sheet};
 
 use super::{phone, with_lamb};
-use crate::phone::{Phone, reached};
+use crate::phone::Phone;
+use crate::reach::reached;
 
 fn pen(phone: &mut Phone, name: &str) -> PenId {
     phone.note(Event::PenMade { name: name.to_owned(), size: None }).as_pen()

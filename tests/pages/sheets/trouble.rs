@@ -10,7 +10,8 @@ use yeanling_pages::{Screen, Sheet, made_up};
 use yeanling_words::{danger, why};
 
 use super::with_lamb;
-use crate::phone::{Phone, pressables};
+use crate::phone::Phone;
+use crate::reach::pressables;
 
 #[test]
 fn a_grade_of_vigor_is_one_press_and_its_scale_stands_beside_it() {
