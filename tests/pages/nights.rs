@@ -14,7 +14,7 @@ use crate::phone::Phone;
 use crate::step::{About, OfEwe, OfLamb, What, night};
 
 /// How many nights are played, over all, where nobody asks for more.
-const NIGHTS: u64 = 60;
+const NIGHTS: u64 = 400;
 /// Every screen is looked at once in so many facts.
 const LOOK: usize = 12;
 
