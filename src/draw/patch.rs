@@ -3,7 +3,7 @@
 //! A block that compares equal is passed over whole. An element of the same key and kind stays, and with it the focus, the
 //! caret, an open fold, a reader's place.
 //!
-//! A list moves only the rows that changed places (`parts/each.rs`): Leptos' own takes every row behind a moved one
+//! A list moves only the rows that changed places: Leptos' own takes every row behind a moved one
 //! out of the page and puts it back, three quarters of what a tap on the Watch cost. A list that opens shows its
 //! first rows in the first frame and the others in the next.
 

@@ -1,6 +1,6 @@
 //! What a page reads of the farm: the ground, the hour, and what this phone says of itself.
 //!
-//! When each ewe may lamb is one memo of the farm (`Farm::with_outlooks`): the Watch, the season, her group and her
+//! When each ewe may lamb is one memo of the farm (`View::outlooks`): the Watch, the season, her group and her
 //! own screen read the same; what the season makes of it is worked out when the season is opened.
 
 use std::sync::Arc;

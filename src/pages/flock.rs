@@ -1,4 +1,8 @@
 //! All animals: find any of them in two taps, by any tag or mark it ever wore, or by where it is.
+//!
+//! While something is typed Flock shows four rows of a kind, as fit above the phone's keys: who is looked for is
+//! among them, or another letter is. They are rows of their own, each a place that takes other words with another
+//! key. Of a large flock it shows twelve of a kind at first.
 
 use std::sync::Arc;
 

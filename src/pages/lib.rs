@@ -2,6 +2,8 @@
 //!
 //! [`page`] makes a screen of a [`View`] and a [`Draft`]; [`act`] does what a press asks and says what is left to the farm.
 //! Each screen is one file or folder of its name, each sheet one file of `sheets`.
+//!
+//! A field passes on what is typed when the screen goes away under it, as by the phone's back button.
 
 mod action;
 pub mod block;

@@ -1,4 +1,6 @@
 //! The next feed: how much, why, given against wanted; by bottle with one tap, by tube under its safety list.
+//!
+//! A tube is never one tap away on the Watch; on the Lamb it lies folded under its safety list.
 
 use yeanling_core::book::{Animal, Event, Milk, Way};
 use yeanling_core::flock::Lamb;

@@ -2,6 +2,9 @@
 //!
 //! The digits stay as they were typed as long as what is noted is what they made it. What an undo, another phone or another
 //! tab changed takes their place.
+//!
+//! A weight is noted when the keys have rested 0.7 s, or when the screen is left: not once for each digit. If the
+//! digits that follow make no weight, what was noted of the first is taken back.
 
 use std::time::Duration;
 

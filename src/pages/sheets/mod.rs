@@ -1,4 +1,6 @@
 //! The sheets that lie over a page: each asks for one thing, or tells why.
+//!
+//! A sheet of the Watch stands beside its rows, not in one: rows move, and what moves in a page is closed.
 
 mod amend;
 mod describe;

@@ -1,4 +1,7 @@
 //! What the Watch shows of a lamb: what is due, what keeps it from milk, the time that counts, its volumes.
+//!
+//! A newborn's large figure is the time left for first milk until it should have had some, then how long it has had
+//! none: "21 h left" would tell a late lamb as a calm one.
 
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::flock::Lamb;

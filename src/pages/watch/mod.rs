@@ -1,4 +1,6 @@
 //! The home: every animal with its clock, the most urgent first, each done with one tap; the big button below.
+//!
+//! A row of the Watch names no limit: the time that has passed stands beside it, "why?" gives the limit.
 
 mod lamb;
 mod place;
