@@ -25,6 +25,14 @@ async function reads(phone: Phone, name: string, celsius: string, swallows: RegE
   await phone.tap(swallows);
 }
 
+/** No rule is broken by the page in full view: what is scrolled under the bars is not what is looked at. */
+async function accessibleInFull(page: Page): Promise<void> {
+  const size = page.viewportSize();
+  await page.setViewportSize({ width: 390, height: 3000 });
+  await accessible(page);
+  if (size) await page.setViewportSize(size);
+}
+
 test("a lamb of 35 °C that does not swallow stays first whatever is tapped, until it is warm and swallows", async ({ page }) => {
   test.setTimeout(90_000);
   await page.clock.install({ time: NIGHT });
@@ -48,7 +56,7 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await expect(first.locator(".row-text")).toContainText(headline);
   await expect(first.locator(".figure")).toHaveCount(0);
   await fitsTheScreen(page);
-  await accessible(page);
+  await accessibleInFull(page);
   await phone.tap("Vet called, 12b", first);
   await stands();
   await expect(first).toContainText(/vet called 07:3\d, look again 07:5\d/);
@@ -70,7 +78,7 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await phone.tap("Advised by phone", dialog);
   await phone.tap("1 h", dialog);
   await dialog.getByRole("textbox").fill("wrap, glucose by mouth");
-  await accessible(page);
+  await accessibleInFull(page);
   await phone.tap("Save", dialog);
   await stands();
   await expect(first).toContainText("vet advised");
