@@ -1,4 +1,5 @@
 // An animal in danger stands first, says its sign and the next step, and stays so until good news about that very sign.
+import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
