@@ -115,7 +115,7 @@ test("what was noted and that it is safe is read out; a countdown is not", async
   const timer = page.getByRole("timer");
   await expect(timer).toBeVisible();
   expect(await isReadOut(timer.locator(".figure")), "minutes to the next duty").toBe(false);
-  expect(await isReadOut(page.locator(".night-top > span")), "the time of day").toBe(false);
+  expect(await isReadOut(page.locator(".night-top > p")), "the time of day").toBe(false);
 });
 
 test("an alarm is read out from a region that was there before it", async ({ page }) => {
