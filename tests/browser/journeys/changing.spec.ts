@@ -81,43 +81,6 @@ test("vigor and belly are noted with their scale, and a death ends the clocks", 
   await expect(phone.row("22a")).toHaveCount(0);
 });
 
-test("what was ticked off by mistake is taken back with one tap, and that too can be undone", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  await phone.lambing("8");
-  await phone.tap("Ewe lamb");
-  const sucked = page.getByRole("button", { name: "Sucked", exact: true });
-  const bar = page.locator(".undo-bar");
-  await sucked.tap();
-  await expect(bar).toContainText("8a: Sucked");
-  await page.waitForTimeout(500);
-  await sucked.tap();
-  await expect(sucked).toHaveAttribute("aria-pressed", "false");
-  await expect(bar).toContainText("Taken back: 8a: Sucked");
-  await phone.tap("Undo", bar);
-  await expect(sucked).toHaveAttribute("aria-pressed", "true");
-});
-
-test("a lamb turned into one born dead by a slip is brought back with Undo", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  await phone.lambing("9");
-  await phone.tap("Ewe lamb");
-  const bar = page.locator(".undo-bar");
-  await phone.weigh("4.1");
-  await expect(bar).toContainText("Weighed 4.1 kg");
-  await phone.tap("Up");
-  await expect(bar).toContainText("9a: Up");
-  await phone.tap("Born dead");
-  await expect(bar).toContainText("Changed: ");
-  // What is noted of a living lamb keeps its room, and cannot be pressed.
-  await expect(page.locator(".lambing-living")).toHaveAttribute("inert");
-  await phone.tap("Undo", bar);
-  await expect(page.locator(".lambing-living")).not.toHaveAttribute("inert");
-  await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "true");
-  await expect(page.locator(".readout")).toContainText("4.1");
-});
-
 test("with the phone on its side what was noted stands beside the buttons, not under them", async ({ page }) => {
   await page.setViewportSize({ width: 844, height: 390 });
   const phone = new Phone(page);

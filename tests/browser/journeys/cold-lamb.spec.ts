@@ -212,28 +212,6 @@ test("without a record it goes on after a reload, and starts over when told to",
   await expect(page.getByRole("heading", { name: "How warm is it?" })).toBeVisible();
 });
 
-test("what no lamb reads is refused with why, and stays", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open("#/cold-lamb");
-  const notice = page.locator(".notice[role=alert]");
-  const clear = async () => {
-    for (let key = 0; key < 5; key += 1) await page.getByRole("button", { name: "delete last digit" }).tap();
-  };
-  await phone.tap("That is it");
-  await expect(notice).toContainText("Nothing is typed yet");
-  await phone.weigh("45");
-  await phone.tap("That is it");
-  await expect(notice).toContainText("45 °C cannot be read in a living lamb. Between 15.0 °C and 44.0 °C is allowed.");
-  await expect(page.locator(".readout")).toContainText("45");
-  await clear();
-  await phone.weigh("98.6");
-  await phone.tap("That is it");
-  await expect(notice).toContainText("98.6 reads like °F, and °C is chosen");
-  await expect(page.locator(".readout")).toContainText("98.6");
-  await phone.tap("It is 98.6 °F");
-  await expect(page.getByText("37.0 °C (98.6 °F): cold")).toBeVisible();
-});
-
 test("ten points are scored with their scale, and without an oximeter out of eight", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open("#/practice");

@@ -63,33 +63,6 @@ test("900 ml to a lamb of 4 kg is refused with the reason, and what was typed st
   await expect(page.locator(".noted-text", { hasText: /Fed 19[01](\.5)?\sml/ })).toBeVisible();
 });
 
-test("every figure says why: the working, the rule, who says so, and what others say", async ({ page }) => {
-  const phone = new Phone(page);
-  await aLamb(phone);
-  await page.locator(".card").getByRole("button", { name: /^why\?/ }).tap();
-  const sheet = page.getByRole("dialog");
-  await expect(sheet).toContainText("50 ml/kg");
-  await expect(sheet).toContainText("200 ml");
-  await expect(sheet).toContainText("AHDB");
-  await expect(sheet).toContainText("Others say");
-  await expect(sheet).toContainText("does not replace your vet");
-  await page.keyboard.press("Escape");
-  await expect(sheet).toHaveCount(0);
-});
-
-test("pounds and fluid ounces give the same feed as kilograms", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open("#/practice");
-  await phone.tap("lb, fl oz, °F");
-  await phone.lambing("12");
-  await phone.tap("Ewe lamb");
-  await phone.weigh("8.8");
-  await phone.tap("All lambs born");
-  // 8.8 lb is 3.99 kg: 50 ml/kg is 199.6 ml, 6.7 fl oz.
-  await expect(phone.row("12a")).toContainText("8.8 lb");
-  await expect(phone.row("12a").locator(".fact").first()).toContainText("6.7 fl oz");
-});
-
 test("after a feed the next one is due on the Watch, and one tap there notes it", async ({ page }) => {
   await page.clock.install({ time: new Date("2026-02-25T01:00:00-05:00") });
   const phone = new Phone(page);

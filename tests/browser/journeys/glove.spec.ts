@@ -427,28 +427,6 @@ test("on the lambing screen nothing below moves for a tick", async ({ page }) =>
   await nothingMoves(page, ["Sucked", "Navel dipped"]);
 });
 
-test("a lambing that is opened again begins with the next lamb", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  await phone.lambing("22");
-  await phone.tap("Ewe lamb");
-  await phone.weigh("4.1");
-  await expect(page.locator(".undo-bar")).toContainText("Weighed 4.1 kg");
-  const fromTheList = async () => {
-    await phone.tab("Watch");
-    await phone.tap("Lambing", page.locator(".thumb"));
-    await phone.tap("Ewe 22");
-  };
-  for (const open of [() => phone.lambing("22"), fromTheList]) {
-    await open();
-    await expect(page.getByText("When the next one is born, tap what it is.")).toBeVisible();
-    await expect(page.locator(".keypad")).toHaveCount(0);
-    await expect(page.getByRole("button", { name: "22a", exact: true })).toHaveAttribute("aria-pressed", "false");
-  }
-  await phone.tap("22a");
-  await expect(page.locator(".readout-value")).toHaveText("4.1");
-});
-
 test("what is refused is said where the finger is, and takes nothing that is open away", async ({ page, context }) => {
   const phone = new Phone(page);
   await phone.open();
@@ -520,34 +498,6 @@ test("the wrong ewe is put right from the lamb with all that hangs on it, and ta
   expect((await phone.flock()).map((row) => row.split("\n")[0])).toEqual(expect.arrayContaining(["14a", "41a"]));
   await phone.look("Ewe 14");
   await expect(page.locator(".noted-text", { hasText: "restless" })).toBeVisible();
-});
-
-test("a question about old digits does not stand in the way of a new reading", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  await phone.lambing("24");
-  await phone.tap("Ewe lamb");
-  await phone.weigh("8.4");
-  await expect(page.getByRole("alert").filter({ hasText: "8.4 kg" })).toBeVisible();
-  await phone.tab("Watch");
-  await phone.lambing("24");
-  await phone.tap("24a · weight?");
-  await expect(page.locator(".readout-value")).toHaveText("8.4");
-  await phone.weigh("4.1");
-  await expect(page.locator(".readout-value")).toHaveText("4.1");
-  await expect(page.locator(".undo-bar")).toContainText("24a: Weighed 4.1 kg");
-});
-
-test("a cold lamb takes a new reading under a question that was not answered", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open("#/cold-lamb");
-  await phone.weigh("35.5");
-  await phone.tap("That is it");
-  await expect(page.getByText("How old is it?").first()).toBeVisible();
-  await phone.tap("New reading");
-  await phone.weigh("36.5");
-  await phone.tap("That is it");
-  await expect(page.getByText("36.5 °C").first()).toBeVisible();
 });
 
 test("the aid, its button and the lamb's own page speak of one number", async ({ page }) => {

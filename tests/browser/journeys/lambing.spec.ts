@@ -148,20 +148,6 @@ test("a tap too many is taken back, and what was undone can be brought back", as
   await expect(page.locator("s", { hasText: "Sucked" })).toBeVisible();
 });
 
-test("one more lamb after all were said to be born joins its litter", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  await phone.lambing("6");
-  await phone.tap("Ewe lamb");
-  await phone.tap("All lambs born");
-  await phone.lambing("6");
-  await phone.tap("Ram lamb");
-  await expect(page.getByRole("button", { name: "6b", exact: true })).toHaveAttribute("aria-pressed", "true");
-  await phone.tap("All lambs born");
-  await phone.look("6b");
-  await expect(page.getByText("ram lamb · twin")).toBeVisible();
-});
-
 test("a ewe scanned with two is not done after one unless that is said", async ({ page }) => {
   const now = new Date("2026-02-20T03:00:00Z");
   await page.clock.install({ time: now });

@@ -95,18 +95,3 @@ test("Figures tell weaning by any rule, what is unknown is not met, and wrong in
   await expect(page.getByText("105 kg is too heavy for a lamb at weaning")).toBeVisible();
   await expect(page.getByLabel("Weight today")).toHaveValue("105");
 });
-
-test("a farm in pounds and ounces notes solids in ounces", async ({ page }) => {
-  await page.clock.install({ time: new Date("2026-02-01T08:00:00-05:00") });
-  const phone = new Phone(page);
-  await phone.open("#/practice");
-  await phone.tap("lb, fl oz, °F");
-  await bottleLamb(phone, "8.8");
-  await thirtyFiveDays(page);
-  await phone.row("12a").getByRole("link", { name: "Check" }).tap();
-  await phone.tap("Solids eaten");
-  await page.getByRole("dialog").getByLabel("Solid feed").fill("9");
-  await phone.tap("Save", page.getByRole("dialog"));
-  await expect(page.locator(".noted-text", { hasText: "Ate 9 oz of feed" })).toBeVisible();
-  await expect(page.locator(".check").nth(1)).toContainText("22.0 lb");
-});
