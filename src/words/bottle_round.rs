@@ -14,7 +14,8 @@ pub const TITLE: &str = "Bottle round";
 /// What is there.
 pub const SUB: &str = "Every bottle lamb at once: one mix, a volume each";
 /// Says what to do when no lamb is fed by hand.
-pub const EMPTY: &str = "No lamb is on the bottle. Note a feed on a lamb’s screen, and it stands here with its volume and its times.";
+pub const EMPTY: &str =
+    "No lamb is on the bottle. Note a feed on a lamb’s screen, and it shows here with its volume and times.";
 /// Heads the lambs still to feed.
 pub const TO_FEED: &str = "To feed";
 /// Heads the lambs that were fed within the hour.

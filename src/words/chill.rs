@@ -22,7 +22,7 @@ pub const RAIN: &str = "Rain in the day";
 /// Helps with the rain.
 pub const RAIN_HINT: &str = "0 if it stays dry.";
 /// What to type first.
-pub const TYPE_ALL: &str = "Type all three, and the verdict stands here.";
+pub const TYPE_ALL: &str = "Enter all three to see the verdict.";
 /// Labels the index.
 pub const INDEX: &str = "Chill index, outdoors";
 /// The unit of the index.

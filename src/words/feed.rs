@@ -40,9 +40,9 @@ pub const BALE: &str = "One bale weighs";
 /// Heads the answer.
 pub const NEEDED: &str = "Hay for the winter";
 /// Asks for what is missing.
-pub const TYPE_ALL: &str = "Fill in every field, and the hay stands here.";
+pub const TYPE_ALL: &str = "Fill in every field to see the hay.";
 /// Asks for what is missing of a ration.
-pub const TYPE_RATION: &str = "Fill in all but copper and selenium, and what she gets stands here.";
+pub const TYPE_RATION: &str = "Fill in all but copper and selenium to see what she gets.";
 /// The stage.
 pub const STAGE: &str = "Her time of the year";
 /// A feed.
@@ -247,7 +247,7 @@ pub fn outside(error: &OutsideTable, system: System) -> String {
 pub fn refused(error: &Refused, system: System) -> String {
     let told = |value: f64| figure(error.allowed.figure, value, system);
     format!(
-        "{}: {} cannot be. Between {} and {} is allowed.",
+        "{}: {} is out of range. Enter {} to {}.",
         name(error.allowed.figure),
         told(error.given),
         told(error.allowed.least),
@@ -337,7 +337,7 @@ mod tests {
         let wrong = budget::flock(1, 300, kg(10.0), kg(20.0)).expect_err("3 t");
         assert_eq!(
             refused(&wrong, System::Metric),
-            "Feed for one ewe in a season: 3000 kg cannot be. Between 0 kg and 1500 kg is allowed."
+            "Feed for one ewe in a season: 3000 kg is out of range. Enter 0 kg to 1500 kg."
         );
         let feed = ration::Feed {
             fed: kg(1.0),

@@ -58,12 +58,12 @@ pub const fn rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
         DayRule::Ahdb200 => ("AHDB", "200 ml/kg"),
         DayRule::Ruma210 => ("RUMA", "210 ml/kg"),
-        DayRule::TenPercent => ("10 %", "of its weight"),
+        DayRule::TenPercent => ("10%", "of its weight"),
     }
 }
 
 /// Said with the ten-percent rule.
-pub const HALF: &str = "10 % is half the guidance, and a cold lamb needs more.";
+pub const HALF: &str = "10% is half the guidance. A cold lamb needs more.";
 
 /// Returns what cold weather adds to the day.
 pub fn cold(least: u8, most: u8, from: Volume, to: Volume, system: System) -> String {
@@ -89,7 +89,7 @@ pub const BORN: &str = "Born at";
 /// Says which day is meant.
 pub const BORN_HINT: &str = "The last time the clock showed this.";
 /// What to type first.
-pub const TYPE_AGE: &str = "Give its age, and the window of first milk stands here.";
+pub const TYPE_AGE: &str = "Enter its age to see how long colostrum still works.";
 /// Heads the time that is left.
 pub const TIME_LEFT: &str = "Time left for first milk";
 /// Behind the time that is left.

@@ -100,7 +100,7 @@ pub const NO_OXIMETER: &str = "No oximeter";
 pub const TEN_POINT_SCALE: &str =
     "Ten-point score, 10 is best, before any tube feed. Without an ear oximeter it is out of 8, adapted.";
 /// Asks for what is missing.
-pub const TEN_POINT_LEFT: &str = "Answer every sign, and the score stands here.";
+pub const TEN_POINT_LEFT: &str = "Answer every sign to see the score.";
 /// Names a pin.
 pub const PIN_TEMPERATURE: &str = "temperature";
 /// Labels a temperature.

@@ -28,7 +28,7 @@ pub const EATS_NOT: &str = "Not yet";
 /// Nobody knows.
 pub const EATS_UNKNOWN: &str = "Not known";
 /// What to type first.
-pub const TYPE_DAYS: &str = "Type its age in days, and the verdict stands here.";
+pub const TYPE_DAYS: &str = "Enter its age in days to see the verdict.";
 /// Labels the rule.
 pub const RULE: &str = "Rule";
 

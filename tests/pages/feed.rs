@@ -33,7 +33,8 @@ fn hay_is_told_once_every_field_is_filled_and_refused_where_no_ewe_eats_so_much(
     // 10 × 125 lb × 210 days × 4 % = 10,500 lb: 263 bales of 40 lb. The farm counts in kilograms.
     phone.says("263 bales").says("4763\u{a0}kg in all");
     phone.write("Hay a day, of her weight", "20");
-    phone.says("Feed for one ewe in a season: 2381\u{a0}kg cannot be. Between 0\u{a0}kg and 1500\u{a0}kg is allowed.");
+    phone
+        .says("Feed for one ewe in a season: 2381\u{a0}kg is out of range. Enter 0\u{a0}kg to 1500\u{a0}kg.");
     phone.write("Hay a day, of her weight", "four").says("“four”").says("Fill in every field");
     phone
         .write("Hay a day, of her weight", "4")
@@ -59,7 +60,7 @@ fn the_living_ewes_of_the_book_stand_there_until_others_are_typed() {
     assert_eq!(ewes(&phone).as_deref(), Some("2"));
     phone.press("Water").write("Ewes", "40").says("120 L to 320 L of water a day");
     phone.press("why? Water").act(&Action::Close);
-    phone.write("Ewes", "4000").says("Ewes: 4000 cannot be. Between 1 and 3000 is allowed.");
+    phone.write("Ewes", "4000").says("Ewes: 4000 is out of range. Enter 1 to 3000.");
     phone.press("Hay");
     assert_eq!(ewes(&phone).as_deref(), Some("4000"));
 }

@@ -60,9 +60,9 @@ fn first_milk_stands_there_once_a_weight_is_typed() {
 #[test]
 fn a_rule_chosen_here_is_for_this_sum_alone_and_half_the_guidance_is_warned_of() {
     let mut phone = figures();
-    phone.write("Weight", "4").press("10 %");
+    phone.write("Weight", "4").press("10%");
     check(&phone, "Together by 24 h", "400 ml (13.5 fl oz)");
-    phone.says("10 % is half the guidance");
+    phone.says("10% is half the guidance");
     assert_eq!(phone.flock.practice.day_rule, DayRule::Ahdb200);
     // The farm's own rule holds where nothing was chosen.
     let mut other = figures();
@@ -91,7 +91,7 @@ fn a_weight_that_may_be_in_pounds_is_asked_about_and_either_answer_holds() {
 #[test]
 fn the_window_is_told_by_hours_or_by_the_time_of_birth() {
     let mut phone = figures();
-    phone.press("Window").says("Give its age");
+    phone.press("Window").says("Enter its age");
     phone.write("Age in hours", "1 h 20");
     check(&phone, "Time left for first milk", "22 h 40 min  (left of 24 h)");
     phone.says("Still on target");
@@ -136,7 +136,7 @@ fn powder_until_weaning_is_planned_and_held_against_what_is_in_store() {
 #[test]
 fn weaning_is_told_by_any_rule_and_what_is_unknown_is_not_met() {
     let mut phone = figures();
-    phone.press("Weaning").says("Type its age in days");
+    phone.press("Weaning").says("Enter its age in days");
     phone.write("Age in days", "42").write("Weight today", "16").press("Yes").says("Cannot be told yet");
     phone.says("Not known: 2.5 times its birth weight, which is not known");
     phone.write("Birth weight", "4").says("It can be weaned");
@@ -170,7 +170,7 @@ fn a_bag_is_good_or_poor_its_feed_is_counted_and_its_age_held_against_each_sourc
 #[test]
 fn the_weather_is_judged_outdoors_by_the_limit_and_under_a_roof_by_the_air_alone() {
     let mut phone = figures();
-    phone.press("Weather").press("outdoors").says("Type all three");
+    phone.press("Weather").press("outdoors").says("Enter all three");
     phone.write("Air", "5").write("Wind", "-2").says("-2 m/s cannot be a wind.");
     phone.write("Wind", "60").says("Did you mean 60 km/h?");
     phone.write("Wind", "18 km/h").write("Rain in the day", "10");

@@ -153,7 +153,7 @@ fn a_ewe_of_both_phones_is_one_ewe_once_someone_says_so() {
 }
 
 #[test]
-fn an_entry_of_a_newer_version_is_kept_and_told() {
+fn a_file_that_was_changed_by_hand_is_refused() {
     let mut other = phone(2);
     other.ewe("7");
     other.note(Event::Chose(Choice::FarmName("Fold".to_owned())));

@@ -3,9 +3,12 @@
 use std::collections::BTreeSet;
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::watch::hold_milk;
+use yeanling_core::units::System;
+use yeanling_core::watch::{Task, hold_milk};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Action, Page, Screen, act};
+use yeanling_pages::{Action, Page, Screen, State, act};
+
+use yeanling_words::watch;
 
 use crate::html;
 use crate::phone::Phone;
@@ -17,6 +20,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(keys(page));
     wrong.extend(empty(page));
     wrong.extend(milk(phone, page));
+    wrong.extend(well(page));
     wrong.extend(gate(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
     wrong
@@ -124,6 +128,25 @@ fn milk(phone: &Phone, page: &Page) -> Vec<String> {
     wrong
 }
 
+/// No row of an animal in danger says that all is well.
+fn well(page: &Page) -> Vec<String> {
+    let all_well = watch::done(Task::Look, System::Metric);
+    let in_danger = page.all().into_iter().filter_map(|block| match &block.kind {
+        Kind::Row(row) if row.state == State::Danger => Some((block, row)),
+        _ => None,
+    });
+    let mut wrong = Vec::new();
+    for (block, row) in in_danger {
+        let inside = block.inside().into_iter().flat_map(|one| {
+            one.buttons().into_iter().chain(one.inside().into_iter().flat_map(|deep| deep.buttons()))
+        });
+        if block.buttons().into_iter().chain(inside).any(|button| button.label == all_well) {
+            wrong.push(format!("{} is in danger and is offered {all_well:?}", row.name));
+        }
+    }
+    wrong
+}
+
 /// Every button that notes is accepted by the gate, or says in words why not.
 fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
     let mut wrong = Vec::new();
@@ -140,4 +163,51 @@ fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
         }
     }
     wrong
+}
+
+#[cfg(test)]
+mod tests {
+    use yeanling_core::book::Event;
+    use yeanling_pages::block::{Field, FieldKind, Row};
+    use yeanling_pages::{Action, Blocks, Button, Page, Screen, State};
+
+    use super::broken;
+    use crate::phone::Phone;
+
+    /// A page with these blocks breaks a law in these words.
+    #[track_caller]
+    fn bites(phone: &Phone, blocks: Blocks, words: &str) {
+        let wrong = broken(phone, Screen::More, &Page::new("A page").blocks(blocks));
+        assert!(wrong.iter().any(|one| one.contains(words)), "{words:?} is not among {wrong:?}");
+    }
+
+    #[test]
+    fn a_page_without_fault_breaks_none() {
+        let phone = Phone::at("2027-02-01 23:55");
+        let page = Page::new("A page").blocks(Blocks::new().text("All is *right* here."));
+        assert_eq!(broken(&phone, Screen::More, &page), Vec::<String>::new());
+    }
+
+    #[test]
+    fn the_laws_bite() {
+        let mut phone = Phone::at("2027-02-01 23:55");
+        let ewe = phone.ewe("7");
+        let lamb = phone.lamb(ewe);
+        phone.note(Event::VigorScored { lamb, scale: yeanling_core::book::VigorScale::FourGrade, score: 4 });
+        let note = |event: Event| Action::Note(vec![event]);
+        let milk = Button::new("fed", "Sucked", note(Event::Sucked { lamb }));
+        bites(&phone, Blocks::new().button(milk), "must not have any");
+        let well = Button::new("well", "All well", Action::Nothing).small();
+        let row = Row::new("7a").says(State::Danger, "failing").inside(Blocks::new().button(well));
+        bites(&phone, Blocks::new().rows("rows", [("row-7a", row)]), "is in danger");
+        bites(&phone, Blocks::new().text("NaN ml"), "no words for people");
+        bites(&phone, Blocks::new().text("two  rooms"), "no words for people");
+        let field = || Field::new("Weight", FieldKind::Decimal, "");
+        bites(&phone, Blocks::new().field("one", field()).field("one", field()), "two blocks are");
+        bites(&phone, Blocks::new().button(Button::new("empty", " ", Action::Close)), "says nothing");
+        bites(&phone, Blocks::new().field("bare", Field::default()), "has no name");
+        let gone = Button::new("there", "There", Action::Show("nowhere".into()));
+        bites(&phone, Blocks::new().button(gone), "nowhere");
+        bites(&phone, Blocks::new().heading("Skipped"), "skips a level");
+    }
 }

@@ -23,7 +23,7 @@ test("hay by a breeder's own sum, refused where no ewe eats so much", async ({ p
   await expect(main).toContainText("263 bales");
   await expect(main).toContainText("4763 kg in all");
   await page.getByLabel("Hay a day, of her weight").fill("20");
-  await expect(main).toContainText("Feed for one ewe in a season: 2381 kg cannot be. Between 0 kg and 1500 kg is allowed.");
+  await expect(main).toContainText("Feed for one ewe in a season: 2381 kg is out of range. Enter 0 kg to 1500 kg.");
   await page.getByLabel("Hay a day, of her weight").fill("four");
   await expect(main).toContainText("“four”");
   await page.getByLabel("Hay a day, of her weight").fill("4");
@@ -34,7 +34,7 @@ test("hay by a breeder's own sum, refused where no ewe eats so much", async ({ p
   await page.getByLabel("Ewes", { exact: true }).fill("40");
   await expect(main).toContainText("120 L to 320 L of water a day");
   await page.getByLabel("Ewes", { exact: true }).fill("4000");
-  await expect(main).toContainText("Ewes: 4000 cannot be. Between 1 and 3000 is allowed.");
+  await expect(main).toContainText("Ewes: 4000 is out of range. Enter 1 to 3000.");
   await fitsTheScreen(page);
 });
 
