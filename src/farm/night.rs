@@ -121,12 +121,12 @@ impl Farm {
         self.change_night(|night| {
             night.next = duties.iter().flat_map(|duty| [duty.comes(), duty.late]).filter(ahead).min();
             // What was done meanwhile, here or on another phone, need not be rung for any longer.
-            night.ringing.retain(|rung| due.iter().any(|told| told.is_of(rung.subject, rung.task)));
+            night.ringing.retain(|rung| due.iter().any(|told| told.task.asks_the_same(rung.task)));
             if let (Some(known), Alarm::Armed(_) | Alarm::Mute) = (&night.known, night.alarm) {
                 let is_fresh = |told: &&Told| !known.iter().any(|known| known.is(told));
                 let fresh: Vec<Told> = due.iter().filter(is_fresh).copied().collect();
                 // One that rang when it was due and is late by now rings as one.
-                night.ringing.retain(|rung| !fresh.iter().any(|told| told.is_of(rung.subject, rung.task)));
+                night.ringing.retain(|rung| !fresh.iter().any(|told| told.task.asks_the_same(rung.task)));
                 night.ringing.extend(fresh);
             }
             night.known = Some(due);
@@ -142,7 +142,7 @@ impl Farm {
     pub fn answer(self) {
         sound::quiet();
         self.change_night(|night| {
-            night.answered = night.ringing.first().map(|rung| rung.subject);
+            night.answered = night.ringing.first().map(|rung| rung.task.subject());
             night.ringing.clear();
         });
     }

@@ -55,8 +55,8 @@ fn overdue(view: &View, due: &[&Duty]) -> Blocks {
         let row = Row::new(name(view, duty))
             .text(task(view, duty))
             .says(duty.state(view.now).into(), words::stands(duty, view.now))
-            .to(Screen::of(duty.subject));
-        let key = unlike(format!("due-{}-{}", entry(duty.subject), duty.task.kind()), &mut taken);
+            .to(Screen::of(duty.subject()));
+        let key = unlike(format!("due-{}-{}", entry(duty.subject()), duty.task.kind()), &mut taken);
         Block::new(key, Kind::Row(row.at_night()))
     };
     let mut rows = Blocks::new().then(due.iter().take(MOST_DUE).map(row));
@@ -83,7 +83,7 @@ fn next(view: &View, quiet: bool, coming: &[&Duty]) -> Blocks {
         .map(|duty| Item::new(whose(duty)).note(day_and_clock(duty.comes(), now)));
     Blocks::new()
         .then(quiet.then(|| line(LineLook::NightCalm, words::calm(comes, now).into())))
-        .then([line(LineLook::NightNext(Screen::of(first.subject)), whose(first))])
+        .then([line(LineLook::NightNext(Screen::of(first.subject())), whose(first))])
         .group("timer", Shape::Timer, Blocks::new().add("time-to-it", Kind::Figure(figure)))
         .then([line(LineLook::NightPocket, words::set_alarm(comes, now).into())])
         .list(ListLook::NightThen, then)
@@ -97,7 +97,7 @@ fn foot(view: &View, draft: &Draft, next: Option<&Duty>) -> Blocks {
         Alarm::Armed(tested) => words::armed(tested),
         Alarm::Unable => words::NO_SOUND.to_owned(),
     };
-    let one = next.map(|duty| ToCalendar::One(duty.subject, duty.task));
+    let one = next.map(|duty| ToCalendar::One(duty.task));
     Blocks::new()
         .status(said)
         .then(one.iter().flat_map(|one| to_calendar::blocks(view, draft, one)))
@@ -110,7 +110,7 @@ fn ring(view: &View) -> Blocks {
     let Some(first) = ringing.first() else { return Blocks::new() };
     let more = if ringing.len() > 1 { words::more(ringing.len() - 1) } else { String::new() };
     let ring = Ring {
-        name: animals::animal(view.flock, first.subject),
+        name: animals::animal(view.flock, first.task.subject()),
         text: watch::task(first.task, view.system()).into(),
         more,
         answer: Choice::new(words::UP, Action::Phone(Request::Answer)).note(words::ANYWHERE),
@@ -147,7 +147,7 @@ fn thumb(view: &View) -> Blocks {
 }
 
 fn name(view: &View, duty: &Duty) -> String {
-    animals::animal(view.flock, duty.subject)
+    animals::animal(view.flock, duty.subject())
 }
 
 fn task(view: &View, duty: &Duty) -> Text {

@@ -1,7 +1,6 @@
 //! What this phone says of itself: its look, how the book is kept on it, its alarm.
 
 use std::collections::BTreeMap;
-use std::mem::discriminant;
 
 use yeanling_core::book::{Animal, LambId};
 use yeanling_core::units::{Mass, Moment, System};
@@ -147,9 +146,7 @@ pub enum Alarm {
 /// One duty that someone has been told of, by what it is and how urgent it was.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Told {
-    /// For which animal.
-    pub subject: Animal,
-    /// What.
+    /// What, and for which animal.
     pub task: Task,
     /// How urgent.
     pub state: State,
@@ -159,19 +156,13 @@ impl Told {
     /// Returns what is told of a duty.
     #[must_use]
     pub fn of(duty: &Duty, now: Moment) -> Self {
-        Self { subject: duty.subject, task: duty.task, state: duty.state(now) }
-    }
-
-    /// Says whether this is the same duty, whatever volume it now asks for.
-    #[must_use]
-    pub fn is_of(&self, subject: Animal, task: Task) -> bool {
-        self.subject == subject && discriminant(&self.task) == discriminant(&task)
+        Self { task: duty.task, state: duty.state(now) }
     }
 
     /// Says whether this is the same duty, as urgent.
     #[must_use]
     pub fn is(&self, other: &Self) -> bool {
-        self.is_of(other.subject, other.task) && self.state == other.state
+        self.task.asks_the_same(other.task) && self.state == other.state
     }
 }
 

@@ -90,8 +90,8 @@ fn missed(view: &View) -> Blocks {
     let told = |missed: &[Duty]| {
         let first = missed.first()?;
         let task = watch::task(first.task, view.system());
-        let first_is = night::line(&animals::animal(view.flock, first.subject), &task);
-        Some((night::missed(missed.len(), &first_is), Screen::of(first.subject)))
+        let first_is = night::line(&animals::animal(view.flock, first.subject()), &task);
+        Some((night::missed(missed.len(), &first_is), Screen::of(first.subject())))
     };
     let stood = told(&view.phone.missed_stood).map(|(text, _)| text);
     let (text, to) = match (told(&view.phone.missed), &stood) {

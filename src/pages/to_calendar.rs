@@ -20,7 +20,7 @@ pub enum ToCalendar {
     /// Every alarm that lies ahead.
     All,
     /// The alarm of one duty.
-    One(Animal, Task),
+    One(Task),
     /// The dates of these groups.
     Dates(Vec<GroupId>),
 }
@@ -47,9 +47,7 @@ impl ToCalendar {
     fn file(&self, view: &View) -> (&'static str, Vec<Alarm>) {
         match self {
             Self::All => (words::FILE, alarms(view, |_| true)),
-            Self::One(animal, task) => {
-                (words::FILE, alarms(view, |duty| (duty.subject, duty.task) == (*animal, *task)))
-            }
+            Self::One(task) => (words::FILE, alarms(view, |duty| duty.task == *task)),
             Self::Dates(groups) => (ahead::FILE, season::alarms(view, groups)),
         }
     }
@@ -104,8 +102,8 @@ fn alarms(view: &View, wanted: impl Fn(&Duty) -> bool) -> Vec<Alarm> {
 /// The alarm of a duty: at the due instant, or at the late one once that has passed.
 fn alarm(view: &View, duty: &Duty) -> Option<Alarm> {
     let at = [duty.comes(), duty.late].into_iter().find(|at| at.since(view.now) > TimeDelta::zero())?;
-    let name = animals::animal(view.flock, duty.subject);
-    let id = match duty.subject {
+    let name = animals::animal(view.flock, duty.subject());
+    let id = match duty.subject() {
         Animal::Ewe(id) => id.to_string(),
         Animal::Lamb(id) => id.to_string(),
     };
@@ -115,6 +113,6 @@ fn alarm(view: &View, duty: &Duty) -> Option<Alarm> {
         lead: TimeDelta::zero(),
         summary: words::line(&name, &watch::task(duty.task, view.system())),
         description: words::note(duty),
-        url: Screen::of(duty.subject).hash(),
+        url: Screen::of(duty.subject()).hash(),
     })
 }

@@ -24,9 +24,8 @@ use yeanling_core::reckon::ten_point::Score;
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{Strength, passive_transfer, weaning};
 use yeanling_core::units::{Mass, TimeDelta, Volume};
-use yeanling_core::watch::Duty;
 use yeanling_words::label;
-use yeanling_words::why::{self, Why};
+use yeanling_words::why::{self, LaborClock, Why};
 
 use crate::Button;
 use crate::block::{Item, ListLook};
@@ -40,7 +39,7 @@ pub enum Reason {
     /// What a newborn wants of first milk.
     Milk(Want),
     /// When something is due for a ewe at work.
-    Labor(Box<Duty>),
+    Labor(LaborClock),
     /// What to have on the shelf.
     Shopping,
     /// What a birth weight means.
@@ -123,7 +122,7 @@ impl Reason {
     pub fn answer(&self, view: &View) -> Why {
         match self {
             Self::Milk(want) => why::colostrum(want, view.system()),
-            Self::Labor(duty) => why::labor(duty, view.practice(), view.now),
+            Self::Labor(clock) => why::labor(*clock, view.practice(), view.now),
             Self::Shopping => why::shopping(),
             Self::BirthWeight(against) => why::against(against, view.system()),
             Self::Growth { birth_weight, weight, age, at } => {

@@ -6,13 +6,14 @@
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use yeanling_core::book::{Animal, EweId, Lie, Part};
+use yeanling_core::book::{EweId, LambId, Lie, Part};
 use yeanling_core::practice::{LaborLimits, Limit, Limits, PenStay, Practice};
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, LambDanger, LambStep, Task, Trouble};
+use yeanling_core::watch::{EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
 
 use super::common::span;
+use super::why::LaborClock;
 use super::{help, watch, why};
 
 /// No limit here is a default one, none is another's, and all are allowed.
@@ -110,31 +111,31 @@ fn texts(practice: &Practice, limit: Limit) -> Vec<(&'static str, String)> {
         Limit::Up => vec![first_day, ("why?", why_vigor(practice))],
         Limit::Help | Limit::Red | Limit::NavelAgain => vec![first_day],
         Limit::LastCall => vec![first_day, lamb],
-        Limit::Look => vec![clocks, because(Task::Look)],
-        Limit::Restless => vec![clocks, because(Task::LongRestless)],
+        Limit::Look => vec![clocks, because(EweTask::Look)],
+        Limit::Restless => vec![clocks, because(EweTask::LongRestless)],
         Limit::HandCheck | Limit::StepIn => {
             vec![
                 clocks,
                 ewe,
-                because(Task::HandCheck { step_in: false }),
-                because(Task::HandCheck { step_in: true }),
+                because(EweTask::HandCheck { step_in: false }),
+                because(EweTask::HandCheck { step_in: true }),
             ]
         }
-        Limit::Progress => vec![clocks, because(Task::Progress)],
-        Limit::Neck => vec![clocks, ewe, because(Task::NeckTight)],
+        Limit::Progress => vec![clocks, because(EweTask::Progress)],
+        Limit::Neck => vec![clocks, ewe, because(EweTask::NeckTight)],
         Limit::PutRight => vec![
             clocks,
             ewe,
-            because(Task::PutRight { trouble: Trouble::Helped }),
-            because(Task::PutRight { trouble: Trouble::Lies(Lie::HeadBack) }),
+            because(EweTask::PutRight { trouble: Trouble::Helped }),
+            because(EweTask::PutRight { trouble: Trouble::Lies(Lie::HeadBack) }),
         ],
-        Limit::NextLamb => vec![clocks, because(Task::NextLamb { check: false })],
-        Limit::NextCheck => vec![clocks, ewe, because(Task::NextLamb { check: true })],
+        Limit::NextLamb => vec![clocks, because(EweTask::NextLamb { check: false })],
+        Limit::NextCheck => vec![clocks, ewe, because(EweTask::NextLamb { check: true })],
         Limit::AfterbirthAsk | Limit::AfterbirthLate => {
-            vec![clocks, because(Task::Afterbirth { vet: false, hanging: false })]
+            vec![clocks, because(EweTask::Afterbirth { vet: false, hanging: false })]
         }
-        Limit::AfterbirthVet => vec![clocks, ewe, because(Task::Afterbirth { vet: true, hanging: false })],
-        Limit::StaySingle | Limit::StayTwins | Limit::StayMore => vec![clocks, because(Task::LetOut)],
+        Limit::AfterbirthVet => vec![clocks, ewe, because(EweTask::Afterbirth { vet: true, hanging: false })],
+        Limit::StaySingle | Limit::StayTwins | Limit::StayMore => vec![clocks, because(EweTask::LetOut)],
     }
 }
 
@@ -142,21 +143,9 @@ fn first_day(practice: &Practice) -> String {
     help::first_day(practice).into_iter().map(|(step, _)| step).collect::<Vec<_>>().join(" ")
 }
 
-fn why_labor(practice: &Practice, task: Task) -> String {
+fn why_labor(practice: &Practice, task: EweTask) -> String {
     let now = Moment::from_unix_milliseconds(1_772_000_000_000, 0);
-    let duty = Duty {
-        subject: Animal::Ewe(EweId::from_uuid(uuid::Uuid::from_u128(1))),
-        task,
-        since: now,
-        from: now,
-        due: now,
-        late: now,
-        danger: None,
-        vet: None,
-        discharge: Discharge::Open,
-        put_off: None,
-    };
-    let why = why::labor(&duty, practice, now);
+    let why = why::labor(LaborClock { task, since: now, due: now, late: now }, practice, now);
     let lines = [vec![why.rule], why.others, why.caution].concat();
     lines.join(" ")
 }
@@ -174,45 +163,56 @@ const fn in_danger(step: LambStep) -> LambDanger {
     LambDanger { cold: Some(None), no_swallow: true, failing: true, step }
 }
 
-/// Every task of the Watch, with and without what is asked next.
-fn tasks() -> Vec<Task> {
-    vec![
-        Task::DipNavel,
-        Task::DipNavelAgain,
-        Task::GetUp,
-        Task::FirstMilk { last_call: false, hold: false, check: false },
-        Task::FirstMilk { last_call: true, hold: false, check: false },
-        Task::FirstMilk { last_call: true, hold: true, check: false },
-        Task::Feed { volume: None, hold: false, weigh: false },
-        Task::Weigh { for_feeds: false },
-        Task::Weigh { for_feeds: true },
-        Task::ScoreVigor,
-        Task::TakeTemperature,
-        Task::CallVet,
-        Task::Danger(in_danger(LambStep::WarmNow)),
-        Task::Danger(in_danger(LambStep::GlucoseFirst)),
-        Task::Danger(in_danger(LambStep::CheckNow)),
-        Task::Hollow { hold: false, check: false },
-        Task::Hollow { hold: false, check: true },
-        Task::PutRight { trouble: Trouble::Shows(Part::Tail) },
-        Task::Afterbirth { vet: true, hanging: true },
-        Task::Look,
-        Task::LongRestless,
-        Task::HandCheck { step_in: false },
-        Task::HandCheck { step_in: true },
-        Task::Progress,
-        Task::NeckTight,
-        Task::PutRight { trouble: Trouble::Helped },
-        Task::PutRight { trouble: Trouble::Lies(Lie::HeadBack) },
-        Task::PutRight { trouble: Trouble::Lies(Lie::Crosswise) },
-        Task::NextLamb { check: false },
-        Task::NextLamb { check: true },
-        Task::Afterbirth { vet: false, hanging: false },
-        Task::Afterbirth { vet: true, hanging: false },
-        Task::LetOut,
-        Task::WeaningCheck { ready: true },
-        Task::WeaningCheck { ready: false },
-    ]
+/// Every task of a ewe, with and without what is asked next.
+const EWE_TASKS: [EweTask; 16] = [
+    EweTask::Look,
+    EweTask::LongRestless,
+    EweTask::HandCheck { step_in: false },
+    EweTask::HandCheck { step_in: true },
+    EweTask::Progress,
+    EweTask::NeckTight,
+    EweTask::PutRight { trouble: Trouble::Helped },
+    EweTask::PutRight { trouble: Trouble::Shows(Part::Tail) },
+    EweTask::PutRight { trouble: Trouble::Lies(Lie::HeadBack) },
+    EweTask::PutRight { trouble: Trouble::Lies(Lie::Crosswise) },
+    EweTask::NextLamb { check: false },
+    EweTask::NextLamb { check: true },
+    EweTask::Afterbirth { vet: false, hanging: false },
+    EweTask::Afterbirth { vet: true, hanging: false },
+    EweTask::Afterbirth { vet: true, hanging: true },
+    EweTask::LetOut,
+];
+
+/// Every task of a lamb, with and without what is asked next.
+const LAMB_TASKS: [LambTask; 20] = [
+    LambTask::DipNavel,
+    LambTask::DipNavelAgain,
+    LambTask::GetUp,
+    LambTask::FirstMilk { last_call: false, hold: false, check: false },
+    LambTask::FirstMilk { last_call: true, hold: false, check: false },
+    LambTask::FirstMilk { last_call: true, hold: true, check: false },
+    LambTask::Feed { volume: None, hold: false, weigh: false },
+    LambTask::Weigh { for_feeds: false },
+    LambTask::Weigh { for_feeds: true },
+    LambTask::ScoreVigor,
+    LambTask::TakeTemperature,
+    LambTask::CallVet,
+    LambTask::Danger(in_danger(LambStep::WarmNow)),
+    LambTask::Danger(in_danger(LambStep::GlucoseFirst)),
+    LambTask::Danger(in_danger(LambStep::CheckNow)),
+    LambTask::Hollow { hold: false, check: false },
+    LambTask::Hollow { hold: false, check: true },
+    LambTask::Look,
+    LambTask::WeaningCheck { ready: true },
+    LambTask::WeaningCheck { ready: false },
+];
+
+/// What the Watch says of every task.
+fn tasks() -> impl Iterator<Item = String> {
+    let id = uuid::Uuid::from_u128(1);
+    let of_ewes = EWE_TASKS.into_iter().map(move |task| Task::Ewe(EweId::from_uuid(id), task));
+    let of_lambs = LAMB_TASKS.into_iter().map(move |task| Task::Lamb(LambId::from_uuid(id), task));
+    of_ewes.chain(of_lambs).map(|task| watch::task(task, System::Metric))
 }
 
 /// What no text may hold once a limit is set: the figures Yeanling starts with, as they are told.
@@ -272,9 +272,9 @@ fn every_limit_is_told_as_the_farm_has_set_it() {
 #[test]
 fn no_text_holds_a_figure_that_the_farm_has_changed() {
     let practice = unusual();
-    let mut all: Vec<String> = tasks().into_iter().map(|task| watch::task(task, System::Metric)).collect();
+    let mut all: Vec<String> = tasks().collect();
     all.extend(EVERY_LIMIT.into_iter().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
-    all.extend(tasks().into_iter().map(|task| why_labor(&practice, task)));
+    all.extend(EWE_TASKS.into_iter().map(|task| why_labor(&practice, task)));
     for text in all {
         let own = own(&text);
         for figure in defaults() {

@@ -4,7 +4,7 @@ use yeanling_core::book::{DutyKind, VigorScale};
 use yeanling_core::flock::Scored;
 use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task, Trouble, needs};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble, needs};
 
 use super::common::{clock, day_and_clock, span, volume};
 use super::{danger, labor};
@@ -39,102 +39,134 @@ pub const LOOK_ROUND: &str = "Look round a made-up flock";
 /// Returns what is to be done, short, for a row.
 pub fn task(task: Task, system: System) -> String {
     match task {
-        Task::DipNavel => "Dip the navel".to_owned(),
-        Task::DipNavelAgain => "Dip the navel again".to_owned(),
-        Task::GetUp => "Not seen up".to_owned(),
-        Task::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
-        Task::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to suck".to_owned(),
-        Task::FirstMilk { last_call: false, hold: false, check: true } => {
-            "Not seen to suck: *its temperature first*, then feed it".to_owned()
-        }
-        Task::FirstMilk { last_call: true, hold: false, .. } => {
-            "No first milk yet: *last call*. Feed it or call your vet".to_owned()
-        }
-        Task::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
-        Task::Feed { volume: Some(next), weigh: true, .. } => {
-            format!("Weigh it, then feed. *{}* goes by an old weight", volume(next, system))
-        }
-        Task::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
-        Task::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
-        Task::DayTotal { hold: true, .. } => "First day’s milk is short, but *no milk yet*".to_owned(),
-        Task::DayTotal { given, want, .. } => {
-            format!("First day’s milk: *{}* of {}", volume(given, system), volume(want, system))
-        }
-        Task::Weigh { for_feeds: false } => "Weigh it".to_owned(),
-        Task::Weigh { for_feeds: true } => "Weigh it: its feeds go by an old weight".to_owned(),
-        Task::ScoreVigor => "Score its vigor".to_owned(),
-        Task::TakeTemperature => "Take its temperature again".to_owned(),
-        Task::CallVet => "*Call your vet*".to_owned(),
-        Task::Danger(danger) => danger::headline(&danger, system),
-        Task::Hollow { hold: true, .. } => "Belly hollow, but *no milk yet*".to_owned(),
-        Task::Hollow { check: true, .. } => "Belly hollow: *its temperature first*, then feed it".to_owned(),
-        Task::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
-        Task::Look => "Look again".to_owned(),
-        Task::LongRestless => "Restless too long: *examine her or call your vet*".to_owned(),
-        Task::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
-        Task::HandCheck { step_in: true } => "Still nothing shows: *step in, or call your vet*".to_owned(),
-        Task::Progress => "Come no further: *clean hand check*".to_owned(),
-        Task::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
-        Task::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {
+        Task::Ewe(_, task) => ewe_task(task),
+        Task::Lamb(_, task) => lamb_task(task, system),
+    }
+}
+
+fn ewe_task(task: EweTask) -> String {
+    match task {
+        EweTask::Look => "Look again".to_owned(),
+        EweTask::LongRestless => "Restless too long: *examine her or call your vet*".to_owned(),
+        EweTask::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
+        EweTask::HandCheck { step_in: true } => "Still nothing shows: *step in, or call your vet*".to_owned(),
+        EweTask::Progress => "Come no further: *clean hand check*".to_owned(),
+        EweTask::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
+        EweTask::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {
             Needs::Vet => format!("{}: *call your vet*", labor::lie(lie)),
             Needs::Help | Needs::Nothing => format!("{}: put right, or *call your vet*", labor::lie(lie)),
         },
-        Task::PutRight { trouble: Trouble::Shows(part) } => {
+        EweTask::PutRight { trouble: Trouble::Shows(part) } => {
             format!("{}: *put right now*, or call your vet", labor::part(part))
         }
-        Task::PutRight { trouble: Trouble::Helped } => {
+        EweTask::PutRight { trouble: Trouble::Helped } => {
             "Being helped: born soon, or *call your vet*".to_owned()
         }
-        Task::NextLamb { check: false } => "Another lamb?".to_owned(),
-        Task::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
-        Task::Afterbirth { vet: false, hanging: true } => {
+        EweTask::NextLamb { check: false } => "Another lamb?".to_owned(),
+        EweTask::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
+        EweTask::Afterbirth { vet: false, hanging: true } => {
             "Afterbirth hangs: *never pull it*. Passed?".to_owned()
         }
-        Task::Afterbirth { vet: true, hanging: true } => {
+        EweTask::Afterbirth { vet: true, hanging: true } => {
             "Afterbirth still hangs: *call your vet*. Never pull it".to_owned()
         }
-        Task::Afterbirth { vet: false, hanging: false } => "Afterbirth passed? Never pull it".to_owned(),
-        Task::Afterbirth { vet: true, hanging: false } => {
+        EweTask::Afterbirth { vet: false, hanging: false } => "Afterbirth passed? Never pull it".to_owned(),
+        EweTask::Afterbirth { vet: true, hanging: false } => {
             "Afterbirth not seen: *call your vet*. Never pull it".to_owned()
         }
-        Task::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
-        Task::LetOut => "May go out of the pen".to_owned(),
-        Task::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
-        Task::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
+        EweTask::LetOut => "May go out of the pen".to_owned(),
+    }
+}
+
+fn lamb_task(task: LambTask, system: System) -> String {
+    match task {
+        LambTask::DipNavel => "Dip the navel".to_owned(),
+        LambTask::DipNavelAgain => "Dip the navel again".to_owned(),
+        LambTask::GetUp => "Not seen up".to_owned(),
+        LambTask::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
+        LambTask::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to suck".to_owned(),
+        LambTask::FirstMilk { last_call: false, hold: false, check: true } => {
+            "Not seen to suck: *its temperature first*, then feed it".to_owned()
+        }
+        LambTask::FirstMilk { last_call: true, hold: false, .. } => {
+            "No first milk yet: *last call*. Feed it or call your vet".to_owned()
+        }
+        LambTask::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
+        LambTask::Feed { volume: Some(next), weigh: true, .. } => {
+            format!("Weigh it, then feed. *{}* goes by an old weight", volume(next, system))
+        }
+        LambTask::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
+        LambTask::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
+        LambTask::DayTotal { hold: true, .. } => "First day’s milk is short, but *no milk yet*".to_owned(),
+        LambTask::DayTotal { given, want, .. } => {
+            format!("First day’s milk: *{}* of {}", volume(given, system), volume(want, system))
+        }
+        LambTask::Weigh { for_feeds: false } => "Weigh it".to_owned(),
+        LambTask::Weigh { for_feeds: true } => "Weigh it: its feeds go by an old weight".to_owned(),
+        LambTask::ScoreVigor => "Score its vigor".to_owned(),
+        LambTask::TakeTemperature => "Take its temperature again".to_owned(),
+        LambTask::CallVet => "*Call your vet*".to_owned(),
+        LambTask::Danger(danger) => danger::headline(&danger, system),
+        LambTask::Hollow { hold: true, .. } => "Belly hollow, but *no milk yet*".to_owned(),
+        LambTask::Hollow { check: true, .. } => {
+            "Belly hollow: *its temperature first*, then feed it".to_owned()
+        }
+        LambTask::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
+        LambTask::Look => "Look again".to_owned(),
+        LambTask::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
+        LambTask::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
+        LambTask::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
     }
 }
 
 /// Returns the word on the button that discharges it.
 pub fn done(task: Task, system: System) -> String {
     match task {
-        Task::DipNavel => "Dipped".to_owned(),
-        Task::DipNavelAgain => "Dipped again".to_owned(),
-        Task::GetUp => "Up".to_owned(),
-        Task::FirstMilk { hold: true, .. }
-        | Task::Feed { hold: true, .. }
-        | Task::DayTotal { hold: true, .. }
-        | Task::Hollow { hold: true, .. }
-        | Task::Danger(_) => danger::STEPS.to_owned(),
-        Task::FirstMilk { check: true, .. } | Task::Hollow { check: true, .. } => "Temperature".to_owned(),
-        Task::FirstMilk { .. } => "Sucked".to_owned(),
-        Task::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
-        Task::Feed { volume: None, .. } | Task::DayTotal { .. } => "Feed".to_owned(),
-        Task::Weigh { .. } => "Weigh".to_owned(),
-        Task::ScoreVigor => "Score".to_owned(),
-        Task::TakeTemperature => "Temperature".to_owned(),
-        Task::CallVet => "Vet called".to_owned(),
-        Task::Hollow { .. } => "Feed".to_owned(),
-        Task::Look => "All well".to_owned(),
-        Task::LongRestless | Task::HandCheck { .. } | Task::Progress => "See to her".to_owned(),
-        Task::NeckTight | Task::PutRight { .. } => "Vet called".to_owned(),
-        Task::NextLamb { .. } => "All born".to_owned(),
-        Task::Afterbirth { .. } => "Passed".to_owned(),
-        Task::Ring { too_late: true, .. } => "Vet called".to_owned(),
-        Task::Ring { tail: true, castration: true, .. } => "Rings".to_owned(),
-        Task::Ring { .. } => "Ringed".to_owned(),
-        Task::LetOut => "Out".to_owned(),
-        Task::WeaningCheck { ready: true } => "Weaned".to_owned(),
-        Task::WeaningCheck { ready: false } => "Check".to_owned(),
+        Task::Ewe(_, task) => ewe_done(task).to_owned(),
+        Task::Lamb(_, task) => lamb_done(task, system),
+    }
+}
+
+/// Says that a ewe that is restless is well.
+pub const ALL_WELL: &str = "All well";
+
+const fn ewe_done(task: EweTask) -> &'static str {
+    match task {
+        EweTask::Look => ALL_WELL,
+        EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress => "See to her",
+        EweTask::NeckTight | EweTask::PutRight { .. } => "Vet called",
+        EweTask::NextLamb { .. } => "All born",
+        EweTask::Afterbirth { .. } => "Passed",
+        EweTask::LetOut => "Out",
+    }
+}
+
+fn lamb_done(task: LambTask, system: System) -> String {
+    if task.milk_must_wait() {
+        return danger::STEPS.to_owned();
+    }
+    match task {
+        LambTask::DipNavel => "Dipped".to_owned(),
+        LambTask::DipNavelAgain => "Dipped again".to_owned(),
+        LambTask::GetUp => "Up".to_owned(),
+        LambTask::Danger(_) => danger::STEPS.to_owned(),
+        LambTask::FirstMilk { check: true, .. }
+        | LambTask::Hollow { check: true, .. }
+        | LambTask::TakeTemperature => "Temperature".to_owned(),
+        LambTask::FirstMilk { .. } => "Sucked".to_owned(),
+        LambTask::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
+        LambTask::Feed { volume: None, .. } | LambTask::DayTotal { .. } | LambTask::Hollow { .. } => {
+            "Feed".to_owned()
+        }
+        LambTask::Weigh { .. } => "Weigh".to_owned(),
+        LambTask::ScoreVigor => "Score".to_owned(),
+        LambTask::CallVet | LambTask::Ring { too_late: true, .. } => "Vet called".to_owned(),
+        // After a call to the vet a look says that someone looked, and not that all is well.
+        LambTask::Look => danger::LOOKED.to_owned(),
+        LambTask::Ring { tail: true, castration: true, .. } => "Rings".to_owned(),
+        LambTask::Ring { .. } => "Ringed".to_owned(),
+        LambTask::WeaningCheck { ready: true } => "Weaned".to_owned(),
+        LambTask::WeaningCheck { ready: false } => "Check".to_owned(),
     }
 }
 
@@ -147,32 +179,18 @@ const fn ring(tail: bool, castration: bool, too_late: bool) -> &'static str {
     }
 }
 
-/// Returns the heading over why an ewe's duty is due.
-pub const fn kind_title(kind: DutyKind) -> &'static str {
-    match kind {
-        DutyKind::LongRestless => "Restless too long",
-        DutyKind::HandCheck => "Clean hand check",
-        DutyKind::Progress => "No progress",
-        DutyKind::NeckTight => "Neck of the womb tight",
-        DutyKind::PutRight => "Putting the lamb right",
-        DutyKind::NextLamb => "The next lamb",
-        DutyKind::Afterbirth => "The afterbirth",
-        DutyKind::LetOut => "Out of the pen",
-        DutyKind::DipNavel
-        | DutyKind::DipNavelAgain
-        | DutyKind::GetUp
-        | DutyKind::FirstMilk
-        | DutyKind::Feed
-        | DutyKind::DayTotal
-        | DutyKind::Weigh
-        | DutyKind::ScoreVigor
-        | DutyKind::TakeTemperature
-        | DutyKind::CallVet
-        | DutyKind::Failing
-        | DutyKind::Hollow
-        | DutyKind::Ring
-        | DutyKind::WeaningCheck
-        | DutyKind::Look => "A look",
+/// Returns the heading over why a ewe's task is due.
+pub const fn why_title(task: EweTask) -> &'static str {
+    match task {
+        EweTask::Look => "A look",
+        EweTask::LongRestless => "Restless too long",
+        EweTask::HandCheck { .. } => "Clean hand check",
+        EweTask::Progress => "No progress",
+        EweTask::NeckTight => "Neck of the womb tight",
+        EweTask::PutRight { .. } => "Putting the lamb right",
+        EweTask::NextLamb { .. } => "The next lamb",
+        EweTask::Afterbirth { .. } => "The afterbirth",
+        EweTask::LetOut => "Out of the pen",
     }
 }
 
@@ -212,7 +230,9 @@ pub fn when(duty: &Duty, now: Moment) -> String {
             format!("in {}", span(duty.comes().since(now)))
         }
         State::Coming => format!("at {}", day_and_clock(duty.comes(), now)),
-        State::Now if matches!(duty.task, Task::FirstMilk { .. }) => "help it now".to_owned(),
+        State::Now if matches!(duty.task, Task::Lamb(_, LambTask::FirstMilk { .. })) => {
+            "help it now".to_owned()
+        }
         State::Now => format!("due {}", day_and_clock(duty.due, now)),
         State::Late => format!("*late*: was due {}", day_and_clock(duty.due, now)),
         State::Danger => format!("since {}", day_and_clock(duty.since, now)),

@@ -3,8 +3,7 @@
 use std::collections::BTreeSet;
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::units::System;
-use yeanling_core::watch::{Task, hold_milk};
+use yeanling_core::watch::hold_milk;
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Page, Screen, State, act};
 
@@ -130,7 +129,6 @@ fn milk(phone: &Phone, page: &Page) -> Vec<String> {
 
 /// No row of an animal in danger says that all is well.
 fn well(page: &Page) -> Vec<String> {
-    let all_well = watch::done(Task::Look, System::Metric);
     let in_danger = page.all().into_iter().filter_map(|block| match &block.kind {
         Kind::Row(row) if row.state == State::Danger => Some((block, row)),
         _ => None,
@@ -140,8 +138,8 @@ fn well(page: &Page) -> Vec<String> {
         let inside = block.inside().into_iter().flat_map(|one| {
             one.buttons().into_iter().chain(one.inside().into_iter().flat_map(|deep| deep.buttons()))
         });
-        if block.buttons().into_iter().chain(inside).any(|button| button.label == all_well) {
-            wrong.push(format!("{} is in danger and is offered {all_well:?}", row.name));
+        if block.buttons().into_iter().chain(inside).any(|button| button.label == watch::ALL_WELL) {
+            wrong.push(format!("{} is in danger and is offered {:?}", row.name, watch::ALL_WELL));
         }
     }
     wrong

@@ -139,7 +139,7 @@ fn what_can_be_put_off_asks_until_when() {
     let (mut phone, lambs) = newborns(1);
     phone.press("later…, 7a");
     let asked = phone.draft().sheets.iter().any(|open| {
-        matches!(&open.sheet, yeanling_pages::Sheet::Later(duty) if duty.subject == Animal::Lamb(lambs[0]))
+        matches!(&open.sheet, yeanling_pages::Sheet::Later(duty) if duty.subject() == Animal::Lamb(lambs[0]))
     });
     assert!(asked);
 }

@@ -10,13 +10,14 @@ mod newborn;
 mod pen;
 mod put_off;
 mod round;
+mod task;
 mod vet;
 mod withheld;
 
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
-pub use duty::{Discharge, Duty, State, Task, Trouble};
+pub use duty::{Discharge, Duty, State};
 pub use labor::needs;
 pub use newborn::{
     ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
@@ -24,6 +25,7 @@ pub use newborn::{
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};
+pub use task::{EweTask, LambTask, Task, Trouble};
 pub use vet::Called;
 pub use withheld::{Product, Withheld, usable_after, withheld};
 
@@ -66,18 +68,18 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     }
     duties.retain(|duty| duty.from <= now);
     for duty in &mut duties {
-        let put_off = flock.put_off(duty.subject, duty.task.kind());
+        let put_off = flock.put_off(duty.subject(), duty.task.kind());
         duty.put_off = put_off.and_then(|put_off| put_off::until(duty, put_off));
     }
     duties.arrange_by_key(|duty| {
         let state = duty.state(now);
         let weight = if state == State::Coming { 0 } else { duty.task.weight() };
-        let call = state > State::Coming && duty.task == Task::CallVet;
+        let call = state > State::Coming && matches!(duty.task, Task::Lamb(_, LambTask::CallVet));
         (
             std::cmp::Reverse((state, call)),
             weight,
             duty.comes(),
-            duty.subject,
+            duty.subject(),
             duty.task.weight(),
             duty.task.kind(),
         )

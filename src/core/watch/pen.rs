@@ -1,6 +1,6 @@
 //! The bonding pens: who may go out, and why not yet.
 
-use super::{Discharge, Duty, Task, hold_milk};
+use super::{Discharge, Duty, EweTask, Task, hold_milk};
 use crate::book::{Animal, Event, EweId, LambId};
 use crate::flock::{Flock, Lamb, Stay};
 use crate::reckon::body_temperature::{Band, band};
@@ -83,8 +83,7 @@ pub(super) fn duty(flock: &Flock, stay: &Stay, now: Moment) -> Option<Duty> {
     let ready = readiness(flock, ewe, stay.since, now);
     let only_stay = ready.why_not.iter().all(|why| *why == WhyNot::Stay);
     only_stay.then(|| Duty {
-        subject: stay.animal,
-        task: Task::LetOut,
+        task: Task::Ewe(ewe, EweTask::LetOut),
         since: stay.since,
         from: ready.stay_over - TimeDelta::hours(1),
         due: ready.stay_over,

@@ -18,7 +18,7 @@ const WHEN_LATE: TimeDelta = TimeDelta::minutes(15);
 pub fn may_wait_until(flock: &Flock, animal: Animal, kind: DutyKind, now: Moment) -> Option<Moment> {
     let animal = flock.one(animal);
     let duties = duties(flock, now, &flock.practice);
-    let duty = duties.into_iter().find(|duty| duty.subject == animal && duty.task.kind() == kind)?;
+    let duty = duties.into_iter().find(|duty| duty.subject() == animal && duty.task.kind() == kind)?;
     (duty.state(now) != State::Danger).then(|| most(&duty, now))
 }
 

@@ -1,6 +1,6 @@
 //! A round with the bottle: feeds that fall close together, so that one trip and one mix serve several lambs.
 
-use super::{Duty, Task};
+use super::{Duty, LambTask, Task};
 use crate::arrange::Arrange;
 use crate::units::{Moment, TimeDelta, Volume};
 
@@ -21,9 +21,12 @@ pub struct Round {
 /// Returns the next round: the feed due first, and all due soon after it or already due; none when no lamb is fed.
 #[must_use]
 pub fn round(duties: &[Duty], now: Moment) -> Option<Round> {
-    let mut feeds: Vec<Duty> =
-        duties.iter().filter(|duty| matches!(duty.task, Task::Feed { .. })).cloned().collect();
-    feeds.arrange_by_key(|duty| (duty.comes(), duty.subject));
+    let mut feeds: Vec<Duty> = duties
+        .iter()
+        .filter(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Feed { .. })))
+        .cloned()
+        .collect();
+    feeds.arrange_by_key(|duty| (duty.comes(), duty.subject()));
     let due = feeds.first()?.comes();
     let until = due.max(now) + TOGETHER;
     feeds.retain(|duty| duty.comes() <= until);
@@ -32,5 +35,5 @@ pub fn round(duties: &[Duty], now: Moment) -> Option<Round> {
 }
 
 fn volume(duty: &Duty) -> Option<Volume> {
-    if let Task::Feed { volume, .. } = duty.task { volume } else { None }
+    if let Task::Lamb(_, LambTask::Feed { volume, .. }) = duty.task { volume } else { None }
 }

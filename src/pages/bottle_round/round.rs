@@ -6,7 +6,7 @@ use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::mixing::{self, Mix, NoMix};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{self, Discharge, Duty, Task};
+use yeanling_core::watch::{self, Discharge, Duty, LambTask, Task};
 
 use yeanling_words::common::{clock, volume};
 use yeanling_words::why::headings;
@@ -73,13 +73,13 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
     let practice = &flock.practice;
     let lambs: Vec<&Lamb> = flock.on_bottle.iter().filter_map(|id| flock.lamb(*id)).collect();
     let feed_of = |lamb: &Lamb| {
-        let of =
-            |duty: &&Duty| duty.subject == Animal::Lamb(lamb.id) && matches!(duty.task, Task::Feed { .. });
+        let of = |duty: &&Duty| matches!(duty.task, Task::Lamb(id, LambTask::Feed { .. }) if id == lamb.id);
         duties.iter().find(of)
     };
     let next = watch::round(duties, now);
     let in_round = |lamb: &Lamb| {
-        next.as_ref().is_some_and(|next| next.feeds.iter().any(|duty| duty.subject == Animal::Lamb(lamb.id)))
+        next.as_ref()
+            .is_some_and(|next| next.feeds.iter().any(|duty| duty.subject() == Animal::Lamb(lamb.id)))
     };
     let mut round = Round::default();
     for lamb in &lambs {
@@ -175,7 +175,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let age = lamb.age(now);
     let milk = watch::next_milk(lamb, now, practice);
     let (amount, held, weigh) = match duty.map(|duty| duty.task) {
-        Some(Task::Feed { volume, hold, weigh }) => (volume, hold, weigh),
+        Some(Task::Lamb(_, LambTask::Feed { volume, hold, weigh })) => (volume, hold, weigh),
         Some(_) | None => (None, false, false),
     };
     let gets = if weigh && !held {

@@ -2,13 +2,13 @@
 //!
 //! A tube is never one tap away on the Watch; on the Lamb it lies folded under its safety list.
 
-use yeanling_core::book::{Animal, Event, Milk, Way};
+use yeanling_core::book::{Event, Milk, Way};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::colostrum::Want;
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{System, TimeDelta, Volume};
-use yeanling_core::watch::{Hold, Task, hold_milk, next_milk};
+use yeanling_core::watch::{Duty, Hold, LambTask, Task, hold_milk, next_milk};
 use yeanling_words::common::{clock, volume, volume_number};
 use yeanling_words::why::headings;
 use yeanling_words::{bottle_round, errors, lamb as words, watch};
@@ -182,8 +182,7 @@ fn of_day(view: &View, lamb: &Lamb, title: &'static str, day: &Day) -> Plan {
 
 /// Returns when the next feed is due, or that it is late; nothing for a lamb that was never fed by hand.
 fn due(view: &View, lamb: &Lamb) -> String {
-    let subject = Animal::Lamb(lamb.id);
-    let feed =
-        view.duties.iter().find(|duty| duty.subject == subject && matches!(duty.task, Task::Feed { .. }));
+    let is = |duty: &&Duty| matches!(duty.task, Task::Lamb(id, LambTask::Feed { .. }) if id == lamb.id);
+    let feed = view.duties.iter().find(is);
     feed.map(|duty| watch::when(duty, view.now)).unwrap_or_default()
 }

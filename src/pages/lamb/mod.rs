@@ -11,7 +11,7 @@ use yeanling_core::book::{Animal, Event, LambId, Life};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::window;
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{State, Task};
+use yeanling_core::watch::{Duty, LambTask, State, Task};
 use yeanling_words::common::span;
 use yeanling_words::why::headings;
 use yeanling_words::{animals, danger, frame, lamb as words, life, watch};
@@ -110,9 +110,7 @@ fn is_newborn(view: &View, lamb: &Lamb) -> bool {
 
 /// The sign and the step, as on the Watch: one answer for one lamb.
 fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
-    let is = |duty: &&yeanling_core::watch::Duty| {
-        duty.subject == Animal::Lamb(lamb.id) && matches!(duty.task, Task::Danger(_))
-    };
+    let is = |duty: &&Duty| matches!(duty.task, Task::Lamb(id, LambTask::Danger(_)) if id == lamb.id);
     let Some(duty) = view.duties.iter().find(is) else { return Blocks::new() };
     let task = watch::task(duty.task, view.system());
     let said = duty.vet.as_ref().map_or(task.clone(), |vet| danger::then(&task, &danger::called(vet)));
@@ -125,8 +123,8 @@ fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
     let age = lamb.age(view.now);
     // Once it should have had some, the long time left would tell a late lamb as a calm one.
     let hungry = view.duties.iter().any(|duty| {
-        let first_milk = matches!(duty.task, Task::FirstMilk { .. });
-        first_milk && duty.subject == Animal::Lamb(lamb.id) && duty.state(view.now) > State::Coming
+        let of_it = matches!(duty.task, Task::Lamb(id, LambTask::FirstMilk { .. }) if id == lamb.id);
+        of_it && duty.state(view.now) > State::Coming
     });
     let (value, also) = match window::left(age) {
         Some(left) if hungry => (span(age), watch::no_milk(&span(left))),

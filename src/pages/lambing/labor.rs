@@ -3,8 +3,9 @@
 use yeanling_core::book::{Animal, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, Task, Trouble};
+use yeanling_core::watch::{Duty, EweTask, Task, Trouble};
 use yeanling_words::common::{clock, span};
+use yeanling_words::why::LaborClock;
 use yeanling_words::{danger, labor as words, watch as duty_words};
 
 use super::held;
@@ -86,20 +87,20 @@ fn looked(ewe: Option<&Ewe>) -> Blocks {
 
 /// The most urgent duty of this ewe.
 fn first_due<'a>(view: &'a View, id: EweId) -> Option<&'a Duty> {
-    let of_her = |duty: &&Duty| duty.subject == Animal::Ewe(id) && duty.task != Task::LetOut;
+    let of_her =
+        |duty: &&Duty| matches!(duty.task, Task::Ewe(ewe, task) if ewe == id && task != EweTask::LetOut);
     view.duties.iter().find(of_her)
 }
 
 /// What is due, large, with its reasons.
 fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
     let now = view.now;
-    let Some(ewe) = view.flock.ewe(id) else { return Blocks::new() };
+    let (Some(ewe), Some(clock)) = (view.flock.ewe(id), LaborClock::of(duty)) else { return Blocks::new() };
     let since = (now.since(duty.since) >= TimeDelta::minutes(1)).then(|| span(now.since(duty.since)));
-    let reason = Reason::Labor(Box::new(duty.clone()));
     let figure = Figure {
         also: since.as_ref().map(|_| words::SO_FAR.to_owned()).unwrap_or_default(),
         value: since.unwrap_or_else(|| words::JUST_BEGUN.to_owned()),
-        buttons: vec![why(duty_words::kind_title(duty.task.kind()), reason)],
+        buttons: vec![why(duty_words::why_title(clock.task), Reason::Labor(clock))],
         ..Figure::default()
     };
     let inside = Blocks::new()
@@ -107,31 +108,17 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         .add("due-since", Kind::Figure(figure))
         .add("due-ribbon", Kind::Ribbon(duty_ribbon(duty, now, false, &pins(ewe))))
         .remark(words::counted(ewe.saw_at(duty.since), duty, now), []);
-    let inside = match duty.task {
-        Task::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::TakeTemperature
-        | Task::CallVet
-        | Task::Danger(_)
-        | Task::Hollow { .. }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look
-        | Task::LongRestless
-        | Task::HandCheck { .. }
-        | Task::Progress
-        | Task::NeckTight
-        | Task::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
-        | Task::NextLamb { .. }
-        | Task::Afterbirth { .. }
-        | Task::LetOut => inside,
+    let inside = match clock.task {
+        EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
+        EweTask::Look
+        | EweTask::LongRestless
+        | EweTask::HandCheck { .. }
+        | EweTask::Progress
+        | EweTask::NeckTight
+        | EweTask::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
+        | EweTask::NextLamb { .. }
+        | EweTask::Afterbirth { .. }
+        | EweTask::LetOut => inside,
     };
     Blocks::new().card("due", inside)
 }

@@ -55,10 +55,10 @@ fn held(view: &View, who: &[Animal]) -> Vec<String> {
 
 /// What is still to do for them, each with its time.
 fn to_do(view: &View, who: &[Animal]) -> Vec<String> {
-    let duties = view.duties.iter().filter(|duty| who.contains(&duty.subject));
+    let duties = view.duties.iter().filter(|duty| who.contains(&duty.subject()));
     let line = |duty: &yeanling_core::watch::Duty| {
         let what = watch::task(duty.task, view.system());
-        about(view, duty.subject, &format!("{what}, {}", words::card_due(duty.due)))
+        about(view, duty.subject(), &format!("{what}, {}", words::card_due(duty.due)))
     };
     duties.map(line).collect()
 }

@@ -17,7 +17,7 @@ const WAITS: [i64; 4] = [10, 15, 30, 60];
 
 /// Returns the sheet.
 pub(super) fn sheet(view: &View, duty: &Duty) -> SheetPage {
-    let (animal, kind, now) = (duty.subject, duty.task.kind(), view.now);
+    let (animal, kind, now) = (duty.subject(), duty.task.kind(), view.now);
     let most = may_wait_until(view.flock, animal, kind, now).unwrap_or(now);
     let until = WAITS.map(|minutes| now + TimeDelta::minutes(minutes));
     let options: Vec<Choice> = until

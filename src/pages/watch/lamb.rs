@@ -8,7 +8,7 @@ use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum::{self, Want};
 use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, State, Task, hold_milk};
+use yeanling_core::watch::{Discharge, Duty, LambTask, State, Task, hold_milk};
 
 use yeanling_words::common::{clock, span, volume, volume_number};
 use yeanling_words::why::headings;
@@ -30,7 +30,7 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> S
         .birth_weight()
         .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
         .filter(|_| newborn);
-    let acts = |duty: &&Duty| act(duty, lamb_to(lamb.id, duty.task), system);
+    let acts = |duty: &&Duty| act(duty, system);
     let more = duties.iter().skip(1).map(acts).chain(steps(lamb, duties)).chain(seen_to_suck(lamb, duties));
     let mut others: Vec<Act> = Vec::new();
     for act in more.chain(feed_instead(lamb, duties, want.as_ref(), now, system)) {
@@ -39,7 +39,7 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> S
             others.push(act);
         }
     }
-    let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
+    let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))));
     // In danger the sign and the step are the headline: no clock of milk beside them.
     let newborn = newborn && !in_danger;
     let (figure, figure_says) = if in_danger { Default::default() } else { milk_figure(lamb, duties, now) };
@@ -80,69 +80,60 @@ fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
     let hold = hold_milk(lamb);
     let due = due(duties, now);
     // In danger what no life hangs on is left to its button: the sign and the step are read in three seconds.
-    let in_danger = due.first().is_some_and(|duty| matches!(duty.task, Task::Danger(_)));
+    let in_danger = due.first().is_some_and(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))));
     let due: Vec<&Duty> = due.iter().copied().filter(|duty| !in_danger || duty.task.weight() == 0).collect();
     let task = |duty: &&Duty| {
         let task = told_of(duty, system);
-        match hold.filter(|_| waits_for_milk(duty.task)) {
+        match hold.filter(|_| milk_must_wait(duty)) {
             Some(hold) => format!("{task}: {}", lamb_words::before_milk(hold, system)),
             None => task,
         }
     };
-    let told = |task| waits_for_milk(task) || matches!(task, Task::CallVet | Task::Danger(_));
-    let held = hold.filter(|_| !due.iter().any(|duty| told(duty.task)));
+    let told = |duty: &&Duty| {
+        let worse = matches!(duty.task, Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_)));
+        milk_must_wait(duty) || worse
+    };
+    let held = hold.filter(|_| !due.iter().any(told));
     let held = held.map(|hold| lamb_words::held(hold, system));
     held.into_iter().chain(due.iter().map(task)).collect::<Vec<_>>().join(" · ")
 }
 
 /// Says whether a duty is one of milk that must wait.
-const fn waits_for_milk(task: Task) -> bool {
-    matches!(
-        task,
-        Task::FirstMilk { hold: true, .. }
-            | Task::Feed { hold: true, .. }
-            | Task::DayTotal { hold: true, .. }
-            | Task::Hollow { hold: true, .. }
-    )
+const fn milk_must_wait(duty: &Duty) -> bool {
+    matches!(duty.task, Task::Lamb(_, task) if task.milk_must_wait())
 }
 
-const fn lamb_to(lamb: LambId, task: Task) -> Screen {
+/// Where what is to be done for a lamb leads.
+pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
+    if task.milk_must_wait() {
+        return Screen::ColdLamb(Some(lamb));
+    }
     match task {
-        Task::TakeTemperature
-        | Task::Danger(_)
-        | Task::FirstMilk { hold: true, .. }
-        | Task::FirstMilk { check: true, .. }
-        | Task::Hollow { hold: true, .. }
-        | Task::Hollow { check: true, .. }
-        | Task::Feed { hold: true, .. }
-        | Task::DayTotal { hold: true, .. } => Screen::ColdLamb(Some(lamb)),
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { hold: false, check: false, .. }
-        | Task::Feed { hold: false, .. }
-        | Task::DayTotal { hold: false, .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::CallVet
-        | Task::Hollow { hold: false, check: false }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look
-        | Task::LongRestless
-        | Task::HandCheck { .. }
-        | Task::Progress
-        | Task::NeckTight
-        | Task::PutRight { .. }
-        | Task::NextLamb { .. }
-        | Task::Afterbirth { .. }
-        | Task::LetOut => Screen::Lamb(lamb),
+        LambTask::TakeTemperature
+        | LambTask::Danger(_)
+        | LambTask::FirstMilk { check: true, .. }
+        | LambTask::Hollow { check: true, .. } => Screen::ColdLamb(Some(lamb)),
+        LambTask::DipNavel
+        | LambTask::DipNavelAgain
+        | LambTask::GetUp
+        | LambTask::FirstMilk { check: false, .. }
+        | LambTask::Feed { .. }
+        | LambTask::DayTotal { .. }
+        | LambTask::Weigh { .. }
+        | LambTask::ScoreVigor
+        | LambTask::CallVet
+        | LambTask::Hollow { check: false, .. }
+        | LambTask::Look
+        | LambTask::Ring { .. }
+        | LambTask::WeaningCheck { .. } => Screen::Lamb(lamb),
     }
 }
 
 /// A lamb that is read before it is fed may be seen to suck meanwhile; not while milk must wait.
 fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
-    let read_first = |duty: &&Duty| matches!(duty.task, Task::FirstMilk { check: true, hold: false, .. });
+    let read_first = |duty: &&Duty| {
+        matches!(duty.task, Task::Lamb(_, LambTask::FirstMilk { check: true, hold: false, .. }))
+    };
     duties.iter().any(read_first).then(|| Act {
         key: "sucked".to_owned(),
         label: lamb_words::SUCKED.to_owned(),
@@ -152,17 +143,21 @@ fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
 
 /// The way to the steps for a cold lamb, where the vet's button stands first.
 fn steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
-    let first = duties.first().filter(|duty| matches!(duty.task, Task::Danger(_)))?;
+    let first = duties.first().filter(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))))?;
     let called = first.vet.is_some() || matches!(first.discharge, Discharge::Note(_));
     let to = Screen::ColdLamb(Some(lamb.id));
     called.then(|| Act { key: "steps".to_owned(), label: danger::STEPS.to_owned(), does: Does::Leads(to) })
 }
 
+/// Says whether a duty is first milk that it should have had by now.
+fn is_hungry(duty: &Duty, now: Moment) -> bool {
+    matches!(duty.task, Task::Lamb(_, LambTask::FirstMilk { .. })) && duty.state(now) > State::Coming
+}
+
 /// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,
 /// since the long time left would tell a late lamb as a calm one.
 fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
-    let hungry =
-        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
+    let hungry = |duty: &&Duty| is_hungry(duty, now);
     let age = lamb.age(now);
     let fed = lamb.feeds.last().map(|feed| feed.at);
     if let Some(left) = window::left(age).filter(|_| duties.iter().any(hungry)) {
@@ -184,8 +179,7 @@ fn feed_instead(
     now: Moment,
     system: System,
 ) -> Option<Act> {
-    let hungry =
-        |duty: &&Duty| matches!(duty.task, Task::FirstMilk { .. }) && duty.state(now) > State::Coming;
+    let hungry = |duty: &&Duty| is_hungry(duty, now);
     duties.iter().find(|duty| hungry(duty))?;
     if hold_milk(lamb).is_some() {
         return None;

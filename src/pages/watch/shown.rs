@@ -6,12 +6,13 @@ use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, State, Task};
+use yeanling_core::watch::{Discharge, Duty, EweTask, LambTask, State, Task};
 
 use yeanling_words::common::{clock, span};
+use yeanling_words::why::LaborClock;
 use yeanling_words::{ahead as ahead_words, animals, danger, labor, pens, watch as words};
 
-use super::lamb::lamb;
+use super::lamb::{lamb, lamb_to};
 use crate::block::Fact;
 use crate::duty_ribbon::duty_ribbon;
 use crate::ribbon::Ribbon;
@@ -107,10 +108,10 @@ pub(super) fn shown(view: &View, now: Moment) -> Vec<Shown> {
     let mut order: Vec<(Animal, Vec<&Duty>)> = Vec::new();
     let mut places: BTreeMap<Animal, usize> = BTreeMap::new();
     for duty in view.duties.iter() {
-        let place = *places.entry(duty.subject).or_insert(order.len());
+        let place = *places.entry(duty.subject()).or_insert(order.len());
         match order.get_mut(place) {
             Some((_, of)) => of.push(duty),
-            None => order.push((duty.subject, vec![duty])),
+            None => order.push((duty.subject(), vec![duty])),
         }
     }
     let newborns = flock.born_after(now - TimeDelta::hours(24)).filter(|lamb| lamb.lives());
@@ -187,7 +188,7 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
     let system = flock.practice.system;
     let first = duties.first().copied();
     // The labor's own clocks show their ribbon; what may go out of a pen is told without one.
-    let clocked = first.filter(|duty| duty.task != Task::LetOut);
+    let clocked = first.filter(|duty| !matches!(duty.task, Task::Ewe(_, EweTask::LetOut)));
     let since = |duty: &Duty| labor::since(ewe.saw_at(duty.since), &clock(duty.since));
     Shown {
         animal: Animal::Ewe(ewe.id),
@@ -201,73 +202,64 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
         says_room: String::new(),
         figure: clocked.map(|duty| span(now.since(duty.since))).unwrap_or_default(),
         figure_says: clocked.map(since).unwrap_or_default(),
-        to: first.map_or(Screen::Ewe(ewe.id), |duty| ewe_to(ewe.id, duty.task)),
-        button: first.map(|duty| act(duty, ewe_to(ewe.id, duty.task), system)),
+        to: first.map_or(Screen::Ewe(ewe.id), |duty| leads_to(duty.task)),
+        button: first.map(|duty| act(duty, system)),
         others: others(ewe.id, duties, system),
         first: first.cloned(),
         milk: None,
         labor: clocked.map(|duty| duty_ribbon(duty, now, false, &[])),
         facts: Vec::new(),
-        why: first.map(|duty| (words::kind_title(duty.task.kind()), Reason::Labor(Box::new(duty.clone())))),
+        why: first.and_then(LaborClock::of).map(|clock| (words::why_title(clock.task), Reason::Labor(clock))),
         place: None,
     }
 }
 
-const fn ewe_to(ewe: EweId, task: Task) -> Screen {
+/// Where what is to be done leads.
+const fn leads_to(task: Task) -> Screen {
     match task {
-        Task::LetOut => Screen::Pens,
-        Task::Afterbirth { .. } => Screen::Ewe(ewe),
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::TakeTemperature
-        | Task::CallVet
-        | Task::Danger(_)
-        | Task::Hollow { .. }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look
-        | Task::LongRestless
-        | Task::HandCheck { .. }
-        | Task::Progress
-        | Task::NeckTight
-        | Task::PutRight { .. }
-        | Task::NextLamb { .. } => Screen::LambingEwe(ewe),
+        Task::Ewe(ewe, task) => ewe_to(ewe, task),
+        Task::Lamb(lamb, task) => lamb_to(lamb, task),
     }
 }
 
-pub(super) fn act(duty: &Duty, to: Screen, system: System) -> Act {
+const fn ewe_to(ewe: EweId, task: EweTask) -> Screen {
+    match task {
+        EweTask::LetOut => Screen::Pens,
+        EweTask::Afterbirth { .. } => Screen::Ewe(ewe),
+        EweTask::Look
+        | EweTask::LongRestless
+        | EweTask::HandCheck { .. }
+        | EweTask::Progress
+        | EweTask::NeckTight
+        | EweTask::PutRight { .. }
+        | EweTask::NextLamb { .. } => Screen::LambingEwe(ewe),
+    }
+}
+
+pub(super) fn act(duty: &Duty, system: System) -> Act {
     let key = duty.task.kind().to_string();
-    let does = match (&duty.discharge, duty.subject, duty.task) {
-        (Discharge::Note(event), ..) => Does::Notes(event.clone()),
-        (Discharge::Open, animal, task) if waits_for_word(duty, task) => {
-            return Act { key, label: danger::SAID.to_owned(), does: Does::Asks(Sheet::Vet(animal)) };
+    let does = match (&duty.discharge, duty.task) {
+        (Discharge::Note(event), _) => Does::Notes(event.clone()),
+        (Discharge::Open, task) if waits_for_word(duty) => {
+            let does = Does::Asks(Sheet::Vet(task.subject()));
+            return Act { key, label: danger::SAID.to_owned(), does };
         }
-        (Discharge::Open, Animal::Lamb(lamb), Task::Weigh { .. }) => Does::Asks(Sheet::Weight(lamb)),
-        (Discharge::Open, Animal::Lamb(lamb), Task::ScoreVigor) => Does::Asks(Sheet::Vigor(lamb)),
-        (Discharge::Open, ..) => Does::Leads(to),
+        (Discharge::Open, Task::Lamb(lamb, LambTask::Weigh { .. })) => Does::Asks(Sheet::Weight(lamb)),
+        (Discharge::Open, Task::Lamb(lamb, LambTask::ScoreVigor)) => Does::Asks(Sheet::Vigor(lamb)),
+        (Discharge::Open, task) => Does::Leads(leads_to(task)),
     };
     let called = matches!(&does, Does::Notes(Event::VetCalled { .. }));
-    // After a call to the vet a look says that someone looked, and not that all is well.
-    let looked = duty.task == Task::Look && matches!(duty.subject, Animal::Lamb(_));
-    let label = if called {
-        danger::CALLED.to_owned()
-    } else if looked {
-        danger::LOOKED.to_owned()
-    } else {
-        words::done(duty.task, system)
-    };
+    let label = if called { danger::CALLED.to_owned() } else { words::done(duty.task, system) };
     Act { key, label, does }
 }
 
 /// Says whether the vet was called about a duty that is the vet's, so that the next thing to note is what the vet said.
-fn waits_for_word(duty: &Duty, task: Task) -> bool {
-    let vets = matches!(task, Task::Danger(_) | Task::NeckTight | Task::PutRight { .. } | Task::CallVet);
+const fn waits_for_word(duty: &Duty) -> bool {
+    let vets = matches!(
+        duty.task,
+        Task::Lamb(_, LambTask::Danger(_) | LambTask::CallVet)
+            | Task::Ewe(_, EweTask::NeckTight | EweTask::PutRight { .. })
+    );
     vets && duty.vet.is_some()
 }
 
@@ -281,8 +273,8 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
     let mut others = Vec::new();
     for (place, duty) in duties.iter().enumerate() {
         if place > 0 {
-            let mut act = act(duty, ewe_to(ewe, duty.task), system);
-            if duty.task == Task::Look {
+            let mut act = act(duty, system);
+            if matches!(duty.task, Task::Ewe(_, EweTask::Look)) {
                 danger::LOOKED.clone_into(&mut act.label);
             }
             // The same way is not offered twice.
@@ -291,35 +283,25 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
             }
         }
         match duty.task {
-            Task::PutRight { .. } => {
+            Task::Ewe(_, EweTask::PutRight { .. }) => {
                 others.push(note("was-put-right", danger::PUT_RIGHT, Care::PutRight { ewe }));
             }
-            Task::Afterbirth { .. } => {
+            Task::Ewe(_, EweTask::Afterbirth { .. }) => {
                 others.extend([("hangs", Awaited::Hanging), ("not-seen", Awaited::NotSeenBright)].map(
                     |(key, seen)| note(key, labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen }),
                 ));
             }
-            Task::DipNavel
-            | Task::DipNavelAgain
-            | Task::GetUp
-            | Task::FirstMilk { .. }
-            | Task::Feed { .. }
-            | Task::DayTotal { .. }
-            | Task::Weigh { .. }
-            | Task::ScoreVigor
-            | Task::TakeTemperature
-            | Task::CallVet
-            | Task::Danger(_)
-            | Task::Hollow { .. }
-            | Task::Ring { .. }
-            | Task::WeaningCheck { .. }
-            | Task::Look
-            | Task::LongRestless
-            | Task::HandCheck { .. }
-            | Task::Progress
-            | Task::NeckTight
-            | Task::NextLamb { .. }
-            | Task::LetOut => {}
+            Task::Ewe(
+                _,
+                EweTask::Look
+                | EweTask::LongRestless
+                | EweTask::HandCheck { .. }
+                | EweTask::Progress
+                | EweTask::NeckTight
+                | EweTask::NextLamb { .. }
+                | EweTask::LetOut,
+            )
+            | Task::Lamb(..) => {}
         }
     }
     others

@@ -4,15 +4,38 @@ use yeanling_core::book::Lie;
 use yeanling_core::practice::Practice;
 use yeanling_core::reckon::labor::{Needs, SOURCES};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, Task, Trouble, needs};
+use yeanling_core::watch::{Duty, EweTask, Task, Trouble, needs};
 
 use super::{Why, cited, general};
 use crate::common::{clock, hours, minutes, span};
 use crate::{cautions, watch};
 
+/// A clock that runs for a ewe at lambing, or until she leaves her pen: what it asks for, and its instants.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct LaborClock {
+    /// What it asks for.
+    pub task: EweTask,
+    /// What it is counted from.
+    pub since: Moment,
+    /// When that should be done.
+    pub due: Moment,
+    /// From when it is late.
+    pub late: Moment,
+}
+
+impl LaborClock {
+    /// Returns the clock behind a duty; none of a lamb's, which has reasons of its own.
+    pub const fn of(duty: &Duty) -> Option<Self> {
+        match duty.task {
+            Task::Ewe(_, task) => Some(Self { task, since: duty.since, due: duty.due, late: duty.late }),
+            Task::Lamb(..) => None,
+        }
+    }
+}
+
 /// Returns why a duty of a ewe at lambing is due when it is: counted from when, and by which limits of the farm.
-pub fn labor(duty: &Duty, practice: &Practice, now: Moment) -> Why {
-    let (from, due, late) = (duty.since, duty.due, duty.late);
+pub fn labor(of: LaborClock, practice: &Practice, now: Moment) -> Why {
+    let LaborClock { task, since: from, due, late } = of;
     let mut working = vec![format!("Counted from {}: {} ago", clock(from), span(now.since(from)))];
     // What was already due or late before this was found is no less so for it.
     working.push(if due < from {
@@ -28,11 +51,11 @@ pub fn labor(duty: &Duty, practice: &Practice, now: Moment) -> Why {
     let mut caution = vec![cautions::HANDS.to_owned(), cautions::PEOPLE.to_owned()];
     caution.extend(general());
     Why {
-        heading: watch::kind_title(duty.task.kind()).to_owned(),
+        heading: watch::why_title(task).to_owned(),
         working,
-        rule: rule(duty.task, practice),
+        rule: rule(task, practice),
         sources: cited(SOURCES),
-        others: others(duty.task),
+        others: others(task),
         caution,
     }
 }
@@ -46,31 +69,31 @@ const fn lies(trouble: Trouble) -> Option<Lie> {
 }
 
 /// Returns the rule in the farm's own limits.
-fn rule(task: Task, practice: &Practice) -> String {
+fn rule(task: EweTask, practice: &Practice) -> String {
     let (labor, stay) = (&practice.labor, &practice.stay);
     match task {
-        Task::LongRestless => {
+        EweTask::LongRestless => {
             format!(
                 "Restless for {} and no lamb comes: examine her, or call your vet.",
                 minutes(labor.restless_minutes)
             )
         }
-        Task::HandCheck { .. } => format!(
+        EweTask::HandCheck { .. } => format!(
             "Waters or hard straining and nothing shows: a clean hand at {}, step in at {}.",
             minutes(labor.hand_check_minutes),
             minutes(labor.step_in_minutes)
         ),
-        Task::Progress => {
+        EweTask::Progress => {
             format!(
                 "What shows comes further within {}. If not, a clean hand.",
                 minutes(labor.progress_minutes)
             )
         }
-        Task::NeckTight => format!(
+        EweTask::NeckTight => format!(
             "A tight neck of the womb is tried gently for {} at most, then the vet.",
             minutes(labor.neck_minutes)
         ),
-        Task::PutRight { trouble } => match lies(trouble).map(needs) {
+        EweTask::PutRight { trouble } => match lies(trouble).map(needs) {
             Some(Needs::Vet) => "Crosswise, too big or deformed: straight to the vet.".to_owned(),
             Some(Needs::Help | Needs::Nothing) | None => {
                 format!(
@@ -79,73 +102,44 @@ fn rule(task: Task, practice: &Practice) -> String {
                 )
             }
         },
-        Task::NextLamb { .. } => format!(
+        EweTask::NextLamb { .. } => format!(
             "The next lamb is looked for at {}; at {} a clean hand checks.",
             minutes(labor.next_lamb_minutes),
             minutes(labor.next_check_minutes)
         ),
-        Task::Afterbirth { .. } => format!(
+        EweTask::Afterbirth { .. } => format!(
             "Asked for at {}, late at {}, the vet’s at {}. Never pull it.",
             minutes(labor.afterbirth_ask_minutes),
             minutes(labor.afterbirth_late_minutes),
             minutes(labor.afterbirth_vet_minutes)
         ),
-        Task::LetOut => format!(
+        EweTask::LetOut => format!(
             "A single stays {}, twins {}, triplets and more {}.",
             hours(stay.single_hours),
             hours(stay.twins_hours),
             hours(stay.more_hours)
         ),
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::TakeTemperature
-        | Task::CallVet
-        | Task::Danger(_)
-        | Task::Hollow { .. }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Look => format!("She is looked at every {}.", minutes(labor.look_minutes)),
+        EweTask::Look => format!("She is looked at every {}.", minutes(labor.look_minutes)),
     }
 }
 
 /// Returns what is in print, which is not always what the farm has set.
-fn others(task: Task) -> Vec<String> {
+fn others(task: EweTask) -> Vec<String> {
     let printed: &[&str] = match task {
-        Task::LongRestless => &["In print: over 6 h (North Canterbury Vets)."],
-        Task::HandCheck { .. } => &[
+        EweTask::LongRestless => &["In print: over 6 h (North Canterbury Vets)."],
+        EweTask::HandCheck { .. } => &[
             "In print: a clean hand at 30 min (extension guides; recalled, not checked).",
             "In print: step in at 60 min (Maryland, Anexa, CHB Vets).",
         ],
-        Task::NeckTight => &["In print: 10 min (NADIS), 30 min (Cornell)."],
-        Task::PutRight { .. } => &["In print: 10 to 15 min."],
-        Task::NextLamb { .. } => &["In print: within 30 min, a check at 60 min (Anexa)."],
-        Task::Afterbirth { .. } => &["In print: 6, 12 and 18 h (MSD Vet Manual)."],
-        Task::LetOut => &[
+        EweTask::NeckTight => &["In print: 10 min (NADIS), 30 min (Cornell)."],
+        EweTask::PutRight { .. } => &["In print: 10 to 15 min."],
+        EweTask::NextLamb { .. } => &["In print: within 30 min, a check at 60 min (Anexa)."],
+        EweTask::Afterbirth { .. } => &["In print: 6, 12 and 18 h (MSD Vet Manual)."],
+        EweTask::LetOut => &[
             "In print: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
             "In print: 24 to 72 h for all (Montana State).",
         ],
-        Task::DipNavel
-        | Task::DipNavelAgain
-        | Task::GetUp
-        | Task::FirstMilk { .. }
-        | Task::Feed { .. }
-        | Task::DayTotal { .. }
-        | Task::Weigh { .. }
-        | Task::ScoreVigor
-        | Task::TakeTemperature
-        | Task::CallVet
-        | Task::Danger(_)
-        | Task::Hollow { .. }
-        | Task::Ring { .. }
-        | Task::WeaningCheck { .. }
-        | Task::Progress
-        | Task::Look => &[],
+        EweTask::Progress | EweTask::Look => &[],
     };
     printed.iter().map(|line| (*line).to_owned()).collect()
 }

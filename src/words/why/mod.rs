@@ -36,7 +36,7 @@ pub use feed::{drink, hay, ration};
 pub use flock_figures::flock_figures;
 pub use grown::grown;
 pub use growth::growth;
-pub use labor::labor;
+pub use labor::{LaborClock, labor};
 pub use marking::{marking, vaccine};
 pub use mixing::{MIXING, mixing};
 pub use next_feed::next_feed;

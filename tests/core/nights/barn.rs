@@ -248,7 +248,7 @@ impl Barn {
             }
             What::PutOff(nth, quarters) => {
                 let duty = duties.get(nth % duties.len().max(1))?;
-                let (animal, kind) = (duty.subject, duty.task.kind());
+                let (animal, kind) = (duty.subject(), duty.task.kind());
                 let most = may_wait_until(&side.flock, animal, kind, now)?;
                 let part = most.since(now) * i32::try_from(quarters).ok()? / 4;
                 Some(Event::PutOff { animal, duty: kind, until: now + part })

@@ -49,7 +49,7 @@ impl Story {
             return;
         }
         let about: Vec<Animal> = event.animals().map(|animal| flock.one(animal)).collect();
-        let of = |duty: &&Duty| about.is_empty() || about.contains(&duty.subject);
+        let of = |duty: &&Duty| about.is_empty() || about.contains(&duty.subject());
         let said: Vec<String> = duties.iter().filter(of).take(3).map(|duty| asks(names, now, duty)).collect();
         let said = if said.is_empty() { "nothing".to_owned() } else { said.join("; ") };
         self.tell(now, &format!("watch: {said}"));
@@ -68,7 +68,11 @@ pub(super) fn asks(names: Names<'_>, now: Moment, duty: &Duty) -> String {
     let put_off = duty.put_off.map_or_else(String::new, |until| format!(", put off to {}", clock(until)));
     let what = format!("{:?}", duty.state(now)).to_lowercase();
     let task = duty.task.kind().to_string().replace('-', " ");
-    format!("{what}, {task} of {} (due {}, late {late}{put_off})", name(names, duty.subject), clock(duty.due))
+    format!(
+        "{what}, {task} of {} (due {}, late {late}{put_off})",
+        name(names, duty.subject()),
+        clock(duty.due)
+    )
 }
 
 fn name(names: Names<'_>, animal: Animal) -> String {

@@ -3,9 +3,9 @@
 use yeanling_core::book::{Animal, Event, LambId, Milk, VigorScale, Way};
 use yeanling_core::practice::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
-use yeanling_core::watch::{Discharge, Hold, State, Task, allow, hold_milk};
+use yeanling_core::watch::{Discharge, Hold, LambTask, State, allow, hold_milk};
 
-use super::{all, check, day_total, feed, find, none, weigh};
+use super::{all, check, day_total, feed, find, lamb_task, none, weigh};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
 
 /// A lamb of four kilograms, fed 200 ml of its dam's colostrum at half an hour.
@@ -20,8 +20,8 @@ fn on_the_bottle() -> (Scribe, LambId) {
 #[track_caller]
 fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
     assert_eq!(
-        find(scribe, now, feed).map(|duty| duty.task),
-        Some(Task::Feed { volume: expected, hold: false, weigh: false })
+        find(scribe, now, feed).map(|duty| lamb_task(&duty)),
+        Some(LambTask::Feed { volume: expected, hold: false, weigh: false })
     );
 }
 
@@ -147,8 +147,8 @@ fn an_older_lamb_is_fed_by_its_last_weight_and_weighed_again_after_three_days() 
     scribe.fed(hour(25), lamb, 60.0);
     let four_days = at(25) + TimeDelta::days(4);
     // 2 kg × 200 ml/kg ÷ 5 feeds = 80 ml; an older weight stays until the next.
-    let feeds = |scribe: &Scribe, now| match find(scribe, now, feed).map(|duty| duty.task) {
-        Some(Task::Feed { volume, weigh, .. }) => (volume.map(Volume::as_milliliters), weigh),
+    let feeds = |scribe: &Scribe, now| match find(scribe, now, feed).map(|duty| lamb_task(&duty)) {
+        Some(LambTask::Feed { volume, weigh, .. }) => (volume.map(Volume::as_milliliters), weigh),
         other => panic!("{other:?}"),
     };
     assert_eq!(feeds(&scribe, hour(25)), (Some(20.0), false), "the rest of the first");
@@ -177,9 +177,11 @@ fn a_lamb_older_than_the_table_has_no_feeding_hours() {
 fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
     let (mut scribe, lamb) = on_the_bottle();
     check(&scribe, at(30), day_total, hour(20), hour(24));
-    let total = |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (duty.task, duty.discharge));
-    let short =
-        |given| Some((Task::DayTotal { given: ml(given), want: ml(800.0), hold: false }, Discharge::Open));
+    let total =
+        |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (lamb_task(&duty), duty.discharge));
+    let short = |given| {
+        Some((LambTask::DayTotal { given: ml(given), want: ml(800.0), hold: false }, Discharge::Open))
+    };
     assert_eq!(total(&scribe, hour(20)), short(200.0));
     scribe.fed(hour(21), lamb, 569.0);
     assert_eq!(total(&scribe, hour(21)), short(769.0));
@@ -229,7 +231,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
             continue;
         };
         let Discharge::Note(event) = duty.discharge else {
-            let Task::Feed { volume, .. } = duty.task else { panic!("{duty:?}") };
+            let LambTask::Feed { volume, .. } = lamb_task(&duty) else { panic!("{duty:?}") };
             // What is not one tap is given all the same, as much as a careful hand would.
             let half = volume.map_or(60.0, |volume| volume.as_milliliters() / 2.0);
             scribe.note(now, fed(lamb, half, Milk::Replacer, Way::Bottle));
@@ -258,8 +260,8 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     let short = kg(kilograms).as_kilograms() * want - given.as_milliliters();
     assert!((-30.0..=30.0).contains(&short), "{short} ml short at {kilograms} kg");
     // Past the table only the question of weaning is left.
-    let left: Vec<Task> = all(&scribe, hour(36 * 24)).iter().map(|duty| duty.task).collect();
-    assert_eq!(left, [Task::WeaningCheck { ready: false }]);
+    let left: Vec<LambTask> = all(&scribe, hour(36 * 24)).iter().map(lamb_task).collect();
+    assert_eq!(left, [LambTask::WeaningCheck { ready: false }]);
 }
 
 #[test]
@@ -282,7 +284,7 @@ fn milk_after(noted: &[(i64, Event)], hold: Option<Hold>) {
     let now = at(300);
     assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), hold);
     let duty = find(&scribe, now, feed).expect("it still has its hours");
-    let Task::Feed { volume, hold: held, .. } = duty.task else { panic!("{duty:?}") };
+    let LambTask::Feed { volume, hold: held, .. } = lamb_task(&duty) else { panic!("{duty:?}") };
     assert_eq!((volume.is_none(), held), (hold.is_some(), hold.is_some()));
     assert_eq!(duty.discharge == Discharge::Open, hold.is_some());
 }

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Belly, Care, Event, EweId, Found, LambId, Lie, Part, Sign, VetSaid};
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{State, Task};
+use yeanling_core::watch::{EweTask, LambTask, State, Task};
 
 use super::{feed, find, none};
 use crate::scribe::{Scribe, at, hour};
@@ -21,27 +21,27 @@ fn with_lamb(kilograms: f64) -> (Scribe, LambId) {
 }
 
 fn look(task: &Task) -> bool {
-    matches!(task, Task::Look)
+    matches!(task, Task::Ewe(_, EweTask::Look) | Task::Lamb(_, LambTask::Look))
 }
 
 fn hand_check(task: &Task) -> bool {
-    matches!(task, Task::HandCheck { .. })
+    matches!(task, Task::Ewe(_, EweTask::HandCheck { .. }))
 }
 
 fn put_right(task: &Task) -> bool {
-    matches!(task, Task::PutRight { .. })
+    matches!(task, Task::Ewe(_, EweTask::PutRight { .. }))
 }
 
 fn neck(task: &Task) -> bool {
-    matches!(task, Task::NeckTight)
+    matches!(task, Task::Ewe(_, EweTask::NeckTight))
 }
 
 fn next_lamb(task: &Task) -> bool {
-    matches!(task, Task::NextLamb { .. })
+    matches!(task, Task::Ewe(_, EweTask::NextLamb { .. }))
 }
 
 fn hollow(task: &Task) -> bool {
-    matches!(task, Task::Hollow { .. })
+    matches!(task, Task::Lamb(_, LambTask::Hollow { .. }))
 }
 
 #[track_caller]

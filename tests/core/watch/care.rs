@@ -2,25 +2,25 @@
 
 use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
 use yeanling_core::units::{Temperature, TimeDelta};
-use yeanling_core::watch::{Discharge, LambDanger, Refusal, State, Task, allow, duties};
+use yeanling_core::watch::{Discharge, LambDanger, LambTask, Refusal, State, Task, allow, duties};
 
-use super::{check, find, none};
+use super::{check, find, first_milk, lamb_task, none};
 use crate::scribe::{Scribe, at, fed, hour, scored};
 
 fn again(task: &Task) -> bool {
-    matches!(task, Task::TakeTemperature)
+    matches!(task, Task::Lamb(_, LambTask::TakeTemperature))
 }
 
 fn vet(task: &Task) -> bool {
-    matches!(task, Task::CallVet | Task::Danger(_))
+    matches!(task, Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_)))
 }
 
 fn hollow(task: &Task) -> bool {
-    matches!(task, Task::Hollow { .. })
+    matches!(task, Task::Lamb(_, LambTask::Hollow { .. }))
 }
 
 fn failing(task: &Task) -> bool {
-    matches!(task, Task::Danger(LambDanger { failing: true, .. }))
+    matches!(task, Task::Lamb(_, LambTask::Danger(LambDanger { failing: true, .. })))
 }
 
 fn with_lamb() -> (Scribe, LambId) {
@@ -71,15 +71,14 @@ fn a_lamb_that_must_not_have_milk_is_the_vets_first_and_is_not_put_to_suck_by_on
     scribe.note(hour(4), taken(lamb, 36.2));
     let flock = scribe.flock();
     let all = duties(&flock, hour(4), &flock.practice);
-    let tasks: Vec<Task> = all.iter().map(|duty| duty.task).collect();
-    assert!(matches!(tasks[0], Task::Danger(_)), "{tasks:?}");
-    let milk = all.iter().find(|duty| matches!(duty.task, Task::FirstMilk { .. })).expect("first milk");
-    assert_eq!(milk.task, Task::FirstMilk { last_call: false, hold: true, check: false });
+    assert!(matches!(all[0].task, Task::Lamb(_, LambTask::Danger(_))), "{all:?}");
+    let milk = find(&scribe, hour(4), first_milk).expect("first milk");
+    assert_eq!(lamb_task(&milk), LambTask::FirstMilk { last_call: false, hold: true, check: false });
     assert_eq!(milk.discharge, Discharge::Open);
     // Once it is warm and swallows, it is helped to suck as any other.
     scribe.note(hour(5), Event::SwallowTried { lamb, able: true });
     scribe.note(hour(5), taken(lamb, 39.2));
-    let milk = find(&scribe, hour(5), |task| matches!(task, Task::FirstMilk { .. })).expect("first milk");
+    let milk = find(&scribe, hour(5), first_milk).expect("first milk");
     assert_eq!(milk.discharge, Discharge::Note(Event::Sucked { lamb }));
 }
 

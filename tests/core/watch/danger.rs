@@ -4,11 +4,11 @@
 use yeanling_core::book::{Animal, Belly, Care, Event, GlucoseBy, LambId, Mouth, Suck, VetSaid};
 use yeanling_core::units::{Moment, Temperature, TimeDelta};
 use yeanling_core::watch::{
-    Discharge, Duty, LambDanger, LambStep, State, Task, WhyNot, cold_spell, hold_milk, holds, may_wait_until,
-    readiness,
+    Discharge, Duty, LambDanger, LambStep, LambTask, State, Task, WhyNot, cold_spell, hold_milk, holds,
+    may_wait_until, readiness,
 };
 
-use super::{all, feed, find, none};
+use super::{all, feed, find, first_milk, lamb_task, none};
 use crate::scribe::{Scribe, at, hour, scored};
 
 fn with_lamb() -> (Scribe, LambId) {
@@ -31,11 +31,15 @@ fn said(animal: Animal, said: VetSaid) -> Event {
 }
 
 fn danger(task: &Task) -> bool {
-    matches!(task, Task::Danger(_))
+    matches!(task, Task::Lamb(_, LambTask::Danger(_)))
+}
+
+fn call(task: &Task) -> bool {
+    matches!(task, Task::Lamb(_, LambTask::CallVet))
 }
 
 fn again(task: &Task) -> bool {
-    matches!(task, Task::TakeTemperature)
+    matches!(task, Task::Lamb(_, LambTask::TakeTemperature))
 }
 
 #[track_caller]
@@ -46,7 +50,7 @@ fn state(scribe: &Scribe, minute: i64, kind: fn(&Task) -> bool) -> Option<State>
 #[track_caller]
 fn lamb_danger(scribe: &Scribe, now: Moment) -> (LambDanger, Duty) {
     let duty = find(scribe, now, danger).expect("a lamb in danger");
-    let Task::Danger(danger) = duty.task else { panic!("{duty:?}") };
+    let LambTask::Danger(danger) = lamb_task(&duty) else { panic!("{duty:?}") };
     (danger, duty)
 }
 
@@ -58,8 +62,7 @@ fn a_thermometer_says_nothing_of_swallowing_nor_standing_of_warmth() {
     let (failing, duty) = lamb_danger(&scribe, at(31));
     assert!(failing.failing && duty.state(at(31)) == State::Danger);
     assert_eq!(duty.discharge, Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb) }));
-    let milk =
-        find(&scribe, at(61), |task| matches!(task, Task::FirstMilk { .. })).expect("not seen to suck");
+    let milk = find(&scribe, at(61), first_milk).expect("not seen to suck");
     assert_eq!(milk.discharge, Discharge::Open, "sucked is no tap while it fails");
     let (mut cold, lamb) = with_lamb();
     cold.note(at(30), tried(lamb, true));
@@ -80,11 +83,11 @@ fn no_duty_with_milk_in_it_is_for_a_lamb_on_hold() {
     scribe.note(hour(20), taken(lamb, 35.5));
     scribe.note(hour(20), Event::BellyFelt { lamb, belly: Belly::Hollow });
     for duty in all(&scribe, hour(22)) {
-        match duty.task {
-            Task::Hollow { hold, .. } | Task::DayTotal { hold, .. } | Task::Feed { hold, .. } => {
-                assert!(hold, "{duty:?}");
-            }
-            Task::FirstMilk { hold, .. } => assert!(hold, "{duty:?}"),
+        match lamb_task(&duty) {
+            LambTask::Hollow { hold, .. }
+            | LambTask::DayTotal { hold, .. }
+            | LambTask::Feed { hold, .. }
+            | LambTask::FirstMilk { hold, .. } => assert!(hold, "{duty:?}"),
             _ => {}
         }
         let milk = matches!(duty.discharge, Discharge::Note(Event::Fed { .. } | Event::Sucked { .. }));
@@ -99,14 +102,14 @@ fn a_lamb_that_nobody_tried_is_offered_no_milk_and_gets_one_answer() {
     scribe.note(hour(7), taken(lamb, 38.0));
     let duty = find(&scribe, hour(7), feed).expect("its hours go on");
     assert_eq!(
-        (duty.discharge, duty.task),
-        (Discharge::Open, Task::Feed { volume: None, hold: true, weigh: false })
+        (&duty.discharge, lamb_task(&duty)),
+        (&Discharge::Open, LambTask::Feed { volume: None, hold: true, weigh: false })
     );
-    assert!(find(&scribe, hour(7), |task| matches!(task, Task::CallVet)).is_some(), "as the steps say");
+    assert!(find(&scribe, hour(7), call).is_some(), "as the steps say");
     scribe.note(hour(7), tried(lamb, true));
     let duty = find(&scribe, hour(7), feed).expect("its hours go on");
     assert!(matches!(duty.discharge, Discharge::Note(Event::Fed { .. })));
-    none(&scribe, hour(7), |task| matches!(task, Task::CallVet));
+    none(&scribe, hour(7), call);
 }
 
 #[test]
@@ -140,7 +143,7 @@ fn danger_is_first_and_says_the_sign_and_the_step_whatever_else_is_tapped() {
     scribe.note(hour(30), tried(lamb, false));
     scribe.note(hour(30), taken(lamb, 35.0));
     let animal = Animal::Lamb(lamb);
-    let first = |scribe: &Scribe, now| all(scribe, now).first().map(|duty| (duty.subject, duty.state(now)));
+    let first = |scribe: &Scribe, now| all(scribe, now).first().map(|duty| (duty.subject(), duty.state(now)));
     for (minute, event) in [
         (1, Event::VetCalled { animal }),
         (2, Event::LookedAt { animal }),
@@ -241,11 +244,10 @@ fn after_a_cold_spell_it_is_looked_at_within_the_hour_twice() {
 fn hollow_or_long_unfed_is_read_before_milk() {
     let (mut scribe, lamb) = with_lamb();
     let first_milk = |scribe: &Scribe, now| {
-        let duty =
-            find(scribe, now, |task| matches!(task, Task::FirstMilk { .. })).expect("not seen to suck");
-        (duty.task, duty.discharge)
+        let duty = find(scribe, now, first_milk).expect("not seen to suck");
+        (lamb_task(&duty), duty.discharge)
     };
-    let asks = Task::FirstMilk { last_call: false, hold: false, check: true };
+    let asks = LambTask::FirstMilk { last_call: false, hold: false, check: true };
     assert_eq!(first_milk(&scribe, hour(2)), (asks, Discharge::Open));
     let mut read = scribe.clone();
     read.note(hour(2), tried(lamb, true));
@@ -256,12 +258,13 @@ fn hollow_or_long_unfed_is_read_before_milk() {
     assert_eq!(first_milk(&felt, hour(2)).1, Discharge::Note(Event::Sucked { lamb }));
     scribe.note(hour(3), Event::BellyFelt { lamb, belly: Belly::Hollow });
     let hollow = |scribe: &Scribe| {
-        find(scribe, hour(3), |task| matches!(task, Task::Hollow { .. })).map(|duty| duty.task)
+        let hollow: fn(&Task) -> bool = |task| matches!(task, Task::Lamb(_, LambTask::Hollow { .. }));
+        find(scribe, hour(3), hollow).map(|duty| lamb_task(&duty))
     };
-    assert_eq!(hollow(&scribe), Some(Task::Hollow { hold: false, check: true }));
+    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { hold: false, check: true }));
     scribe.note(hour(3), tried(lamb, true));
     scribe.note(hour(3), taken(lamb, 39.2));
-    assert_eq!(hollow(&scribe), Some(Task::Hollow { hold: false, check: false }));
+    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { hold: false, check: false }));
 }
 
 #[test]
@@ -273,8 +276,11 @@ fn a_part_of_a_feed_moves_the_next_by_its_part() {
     assert_eq!(due(&scribe, hour(30)), hour(30) + TimeDelta::minutes(288));
     scribe.fed(hour(35), lamb, 50.0);
     assert_eq!(due(&scribe, hour(35)), hour(35) + TimeDelta::minutes(144), "half of the least printed feed");
-    let rest = find(&scribe, hour(35), feed).map(|duty| duty.task);
-    assert_eq!(rest, Some(Task::Feed { volume: Some(crate::scribe::ml(50.0)), hold: false, weigh: false }));
+    let rest = find(&scribe, hour(35), feed).map(|duty| lamb_task(&duty));
+    assert_eq!(
+        rest,
+        Some(LambTask::Feed { volume: Some(crate::scribe::ml(50.0)), hold: false, weigh: false })
+    );
 }
 
 #[test]
@@ -287,7 +293,8 @@ fn a_small_bottle_lamb_is_asked_no_more_than_its_last_weight_bears() {
     for day in 1..7 {
         let now = hour(day * 24) + TimeDelta::hours(1);
         scribe.fed(now - TimeDelta::hours(5), lamb, 80.0);
-        let Some(Task::Feed { volume: Some(volume), .. }) = find(&scribe, now, feed).map(|duty| duty.task)
+        let Some(LambTask::Feed { volume: Some(volume), .. }) =
+            find(&scribe, now, feed).map(|duty| lamb_task(&duty))
         else {
             panic!("day {day}");
         };
@@ -304,8 +311,7 @@ fn a_lamb_found_after_its_birth_takes_the_safer_age_everywhere() {
     scribe.note(hour(6), tried(lamb, true));
     scribe.note(hour(6), taken(lamb, 36.0));
     assert_eq!(lamb_danger(&scribe, hour(6)).0.step, LambStep::GlucoseFirst, "it may be over five hours");
-    let milk =
-        find(&scribe, hour(6), |task| matches!(task, Task::FirstMilk { .. })).expect("not seen to suck");
+    let milk = find(&scribe, hour(6), first_milk).expect("not seen to suck");
     assert_eq!(milk.state(hour(6)), State::Late, "it may have been without for six hours");
     // And it may be only a day old when the oldest would be thirty hours: it still has a first day's milk.
     let flock = scribe.flock();

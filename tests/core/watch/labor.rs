@@ -4,9 +4,9 @@ use yeanling_core::book::{Animal, Event, EweId, Found, LambId, Lie, Part, Sign};
 use yeanling_core::practice::{Choice, LaborLimits};
 use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, State, Task, needs};
+use yeanling_core::watch::{Discharge, EweTask, State, Task, needs};
 
-use super::{all, find, none};
+use super::{all, ewe_task, find, none};
 use crate::scribe::{Scribe, at, birth, hour};
 
 fn with_ewe() -> (Scribe, EweId) {
@@ -32,35 +32,35 @@ fn looked(ewe: EweId) -> Event {
 }
 
 fn look(task: &Task) -> bool {
-    matches!(task, Task::Look)
+    matches!(task, Task::Ewe(_, EweTask::Look))
 }
 
 fn long_restless(task: &Task) -> bool {
-    matches!(task, Task::LongRestless)
+    matches!(task, Task::Ewe(_, EweTask::LongRestless))
 }
 
 fn hand_check(task: &Task) -> bool {
-    matches!(task, Task::HandCheck { .. })
+    matches!(task, Task::Ewe(_, EweTask::HandCheck { .. }))
 }
 
 fn progress(task: &Task) -> bool {
-    matches!(task, Task::Progress)
+    matches!(task, Task::Ewe(_, EweTask::Progress))
 }
 
 fn neck(task: &Task) -> bool {
-    matches!(task, Task::NeckTight)
+    matches!(task, Task::Ewe(_, EweTask::NeckTight))
 }
 
 fn put_right(task: &Task) -> bool {
-    matches!(task, Task::PutRight { .. })
+    matches!(task, Task::Ewe(_, EweTask::PutRight { .. }))
 }
 
 fn next_lamb(task: &Task) -> bool {
-    matches!(task, Task::NextLamb { .. })
+    matches!(task, Task::Ewe(_, EweTask::NextLamb { .. }))
 }
 
 fn afterbirth(task: &Task) -> bool {
-    matches!(task, Task::Afterbirth { .. })
+    matches!(task, Task::Ewe(_, EweTask::Afterbirth { .. }))
 }
 
 /// Fails unless the duty is of these states one minute before, at and one minute after an instant.
@@ -125,15 +125,15 @@ fn a_bag_at_0210_is_amber_at_0245_and_red_at_0315() {
     let state = |clock: &str| {
         let now: Moment = format!("2026-02-25T{clock}:00.000-05:00").parse().expect("a moment");
         let duty = find(&scribe, now, hand_check).expect("it runs");
-        (duty.state(now), duty.task)
+        (duty.state(now), ewe_task(&duty))
     };
-    let early = Task::HandCheck { step_in: false };
+    let early = EweTask::HandCheck { step_in: false };
     assert_eq!(state("02:39"), (State::Coming, early));
     assert_eq!(state("02:40"), (State::Now, early));
     assert_eq!(state("02:45"), (State::Now, early));
     assert_eq!(state("03:09"), (State::Now, early));
-    assert_eq!(state("03:10"), (State::Late, Task::HandCheck { step_in: true }));
-    assert_eq!(state("03:15"), (State::Late, Task::HandCheck { step_in: true }));
+    assert_eq!(state("03:10"), (State::Late, EweTask::HandCheck { step_in: true }));
+    assert_eq!(state("03:15"), (State::Late, EweTask::HandCheck { step_in: true }));
 }
 
 #[test]
@@ -269,7 +269,10 @@ fn a_birth_ends_what_came_before_and_starts_the_next_lambs_clock() {
     }
     turns(&scribe, next_lamb, 80, State::Coming, State::Now);
     turns(&scribe, next_lamb, 110, State::Now, State::Late);
-    assert_eq!(find(&scribe, at(110), next_lamb).map(|d| d.task), Some(Task::NextLamb { check: true }));
+    assert_eq!(
+        find(&scribe, at(110), next_lamb).map(|duty| ewe_task(&duty)),
+        Some(EweTask::NextLamb { check: true })
+    );
     one_tap(&scribe, at(80), next_lamb, Event::AllBorn { lamb });
     let second: LambId = scribe.born(at(90), Some(ewe));
     turns(&scribe, next_lamb, 120, State::Coming, State::Now);
@@ -309,10 +312,12 @@ fn the_last_lamb_at_0400_asks_at_1000_is_amber_at_1600_and_red_at_2200() {
     scribe.note(last, birth(Some(ewe), None));
     let state = |clock: &str| {
         let now: Moment = format!("2026-02-25T{clock}:00.000-05:00").parse().expect("a moment");
-        find(&scribe, now, afterbirth).map(|duty| (duty.state(now), duty.task))
+        find(&scribe, now, afterbirth).map(|duty| (duty.state(now), ewe_task(&duty)))
     };
-    let (amber, red) =
-        (Task::Afterbirth { vet: false, hanging: false }, Task::Afterbirth { vet: true, hanging: false });
+    let (amber, red) = (
+        EweTask::Afterbirth { vet: false, hanging: false },
+        EweTask::Afterbirth { vet: true, hanging: false },
+    );
     assert_eq!(state("08:59"), None);
     assert_eq!(state("09:59"), Some((State::Coming, amber)));
     assert_eq!(state("10:00"), Some((State::Now, amber)));
@@ -357,7 +362,7 @@ fn a_dead_ewe_has_no_clocks() {
     let lamb = scribe.born(at(20), Some(ewe));
     scribe.died(at(25), Animal::Ewe(ewe));
     let duties = all(&scribe, hour(8));
-    assert!(duties.iter().all(|duty| duty.subject == Animal::Lamb(lamb)), "{duties:?}");
+    assert!(duties.iter().all(|duty| duty.subject() == Animal::Lamb(lamb)), "{duties:?}");
 }
 
 #[test]

@@ -32,7 +32,7 @@ proptest! {
         let rank = |duty: &Duty| std::cmp::Reverse(duty.state(now));
         prop_assert!(one.windows(2).all(|pair| rank(&pair[0]) <= rank(&pair[1])));
         for (index, duty) in one.iter().enumerate() {
-            let twin = |other: &Duty| other.subject == duty.subject && other.task.kind() == duty.task.kind();
+            let twin = |other: &Duty| other.subject() == duty.subject() && other.task.kind() == duty.task.kind();
             prop_assert!(!one[..index].iter().any(twin), "twice: {:?}", duty);
         }
     }
@@ -72,7 +72,7 @@ proptest! {
         let (both, _) = one.with(other.entries().cloned());
         let names = |duties: Vec<Duty>| {
             let mut names: Vec<_> =
-                duties.iter().map(|duty| (duty.subject, duty.task.kind(), duty.due, duty.late)).collect();
+                duties.iter().map(|duty| (duty.subject(), duty.task.kind(), duty.due, duty.late)).collect();
             names.sort_unstable();
             names
         };
@@ -134,5 +134,5 @@ fn noting(book: &Book, now: Moment, event: &Event) -> Entry {
 }
 
 fn same(one: &Duty, other: &Duty) -> bool {
-    one.subject == other.subject && one.task.kind() == other.task.kind()
+    one.subject() == other.subject() && one.task.kind() == other.task.kind()
 }

@@ -18,7 +18,7 @@ mod weaning;
 mod worse;
 
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, State, Task, duties};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, duties};
 
 use crate::scribe::{MS, Scribe};
 
@@ -51,34 +51,52 @@ fn none(scribe: &Scribe, now: Moment, kind: fn(&Task) -> bool) {
     assert_eq!(find(scribe, now, kind), None);
 }
 
+/// Returns what a duty asks for a ewe.
+#[track_caller]
+fn ewe_task(duty: &Duty) -> EweTask {
+    match duty.task {
+        Task::Ewe(_, task) => task,
+        Task::Lamb(..) => panic!("a lamb's: {duty:?}"),
+    }
+}
+
+/// Returns what a duty asks for a lamb.
+#[track_caller]
+fn lamb_task(duty: &Duty) -> LambTask {
+    match duty.task {
+        Task::Lamb(_, task) => task,
+        Task::Ewe(..) => panic!("a ewe's: {duty:?}"),
+    }
+}
+
 fn first_milk(task: &Task) -> bool {
-    matches!(task, Task::FirstMilk { .. })
+    matches!(task, Task::Lamb(_, LambTask::FirstMilk { .. }))
 }
 
 fn feed(task: &Task) -> bool {
-    matches!(task, Task::Feed { .. })
+    matches!(task, Task::Lamb(_, LambTask::Feed { .. }))
 }
 
 fn day_total(task: &Task) -> bool {
-    matches!(task, Task::DayTotal { .. })
+    matches!(task, Task::Lamb(_, LambTask::DayTotal { .. }))
 }
 
 fn get_up(task: &Task) -> bool {
-    matches!(task, Task::GetUp)
+    matches!(task, Task::Lamb(_, LambTask::GetUp))
 }
 
 fn dip(task: &Task) -> bool {
-    matches!(task, Task::DipNavel)
+    matches!(task, Task::Lamb(_, LambTask::DipNavel))
 }
 
 fn dip_again(task: &Task) -> bool {
-    matches!(task, Task::DipNavelAgain)
+    matches!(task, Task::Lamb(_, LambTask::DipNavelAgain))
 }
 
 fn weigh(task: &Task) -> bool {
-    matches!(task, Task::Weigh { .. })
+    matches!(task, Task::Lamb(_, LambTask::Weigh { .. }))
 }
 
 fn score(task: &Task) -> bool {
-    matches!(task, Task::ScoreVigor)
+    matches!(task, Task::Lamb(_, LambTask::ScoreVigor))
 }

@@ -3,9 +3,9 @@
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::practice::{Choice, Limits};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, State, Task};
+use yeanling_core::watch::{Discharge, LambTask, State, Task};
 
-use super::{all, check, dip, dip_again, find, first_milk, get_up, none, score, weigh};
+use super::{all, check, dip, dip_again, find, first_milk, get_up, lamb_task, none, score, weigh};
 use crate::scribe::{MS, Scribe, at, birth, hour, scored};
 
 fn with_lamb() -> (Scribe, LambId) {
@@ -31,7 +31,7 @@ fn one_tap(scribe: &Scribe, now: Moment, kind: fn(&Task) -> bool, event: Event) 
 fn a_lamb_that_is_not_yet_born_asks_for_nothing() {
     let (scribe, _) = with_lamb();
     assert_eq!(all(&scribe, at(0) - MS), vec![]);
-    let mut at_birth: Vec<_> = all(&scribe, at(0)).iter().map(|duty| (duty.from, duty.subject)).collect();
+    let mut at_birth: Vec<_> = all(&scribe, at(0)).iter().map(|duty| (duty.from, duty.subject())).collect();
     at_birth.dedup();
     assert_eq!(at_birth.len(), 1, "all of one lamb, in sight from its birth");
     assert_eq!(all(&scribe, at(0)).len(), 5);
@@ -67,10 +67,13 @@ fn first_milk_is_due_at_an_hour_and_late_at_two() {
 #[test]
 fn the_last_call_for_first_milk_comes_at_six_hours() {
     let (scribe, _) = with_lamb();
-    let last_call = |now| find(&scribe, now, first_milk).map(|duty| duty.task);
-    assert_eq!(last_call(hour(6) - MS), Some(Task::FirstMilk { last_call: false, hold: false, check: true }));
-    assert_eq!(last_call(hour(6)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
-    assert_eq!(last_call(hour(30)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
+    let last_call = |now| find(&scribe, now, first_milk).map(|duty| lamb_task(&duty));
+    assert_eq!(
+        last_call(hour(6) - MS),
+        Some(LambTask::FirstMilk { last_call: false, hold: false, check: true })
+    );
+    assert_eq!(last_call(hour(6)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
+    assert_eq!(last_call(hour(30)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
 }
 
 #[test]
@@ -138,9 +141,9 @@ fn the_farm_has_limits_of_its_own() {
     scribe.note(at(0), Event::Chose(Choice::Limits(limits)));
     check(&scribe, at(0), get_up, at(20), at(50));
     check(&scribe, at(0), first_milk, at(45), at(90));
-    let task = |now| find(&scribe, now, first_milk).map(|duty| duty.task);
-    assert_eq!(task(at(240) - MS), Some(Task::FirstMilk { last_call: false, hold: false, check: true }));
-    assert_eq!(task(at(240)), Some(Task::FirstMilk { last_call: true, hold: false, check: true }));
+    let task = |now| find(&scribe, now, first_milk).map(|duty| lamb_task(&duty));
+    assert_eq!(task(at(240) - MS), Some(LambTask::FirstMilk { last_call: false, hold: false, check: true }));
+    assert_eq!(task(at(240)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
     scribe.note(at(10), Event::NavelDipped { lamb });
     check(&scribe, at(10), dip_again, at(130), at(250));
 }

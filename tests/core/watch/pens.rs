@@ -2,13 +2,13 @@
 
 use yeanling_core::book::{Animal, Event, EweId, LambId, PenId};
 use yeanling_core::units::Temperature;
-use yeanling_core::watch::{Discharge, State, Task, WhyNot, readiness};
+use yeanling_core::watch::{Discharge, EweTask, State, Task, WhyNot, readiness};
 
 use super::{check, find, none};
 use crate::scribe::{MS, Scribe, at, hour};
 
 fn let_out(task: &Task) -> bool {
-    matches!(task, Task::LetOut)
+    matches!(task, Task::Ewe(_, EweTask::LetOut))
 }
 
 fn pen(scribe: &mut Scribe, name: &str) -> PenId {

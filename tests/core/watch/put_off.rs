@@ -2,13 +2,13 @@
 
 use yeanling_core::book::{Animal, DutyKind, Event, Sign};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Refusal, State, Task, allow};
+use yeanling_core::watch::{EweTask, Refusal, State, Task, allow};
 
 use super::find;
 use crate::scribe::{MS, Scribe, at};
 
 fn look(task: &Task) -> bool {
-    matches!(task, Task::Look)
+    matches!(task, Task::Ewe(_, EweTask::Look))
 }
 
 /// A restless ewe: her look is due at minute 60 and late at 90.

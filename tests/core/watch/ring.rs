@@ -3,13 +3,13 @@
 use yeanling_core::book::{Animal, Event, LambId, Ring, Sex};
 use yeanling_core::practice::{BreedType, Choice, RingRule, Rings};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, Refusal, State, Task, allow};
+use yeanling_core::watch::{Discharge, LambTask, Refusal, State, Task, allow};
 
-use super::{check, find, none};
+use super::{check, find, lamb_task, none};
 use crate::scribe::{MS, Scribe, at, hour};
 
 fn ring(task: &Task) -> bool {
-    matches!(task, Task::Ring { .. })
+    matches!(task, Task::Lamb(_, LambTask::Ring { .. }))
 }
 
 fn day(days: i64) -> Moment {
@@ -30,7 +30,7 @@ fn a_tail_ring_is_due_at_a_day_and_late_at_the_limit() {
     none(&scribe, hour(24) - MS, ring);
     check(&scribe, hour(24), ring, hour(24), day(7));
     let duty = find(&scribe, hour(24), ring).expect("a ring");
-    assert_eq!(duty.task, Task::Ring { tail: true, castration: false, too_late: false });
+    assert_eq!(lamb_task(&duty), LambTask::Ring { tail: true, castration: false, too_late: false });
     let on = Event::Ringed { lamb, ring: Ring::Tail };
     assert_eq!(duty.discharge, Discharge::Note(on.clone()));
     scribe.note(hour(30), on);
@@ -57,7 +57,7 @@ fn too_late_is_told_for_a_week_until_the_vet_is_asked() {
     let before = find(&scribe, day(7) - MS, ring).expect("still open");
     assert_eq!(before.state(day(7) - MS), State::Now);
     let duty = find(&scribe, day(7), ring).expect("too late");
-    assert_eq!(duty.task, Task::Ring { tail: true, castration: false, too_late: true });
+    assert_eq!(lamb_task(&duty), LambTask::Ring { tail: true, castration: false, too_late: true });
     assert_eq!(duty.state(day(7)), State::Late);
     assert!(find(&scribe, day(14) - MS, ring).is_some());
     none(&scribe, day(14), ring);
@@ -78,15 +78,15 @@ fn two_rings_are_one_duty_and_each_ends_by_its_own_ring() {
     // Source: NFU, England and Wales: rings only in the first 7 days.
     let (mut scribe, lamb) = farm(RingRule::EnglandWales, true, true, Some(Sex::Ram));
     let duty = find(&scribe, day(2), ring).expect("both");
-    assert_eq!(duty.task, Task::Ring { tail: true, castration: true, too_late: false });
+    assert_eq!(lamb_task(&duty), LambTask::Ring { tail: true, castration: true, too_late: false });
     assert_eq!((duty.late, duty.discharge), (day(7), Discharge::Open));
     let late = find(&scribe, day(7), ring).expect("both came too late");
-    assert_eq!(late.task, Task::Ring { tail: true, castration: true, too_late: true });
+    assert_eq!(lamb_task(&late), LambTask::Ring { tail: true, castration: true, too_late: true });
     scribe.note(day(3), Event::Ringed { lamb, ring: Ring::Tail });
     let other = find(&scribe, day(3), ring).expect("the other");
-    assert_eq!(other.task, Task::Ring { tail: false, castration: true, too_late: false });
+    assert_eq!(lamb_task(&other), LambTask::Ring { tail: false, castration: true, too_late: false });
     let told = find(&scribe, day(7), ring).expect("the other came too late");
-    assert_eq!(told.task, Task::Ring { tail: false, castration: true, too_late: true });
+    assert_eq!(lamb_task(&told), LambTask::Ring { tail: false, castration: true, too_late: true });
 }
 
 #[test]
@@ -107,8 +107,8 @@ fn an_old_book_that_chose_castration_rings_in_germany_is_asked_for_none() {
         none(&scribe, day(days), ring);
     }
     let (scribe, _) = farm(RingRule::Germany, true, true, Some(Sex::Ram));
-    let asked = find(&scribe, day(2), ring).expect("a tail ring").task;
-    assert_eq!(asked, Task::Ring { tail: true, castration: false, too_late: false });
+    let asked = find(&scribe, day(2), ring).expect("a tail ring");
+    assert_eq!(lamb_task(&asked), LambTask::Ring { tail: true, castration: false, too_late: false });
 }
 
 #[test]

@@ -19,7 +19,7 @@ fn feeds_within_three_quarters_of_an_hour_make_one_round() {
     let now = at(200);
     let found = round(&all(&scribe, now), now).expect("a round");
     assert_eq!(found.due, at(288));
-    let served: Vec<_> = found.feeds.iter().map(|duty| duty.subject).collect();
+    let served: Vec<_> = found.feeds.iter().map(|duty| duty.subject()).collect();
     assert_eq!(served, [lambs[0], lambs[1], lambs[2]].map(Animal::Lamb));
     assert_eq!(found.volume, ml(3.0 * 125.0));
     // Once the first are overdue, what is due soon from now goes along.

@@ -4,13 +4,13 @@ use yeanling_core::book::{Event, LambId, Milk, Way};
 use yeanling_core::practice::{Choice, WeaningRule};
 use yeanling_core::reckon::weaning::Verdict;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, Task, may_be_weaned, next_milk};
+use yeanling_core::watch::{Discharge, LambTask, Task, may_be_weaned, next_milk};
 
-use super::{check, find, none};
+use super::{check, find, lamb_task, none};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg};
 
 fn weaning(task: &Task) -> bool {
-    matches!(task, Task::WeaningCheck { .. })
+    matches!(task, Task::Lamb(_, LambTask::WeaningCheck { .. }))
 }
 
 fn day(days: i64) -> Moment {
@@ -69,8 +69,8 @@ fn when_all_is_met_it_is_one_tap_and_the_tap_ends_it() {
     let duty = find(&scribe, day(36), weaning).expect("due");
     let wean = Event::Weaned { lamb };
     assert_eq!(
-        (duty.task, duty.discharge),
-        (Task::WeaningCheck { ready: true }, Discharge::Note(wean.clone()))
+        (lamb_task(&duty), duty.discharge),
+        (LambTask::WeaningCheck { ready: true }, Discharge::Note(wean.clone()))
     );
     scribe.note(day(36), wean);
     none(&scribe, day(36), weaning);

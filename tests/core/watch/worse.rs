@@ -2,9 +2,9 @@
 
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, Found, Lie, Part, Sign, VetSaid};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, Refusal, State, Task, Trouble, allow};
+use yeanling_core::watch::{Discharge, EweTask, Refusal, State, Task, Trouble, allow};
 
-use super::{all, find, none};
+use super::{all, ewe_task, find, none};
 use crate::scribe::{Scribe, at, hour};
 
 fn with_ewe() -> (Scribe, EweId) {
@@ -18,23 +18,23 @@ fn said(animal: Animal, said: VetSaid) -> Event {
 }
 
 fn next_lamb(task: &Task) -> bool {
-    matches!(task, Task::NextLamb { .. })
+    matches!(task, Task::Ewe(_, EweTask::NextLamb { .. }))
 }
 
 fn hand_check(task: &Task) -> bool {
-    matches!(task, Task::HandCheck { .. })
+    matches!(task, Task::Ewe(_, EweTask::HandCheck { .. }))
 }
 
 fn put_right(task: &Task) -> bool {
-    matches!(task, Task::PutRight { .. })
+    matches!(task, Task::Ewe(_, EweTask::PutRight { .. }))
 }
 
 fn afterbirth(task: &Task) -> bool {
-    matches!(task, Task::Afterbirth { .. })
+    matches!(task, Task::Ewe(_, EweTask::Afterbirth { .. }))
 }
 
 fn look(task: &Task) -> bool {
-    matches!(task, Task::Look)
+    matches!(task, Task::Ewe(_, EweTask::Look))
 }
 
 #[track_caller]
@@ -44,7 +44,7 @@ fn state(scribe: &Scribe, minute: i64, kind: fn(&Task) -> bool) -> Option<State>
 
 /// The most urgent state of any duty of the animal.
 fn worst(scribe: &Scribe, now: Moment, animal: Animal) -> Option<State> {
-    all(scribe, now).into_iter().filter(|duty| duty.subject == animal).map(|duty| duty.state(now)).max()
+    all(scribe, now).into_iter().filter(|duty| duty.subject() == animal).map(|duty| duty.state(now)).max()
 }
 
 #[test]
@@ -95,8 +95,8 @@ fn a_tail_or_a_head_alone_is_due_now() {
         scribe.note(at(0), Event::PartShowing { ewe, part });
         let duty = find(&scribe, at(0), put_right).expect("put it right");
         assert_eq!(
-            (duty.state(at(0)), duty.task),
-            (State::Now, Task::PutRight { trouble: Trouble::Shows(part) })
+            (duty.state(at(0)), ewe_task(&duty)),
+            (State::Now, EweTask::PutRight { trouble: Trouble::Shows(part) })
         );
         assert_eq!(state(&scribe, 15, put_right), Some(State::Danger));
     }
@@ -201,7 +201,7 @@ fn a_foster_dam_is_asked_for_no_lamb_and_no_afterbirth() {
     let lamb = scribe.born(at(0), Some(dam));
     scribe.note(at(10), Event::Life(yeanling_core::book::Life::Fostered { lamb, dam: other }));
     for now in [at(65), hour(7), hour(20)] {
-        assert_eq!(all(&scribe, now).iter().filter(|duty| duty.subject == Animal::Ewe(other)).count(), 0);
+        assert_eq!(all(&scribe, now).iter().filter(|duty| duty.subject() == Animal::Ewe(other)).count(), 0);
     }
     assert_eq!(state(&scribe, 65, next_lamb), Some(State::Late), "her own dam's goes on");
 }
@@ -211,15 +211,19 @@ fn the_afterbirth_has_three_answers() {
     let (mut scribe, ewe) = with_ewe();
     scribe.born(at(0), Some(ewe));
     let awaited = |seen| Event::Care(Care::AfterbirthAwaited { ewe, seen });
-    let of = |scribe: &Scribe, now| find(scribe, now, afterbirth).map(|duty| (duty.state(now), duty.task));
+    let of =
+        |scribe: &Scribe, now| find(scribe, now, afterbirth).map(|duty| (duty.state(now), ewe_task(&duty)));
     let mut bright = scribe.clone();
     bright.note(hour(7), awaited(Awaited::NotSeenBright));
-    assert_eq!(of(&bright, hour(12)), Some((State::Coming, Task::Afterbirth { vet: false, hanging: false })));
+    assert_eq!(
+        of(&bright, hour(12)),
+        Some((State::Coming, EweTask::Afterbirth { vet: false, hanging: false }))
+    );
     assert_eq!(of(&bright, hour(13)).map(|(state, _)| state), Some(State::Now));
     // It hangs: still due, and the vet's from where it is late.
     scribe.note(hour(7), awaited(Awaited::Hanging));
-    assert_eq!(of(&scribe, hour(8)), Some((State::Now, Task::Afterbirth { vet: false, hanging: true })));
-    assert_eq!(of(&scribe, hour(12)), Some((State::Late, Task::Afterbirth { vet: true, hanging: true })));
+    assert_eq!(of(&scribe, hour(8)), Some((State::Now, EweTask::Afterbirth { vet: false, hanging: true })));
+    assert_eq!(of(&scribe, hour(12)), Some((State::Late, EweTask::Afterbirth { vet: true, hanging: true })));
     let tap = find(&scribe, hour(12), afterbirth).map(|duty| duty.discharge);
     assert_eq!(tap, Some(Discharge::Note(Event::AfterbirthPassed { ewe })), "passed stays one tap");
     scribe.note(hour(13), Event::AfterbirthPassed { ewe });

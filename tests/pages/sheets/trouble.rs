@@ -140,7 +140,7 @@ fn a_lamb_that_was_found_can_be_as_old_as_is_said_and_undo_takes_all_of_it_back(
 
 fn duty_of(phone: &Phone, animal: Animal) -> Duty {
     let all = watch::duties(&phone.flock, phone.now, &phone.flock.practice);
-    all.into_iter().find(|duty| duty.subject == animal).expect("something is due")
+    all.into_iter().find(|duty| duty.subject() == animal).expect("something is due")
 }
 
 #[test]
@@ -171,7 +171,7 @@ fn a_duty_that_cannot_wait_offers_nothing_and_says_so() {
     phone.open(Screen::More);
     let soon = now + TimeDelta::minutes(10);
     let waits = |duty: &Duty| {
-        watch::may_wait_until(&phone.flock, duty.subject, duty.task.kind(), now).unwrap_or(now) >= soon
+        watch::may_wait_until(&phone.flock, duty.subject(), duty.task.kind(), now).unwrap_or(now) >= soon
     };
     let all = watch::duties(&phone.flock, now, &phone.flock.practice);
     let duty = all.into_iter().find(|duty| !waits(duty)).expect("something cannot wait");

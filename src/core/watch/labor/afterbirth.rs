@@ -6,7 +6,7 @@
 //!
 //! The afterbirth is asked for three days, then no more: a book full of old lambings must not shout.
 
-use super::{Discharge, Duty, Task, counted, minutes};
+use super::{Discharge, Duty, EweTask, counted, minutes};
 use crate::book::{Awaited, Event};
 use crate::flock::{Ewe, Litter, Saw};
 use crate::practice::LaborLimits;
@@ -30,7 +30,7 @@ pub(super) fn duty(ewe: &Ewe, litter: &Litter, now: Moment, limits: LaborLimits)
     let hanging = hangs.is_some_and(|hangs| bright.is_none_or(|bright| hangs >= bright));
     let (ask, late) = (minutes(limits.afterbirth_ask_minutes), minutes(limits.afterbirth_late_minutes));
     let vet_from = if hanging { late } else { minutes(limits.afterbirth_vet_minutes) };
-    let task = Task::Afterbirth { vet: since >= vet_from, hanging };
+    let task = EweTask::Afterbirth { vet: since >= vet_from, hanging };
     let passed = Discharge::Note(Event::AfterbirthPassed { ewe: ewe.id });
     let mut duty = counted(ewe, task, litter.latest, ask, late, passed);
     if let Some(bright) = bright.filter(|_| !hanging) {

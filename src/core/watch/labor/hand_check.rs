@@ -6,7 +6,7 @@
 //! What goes straight to the vet: a lamb crosswise, too big, deformed, dead; a neck of the womb tight for ten
 //! minutes.
 
-use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
+use super::{Discharge, Duty, EweTask, advanced_well, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
 use crate::units::Moment;
@@ -18,6 +18,6 @@ pub(super) fn duty(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -
         return None;
     }
     let (due, late) = (minutes(limits.hand_check_minutes), minutes(limits.step_in_minutes));
-    let task = Task::HandCheck { step_in: now.since(from) >= late };
+    let task = EweTask::HandCheck { step_in: now.since(from) >= late };
     Some(counted(ewe, task, from, due, late, Discharge::Open))
 }

@@ -2,7 +2,7 @@
 //!
 //! A look that was asked for is done by nothing but a look, or by good news: a sign that she goes on does not stand for it.
 
-use super::{Discharge, Duty, Task, advanced_well, counted, hand_well, minutes};
+use super::{Discharge, Duty, EweTask, advanced_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
@@ -23,7 +23,7 @@ pub(super) fn restless(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<
         return None;
     }
     let due = minutes(limits.look_minutes);
-    Some(counted(ewe, Task::Look, from, due, due + HALF_HOUR, looked(ewe)))
+    Some(counted(ewe, EweTask::Look, from, due, due + HALF_HOUR, looked(ewe)))
 }
 
 /// Returns the look that the last call to the vet asks for: again and again while something of her is open, else once. A
@@ -37,7 +37,7 @@ pub(super) fn for_the_vet(ewe: &Ewe, birth: Option<Moment>, busy: bool, now: Mom
     }
     let called = vet::called(&ewe.vet, last.at - CALLED_FOR, looked_at)?;
     let wait = called.look_again.since(called.at);
-    Some(counted(ewe, Task::Look, called.at, wait, wait + vet::LOOK_LATE, looked(ewe)))
+    Some(counted(ewe, EweTask::Look, called.at, wait, wait + vet::LOOK_LATE, looked(ewe)))
 }
 
 const fn looked(ewe: &Ewe) -> Discharge {

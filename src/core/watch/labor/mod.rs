@@ -21,8 +21,8 @@ mod next_lamb;
 mod progress;
 mod put_right;
 
-use super::{Discharge, Duty, Task, vet};
-use crate::book::{Animal, Event, Found, Lie, Part};
+use super::{Discharge, Duty, EweTask, Task, vet};
+use crate::book::{Event, Found, Lie, Part};
 use crate::flock::{Ewe, Flock, Labor, Litter};
 use crate::practice::LaborLimits;
 use crate::reckon::labor::Needs;
@@ -51,7 +51,10 @@ pub(super) fn duties(
     .collect();
     clocks.splice(0..0, labor.and_then(|labor| neck::duty(ewe, labor, limits)));
     clocks.splice(0..0, labor.and_then(|labor| put_right::duty(ewe, labor, limits)));
-    if matches!(clocks.first(), Some(Duty { task: Task::PutRight { .. } | Task::NeckTight, .. })) {
+    if matches!(
+        clocks.first(),
+        Some(Duty { task: Task::Ewe(_, EweTask::PutRight { .. } | EweTask::NeckTight), .. })
+    ) {
         let mut worse = clocks.remove(0);
         // What was already due, late or a danger is no less so for what was found.
         for clock in &clocks {
@@ -170,15 +173,14 @@ fn hand_well(labor: &Labor) -> Option<Moment> {
 /// A duty of this ewe, counted from an instant.
 fn counted(
     ewe: &Ewe,
-    task: Task,
+    task: EweTask,
     from: Moment,
     due: TimeDelta,
     late: TimeDelta,
     discharge: Discharge,
 ) -> Duty {
     Duty {
-        subject: Animal::Ewe(ewe.id),
-        task,
+        task: Task::Ewe(ewe.id, task),
         since: from,
         from,
         due: from + due,

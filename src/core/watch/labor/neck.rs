@@ -1,6 +1,6 @@
 //! The neck of the womb is tight: a gentle try of ten minutes, then the vet. A danger at once when the time is over.
 
-use super::{Discharge, Duty, Task, comes_well, counted, hand_well, minutes};
+use super::{Discharge, Duty, EweTask, comes_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event, Found};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
@@ -13,7 +13,7 @@ pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty
     let (from, _) = since.find(|(_, found)| *found == Found::NeckTight)?;
     let limit = minutes(limits.neck_minutes);
     let call = Discharge::Note(Event::VetCalled { animal: Animal::Ewe(ewe.id) });
-    let mut duty = counted(ewe, Task::NeckTight, *from, limit, limit, call);
+    let mut duty = counted(ewe, EweTask::NeckTight, *from, limit, limit, call);
     duty.danger = Some(*from + limit);
     Some(duty)
 }

@@ -3,7 +3,7 @@
 //! A tail or a head alone is a lamb that lies wrong: due now. What was found last stands: a lamb that then shows as it
 //! should, a hand that found all well, or a lamb put right ends it.
 
-use super::{Discharge, Duty, Needs, Task, advanced_well, comes_well, counted, hand_well, minutes, needs};
+use super::{Discharge, Duty, EweTask, Needs, advanced_well, comes_well, counted, hand_well, minutes, needs};
 use crate::book::{Animal, Event, Found, Part};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
@@ -26,7 +26,7 @@ pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty
     let vet = wrong.iter().find(|(_, trouble)| for_the_vet(*trouble)).map(|(at, _)| *at);
     let danger = from + limit + LATE_AFTER;
     let call = Discharge::Note(Event::VetCalled { animal: Animal::Ewe(ewe.id) });
-    let mut duty = counted(ewe, Task::PutRight { trouble }, from, due.since(from), limit, call);
+    let mut duty = counted(ewe, EweTask::PutRight { trouble }, from, due.since(from), limit, call);
     duty.late = due.max(from) + LATE_AFTER;
     duty.danger = Some(vet.map_or(danger, |vet| vet.min(danger)));
     Some(duty)

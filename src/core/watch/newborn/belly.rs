@@ -1,7 +1,7 @@
 //! A belly that felt hollow: the lamb is read, and fed when nothing holds milk back, whatever was seen before; until a
 //! whole feed, a suck, or a full belly. A part of a feed is its part.
 
-use super::{Discharge, Duty, Task, at_once, feed, hold_milk, looked_at_since};
+use super::{Discharge, Duty, LambTask, at_once, feed, hold_milk, looked_at_since};
 use crate::book::Belly;
 use crate::flock::Lamb;
 use crate::practice::Practice;
@@ -27,7 +27,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let hold = hold_milk(lamb).is_some();
     let check =
         !hold && !looked_at_since(lamb, felt.at - READ_BEFORE) && now.since(felt.at) < READ_BEFORE * 24;
-    Some(at_once(lamb, Task::Hollow { hold, check }, since, LATE_AFTER, Discharge::Open))
+    Some(at_once(lamb, LambTask::Hollow { hold, check }, since, LATE_AFTER, Discharge::Open))
 }
 
 /// Says whether it was given a whole feed since; any feed counts as one while nobody knows how much that is.

@@ -6,7 +6,7 @@
 
 use super::hold::{Hold, holds};
 use super::warmth::{ColdSpell, cold_spell};
-use super::{Discharge, Duty, Task, at_once};
+use super::{Discharge, Duty, LambTask, at_once};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::reckon::cold_lamb::YOUNG_TO;
@@ -80,7 +80,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
     } else {
         Discharge::Open
     };
-    let mut duty = at_once(lamb, Task::Danger(danger), since, TimeDelta::zero(), discharge);
+    let mut duty = at_once(lamb, LambTask::Danger(danger), since, TimeDelta::zero(), discharge);
     duty.danger = Some(since);
     // Seen by the vet, who left a plan: amber until the look that was asked for, unless it is worse since then.
     if let Some(saw) = called.as_ref().filter(|called| called.vet_saw() && called.at >= newest) {

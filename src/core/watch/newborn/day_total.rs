@@ -1,6 +1,6 @@
 //! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
 
-use super::{Discharge, Duty, Task, at_ages, hold_milk, want};
+use super::{Discharge, Duty, LambTask, at_ages, hold_milk, want};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta};
@@ -24,5 +24,5 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         return None;
     }
     let hold = hold_milk(lamb).is_some();
-    Some(at_ages(lamb, Task::DayTotal { given, want, hold }, DUE, LATE, Discharge::Open))
+    Some(at_ages(lamb, LambTask::DayTotal { given, want, hold }, DUE, LATE, Discharge::Open))
 }

@@ -10,8 +10,8 @@
 //! A part of a feed counts as its part: nine tenths of the least printed feed is a whole one; less brings the next
 //! sooner, and until an hour has passed the rest is offered.
 
-use super::{Discharge, Duty, Task, hold_milk, want, weigh};
-use crate::book::{Animal, Event, Milk, Way};
+use super::{Discharge, Duty, LambTask, Task, hold_milk, want, weigh};
+use crate::book::{Event, Milk, Way};
 use crate::flock::{Feed, Lamb};
 use crate::practice::Practice;
 use crate::reckon::colostrum::Want;
@@ -57,8 +57,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let weigh = weigh::for_feeds(lamb, now, practice).is_some();
     let one_tap = !hold && !weigh;
     Some(Duty {
-        subject: Animal::Lamb(lamb.id),
-        task: Task::Feed { volume: volume.filter(|_| !hold), hold, weigh },
+        task: Task::Lamb(lamb.id, LambTask::Feed { volume: volume.filter(|_| !hold), hold, weigh }),
         since: last.at,
         from: last.at,
         due,

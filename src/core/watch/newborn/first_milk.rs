@@ -2,7 +2,7 @@
 //!
 //! It does not end with the window: a lamb of a day that has had nothing is a matter for a hand or a vet.
 
-use super::{Discharge, Duty, FIRST_TWO_DAYS, Task, at_ages, hold_milk, looked_at_since, minutes};
+use super::{Discharge, Duty, FIRST_TWO_DAYS, LambTask, at_ages, hold_milk, looked_at_since, minutes};
 use crate::book::Event;
 use crate::flock::Lamb;
 use crate::practice::Practice;
@@ -23,6 +23,6 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let late = lamb.age(now) >= minutes(limits.red_minutes);
     let check = !hold && late && !looked_at_since(lamb, now - READ_BEFORE);
     let suck = if hold || check { Discharge::Open } else { Discharge::Note(Event::Sucked { lamb: lamb.id }) };
-    let task = Task::FirstMilk { last_call, hold, check };
+    let task = LambTask::FirstMilk { last_call, hold, check };
     Some(at_ages(lamb, task, minutes(limits.help_minutes), minutes(limits.red_minutes), suck))
 }

@@ -1,6 +1,6 @@
 //! Up and trying to suck within half an hour; a lamb that sucked has stood.
 
-use super::{Discharge, Duty, Task, at_ages, minutes};
+use super::{Discharge, Duty, LambTask, at_ages, minutes};
 use crate::book::Event;
 use crate::flock::Lamb;
 use crate::practice::Practice;
@@ -16,5 +16,5 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     }
     let due = minutes(practice.limits.up_minutes);
     let stood = Discharge::Note(Event::Stood { lamb: lamb.id });
-    Some(at_ages(lamb, Task::GetUp, due, due + LATE_AFTER, stood))
+    Some(at_ages(lamb, LambTask::GetUp, due, due + LATE_AFTER, stood))
 }

@@ -22,8 +22,7 @@ pub use hold::{Hold, hold_milk, holds};
 pub use warmth::{ColdSpell, cold_spell};
 pub use weaning::may_be_weaned;
 
-use super::{Discharge, Duty, Task};
-use crate::book::Animal;
+use super::{Discharge, Duty, LambTask, Task};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::reckon::colostrum::{self, Want};
@@ -61,10 +60,9 @@ fn looked_at_since(lamb: &Lamb, since: Moment) -> bool {
 }
 
 /// A duty of this lamb, its instants given as ages.
-fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: Discharge) -> Duty {
+fn at_ages(lamb: &Lamb, task: LambTask, due: TimeDelta, late: TimeDelta, discharge: Discharge) -> Duty {
     Duty {
-        subject: Animal::Lamb(lamb.id),
-        task,
+        task: Task::Lamb(lamb.id, task),
         since: lamb.born,
         from: lamb.born,
         due: lamb.born + due,
@@ -77,10 +75,9 @@ fn at_ages(lamb: &Lamb, task: Task, due: TimeDelta, late: TimeDelta, discharge: 
 }
 
 /// A duty of this lamb, counted from an instant at which it is due at once.
-fn at_once(lamb: &Lamb, task: Task, from: Moment, late: TimeDelta, discharge: Discharge) -> Duty {
+fn at_once(lamb: &Lamb, task: LambTask, from: Moment, late: TimeDelta, discharge: Discharge) -> Duty {
     Duty {
-        subject: Animal::Lamb(lamb.id),
-        task,
+        task: Task::Lamb(lamb.id, task),
         since: from,
         from,
         due: from,

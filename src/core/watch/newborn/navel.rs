@@ -1,6 +1,6 @@
 //! The navel: dipped at birth, and again some hours after the first dip.
 
-use super::{Discharge, Duty, Task, at_ages, minutes};
+use super::{Discharge, Duty, LambTask, at_ages, minutes};
 use crate::book::Event;
 use crate::flock::Lamb;
 use crate::practice::Practice;
@@ -19,10 +19,10 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let dip = Discharge::Note(Event::NavelDipped { lamb: lamb.id });
     let again = minutes(practice.limits.navel_again_minutes);
     match lamb.navel.as_slice() {
-        [] => Some(at_ages(lamb, Task::DipNavel, TimeDelta::zero(), FIRST_LATE, dip)),
+        [] => Some(at_ages(lamb, LambTask::DipNavel, TimeDelta::zero(), FIRST_LATE, dip)),
         [first] => {
             let due = first.since(lamb.born) + again;
-            Some(at_ages(lamb, Task::DipNavelAgain, due, due + AGAIN_LATE, dip))
+            Some(at_ages(lamb, LambTask::DipNavelAgain, due, due + AGAIN_LATE, dip))
         }
         [_, _, ..] => None,
     }

@@ -4,7 +4,7 @@
 //!
 //! Two rings are one duty: what is open first, what came too late when nothing else is.
 
-use super::{Discharge, Duty, Task};
+use super::{Discharge, Duty, LambTask, Task};
 use crate::book::{self, Animal, Event, Sex};
 use crate::flock::Lamb;
 use crate::practice::Rings;
@@ -53,10 +53,10 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
 
 fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, discharge: Discharge) -> Duty {
     let has = |kind: Ring| windows.iter().any(|window| window.ring == kind);
+    let task = LambTask::Ring { tail: has(Ring::Tail), castration: has(Ring::Castration), too_late };
     let due = lamb.found.unwrap_or(lamb.born) + RINGS_FROM;
     Duty {
-        subject: Animal::Lamb(lamb.id),
-        task: Task::Ring { tail: has(Ring::Tail), castration: has(Ring::Castration), too_late },
+        task: Task::Lamb(lamb.id, task),
         since: lamb.born,
         from: due,
         due,

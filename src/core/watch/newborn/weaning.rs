@@ -5,8 +5,8 @@
 //! Weaning is asked about at the rule's earliest age, and a day after each look (a weight, a day's solids); what is
 //! not known is never met. The last note of a day's solids stands.
 
-use super::{Discharge, Duty, Task};
-use crate::book::{Animal, Event};
+use super::{Discharge, Duty, LambTask, Task};
+use crate::book::Event;
 use crate::flock::Lamb;
 use crate::practice::{Practice, WeaningRule};
 use crate::reckon::weaning::{self, Answer, EARLIEST, FIVE_WEEKS, Verdict};
@@ -66,8 +66,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     };
     let wean = Discharge::Note(Event::Weaned { lamb: lamb.id });
     Some(Duty {
-        subject: Animal::Lamb(lamb.id),
-        task: Task::WeaningCheck { ready },
+        task: Task::Lamb(lamb.id, LambTask::WeaningCheck { ready }),
         since: lamb.born,
         from: due - A_DAY,
         due,

@@ -3,7 +3,7 @@
 //! A lamb on the bottle is fed by its last weight until it is weighed again, so that its stomach is safe; after three
 //! days unweighed in its first weeks weighing comes first, so that it is not starved either.
 
-use super::{Discharge, Duty, Task, at_ages, at_once};
+use super::{Discharge, Duty, LambTask, at_ages, at_once};
 use crate::flock::Lamb;
 use crate::practice::Practice;
 use crate::reckon::bottle;
@@ -18,14 +18,14 @@ const AGAIN_LATE: TimeDelta = TimeDelta::days(1);
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
     if let Some(due) = for_feeds(lamb, now, practice) {
-        let mut duty = at_once(lamb, Task::Weigh { for_feeds: true }, due, AGAIN_LATE, Discharge::Open);
+        let mut duty = at_once(lamb, LambTask::Weigh { for_feeds: true }, due, AGAIN_LATE, Discharge::Open);
         duty.from = due.min(now);
         return Some(duty);
     }
     if lamb.birth_weight().is_some() || lamb.age(now) >= TimeDelta::hours(24) {
         return None;
     }
-    Some(at_ages(lamb, Task::Weigh { for_feeds: false }, DUE, LATE, Discharge::Open))
+    Some(at_ages(lamb, LambTask::Weigh { for_feeds: false }, DUE, LATE, Discharge::Open))
 }
 
 /// Returns since when a bottle lamb of a day or more is to be weighed before its feeds can be trusted, if it is.

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Care, Event, Found, LambId, Lie, Part, VetSaid};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task};
+use yeanling_core::watch::{Duty, LambTask, State, Task};
 
 use super::{Kept, Law, Scene, broken, judges};
 use crate::nights::model;
@@ -39,9 +39,11 @@ pub(in crate::nights) fn a_lamb_in_danger_stays_so_until_good_news(
         return Ok(());
     }
     judges(Law::LambInDanger);
-    let here = duties.iter().filter(|duty| duty.subject == Animal::Lamb(lamb));
+    let here = duties.iter().filter(|duty| duty.subject() == Animal::Lamb(lamb));
     let told = here.filter(|duty| duty.state(now) == State::Danger).find_map(|duty| match duty.task {
-        Task::Danger(danger) => Some((danger.cold.is_some(), danger.no_swallow, danger.failing)),
+        Task::Lamb(_, LambTask::Danger(danger)) => {
+            Some((danger.cold.is_some(), danger.no_swallow, danger.failing))
+        }
         _ => None,
     });
     if told == Some((seen.cold, seen.no_swallow, seen.failing)) {
@@ -53,12 +55,12 @@ pub(in crate::nights) fn a_lamb_in_danger_stays_so_until_good_news(
 
 pub(in crate::nights) fn labors_danger_ends_by_good_news_alone(scene: &Scene<'_>) -> Kept {
     let in_danger = |duties: &[Duty], ewe: Animal| {
-        duties.iter().any(|duty| duty.subject == ewe && duty.state(scene.now) == State::Danger)
+        duties.iter().any(|duty| duty.subject() == ewe && duty.state(scene.now) == State::Danger)
     };
-    let ewes = scene.before.iter().filter(|duty| matches!(duty.subject, Animal::Ewe(_)));
+    let ewes = scene.before.iter().filter(|duty| matches!(duty.subject(), Animal::Ewe(_)));
     for duty in ewes.filter(|duty| duty.state(scene.now) == State::Danger) {
         judges(Law::LaborInDanger);
-        if !in_danger(scene.after, duty.subject) && !good_news(scene, duty.subject) {
+        if !in_danger(scene.after, duty.subject()) && !good_news(scene, duty.subject()) {
             return broken(
                 "labor's danger ends by good news alone",
                 format!("{:?} is over after {:?}", duty.task, scene.event),

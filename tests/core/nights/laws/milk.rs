@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, Duty, Task};
+use yeanling_core::watch::{Discharge, Duty, LambTask, Task};
 
 use super::{Kept, Law, broken, judges};
 use crate::nights::model;
@@ -15,23 +15,29 @@ pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
     duties: &[Duty],
 ) -> Kept {
     let held = |duty: &Duty| match duty.task {
-        Task::Feed { hold, .. }
-        | Task::FirstMilk { hold, .. }
-        | Task::Hollow { hold, .. }
-        | Task::DayTotal { hold, .. } => hold,
+        Task::Lamb(
+            _,
+            LambTask::Feed { hold, .. }
+            | LambTask::FirstMilk { hold, .. }
+            | LambTask::Hollow { hold, .. }
+            | LambTask::DayTotal { hold, .. },
+        ) => hold,
         _ => false,
     };
     if duties.iter().any(held) {
         judges(Law::Hold);
     }
-    let mut milk = duties.iter().filter(|duty| duty.subject == Animal::Lamb(lamb)).filter(|duty| {
+    let mut milk = duties.iter().filter(|duty| duty.subject() == Animal::Lamb(lamb)).filter(|duty| {
         let free = matches!(
             duty.task,
-            Task::Feed { volume: Some(_), .. }
-                | Task::Feed { hold: false, .. }
-                | Task::FirstMilk { hold: false, .. }
-                | Task::Hollow { hold: false, .. }
-                | Task::DayTotal { hold: false, .. }
+            Task::Lamb(
+                _,
+                LambTask::Feed { volume: Some(_), .. }
+                    | LambTask::Feed { hold: false, .. }
+                    | LambTask::FirstMilk { hold: false, .. }
+                    | LambTask::Hollow { hold: false, .. }
+                    | LambTask::DayTotal { hold: false, .. }
+            )
         );
         free || matches!(&duty.discharge, Discharge::Note(Event::Fed { .. } | Event::Sucked { .. }))
     });

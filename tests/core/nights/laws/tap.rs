@@ -48,7 +48,7 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
 ) -> Kept {
     for duty in said {
         let Discharge::Note(event) = &duty.discharge else { continue };
-        if again(event) || ahead(flock, duty.subject, now) {
+        if again(event) || ahead(flock, duty.subject(), now) {
             continue;
         }
         let entry = Entry {
@@ -63,7 +63,7 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
             then = yeanling_core::flock::fold(&book.with([entry]).0);
         }
         let left = duties(&then, now, &then.practice);
-        let asks = |other: &&Duty| other.subject == duty.subject && other.discharge == duty.discharge;
+        let asks = |other: &&Duty| other.subject() == duty.subject() && other.discharge == duty.discharge;
         if let Some(left) = left.iter().find(asks) {
             return broken(ONCE, format!("{:?} after {event:?}", left.task));
         }

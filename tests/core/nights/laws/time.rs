@@ -17,7 +17,7 @@ pub(in crate::nights) fn what_is_late_stays_late_until_something_is_noted(
 ) -> Kept {
     for duty in said.iter().filter(|duty| duty.state(then) >= State::Late) {
         judges(Law::Late);
-        let same = |other: &&Duty| other.subject == duty.subject && other.task.kind() == duty.task.kind();
+        let same = |other: &&Duty| other.subject() == duty.subject() && other.task.kind() == duty.task.kind();
         let state = duties.iter().find(same).map(|duty| duty.state(now));
         if state < Some(duty.state(then)) && !ends(flock, duty, now) {
             let told = format!(
@@ -35,7 +35,7 @@ pub(in crate::nights) fn what_is_late_stays_late_until_something_is_noted(
 
 /// The ends that are told, each a limit of its own.
 fn ends(flock: &Flock, duty: &Duty, now: Moment) -> bool {
-    match duty.subject {
+    match duty.subject() {
         Animal::Ewe(ewe) => of_a_ewe(flock, ewe, duty, now),
         Animal::Lamb(lamb) => of_a_lamb(flock, lamb, duty, now),
     }

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Book, Event, LambId, Milk, Way};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, Task, allow};
+use yeanling_core::watch::{Duty, LambTask, Task, allow};
 
 use super::{Kept, Law, broken, judges};
 
@@ -21,9 +21,7 @@ pub(in crate::nights) fn no_volume_is_over_the_guard(
     duties: &[Duty],
 ) -> Kept {
     for duty in duties {
-        let (Task::Feed { volume: Some(volume), .. }, Animal::Lamb(lamb)) = (duty.task, duty.subject) else {
-            continue;
-        };
+        let Task::Lamb(lamb, LambTask::Feed { volume: Some(volume), .. }) = duty.task else { continue };
         judges(Law::Volume);
         let comes = duty.comes().max(now);
         let most = weight(flock, lamb) * PER_KILOGRAM + ROUNDING;

@@ -13,7 +13,7 @@ const WHEN_LATE: TimeDelta = TimeDelta::minutes(15);
 /// Nothing lets a danger wait.
 pub(in crate::nights) fn a_danger_is_never_put_off(flock: &Flock, now: Moment, duties: &[Duty]) -> Kept {
     for duty in duties.iter().filter(|duty| duty.state(now) == State::Danger) {
-        if may_wait_until(flock, duty.subject, duty.task.kind(), now).is_some() {
+        if may_wait_until(flock, duty.subject(), duty.task.kind(), now).is_some() {
             return broken("a danger is never put off", format!("{:?}", duty.task));
         }
     }
@@ -28,7 +28,7 @@ pub(in crate::nights) fn putting_off_never_passes_the_red_limit(
     for duty in duties.iter().filter(|duty| duty.put_off.is_some()) {
         let state = duty.state(now);
         let without = Duty { put_off: None, ..duty.clone() }.state(now);
-        let noted = flock.put_off(duty.subject, duty.task.kind());
+        let noted = flock.put_off(duty.subject(), duty.task.kind());
         let long = noted.is_none_or(|noted| now.since(noted.at) > WHEN_LATE);
         if without >= State::Late {
             judges(Law::PutOff);

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Belly, Care, Event, Found, LambId, Lie, Mouth, Part, Sign, Suck, VetSaid};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, State, Task, duties};
+use yeanling_core::watch::{Duty, LambTask, State, Task, duties};
 
 use super::{Broken, Kept, Law, Scene, broken, judges};
 use crate::nights::story::clock;
@@ -16,11 +16,11 @@ const AHEAD: [i64; 5] = [10, 29, 61, 190, 420];
 pub(in crate::nights) fn a_worse_sign_never_makes_an_alarm_later_or_milder(scene: &Scene<'_>) -> Kept {
     let Some(animal) = worse(scene) else { return Ok(()) };
     let kept = |duties: &[Duty]| -> Vec<Duty> {
-        let left = |duty: &&Duty| duty.subject == animal && !answers(scene.event, duty);
+        let left = |duty: &&Duty| duty.subject() == animal && !answers(scene.event, duty);
         duties.iter().filter(left).cloned().collect()
     };
     let before = kept(scene.before);
-    let after: Vec<Duty> = scene.after.iter().filter(|duty| duty.subject == animal).cloned().collect();
+    let after: Vec<Duty> = scene.after.iter().filter(|duty| duty.subject() == animal).cloned().collect();
     if before.iter().any(|duty| duty.state(scene.now) >= State::Now) {
         judges(Law::Worse);
     }
@@ -30,7 +30,7 @@ pub(in crate::nights) fn a_worse_sign_never_makes_an_alarm_later_or_milder(scene
         let then = scene.now + TimeDelta::minutes(minutes);
         let said = |flock: &Flock| duties(flock, then, &flock.practice);
         let (before, after) = (kept(&said(was)), said(scene.flock));
-        let after: Vec<Duty> = after.into_iter().filter(|duty| duty.subject == animal).collect();
+        let after: Vec<Duty> = after.into_iter().filter(|duty| duty.subject() == animal).collect();
         milder(&before, &after, then)?;
     }
     Ok(())
@@ -124,8 +124,9 @@ fn colder(scene: &Scene<'_>, lamb: LambId) -> bool {
     let before = before.filter(|celsius| *celsius <= 40.0);
     let animal = Animal::Lamb(lamb);
     let danger = |duty: &Duty| {
-        duty.subject == animal
-            && (duty.state(scene.now) == State::Danger || matches!(duty.task, Task::Danger(_)))
+        duty.subject() == animal
+            && (duty.state(scene.now) == State::Danger
+                || matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))))
     };
     let before = before.filter(|_| !scene.before.iter().any(danger));
     last.is_some_and(|(_, last)| before.map_or(last < 37.0, |before| last < before && last < 39.0))
@@ -137,10 +138,10 @@ fn colder(scene: &Scene<'_>, lamb: LambId) -> bool {
 fn answers(event: &Event, duty: &Duty) -> bool {
     match event {
         Event::TemperatureTaken { .. } | Event::Care(Care::MouthFelt { .. }) => {
-            duty.task == Task::TakeTemperature
+            matches!(duty.task, Task::Lamb(_, LambTask::TakeTemperature))
         }
-        Event::VigorScored { .. } => duty.task == Task::ScoreVigor,
-        Event::VetCalled { .. } => duty.task == Task::CallVet,
+        Event::VigorScored { .. } => matches!(duty.task, Task::Lamb(_, LambTask::ScoreVigor)),
+        Event::VetCalled { .. } => matches!(duty.task, Task::Lamb(_, LambTask::CallVet)),
         _ => false,
     }
 }

@@ -1,0 +1,281 @@
+//! What is to be done, and for which animal: a ewe's tasks and a lamb's are two lists.
+//!
+//! A task holds the animal that it is for, so that a lamb can never be asked for an afterbirth, and who reads a ewe's
+//! tasks meets no lamb's.
+
+use std::mem::discriminant;
+
+use super::newborn::LambDanger;
+use crate::book::{Animal, DutyKind, EweId, LambId, Lie, Part};
+use crate::units::Volume;
+
+/// What is to be done, and for which animal.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum Task {
+    /// For this ewe.
+    Ewe(EweId, EweTask),
+    /// For this lamb.
+    Lamb(LambId, LambTask),
+}
+
+/// What is to be done for a ewe at lambing, and until she leaves her pen.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum EweTask {
+    /// Look at a ewe that is restless, or that the vet was called for.
+    Look,
+    /// Examine a ewe that has been restless too long, or call the vet.
+    LongRestless,
+    /// Check with a clean hand.
+    HandCheck {
+        /// Whether it is time to step in.
+        step_in: bool,
+    },
+    /// See whether what shows has come further.
+    Progress,
+    /// Call the vet: the neck of the womb has not opened.
+    NeckTight,
+    /// Call the vet unless the lamb is put right.
+    PutRight {
+        /// What was found last.
+        trouble: Trouble,
+    },
+    /// Look for the next lamb.
+    NextLamb {
+        /// Whether it is time for a clean hand check.
+        check: bool,
+    },
+    /// Ask for the afterbirth.
+    Afterbirth {
+        /// Whether it is a matter for the vet.
+        vet: bool,
+        /// Whether it was seen to hang from her.
+        hanging: bool,
+    },
+    /// Let the pair out of its pen.
+    LetOut,
+}
+
+/// What is to be done for a lamb.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub enum LambTask {
+    /// Dip the navel for the first time.
+    DipNavel,
+    /// Dip the navel once more.
+    DipNavelAgain,
+    /// See it standing.
+    GetUp,
+    /// See it suck, or give it its first milk.
+    FirstMilk {
+        /// Whether the last call has come.
+        last_call: bool,
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+        /// Whether it is so late that a thermometer, or a finger in the mouth, comes before milk.
+        check: bool,
+    },
+    /// Give the next feed by hand.
+    Feed {
+        /// How much; nothing while its weight is not known.
+        volume: Option<Volume>,
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+        /// Whether it is to be weighed first, since the volume goes by an old weight.
+        weigh: bool,
+    },
+    /// Make up what its first day is short of.
+    DayTotal {
+        /// What it was given by hand.
+        given: Volume,
+        /// What it wants in 24 hours.
+        want: Volume,
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+    },
+    /// Weigh it.
+    Weigh {
+        /// Whether its feeds go by an old weight, or by none.
+        for_feeds: bool,
+    },
+    /// Score its vigor.
+    ScoreVigor,
+    /// Take its temperature again.
+    TakeTemperature,
+    /// Call the vet for it.
+    CallVet,
+    /// It is in danger: the sign and the next step.
+    Danger(LambDanger),
+    /// Feed it: its belly felt hollow.
+    Hollow {
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+        /// Whether a thermometer, or a finger in the mouth, comes before milk.
+        check: bool,
+    },
+    /// Look at a lamb that the vet was called for.
+    Look,
+    /// Put a ring on it, or be told that it is too late for one.
+    Ring {
+        /// Whether it is for the tail.
+        tail: bool,
+        /// Whether it is for castration.
+        castration: bool,
+        /// Whether the farm's limit has passed: a matter for the vet.
+        too_late: bool,
+    },
+    /// See whether it can be weaned from the bottle.
+    WeaningCheck {
+        /// Whether the farm's rule says yes on what is known.
+        ready: bool,
+    },
+}
+
+/// What is wrong with a lamb that is being born.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Trouble {
+    /// A hand found that it lies so.
+    Lies(Lie),
+    /// This alone shows of it.
+    Shows(Part),
+    /// Nobody said; she is being helped.
+    Helped,
+}
+
+impl Task {
+    /// Returns the animal it is for.
+    #[must_use]
+    pub const fn subject(self) -> Animal {
+        match self {
+            Self::Ewe(ewe, _) => Animal::Ewe(ewe),
+            Self::Lamb(lamb, _) => Animal::Lamb(lamb),
+        }
+    }
+
+    /// Returns its rank among duties of one state; what a life hangs on is 0.
+    #[must_use]
+    pub const fn weight(self) -> u8 {
+        match self {
+            Self::Ewe(_, task) => task.weight(),
+            Self::Lamb(_, task) => task.weight(),
+        }
+    }
+
+    /// Returns the name under which the book knows it.
+    #[must_use]
+    pub const fn kind(self) -> DutyKind {
+        match self {
+            Self::Ewe(_, task) => task.kind(),
+            Self::Lamb(_, task) => task.kind(),
+        }
+    }
+
+    /// Says whether both ask the same of the same animal, whatever volume or step either names.
+    #[must_use]
+    pub fn asks_the_same(self, other: Self) -> bool {
+        match (self, other) {
+            (Self::Ewe(one, task), Self::Ewe(two, asks)) => {
+                one == two && discriminant(&task) == discriminant(&asks)
+            }
+            (Self::Lamb(one, task), Self::Lamb(two, asks)) => {
+                one == two && discriminant(&task) == discriminant(&asks)
+            }
+            (Self::Ewe(..), Self::Lamb(..)) | (Self::Lamb(..), Self::Ewe(..)) => false,
+        }
+    }
+}
+
+impl EweTask {
+    /// Returns its rank among duties of one state; what a life hangs on is 0.
+    #[must_use]
+    pub const fn weight(self) -> u8 {
+        match self {
+            Self::LongRestless
+            | Self::HandCheck { .. }
+            | Self::Progress
+            | Self::NeckTight
+            | Self::PutRight { .. } => 0,
+            Self::NextLamb { .. } | Self::Look => 1,
+            Self::Afterbirth { .. } => 3,
+            Self::LetOut => 5,
+        }
+    }
+
+    /// Returns the name under which the book knows it.
+    #[must_use]
+    pub const fn kind(self) -> DutyKind {
+        match self {
+            Self::Look => DutyKind::Look,
+            Self::LongRestless => DutyKind::LongRestless,
+            Self::HandCheck { .. } => DutyKind::HandCheck,
+            Self::Progress => DutyKind::Progress,
+            Self::NeckTight => DutyKind::NeckTight,
+            Self::PutRight { .. } => DutyKind::PutRight,
+            Self::NextLamb { .. } => DutyKind::NextLamb,
+            Self::Afterbirth { .. } => DutyKind::Afterbirth,
+            Self::LetOut => DutyKind::LetOut,
+        }
+    }
+}
+
+impl LambTask {
+    /// Returns its rank among duties of one state; what a life hangs on is 0.
+    #[must_use]
+    pub const fn weight(self) -> u8 {
+        match self {
+            Self::FirstMilk { .. }
+            | Self::Feed { .. }
+            | Self::TakeTemperature
+            | Self::CallVet
+            | Self::Danger(_)
+            | Self::Hollow { .. }
+            | Self::Weigh { for_feeds: true } => 0,
+            Self::DayTotal { .. } | Self::GetUp | Self::Look => 1,
+            Self::DipNavel => 2,
+            Self::DipNavelAgain => 3,
+            Self::ScoreVigor => 4,
+            Self::Weigh { for_feeds: false } | Self::Ring { .. } | Self::WeaningCheck { .. } => 5,
+        }
+    }
+
+    /// Returns the name under which the book knows it.
+    #[must_use]
+    pub const fn kind(self) -> DutyKind {
+        match self {
+            Self::DipNavel => DutyKind::DipNavel,
+            Self::DipNavelAgain => DutyKind::DipNavelAgain,
+            Self::GetUp => DutyKind::GetUp,
+            Self::FirstMilk { .. } => DutyKind::FirstMilk,
+            Self::Feed { .. } => DutyKind::Feed,
+            Self::DayTotal { .. } => DutyKind::DayTotal,
+            Self::Weigh { .. } => DutyKind::Weigh,
+            Self::ScoreVigor => DutyKind::ScoreVigor,
+            Self::TakeTemperature => DutyKind::TakeTemperature,
+            Self::CallVet | Self::Danger(_) => DutyKind::CallVet,
+            Self::Hollow { .. } => DutyKind::Hollow,
+            Self::Look => DutyKind::Look,
+            Self::Ring { .. } => DutyKind::Ring,
+            Self::WeaningCheck { .. } => DutyKind::WeaningCheck,
+        }
+    }
+
+    /// Says whether it is milk that must wait, since something holds it back.
+    #[must_use]
+    pub const fn milk_must_wait(self) -> bool {
+        match self {
+            Self::FirstMilk { hold, .. }
+            | Self::Feed { hold, .. }
+            | Self::DayTotal { hold, .. }
+            | Self::Hollow { hold, .. } => hold,
+            Self::DipNavel
+            | Self::DipNavelAgain
+            | Self::GetUp
+            | Self::Weigh { .. }
+            | Self::ScoreVigor
+            | Self::TakeTemperature
+            | Self::CallVet
+            | Self::Danger(_)
+            | Self::Look
+            | Self::Ring { .. }
+            | Self::WeaningCheck { .. } => false,
+        }
+    }
+}
