@@ -2,7 +2,8 @@
 //!
 //! The book makes the flock, the flock makes the watch and the season's figures; `reckon` stands beside them. There is no browser here, no
 //! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down,
-//! `spreadsheet` plain tables; `arrange` puts things in order for all.
+//! `spreadsheet` plain tables; `arrange` puts things in order for all, and `terms` are the trade's words beneath all but
+//! the units.
 
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
@@ -16,5 +17,6 @@ pub mod practice;
 pub mod reckon;
 pub mod source;
 pub mod spreadsheet;
+pub mod terms;
 pub mod units;
 pub mod watch;

@@ -4,7 +4,7 @@ use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::figures::Overdue;
 use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::What;
-use yeanling_core::reckon::season::ewe::{Ground, NoOutlook, Outlook, Sign};
+use yeanling_core::reckon::season::ewe::{Ground, NoOutlook, Outlook};
 use yeanling_core::reckon::season::forecast::Forecast;
 use yeanling_core::reckon::season::pens::Rule;
 use yeanling_core::units::System;
@@ -113,7 +113,7 @@ pub fn has_lambed(on: NaiveDate, lambs: usize) -> String {
 pub fn ground(ground: &Ground) -> String {
     match ground {
         Ground::Sign { sign, factor } => {
-            format!("{}: the next hours count {} times", sign_name(*sign), number(*factor, 0))
+            format!("{}: the next hours count {} times", labor::sign(*sign), number(*factor, 0))
         }
         Ground::AgeAtScan { on, age_days } => {
             format!("Scanned {}: lambs of {age_days} days", short_date(*on))
@@ -123,16 +123,6 @@ pub fn ground(ground: &Ground) -> String {
             format!("Ram with her group {} to {}", short_date(*ram_in), short_date(*ram_out))
         }
     }
-}
-
-const fn sign_name(sign: Sign) -> &'static str {
-    labor::sign(match sign {
-        Sign::Slack => yeanling_core::book::Sign::Slack,
-        Sign::Apart => yeanling_core::book::Sign::Apart,
-        Sign::Discharge => yeanling_core::book::Sign::Discharge,
-        Sign::UdderTight => yeanling_core::book::Sign::UdderTight,
-        Sign::Restless => yeanling_core::book::Sign::Restless,
-    })
 }
 
 /// Returns why nothing can be told of a ewe.

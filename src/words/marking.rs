@@ -1,7 +1,8 @@
 //! Rings, tags and vaccine. Wherever a law stands behind a line, it says when it was read, and "check local rules".
 
 use yeanling_core::practice::DamsVaccinated;
-use yeanling_core::reckon::marking::{READ_IN, Ring, RingState, TagRule, Vaccine, Window};
+use yeanling_core::reckon::marking::{READ_IN, RingState, TagRule, Vaccine, Window};
+use yeanling_core::terms::Ring;
 
 use super::common::span;
 use super::practice::ring_rule;

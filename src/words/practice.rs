@@ -4,7 +4,8 @@ use yeanling_core::practice::{
     BottleTable, BreedMeans, BreedType, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit,
     PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
-use yeanling_core::reckon::marking::{Ring, banned};
+use yeanling_core::reckon::marking::banned;
+use yeanling_core::terms::Ring;
 use yeanling_core::units::{Strength, System, TimeDelta};
 
 use super::common::{number, span};

@@ -2,9 +2,9 @@
 
 use yeanling_core::book::{DutyKind, VigorScale};
 use yeanling_core::flock::Scored;
-use yeanling_core::reckon::labor::Needs;
+use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble, needs};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble};
 
 use super::common::{clock, day_and_clock, span, volume};
 use super::{danger, labor};

@@ -1,9 +1,9 @@
 //! What a fact is about: its animals, its pen, its group, the stores, or the entry that it corrects.
 
+use super::animal::Animal;
 use super::event::Event;
-use super::goods::MilkedFrom;
 use super::ids::{EntryId, EweId, GroupId, LambId, PenId};
-use super::terms::Animal;
+use super::milked_from::MilkedFrom;
 
 /// What a fact is about.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

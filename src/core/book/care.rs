@@ -3,8 +3,8 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::animal::Animal;
 use super::ids::{EweId, LambId};
-use super::terms::Animal;
 use crate::units::Moment;
 
 /// A fact of care.

@@ -5,16 +5,17 @@
 
 use serde::{Deserialize, Serialize};
 
+use super::animal::Animal;
 use super::care::Care;
-use super::goods::{Item, MilkedFrom};
+use super::duty_kind::DutyKind;
 use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
 use super::life::Life;
-use super::terms::{
-    Animal, Belly, Cause, DutyKind, Ease, Found, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
-    Way,
-};
+use super::milked_from::MilkedFrom;
 use super::unread::Unread;
 use crate::practice::Choice;
+use crate::terms::{
+    Belly, Cause, Ease, Found, Item, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale, Way,
+};
 use crate::units::{Amount, Brix, Condition, Mass, Moment, Temperature, Volume};
 
 /// A fact.

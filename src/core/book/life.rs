@@ -7,8 +7,8 @@
 use chrono::NaiveDate;
 use serde::{Deserialize, Serialize};
 
+use super::animal::Animal;
 use super::ids::{EweId, LambId};
-use super::terms::Animal;
 
 /// A fact of an animal's life.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]

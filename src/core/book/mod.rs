@@ -3,41 +3,45 @@
 //! Two books become one by union, so any number of phones may meet in any order, any number of times.
 
 mod about;
+mod animal;
 mod care;
 mod clock;
+mod duty_kind;
 mod entry;
 mod event;
 mod fact;
 mod file;
-mod goods;
 mod ids;
+mod lengths;
 mod life;
 mod merge;
+mod milked_from;
 mod split;
 mod standing;
-mod terms;
 mod unread;
 
 use std::collections::BTreeMap;
 
+pub use animal::Animal;
 pub use care::{Awaited, Care, GlucoseBy, Mouth, Suck, VetSaid};
 pub use clock::{AHEAD, SLACK};
+pub use duty_kind::DutyKind;
 pub use entry::Entry;
 pub use event::Event;
 pub use file::{BookFile, FORMAT, FileError, MOST_BYTES, MOST_ENTRY, VERSION, read, write};
-pub use goods::{Item, Measure, MilkedFrom};
 pub use ids::{BatchId, DeviceId, EntryId, EweId, GroupId, LambId, PenId};
+pub use lengths::{MOST_REMARK, MOST_TAG, MOST_WORDS};
 pub use life::{BirthDay, Castration, DayOrder, Departure, Life, NoBirthDay, Route, Treatment};
 pub use merge::Merged;
+pub use milked_from::MilkedFrom;
 pub use split::{MOST_WRITTEN, SPEAK_FROM, Written, split, split_within};
 pub use standing::{Corrected, Standing, corrected, standing};
-pub use terms::{
-    Animal, Belly, Cause, DutyKind, Ease, Found, Lie, MOST_REMARK, MOST_TAG, MOST_WORDS, Milk, Part, PenSize,
-    RamAge, Ring, Sex, Sign, VigorScale, Way,
-};
-
 pub use unread::Unread;
 
+pub use crate::terms::{
+    Belly, Cause, Ease, Found, Item, Lie, Measure, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
+    Way,
+};
 use crate::units::Moment;
 
 /// Everything that was noted, keyed by entry.

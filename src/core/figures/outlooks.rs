@@ -7,7 +7,7 @@ use chrono::NaiveDate;
 
 use super::matings::{Known, Mated};
 use crate::arrange::Arrange;
-use crate::book::{EweId, GroupId, Sign};
+use crate::book::{EweId, GroupId};
 use crate::flock::{Expectation, Flock};
 use crate::reckon::season::ewe::{self, Common, Evidence, NoOutlook, Outlook, outlook, outlook_among};
 use crate::reckon::season::mating::Mating;
@@ -125,10 +125,10 @@ fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<E
     };
     let mating = Mating::new(day(ram_in), expectation.ram_out().map(day))
         .map_err(|_| NoOutlook::Passed { last: day(ram_in) })?;
-    let signs =
-        flock.ewe(expectation.ewe).and_then(|ewe| ewe.labor.as_ref()).map_or_else(Vec::new, |labor| {
-            labor.signs.iter().map(|(at, sign)| (of_sign(*sign), at.local())).collect()
-        });
+    let signs = flock
+        .ewe(expectation.ewe)
+        .and_then(|ewe| ewe.labor.as_ref())
+        .map_or_else(Vec::new, |labor| labor.signs.iter().map(|(at, sign)| (*sign, at.local())).collect());
     let scan = expectation.scan.map(|scan| ewe::Scan {
         on: day(scan.at),
         lambs: Some(scan.lambs),
@@ -162,15 +162,5 @@ fn without(evidence: Evidence, reason: NoOutlook) -> Option<Evidence> {
         }
         NoOutlook::MarkWithoutRam { .. } => Some(Evidence { marks: Vec::new(), ..evidence }),
         NoOutlook::Passed { .. } | NoOutlook::Refused(_) => None,
-    }
-}
-
-const fn of_sign(sign: Sign) -> ewe::Sign {
-    match sign {
-        Sign::Restless => ewe::Sign::Restless,
-        Sign::Apart => ewe::Sign::Apart,
-        Sign::UdderTight => ewe::Sign::UdderTight,
-        Sign::Slack => ewe::Sign::Slack,
-        Sign::Discharge => ewe::Sign::Discharge,
     }
 }

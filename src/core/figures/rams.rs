@@ -8,7 +8,7 @@ use super::matings::count;
 use crate::book::{EweId, RamAge};
 use crate::flock::{Flock, Group};
 use crate::reckon::season::cycles::{self, Settled};
-use crate::reckon::season::mating::{RamsAge, ewes_to_rams};
+use crate::reckon::season::mating::ewes_to_rams;
 use crate::units::Moment;
 
 /// The ewes of a group against what is printed for its rams.
@@ -32,18 +32,10 @@ impl Served {
 /// one is not known.
 #[must_use]
 pub fn served(flock: &Flock, group: &Group) -> Option<Served> {
-    let rams: Vec<RamsAge> = group.rams_in().map(|ram| ram.age.map(of_age)).collect::<Option<_>>()?;
+    let rams: Vec<RamAge> = group.rams_in().map(|ram| ram.age).collect::<Option<_>>()?;
     let lives = |ewe: &EweId| flock.ewe(*ewe).is_some_and(|ewe| ewe.lives());
     let ewes = count(group.ewes().filter(lives).count());
     (!rams.is_empty()).then(|| Served { ewes, printed: ewes_to_rams(&rams) })
-}
-
-const fn of_age(age: RamAge) -> RamsAge {
-    match age {
-        RamAge::Lamb => RamsAge::Lamb,
-        RamAge::Yearling => RamsAge::Yearling,
-        RamAge::Mature => RamsAge::Mature,
-    }
 }
 
 /// Returns how many ewes of a group settled in the first cycle of its last ram, as known at `now`; none until 20 days

@@ -26,15 +26,6 @@ pub const SOURCES: &[Source] = &[
     ours("For \"up to 16 fl oz\" the range starts at 8, the most of the row before"),
 ];
 
-/// What is in the bottle.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Milk {
-    /// Colostrum.
-    Colostrum,
-    /// Ewe milk or lamb milk replacer.
-    Milk,
-}
-
 /// One printed row of a table.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Row {
@@ -48,8 +39,8 @@ pub struct Row {
     pub most: Volume,
     /// Feeds a day.
     pub feeds: u8,
-    /// What is fed.
-    pub milk: Milk,
+    /// Whether it is colostrum; ewe milk or lamb milk replacer otherwise.
+    pub colostrum: bool,
 }
 
 const fn milliliters(first_day: u16, last_day: u16, least: f64, most: f64, feeds: u8) -> Row {
@@ -59,18 +50,18 @@ const fn milliliters(first_day: u16, last_day: u16, least: f64, most: f64, feeds
         least: Volume::from_milliliters(least),
         most: Volume::from_milliliters(most),
         feeds,
-        milk: Milk::Milk,
+        colostrum: false,
     }
 }
 
-const fn ounces(first_day: u16, last_day: u16, least: f64, most: f64, feeds: u8, milk: Milk) -> Row {
+const fn ounces(first_day: u16, last_day: u16, least: f64, most: f64, feeds: u8, colostrum: bool) -> Row {
     Row {
         first_day,
         last_day,
         least: Volume::from_fluid_ounces(least),
         most: Volume::from_fluid_ounces(most),
         feeds,
-        milk,
+        colostrum,
     }
 }
 
@@ -85,11 +76,11 @@ pub const VET_SUPPLIER_ROWS: &[Row] = &[
 
 /// The US handbook's table, printed in fluid ounces. Its last row says only "up to 16"; see `SOURCES`.
 pub const US_HANDBOOK_ROWS: &[Row] = &[
-    ounces(1, 2, 2.0, 3.0, 6, Milk::Colostrum),
-    ounces(3, 4, 3.0, 5.0, 6, Milk::Milk),
-    ounces(5, 14, 4.0, 6.0, 4, Milk::Milk),
-    ounces(15, 21, 6.0, 8.0, 4, Milk::Milk),
-    ounces(22, 35, 8.0, 16.0, 3, Milk::Milk),
+    ounces(1, 2, 2.0, 3.0, 6, true),
+    ounces(3, 4, 3.0, 5.0, 6, false),
+    ounces(5, 14, 4.0, 6.0, 4, false),
+    ounces(15, 21, 6.0, 8.0, 4, false),
+    ounces(22, 35, 8.0, 16.0, 3, false),
 ];
 
 /// Returns the rows of a table, youngest first.
@@ -110,8 +101,8 @@ pub struct Day {
     pub days_old: u16,
     /// The present weight it was worked out for, if known.
     pub weight: Option<Mass>,
-    /// What is fed.
-    pub milk: Milk,
+    /// Whether it is colostrum; ewe milk or lamb milk replacer otherwise.
+    pub colostrum: bool,
     /// Feeds a day.
     pub feeds: u8,
     /// The least at one feed, as printed.
@@ -194,7 +185,7 @@ pub fn day(age: TimeDelta, weight: Option<Mass>, table: BottleTable) -> Result<D
         table,
         days_old,
         weight,
-        milk: row.milk,
+        colostrum: row.colostrum,
         feeds: row.feeds,
         least: row.least,
         most: row.most,

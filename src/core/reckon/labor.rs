@@ -4,6 +4,7 @@
 
 use super::cited::{common, ours, seen};
 use crate::source::{Known, Source};
+use crate::terms::Lie;
 use crate::units::TimeDelta;
 
 /// A restless ewe is looked at so often (common practice).
@@ -67,4 +68,22 @@ pub enum Needs {
     Help,
     /// The vet at once.
     Vet,
+}
+
+/// Says what a lamb that lies so needs (ours).
+#[must_use]
+pub const fn needs(lie: Lie) -> Needs {
+    match lie {
+        Lie::Normal => Needs::Nothing,
+        Lie::OneLegBack
+        | Lie::BothLegsBack
+        | Lie::HeadDown
+        | Lie::ElbowsLocked
+        | Lie::HindFeetFirst
+        | Lie::TailFirst
+        | Lie::HeadBack
+        | Lie::TwoTangled
+        | Lie::UpsideDown => Needs::Help,
+        Lie::Crosswise | Lie::TooBig | Lie::Deformed | Lie::Dead => Needs::Vet,
+    }
 }

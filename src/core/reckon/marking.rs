@@ -10,6 +10,7 @@
 use super::cited::{AHDB, ours, seen};
 use crate::practice::{DamsVaccinated, RingRule, Rings};
 use crate::source::Source;
+use crate::terms::Ring;
 use crate::units::TimeDelta;
 
 /// The year in which these laws were read.
@@ -52,15 +53,6 @@ pub const SOURCES: &[Source] = &[
         "On the last day itself it is too late; where it is not known whether the dam had hers, she had not",
     ),
 ];
-
-/// What a ring is for.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Ring {
-    /// A tail.
-    Tail,
-    /// Castration.
-    Castration,
-}
 
 /// When a ring may go on.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -111,7 +103,8 @@ pub const fn banned(rule: RingRule, ring: Ring) -> bool {
 ///
 /// ```
 /// use yeanling_core::practice::{RingRule, Rings};
-/// use yeanling_core::reckon::marking::{Ring, ring};
+/// use yeanling_core::reckon::marking::ring;
+/// use yeanling_core::terms::Ring;
 /// use yeanling_core::units::TimeDelta;
 /// let rings = Rings { rule: RingRule::EnglandWales, tails: true, ram_lambs: false };
 /// assert_eq!(ring(rings, Ring::Tail).unwrap().before, TimeDelta::days(7));

@@ -18,7 +18,6 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
 pub use duty::{Discharge, Duty, State};
-pub use labor::needs;
 pub use newborn::{
     ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
 };

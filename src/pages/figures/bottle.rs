@@ -1,7 +1,7 @@
 //! How much a bottle lamb takes, from its age in days and, if it is known, its weight today.
 
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{self, Day, Milk, NoRow};
+use yeanling_core::reckon::bottle::{self, Day, NoRow};
 use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 use yeanling_words::common::{volume_at_most, volume_at_most_number, volume_unit};
@@ -67,12 +67,8 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
 /// Returns the feeds of the day and what goes into them.
 fn feeds(day: &Day, system: System) -> Blocks {
     let why = || Some(Reason::Bottle(Box::new(*day)));
-    let with_powder = match day.milk {
-        Milk::Milk => true,
-        Milk::Colostrum => false,
-    };
     let cap = day.cap.map(|cap| answer("cap", words::CAP, most_in_a_day(cap, system), why()));
-    let mixes = with_powder.then(|| {
+    let mixes = (!day.colostrum).then(|| {
         [
             answer("mix-feed", words::MIX_FEED, mixed(day.per_feed, system), why()),
             answer("mix-day", words::MIX_DAY, mixed(day.day_total, system), why()),
@@ -95,7 +91,7 @@ fn feeds(day: &Day, system: System) -> Blocks {
     if day.cap.is_none() {
         blocks = blocks.small(words::NO_CAP);
     }
-    if with_powder { blocks } else { blocks.text(words::COLOSTRUM) }
+    if day.colostrum { blocks.text(words::COLOSTRUM) } else { blocks }
 }
 
 /// A day held to its cap is shown as the cap is, rounded down, so that one volume never reads as two.

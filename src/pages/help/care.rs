@@ -2,9 +2,10 @@
 
 use yeanling_core::practice::{DamsVaccinated, Limits, RingRule, Rings};
 use yeanling_core::reckon::cold_lamb::{Answer, decide};
-use yeanling_core::reckon::marking::{Ring, ring, vaccine};
+use yeanling_core::reckon::marking::{ring, vaccine};
 use yeanling_core::reckon::ten_point::Sign;
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::terms::Ring;
 use yeanling_core::units::{System, Temperature, TimeDelta};
 use yeanling_words::cold_lamb::courses;
 use yeanling_words::{cold_lamb as cold_words, help as words, marking as marks, why};
@@ -71,7 +72,7 @@ pub(super) fn rings() -> Blocks {
     let rules = [RingRule::EnglandWales, RingRule::Germany, RingRule::NewSouthWales, RingRule::NewZealand];
     let limits = rules.into_iter().flat_map(|rule| {
         let rings = Rings { rule, tails: true, ram_lambs: true };
-        [Ring::Tail, Ring::Castration].into_iter().filter_map(move |kind| ring(rings, kind))
+        Ring::ALL.into_iter().filter_map(move |kind| ring(rings, kind))
     });
     let mut lines: Vec<String> = limits.map(|window| marks::window(&window)).collect();
     lines.extend(marks::laws());

@@ -1,12 +1,12 @@
 //! How warm it is, what its birth weight means, and when rings, tags and vaccine come.
 
-use yeanling_core::book::{self, Event, Sex};
+use yeanling_core::book::{Event, Ring, Sex};
 use yeanling_core::flock::Lamb;
 use yeanling_core::practice::RingRule;
 use yeanling_core::reckon::birth_weight::{Against, OwnMean, against};
 use yeanling_core::reckon::body_temperature;
 use yeanling_core::reckon::cold_lamb::decide;
-use yeanling_core::reckon::marking::{Ring, ring, ring_state, vaccine};
+use yeanling_core::reckon::marking::{ring, ring_state, vaccine};
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{ColdSpell, cold_spell};
 use yeanling_words::common::{date, day_and_clock, mass, temperature_both};
@@ -72,7 +72,7 @@ fn weighed(view: &View, lamb: &Lamb) -> Option<(Against, usize)> {
 
 /// Returns tags and vaccine folded away, and the rings with the farm's limits.
 pub(super) fn marking(view: &View, lamb: &Lamb) -> Blocks {
-    let rings = [Ring::Tail, Ring::Castration].map(|kind| ring_line(view, lamb, kind));
+    let rings = Ring::ALL.map(|kind| ring_line(view, lamb, kind));
     Blocks::new()
         .fold("marking", words::MARKING, tags_and_vaccine(view, lamb))
         .then(rings.into_iter().flatten())
@@ -81,7 +81,7 @@ pub(super) fn marking(view: &View, lamb: &Lamb) -> Blocks {
 /// Returns one ring: that it is on, that it is banned, or its window and whether it can still be noted.
 fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
     let (none, rings) = (Blocks::new(), view.practice().rings);
-    if let Some((at, _)) = lamb.rings.iter().find(|(_, ring)| *ring == in_book(kind)) {
+    if let Some((at, _)) = lamb.rings.iter().find(|(_, ring)| *ring == kind) {
         return none.remark(marks::ringed_at(kind, &day_and_clock(*at, view.now)), []);
     }
     if kind == Ring::Castration && lamb.sex != Some(Sex::Ram) {
@@ -92,20 +92,13 @@ fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
     }
     let Some(window) = ring(rings, kind) else { return none };
     let state = ring_state(&window, lamb.age(view.now));
-    let ringed = Action::Note(vec![Event::Ringed { lamb: lamb.id, ring: in_book(kind) }]);
+    let ringed = Action::Note(vec![Event::Ringed { lamb: lamb.id, ring: kind }]);
     let key = match kind {
         Ring::Tail => "ring-tail",
         Ring::Castration => "ring-castration",
     };
     none.remark(marks::stands(&window, state), [why(marks::ring(kind), Reason::Ring(window, state))])
         .button(Button::new(key, marks::ringed(kind), ringed))
-}
-
-const fn in_book(kind: Ring) -> book::Ring {
-    match kind {
-        Ring::Tail => book::Ring::Tail,
-        Ring::Castration => book::Ring::Castration,
-    }
 }
 
 /// The rules about tags that may be this farm's, and when the first vaccine is due.

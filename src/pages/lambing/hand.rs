@@ -1,7 +1,7 @@
 //! The sheet that asks what a clean hand found: the way itself, or a lamb and how it lies.
 
 use yeanling_core::book::{Event, EweId, Found};
-use yeanling_core::watch;
+use yeanling_core::reckon::labor::needs;
 use yeanling_words::{cautions, labor as words};
 
 use super::held;
@@ -18,7 +18,7 @@ pub(crate) fn sheet(ewe: EweId) -> SheetPage {
         let button = DrawnButton {
             drawing: format!("lies.svg#{}", words::drawing(lie)),
             label: words::lie(lie).to_owned(),
-            note: words::needs(watch::needs(lie)).to_owned(),
+            note: words::needs(needs(lie)).to_owned(),
             does: found(Found::Lamb(lie)),
         };
         blocks.add(format!("lie-{}", words::drawing(lie)), Kind::DrawnButton(button))

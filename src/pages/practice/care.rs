@@ -3,7 +3,8 @@
 use yeanling_core::practice::{
     BreedMeans, BreedType, Choice, DamsVaccinated, Practice, RINGS_OWN_DAYS, RingRule, Rings, VigorInUse,
 };
-use yeanling_core::reckon::marking::{Ring, banned};
+use yeanling_core::reckon::marking::banned;
+use yeanling_core::terms::Ring;
 use yeanling_words::{errors, marking, practice as words};
 
 use super::{one_of, options};

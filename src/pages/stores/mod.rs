@@ -53,49 +53,6 @@ fn row(one: &OnShelf) -> (Key, Row) {
     (format!("{:?}", one.item).to_lowercase().into(), row)
 }
 
-/// What stands in the kit under this thing; none for what the stores count in another unit.
-const fn of_kit(item: shopping::Item) -> Option<Item> {
-    match item {
-        shopping::Item::Gloves => Some(Item::Gloves),
-        shopping::Item::Ropes => Some(Item::Ropes),
-        shopping::Item::Harness => Some(Item::Harnesses),
-        shopping::Item::Tags => Some(Item::Tags),
-        shopping::Item::Thermometer => Some(Item::Thermometers),
-        shopping::Item::Bottle => Some(Item::Bottles),
-        shopping::Item::Teat => Some(Item::Teats),
-        shopping::Item::Tube => Some(Item::Tubes),
-        shopping::Item::Syringe => Some(Item::Syringes),
-        shopping::Item::Electrolyte => Some(Item::Electrolyte),
-        shopping::Item::Marker => Some(Item::Markers),
-        shopping::Item::Towel => Some(Item::Towels),
-        shopping::Item::Lubricant
-        | shopping::Item::Iodine
-        | shopping::Item::Warming
-        | shopping::Item::Disinfectant => None,
-    }
-}
-
-/// How many pieces the stores count for one of the kit: gloves and tags are reckoned in pairs.
-const fn pieces(item: shopping::Item) -> u32 {
-    match item {
-        shopping::Item::Gloves | shopping::Item::Tags => 2,
-        shopping::Item::Lubricant
-        | shopping::Item::Ropes
-        | shopping::Item::Harness
-        | shopping::Item::Iodine
-        | shopping::Item::Thermometer
-        | shopping::Item::Bottle
-        | shopping::Item::Teat
-        | shopping::Item::Tube
-        | shopping::Item::Syringe
-        | shopping::Item::Warming
-        | shopping::Item::Electrolyte
-        | shopping::Item::Marker
-        | shopping::Item::Disinfectant
-        | shopping::Item::Towel => 1,
-    }
-}
-
 /// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
 fn to_come(flock: &Flock, outlooks: &Outlooks, now: Moment) -> (u32, f64) {
     let seen = ahead(flock, outlooks, now);
@@ -108,54 +65,18 @@ fn to_come(flock: &Flock, outlooks: &Outlooks, now: Moment) -> (u32, f64) {
 }
 
 /// How much of a thing to have, in its own unit; none for what nobody can say.
-fn wanted(item: Item, needs: &[shopping::Need], lambs: f64, flock: &Flock) -> Option<Amount> {
-    let of_needs = needs
-        .iter()
-        .find(|need| of_kit(need.rate.item) == Some(item))
-        .map(|need| Amount::from_units(f64::from(need.have * pieces(need.rate.item))));
-    let powder = || {
+fn wanted(item: Item, need: Option<&shopping::Need>, lambs: f64, flock: &Flock) -> Option<Amount> {
+    if item == Item::MilkPowder {
         let rule = flock.practice.powder_rule;
         let powder = shopping::powder(lambs, ON_THE_BOTTLE, rule).ok().filter(|powder| powder.lambs > 0)?;
-        Some(Amount::from_units(powder.total.1.as_kilograms()))
-    };
-    match item {
-        Item::MilkPowder => powder(),
-        Item::Hay
-        | Item::Straw
-        | Item::Grain
-        | Item::ColostrumPowder
-        | Item::Electrolyte
-        | Item::Iodine
-        | Item::Disinfectant
-        | Item::Lubricant
-        | Item::Gloves
-        | Item::Ropes
-        | Item::Harnesses
-        | Item::Towels
-        | Item::Bottles
-        | Item::Teats
-        | Item::Tubes
-        | Item::Syringes
-        | Item::Thermometers
-        | Item::Markers
-        | Item::Crayons
-        | Item::Tags
-        | Item::Rings => of_needs,
+        return Some(Amount::from_units(powder.total.1.as_kilograms()));
     }
+    need.and_then(shopping::Need::pieces).map(|pieces| Amount::from_units(f64::from(pieces)))
 }
 
 /// How many uses of a thing to have where the stores count it in another unit: dips, portions, bottles.
-fn in_uses(item: Item, needs: &[shopping::Need]) -> Option<String> {
-    let kit = if item == Item::Iodine {
-        shopping::Item::Iodine
-    } else if item == Item::Lubricant {
-        shopping::Item::Lubricant
-    } else if item == Item::Disinfectant {
-        shopping::Item::Disinfectant
-    } else {
-        return None;
-    };
-    needs.iter().find(|need| need.rate.item == kit).map(|need| words::uses(item, need.have))
+fn in_uses(need: &shopping::Need) -> Option<String> {
+    need.pieces().is_none().then(|| words::uses(need.rate.item, need.have))
 }
 
 /// The shelf, what is short first, then what was not counted, then what is enough.
@@ -165,8 +86,9 @@ fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
     let mut shelf: Vec<(u8, OnShelf)> = Item::ALL
         .into_iter()
         .map(|item| {
-            let wanted = wanted(item, &needs, lambs, flock);
-            let uses = in_uses(item, &needs);
+            let need = needs.iter().find(|need| need.rate.item == item);
+            let wanted = wanted(item, need, lambs, flock);
+            let uses = need.and_then(in_uses);
             let there = flock.stores.level(item);
             let short = words::short(item, there, wanted, system);
             let known = there.is_some() || wanted.is_some() || uses.is_some();

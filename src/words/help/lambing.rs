@@ -1,7 +1,7 @@
 //! Around lambing, to be read with no network: by when to look, to put in a hand, to call; and how a lamb lies.
 
 use yeanling_core::practice::{LaborLimits, PenStay};
-use yeanling_core::watch;
+use yeanling_core::reckon::labor::needs;
 
 use crate::common::{hours, minutes};
 use crate::labor;
@@ -60,8 +60,8 @@ pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
 /// Returns each way a lamb can lie: its drawing, its name, what it needs, and what to do.
 pub fn lies() -> Vec<(String, String)> {
     let one = |lie| {
-        let needs = labor::needs(watch::needs(lie));
-        let text = format!("*{}* ({needs}). {}", labor::lie(lie), labor::what_to_do(lie));
+        let asks = labor::needs(needs(lie));
+        let text = format!("*{}* ({asks}). {}", labor::lie(lie), labor::what_to_do(lie));
         (format!("lies.svg#{}", labor::drawing(lie)), text)
     };
     labor::LIES.into_iter().map(one).collect()

@@ -1,7 +1,7 @@
 //! What can be read of the bottle, of weaning, of a bag of colostrum and of the weather; in the words that the screens use.
 
 use yeanling_core::practice::Practice;
-use yeanling_core::reckon::bottle::{Milk, Row, rows};
+use yeanling_core::reckon::bottle::{Row, rows};
 use yeanling_core::reckon::chill::{AtRisk, Verdict};
 use yeanling_core::reckon::mixing::made_up_to;
 use yeanling_core::reckon::quality::Origin;
@@ -45,11 +45,8 @@ pub fn bottle(practice: &Practice) -> Vec<String> {
 }
 
 fn table_row(row: &Row, system: System) -> String {
-    let Row { first_day, last_day, least, most, feeds, milk } = row;
-    let what = match milk {
-        Milk::Colostrum => " of colostrum",
-        Milk::Milk => "",
-    };
+    let Row { first_day, last_day, least, most, feeds, colostrum } = row;
+    let what = if *colostrum { " of colostrum" } else { "" };
     format!(
         "*Day {first_day} to {last_day}:* {feeds} feeds of {} to {}{what}",
         volume(*least, system),

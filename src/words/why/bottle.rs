@@ -1,7 +1,7 @@
 //! Why a bottle lamb takes this much today.
 
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, Milk, SOURCES};
+use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, SOURCES};
 use yeanling_core::reckon::mixing::mix;
 use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 
@@ -40,17 +40,14 @@ fn working(day: &Day, system: System) -> Vec<String> {
     let told = |volume| if day.capped { at_most(volume, system) } else { told(volume, system) };
     let (each, total) = (told(day.per_feed), told(day.day_total));
     working.push(format!("{} feeds × {each} = {total}", day.feeds));
-    match day.milk {
-        Milk::Colostrum => working.push("Colostrum, not milk".to_owned()),
-        Milk::Milk => {
-            let (powder, water) = mix(day.day_total);
-            let grams = number(powder.as_kilograms() * 1000.0, 0);
-            let water = volume_both(water, system);
-            working.push(format!(
-                "Powder for the day: {grams} g with {water} of water, if the label says no other"
-            ));
-        }
-    }
+    working.push(if day.colostrum {
+        "Colostrum, not milk".to_owned()
+    } else {
+        let (powder, water) = mix(day.day_total);
+        let grams = number(powder.as_kilograms() * 1000.0, 0);
+        let water = volume_both(water, system);
+        format!("Powder for the day: {grams} g with {water} of water, if the label says no other")
+    });
     working
 }
 

@@ -2,9 +2,9 @@
 
 use yeanling_core::book::Lie;
 use yeanling_core::practice::Practice;
-use yeanling_core::reckon::labor::{Needs, SOURCES};
+use yeanling_core::reckon::labor::{Needs, SOURCES, needs};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, EweTask, Task, Trouble, needs};
+use yeanling_core::watch::{Duty, EweTask, Task, Trouble};
 
 use super::{Why, cited, general};
 use crate::common::{clock, hours, minutes, span};

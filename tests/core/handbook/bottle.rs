@@ -2,7 +2,7 @@
 
 use super::{kg, ml, same_ml};
 use yeanling_core::practice::BottleTable;
-use yeanling_core::reckon::bottle::{Day, Milk, NoRow, day, times};
+use yeanling_core::reckon::bottle::{Day, NoRow, day, times};
 use yeanling_core::units::{Mass, NaiveTime, TimeDelta, Volume};
 
 fn on_day(day_of_life: i64, weight: Option<Mass>, table: BottleTable) -> Result<Day, NoRow> {
@@ -47,9 +47,8 @@ fn the_us_handbooks_table_is_as_printed() {
 #[test]
 fn only_the_us_table_begins_with_colostrum() {
     // Source: a US handbook's table, days 1–2.
-    let milk = |day_of_life| on_day(day_of_life, None, BottleTable::UsHandbook).map(|day| day.milk);
-    assert_eq!(milk(2), Ok(Milk::Colostrum));
-    assert_eq!(milk(3), Ok(Milk::Milk));
+    let colostrum = |day_of_life| on_day(day_of_life, None, BottleTable::UsHandbook).map(|day| day.colostrum);
+    assert_eq!((colostrum(2), colostrum(3)), (Ok(true), Ok(false)));
 }
 
 #[test]

@@ -2,8 +2,9 @@
 
 use yeanling_core::practice::{DamsVaccinated, RingRule, Rings};
 use yeanling_core::reckon::marking::{
-    READ_IN, RINGS_FROM, Ring, RingState, TagRule, Window, banned, ring, ring_state, tag_by, vaccine,
+    READ_IN, RINGS_FROM, RingState, TagRule, Window, banned, ring, ring_state, tag_by, vaccine,
 };
+use yeanling_core::terms::Ring;
 use yeanling_core::units::TimeDelta;
 
 fn window(rule: RingRule, kind: Ring) -> Window {
@@ -74,7 +75,7 @@ fn the_farm_sets_its_own_limit_within_bounds() {
 fn a_farm_that_chose_no_rings_is_not_reminded() {
     // Source: ours.
     let chosen = |tails, ram_lambs| Rings { rule: RingRule::EnglandWales, tails, ram_lambs };
-    for kind in [Ring::Tail, Ring::Castration] {
+    for kind in Ring::ALL {
         assert_eq!(ring(Rings::default(), kind), None);
         assert_eq!(ring(Rings { tails: true, ram_lambs: true, ..Rings::default() }, kind), None);
         assert_eq!(ring(chosen(false, false), kind), None);

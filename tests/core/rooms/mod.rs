@@ -5,6 +5,7 @@
 
 mod facts;
 mod look;
+mod nouns;
 mod paths;
 mod who;
 

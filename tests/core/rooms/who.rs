@@ -14,8 +14,8 @@ struct Rule {
 /// The crate of the core, in which `crate::` is the core.
 const CORE: &str = "src/core";
 
-/// The rooms of the core. The arrows: units ← all, calendar and spreadsheet too; book ← spreadsheet; source ← reckon; reckon ← watch, figures;
-/// book ← flock ← watch, figures.
+/// The rooms of the core. The arrows: units ← all, calendar and spreadsheet too; terms ← book, reckon and all above them;
+/// book ← spreadsheet; source ← reckon; reckon ← watch, figures; book ← flock ← watch, figures.
 const IN_CORE: &[Rule] = &[
     Rule {
         room: "src/core",
@@ -55,6 +55,21 @@ const IN_CORE: &[Rule] = &[
         room: "src/core/units",
         never: &[
             "crate::source",
+            "crate::terms",
+            "crate::practice",
+            "crate::reckon",
+            "crate::book",
+            "crate::flock",
+            "crate::watch",
+            "crate::figures",
+            "crate::calendar",
+            "crate::spreadsheet",
+        ],
+    },
+    Rule {
+        room: "src/core/terms",
+        never: &[
+            "crate::source",
             "crate::practice",
             "crate::reckon",
             "crate::book",
@@ -69,6 +84,7 @@ const IN_CORE: &[Rule] = &[
         room: "src/core/source.rs",
         never: &[
             "crate::units",
+            "crate::terms",
             "crate::practice",
             "crate::reckon",
             "crate::book",
@@ -83,6 +99,7 @@ const IN_CORE: &[Rule] = &[
         room: "src/core/calendar.rs",
         never: &[
             "crate::source",
+            "crate::terms",
             "crate::practice",
             "crate::reckon",
             "crate::book",
@@ -310,6 +327,12 @@ fn the_rules_bite() {
     bites("src/core/watch/x.rs", "fn f() { chrono::Utc::now(); }", &["chrono::Utc::now"]);
     bites("src/core/watch/x.rs", "use chrono::{Local, Utc};", &["chrono::Local"]);
     bites("src/core/watch/x.rs", "fn f() { uuid::Uuid::now_v7(); }", &["uuid::Uuid::now_v7"]);
+    bites(
+        "src/core/terms/x.rs",
+        "use crate::book::EweId; use crate::units::Length;",
+        &["crate::book::EweId"],
+    );
+    bites("src/core/reckon/x.rs", "use crate::terms::Lie; use crate::book::Found;", &["crate::book::Found"]);
     bites("src/core/watch/x.rs", "use crate::{book, flock, reckon, units};", &[]);
     bites("src/draw/x.rs", "fn f(x: web_sys::Event) {}", &["web_sys::Event"]);
     bites("src/pages/x.rs", "// use leptos::prelude::*;\nuse yeanling_core::book::Sex;", &[]);

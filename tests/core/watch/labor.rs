@@ -2,9 +2,8 @@
 
 use yeanling_core::book::{Animal, Event, EweId, Found, LambId, Lie, Part, Sign};
 use yeanling_core::practice::{Choice, LaborLimits};
-use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, EweTask, State, Task, needs};
+use yeanling_core::watch::{Discharge, EweTask, State, Task};
 
 use super::{all, ewe_task, find, none};
 use crate::scribe::{Scribe, at, birth, hour};
@@ -221,14 +220,6 @@ fn a_lamb_across_goes_to_the_vet_at_once() {
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), checked(ewe, Found::Lamb(Lie::Crosswise)));
     assert_eq!(find(&scribe, at(0), put_right).map(|duty| duty.state(at(0))), Some(State::Danger));
-    for (lie, expected) in [
-        (Lie::Normal, Needs::Nothing),
-        (Lie::HindFeetFirst, Needs::Help),
-        (Lie::TooBig, Needs::Vet),
-        (Lie::Deformed, Needs::Vet),
-    ] {
-        assert_eq!(needs(lie), expected);
-    }
 }
 
 #[test]

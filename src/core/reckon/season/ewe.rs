@@ -22,6 +22,7 @@ use super::matings::{Stretch, matings};
 use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours};
 use crate::source::Source;
+use crate::terms::Sign;
 use crate::units::{NaiveDate, NaiveDateTime};
 
 /// How often a mark names the mating that held (ours: about nine times in ten).
@@ -46,48 +47,28 @@ pub const SOURCES: &[Source] = &[
     ours("First and last day leave out one in a hundred at either end"),
 ];
 
-/// What a ewe shows before she lambs.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Sign {
-    /// Swollen and slack under the tail.
-    Slack,
-    /// Off by herself.
-    Apart,
-    /// A discharge.
-    Discharge,
-    /// The udder very tight.
-    UdderTight,
-    /// Down and up, circling, pawing.
-    Restless,
-}
-
 /// By how much a sign multiplies the chance of the hours that follow it, until so many hours after it.
 pub type Steps = &'static [(u16, f64)];
 
-impl Sign {
-    /// All of them, the weakest first.
-    pub const ALL: [Self; 5] = [Self::Slack, Self::Apart, Self::Discharge, Self::UdderTight, Self::Restless];
-
-    /// Returns how often the sign is seen so many hours before lambing, against days before (ours).
-    ///
-    /// A tight udder is taken to be 20 times as common in the last day as in the days before, 6 times in the day before
-    /// that: it outweighs any date. Restless is 40 times as common in the last 12 hours.
-    #[must_use]
-    pub const fn steps(self) -> Steps {
-        match self {
-            Self::Slack => &[(48, 3.0)],
-            Self::Apart => &[(24, 8.0)],
-            Self::Discharge => &[(24, 12.0)],
-            Self::UdderTight => &[(24, 20.0), (48, 6.0), (72, 2.0)],
-            Self::Restless => &[(12, 40.0), (24, 10.0)],
-        }
+/// Returns how often a sign is seen so many hours before lambing, against days before (ours).
+///
+/// A tight udder is taken to be 20 times as common in the last day as in the days before, 6 times in the day before
+/// that: it outweighs any date. Restless is 40 times as common in the last 12 hours.
+#[must_use]
+pub const fn steps(sign: Sign) -> Steps {
+    match sign {
+        Sign::Slack => &[(48, 3.0)],
+        Sign::Apart => &[(24, 8.0)],
+        Sign::Discharge => &[(24, 12.0)],
+        Sign::UdderTight => &[(24, 20.0), (48, 6.0), (72, 2.0)],
+        Sign::Restless => &[(12, 40.0), (24, 10.0)],
     }
+}
 
-    /// Returns the factor for lambing so many days after the sign.
-    fn factor(self, days: f64) -> f64 {
-        let step = self.steps().iter().find(|(hours, _)| days < f64::from(*hours) / 24.0);
-        step.map_or(1.0, |(_, factor)| *factor)
-    }
+/// Returns the factor for lambing so many days after a sign.
+fn factor(sign: Sign, days: f64) -> f64 {
+    let step = steps(sign).iter().find(|(hours, _)| days < f64::from(*hours) / 24.0);
+    step.map_or(1.0, |(_, factor)| *factor)
 }
 
 /// What a scan said.
@@ -238,7 +219,8 @@ pub(super) const PASSED: f64 = 1e-6;
 /// ```
 /// use chrono::{NaiveDate, NaiveTime};
 /// use yeanling_core::reckon::season::cycles::Conception;
-/// use yeanling_core::reckon::season::ewe::{Evidence, Sign, outlook};
+/// use yeanling_core::reckon::season::ewe::{Evidence, outlook};
+/// use yeanling_core::terms::Sign;
 /// use yeanling_core::reckon::season::gestation::Gestation;
 /// use yeanling_core::reckon::season::mating::Mating;
 /// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
@@ -308,7 +290,7 @@ pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, No
     let own = (!is_common).then(|| {
         let steps = |(sign, at): &(Sign, f64)| {
             let at = *at;
-            sign.steps().iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)
+            steps(*sign).iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)
         };
         edges(now_day, end, signs.iter().flat_map(steps))
     });
@@ -331,7 +313,7 @@ pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, No
             by(to, &mut after);
         }
         let middle = f64::midpoint(from, to);
-        let factor = signs.iter().map(|(sign, at)| sign.factor(middle - at)).fold(1.0, f64::max);
+        let factor = signs.iter().map(|(sign, at)| factor(*sign, middle - at)).fold(1.0, f64::max);
         let place = usize::try_from(whole(middle.floor()) - today).ok().filter(|place| *place < length);
         for way in 0..ways {
             let weight = (after[way] - before[way]).max(0.0) * factor;
@@ -402,7 +384,7 @@ pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, No
 
 fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Ground> {
     let mut seen: Vec<(Sign, f64)> =
-        signs.iter().map(|(sign, at)| (*sign, sign.factor(now_day - at))).collect();
+        signs.iter().map(|(sign, at)| (*sign, factor(*sign, now_day - at))).collect();
     seen.retain(|(_, factor)| *factor > 1.0);
     seen.arrange_by(|one, other| other.1.total_cmp(&one.1));
     let mut grounds: Vec<Ground> =

@@ -8,6 +8,7 @@ use super::days::{between, float, later};
 use super::gestation::Gestation;
 use crate::reckon::cited::{ours, seen};
 use crate::source::Source;
+use crate::terms::RamAge;
 use crate::units::NaiveDate;
 
 /// A ram whose day out is not known counts as taken out after three cycles, in days (ours).
@@ -22,39 +23,27 @@ pub const SOURCES: &[Source] = &[
     ours("Several rams serve together as many as each of them"),
 ];
 
-/// How old a ram is.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum RamsAge {
-    /// A ram lamb.
-    Lamb,
-    /// A yearling.
-    Yearling,
-    /// A grown ram.
-    Mature,
-}
-
-impl RamsAge {
-    /// Returns the fewest and the most ewes that are printed for one ram.
-    #[must_use]
-    pub const fn ewes(self) -> (u32, u32) {
-        match self {
-            Self::Lamb => (15, 25),
-            Self::Yearling => (30, 30),
-            Self::Mature => (35, 50),
-        }
+/// Returns the fewest and the most ewes that are printed for one ram of this age.
+#[must_use]
+pub const fn ewes_to_one(ram: RamAge) -> (u32, u32) {
+    match ram {
+        RamAge::Lamb => (15, 25),
+        RamAge::Yearling => (30, 30),
+        RamAge::Mature => (35, 50),
     }
 }
 
 /// Returns the fewest and the most ewes that are printed for these rams together.
 ///
 /// ```
-/// use yeanling_core::reckon::season::mating::{RamsAge, ewes_to_rams};
-/// assert_eq!(ewes_to_rams(&[RamsAge::Mature, RamsAge::Lamb]), (50, 75));
+/// use yeanling_core::reckon::season::mating::ewes_to_rams;
+/// use yeanling_core::terms::RamAge;
+/// assert_eq!(ewes_to_rams(&[RamAge::Mature, RamAge::Lamb]), (50, 75));
 /// ```
 #[must_use]
-pub fn ewes_to_rams(rams: &[RamsAge]) -> (u32, u32) {
+pub fn ewes_to_rams(rams: &[RamAge]) -> (u32, u32) {
     rams.iter()
-        .map(|age| age.ewes())
+        .map(|ram| ewes_to_one(*ram))
         .fold((0, 0), |(few, many), (least, most)| (few.saturating_add(least), many.saturating_add(most)))
 }
 

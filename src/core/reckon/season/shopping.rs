@@ -8,6 +8,7 @@ use crate::practice::PowderRule;
 use crate::reckon::cited::{ours, seen};
 use crate::reckon::powder;
 use crate::source::Source;
+use crate::terms::{Item, Measure};
 use crate::units::{Mass, Volume};
 
 /// A quarter more than is expected (ours).
@@ -31,43 +32,6 @@ pub const SOURCES: &[Source] = &[
     ours("One lamb in twenty needs frozen colostrum or a bottle, until the flock knows its own share"),
 ];
 
-/// A thing to have in the house.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Item {
-    /// Pairs of long gloves.
-    Gloves,
-    /// Portions of lubricant.
-    Lubricant,
-    /// Lambing ropes.
-    Ropes,
-    /// Prolapse harnesses or spoons.
-    Harness,
-    /// Dips of navel iodine.
-    Iodine,
-    /// Ear tags, pairs.
-    Tags,
-    /// Thermometers.
-    Thermometer,
-    /// Bottles.
-    Bottle,
-    /// Teats.
-    Teat,
-    /// Stomach tubes.
-    Tube,
-    /// Syringes of 60 ml.
-    Syringe,
-    /// Warming boxes or lamps.
-    Warming,
-    /// Packs of electrolyte.
-    Electrolyte,
-    /// Marker sprays or crayons.
-    Marker,
-    /// Bottles of disinfectant.
-    Disinfectant,
-    /// Towels.
-    Towel,
-}
-
 /// What the rate of a thing is counted on.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Per {
@@ -86,7 +50,8 @@ pub struct Rate {
     pub item: Item,
     /// What it is counted on.
     pub per: Per,
-    /// How many one case takes; how many the house has.
+    /// How many one case takes, and how many the house has: pairs of gloves and of tags, dips of iodine, portions of
+    /// lubricant, bottles of disinfectant.
     pub units: f64,
 }
 
@@ -99,19 +64,18 @@ pub const KIT: &[Rate] = &[
     rate(Item::Gloves, Per::Ewe(HELPED), 4.0),
     rate(Item::Lubricant, Per::Ewe(HELPED), 1.0),
     rate(Item::Ropes, Per::House, 2.0),
-    rate(Item::Harness, Per::Ewe(PROLAPSED), 1.0),
+    rate(Item::Harnesses, Per::Ewe(PROLAPSED), 1.0),
     rate(Item::Iodine, Per::Lamb(1.0), 2.0),
     rate(Item::Tags, Per::Lamb(1.0), 1.0),
-    rate(Item::Thermometer, Per::House, 1.0),
-    rate(Item::Bottle, Per::Lamb(ON_THE_BOTTLE), 1.0),
-    rate(Item::Teat, Per::Lamb(ON_THE_BOTTLE), 2.0),
-    rate(Item::Tube, Per::House, 1.0),
-    rate(Item::Syringe, Per::House, 2.0),
-    rate(Item::Warming, Per::House, 1.0),
+    rate(Item::Thermometers, Per::House, 1.0),
+    rate(Item::Bottles, Per::Lamb(ON_THE_BOTTLE), 1.0),
+    rate(Item::Teats, Per::Lamb(ON_THE_BOTTLE), 2.0),
+    rate(Item::Tubes, Per::House, 1.0),
+    rate(Item::Syringes, Per::House, 2.0),
     rate(Item::Electrolyte, Per::Lamb(ON_THE_BOTTLE), 2.0),
-    rate(Item::Marker, Per::House, 1.0),
+    rate(Item::Markers, Per::House, 1.0),
     rate(Item::Disinfectant, Per::House, 1.0),
-    rate(Item::Towel, Per::Ewe(HELPED), 2.0),
+    rate(Item::Towels, Per::Ewe(HELPED), 2.0),
 ];
 
 /// How many of a thing to have.
@@ -125,6 +89,20 @@ pub struct Need {
     pub have: u32,
 }
 
+impl Need {
+    /// Returns how many pieces that is; none of what the stores count by weight or volume.
+    #[must_use]
+    pub const fn pieces(&self) -> Option<u32> {
+        match self.rate.item.measure() {
+            Measure::Pieces if matches!(self.rate.item, Item::Gloves | Item::Tags) => {
+                Some(self.have.saturating_mul(2))
+            }
+            Measure::Pieces => Some(self.have),
+            Measure::Kilograms | Measure::Milliliters => None,
+        }
+    }
+}
+
 /// Returns how many of a thing to have: `⌈count × rate × 1.25⌉ × units + 1`.
 ///
 /// `ewes` are those expected to lamb, `lambs` those expected to be born.
@@ -134,7 +112,8 @@ pub struct Need {
 /// outside `UNITS_PER_USE`.
 ///
 /// ```
-/// use yeanling_core::reckon::season::shopping::{HELPED, Item, Per, Rate, need};
+/// use yeanling_core::reckon::season::shopping::{HELPED, Per, Rate, need};
+/// use yeanling_core::terms::Item;
 /// let gloves = Rate { item: Item::Gloves, per: Per::Ewe(HELPED), units: 4.0 };
 /// assert_eq!(need(gloves, 60, 100.0).unwrap().have, 4 * 4 + 1);
 /// ```

@@ -25,7 +25,6 @@ use super::{Discharge, Duty, EweTask, Task, vet};
 use crate::book::{Event, Found, Lie, Part};
 use crate::flock::{Ewe, Flock, Labor, Litter};
 use crate::practice::LaborLimits;
-use crate::reckon::labor::Needs;
 use crate::units::{Moment, TimeDelta};
 
 /// Returns the duties of a ewe: of a labor that goes on, and of what follows the last birth of her litter.
@@ -109,24 +108,6 @@ fn newest(labor: &Labor) -> Option<Moment> {
     let seen = [labor.restless, labor.waters, labor.straining];
     let seen = seen.into_iter().flatten().chain(labor.parts.iter().filter_map(part));
     seen.chain(labor.checks.iter().filter_map(check)).max()
-}
-
-/// Says what a lamb that lies so needs (ours).
-#[must_use]
-pub const fn needs(lie: Lie) -> Needs {
-    match lie {
-        Lie::Normal => Needs::Nothing,
-        Lie::OneLegBack
-        | Lie::BothLegsBack
-        | Lie::HeadDown
-        | Lie::ElbowsLocked
-        | Lie::HindFeetFirst
-        | Lie::TailFirst
-        | Lie::HeadBack
-        | Lie::TwoTangled
-        | Lie::UpsideDown => Needs::Help,
-        Lie::Crosswise | Lie::TooBig | Lie::Deformed | Lie::Dead => Needs::Vet,
-    }
 }
 
 /// How far a part that shows has come: one foot or two hind feet, two fore feet, feet and nose. A tail or a head alone

@@ -3,10 +3,11 @@
 //! A tail or a head alone is a lamb that lies wrong: due now. What was found last stands: a lamb that then shows as it
 //! should, a hand that found all well, or a lamb put right ends it.
 
-use super::{Discharge, Duty, EweTask, Needs, advanced_well, comes_well, counted, hand_well, minutes, needs};
+use super::{Discharge, Duty, EweTask, advanced_well, comes_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event, Found, Part};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
+use crate::reckon::labor::{Needs, needs};
 use crate::units::{Moment, TimeDelta};
 use crate::watch::Trouble;
 

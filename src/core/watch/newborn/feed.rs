@@ -169,7 +169,7 @@ pub fn next_milk(lamb: &Lamb, now: Moment, practice: &Practice) -> Milk {
     let last = lamb.feeds.last().map(|feed| feed.milk);
     let age = lamb.age(now);
     let colostrum = lamb.least_age(now) < DAY
-        || bottle::day(age, None, practice.bottle_table).is_ok_and(|day| day.milk == bottle::Milk::Colostrum);
+        || bottle::day(age, None, practice.bottle_table).is_ok_and(|day| day.colostrum);
     match (last, colostrum) {
         (Some(last), true) => last,
         (None, true) if lamb.dam.is_some() => Milk::DamColostrum,

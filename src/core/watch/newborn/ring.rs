@@ -5,25 +5,23 @@
 //! Two rings are one duty: what is open first, what came too late when nothing else is.
 
 use super::{Discharge, Duty, LambTask, Task};
-use crate::book::{self, Animal, Event, Sex};
+use crate::book::{Animal, Event, Ring, Sex};
 use crate::flock::Lamb;
 use crate::practice::Rings;
-use crate::reckon::marking::{RINGS_FROM, Ring, RingState, Window, ring, ring_state};
+use crate::reckon::marking::{RINGS_FROM, RingState, Window, ring, ring_state};
 use crate::units::{Moment, TimeDelta};
 
 /// For so long after the limit a missed ring is told (ours).
 const TOLD: TimeDelta = TimeDelta::days(7);
 
-const BOTH: [Ring; 2] = [Ring::Tail, Ring::Castration];
-
 /// Returns the age to which rings have something to say; none where the farm uses none.
 pub(in crate::watch) fn reach(rings: Rings) -> Option<TimeDelta> {
-    BOTH.into_iter().filter_map(|kind| ring(rings, kind)).map(|window| window.before + TOLD).max()
+    Ring::ALL.into_iter().filter_map(|kind| ring(rings, kind)).map(|window| window.before + TOLD).max()
 }
 
 pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<Duty> {
     let age = lamb.age(now);
-    let wanted = BOTH.into_iter().filter(|kind| fits(lamb, *kind) && !done(lamb, *kind));
+    let wanted = Ring::ALL.into_iter().filter(|kind| fits(lamb, *kind) && !done(lamb, *kind));
     let windows: Vec<Window> = wanted.filter_map(|kind| ring(rings, kind)).collect();
     let of = |past: bool| -> Vec<Window> {
         let stands = |window: &&Window| match ring_state(window, age) {
@@ -36,7 +34,7 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
     let open = of(false);
     if let Some(first) = open.iter().map(|window| window.before).min() {
         let discharge = match open.as_slice() {
-            [window] => Discharge::Note(Event::Ringed { lamb: lamb.id, ring: in_book(window.ring) }),
+            [window] => Discharge::Note(Event::Ringed { lamb: lamb.id, ring: window.ring }),
             [] | [_, _, ..] => Discharge::Open,
         };
         return Some(made(lamb, &open, first, false, discharge));
@@ -77,12 +75,5 @@ const fn fits(lamb: &Lamb, kind: Ring) -> bool {
 }
 
 fn done(lamb: &Lamb, kind: Ring) -> bool {
-    lamb.rings.iter().any(|(_, ring)| *ring == in_book(kind))
-}
-
-const fn in_book(kind: Ring) -> book::Ring {
-    match kind {
-        Ring::Tail => book::Ring::Tail,
-        Ring::Castration => book::Ring::Castration,
-    }
+    lamb.rings.iter().any(|(_, ring)| *ring == kind)
 }

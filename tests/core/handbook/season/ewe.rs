@@ -1,9 +1,10 @@
 //! When one ewe will lamb.
 
-use yeanling_core::reckon::season::ewe::{Evidence, Ground, NoOutlook, Outlook, Scan, Sign, outlook};
+use yeanling_core::reckon::season::ewe::{Evidence, Ground, NoOutlook, Outlook, Scan, outlook, steps};
 use yeanling_core::reckon::season::forecast::{Group, curve};
 use yeanling_core::reckon::season::gestation::lambed_by;
 use yeanling_core::reckon::season::litters::Litters;
+use yeanling_core::terms::Sign;
 use yeanling_core::units::{NaiveDateTime, TimeDelta};
 
 use super::{date, days, gestation, group, near, p, with_ram};
@@ -186,7 +187,7 @@ fn every_sign_raises_the_next_hours_and_fades() {
         near(fresh.nights.iter().sum(), fresh.in_lamb, 1e-9);
         near(old.within_24h, base.within_24h, 1e-9);
         near(ahead.within_24h, base.within_24h, 1e-9);
-        let steps = sign.steps();
+        let steps = steps(sign);
         assert!(steps.windows(2).all(|two| two[0].0 < two[1].0 && two[0].1 > two[1].1));
     }
     let both = Evidence { signs: vec![(Sign::Slack, now), (Sign::Restless, now)], ..marked(&["2026-10-08"]) };

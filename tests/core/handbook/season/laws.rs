@@ -3,11 +3,12 @@
 use proptest::prelude::*;
 use yeanling_core::practice::PenStay;
 use yeanling_core::reckon::season::bounds::Refused;
-use yeanling_core::reckon::season::ewe::{Evidence, Sign, outlook};
+use yeanling_core::reckon::season::ewe::{Evidence, outlook};
 use yeanling_core::reckon::season::forecast::{Curve, Group, curve, forecast, lambed, lambs_on};
 use yeanling_core::reckon::season::gestation::{BreedType, expected};
 use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::reckon::season::pens::wanted;
+use yeanling_core::terms::Sign;
 use yeanling_core::units::{NaiveTime, TimeDelta};
 
 use super::{date, days, gestation, group, p, with_ram};

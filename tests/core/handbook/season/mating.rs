@@ -1,7 +1,8 @@
 //! When a ram is with his ewes.
 
 use yeanling_core::reckon::season::gestation::{BreedType, Gestation};
-use yeanling_core::reckon::season::mating::{Mating, OPEN_DAYS, RamsAge, WrongDates, ewes_to_rams};
+use yeanling_core::reckon::season::mating::{Mating, OPEN_DAYS, WrongDates, ewes_to_one, ewes_to_rams};
+use yeanling_core::terms::RamAge;
 
 use super::{date, days, with_ram};
 
@@ -51,9 +52,9 @@ fn a_ewe_is_in_one_group_on_one_day() {
 #[test]
 fn a_grown_ram_serves_35_to_50_ewes_a_yearling_30_and_a_ram_lamb_15_to_25() {
     // Source: a veterinary manual; a breed society. That several serve as many as each is ours.
-    assert_eq!(RamsAge::Mature.ewes(), (35, 50));
-    assert_eq!(RamsAge::Yearling.ewes(), (30, 30));
-    assert_eq!(RamsAge::Lamb.ewes(), (15, 25));
-    assert_eq!(ewes_to_rams(&[RamsAge::Mature, RamsAge::Yearling, RamsAge::Lamb]), (80, 105));
+    assert_eq!(ewes_to_one(RamAge::Mature), (35, 50));
+    assert_eq!(ewes_to_one(RamAge::Yearling), (30, 30));
+    assert_eq!(ewes_to_one(RamAge::Lamb), (15, 25));
+    assert_eq!(ewes_to_rams(&[RamAge::Mature, RamAge::Yearling, RamAge::Lamb]), (80, 105));
     assert_eq!(ewes_to_rams(&[]), (0, 0));
 }

@@ -2,9 +2,8 @@
 
 use yeanling_core::practice::PowderRule;
 use yeanling_core::reckon::powder as until_weaning;
-use yeanling_core::reckon::season::shopping::{
-    HELPED, Item, KIT, PROLAPSED, Per, Rate, freeze, kit, need, powder,
-};
+use yeanling_core::reckon::season::shopping::{HELPED, KIT, PROLAPSED, Per, Rate, freeze, kit, need, powder};
+use yeanling_core::terms::{Item, Measure};
 
 use super::near;
 use crate::handbook::ml;
@@ -51,6 +50,19 @@ fn the_whole_kit_is_there() {
 }
 
 #[test]
+fn gloves_and_tags_are_two_pieces_and_what_is_poured_is_none() {
+    // Source: ours.
+    for need in kit(60, 100.0).expect("ewes") {
+        let pieces = match need.rate.item {
+            Item::Gloves | Item::Tags => Some(2 * need.have),
+            item if item.measure() == Measure::Pieces => Some(need.have),
+            _ => None,
+        };
+        assert_eq!(need.pieces(), pieces, "{need:?}");
+    }
+}
+
+#[test]
 fn colostrum_is_frozen_for_a_share_and_one_to_spare() {
     // Source: ours.
     let frozen = freeze(96.0, 0.05, ml(800.0)).expect("in bounds");
@@ -77,7 +89,7 @@ fn powder_goes_by_the_farms_rule() {
 #[test]
 fn figures_that_are_none_are_refused() {
     // Source: ours.
-    let of = |per, units, ewes, lambs| need(Rate { item: Item::Teat, per, units }, ewes, lambs);
+    let of = |per, units, ewes, lambs| need(Rate { item: Item::Teats, per, units }, ewes, lambs);
     assert!(of(Per::Ewe(1.5), 1.0, 60, 90.0).is_err());
     assert!(of(Per::Lamb(-0.1), 1.0, 60, 90.0).is_err());
     assert!(of(Per::House, -1.0, 60, 90.0).is_err());

@@ -5,8 +5,6 @@
 
 use serde::{Deserialize, Serialize};
 
-use super::ids::EweId;
-
 /// A thing that a lambing farm keeps in store.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
@@ -119,18 +117,4 @@ impl Item {
             | Self::Rings => Measure::Pieces,
         }
     }
-}
-
-/// Whom frozen colostrum was milked from.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum MilkedFrom {
-    /// A ewe of this book.
-    Ewe(EweId),
-    /// A ewe that is not named, or of another flock.
-    SomeEwe,
-    /// A goat.
-    Goat,
-    /// A cow.
-    Cow,
 }

@@ -1,0 +1,19 @@
+//! The trade's own words as closed lists: what a fact in the book chooses from, and what a calculation speaks of.
+//!
+//! They stand beneath both, so that a sign in the book is the sign of which a handbook prints a figure, with nothing to
+//! turn one into the other. None holds an animal of this farm. A list that one fact alone knows stands beside it in
+//! `book`. The book's file writes them by the names given here: an arm is never renamed in it, only added.
+
+mod birth;
+mod lamb;
+mod milk;
+mod pen;
+mod ram;
+mod store;
+
+pub use birth::{Ease, Found, Lie, Part, Sign};
+pub use lamb::{Belly, Cause, Ring, Sex, VigorScale};
+pub use milk::{Milk, Way};
+pub use pen::PenSize;
+pub use ram::RamAge;
+pub use store::{Item, Measure};
