@@ -44,12 +44,13 @@ mod tests {
     use super::*;
     use yeanling_core::practice::{DamsVaccinated, RingRule, Rings};
     use yeanling_core::reckon::marking as reckon;
+    use yeanling_core::terms::Ring;
     use yeanling_core::units::TimeDelta;
 
     #[test]
     fn a_ring_says_check_local_rules() {
         let rings = Rings { rule: RingRule::Germany, tails: true, ram_lambs: false };
-        let window = reckon::ring(rings, reckon::Ring::Tail).expect("chosen");
+        let window = reckon::ring(rings, Ring::Tail).expect("chosen");
         let why = marking(&window, reckon::ring_state(&window, TimeDelta::days(7)));
         assert_eq!(why.working[1], "May go on. 1 day left.");
         assert!(why.caution[0].contains("check local rules"));
