@@ -3,101 +3,27 @@
 //!
 //! What a source prints is told as printed: its sentence says "In print" or stands in [`KEPT`].
 
+#[path = "../../tests/pages/unusual.rs"]
+#[allow(dead_code, reason = "the pages are held against two farms, the words against one")]
+mod unusual;
+
 use std::fs;
 use std::path::{Path, PathBuf};
 
 use yeanling_core::book::{EweId, LambId, Lie, Part};
-use yeanling_core::practice::{LaborLimits, Limit, Limits, PenStay, Practice};
+use yeanling_core::practice::{Limit, Practice};
 use yeanling_core::reckon::vigor::FourGrade;
-use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
 
+use self::unusual::EVERY_LIMIT;
 use super::common::span;
 use super::why::LaborClock;
 use super::{help, watch, why};
 
-/// No limit here is a default one, none is another's, and all are allowed.
-fn unusual() -> Practice {
-    let limits = Limits {
-        up_minutes: 23,
-        help_minutes: 47,
-        red_minutes: 131,
-        last_call_minutes: 397,
-        navel_again_minutes: 283,
-    };
-    let labor = LaborLimits {
-        look_minutes: 41,
-        restless_minutes: 317,
-        hand_check_minutes: 19,
-        step_in_minutes: 53,
-        progress_minutes: 17,
-        neck_minutes: 7,
-        put_right_minutes: 11,
-        next_lamb_minutes: 29,
-        next_check_minutes: 59,
-        afterbirth_ask_minutes: 331,
-        afterbirth_late_minutes: 677,
-        afterbirth_vet_minutes: 1009,
-    };
-    let stay = PenStay { single_hours: 31, twins_hours: 67, more_hours: 109 };
-    Practice {
-        limits: limits.checked().expect("allowed"),
-        labor: labor.checked().expect("allowed"),
-        stay: stay.checked().expect("allowed"),
-        ..Practice::default()
-    }
-}
-
-const EVERY_LIMIT: [Limit; 20] = [
-    Limit::Up,
-    Limit::Help,
-    Limit::Red,
-    Limit::LastCall,
-    Limit::NavelAgain,
-    Limit::Look,
-    Limit::Restless,
-    Limit::HandCheck,
-    Limit::StepIn,
-    Limit::Progress,
-    Limit::Neck,
-    Limit::PutRight,
-    Limit::NextLamb,
-    Limit::NextCheck,
-    Limit::AfterbirthAsk,
-    Limit::AfterbirthLate,
-    Limit::AfterbirthVet,
-    Limit::StaySingle,
-    Limit::StayTwins,
-    Limit::StayMore,
-];
-
-/// Returns a limit as it is told, so that a limit without a place here does not compile.
+/// Returns a limit as it is told.
 fn told(practice: &Practice, limit: Limit) -> String {
-    let minutes = |minutes: u16| span(TimeDelta::minutes(i64::from(minutes)));
-    let hours = |hours: u16| span(TimeDelta::hours(i64::from(hours)));
-    let Practice { limits, labor, stay, .. } = practice;
-    match limit {
-        Limit::Up => minutes(limits.up_minutes),
-        Limit::Help => minutes(limits.help_minutes),
-        Limit::Red => minutes(limits.red_minutes),
-        Limit::LastCall => minutes(limits.last_call_minutes),
-        Limit::NavelAgain => minutes(limits.navel_again_minutes),
-        Limit::Look => minutes(labor.look_minutes),
-        Limit::Restless => minutes(labor.restless_minutes),
-        Limit::HandCheck => minutes(labor.hand_check_minutes),
-        Limit::StepIn => minutes(labor.step_in_minutes),
-        Limit::Progress => minutes(labor.progress_minutes),
-        Limit::Neck => minutes(labor.neck_minutes),
-        Limit::PutRight => minutes(labor.put_right_minutes),
-        Limit::NextLamb => minutes(labor.next_lamb_minutes),
-        Limit::NextCheck => minutes(labor.next_check_minutes),
-        Limit::AfterbirthAsk => minutes(labor.afterbirth_ask_minutes),
-        Limit::AfterbirthLate => minutes(labor.afterbirth_late_minutes),
-        Limit::AfterbirthVet => minutes(labor.afterbirth_vet_minutes),
-        Limit::StaySingle => hours(stay.single_hours),
-        Limit::StayTwins => hours(stay.twins_hours),
-        Limit::StayMore => hours(stay.more_hours),
-    }
+    span(unusual::length(practice, limit))
 }
 
 /// Returns the texts that tell a limit, each with its name.
@@ -260,7 +186,7 @@ fn own(text: &str) -> String {
 
 #[test]
 fn every_limit_is_told_as_the_farm_has_set_it() {
-    let practice = unusual();
+    let practice = unusual::first();
     for limit in EVERY_LIMIT {
         let figure = told(&practice, limit);
         for (name, text) in texts(&practice, limit) {
@@ -271,7 +197,7 @@ fn every_limit_is_told_as_the_farm_has_set_it() {
 
 #[test]
 fn no_text_holds_a_figure_that_the_farm_has_changed() {
-    let practice = unusual();
+    let practice = unusual::first();
     let mut all: Vec<String> = tasks().collect();
     all.extend(EVERY_LIMIT.into_iter().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
     all.extend(EWE_TASKS.into_iter().map(|task| why_labor(&practice, task)));

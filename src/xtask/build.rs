@@ -5,6 +5,7 @@
 //! Where the standard library is built here anyway (Debian), it is built small; the usual one sorts faster and weighs
 //! some 12 KiB more.
 use crate::doctor::{self, Purpose};
+use crate::say::complain;
 use crate::tools::{TARGET, THIS, Tool, Wasm, root, run};
 use anyhow::{Context, Result};
 use std::path::PathBuf;
@@ -37,6 +38,8 @@ fn trunk(page: &str, folder: PathBuf, profile: &[&str]) -> Result<PathBuf> {
     let (trunk, bindgen) = (Tool::trunk(), Tool::wasm_bindgen()?);
     let wasm = Wasm::find().context("no compiler for wasm")?;
 
+    let takes = "some 3 min on two cores the first time, then less";
+    complain(&format!("building {page} into {}: {takes}", folder.display()));
     // Trunk runs offline, so that it never downloads tools of its own choice: cargo brings the crates first.
     let mut fetch = Command::new("cargo");
     fetch.args(["fetch", "--quiet", "--target", TARGET]).current_dir(root());

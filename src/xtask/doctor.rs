@@ -34,6 +34,8 @@ struct Need {
     check: Box<dyn Fn() -> Option<String>>,
     /// Ways to get it, best first; each a list of commands.
     ways: Vec<Vec<Command>>,
+    /// How long that takes; empty for what is there at once.
+    takes: &'static str,
     /// What to do by hand if no way works.
     advice: &'static str,
 }
@@ -63,10 +65,21 @@ pub(crate) fn doctor(fix: bool) -> Result<()> {
 
 /// Gets what is missing for `purpose`, saying nothing when all is there.
 pub(crate) fn get(purpose: Purpose) -> Result<()> {
-    needs()?.into_iter().filter(|need| purpose.includes(need.purpose)).try_for_each(|mut need| need.meet())
+    let wanted = |need: &Need| purpose.includes(need.purpose) && (need.check)().is_none();
+    let mut missing: Vec<Need> = needs()?.into_iter().filter(wanted).collect();
+    if !missing.is_empty() {
+        let all: Vec<String> = missing.iter().map(Need::told).collect();
+        complain(&format!("missing on this machine, and got now, once: {}", all.join(", ")));
+    }
+    missing.iter_mut().try_for_each(Need::meet)
 }
 
 impl Need {
+    /// Returns its name, and how long it takes to get.
+    fn told(&self) -> String {
+        if self.takes.is_empty() { self.name.clone() } else { format!("{} ({})", self.name, self.takes) }
+    }
+
     fn explain(&self) {
         for (place, way) in self.ways.iter().enumerate() {
             let way: Vec<_> = way.iter().map(shown).collect();
@@ -81,10 +94,11 @@ impl Need {
         if (self.check)().is_some() {
             return Ok(());
         }
+        let told = self.told();
         for way in &mut self.ways {
             let mut worked = true;
             for command in way {
-                complain(&format!("getting {}: {}", self.name, shown(command)));
+                complain(&format!("getting {told}: {}", shown(command)));
                 if let Err(error) = run(command) {
                     complain(&format!("{error:#}"));
                     worked = false;
@@ -109,6 +123,7 @@ fn needs() -> Result<Vec<Need>> {
                 ["cc", "link"].iter().find_map(|name| on_path(name)).map(|path| path.display().to_string())
             }),
             ways: debian(&["build-essential"]),
+            takes: "",
             advice: "Install the C compiler of your system.",
         },
         Need {
@@ -121,6 +136,7 @@ fn needs() -> Result<Vec<Need>> {
                 })
             }),
             ways: rustup(&["target", "add", TARGET]).into_iter().chain(debian(&DEBIAN_WASM)).collect(),
+            takes: "",
             advice: "Install Rust with rustup, or a Debian or Ubuntu with the package rustc-web.",
         },
         compiled(Tool::trunk()),
@@ -136,6 +152,7 @@ fn needs() -> Result<Vec<Need>> {
                 (major >= 20).then_some(version)
             }),
             ways: Vec::new(),
+            takes: "",
             advice: "Install Node 20 or newer with npm: https://nodejs.org",
         },
         Need {
@@ -143,6 +160,7 @@ fn needs() -> Result<Vec<Need>> {
             purpose: Purpose::Browser,
             check: Box::new(|| chromium().map(|path| path.display().to_string())),
             ways: debian(&["chromium"]),
+            takes: "",
             advice: "Install Chromium or Chrome, or set CHROMIUM to its executable.",
         },
         Need {
@@ -150,6 +168,7 @@ fn needs() -> Result<Vec<Need>> {
             purpose: Purpose::Browser,
             check: Box::new(packages),
             ways: vec![vec![npm_ci()]],
+            takes: "",
             advice: "Run `npm ci` in tests/browser.",
         },
     ];
@@ -167,6 +186,7 @@ fn engines() -> [Need; 3] {
             purpose: Purpose::Browser,
             check: Box::new(|| firefox().map(|path| path.display().to_string())),
             ways: debian(&["firefox-esr"]),
+            takes: "",
             advice: "Install Firefox, or set FIREFOX to its executable.",
         },
         Need {
@@ -175,6 +195,7 @@ fn engines() -> [Need; 3] {
             check: Box::new(|| on_path("WebKitWebDriver").map(|path| path.display().to_string())),
             // It brings the library, and that WebKit's small browser.
             ways: debian(&["webkit2gtk-driver"]),
+            takes: "",
             advice: "Install WebKitGTK with its WebDriver and its MiniBrowser.",
         },
         Need {
@@ -182,6 +203,7 @@ fn engines() -> [Need; 3] {
             purpose: Purpose::Browser,
             check: Box::new(|| on_path("Xvfb").map(|path| path.display().to_string())),
             ways: debian(&["xvfb"]),
+            takes: "",
             advice: "Install Xvfb.",
         },
     ]
@@ -189,12 +211,8 @@ fn engines() -> [Need; 3] {
 
 /// Returns the need of a tool that cargo compiles into the cache.
 fn compiled(tool: Tool) -> Need {
-    let mut install = Command::new("cargo");
-    install.args(["install", tool.package, "--version", &tool.version, "--root"]).arg(tool.home());
-    if tool.locked {
-        install.arg("--locked");
-    }
-    let name = format!("{} {}", tool.name, tool.version);
+    let install = tool.install();
+    let (name, takes) = (format!("{} {}", tool.name, tool.version), tool.takes);
     let check = Box::new(move || {
         answer(Command::new(tool.path()).arg("--version"))?;
         Some(tool.path().display().to_string())
@@ -204,7 +222,8 @@ fn compiled(tool: Tool) -> Need {
         purpose: Purpose::Build,
         check,
         ways: vec![vec![install]],
-        advice: "This takes some minutes, once.",
+        takes,
+        advice: "It is compiled once and kept in your cache folder.",
     }
 }
 
@@ -215,6 +234,7 @@ fn component(name: &'static str, ask: &'static [&'static str]) -> Need {
         purpose: Purpose::Tests,
         check: Box::new(move || answer(Command::new("cargo").args(ask).current_dir(root()))),
         ways: rustup(&["component", "add", name]),
+        takes: "",
         advice: "Install it with your Rust toolchain.",
     }
 }

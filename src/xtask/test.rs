@@ -1,13 +1,16 @@
-//! `cargo xtask test`: everything that must hold, in order, stopping at the first failure.
+//! `cargo xtask test`: everything that must hold, in order, stopping at the first failure; the release build goes beside
+//! the native tests.
 //!
 //! Output streams as it comes; the last line is always `N passed, M failed`.
 use crate::doctor::{self, Purpose};
 use crate::say::{complain, say};
 use crate::tools::{root, run, shown};
-use crate::{browser, build, licenses};
-use anyhow::{Context, Result, bail};
+use crate::{browser, licenses};
+use anyhow::{Context, Result, anyhow, bail, ensure};
+use std::env;
 use std::io::{BufRead, BufReader};
 use std::process::{Command, Stdio};
+use std::thread;
 use std::time::Instant;
 
 /// Tests counted over all steps.
@@ -33,8 +36,7 @@ fn steps(counts: &mut Counts) -> Result<()> {
     doctor::get(Purpose::Tests)?;
     timed("format", || run(&mut cargo(&["fmt", "--all", "--check"])))?;
     timed("lints", || run(&mut cargo(&["clippy", "--workspace", "--all-targets", "--", "-D", "warnings"])))?;
-    timed("tests", || count(&mut cargo(&["test", "--workspace"]), counts))?;
-    timed("release build", || build::build(false).map(|_| ()))?;
+    timed("tests, and beside them the release build", || beside(this(&["build"])?, counts))?;
     timed("licenses", licenses::check)?;
     timed("browser journeys", || count(&mut browser::project("journeys")?, counts))?;
     if !browser::ALL_ENGINES {
@@ -43,6 +45,35 @@ fn steps(counts: &mut Counts) -> Result<()> {
     }
     timed("other engines", || count(&mut browser::project("engines")?, counts))?;
     timed("browsers killed", || count(&mut browser::project("kill")?, counts))
+}
+
+/// Runs the native tests while `other` runs: each alone leaves one of two processors idle for a minute, the one while it
+/// links and the other while it looks at the whole app at once. What `other` printed comes after the tests.
+fn beside(mut other: Command, counts: &mut Counts) -> Result<()> {
+    thread::scope(|scope| {
+        let (start, name) = (Instant::now(), shown(&other));
+        let other = scope.spawn(move || (other.output(), start.elapsed()));
+        let tests = count(&mut cargo(&["test", "--workspace"]), counts);
+        let took = start.elapsed();
+        let (output, other_took) = other.join().map_err(|_| anyhow!("the other step broke off"))?;
+        let output = output.with_context(|| format!("cannot start `{name}`"))?;
+        complain(String::from_utf8_lossy(&output.stderr).trim_end());
+        say(&format!(
+            "--- of these, tests: {:.0} s, `{name}`: {:.0} s",
+            took.as_secs_f64(),
+            other_took.as_secs_f64()
+        ));
+        tests?;
+        ensure!(output.status.success(), "`{name}` ended with {}", output.status);
+        Ok(())
+    })
+}
+
+/// Returns the command that runs a chore of this very executable.
+fn this(words: &[&str]) -> Result<Command> {
+    let mut command = Command::new(env::current_exe()?);
+    command.args(words).current_dir(root()).stdin(Stdio::null());
+    Ok(command)
 }
 
 fn timed(name: &str, step: impl FnOnce() -> Result<()>) -> Result<()> {

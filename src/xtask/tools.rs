@@ -40,14 +40,33 @@ pub(crate) struct Tool {
     pub(crate) package: &'static str,
     /// The exact version.
     pub(crate) version: String,
-    /// Whether it builds with the versions that its authors locked.
-    pub(crate) locked: bool,
+    /// What cargo is told beside the profile.
+    words: &'static [&'static str],
+    /// How long it takes to compile.
+    pub(crate) takes: &'static str,
 }
+
+/// A tool is compiled once on a machine and then runs for a second, so it is compiled to be there soon: as its authors
+/// compile it, for speed and size, Trunk alone takes seven minutes.
+const SOON: [&str; 5] = [
+    "profile.release.opt-level=0",
+    "profile.release.lto=false",
+    "profile.release.codegen-units=256",
+    "profile.release.debug=false",
+    "profile.release.strip=true",
+];
 
 impl Tool {
     /// Returns Trunk.
     pub(crate) fn trunk() -> Self {
-        Self { name: "trunk", package: "trunk", version: TRUNK.to_owned(), locked: true }
+        Self {
+            name: "trunk",
+            package: "trunk",
+            version: TRUNK.to_owned(),
+            // It runs offline, so it needs nothing that speaks to a network in secret.
+            words: &["--locked", "--no-default-features"],
+            takes: "some 2 min on two cores",
+        }
     }
 
     /// Returns the wasm-bindgen command line, whose version must equal the library's in Cargo.lock.
@@ -60,7 +79,27 @@ impl Tool {
             .and_then(|package| package.split("version = \"").nth(1)?.split('"').next())
             .context("Cargo.lock names no wasm-bindgen")?;
         let version = version.to_owned();
-        Ok(Self { name: "wasm-bindgen", package: "wasm-bindgen-cli", version, locked: false })
+        Ok(Self {
+            name: "wasm-bindgen",
+            package: "wasm-bindgen-cli",
+            version,
+            // These two read the whole app at every build: without any help it would take as long as a compile.
+            words: &[
+                "--no-default-features",
+                "--bin=wasm-bindgen",
+                "--config=profile.release.package.walrus.opt-level=1",
+                "--config=profile.release.package.wasmparser.opt-level=1",
+            ],
+            takes: "some 90 s on two cores",
+        })
+    }
+
+    /// Returns the command that compiles it into its folder.
+    pub(crate) fn install(&self) -> Command {
+        let mut install = Command::new("cargo");
+        install.args(["install", self.package, "--version", &self.version, "--root"]).arg(self.home());
+        install.args(self.words).args(SOON.map(|setting| format!("--config={setting}")));
+        install
     }
 
     /// Returns the folder that it is installed into.

@@ -27,11 +27,16 @@ export class Phone {
    * as a hand needs, and waited for like anything disabled. Quicker than a frame no hand is.
    */
   async drawn(): Promise<void> {
-    const drawn = this.page.evaluate(
-      () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
-    );
+    const drawn = this.twoFrames();
     const atMost = new Promise<void>((done) => setTimeout(done, 300));
     await Promise.race([drawn.catch(() => undefined), atMost]);
+  }
+
+  /** Waits until two frames are drawn: in the second stands what a new screen draws below the glass. */
+  private twoFrames(): Promise<void> {
+    return this.page.evaluate(
+      () => new Promise<void>((done) => requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(done)))),
+    );
   }
 
   /** Goes to a tab at the foot of the page. */
@@ -100,6 +105,7 @@ export class Phone {
   async flock(): Promise<string[]> {
     await this.tab("Flock");
     await expect(this.page.getByRole("heading", { level: 1 })).toHaveText("Flock");
+    await this.twoFrames();
     return this.page.locator(".row-words").allInnerTexts();
   }
 }

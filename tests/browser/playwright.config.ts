@@ -1,6 +1,7 @@
 // Runs the journeys in a phone-sized Chromium against the finished app in dist/.
 // `cargo xtask test`, `bench` and `shots` call it; by hand: npx playwright test --project=journeys
 import { existsSync } from "node:fs";
+import { availableParallelism } from "node:os";
 import { defineConfig } from "@playwright/test";
 
 const port = Number(process.env.YEANLING_PORT ?? 8137);
@@ -15,7 +16,8 @@ export default defineConfig({
   outputDir: "./results",
   reporter: "list",
   retries: 0,
-  workers: 2,
+  // A journey waits most of its time, as the hand that it plays does: two to a processor keep it busy.
+  workers: Math.min(8, 2 * availableParallelism()),
   fullyParallel: true,
   forbidOnly: Boolean(process.env.CI),
   timeout: 45_000,

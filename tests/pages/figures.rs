@@ -141,6 +141,11 @@ fn weaning_is_told_by_any_rule_and_what_is_unknown_is_not_met() {
     phone.says("Not known: 2.5 times its birth weight, which is not known");
     phone.write("Birth weight", "4").says("It can be weaned");
     phone.press("Not yet").says_nowhere("It can be weaned");
+    // By another rule its weight does not count.
+    let other = phone.pressables().into_iter().find(|one| one.label.starts_with("the four-week rule"));
+    phone.act(&other.expect("the rule").does);
+    phone.says("Not yet, by the four-week rule").says_nowhere("times its birth weight, which");
+    phone.write("Weight today", "8.5").press("Yes").says("It can be weaned, by the four-week rule");
     phone.write("Weight today", "160").says("160");
     assert_eq!(stands(&phone, "Weight today"), "160");
 }
@@ -182,6 +187,21 @@ fn the_weather_is_judged_outdoors_by_the_limit_and_under_a_roof_by_the_air_alone
         .says("This holds outdoors only.")
         .says("a wet lamb can chill under a roof too");
     phone.write("Air", "141").says("141");
+    assert_eq!(stands(&phone, "Air"), "141");
+}
+
+#[test]
+fn a_farm_in_fahrenheit_miles_and_inches_gets_the_same_index() {
+    let mut phone = figures();
+    phone.note(Event::Chose(Choice::System(System::Us)));
+    phone.press("Weather").press("outdoors");
+    phone.write("Air", "41").write("Wind", "11.2").write("Rain in the day", "0.39");
+    // The same air, wind and rain as 5 °C, 5 m/s and 10 mm, but for what the rounding leaves.
+    let index = answer(&phone, "Chill index, outdoors").expect("the index");
+    assert!(index.starts_with("126") || index.starts_with("127"), "{index}");
+    phone.write("Rain in the day", "-1").says("cannot be a day’s rain.");
+    assert_eq!(stands(&phone, "Rain in the day"), "-1");
+    phone.write("Air", "141").tells("141.0 °F is no weather to lamb in.");
     assert_eq!(stands(&phone, "Air"), "141");
 }
 

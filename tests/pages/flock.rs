@@ -1,8 +1,8 @@
 //! All animals: any of them is found by any tag or mark it ever wore, or by where it is.
 
-use yeanling_core::book::{Event, EweId};
+use yeanling_core::book::{Animal, Event, EweId, Life};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Action, Screen};
+use yeanling_pages::{Action, Screen, Sheet};
 
 use crate::phone::Phone;
 use crate::reach::fields;
@@ -57,6 +57,32 @@ fn a_tag_that_nobody_wears_can_be_added_and_one_that_is_worn_not() {
 }
 
 #[test]
+fn a_ewe_is_found_by_her_tag_with_the_word_before_it_and_none_of_that_name_is_offered() {
+    let (mut phone, _) = with_ewes(3);
+    phone.write("Find a tag or a name", "ewe 2").has_no_button("Add ewe");
+    assert_eq!(seen(&phone), ["Ewe 2"]);
+    phone.write("Find a tag or a name", "Ewe 77").press("Add ewe 77").says("4 ewes");
+}
+
+#[test]
+fn an_animal_is_found_by_every_tag_and_mark_it_ever_had_and_no_other_living_one_has_its_tag() {
+    let (mut phone, ewes) = with_ewes(3);
+    let lamb = Animal::Lamb(phone.lamb(ewes[1]));
+    let tag = |phone: &mut Phone, tag: &str| {
+        _ = phone.ask(Sheet::Tag(lamb)).write("Tag or mark", tag).press("Save")
+    };
+    tag(&mut phone, "3");
+    phone.tells("Another living animal wears 3 already").act(&Action::Close);
+    tag(&mut phone, "7001");
+    tag(&mut phone, "7002");
+    phone.note(Event::Life(Life::Marked { animal: lamb, mark: "41 blue".to_owned() }));
+    for known in ["7001", "7002", "41 bl"] {
+        phone.write("Find a tag or a name", known);
+        assert_eq!(seen(&phone), ["7002"], "{known}");
+    }
+}
+
+#[test]
 fn of_a_large_flock_a_dozen_are_drawn_and_more_when_they_are_asked_for() {
     let (mut phone, _) = with_ewes(60);
     assert_eq!(seen(&phone).len(), 12);
@@ -76,10 +102,7 @@ fn which_animals_are_shown_can_be_chosen() {
     let (mut phone, ewes) = with_ewes(2);
     let lamb = phone.lamb(ewes[0]);
     phone.press("Dead or gone").says("Shown: dead or gone").says("None at the moment.");
-    phone.note(Event::Died {
-        animal: yeanling_core::book::Animal::Lamb(lamb),
-        cause: yeanling_core::book::Cause::Starved,
-    });
+    phone.note(Event::Died { animal: Animal::Lamb(lamb), cause: yeanling_core::book::Cause::Starved });
     assert_eq!(seen(&phone), ["1a"]);
 }
 

@@ -80,12 +80,19 @@ fn a_file_that_is_no_whole_book_is_refused_in_words_and_changes_nothing() {
     phone.ewe("14");
     let whole = String::from_utf8(file(&phone)).expect("text");
     let before = phone.book.len();
-    let cases: [(&[u8], &str); 5] = [
+    let ahead = whole.replacen("\"version\":1", "\"version\":2", 1);
+    let sealed = whole.replacen("sha256-", "sha256-0", 1);
+    let counted = whole.replacen("\"count\":1", "\"count\":99", 1);
+    let cases: [(&[u8], &str); 9] = [
         (b"", "The file is empty"),
         (&whole.as_bytes()[..whole.len() - 40], "cut short"),
         (b"dear diary, it snowed", "no book"),
         (br#"{"format":"shopping-list","version":1}"#, "“shopping-list”"),
         (&[0xff, 0xfe, 0x00, 0x80], "no text"),
+        (b"[1, 2, 3]", "does not say that it is a book"),
+        (ahead.as_bytes(), "version 2"),
+        (sealed.as_bytes(), "damaged or was changed"),
+        (counted.as_bytes(), "says it has 99 entries"),
     ];
     for (bytes, said) in cases {
         phone.pick(OPEN, bytes).says(said).says("Nothing was changed").says_nowhere("This file would add");
@@ -280,8 +287,23 @@ fn which_column_holds_what_and_which_way_dates_go_is_asked() {
 }
 
 #[test]
+fn a_year_that_cannot_be_adds_nobody_and_the_column_of_the_tags_may_be_any() {
+    let mut phone = phone(1);
+    phone.pick(TABLE, b"tag,born\n90,2020\n91,1850\n").press("Add 2 ewes");
+    phone.says("Nothing was added. 91: 1850 cannot be. From 1996 to 2026");
+    assert!(tags(&phone).is_empty(), "all or nothing");
+    phone.press("Leave it").pick(TABLE, b"weight,color\n61,white\n").says("Say which column holds the tags.");
+    phone.press("color").says("1 ewe: white");
+    phone.press("Add 1 ewe");
+    assert_eq!(tags(&phone), ["white"]);
+}
+
+#[test]
 fn a_file_that_is_no_table_is_told() {
     let mut phone = phone(1);
+    let rows = "7\n".repeat(100_000);
+    phone.pick(TABLE, format!("tag\n{rows}").as_bytes());
+    phone.says("100000 rows are too many. At most 5000 at once");
     phone.pick(TABLE, b"").says("There is no row in this file.");
     phone.pick(TABLE, &[0x00, 0x01, 0x02, 0x00]).says("This is no CSV file.");
 }

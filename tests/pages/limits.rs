@@ -5,110 +5,32 @@
 use std::collections::BTreeSet;
 
 use yeanling_core::book::{Event, Sign};
-use yeanling_core::practice::{Choice, LaborLimits, Limits, PenStay};
-use yeanling_core::units::{Moment, System, TimeDelta};
+use yeanling_core::practice::{Choice, Limit, Practice};
+use yeanling_core::units::{Moment, System};
 use yeanling_pages::{Page, made_up};
 use yeanling_words::common::span;
 
 use crate::phone::Phone;
 use crate::reach::{pressables, texts};
+use crate::unusual::{self, EVERY_LIMIT, length};
 
-/// Limits of which none is usual and none is another's.
-struct Set {
-    limits: Limits,
-    labor: LaborLimits,
-    stay: PenStay,
+fn choose(practice: &Practice, phone: &mut Phone) {
+    let Practice { limits, labor, stay, .. } = practice;
+    for choice in [Choice::Limits(*limits), Choice::LaborLimits(*labor), Choice::PenStay(*stay)] {
+        phone.note(Event::Chose(choice));
+    }
 }
 
-const FIRST: Set = Set {
-    limits: Limits {
-        up_minutes: 23,
-        help_minutes: 47,
-        red_minutes: 131,
-        last_call_minutes: 397,
-        navel_again_minutes: 283,
-    },
-    labor: LaborLimits {
-        look_minutes: 41,
-        restless_minutes: 317,
-        hand_check_minutes: 19,
-        step_in_minutes: 53,
-        progress_minutes: 17,
-        neck_minutes: 7,
-        put_right_minutes: 11,
-        next_lamb_minutes: 29,
-        next_check_minutes: 59,
-        afterbirth_ask_minutes: 331,
-        afterbirth_late_minutes: 677,
-        afterbirth_vet_minutes: 1009,
-    },
-    stay: PenStay { single_hours: 31, twins_hours: 67, more_hours: 109 },
-};
-
-const SECOND: Set = Set {
-    limits: Limits {
-        up_minutes: 26,
-        help_minutes: 44,
-        red_minutes: 127,
-        last_call_minutes: 389,
-        navel_again_minutes: 277,
-    },
-    labor: LaborLimits {
-        look_minutes: 37,
-        restless_minutes: 313,
-        hand_check_minutes: 21,
-        step_in_minutes: 51,
-        progress_minutes: 18,
-        neck_minutes: 8,
-        put_right_minutes: 13,
-        next_lamb_minutes: 33,
-        next_check_minutes: 57,
-        afterbirth_ask_minutes: 337,
-        afterbirth_late_minutes: 683,
-        afterbirth_vet_minutes: 1013,
-    },
-    stay: PenStay { single_hours: 34, twins_hours: 71, more_hours: 113 },
-};
-
-impl Set {
-    fn choose(&self, phone: &mut Phone) {
-        for choice in [
-            Choice::Limits(self.limits.checked().expect("allowed")),
-            Choice::LaborLimits(self.labor.checked().expect("allowed")),
-            Choice::PenStay(self.stay.checked().expect("allowed")),
-        ] {
-            phone.note(Event::Chose(choice));
+/// Returns a farm's limits as people read them.
+fn told(practice: &Practice) -> Vec<String> {
+    let told = |limit: Limit| {
+        let length = length(practice, limit);
+        if [Limit::StaySingle, Limit::StayTwins, Limit::StayMore].contains(&limit) {
+            return vec![format!("{} hours", length.num_hours())];
         }
-    }
-
-    /// As people read them.
-    fn told(&self) -> Vec<String> {
-        let Self { limits: l, labor: b, stay: s } = self;
-        let minutes = [
-            l.up_minutes,
-            l.help_minutes,
-            l.red_minutes,
-            l.last_call_minutes,
-            l.navel_again_minutes,
-            b.look_minutes,
-            b.restless_minutes,
-            b.hand_check_minutes,
-            b.step_in_minutes,
-            b.progress_minutes,
-            b.neck_minutes,
-            b.put_right_minutes,
-            b.next_lamb_minutes,
-            b.next_check_minutes,
-            b.afterbirth_ask_minutes,
-            b.afterbirth_late_minutes,
-            b.afterbirth_vet_minutes,
-        ];
-        let mut told: Vec<String> =
-            minutes.iter().map(|minutes| span(TimeDelta::minutes(i64::from(*minutes)))).collect();
-        told.extend(minutes.iter().map(|minutes| format!("{minutes} minutes")));
-        told.extend([s.single_hours, s.twins_hours, s.more_hours].map(|hours| format!("{hours} hours")));
-        told
-    }
+        vec![span(length), format!("{} minutes", length.num_minutes())]
+    };
+    EVERY_LIMIT.into_iter().flat_map(told).collect()
 }
 
 /// Returns every text of a page and of the reasons that can be asked for on it.
@@ -138,20 +60,20 @@ fn barn() -> Phone {
 
 #[test]
 fn no_page_holds_a_limit_that_is_not_the_farms() {
-    let (first, second) = (FIRST, SECOND);
+    let (first, second) = (unusual::first(), unusual::second());
     let mut found = BTreeSet::new();
     let mut phones = Vec::new();
     for wait in [0, 1] {
         for set in [&first, &second] {
             let mut phone = barn();
             phone.later(wait);
-            set.choose(&mut phone);
+            choose(set, &mut phone);
             phones.push(phone);
         }
     }
     let screens = phones[0].screens();
     for screen in screens {
-        let told: Vec<BTreeSet<String>> = phones
+        let said: Vec<BTreeSet<String>> = phones
             .iter_mut()
             .map(|phone| {
                 phone.open(screen);
@@ -160,12 +82,12 @@ fn no_page_holds_a_limit_that_is_not_the_farms() {
             })
             .collect();
         let holds = |texts: &BTreeSet<String>, limit: &str| texts.iter().any(|text| holds(text, limit));
-        for limit in first.told() {
-            let (now, later) = (holds(&told[0], &limit), holds(&told[2], &limit));
+        for limit in told(&first) {
+            let (now, later) = (holds(&said[0], &limit), holds(&said[2], &limit));
             if now && later {
                 found.insert(limit.clone());
-                let stays = holds(&told[1], &limit) && holds(&told[3], &limit);
-                let says: Vec<_> = told[1].iter().filter(|text| self::holds(text, &limit)).collect();
+                let stays = holds(&said[1], &limit) && holds(&said[3], &limit);
+                let says: Vec<_> = said[1].iter().filter(|text| self::holds(text, &limit)).collect();
                 assert!(!stays, "{screen:?} says {limit:?} with other limits, too: {says:?}");
             }
         }

@@ -34,8 +34,11 @@ mod sheets;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;
+mod stores;
+mod stories;
 mod timeline;
 mod tree;
+mod unusual;
 mod walk;
 mod watch;
 mod weighing;

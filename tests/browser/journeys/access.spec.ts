@@ -1,6 +1,6 @@
 // Every screen keeps the rules of accessibility by day and by night, and fits a narrow phone.
 import { Phone } from "../barn";
-import { screens } from "../tour";
+import { tour } from "../tour";
 import { accessible, expect, fitsTheScreen, test } from "../watching";
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
@@ -12,15 +12,11 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
     const phone = new Phone(page);
     await phone.open();
     await phone.tap("Look round a made-up flock");
-    for (const hash of screens) {
-      await test.step(hash, async () => {
-        await page.evaluate((hash) => (location.hash = hash), hash);
-        await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
-        const height = await page.evaluate(() => document.documentElement.scrollHeight);
-        await page.setViewportSize({ width: 390, height: Math.max(height + 200, 7000) });
-        await accessible(page);
-      });
-    }
+    await tour(page, async () => {
+      const height = await page.evaluate(() => document.documentElement.scrollHeight);
+      await page.setViewportSize({ width: 390, height: Math.max(height + 200, 7000) });
+      await accessible(page);
+    }, 1);
     await test.step("lamb, its reasons and its sheets", async () => {
       await phone.tab("Watch");
       await page.locator("a.row-words").first().tap();
@@ -59,6 +55,12 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await phone.tab("Flock");
       await phone.look("Ewe 5");
       await accessible(page);
+      for (const opens of ["Medicine…", "Sold or gone…", "Crayon mark"]) {
+        await phone.tap(opens);
+        await expect(page.getByRole("dialog")).toBeVisible();
+        await accessible(page);
+        await page.keyboard.press("Escape");
+      }
     });
     await test.step("lambing", async () => {
       await phone.lambing("44");
@@ -74,11 +76,7 @@ test("no screen is wider than a phone of 320 pixels", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open();
   await phone.tap("Look round a made-up flock");
-  for (const hash of screens) {
-    await page.evaluate((hash) => (location.hash = hash), hash);
-    await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
-    await fitsTheScreen(page);
-  }
+  await tour(page, () => fitsTheScreen(page), 1);
   await phone.tab("Figures");
   for (const which of ["Bottle", "Weaning", "Colostrum bag", "Weather"]) {
     await phone.tap(which);

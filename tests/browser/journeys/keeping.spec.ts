@@ -19,6 +19,8 @@ test("a second tab follows without a reload, in both directions", async ({ page,
   await phone.open();
   const other = new Phone(await context.newPage());
   await other.open();
+  // Of two tabs only the one in front is painted, and a tap waits for paint.
+  await page.bringToFront();
   await aTwin(phone);
   await expect(other.row("14a")).toContainText("3.9 kg");
   await other.page.bringToFront();

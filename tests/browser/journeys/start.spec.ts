@@ -9,6 +9,25 @@ test("the app starts, fits the screen and keeps the rules of accessibility", asy
   await accessible(page);
 });
 
+test("on a first visit far from a mast the page says what it is and that it comes, before the app is there", async ({ page }) => {
+  // The app is as long on its way as it takes to look.
+  let arrive = () => {};
+  const looked = new Promise<void>((done) => (arrive = done));
+  await page.route("**/*.wasm", async (route) => {
+    await looked;
+    await route.continue();
+  });
+  await page.setViewportSize({ width: 320, height: 640 });
+  await page.goto("./", { waitUntil: "commit" });
+  await expect(page.locator("#splash")).toContainText("Opening the book…");
+  await expect(page.getByText("What you note stays on this phone.")).toBeInViewport({ ratio: 1 });
+  await fitsTheScreen(page);
+  await accessible(page);
+  arrive();
+  await expect(page.getByRole("heading", { level: 1 })).toBeVisible();
+  await expect(page.locator("#splash")).toHaveCount(0);
+});
+
 test("after one visit it opens with no network, at any address of its own", async ({ page, context }) => {
   await page.goto("./");
   await readyOffline(page);

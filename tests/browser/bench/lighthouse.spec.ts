@@ -1,0 +1,39 @@
+// What Lighthouse says of a first visit on a phone, out of a hundred: the middle of five visits for speed, the least of
+// them for the rest.
+import { mkdtemp, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import lighthouse from "lighthouse";
+import { launchChromium } from "../installed";
+import { Site } from "../site";
+import { expect, test } from "../watching";
+import { median, print } from "./stopwatch";
+
+const VISITS = 5;
+
+test("a first visit as Lighthouse sees it", async () => {
+  test.setTimeout(240_000);
+  const site = await Site.open();
+  // As most hosts send it; the app's own server packs nothing.
+  site.packs = true;
+  const profile = await mkdtemp(join(tmpdir(), "yeanling-lighthouse-"));
+  const browser = await launchChromium(profile, {});
+  const scores: Record<string, number[]> = {};
+  try {
+    const port = Number(new URL(browser.wsEndpoint()).port);
+    const onlyCategories = ["performance", "accessibility", "best-practices"];
+    for (let visit = 0; visit < VISITS; visit += 1) {
+      const seen = await lighthouse(site.address, { port, onlyCategories, logLevel: "error" });
+      expect(seen?.lhr.runtimeError, "what kept Lighthouse from looking").toBeUndefined();
+      for (const { id, score } of Object.values(seen?.lhr.categories ?? {})) (scores[id] ??= []).push((score ?? 0) * 100);
+    }
+  } finally {
+    await browser.close();
+    await site.close();
+    await rm(profile, { recursive: true, force: true, maxRetries: 5 });
+  }
+  expect(Object.keys(scores).sort()).toEqual(["accessibility", "best-practices", "performance"]);
+  print("lighthouse_performance", median(scores["performance"] ?? []), "of_100");
+  print("lighthouse_accessibility", Math.min(...(scores["accessibility"] ?? [])), "of_100");
+  print("lighthouse_best_practices", Math.min(...(scores["best-practices"] ?? [])), "of_100");
+});

@@ -1,0 +1,35 @@
+// A night with three lambs whose navels wait: rows to press, and what then stands in the book.
+import type { Locator, Page } from "@playwright/test";
+import { Phone } from "./barn";
+import { Scribe } from "./scribe";
+import { expect } from "./watching";
+
+/** Returns the facts in the book, each by its name, in the order in which they were noted. */
+export async function facts(phone: Phone): Promise<string[]> {
+  await phone.saved();
+  const { entries } = JSON.parse((await phone.handOver()).text) as { entries: { event: object | string }[] };
+  return entries.map(({ event }) => (typeof event === "string" ? event : String(Object.keys(event)[0])));
+}
+
+/** A night with three lambs whose navels wait, the oldest first. */
+export async function threeNavels(page: Page): Promise<Phone> {
+  const phone = new Phone(page);
+  await phone.open();
+  const scribe = new Scribe();
+  for (const [tag, minutes] of [["7", 28], ["8", 27], ["9", 26]] as const) {
+    const born = new Date(Date.now() - minutes * 60_000);
+    const ewe = scribe.note(new Date(born.getTime() - 3_600_000), { "ewe-came": { tag } });
+    const lamb = scribe.note(born, { "lamb-born": { dam: ewe, beside: null, sex: "ram", alive: true } });
+    scribe.note(born, { "all-born": { lamb } });
+  }
+  await phone.openFile(scribe.file());
+  await phone.tap("Add to my book");
+  await expect(page.getByText(/^Done\./)).toBeVisible();
+  await phone.tab("Watch");
+  await expect(phone.row("7a")).toBeVisible();
+  return phone;
+}
+
+/** Returns the first button of the row of an animal. */
+export const first = (phone: Phone, name: string): Locator =>
+  phone.row(name).locator("button[data-size=action]").first();
