@@ -177,7 +177,7 @@ fn ewes_past_their_days_stand_on_the_watch_and_lead_to_each_with_what_a_scan_saw
 }
 
 fn is_ewe(screen: Screen) -> bool {
-    matches!(screen, Screen::Ewe(_))
+    matches!(screen, Screen::Ewe(_) | Screen::LambingEwe(_))
 }
 
 #[test]
