@@ -69,7 +69,7 @@ fn an_animal_is_found_by_every_tag_and_mark_it_ever_had_and_no_other_living_one_
     let (mut phone, ewes) = with_ewes(3);
     let lamb = Animal::Lamb(phone.lamb(ewes[1]));
     let tag = |phone: &mut Phone, tag: &str| {
-        _ = phone.ask(Sheet::Tag(lamb)).write("Tag or mark", tag).press("Save")
+        _ = phone.ask(Sheet::Tag(lamb)).write("Tag or mark", tag).press("Save");
     };
     tag(&mut phone, "3");
     phone.tells("Another living animal wears 3 already").act(&Action::Close);
