@@ -15,21 +15,20 @@ use super::labor;
 /// The screen's name.
 pub const TITLE: &str = "Season";
 /// What the screen is for, where it is offered.
-pub const SUB: &str = "From ram in to the last lamb: who is near, births a night, pens, dates";
+pub const SUB: &str = "From ram in to the last lamb: who is close, births a night, pens, dates";
 /// Says what to do first.
 pub const EMPTY: &str =
-    "Form a group, put its ewes and the ram in, and the season’s nights, dates and pens stand here.";
+    "Form a group, add its ewes and the ram, and you see the season’s nights, dates and pens.";
 /// Heads who is near.
-pub const WHO: &str = "Who is near";
+pub const WHO: &str = "Close to lambing";
 /// Says that nobody is.
 pub const NOBODY_NEAR: &str = "No ewe is likely within 24 hours.";
 /// Heads the ewes whose days have passed.
-pub const OVERDUE: &str = "Past her days";
+pub const OVERDUE: &str = "Overdue";
 /// Says what that may be.
-pub const OVERDUE_LEAD: &str = "Not lambed, and her last day has passed: another date, empty, lambed unseen, or a dead lamb in her. Look at \
-     each. Dull, off her feed or a bad smell: call your vet now.";
+pub const OVERDUE_LEAD: &str = "Not lambed, and the last day has passed: another date, empty, lambed unseen, or a dead lamb inside. Look at each ewe. Dull, off her feed or a bad smell: call your vet now.";
 /// Says of them on the Watch what is up.
-pub const OVERDUE_TEXT: &str = "Past the last day, not lambed";
+pub const OVERDUE_TEXT: &str = "Overdue, not lambed";
 /// And what to do.
 pub const OVERDUE_SAYS: &str = "look at each";
 /// Heads the births by night.
@@ -37,21 +36,21 @@ pub const NIGHTS: &str = "Births a night";
 /// Names the bars.
 pub const EXPECTED: &str = "expected";
 /// Names the spreads.
-pub const SPREAD: &str = "nine nights in ten";
+pub const SPREAD: &str = "range, 9 nights in 10";
 /// Names what was.
 pub const HAPPENED: &str = "lambed";
 /// Says that nobody is awaited.
-pub const NOBODY: &str = "No lambing is awaited.";
+pub const NOBODY: &str = "No lambings expected.";
 /// Heads the pens.
 pub const PENS: &str = "Bonding pens in use";
 /// Names the bars of the pens.
-pub const PENS_EXPECTED: &str = "on the mean";
+pub const PENS_EXPECTED: &str = "on average";
 /// Names the line of the pens.
-pub const PENS_ENOUGH: &str = "enough 95 times in 100";
+pub const PENS_ENOUGH: &str = "enough 95 nights in 100";
 /// Heads the dates.
 pub const DATES: &str = "Dates";
 /// Hands the dates to the calendar.
-pub const TO_CALENDAR: &str = "The dates to my calendar";
+pub const TO_CALENDAR: &str = "Add dates to my calendar";
 /// The name of the calendar file.
 pub const FILE: &str = "yeanling-season.ics";
 /// Heads the groups.
@@ -59,16 +58,16 @@ pub const GROUPS: &str = "Groups";
 /// Forms a group.
 pub const NEW_GROUP: &str = "Form a group";
 /// Asks for its name.
-pub const NAME: &str = "What it is called";
+pub const NAME: &str = "Name";
 /// A group of that name stands already.
-pub const SAME_NAME: &str = "There is a group of that name. Give this one another.";
+pub const SAME_NAME: &str = "There is a group with that name. Choose another name.";
 /// Heads when a ewe may lamb.
 pub const HERS: &str = "When she may lamb";
 /// What is uncertain in any forecast.
 pub const MAY_BUNCH: &str =
-    "After a long time without a ram, matings bunch: then there are two peaks, seventeen days apart.";
+    "Ewes long away from a ram come into heat together: then there are two peaks, about 17 days apart.";
 /// How a sign counts.
-pub const SIGNS_COUNT: &str = "A sign seen tonight weighs far more than any date. Look at her.";
+pub const SIGNS_COUNT: &str = "A sign seen tonight counts far more than any date. Look at her.";
 
 /// Returns how the season stands: "60 ewes with the ram · 12 have lambed".
 pub fn stands(put: u32, lambed: u32) -> String {
@@ -83,12 +82,12 @@ pub fn stands(put: u32, lambed: u32) -> String {
     format!("*{put}* put to the ram · {lambed}")
 }
 
-/// Returns a chance in percent: "38 %", "under 1 %".
+/// Returns a chance in percent: "38%", "under 1%".
 pub fn chance(share: f64) -> String {
-    if share < 0.01 { "under 1 %".to_owned() } else { format!("{} %", number(share * 100.0, 0)) }
+    if share < 0.01 { "under 1%".to_owned() } else { format!("{}%", number(share * 100.0, 0)) }
 }
 
-/// Returns the chances of a ewe: "*38 %* within 12 h, *62 %* within 24 h".
+/// Returns the chances of a ewe: "*38%* within 12 h, *62%* within 24 h".
 pub fn within(outlook: &Outlook) -> String {
     format!("*{}* within 12 h, *{}* within 24 h", chance(outlook.within_12h), chance(outlook.within_24h))
 }
@@ -113,7 +112,7 @@ pub fn has_lambed(on: NaiveDate, lambs: usize) -> String {
 pub fn ground(ground: &Ground) -> String {
     match ground {
         Ground::Sign { sign, factor } => {
-            format!("{}: the next hours count {} times", labor::sign(*sign), number(*factor, 0))
+            format!("{}: lambing now about {} times likelier", labor::sign(*sign), number(*factor, 0))
         }
         Ground::AgeAtScan { on, age_days } => {
             format!("Scanned {}: lambs of {age_days} days", short_date(*on))
@@ -130,27 +129,27 @@ pub fn no_outlook(why: &NoOutlook) -> String {
     match why {
         NoOutlook::ScannedEmpty { on } => format!("Scanned empty on {}.", short_date(*on)),
         NoOutlook::ScanTooEarly { day } => {
-            format!("Scanned {day} days after ram in: too early to count. Scan her again from day 30 on.")
+            format!(
+                "Scanned {day} days after ram in: too early to count on. Scan her again on day 30 or later."
+            )
         }
         NoOutlook::ScanDoesNotFit { on, age_days } => format!(
-            "The scan of {} says {age_days} days, and no mating in her group fits. Another ram, or another date?",
+            "The scan of {} says {age_days} days, and no mating in her group fits that. Another ram, or another date?",
             short_date(*on)
         ),
         NoOutlook::InLambWithoutMating { on } => {
-            format!("In lamb on {}, though no mating is known.", short_date(*on))
+            format!("Scanned in lamb on {}, but no mating is noted.", short_date(*on))
         }
         NoOutlook::MarkWithoutRam { mark, ram_in, ram_out } => format!(
-            "The mark of {} is not from the ram’s days, {} to {}.",
+            "The mark of {} is outside the ram’s days, {} to {}.",
             short_date(*mark),
             short_date(*ram_in),
             short_date(*ram_out)
         ),
         NoOutlook::Passed { last } => {
-            format!("Her last day, {}, has passed: empty, another date, or lambed unseen?", short_date(*last))
+            format!("Overdue since {}: empty, another date, or lambed unseen?", short_date(*last))
         }
-        NoOutlook::Refused(_) => {
-            "What is noted of her cannot be reckoned with. Look through her entries.".to_owned()
-        }
+        NoOutlook::Refused(_) => "Her entries do not add up. Check them.".to_owned(),
     }
 }
 
@@ -164,9 +163,9 @@ pub fn overdue(one: &Overdue, today: NaiveDate) -> String {
 pub fn likely(likely: &Likely) -> String {
     let Likely { put, low, high, .. } = likely;
     if low == high {
-        format!("Of *{put}* put to the ram, likely *{low}* will lamb.")
+        format!("Of *{put}* put to the ram, *{low}* will probably lamb.")
     } else {
-        format!("Of *{put}* put to the ram, likely *{low} to {high}* will lamb.")
+        format!("Of *{put}* put to the ram, *{low} to {high}* will probably lamb.")
     }
 }
 
@@ -182,7 +181,7 @@ pub fn peaks(forecast: &Forecast) -> String {
 /// Tells the chart of births in words.
 pub fn nights_label(forecast: &Forecast) -> String {
     format!(
-        "{} births still to come, {} to {}. {}.",
+        "{} lambings to come, {} to {}. {}.",
         number(forecast.births.mean, 1),
         forecast.births.low,
         forecast.births.high,
@@ -192,14 +191,14 @@ pub fn nights_label(forecast: &Forecast) -> String {
 
 /// Labels how sure a number of pens is.
 pub fn sure(times: u8) -> String {
-    format!("enough {times} in 100")
+    format!("enough {times} nights in 100")
 }
 
 /// Tells the chart of pens in words.
 pub fn pens_label(enough: [u32; 3], busiest: NaiveDate) -> String {
     let [ninety, ninety_five, ninety_nine] = enough;
     format!(
-        "Most pens around {}: {ninety}, {ninety_five} and {ninety_nine} are enough 90, 95 and 99 times in 100.",
+        "Most pens around {}: {ninety}, {ninety_five} and {ninety_nine} are enough on 90, 95 and 99 nights in 100.",
         short_date(busiest)
     )
 }
@@ -218,19 +217,19 @@ pub fn rule(rule: Rule, pens: (u32, u32)) -> String {
 /// Returns what is to be done on a date.
 pub fn what(what: &What, system: System) -> String {
     match what {
-        What::ScoreBeforeRam => "Score the ewes: eight weeks to mend them".to_owned(),
+        What::ScoreBeforeRam => "Score the ewes: eight weeks to correct condition".to_owned(),
         What::ScoreAtRam => "Ram in: score the ewes".to_owned(),
         What::CrayonChange { .. } => "Change the crayon".to_owned(),
         What::RamOut => "Ram out".to_owned(),
-        What::ScoreAtMid => "Score the ewes at mid pregnancy".to_owned(),
-        What::ScoreLate => "Score the ewes before the lambs’ last growth".to_owned(),
+        What::ScoreAtMid => "Score the ewes in mid pregnancy".to_owned(),
+        What::ScoreLate => "Score the ewes before the last weeks".to_owned(),
         What::Feed { each } => format!("Extra feed: {} a ewe a day", feed_mass(*each, system)),
         What::Booster { from, until } => {
             format!("Booster, from {} to {}. Ask your vet", short_date(*from), short_date(*until))
         }
-        What::WatchFrom => "First lambs may come: watch by night".to_owned(),
+        What::WatchFrom => "First lambs possible: watch at night".to_owned(),
         What::WatchUntil => "Last night to watch".to_owned(),
-        What::FeedUntil => "Stop the extra feed, if there is grass".to_owned(),
+        What::FeedUntil => "Stop the extra feed if there is grass".to_owned(),
     }
 }
 
@@ -270,6 +269,6 @@ mod tests {
 
     #[test]
     fn a_small_chance_is_not_told_as_none() {
-        assert_eq!((chance(0.004).as_str(), chance(0.386).as_str()), ("under 1 %", "39 %"));
+        assert_eq!((chance(0.004).as_str(), chance(0.386).as_str()), ("under 1%", "39%"));
     }
 }

@@ -22,7 +22,7 @@ pub const ANTIBODY_HINT: &str = "If a laboratory measured it, or the packet says
 /// Labels the volume.
 pub const VOLUME: &str = "This feed";
 /// Says what is missing for the feed.
-pub const WANTS_ANTIBODY: &str = "With the antibody in a liter, the grams in this feed stand here.";
+pub const WANTS_ANTIBODY: &str = "Enter the antibody in a liter to see the grams in this feed.";
 /// Labels the antibody of a feed.
 pub const IN_FEED: &str = "Antibody in this feed";
 /// Heads how old it is.
@@ -36,9 +36,9 @@ pub const FRIDGE: &str = "Fridge";
 /// Labels the day it was filled.
 pub const FILLED: &str = "Put in on";
 /// Says that there is no such day.
-pub const NO_DAY: &str = "That is no day. Give day, month and year.";
+pub const NO_DAY: &str = "That is not a date. Enter day, month and year.";
 /// Says that the day is still to come.
-pub const DAY_TO_COME: &str = "That day has not come yet. Give the day it was put in.";
+pub const DAY_TO_COME: &str = "That day is in the future. Enter the day it was put in.";
 /// Heads thawing.
 pub const THAW: &str = "Thaw it";
 /// Labels the water.
@@ -72,7 +72,7 @@ pub fn bold(said: &str) -> String {
 pub fn antibody(strength: Strength, good: bool) -> String {
     let read = number(strength.as_grams_per_liter(), 1);
     if good {
-        format!("{read} g/L: good, from 20 on. Older targets are 50 and 60.")
+        format!("{read} g/L: good (20 or more). Older targets are 50 and 60.")
     } else {
         format!("{read} g/L: poor, under 20.")
     }
@@ -80,7 +80,7 @@ pub fn antibody(strength: Strength, good: bool) -> String {
 
 /// Returns how much of the day's antibody a feed brings.
 pub fn share(percent: f64) -> String {
-    format!("{} % of the 30 g wanted in 24 h", number(percent, 0))
+    format!("{}% of the 30 g wanted in 24 h", number(percent, 0))
 }
 
 /// Returns what another freezer life says: "2 years (SRUC …): still good".
@@ -92,19 +92,22 @@ pub fn by_other(life: FreezerLife, good: bool) -> String {
 /// Returns what a reading of serum suggests: "12 g/L *suggests that …*".
 pub fn blood(reading: &passive_transfer::Reading) -> String {
     let read = number(reading.serum.as_grams_per_liter(), 2);
-    let early = if reading.early { " Taken early: the marks hold from 24 h on." } else { "" };
-    format!("{read} g/L *{}*. No diagnosis: show it to your vet.{early}", suggests(reading.suggests))
+    let early = if reading.early { " Taken early: the marks are for 24 h or later." } else { "" };
+    format!(
+        "{read} g/L *{}*. This is not a diagnosis: show it to your vet.{early}",
+        suggests(reading.suggests)
+    )
 }
 
 /// Returns what a Brix reading comes to.
 pub fn brix(reading: &Reading) -> String {
     let read = number(reading.brix.as_percent(), 1);
     match reading.grade {
-        Grade::Good => format!("{read} % Brix: good ewe colostrum."),
+        Grade::Good => format!("{read}% Brix: good ewe colostrum."),
         Grade::Poor if reading.only_by_the_cows_mark => {
-            format!("{read} % Brix: poor for a ewe, under 26.5. The cow’s mark of 22 does not carry over.")
+            format!("{read}% Brix: poor for a ewe, under 26.5. The mark of 22 is for cows only.")
         }
-        Grade::Poor => format!("{read} % Brix: poor, under 26.5."),
+        Grade::Poor => format!("{read}% Brix: poor, under 26.5."),
     }
 }
 
@@ -116,7 +119,7 @@ pub fn keeps(keeps: Keeps, store: Store) -> String {
     };
     match keeps {
         Keeps::Still(left) if left.num_hours() < 24 => {
-            format!("Use it today: its time in the {place} is nearly up.")
+            format!("Use it today: its time in the {place} is almost over.")
         }
         Keeps::Still(left) => format!("Good for {} more in the {place}.", span(left)),
         Keeps::Past(by) => format!("Too old for the {place}, by {}. Use another.", span(by)),
@@ -134,7 +137,7 @@ pub const THAWING: &[&str] = &[
 pub const fn thaw(thaw: Thaw) -> &'static str {
     match thaw {
         Thaw::Right => "Right for thawing.",
-        Thaw::Split => "Warmer than the strictest source allows. Add cold water.",
+        Thaw::Split => "Hotter than the strictest source allows. Add cold water.",
         Thaw::TooHot => "Too hot. Add cold water.",
     }
 }
@@ -169,17 +172,17 @@ mod tests {
     #[test]
     fn a_cows_mark_is_said_not_to_carry_over() {
         let says = |percent| brix(&reading(Brix::from_percent(percent)).expect("in bounds"));
-        assert_eq!(says(26.5), "26.5 % Brix: good ewe colostrum.");
-        let cow = "24 % Brix: poor for a ewe, under 26.5. The cow’s mark of 22 does not carry over.";
+        assert_eq!(says(26.5), "26.5% Brix: good ewe colostrum.");
+        let cow = "24% Brix: poor for a ewe, under 26.5. The mark of 22 is for cows only.";
         assert_eq!(says(24.0), cow);
-        assert_eq!(says(18.0), "18 % Brix: poor, under 26.5.");
+        assert_eq!(says(18.0), "18% Brix: poor, under 26.5.");
     }
 
     #[test]
     fn a_bag_says_how_long_it_still_serves() {
         let says = |days, store| keeps(bag(TimeDelta::days(days), store, FreezerLife::OneYear), store);
         assert_eq!(says(300, Store::Freezer), "Good for 65 days more in the freezer.");
-        assert_eq!(says(365, Store::Freezer), "Use it today: its time in the freezer is nearly up.");
+        assert_eq!(says(365, Store::Freezer), "Use it today: its time in the freezer is almost over.");
         assert_eq!(says(5, Store::Fridge), "Too old for the fridge, by 3 days. Use another.");
     }
 

@@ -22,14 +22,11 @@ pub const PEOPLE: &str = "Anyone who is or may be pregnant, or who has weak immu
 pub const HYGIENE: &[&str] = &[
     "Wash hands and arms with soap after each ewe, each lamb and each bottle, and before you eat, drink or smoke.",
     "Gloves for births, afterbirth, dead lambs, scour and scabs.",
-    "A lamb in the kitchen: away from food and from where food is made. Its own box, towels, bottle and tube, washed apart. \
-     Wipe down after it. Not with anyone in the house who should keep away.",
-    "No kissing a lamb, no hands in the mouth. Children wash under your eyes.",
-    "Scour can be salmonella or cryptosporidium, and people catch both: gloves, and no children near it.",
-    "Scabs on the lips can be orf, and people catch it: gloves, its own bottle, look at the ewe’s teats. A sore on your hand: \
-     see your doctor and say “sheep”.",
-    "Aborted: gloves on, the ewe apart for three weeks. Lamb and afterbirth bagged and kept cold, not frozen, for vet or lab. \
-     Dogs and cats away. Never foster a lamb onto her. Burn or bag the bedding, wash boots and clothes apart.",
+    "A lamb in the kitchen: away from food. Its own box, towels, bottle and tube, washed separately. Wipe down after it. Not if anyone in the house should keep away.",
+    "No kissing lambs, no hands in your mouth. Watch children wash their hands.",
+    "Scours can be salmonella or cryptosporidium, and people catch both: gloves, and keep children away.",
+    "Scabs on the lips can be orf, and people catch it: gloves, its own bottle, check the ewe’s teats. A sore on your hand: see your doctor and say “sheep”.",
+    "Abortion: gloves on, keep the ewe apart for three weeks. Bag lamb and afterbirth, keep cold, not frozen, for the vet or lab. Keep dogs and cats away. Never foster a lamb onto her. Burn or bag the bedding, wash boots and clothes separately.",
     "Pregnant and already touched any of it: call your own doctor today.",
 ];
 
@@ -37,8 +34,7 @@ pub const HYGIENE: &[&str] = &[
 pub const HYGIENE_SOURCE: &str = "Scottish Government, NADIS, Teagasc, Irish Farmers Journal 2018. Soap, towels and the kitchen: common practice.";
 
 /// How a hand goes into a ewe.
-pub const HANDS: &str = "Clean hand, short nails, a glove, plenty of lubricant. One person’s pull at most, with her straining. If in \
-     doubt, call your vet.";
+pub const HANDS: &str = "Clean hand, short nails, glove, plenty of lubricant. Pull only as she strains, one person at most. If in doubt, call your vet.";
 
 /// What the whole program is.
 pub const GENERAL: &str = "This helps you decide. It does not replace your vet.";
@@ -74,7 +70,7 @@ mod tests {
     #[test]
     fn people_are_kept_well_too() {
         // Source: Scottish Government; NADIS; Teagasc; Irish Farmers Journal 2018.
-        says(HYGIENE, &["soap", "Gloves", "kitchen", "orf", "Aborted", "not frozen", "own doctor today"]);
+        says(HYGIENE, &["soap", "Gloves", "kitchen", "orf", "Abortion", "not frozen", "own doctor today"]);
         says(&[PEOPLE], &["pregnant", "weak immunity", "heart-valve"]);
     }
 }

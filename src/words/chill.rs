@@ -11,12 +11,11 @@ pub const WHERE: &str = "The lambs are";
 /// Labels the air.
 pub const AIR: &str = "Air";
 /// Helps with the air.
-pub const AIR_HINT: &str = "The mean of the night.";
+pub const AIR_HINT: &str = "The night’s mean.";
 /// Labels the wind.
 pub const WIND: &str = "Wind";
 /// Helps with the wind.
-pub const WIND_HINT: &str =
-    "At the height of a lamb: less than a forecast says. Type 15 km/h or 9 mph as it stands.";
+pub const WIND_HINT: &str = "At lamb height: less than the forecast says. You can type 15 km/h or 9 mph.";
 /// Labels the rain.
 pub const RAIN: &str = "Rain in the day";
 /// Helps with the rain.
@@ -28,7 +27,7 @@ pub const INDEX: &str = "Chill index, outdoors";
 /// The unit of the index.
 pub const INDEX_UNIT: &str = "kJ/m²/h";
 /// Heads the lambs at most risk.
-pub const MOST_AT_RISK: &str = "Most at risk, the worst first";
+pub const MOST_AT_RISK: &str = "Most at risk first";
 
 /// Returns the verdict with its index and whose limit it was: "High risk: 1271 kJ/m²/h, over …".
 pub fn verdict(chill: &Chill) -> String {
@@ -45,8 +44,8 @@ pub fn verdict(chill: &Chill) -> String {
 /// Returns what to do tonight.
 pub const fn advice(verdict: Verdict) -> &'static str {
     match verdict {
-        Verdict::HighRisk => "Bring in, or shelter, the wet, the newborn, the small and the many first.",
-        Verdict::Usual => "Look at the wet, the newborn and the small all the same.",
+        Verdict::HighRisk => "Bring in or shelter wet lambs, newborns, small lambs and big litters first.",
+        Verdict::Usual => "Still check wet lambs, newborns and small lambs.",
     }
 }
 
@@ -71,7 +70,7 @@ pub fn at_risk(reason: AtRisk, system: System) -> String {
             let under = yeanling_core::reckon::birth_weight::WATCH_UNDER;
             format!("It is under {}.", mass(under, system))
         }
-        AtRisk::OneOfSeveral => "It is one of several.".to_owned(),
+        AtRisk::OneOfSeveral => "It is from a big litter.".to_owned(),
     }
 }
 

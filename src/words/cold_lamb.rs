@@ -15,7 +15,7 @@ use super::common::{mass, span, temperature_both, volume};
 /// The aid's name.
 pub const TITLE: &str = "Cold lamb";
 /// Says where the answers stay without a record.
-pub const NO_RECORD: &str = "A lamb without a record. What you answer stays on this phone.";
+pub const NO_RECORD: &str = "A lamb with no record. Your answers stay on this phone.";
 /// Asks for a reading.
 pub const HOW_WARM: &str = "How warm is it?";
 /// Asks for the next reading.
@@ -27,7 +27,7 @@ pub const TEMPERATURE: &str = "Temperature";
 /// Names the choice of the unit.
 pub const UNIT: &str = "Unit of temperature";
 /// Takes the reading.
-pub const READ: &str = "That is it";
+pub const READ: &str = "Use this reading";
 /// Asks the age.
 pub const HOW_OLD: &str = "How old is it?";
 /// Up to five hours.
@@ -37,7 +37,7 @@ pub const OVER_FIVE: &str = "over 5 h old";
 /// Nobody knows.
 pub const AGE_UNKNOWN: &str = "not known";
 /// What that means.
-pub const AGE_UNKNOWN_SUB: &str = "taken as over 5 h, the safer way";
+pub const AGE_UNKNOWN_SUB: &str = "treated as over 5 h, to be safe";
 /// Asks for head and swallow.
 pub const HEAD_AND_SWALLOW: &str = "Does it hold its head up and swallow?";
 /// Says how it is tried.
@@ -50,7 +50,7 @@ pub const NOT_ABLE: &str = "No";
 /// Nobody is sure.
 pub const NOT_SURE: &str = "Not sure";
 /// What that means.
-pub const NOT_SURE_SUB: &str = "taken as no, the safer way";
+pub const NOT_SURE_SUB: &str = "treated as no, to be safe";
 /// Heads what not to do.
 pub const NEVER: &str = "Never";
 /// Heads the next look.
@@ -66,7 +66,7 @@ pub const VET_CALLED: &str = "Vet called";
 /// Leads to the lamb, where the tube has its list.
 pub const OTHER_FEED: &str = "Other feed, tube";
 /// Leads to the lamb.
-pub const TO_THE_LAMB: &str = "All of this lamb";
+pub const TO_THE_LAMB: &str = "Lamb record";
 /// Opens the weight.
 pub const WEIGH_IT: &str = "Weigh it for the volume";
 /// Asks for the weight.
@@ -74,7 +74,7 @@ pub const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands in the s
 /// Forgets the answers.
 pub const START_OVER: &str = "Start over";
 /// Says what a healthy newborn does in bad weather.
-pub const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and makes it up by 3 h. Go by the steps all the same.";
+pub const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and is back by 3 h. Follow the steps all the same.";
 
 /// Says what a fever asks for: warmth is taken away first, and one reading is not yet a fever.
 pub const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
@@ -240,7 +240,7 @@ pub const fn never(never: Never) -> &'static str {
 pub const fn vet(vet: Vet) -> &'static str {
     match vet {
         Vet::NotNeeded => "No vet for this alone.",
-        Vet::IfNoBetter => "No better in 20 min? Call your vet.",
+        Vet::IfNoBetter => "Not better in 20 min? Call your vet.",
         Vet::Now => "Call your vet now.",
     }
 }
@@ -250,7 +250,7 @@ pub const fn band(band: Band) -> &'static str {
     match band {
         Band::Severe => "dangerously cold",
         Band::Mild => "cold",
-        Band::Normal => "warm as it should be",
+        Band::Normal => "normal",
         Band::Fever => "fever",
     }
 }
@@ -262,7 +262,7 @@ pub fn heading(answer: &Answer) -> String {
         Branch::Normal | Branch::Mild | Branch::Fever => capital(cold),
         Branch::SevereYoung => format!("{}, up to 5 h old", capital(cold)),
         Branch::SevereOlder if answer.age.is_none() => {
-            format!("{}, age unknown: taken as over 5 h", capital(cold))
+            format!("{}, age not known: treated as over 5 h", capital(cold))
         }
         Branch::SevereOlder => format!("{}, over 5 h old", capital(cold)),
     }
@@ -277,8 +277,7 @@ pub fn age(answer: &Answer) -> String {
 pub const fn dissent(dissent: Dissent) -> &'static str {
     match dissent {
         Dissent::TubeBeforeWarming => {
-            "Sources split: some tube a lamb over 5 h that holds its head up before they warm it. Henderson 1996 does \
-             not. This goes by the stricter."
+            "Sources differ: some tube a lamb over 5 h that holds its head up before warming it. Henderson 1996 does not. Yeanling follows the stricter."
         }
     }
 }
@@ -346,7 +345,7 @@ mod tests {
     #[test]
     fn an_unknown_age_is_said_to_be_taken_as_older() {
         let (heading, steps) = told(36.0, None, true, System::Metric);
-        assert_eq!(heading, "Dangerously cold, age unknown: taken as over 5 h");
+        assert_eq!(heading, "Dangerously cold, age not known: treated as over 5 h");
         assert!(steps[2].starts_with("Glucose by mouth first"), "{steps:?}");
         let (_, steps) = told(36.0, None, false, System::Metric);
         assert!(steps[3].starts_with("Glucose injection first, by your vet"), "{steps:?}");

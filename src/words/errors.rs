@@ -33,7 +33,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         System::Metric => "kg",
         System::Us => "lb",
     };
-    let allowed = format!("Between {} and {} {unit} is allowed.", number(least, 1), number(most, 1));
+    let allowed = format!("Enter {} to {} {unit}.", number(least, 1), number(most, 1));
     if !sayable(given) {
         return format!("That is not a weight. {allowed}");
     }
@@ -115,21 +115,21 @@ fn meant(error: &OutOfBounds<Mass>, system: System) -> Option<String> {
 pub fn pen_side(error: &OutOfBounds<Length>, system: System) -> String {
     let told = |side| length(side, system);
     let (least, most) = (told(error.allowed.least), told(error.allowed.most));
-    format!("{} is no side of a pen. Between {least} and {most} is allowed.", told(error.given))
+    format!("{} is out of range. Enter {least} to {most}.", told(error.given))
 }
 
 /// Returns what is wrong with the volume of a feed.
 pub fn feed(error: &OutOfBounds<Volume>, system: System) -> String {
     let least = volume_as_given(error.allowed.least, system);
     let most = volume_at_most(error.allowed.most, system);
-    let allowed = format!("A feed is between {least} and {most}.");
+    let allowed = format!("Enter {least} to {most}.");
     let given = error.given.as_milliliters();
     if !sayable(given) {
         format!("That is not a volume. {allowed}")
     } else if error.given > error.allowed.most {
         format!("{} is too much for one feed. {allowed}", volume_as_given(error.given, system))
     } else {
-        format!("{} is not a feed. {allowed}", volume_as_given(error.given, system))
+        format!("{} is out of range. {allowed}", volume_as_given(error.given, system))
     }
 }
 
@@ -138,7 +138,7 @@ pub fn lamb_temperature(error: &NotInALamb) -> String {
     let NotInALamb { out, typed_in, reads_like } = error;
     let least = temperature(out.allowed.least, *typed_in);
     let most = temperature(out.allowed.most, *typed_in);
-    let allowed = format!("Between {least} and {most} is allowed.");
+    let allowed = format!("Enter {least} to {most}.");
     let given = match typed_in {
         System::Metric => out.given.as_celsius(),
         System::Us => out.given.as_fahrenheit(),
@@ -150,8 +150,8 @@ pub fn lamb_temperature(error: &NotInALamb) -> String {
     match (typed_in, reads_like) {
         (System::Metric, Some(System::Us)) => format!("{given} reads like °F, and °C is chosen. {allowed}"),
         (System::Us, Some(System::Metric)) => format!("{given} reads like °C, and °F is chosen. {allowed}"),
-        (System::Metric, _) => format!("{given} °C cannot be read in a living lamb. {allowed}"),
-        (System::Us, _) => format!("{given} °F cannot be read in a living lamb. {allowed}"),
+        (System::Metric, _) => format!("{given} °C is out of range. {allowed}"),
+        (System::Us, _) => format!("{given} °F is out of range. {allowed}"),
     }
 }
 
@@ -198,7 +198,7 @@ pub fn refusal(refusal: &Refusal, system: System) -> String {
 fn whom(weight: Option<Mass>, system: System) -> String {
     match weight {
         Some(weight) => mass(weight, system),
-        None => format!("a lamb of unknown weight, taken as {}", mass(ASSUMED, system)),
+        None => format!("a lamb of unknown weight (taken as {})", mass(ASSUMED, system)),
     }
 }
 
@@ -213,10 +213,10 @@ const fn weigh_it(weight: Option<Mass>) -> &'static str {
 pub fn no_row(error: &NoRow, system: System) -> String {
     match error {
         NoRow::TooYoung { first_day, .. } => {
-            format!("This table starts on day {first_day}. Before that, go by the colostrum volumes.")
+            format!("This table starts on day {first_day}. Before that, use the colostrum volumes.")
         }
         NoRow::TooOld { last_day, .. } => {
-            format!("This table ends on day {last_day}. See whether the lamb can be weaned.")
+            format!("This table ends on day {last_day}. See if the lamb can be weaned.")
         }
         NoRow::NotAWeight(error) => weight(error, system),
     }
@@ -241,7 +241,7 @@ mod tests {
 
     #[test]
     fn a_wrong_weight_says_what_is_allowed_and_what_was_meant() {
-        let allowed = "Between 0.5 and 12 kg is allowed.";
+        let allowed = "Enter 0.5 to 12 kg.";
         let metric = |given: f64, said: &str| {
             wrong_weight(given, System::Metric, &said.replace("{allowed}", allowed));
         };
@@ -258,8 +258,7 @@ mod tests {
     #[test]
     fn a_wrong_weight_is_told_in_pounds_on_a_farm_in_pounds() {
         let pounds = Mass::from_pounds(93.0).as_kilograms();
-        let expected =
-            "93 lb is too heavy for a lamb at birth. Between 1.1 and 26.5 lb is allowed. Did you mean 9.3?";
+        let expected = "93 lb is too heavy for a lamb at birth. Enter 1.1 to 26.5 lb. Did you mean 9.3?";
         wrong_weight(pounds, System::Us, expected);
     }
 
@@ -278,7 +277,7 @@ mod tests {
         );
         check(
             refused(250.0, None, 0, 0.0),
-            "250 ml is too much at once for a lamb of unknown weight, taken as 4.0 kg. Give 200 ml (50 ml/kg). \
+            "250 ml is too much at once for a lamb of unknown weight (taken as 4.0 kg). Give 200 ml (50 ml/kg). \
              If it is heavier, weigh it first.",
         );
         check(
@@ -290,7 +289,7 @@ mod tests {
             refused(1200.0, Some(4.0), 10, 0.0),
             "1200 ml is too much at once for any lamb. Never over 1000 ml. Go by the bottle table for its age.",
         );
-        check(refused(0.0, None, 0, 0.0), "0 ml is not a feed. A feed is between 1 ml and 2000 ml.");
+        check(refused(0.0, None, 0, 0.0), "0 ml is out of range. Enter 1 ml to 2000 ml.");
     }
 
     #[test]
@@ -316,12 +315,11 @@ mod tests {
             let typed = Temperature::parse(text, system).expect("a number");
             check(lamb_temperature(&typed.in_a_lamb(system).expect_err("not in a lamb")), said);
         };
-        let (metric, us) =
-            ("Between 15.0 °C and 44.0 °C is allowed.", "Between 59.0 °F and 111.2 °F is allowed.");
+        let (metric, us) = ("Enter 15.0 °C to 44.0 °C.", "Enter 59.0 °F to 111.2 °F.");
         wrong("98.6", System::Metric, &format!("98.6 reads like °F, and °C is chosen. {metric}"));
         wrong("39", System::Us, &format!("39 reads like °C, and °F is chosen. {us}"));
-        wrong("45", System::Metric, &format!("45 °C cannot be read in a living lamb. {metric}"));
-        wrong("120", System::Us, &format!("120 °F cannot be read in a living lamb. {us}"));
+        wrong("45", System::Metric, &format!("45 °C is out of range. {metric}"));
+        wrong("120", System::Us, &format!("120 °F is out of range. {us}"));
         wrong("9999999", System::Metric, &format!("That is not a temperature. {metric}"));
     }
 }

@@ -10,13 +10,13 @@ use super::life;
 /// Heads the way in.
 pub const TITLE: &str = "Ewes from a spreadsheet";
 /// Explains it.
-pub const SUB: &str = "A CSV file with a row for each ewe: tag, birth, breed, remark. You see what it would add before anything changes.";
+pub const SUB: &str = "A CSV file with one row a ewe: tag, birth, breed, note. You see what it would add before anything changes.";
 /// Opens a file.
 pub const OPEN: &str = "Open a table…";
 /// Reads it.
 pub const READING: &str = "Reading…";
 /// Heads the choice of columns.
-pub const COLUMNS: &str = "Which column holds what";
+pub const COLUMNS: &str = "Columns";
 /// No column.
 pub const NO_COLUMN: &str = "none";
 /// Names a column without a head by its letter, the first from 1: "column C".
@@ -32,7 +32,7 @@ pub fn letter(place: usize) -> String {
 }
 
 /// Says that a column of tags is needed.
-pub const NO_TAGS: &str = "Say which column holds the tags.";
+pub const NO_TAGS: &str = "Choose the column with the tags.";
 /// Asks how dates are to be read.
 pub const ORDER: &str = "What comes first in a date?";
 
@@ -93,10 +93,10 @@ pub fn left_out(row: &NoRow) -> String {
         RowTrouble::LongTag { given, most } => {
             format!("a tag of {given} characters; at most {most} fit.")
         }
-        RowTrouble::Here(tag) => format!("a living animal wears {tag} already."),
-        RowTrouble::Again(tag) => format!("{tag} stands in an earlier row."),
+        RowTrouble::Here(tag) => format!("tag {tag} is on another live animal."),
+        RowTrouble::Again(tag) => format!("{tag} is in an earlier row too."),
         RowTrouble::Born(NoBirthDay::TwoWays(text)) => {
-            format!("“{text}” can be read with the day or the month first. Say above which.")
+            format!("“{text}” can be read day first or month first. Choose above.")
         }
         RowTrouble::Born(error) => life::no_birth_day(error),
         RowTrouble::Long { given, most } => {
@@ -126,18 +126,16 @@ pub fn and_more(count: usize) -> String {
 pub fn no_sheet(error: SheetError) -> String {
     match error {
         SheetError::Empty => {
-            "There is no row in this file. The first line names the columns, then a row a ewe.".to_owned()
+            "This file has no rows. The first line names the columns, then one row a ewe.".to_owned()
         }
-        SheetError::TooLarge { .. } => {
-            "This file is larger than 4 MB. A list of ewes is far smaller.".to_owned()
-        }
+        SheetError::TooLarge { .. } => "This file is over 4 MB. A list of ewes is far smaller.".to_owned(),
         SheetError::TooManyRows { given } => {
-            format!("{given} rows are too many. At most {MOST_ROWS} at once: part the file.")
+            format!("{given} rows are too many. At most {MOST_ROWS} at once: split the file.")
         }
         SheetError::NoText => {
-            "This is no CSV file. In your spreadsheet, save the table as CSV and open that.".to_owned()
+            "This is not a CSV file. In your spreadsheet, save the table as CSV and open that.".to_owned()
         }
-        SheetError::OpenQuote { line } => format!("The quote that begins in line {line} does not end."),
+        SheetError::OpenQuote { line } => format!("The quote that starts in line {line} does not end."),
     }
 }
 

@@ -14,7 +14,7 @@ use super::common::{length, mass, number};
 /// The screen's name.
 pub const TITLE: &str = "Hay and feed";
 /// What is there, where it is offered.
-pub const SUB: &str = "Hay for the winter, a ration against the table, water";
+pub const SUB: &str = "Hay for winter, check a ration, water";
 /// Chooses what is worked out.
 pub const WHAT: &str = "What to work out";
 /// The hay.
@@ -26,27 +26,27 @@ pub const WATER: &str = "Water";
 /// How many ewes.
 pub const EWES: &str = "Ewes";
 /// What one weighs.
-pub const EWE_WEIGHT: &str = "One ewe weighs";
+pub const EWE_WEIGHT: &str = "Ewe weight";
 /// For how many days.
 pub const DAYS: &str = "Days of feeding";
 /// The unit of days.
 pub const DAYS_UNIT: &str = "days";
 /// The share of her weight.
-pub const SHARE: &str = "Hay a day, of her weight";
+pub const SHARE: &str = "Hay a day, % of body weight";
 /// What a breeder reckons with.
 pub const SHARE_HINT: &str = "One breeder allows 4%, waste included. Less beside grain.";
 /// One bale.
-pub const BALE: &str = "One bale weighs";
+pub const BALE: &str = "Bale weight";
 /// Heads the answer.
 pub const NEEDED: &str = "Hay for the winter";
 /// Asks for what is missing.
-pub const TYPE_ALL: &str = "Fill in every field to see the hay.";
+pub const TYPE_ALL: &str = "Fill in every field to see how much hay.";
 /// Asks for what is missing of a ration.
-pub const TYPE_RATION: &str = "Fill in all but copper and selenium to see what she gets.";
+pub const TYPE_RATION: &str = "Fill in every field to see what she gets. Copper and selenium can stay blank.";
 /// The stage.
-pub const STAGE: &str = "Her time of the year";
+pub const STAGE: &str = "Her stage";
 /// A feed.
-pub const FED: &str = "Fed, as it is";
+pub const FED: &str = "As fed";
 /// Dry matter.
 pub const DRY_MATTER: &str = "Dry matter";
 /// Energy.
@@ -62,17 +62,16 @@ pub const SELENIUM: &str = "Selenium, if known";
 /// Another feed.
 pub const ANOTHER: &str = "Another feed";
 /// Takes the last feed away.
-pub const ONE_LESS: &str = "Take the last away";
+pub const ONE_LESS: &str = "Remove the last feed";
 /// Explains what is typed.
-pub const ANALYSIS: &str =
-    "From the label or an analysis of your hay; a guess in, a guess out. Up to five feeds.";
+pub const ANALYSIS: &str = "Use the label or a hay analysis: a guess in is a guess out. Up to five feeds.";
 /// Heads the answer.
 pub const HELD: &str = "Against what she needs";
 /// She leaves some of it.
-pub const LEAVES: &str = "That is more dry matter than she eats: she will leave some.";
+pub const LEAVES: &str = "More dry matter than she can eat: she will leave some.";
 /// What is said with every ration.
 pub const CAUTION: [&str; 2] = [
-    "No ration is balanced by a table alone: have feeds analyzed, score the ewes, ask your vet.",
+    "A table alone cannot balance a ration: have feeds analyzed, score the ewes, ask your vet.",
     "Copper poisons sheep. Never give them feed or mineral made for other animals.",
 ];
 
@@ -100,12 +99,12 @@ pub fn energy(typed: f64, system: System) -> Energy {
 /// Returns the name of a stage.
 pub const fn stage(stage: Stage) -> &'static str {
     match stage {
-        Stage::Maintenance => "empty and dry",
-        Stage::FirstFifteenWeeks => "first 15 weeks in lamb",
-        Stage::LastFourWeeks(Crop::Usual) => "last 4 weeks, usual crop",
+        Stage::Maintenance => "dry (maintenance)",
+        Stage::FirstFifteenWeeks => "first 15 weeks of pregnancy",
+        Stage::LastFourWeeks(Crop::Usual) => "last 4 weeks, mostly singles",
         Stage::LastFourWeeks(Crop::Prolific) => "last 4 weeks, many twins",
-        Stage::MilkingOne => "milking one",
-        Stage::MilkingTwo => "milking two",
+        Stage::MilkingOne => "nursing one",
+        Stage::MilkingTwo => "nursing two",
     }
 }
 
@@ -144,12 +143,12 @@ pub fn in_store(there: Mass, budget: &Budget, system: System) -> String {
     if short > 0.0 {
         let bales = number((short / budget.bale.as_kilograms()).ceil(), 0);
         format!(
-            "In the stores {}: *{}* short, {bales} bales.",
+            "On hand {}: *{}* short, {bales} bales.",
             heavy(there, system),
             heavy(Mass::from_kilograms(short), system)
         )
     } else {
-        format!("In the stores {}: enough.", heavy(there, system))
+        format!("On hand {}: enough.", heavy(there, system))
     }
 }
 
@@ -161,7 +160,7 @@ pub fn water(wanted: &Wanted, system: System) -> String {
     };
     let along = |side: Length| length(side, system);
     format!(
-        "*{} to {}* of water a day, the more while they milk. *{} to {}* of trough along one side.",
+        "*{} to {}* of water a day, most while nursing. *{} to {}* of trough along one side.",
         liters(wanted.water.0),
         liters(wanted.water.1),
         along(wanted.trough.0),
@@ -201,9 +200,9 @@ pub fn limiting(checked: &Checked) -> String {
         Some(which) => {
             let share =
                 checked.held.iter().find(|held| held.nutrient == which).map_or(0.0, |held| held.share());
-            format!("Shortest is *{}*: {} % of what she needs.", nutrient(which), number(share * 100.0, 0))
+            format!("Most short: *{}*, {}% of what she needs.", nutrient(which), number(share * 100.0, 0))
         }
-        None => "Nothing is short by this table.".to_owned(),
+        None => "Nothing is short.".to_owned(),
     }
 }
 
@@ -215,11 +214,13 @@ pub fn minerals(guarded: &Guarded) -> [String; 2] {
     [
         match guarded.copper {
             Copper::Safe => format!("Copper {copper} ppm: under 10."),
-            Copper::Watch => format!("*Copper {copper} ppm*: poison where molybdenum is low. Ask your vet."),
+            Copper::Watch => {
+                format!("*Copper {copper} ppm*: can poison where molybdenum is low. Ask your vet.")
+            }
             Copper::TooMuch => {
                 format!("*Copper {copper} ppm is too much for sheep*: over 15. Do not feed it; ask your vet.")
             }
-            Copper::Unknown => format!("Copper not known of every feed; {copper} ppm from the others."),
+            Copper::Unknown => format!("Copper is not known for every feed; {copper} ppm from the others."),
         },
         match guarded.selenium {
             Selenium::Within => format!("Selenium {selenium}: within US law."),
@@ -228,7 +229,7 @@ pub fn minerals(guarded: &Guarded) -> [String; 2] {
                     "*Selenium {selenium} is too much*: at most 0.3 ppm and 0.7 mg a day by US law. Ask your vet."
                 )
             }
-            Selenium::Unknown => format!("Selenium not known of every feed; {selenium} from the others."),
+            Selenium::Unknown => format!("Selenium is not known for every feed; {selenium} from the others."),
         },
     ]
 }
@@ -236,7 +237,7 @@ pub fn minerals(guarded: &Guarded) -> [String; 2] {
 /// Returns that no row of the table is so light or so heavy.
 pub fn outside(error: &OutsideTable, system: System) -> String {
     format!(
-        "The table runs from {} to {}; {} is outside it.",
+        "{} is out of range. The table has {} to {}.",
         mass(error.least, system),
         mass(error.most, system),
         mass(error.given, system)
@@ -257,29 +258,29 @@ pub fn refused(error: &Refused, system: System) -> String {
 
 const fn name(figure: Figure) -> &'static str {
     match figure {
-        Figure::Conception => "The share that holds to the ram",
-        Figure::GestationMean => "Days carried",
-        Figure::GestationSpread => "The spread of days carried",
+        Figure::Conception => "Conception rate",
+        Figure::GestationMean => "Gestation",
+        Figure::GestationSpread => "Spread of gestation",
         Figure::DaysWithRam => "Days with the ram",
         Figure::Cycles => "Cycles",
         Figure::Ewes => "Ewes",
         Figure::Lambs => "Lambs",
-        Figure::LitterShare => "The share of a litter size",
-        Figure::LitterShares => "All litter sizes together",
+        Figure::LitterShare => "Share of a litter size",
+        Figure::LitterShares => "Litter sizes together",
         Figure::DaysOfForecast => "Days ahead",
-        Figure::AgeAtScan => "Age at the scan",
+        Figure::AgeAtScan => "Lambs’ age at the scan",
         Figure::LambsAtScan => "Lambs at the scan",
         Figure::DaysBetweenLooks => "Days between looks",
         Figure::ConditionScore => "Condition",
-        Figure::EweWeight => "A ewe’s weight",
-        Figure::GainInADay => "Gain in a day",
-        Figure::FedInADay => "One feed for one ewe in a day",
+        Figure::EweWeight => "Ewe weight",
+        Figure::GainInADay => "Gain a day",
+        Figure::FedInADay => "One feed, a ewe a day",
         Figure::Feeds => "Feeds",
         Figure::Share => "The share",
-        Figure::EnergyOfFeed => "Energy of the dry matter",
+        Figure::EnergyOfFeed => "Energy in dry matter",
         Figure::CopperInFeed => "Copper in a feed",
         Figure::SeleniumInFeed => "Selenium in a feed",
-        Figure::FeedForOneEwe => "Feed for one ewe in a season",
+        Figure::FeedForOneEwe => "Feed, a ewe a season",
         Figure::DaysOfFeeding => "Days of feeding",
         Figure::Bale => "One bale",
         Figure::Step => "One step of feed",
@@ -299,7 +300,7 @@ fn figure(figure: Figure, value: f64, system: System) -> String {
         | Figure::Bale
         | Figure::Step => heavy(Mass::from_kilograms(value), system),
         Figure::Share | Figure::Conception | Figure::LitterShare | Figure::LitterShares => {
-            format!("{} %", number(value * 100.0, 1))
+            format!("{}%", number(value * 100.0, 1))
         }
         Figure::EnergyOfFeed => match system {
             System::Metric => format!("{} MJ/kg", number(value * 4.184, 1)),
@@ -337,7 +338,7 @@ mod tests {
         let wrong = budget::flock(1, 300, kg(10.0), kg(20.0)).expect_err("3 t");
         assert_eq!(
             refused(&wrong, System::Metric),
-            "Feed for one ewe in a season: 3000 kg is out of range. Enter 0 kg to 1500 kg."
+            "Feed, a ewe a season: 3000 kg is out of range. Enter 0 kg to 1500 kg."
         );
         let feed = ration::Feed {
             fed: kg(1.0),

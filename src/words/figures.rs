@@ -34,7 +34,7 @@ pub const TODAY: &str = "Weight today";
 /// Leads to the cold lamb.
 pub const COLD_LAMB: &str = "Cold lamb: step by step";
 /// What to type first.
-pub const TYPE_WEIGHT: &str = "Type the birth weight, and the volumes stand here.";
+pub const TYPE_WEIGHT: &str = "Enter the birth weight to see the volumes.";
 /// Heads one feed.
 pub const A_FEED: &str = "A feed";
 /// Heads the first six hours.
@@ -46,7 +46,7 @@ pub const BY_24: &str = "Together by 24 h";
 /// Heads the number of feeds.
 pub const FEEDS: &str = "Feeds in 24 h";
 /// Behind the number of feeds.
-pub const FEEDS_ALSO: &str = "if all comes by hand";
+pub const FEEDS_ALSO: &str = "if all is fed by hand";
 /// Names the housing.
 pub const HOUSING: &str = "It lives";
 /// Names the rule.
@@ -68,7 +68,7 @@ pub const HALF: &str = "10% is half the guidance. A cold lamb needs more.";
 /// Returns what cold weather adds to the day.
 pub fn cold(least: u8, most: u8, from: Volume, to: Volume, system: System) -> String {
     format!(
-        "In cold, wet or wind {least} to {most} % more: *{} to {}* in 24 h. Give it as more feeds, never as larger ones.",
+        "In cold, wet or wind {least} to {most}% more: *{} to {}* in 24 h. Give it as more feeds, never as larger ones.",
         volume(from, system),
         volume(to, system)
     )
@@ -171,7 +171,7 @@ pub const DAYS: &str = "Age in days";
 /// Says how days are counted.
 pub const DAYS_HINT: &str = "Whole days since birth: born yesterday is 1.";
 /// What to type first.
-pub const TYPE_DAYS: &str = "Type its age in days, and the feeds stand here.";
+pub const TYPE_DAYS: &str = "Enter its age in days to see the feeds.";
 /// Heads the weight of today.
 pub const WEIGHT_TODAY: &str = "If you know it. A birth weight starves an older lamb: leave it empty then.";
 /// Names the table.

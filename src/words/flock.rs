@@ -28,7 +28,7 @@ pub const BOTTLE: &str = "On the bottle";
 /// In a pen.
 pub const PENNED: &str = "In a pen";
 /// Withheld after a medicine.
-pub const WITHHELD: &str = "Withheld";
+pub const WITHHELD: &str = "In withdrawal";
 /// Without a tag.
 pub const UNTAGGED: &str = "No tag";
 /// Not weighed at eight weeks.

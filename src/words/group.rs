@@ -9,7 +9,7 @@ use super::animals;
 use super::common::short_date;
 
 /// The group was broken up.
-pub const PARTED: &str = "This group was broken up. Its record stays.";
+pub const PARTED: &str = "This group has ended. Its record stays.";
 /// Puts the ram in.
 pub const RAM_IN: &str = "Ram in…";
 /// Asks when he went in.
@@ -17,25 +17,25 @@ pub const RAM_IN_ASK: &str = "When did the ram go in?";
 /// Takes the ram out.
 pub const RAM_OUT: &str = "Ram out…";
 /// Asks when he came out.
-pub const RAM_OUT_ASK: &str = "When did he come out?";
+pub const RAM_OUT_ASK: &str = "When did the ram come out?";
 /// Labels the day.
 pub const DAY: &str = "Day";
 /// No day was given.
-pub const NO_DAY: &str = "That is no day. Give it as year, month, day.";
+pub const NO_DAY: &str = "That is not a date. Enter year, month, day.";
 /// Labels the ram's name.
-pub const RAM: &str = "His name or tag, if you like";
+pub const RAM: &str = "The ram’s name or tag, if you like";
 /// Adds ewes.
-pub const ADD: &str = "Put ewes in…";
+pub const ADD: &str = "Add ewes…";
 /// Asks for their tags.
 pub const ADD_ASK: &str = "Which ewes?";
 /// Labels the list.
-pub const TAGS: &str = "Tags, a list or ranges";
+pub const TAGS: &str = "Tags: a list or ranges";
 /// Shows how it is typed.
 pub const TAGS_HINT: &str = "Such as 101–140, 7, 9";
 /// Since when they are in.
 pub const SINCE: &str = "In the group since";
 /// Breaks the group up.
-pub const PART: &str = "Break it up";
+pub const PART: &str = "End group";
 /// Heads its ewes.
 pub const EWES: &str = "Its ewes";
 /// Says that there are none.
@@ -47,7 +47,7 @@ pub const OUT: &str = "Out";
 pub fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
     let who = format!("{} {}", animals::ewes(ewes), if ewes == 1 { "is" } else { "are" });
     format!(
-        "{who} in the group only since {}, and the ram since {}. Their days are counted from when both were there.",
+        "{who} in the group since {}, the ram since {}. Dates count from the later day.",
         short_date(since),
         short_date(ram_in)
     )
@@ -55,7 +55,7 @@ pub fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {
 
 /// Says that they were there from the first.
 pub fn with_him_from(ram_in: NaiveDate) -> String {
-    format!("They were with him from {}", short_date(ram_in))
+    format!("They were with the ram from {}", short_date(ram_in))
 }
 
 /// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
@@ -69,9 +69,9 @@ pub fn stands(group: &Group, today: NaiveDate) -> String {
             let counted = until.map(|until| {
                 let until_when = short_date(until);
                 if today > until {
-                    format!(", counted only until {until_when}: say when he came out")
+                    format!(", counted only to {until_when}: note when he came out")
                 } else {
-                    format!(", counted as in until {until_when}")
+                    format!(", counted to {until_when}")
                 }
             });
             format!("ram in since {}{}", short_date(day), counted.unwrap_or_default())
@@ -101,16 +101,16 @@ pub fn preview(
         if odd.len() > tags.len() {
             std::mem::swap(&mut odd, &mut tags);
         }
-        lines.push(format!("*{}* new to the book: {}", fresh.len(), few(&[odd, tags].concat())));
+        lines.push(format!("*{}* new: {}", fresh.len(), few(&[odd, tags].concat())));
     }
     if !repeated.is_empty() {
-        lines.push(format!("More than once, counted once: {}", few(repeated)));
+        lines.push(format!("Typed twice, counted once: {}", few(repeated)));
     }
     lines.extend(unread.iter().take(5).map(|(bit, why)| {
         let why = match why {
-            Unread::Backwards => "ends before it begins",
+            Unread::Backwards => "ends before it starts",
             Unread::TooMany => "is more than 2000 tags",
-            Unread::NoRange => "is no range",
+            Unread::NoRange => "is not a range",
         };
         format!("“{bit}” {why}: *left out*")
     }));
@@ -143,9 +143,9 @@ mod tests {
             lines,
             [
                 "*3* of your ewes",
-                "*8* new to the book: 1, 2, 3, 4, 5, 6, …",
-                "More than once, counted once: 4",
-                "“9-3” ends before it begins: *left out*",
+                "*8* new: 1, 2, 3, 4, 5, 6, …",
+                "Typed twice, counted once: 4",
+                "“9-3” ends before it starts: *left out*",
             ]
         );
     }

@@ -8,9 +8,9 @@ use super::common::mass;
 /// Heads the chart of weights.
 pub const TITLE: &str = "Weight since birth";
 /// Heads the chart of the first day's milk.
-pub const MILK: &str = "Given by hand against wanted";
+pub const MILK: &str = "Fed by hand against target";
 /// Names the line of what was given.
-pub const GIVEN: &str = "given by hand";
+pub const GIVEN: &str = "fed by hand";
 /// Names the line of what is wanted.
 pub const WANTED: &str = "wanted";
 /// Names the line of its weights.
@@ -20,10 +20,10 @@ pub const TARGET: &str = "to 20 kg at 8 weeks";
 /// Names the line to the target on a farm in pounds.
 pub const TARGET_US: &str = "to 44 lb at 8 weeks";
 /// Names the ground between the line and its flag.
-pub const BAND: &str = "85 to 100 % of it";
+pub const BAND: &str = "85 to 100% of it";
 /// Says where the line comes from.
 pub const SOURCE: &str =
-    "No band of growth by age is in print. The line goes straight from its birth weight to AHDB’s target.";
+    "No published band by age. The line runs straight from its birth weight to AHDB’s target.";
 
 /// Returns the name of the line to the target.
 pub const fn target(system: System) -> &'static str {
@@ -33,15 +33,15 @@ pub const fn target(system: System) -> &'static str {
     }
 }
 
-/// Returns how its last weight stands: "10.2 kg at 20 days: 84 % of the line. Under 85 % it is flagged."
+/// Returns how its last weight stands: "10.2 kg at 20 days: 84% of the line. Under 85% it is flagged."
 pub fn stands(weight: Mass, days: i64, expected: &Expected, system: System) -> String {
     let share = weight.as_kilograms() / expected.target.as_kilograms() * 100.0;
     let share = super::common::number(share, 0);
     let told = mass(weight, system);
     if weight < expected.flag {
-        format!("*{told}* at {days} days: {share} % of the line. *Under 85 %*: see why it lags.")
+        format!("*{told}* at {days} days: {share}% of the line. *Under 85%*: find out why.")
     } else {
-        format!("*{told}* at {days} days: {share} % of the line.")
+        format!("*{told}* at {days} days: {share}% of the line.")
     }
 }
 
@@ -84,7 +84,7 @@ mod tests {
         let at =
             expected(Mass::from_kilograms(4.0), TimeDelta::days(28)).expect("a weight").expect("in time");
         let says = |kilograms| stands(Mass::from_kilograms(kilograms), 28, &at, System::Metric);
-        assert_eq!(says(12.0), "*12.0 kg* at 28 days: 100 % of the line.");
-        assert!(says(10.0).ends_with("83 % of the line. *Under 85 %*: see why it lags."));
+        assert_eq!(says(12.0), "*12.0 kg* at 28 days: 100% of the line.");
+        assert!(says(10.0).ends_with("83% of the line. *Under 85%*: find out why."));
     }
 }

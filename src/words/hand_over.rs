@@ -53,8 +53,7 @@ pub fn taken_in(entries: usize) -> String {
 /// Returns what a clash is.
 pub fn clashes(clashes: usize) -> String {
     format!(
-        "{} in it carry an id of yours with other content: the file is damaged or was changed by hand. Yours stay \
-         as they are, theirs are set aside.",
+        "{} in it have the same ID as yours but different content: the file is damaged or was changed by hand. Yours stay; theirs are set aside.",
         count(clashes, "entry", "entries")
     )
 }
@@ -69,33 +68,24 @@ pub fn file_error(error: &FileError) -> String {
     let (wrong, todo) = match error {
         FileError::Empty => ("The file is empty.".to_owned(), SEND_AGAIN),
         FileError::TooLarge { bytes, most } => (
-            format!(
-                "The file has {}, more than the {} that a book can have.",
-                megabytes(*bytes),
-                megabytes(*most)
-            ),
-            "Pick a book file, usually far smaller.",
+            format!("The file has {}; a book can have {}.", megabytes(*bytes), megabytes(*most)),
+            "Choose a book file; it is usually far smaller.",
         ),
-        FileError::NotText => ("The file is no text, so it is no book.".to_owned(), PICK),
-        FileError::CutShort { line } => {
-            (format!("The file is cut short: it stops in line {line}."), SEND_AGAIN)
+        FileError::NotText => ("This is not a text file, so it is not a Yeanling book.".to_owned(), PICK),
+        FileError::CutShort { line } => (format!("The file is cut off: it ends in line {line}."), SEND_AGAIN),
+        FileError::NotJson { line, column } => {
+            (format!("This is not a Yeanling book: line {line}, character {column} does not fit."), PICK)
         }
-        FileError::NotJson { line, column } => (
-            format!("The file is no book: line {line}, character {column} is not what a book has there."),
-            PICK,
-        ),
         FileError::OtherFormat { given: Some(given) } => {
-            (format!("The file says it is “{given}”, not a book of Yeanling."), PICK)
+            (format!("The file says it is “{given}”, not a Yeanling book."), PICK)
         }
-        FileError::OtherFormat { given: None } => {
-            ("The file does not say that it is a book of Yeanling.".to_owned(), PICK)
-        }
+        FileError::OtherFormat { given: None } => ("This is not a Yeanling book.".to_owned(), PICK),
         FileError::NewerVersion { given } => (
             format!(
-                "The file is of version {given}; this Yeanling reads up to version {}.",
+                "The file is version {given}; this Yeanling reads up to version {}.",
                 yeanling_core::book::VERSION
             ),
-            "Open Yeanling once with a network so that it can update, then try again.",
+            "Open Yeanling once with a network so it can update, then try again.",
         ),
         FileError::Part { part } => {
             (format!("The part “{part}” of the file is missing or wrong."), SEND_AGAIN)
@@ -104,15 +94,14 @@ pub fn file_error(error: &FileError) -> String {
             (format!("The file says it has {said} entries and has {found}: it is damaged."), SEND_AGAIN)
         }
         FileError::Digest => (
-            "The entries are not the ones this file was written with: it is damaged or was changed."
-                .to_owned(),
+            "The entries do not match the file’s check: it is damaged or was changed.".to_owned(),
             SEND_AGAIN,
         ),
         FileError::Entry { number, .. } => {
             (format!("Entry {number} of the file cannot be read."), SEND_AGAIN)
         }
         FileError::Repeated { number } => {
-            (format!("Entry {number} of the file comes twice with other content."), SEND_AGAIN)
+            (format!("Entry {number} is in the file twice, with different content."), SEND_AGAIN)
         }
     };
     format!("{wrong} Nothing was changed. {todo}")
@@ -138,9 +127,9 @@ fn megabytes(bytes: usize) -> String {
 
 /// What is sent.
 pub const SEND_SUB: &str =
-    "The whole book goes. On the other phone it is added to what is there; nothing is overwritten.";
+    "This sends the whole book. The other phone adds it to what it has; nothing is overwritten.";
 /// Says that there is nothing to send.
-pub const NOTHING_TO_SEND: &str = "Nothing is noted yet, so there is nothing to send.";
+pub const NOTHING_TO_SEND: &str = "Nothing noted yet, so nothing to send.";
 /// Says why the made-up flock stays here.
 pub const MADE_UP: &str = "The made-up flock is not sent, so that it can never end up in a real book. Go back to your own flock first.";
 /// Says that it was given to the share sheet.
@@ -152,13 +141,12 @@ pub const SAVED_PART: &str = "Saved on this phone. Save the other files too.";
 /// Says what to do when several files cannot be shared at once.
 pub const SAVE_EACH: &str = "This phone cannot share several files at once. Save each, then send them all.";
 /// Says that the book has left this phone.
-pub const SAFE_ELSEWHERE: &str = "It is safe elsewhere";
+pub const SAFE_ELSEWHERE: &str = "A copy is safe elsewhere";
 
 /// Returns that a saved file is no copy as long as it is on this phone alone.
 pub fn still_here(when: &str) -> String {
     format!(
-        "Saved {when}, and still on this phone alone: a lost phone takes it along. Send the file on or copy it to another \
-         device, then say so."
+        "Saved {when}, but only on this phone: a lost phone is a lost book. Send the file on or copy it to another device, then tap below."
     )
 }
 
@@ -171,13 +159,12 @@ pub fn save_part(number: usize, of: usize) -> String {
 pub fn large(bytes: usize, files: usize) -> String {
     if files > 1 {
         format!(
-            "The book has {}: it goes as {files} files, a season or more in each. Send all of them. On the other phone open \
-             one after the other.",
+            "The book has {}: it goes as {files} files, a season or more in each. Send all of them. On the other phone open one after another.",
             megabytes(bytes)
         )
     } else {
         format!(
-            "The book has {}. From {} on it goes as several files, a season or more in each.",
+            "The book has {}. At {} it will go as several files, a season or more in each.",
             megabytes(bytes),
             megabytes(MOST_WRITTEN)
         )
@@ -187,13 +174,12 @@ pub fn large(bytes: usize, files: usize) -> String {
 /// Returns that entries of a file are dated ahead of this phone's clock, and what to make of it.
 pub fn dated_ahead(entries: usize, latest: &str, now: &str) -> String {
     let are = if entries == 1 {
-        format!("One entry in it is dated ahead of this phone: {latest}.")
+        format!("One entry in it is dated in the future: {latest}.")
     } else {
-        format!("{entries} entries in it are dated ahead of this phone, up to {latest}.")
+        format!("{entries} entries in it are dated in the future, up to {latest}.")
     };
     format!(
-        "{are} This phone says {now}. If that is wrong, set this phone’s clock first. If it is right, the other phone’s clock \
-         was wrong, and so is the time of what it noted."
+        "{are} This phone says {now}. If that is wrong, set this phone’s clock first. If it is right, the other phone’s clock was wrong, and so are the times it noted."
     )
 }
 
@@ -202,7 +188,7 @@ pub const READING: &str = "Reading the file…";
 /// Heads the question about records of one tag.
 pub const SAME_HEAD: &str = "One tag, two records";
 /// Explains the question.
-pub const SAME_SUB: &str = "Joining keeps everything noted under both. It can be undone.";
+pub const SAME_SUB: &str = "Merging keeps everything noted under both. You can undo it.";
 
 /// Returns the name and the size of the file that is sent.
 pub fn file_is(name: &str, bytes: usize) -> String {
@@ -212,12 +198,12 @@ pub fn file_is(name: &str, bytes: usize) -> String {
 
 /// Returns that the file did not go out.
 pub fn not_sent(said: &str) -> String {
-    format!("It was not sent: the browser says “{said}”. The book is as it was. Try saving it as a file.")
+    format!("Not sent: the browser says “{said}”. The book is unchanged. Try saving it as a file.")
 }
 
 /// Returns that the file could not be saved.
 pub fn not_saved(said: &str) -> String {
-    format!("It was not saved as a file: the browser says “{said}”. The book is as it was.")
+    format!("Not saved: the browser says “{said}”. The book is unchanged.")
 }
 
 /// Returns that the picked file could not be read at all.
@@ -244,7 +230,7 @@ pub fn from(here: bool, device: &str, when: &str) -> String {
 
 /// Returns that some tags would stand twice.
 pub fn would_ask(tags: &[String]) -> String {
-    format!("Both books have a ewe called {}. You will be asked whether she is one ewe.", tags.join(", "))
+    format!("Both books have a ewe {}. You will be asked if they are the same ewe.", tags.join(", "))
 }
 
 /// Returns a record of a ewe, to tell it from another: "since 12 Mar 03:12, 2 lambs".
@@ -257,11 +243,11 @@ pub const ON_PHONE: &str = "This phone";
 /// Names the work without a network.
 pub const OFFLINE: &str = "Offline";
 /// Names the browser's promise.
-pub const PROMISE: &str = "For good";
+pub const PROMISE: &str = "Protected storage";
 /// Names the last time it went to another place than this phone.
 pub const SENT: &str = "Copy elsewhere";
 /// Says that the only file of it is on this phone too.
-pub const ONLY_HERE: &str = "not yet: saved on this phone alone";
+pub const ONLY_HERE: &str = "not yet: only on this phone";
 /// Names the room it takes.
 pub const ROOM: &str = "Room";
 /// Says that it was never sent.
@@ -273,12 +259,11 @@ pub const FOR_GOOD: &str = "the browser will not clear it";
 /// The browser may clear it.
 pub const UNTIL_ROOM: &str = "the browser may clear it if the phone runs out of room";
 /// The browser does not say.
-pub const NO_PROMISE: &str = "this browser makes no promise";
+pub const NO_PROMISE: &str = "this browser does not say";
 /// Asks the browser.
 pub const KEEP_FOR_GOOD: &str = "Keep it for good";
 /// When the browser said no.
-pub const SAID_NO: &str = "The browser said no for now. It agrees more readily once Yeanling is on the home screen and in use. Until then, send \
-     the book often.";
+pub const SAID_NO: &str = "The browser said no for now. Add Yeanling to the home screen and try again later. Until then, send the book often.";
 
 /// Returns how many entries there are and how well they are kept.
 pub fn entries_are(entries: usize, how: &str) -> String {
@@ -298,7 +283,7 @@ pub fn room(used: f64, most: f64) -> String {
 /// Says that a book is on this phone alone.
 pub fn unsent(births: usize) -> String {
     format!(
-        "*{}* on this phone alone: the book has not left it for three days. A lost phone is a lost book.",
+        "*{}* only on this phone: no backup for three days. A lost phone is a lost book.",
         if births == 1 { "One new lamb is".to_owned() } else { format!("{births} new lambs are") }
     )
 }
@@ -337,14 +322,13 @@ mod tests {
     #[test]
     fn what_is_dated_ahead_is_told_with_both_clocks() {
         let one = dated_ahead(1, "14 Mar 2099 03:05", "1 Mar 2026 08:00");
-        assert!(one.starts_with(
-            "One entry in it is dated ahead of this phone: 14 Mar 2099 03:05. This phone says 1 Mar"
-        ));
-        let more = dated_ahead(12, "14 Mar 2099 03:05", "");
         assert!(
-            more.starts_with("12 entries in it are dated ahead of this phone, up to 14 Mar 2099"),
-            "{more}"
+            one.starts_with(
+                "One entry in it is dated in the future: 14 Mar 2099 03:05. This phone says 1 Mar"
+            )
         );
+        let more = dated_ahead(12, "14 Mar 2099 03:05", "");
+        assert!(more.starts_with("12 entries in it are dated in the future, up to 14 Mar 2099"), "{more}");
     }
 
     #[test]

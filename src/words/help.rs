@@ -104,7 +104,7 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
         ),
         (
             format!(
-                "*First milk* at once. In print: within 2 h. Help it to suck if you have not seen it by {}; at {} it is \
+                "*First milk* at once. Published: within 2 h. Help it nurse if you have not seen it by {}; at {} it is \
                  late.",
                 minutes(limits.help_minutes),
                 minutes(limits.red_minutes)
@@ -163,12 +163,11 @@ pub const FED_SOURCE: &str = "Common practice, no source.";
 pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
     vec![
         format!(
-            "*Water bag or hard straining* for {} and nothing comes: look with a clean hand. After {}, or if you cannot \
-             put it right: call.",
+            "*Water bag or hard straining* for {} and nothing comes: check inside (clean, gloved hand). After {}, or if you cannot correct it: call.",
             minutes(limits.hand_check_minutes),
             minutes(limits.step_in_minutes)
         ),
-        format!("*The neck of the womb* (cervix) is tight after {} of gentle trying.", minutes(limits.neck_minutes)),
+        format!("*The cervix does not open* (ringwomb) after {} of gentle trying.", minutes(limits.neck_minutes)),
         format!(
             "*A lamb lies wrong* and is not put right in {}. Crosswise, too big or deformed: at once.",
             minutes(limits.put_right_minutes)
@@ -282,7 +281,7 @@ mod tests {
                 "spasms",
                 "womb hanging out",
                 "not going back",
-                "neck of the womb",
+                "ringwomb",
                 "not put right in 10 min",
                 "crosswise",
                 "heavy bleeding",

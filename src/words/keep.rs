@@ -18,14 +18,13 @@ pub const NONE: &str = "No ewe meets a mark of yours.";
 /// Heads the marks.
 pub const MARKS: &str = "Marks for keeping or culling";
 /// Explains them.
-pub const MARKS_SUB: &str =
-    "From how often on Year shows a ewe again. No handbook sets these: they are yours. Empty: not minded.";
+pub const MARKS_SUB: &str = "Flag a ewe from this number. Blank: ignore. You set these; no handbook does.";
 /// Hard births.
 pub const HARD: &str = "Hard births";
 /// Lambs lost.
 pub const LOST: &str = "Lambs lost";
-/// Lambs turned away.
-pub const TURNED_AWAY: &str = "Lambs turned away";
+/// Lambs rejected.
+pub const TURNED_AWAY: &str = "Lambs rejected";
 /// Seasons without lambs.
 pub const BARREN: &str = "Seasons put to the ram without lambs";
 /// Her age.
@@ -61,7 +60,7 @@ pub fn record(record: &Record, system: System) -> Vec<String> {
     }
     let parts = [
         (record.hard_births, count(record.hard_births, "hard birth", "hard births")),
-        (record.turned_away, count(record.turned_away, "lamb turned away", "lambs turned away")),
+        (record.turned_away, count(record.turned_away, "lamb rejected", "lambs rejected")),
         (record.barren, count(record.barren, "season without lambs", "seasons without lambs")),
     ];
     let parts: Vec<String> =
@@ -77,7 +76,7 @@ pub fn mark(mark: KeepMark) -> String {
     match mark {
         KeepMark::HardBirths(often) => count(often, "hard birth", "hard births"),
         KeepMark::Lost(often) => count(often, "lamb lost", "lambs lost"),
-        KeepMark::TurnedAway(often) => count(often, "lamb turned away", "lambs turned away"),
+        KeepMark::TurnedAway(often) => count(often, "lamb rejected", "lambs rejected"),
         KeepMark::Barren(often) => count(often, "season without lambs", "seasons without lambs"),
         KeepMark::Years(years) => format!("{} years old", number(f64::from(years), 0)),
     }

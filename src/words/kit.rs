@@ -11,20 +11,20 @@ use super::stores;
 /// The screen's name.
 pub const TITLE: &str = "Stores";
 /// What the screen is for, where it is offered.
-pub const SUB: &str = "What is on the shelf and in the freezer, against what lambing takes";
+pub const SUB: &str = "What is on hand and in the freezer, and what lambing takes";
 /// Heads the shelf.
 pub const SHELF: &str = "On the shelf";
 /// Explains what is needed.
 pub const SHELF_SUB: &str =
-    "What to have before the first lamb, while the shops are open. One spare of each is counted in.";
+    "What to have before the first lamb, while the shops are open. Counts one spare of each.";
 /// Changes what is there.
 pub const CHANGE: &str = "Count…";
 /// Asks what happened.
 pub const ASK: &str = "What happened?";
 /// It was counted.
-pub const COUNTED: &str = "counted: there are";
+pub const COUNTED: &str = "counted, on hand";
 /// It came in.
-pub const CAME: &str = "came in";
+pub const CAME: &str = "bought or made";
 /// It was used.
 pub const USED: &str = "used";
 /// It was thrown away.
@@ -34,7 +34,7 @@ pub const OTHERS: &str = "Other things";
 /// Heads the freezer.
 pub const FREEZER: &str = "Colostrum in the freezer";
 /// Says that it is empty.
-pub const NO_COLOSTRUM: &str = "None. Freeze some from a ewe with plenty, within her first hours.";
+pub const NO_COLOSTRUM: &str = "None. Freeze some from a ewe with plenty, in her first hours.";
 /// Freezes some.
 pub const FREEZE: &str = "Freeze colostrum";
 /// Asks for the bags.
@@ -44,9 +44,9 @@ pub const EACH: &str = "In each";
 /// Asks whom it is from.
 pub const FROM: &str = "From";
 /// Asks for the reading.
-pub const BRIX: &str = "Brix, if anyone looked";
+pub const BRIX: &str = "Brix, if measured";
 /// Asks for the label.
-pub const LABEL: &str = "What is written on it, if anything";
+pub const LABEL: &str = "Label, if any";
 /// No number of bags.
 pub const NO_BAGS: &str = "Type how many bags, such as 4.";
 /// One was thawed.
@@ -54,7 +54,7 @@ pub const THAWED: &str = "Thawed one";
 /// All were thrown away.
 pub const THROW: &str = "all thrown away";
 /// Whose colostrum needs care.
-pub const CAUTION: &str = "Colostrum of another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
+pub const CAUTION: &str = "Colostrum from another flock, a goat or a cow can bring disease: ask your vet first. Thaw it in warm water, never in a microwave.";
 
 /// There is as much as is wanted.
 pub const ENOUGH: &str = "enough";
@@ -67,7 +67,7 @@ pub fn stands(item: Item, there: Option<Amount>, wanted: Option<Amount>, system:
     match (there, wanted) {
         (Some(there), Some(wanted)) => format!("*{}* of {}", told(there), told(wanted)),
         (Some(there), None) => format!("*{}*", told(there)),
-        (None, Some(wanted)) => format!("not counted, *{}* wanted", told(wanted)),
+        (None, Some(wanted)) => format!("not counted, *{}* needed", told(wanted)),
         (None, None) => "not counted".to_owned(),
     }
 }
@@ -81,20 +81,20 @@ pub fn short(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: 
 /// Returns for how many uses a thing should do: "for 45 dips".
 pub fn uses(item: Item, uses: u32) -> String {
     let what = if item == Item::Iodine {
-        "dips of a navel"
+        "navel dips"
     } else if item == Item::Lubricant {
         "portions"
     } else {
         "bottles"
     };
-    format!("wanted for *{uses}* {what}")
+    format!("needed for *{uses}* {what}")
 }
 
 /// Returns what to have frozen: "To have frozen: 1,600 ml, the first day of 1 lamb and one more. There are 300 ml."
 pub fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
     format!(
-        "To have frozen: *{}*, the first day of {lambs} and one to spare. There is *{}*.",
+        "Have frozen: *{}*, the first day of {lambs} and one spare. You have *{}*.",
         volume(total, system),
         volume(there, system)
     )

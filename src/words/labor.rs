@@ -138,7 +138,7 @@ pub const fn needs(needs: Needs) -> &'static str {
 /// Returns what a hand found.
 pub const fn found(found: Found) -> &'static str {
     match found {
-        Found::NeckTight => "Neck of the womb tight",
+        Found::NeckTight => "Cervix not open",
         Found::NothingYet => "Open, no lamb in reach",
         Found::Empty => "No further lamb",
         Found::Lamb(how) => lie(how),
@@ -158,9 +158,9 @@ pub const SHOWS: &str = "What shows…";
 /// Asks what shows.
 pub const SHOWS_ASK: &str = "What shows?";
 /// Opens what a hand found.
-pub const HAND: &str = "Clean hand…";
+pub const HAND: &str = "Check inside…";
 /// Asks what a hand found.
-pub const HAND_ASK: &str = "What did your hand find?";
+pub const HAND_ASK: &str = "What did you feel?";
 /// Heads the lies.
 pub const LIES_TITLE: &str = "A lamb, lying so";
 /// Help was begun.
@@ -191,7 +191,7 @@ pub fn since(saw: Option<Saw>, clock: &str) -> String {
         Some(Saw::WaterBag) => "since her waters",
         Some(Saw::Straining) => "straining since",
         Some(Saw::Part(_)) => "showing since",
-        Some(Saw::Check(_)) => "since the hand check",
+        Some(Saw::Check(_)) => "since the internal check",
         Some(Saw::Help) => "helped since",
         Some(Saw::PutRight) => "since it was put right",
         Some(Saw::Vet) => "since the vet was called",

@@ -27,7 +27,7 @@ pub const NEXT_FEED_HAND: &str = "Next feed, bottle or tube";
 /// Heads the bottle feed of an older lamb.
 pub const BOTTLE_FEED: &str = "Each feed, by bottle";
 /// Asks for the weight.
-pub const NO_WEIGHT: &str = "Weigh it, and the volumes stand here.";
+pub const NO_WEIGHT: &str = "Weigh it to see the volumes.";
 /// Heads the tube.
 pub const BY_TUBE: &str = "By tube";
 /// Another feed.
@@ -87,11 +87,11 @@ pub const NO_TEMPERATURE: &str = "Not taken yet. Cold, dull or hollow: take it."
 /// Notes that the dam takes it.
 pub const ACCEPTED: &str = "Dam takes it";
 /// Notes that the dam turns it away.
-pub const TURNED_AWAY: &str = "Turned away";
+pub const TURNED_AWAY: &str = "Rejected";
 /// Heads rings, tags and vaccine.
 pub const MARKING: &str = "Rings, tags, vaccine";
 /// Says what a red birth weight means.
-pub const IN_DANGER: &str = "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live. Help it feed, keep it warm, look often.";
+pub const IN_DANGER: &str = "Over 1 kg (2.2 lb) lighter than its littermates, in a light litter: under half survive. Help it feed, keep it warm, look often.";
 /// Saves a score.
 pub const SAVE_SCORE: &str = "Note the score";
 /// Says that no oximeter is at hand.

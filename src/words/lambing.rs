@@ -93,7 +93,7 @@ pub const ALL_NO: &str = "No, one is still to come";
 /// Returns why it is asked: "The scan saw *3*, and *1* is noted."
 pub fn scan_saw_more(scanned: u8, born: usize) -> String {
     let noted = if born == 1 { "*1* is noted".to_owned() } else { format!("*{born}* are noted") };
-    format!("The scan saw *{scanned}*, and {noted}. Feel her, with a clean hand, if you are not sure.")
+    format!("The scan saw *{scanned}*, and {noted}. If you are not sure, check inside (clean, gloved hand).")
 }
 
 /// Returns what the scan saw, beside the time: "scanned *2*".

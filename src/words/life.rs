@@ -14,74 +14,75 @@ pub const LIFE: &str = "Register";
 /// Opens fostering.
 pub const FOSTER: &str = "Foster…";
 /// Asks for the foster dam.
-pub const FOSTER_ASK: &str = "Which ewe rears it from now on?";
+pub const FOSTER_ASK: &str = "Which ewe will rear it?";
 /// Says what fostering changes.
-pub const FOSTER_SUB: &str = "Its birth stays with its own dam. Full of first milk before it is moved.";
+pub const FOSTER_SUB: &str =
+    "Its birth stays with its own dam. Be sure it is full of colostrum before you move it.";
 /// Opens the choice of a lamb to rear.
 pub const TAKE_ON: &str = "Foster a lamb on…";
 /// Asks for the lamb.
-pub const TAKE_ON_ASK: &str = "Which lamb does she rear from now on?";
+pub const TAKE_ON_ASK: &str = "Which lamb will she rear?";
 /// Says that there is none.
-pub const NO_YOUNG_LAMBS: &str = "No lamb of under two weeks is with another ewe or on the bottle.";
+pub const NO_YOUNG_LAMBS: &str = "No lamb under two weeks old is with another ewe or on the bottle.";
 /// A lamb that is fed by hand.
 pub const ON_BOTTLE: &str = "on the bottle";
 /// A lamb whose ewe is dead, unknown or turns it away.
 pub const ALONE: &str = "without a ewe";
 /// Says that not all young lambs are offered.
 pub fn more_young(lambs: usize) -> String {
-    format!("And {lambs} more: open the lamb, then Register, Foster….")
+    format!("And {lambs} more: open the lamb and tap Foster.")
 }
 /// Heads the lambs of others that she rears.
 pub const FOSTERED_ON: &str = "Fostered to her";
 /// Opens a mark.
 pub const MARK: &str = "Paint mark…";
 /// Asks for the mark.
-pub const MARK_ASK: &str = "What is painted on it?";
+pub const MARK_ASK: &str = "What mark is on it?";
 /// Labels the mark.
 pub const MARK_LABEL: &str = "Mark";
 /// Notes what was found in a dead animal.
-pub const EXAMINED: &str = "What was found in it…";
+pub const EXAMINED: &str = "Post-mortem…";
 /// Asks for it.
-pub const EXAMINED_ASK: &str = "What was found in it?";
+pub const EXAMINED_ASK: &str = "What did the post-mortem find?";
 /// Labels it, with the care it needs.
-pub const EXAMINED_LABEL: &str =
-    "By the vet, a laboratory, or you. Gloves on: what killed it may harm people";
+pub const EXAMINED_LABEL: &str = "By the vet, a lab or you. Wear gloves: what killed it may harm people";
 /// Opens a treatment.
 pub const TREAT: &str = "Medicine…";
 /// Heads a treatment.
-pub const TREAT_ASK: &str = "What was it treated with?";
+pub const TREAT_ASK: &str = "What was given?";
 /// Medicines that were given before.
 pub const BEFORE: &str = "Given before";
 /// Names the medicine.
 pub const MEDICINE: &str = "Name of the medicine";
 /// How much.
-pub const AMOUNT: &str = "How much, as label or vet say";
+pub const AMOUNT: &str = "Amount, as the label or vet says";
 /// By which way.
 pub const ROUTE: &str = "How it was given";
 /// Against what.
-pub const REASON: &str = "Against what";
+pub const REASON: &str = "For what";
 /// The batch.
 pub const BATCH: &str = "Batch number";
 /// Who gave it.
 pub const BY: &str = "Who gave it";
 /// The days for meat.
-pub const MEAT_DAYS: &str = "Meat withheld";
+pub const MEAT_DAYS: &str = "Meat withdrawal";
 /// The days for milk.
-pub const MILK_DAYS: &str = "Milk withheld";
+pub const MILK_DAYS: &str = "Milk withdrawal";
 /// What an empty field means.
-pub const DAYS_HINT: &str = "From the label, or longer as the vet says. Empty: not known, so it is withheld.";
+pub const DAYS_HINT: &str =
+    "From the label, or longer if the vet says so. Blank: not known, so it stays in withdrawal.";
 /// The unit.
 pub const DAYS: &str = "days";
 /// Folds the rest of the record.
-pub const RECORD: &str = "The rest of the record";
-/// Only the day is known.
-pub const DAY_ONLY: &str = "Only the day is known";
+pub const RECORD: &str = "More details";
+/// Time not known, only the day.
+pub const DAY_ONLY: &str = "Time not known, only the day";
 /// When it was given.
 pub const WHEN: &str = "When";
 /// What every medicine record needs to hear.
 pub const TREAT_CAUTION: [&str; 2] = [
-    "Label and vet come first. No dose is worked out here.",
-    "Check what your country asks you to write down, and for how long to keep it.",
+    "Label and vet come first. Yeanling works out no doses.",
+    "Check what your country makes you record, and for how long.",
 ];
 /// Opens how it left.
 pub const LEAVE: &str = "Sold or gone…";
@@ -90,9 +91,9 @@ pub const LEAVE_ASK: &str = "How did it leave?";
 /// To whom.
 pub const TO: &str = "To whom or where, if you like";
 /// Asks for one of them.
-pub const NO_HOW: &str = "Choose how it left.";
+pub const NO_HOW: &str = "Tap how it left.";
 /// Keeps a ewe lamb.
-pub const KEEP: &str = "Keep as a ewe";
+pub const KEEP: &str = "Keep for breeding";
 /// Castrates.
 pub const CASTRATE: &str = "Castrated…";
 /// Asks how.
@@ -103,7 +104,7 @@ pub const CASTRATE_CAUTION: &str =
 /// Opens what is known of a ewe.
 pub const DESCRIBE: &str = "Born, breed…";
 /// Heads it.
-pub const DESCRIBE_ASK: &str = "What is known of her?";
+pub const DESCRIBE_ASK: &str = "Birth and breed";
 /// When she was born.
 pub const BORN: &str = "Year or day of birth";
 /// How to write it.
@@ -142,7 +143,7 @@ pub const DEPARTURES: [Departure; 5] = [
 pub const fn departure(how: Departure) -> &'static str {
     match how {
         Departure::Sold => "Sold",
-        Departure::SoldWithWarning => "Sold, the buyer told in writing of its withholding",
+        Departure::SoldWithWarning => "Sold, buyer told of the withdrawal in writing",
         Departure::Slaughtered => "Slaughtered to be eaten",
         Departure::Given => "Given away",
         Departure::Missing => "Missing",
@@ -168,7 +169,7 @@ pub fn line(life: &Life, flock: &Flock) -> String {
             )
         }
         Life::Marked { mark, .. } => format!("Marked *{}*", typed(mark)),
-        Life::KeptAsEwe { .. } => "Kept as a ewe".to_owned(),
+        Life::KeptAsEwe { .. } => "Kept for breeding".to_owned(),
         Life::Described { born, breed, .. } => {
             let born = born.map(|born| format!("Born {}", birth_day(born)));
             let breed = breed.as_ref().map(|breed| format!("breed {breed}"));
@@ -181,11 +182,11 @@ pub fn line(life: &Life, flock: &Flock) -> String {
             Some(to) => format!("{}: {to}", departure(*how)),
             None => departure(*how).to_owned(),
         },
-        Life::Examined { finding, .. } => format!("Found in it: {finding}"),
+        Life::Examined { finding, .. } => format!("Post-mortem: {finding}"),
     }
 }
 
-/// Returns a treatment in a line: "*Drench*, 8 ml, by mouth, against worms; meat withheld 8 days".
+/// Returns a treatment in a line: "*Drench*, 8 ml, by mouth, against worms; meat withdrawal 8 days".
 pub fn treatment_line(treatment: &Treatment) -> String {
     let mut parts = vec![format!("*{}*", typed(&treatment.product))];
     parts.extend(treatment.amount.as_deref().map(typed));
@@ -194,9 +195,9 @@ pub fn treatment_line(treatment: &Treatment) -> String {
     parts.extend(treatment.batch.as_ref().map(|batch| format!("batch {}", typed(batch))));
     parts.extend(treatment.by.as_ref().map(|by| format!("by {}", typed(by))));
     let days = |what: &str, days: Option<u16>| match days {
-        Some(1) => format!("{what} withheld 1 day"),
-        Some(days) => format!("{what} withheld {days} days"),
-        None => format!("{what} withheld, for how long is not known"),
+        Some(1) => format!("{what} withdrawal 1 day"),
+        Some(days) => format!("{what} withdrawal {days} days"),
+        None => format!("{what} withdrawal not known"),
     };
     format!("{}; {}", parts.join(", "), days("meat", treatment.meat_days))
 }
@@ -209,13 +210,13 @@ pub fn birth_day(born: BirthDay) -> String {
     }
 }
 
-/// Returns what is withheld and until when: "Meat withheld until 12 Mar 14:30 (Drench)".
+/// Returns what is withheld and until when: "Meat withdrawal: until 12 Mar 14:30 (Drench)".
 pub fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
     let what = match product {
         Product::Meat => "Meat",
         Product::Milk => "Milk",
     };
-    format!("{what} withheld {} ({})", until(held.usable, now), typed(&held.product))
+    format!("{what} withdrawal: {} ({})", until(held.usable, now), typed(&held.product))
 }
 
 /// Returns until when: "until 12 Mar 14:30", "before 8 Mar", or that nobody knows.
@@ -223,7 +224,7 @@ pub fn until(usable: Usable, now: Moment) -> String {
     match usable {
         Usable::From(at) => format!("until *{}*", day_and_clock(at, now)),
         Usable::FromDay(day) => format!("until the start of *{}*", short_date(day)),
-        Usable::Unknown => "*until someone knows for how long*: ask label or vet".to_owned(),
+        Usable::Unknown => "*not known*, check the label or ask your vet".to_owned(),
     }
 }
 
@@ -240,15 +241,15 @@ pub fn with_ewe(name: &str) -> String {
 
 /// Says that she is a ewe now.
 pub fn kept(name: &str) -> String {
-    format!("Kept: she is {name} now.")
+    format!("Kept for breeding as {name}.")
 }
 
 /// Returns why a birth day cannot be read.
 pub fn no_birth_day(error: &NoBirthDay) -> String {
     match error {
-        NoBirthDay::Unknown(text) => format!("“{text}” is no year and no day. Write 2022, or 2022-03-14."),
+        NoBirthDay::Unknown(text) => format!("“{text}” is not a year or a date. Enter 2022 or 2022-03-14."),
         NoBirthDay::TwoWays(text) => {
-            format!("“{text}” can be read with the day or the month first. Write it as 2022-03-14.")
+            format!("“{text}” can be read day first or month first. Enter it as 2022-03-14.")
         }
     }
 }
@@ -257,43 +258,37 @@ pub fn no_birth_day(error: &NoBirthDay) -> String {
 pub fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> String {
     let when = |at: Moment| day_and_clock(at, now);
     match refusal {
-        LifeRefusal::TagWorn { tag, .. } => format!(
-            "Another living animal wears {tag} already. Give another tag, note a paint mark, or say that the two \
-             are one animal."
-        ),
-        LifeRefusal::AlreadyDead { died } => {
-            format!("Its death at {} is noted already. Change that entry if it was wrong.", when(*died))
+        LifeRefusal::TagWorn { tag, .. } => {
+            format!("Tag {tag} is on another live animal. Use another tag or merge the two.")
         }
-        LifeRefusal::NotDead => "It is not noted as dead. Note its death first.".to_owned(),
+        LifeRefusal::AlreadyDead { died } => {
+            format!("Its death is noted already ({}). Change that entry if it is wrong.", when(*died))
+        }
+        LifeRefusal::NotDead => "Its death is not noted. Note it first.".to_owned(),
         LifeRefusal::AfterLeft { at, left } => {
             format!("It left at {}, so this cannot be at {}.", when(*left), when(*at))
         }
-        LifeRefusal::WithHer => "It is with this ewe already.".to_owned(),
+        LifeRefusal::WithHer => "It is already with this ewe.".to_owned(),
         LifeRefusal::WrongSex => {
-            "That is not for this sex. Change the entry of its birth if it was wrong.".to_owned()
+            "That does not fit its sex. If the sex is wrong, change the birth entry.".to_owned()
         }
         LifeRefusal::TooYoungToKeep { from } => {
-            format!(
-                "She is a lamb to be watched until {}. From then on she can be kept as a ewe.",
-                when(*from)
-            )
+            format!("She counts as a lamb until {}. You can keep her for breeding after that.", when(*from))
         }
-        LifeRefusal::Kept => "She was kept as a ewe already.".to_owned(),
+        LifeRefusal::Kept => "She is already kept for breeding.".to_owned(),
         LifeRefusal::BirthYear { given, least, most } => {
-            format!("{given} cannot be. From {least} to {most}, and no day to come.")
+            format!("{given} is out of range. Enter {least} to {most}, and no day to come.")
         }
         LifeRefusal::TooManyDays { given, most } => {
-            format!("{given} days are more than any label has. At most {most}.")
+            format!("{given} days is out of range. Enter 0 to {most}.")
         }
-        LifeRefusal::KeepMark { most } => format!("From 1 to {most}, or empty."),
+        LifeRefusal::KeepMark { most } => format!("Enter 1 to {most}, or leave it blank."),
         LifeRefusal::Withheld(held) => format!(
-            "{}. Not for sale or slaughter until then. Sold alive with the buyer told in writing is another choice \
-             here, where your law allows it.",
+            "{}. Do not sell or slaughter until then. Where your law allows it, choose “Sold, buyer told of the withdrawal in writing”.",
             withheld(Product::Meat, held, now).replace('*', "")
         ),
         LifeRefusal::Growth { before, at, grams_a_day } => format!(
-            "It weighed {} at {}. That would be {} g a day, which no lamb does. If the other weight was wrong, change \
-             that one.",
+            "It weighed {} at {}. That would be {} g a day, more than any lamb. If the other weight is wrong, change that one.",
             mass(*before, system),
             when(*at),
             number(*grams_a_day, 0)

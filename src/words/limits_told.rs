@@ -1,7 +1,7 @@
 //! The law that what stands on the screen is the farm's own limit: each limit that can be set is found in the texts that
 //! tell it, and no text holds the figure that Yeanling starts with.
 //!
-//! What a source prints is told as printed: its sentence says "In print" or stands in [`KEPT`].
+//! What a source prints is told as printed: its sentence says "Published" or stands in [`KEPT`].
 
 #[path = "../../tests/pages/unusual.rs"]
 #[allow(dead_code, reason = "the pages are held against two farms, the words against one")]
@@ -16,7 +16,7 @@ use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
 
-use self::unusual::EVERY_LIMIT;
+use self::unusual::every_limit;
 use super::common::span;
 use super::why::LaborClock;
 use super::{help, watch, why};
@@ -144,7 +144,7 @@ fn tasks() -> impl Iterator<Item = String> {
 /// What no text may hold once a limit is set: the figures Yeanling starts with, as they are told.
 fn defaults() -> Vec<String> {
     let practice = Practice::default();
-    let mut told: Vec<String> = EVERY_LIMIT.iter().map(|limit| told(&practice, *limit)).collect();
+    let mut told: Vec<String> = every_limit().map(|limit| told(&practice, limit)).collect();
     told.extend(
         ["60 min", "24 h", "48 h", "72 h", "an hour", "half an hour", "for hours"].map(str::to_owned),
     );
@@ -166,7 +166,7 @@ const KEPT: [(&str, &str); 12] = [
     ("*By 6 h*", "the volume for the first six hours, printed by Bond 2020 and cited beside it"),
     ("By 6 h:", "the working of that volume"),
     ("By 18 h:", "the working of the volume of Mellor & Murray"),
-    ("its first 18 h", "the same"),
+    ("that of the first 18 h", "the same"),
     ("2 to 6 h apart", "our own spacing of feeds, which is no limit that can be set"),
     ("read it again in 30 min", "a fever is read twice; ours"),
     ("No glucose within 30 min?", "how long the vet is waited for before the phone decides; ours"),
@@ -177,17 +177,17 @@ const KEPT: [(&str, &str); 12] = [
     ("Up to half an hour", "where the curve of Dominguez bends"),
 ];
 
-/// Returns a text without the sentences that tell what is in print.
+/// Returns a text without the sentences that tell what is published.
 fn own(text: &str) -> String {
     let sentences = text.split_inclusive([';', '.']);
-    let own: String = sentences.filter(|sentence| !sentence.contains("In print")).collect();
+    let own: String = sentences.filter(|sentence| !sentence.contains("Published")).collect();
     KEPT.iter().fold(own, |own, (kept, _)| own.replace(kept, ""))
 }
 
 #[test]
 fn every_limit_is_told_as_the_farm_has_set_it() {
     let practice = unusual::first();
-    for limit in EVERY_LIMIT {
+    for limit in every_limit() {
         let figure = told(&practice, limit);
         for (name, text) in texts(&practice, limit) {
             assert!(holds(&text, &figure), "{limit:?} is {figure}, which {name} does not say: {text}");
@@ -199,7 +199,7 @@ fn every_limit_is_told_as_the_farm_has_set_it() {
 fn no_text_holds_a_figure_that_the_farm_has_changed() {
     let practice = unusual::first();
     let mut all: Vec<String> = tasks().collect();
-    all.extend(EVERY_LIMIT.into_iter().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
+    all.extend(every_limit().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
     all.extend(EWE_TASKS.into_iter().map(|task| why_labor(&practice, task)));
     for text in all {
         let own = own(&text);

@@ -35,7 +35,7 @@ pub fn window(window: &Window) -> String {
     let what = ring(window.ring);
     let until = span(window.before);
     let rule = ring_rule(window.rule).0;
-    let line = format!("{what}: from 24 h of age, before {until} ({rule}).");
+    let line = format!("{what}: after 24 h of age, before {until} ({rule}).");
     if window.law { format!("{line} {}", local_rules()) } else { line }
 }
 
@@ -52,11 +52,10 @@ pub fn banned(kind: Ring) -> String {
 /// Returns the laws about rings that are no limit of age, or no choice in Practice, each with the year it was read.
 pub fn laws() -> Vec<String> {
     [
-        "Germany: castration with rings is banned (TierSchG §6(2)). A tail is docked only where it is indispensable in the \
-         single case, by a competent person (§6(1) 3).",
+        "Germany: castration with rings is banned (TierSchG §6(2)). A tail may be docked only where it is indispensable for that lamb, by a competent person (§6(1) 3).",
         "Wales: castration rings only in the first 7 days. Northern Ireland: tail rings only in the first 7 days.",
-        "England, Scotland, Northern Ireland: the tail that is left covers the vulva, or the anus of a ram lamb.",
-        "Scotland: no age for rings was found. Ask your vet.",
+        "England, Scotland, Northern Ireland: the tail left must cover the vulva, or the anus of a ram lamb.",
+        "Scotland: we found no age limit for rings. Ask your vet.",
         "United Kingdom: a consultation on pain relief, and on no ring in the first 24 h, closed on 9 March 2026. The law may \
          have changed since.",
     ]
@@ -74,7 +73,7 @@ pub const RING_CARE: [&str; 2] = [
 pub fn ring_state(state: RingState) -> String {
     match state {
         RingState::TooYoung(left) => format!("Not in the first 24 h. Wait {}.", span(left)),
-        RingState::Open(left) => format!("May go on. {} left.", span(left)),
+        RingState::Open(left) => format!("Rings allowed now. {} left.", span(left)),
         RingState::Past => "Too late for a ring. Ask your vet.".to_owned(),
     }
 }
@@ -107,7 +106,7 @@ pub fn vaccine(vaccine: &Vaccine) -> String {
     let dam = match vaccine.dam {
         DamsVaccinated::Yes => "Dam vaccinated",
         DamsVaccinated::No => "Dam not vaccinated",
-        DamsVaccinated::Unknown => "Dam’s vaccine not known, taken as none",
+        DamsVaccinated::Unknown => "Dam’s vaccine not known: treated as none",
     };
     let ((first, last), (again, latest)) = (vaccine.first, vaccine.second_after);
     format!(
@@ -140,9 +139,9 @@ mod tests {
     fn a_law_says_when_it_was_read() {
         assert_eq!(
             told(RingRule::EnglandWales),
-            "Tail ring: from 24 h of age, before 7 days (England and Wales). As read in 2026: check local rules."
+            "Tail ring: after 24 h of age, before 7 days (England and Wales). As read in 2026: check local rules."
         );
-        let own = "Tail ring: from 24 h of age, before 10 days (the farm’s own, 10 days).";
+        let own = "Tail ring: after 24 h of age, before 10 days (the farm’s own, 10 days).";
         assert_eq!(told(RingRule::Own { days: 10 }), own);
     }
 
@@ -178,7 +177,7 @@ mod tests {
     fn a_state_says_what_is_left() {
         let day = TimeDelta::days(1);
         assert_eq!(ring_state(RingState::TooYoung(TimeDelta::hours(3))), "Not in the first 24 h. Wait 3 h.");
-        assert_eq!(ring_state(RingState::Open(day)), "May go on. 1 day left.");
+        assert_eq!(ring_state(RingState::Open(day)), "Rings allowed now. 1 day left.");
         assert_eq!(ring_state(RingState::Past), "Too late for a ring. Ask your vet.");
     }
 
@@ -191,7 +190,7 @@ mod tests {
             says(DamsVaccinated::Yes),
             "Dam vaccinated: first at 6 to 8 weeks, second 3 to 4 weeks later. The label wins."
         );
-        let unknown = "Dam’s vaccine not known, taken as none: first at 3 to 4 weeks, \
+        let unknown = "Dam’s vaccine not known: treated as none: first at 3 to 4 weeks, \
                        second 3 to 4 weeks later. The label wins.";
         assert_eq!(says(DamsVaccinated::Unknown), unknown);
     }

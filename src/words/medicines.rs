@@ -3,15 +3,15 @@
 /// The screen's name.
 pub const TITLE: &str = "Medicines";
 /// What is there.
-pub const SUB: &str = "What was given, and what is withheld until when";
+pub const SUB: &str = "What was given, and withdrawal times";
 /// Heads what is withheld.
-pub const HELD: &str = "Withheld now";
+pub const HELD: &str = "In withdrawal now";
 /// Says that nothing is.
-pub const NONE_HELD: &str = "Nothing is withheld, as far as it was noted.";
+pub const NONE_HELD: &str = "Nothing in withdrawal, as far as noted.";
 /// Heads the treatments.
 pub const GIVEN: &str = "Given";
 /// Says that there are none.
-pub const EMPTY: &str = "No medicine noted yet. Note one on the ewe or the lamb, or here for many at once.";
+pub const EMPTY: &str = "No medicine yet. Add one on the ewe or the lamb, or here for many at once.";
 /// Opens a treatment of many.
 pub const MANY: &str = "Medicine for many…";
 /// Asks for whom.
@@ -22,8 +22,8 @@ pub const ALL_EWES: &str = "All ewes";
 pub const ALL_LAMBS: &str = "All lambs";
 /// What a medicine record is worth.
 pub const CAUTION: [&str; 2] = [
-    "Label, vet and your country’s rules come first. They may ask for longer than shown here.",
-    "What is withheld is worked out from the days you typed. Check them against the label before any sale.",
+    "Label, vet and your country’s rules come first. They may ask for longer.",
+    "Withdrawal is worked out from the days you typed. Check the label before any sale.",
 ];
 
 /// Returns a choice of many with how many they are: "All ewes · 24".

@@ -12,10 +12,10 @@ use super::{animals, danger, labor, life, practice, season, stores, watch};
 pub fn line(event: &Event, flock: &Flock, system: System) -> String {
     match event {
         Event::EweCame { tag } => match tag {
-            Some(tag) => format!("Came into the book as ewe {tag}"),
-            None => "Came into the book".to_owned(),
+            Some(tag) => format!("Added as ewe {tag}"),
+            None => "Added".to_owned(),
         },
-        Event::Tagged { tag, .. } => format!("Called *{}* from now on", typed(tag)),
+        Event::Tagged { tag, .. } => format!("Renamed *{}*", typed(tag)),
         Event::LambBorn { sex, alive, .. } => {
             let sex = match sex {
                 Some(Sex::Ewe) => "Ewe lamb",
@@ -44,27 +44,27 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::StrainingSeen { .. } => "Straining hard".to_owned(),
         Event::PartShowing { part, .. } => format!("Showing: *{}*", labor::part(*part).to_lowercase()),
         Event::HandChecked { found, .. } => {
-            format!("Clean hand: *{}*", labor::found(*found).to_lowercase())
+            format!("Internal check: *{}*", labor::found(*found).to_lowercase())
         }
         Event::HelpBegun { .. } => "Help begun".to_owned(),
         Event::VetCalled { .. } => "Vet called".to_owned(),
         Event::LookedAt { .. } => "Looked: all well".to_owned(),
         Event::NotLambing { .. } => "Not lambing after all".to_owned(),
         Event::AfterbirthPassed { .. } => "Afterbirth passed".to_owned(),
-        Event::Accepted { accepts: true, .. } => "Its dam takes it".to_owned(),
-        Event::Accepted { accepts: false, .. } => "Its dam turns it away".to_owned(),
+        Event::Accepted { accepts: true, .. } => "Ewe accepts it".to_owned(),
+        Event::Accepted { accepts: false, .. } => "Ewe rejects it".to_owned(),
         Event::TemperatureTaken { temperature: warm, .. } => {
             format!("Temperature *{}*", temperature(*warm, system))
         }
         Event::SwallowTried { able: true, .. } => "Holds its head up and swallows".to_owned(),
-        Event::SwallowTried { able: false, .. } => "Does not hold its head up, or swallow".to_owned(),
+        Event::SwallowTried { able: false, .. } => "Does not hold its head up or swallow".to_owned(),
         Event::Warmed { .. } => "Warming begun".to_owned(),
         Event::SolidsEaten { mass: eaten, .. } => format!("Ate {} of feed", feed_mass(*eaten, system)),
         Event::Weaned { .. } => "Weaned".to_owned(),
         Event::Ringed { ring: Ring::Tail, .. } => "Tail ringed".to_owned(),
         Event::Ringed { ring: Ring::Castration, .. } => "Ringed (castration)".to_owned(),
         Event::PenMade { name, .. } => format!("Pen {name} set up"),
-        Event::PenNamed { name, .. } => format!("Called pen *{}* from now on", typed(name)),
+        Event::PenNamed { name, .. } => format!("Pen renamed *{}*", typed(name)),
         Event::PenCleaned { .. } => "Cleaned and bedded".to_owned(),
         Event::PenClosed { .. } => "Taken down".to_owned(),
         Event::PutInPen { animal, pen } => {
@@ -73,7 +73,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::LetOut { .. } => "Out of the pen".to_owned(),
         Event::GroupFormed { name } => format!("Group {name} formed"),
-        Event::GroupNamed { name, .. } => format!("Called group *{}* from now on", typed(name)),
+        Event::GroupNamed { name, .. } => format!("Group renamed *{}*", typed(name)),
         Event::GroupParted { .. } => "Group broken up".to_owned(),
         Event::JoinedGroup { ewe, group } => {
             format!("{} joined group {}", animals::ewe_of(flock, *ewe), group_name(flock, *group))
@@ -83,7 +83,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::RamIn { ram, age, .. } => format!("{} in", season::ram(ram.as_deref(), *age)),
         Event::RamOut { .. } => "Ram out".to_owned(),
-        Event::CrayonChanged { color, .. } => format!("Crayon *{}* from now on", typed(color)),
+        Event::CrayonChanged { color, .. } => format!("Crayon now *{}*", typed(color)),
         Event::CrayonMark { color, .. } => format!("Crayon mark: *{}*", typed(color)),
         Event::Scanned { lambs, days, .. } => season::scanned(*lambs, *days),
         Event::Conditioned { score, .. } => format!("Condition *{}*", season::score(*score)),
@@ -93,14 +93,14 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
             format!("Extra feed: *{}* a ewe a day", feed_mass(*feed, system))
         }
         Event::BoosterGiven { .. } => "Booster given".to_owned(),
-        Event::StoreIn { item, amount } => format!("Into the store: {}", goods(*item, *amount, system)),
+        Event::StoreIn { item, amount } => format!("Bought or made: {}", goods(*item, *amount, system)),
         Event::StoreUsed { item, amount } => format!("Used: {}", goods(*item, *amount, system)),
         Event::StoreThrown { item, amount } => format!("Thrown away: {}", goods(*item, *amount, system)),
         Event::StoreCounted { item, amount } => format!("Counted: {}", goods(*item, *amount, system)),
         Event::ColostrumFrozen { from, bags, volume, brix, label } => {
             let (bags, each) = (stores::bags(*bags), volume_as_given(*volume, system));
             let from = typed(&stores::milked_from(flock, *from));
-            let read = brix.map(|brix| format!(", {} % Brix", number(brix.as_percent(), 1)));
+            let read = brix.map(|brix| format!(", {}% Brix", number(brix.as_percent(), 1)));
             let label = label.as_deref().map(|label| format!(", “{label}”"));
             let more = [read, label].into_iter().flatten().collect::<String>();
             format!("Colostrum of {from} frozen: *{bags}* of {each}{more}")
@@ -120,9 +120,9 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))
         }
         Event::Amended { .. } => "An entry was changed".to_owned(),
-        Event::Struck { .. } => "An entry was struck".to_owned(),
+        Event::Struck { .. } => "An entry was deleted".to_owned(),
         Event::Restored { .. } => "An entry was restored".to_owned(),
-        Event::Unread(_) => "Written by a newer version; kept whole".to_owned(),
+        Event::Unread(_) => "Written by a newer version; kept as it is".to_owned(),
     }
 }
 
@@ -150,7 +150,7 @@ fn chose(choice: &Choice) -> String {
     match choice {
         Choice::FarmName(name) => format!("Farm called {name}"),
         Choice::System(system) => format!("Units: {}", practice::system(*system)),
-        Choice::DayRule(rule) => format!("First milk by {}", practice::day_rule(*rule).0),
+        Choice::DayRule(rule) => format!("Colostrum by {}", practice::day_rule(*rule).0),
         Choice::Housing(housing) => format!("Newborns {}", practice::housing(*housing)),
         Choice::BottleTable(table) => format!("Bottle by {}", practice::bottle_table(*table).0),
         Choice::Limits(_) => "Limits of the watch changed".to_owned(),
@@ -181,8 +181,8 @@ pub const fn ease(ease: Ease) -> &'static str {
         Ease::SlightByHand => "slight help by hand",
         Ease::HardByHand => "hard pull by hand",
         Ease::Vet => "the vet helped",
-        Ease::Surgery => "the vet operated",
-        Ease::PlannedSurgery => "planned operation",
+        Ease::Surgery => "C-section",
+        Ease::PlannedSurgery => "planned C-section",
     }
 }
 
@@ -193,7 +193,7 @@ pub const fn ease_short(ease: Ease) -> &'static str {
         Ease::SlightByHand => "Light pull",
         Ease::HardByHand => "Hard pull",
         Ease::Vet => "Vet",
-        Ease::Surgery => "Vet cut",
+        Ease::Surgery => "C-section",
         Ease::PlannedSurgery => "Planned",
     }
 }
@@ -251,13 +251,13 @@ pub const CAUSES: [Cause; 8] = [
 /// Returns what an animal died of.
 pub const fn cause(cause: Cause) -> &'static str {
     match cause {
-        Cause::Starved => "starved or not mothered",
+        Cause::Starved => "starved/mismothered",
         Cause::Cold => "cold",
         Cause::HardBirth => "hard birth",
         Cause::Infection => "infection",
         Cause::Predator => "predator",
-        Cause::Deformity => "born with a fault",
-        Cause::Accident => "accident or lain on",
+        Cause::Deformity => "birth defect",
+        Cause::Accident => "accident or overlain",
         Cause::Unknown => "not known",
     }
 }

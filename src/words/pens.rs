@@ -13,21 +13,21 @@ pub const TITLE: &str = "Pens";
 /// One pen, as a place to go back to.
 pub const PEN: &str = "Pen";
 /// Says what to do first.
-pub const EMPTY: &str = "No pens yet. Set one up, then put a ewe in: her lambs go with her.";
+pub const EMPTY: &str = "No pens yet. Set one up, then put a ewe in. Her lambs go with her.";
 /// Sets a pen up.
 pub const NEW: &str = "Set up a pen";
 /// Labels the name.
-pub const NAME: &str = "What it is called";
+pub const NAME: &str = "Name";
 /// Labels one side.
 pub const WIDE: &str = "Wide, if you like";
 /// Labels the other side.
 pub const DEEP: &str = "Deep, if you like";
 /// Explains the size.
-pub const SIZES: &str = "Printed for small, middling and large ewes: 4 × 4, 5 × 5 and 5 × 6 ft (1.2 × 1.2, 1.5 × 1.5, 1.5 × 1.8 m).";
+pub const SIZES: &str = "Published for small, medium and large ewes: 4 × 4, 5 × 5 and 5 × 6 ft (1.2 × 1.2, 1.5 × 1.5, 1.5 × 1.8 m).";
 /// One side alone was given.
 pub const BOTH_SIDES: &str = "Give both sides, or neither.";
 /// A pen of that name stands already.
-pub const SAME_NAME: &str = "There is a pen of that name. Give this one another.";
+pub const SAME_NAME: &str = "There is a pen with that name. Choose another name.";
 /// Puts a ewe in.
 pub const PUT_IN: &str = "Put in…";
 /// Asks who goes in.
@@ -35,32 +35,32 @@ pub const PUT_IN_ASK: &str = "Who goes in?";
 /// Lets them out.
 pub const OUT: &str = "Out";
 /// Lets them out before they may go.
-pub const OUT_EARLY: &str = "Out early";
+pub const OUT_EARLY: &str = "Turn out early";
 /// Moves them.
 pub const MOVE: &str = "Move…";
 /// Asks where to.
 pub const MOVE_ASK: &str = "Into which pen?";
 /// Cleaned and bedded.
-pub const CLEANED: &str = "Cleaned, bedded";
+pub const CLEANED: &str = "Cleaned and bedded";
 /// Gives another name.
 pub const RENAME: &str = "Another name";
 /// Takes the pen down.
-pub const CLOSE: &str = "Take it down";
+pub const CLOSE: &str = "Remove pen";
 /// Nobody is in.
 pub const NOBODY: &str = "Empty, clean";
 /// Nobody is in, and it was used.
 pub const SOILED: &str = "Empty, not cleaned since";
 /// They went in without cleaning.
-pub const NOT_CLEANED: &str = "Not cleaned before they went in.";
+pub const NOT_CLEANED: &str = "Was not cleaned before they went in.";
 /// More than one ewe.
 pub const TWO_EWES: &str = "Two ewes in one pen: lambs may be mixed up.";
 /// They may go.
-pub const READY: &str = "*May go out*";
+pub const READY: &str = "*Ready to turn out*";
 /// Was taken down.
-pub const CLOSED: &str = "This pen was taken down. Its record stays.";
+pub const CLOSED: &str = "This pen was removed. Its record stays.";
 
 /// Says where a pen comes from.
-pub const NO_PENS: &str = "No other pen stands yet. Set one up under Pens.";
+pub const NO_PENS: &str = "There is no other pen. Set one up under Pens.";
 
 /// Returns the name of a pen for a heading or a row.
 pub fn pen(pen: &Pen) -> String {
@@ -103,13 +103,13 @@ pub fn readiness(flock: &Flock, readiness: &Readiness, now: Moment) -> String {
 
 fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String {
     match why {
-        WhyNot::Stay => format!("the stay ends {}", day_and_clock(stay_over, now)),
-        WhyNot::NotFed(lamb) => format!("{} not seen to suck, nor fed", animals::lamb_of(flock, lamb)),
+        WhyNot::Stay => format!("stay ends {}", day_and_clock(stay_over, now)),
+        WhyNot::NotFed(lamb) => format!("{} not seen to nurse, not fed", animals::lamb_of(flock, lamb)),
         WhyNot::Temperature(lamb) => {
-            format!("{} was not at 39–40 °C when last read", animals::lamb_of(flock, lamb))
+            format!("{} was not at 39–40 °C at the last reading", animals::lamb_of(flock, lamb))
         }
         WhyNot::Held(lamb) => format!("{} is not well: open its card", animals::lamb_of(flock, lamb)),
-        WhyNot::TurnedAway(lamb) => format!("{} is turned away by its dam", animals::lamb_of(flock, lamb)),
+        WhyNot::TurnedAway(lamb) => format!("{} is rejected by its dam", animals::lamb_of(flock, lamb)),
         WhyNot::NoLambs => "no living lamb with her".to_owned(),
     }
 }
@@ -117,7 +117,7 @@ fn why_not(flock: &Flock, why: WhyNot, stay_over: Moment, now: Moment) -> String
 /// Prints the card of a pen.
 pub const PRINT: &str = "Print its card";
 /// Heads what is withheld, on the card.
-pub const CARD_WITHHELD: &str = "Withheld";
+pub const CARD_WITHHELD: &str = "In withdrawal";
 /// Heads what is to do, on the card.
 pub const CARD_TO_DO: &str = "Still to do";
 

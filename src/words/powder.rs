@@ -13,9 +13,9 @@ pub const LAMBS: &str = "Lambs";
 /// Labels the powder in store.
 pub const STOCK: &str = "Powder in store";
 /// Helps with the powder in store.
-pub const STOCK_HINT: &str = "Leave it empty if you do not know.";
+pub const STOCK_HINT: &str = "Leave it blank if not known.";
 /// Labels the answer.
-pub const WANTED: &str = "Still wanted";
+pub const WANTED: &str = "Still needed";
 
 /// Returns the least and the most: "20.4 kg to 27.3 kg", or one figure when they are the same.
 pub fn range((least, most): (Mass, Mass), system: System) -> String {
@@ -43,7 +43,10 @@ pub fn against(plan: &Plan, stock: Mass, system: System) -> String {
     if stock >= most {
         format!("*Enough*: {} in store.", mass(stock, system))
     } else if stock >= least {
-        format!("*Enough for the least*; for the most {} short.", range((short(most), short(most)), system))
+        format!(
+            "*Enough for the low estimate*; {} short for the high one.",
+            range((short(most), short(most)), system)
+        )
     } else {
         format!("*Short of {}.* Buy before it runs out.", range((short(least), short(most)), system))
     }
@@ -70,7 +73,7 @@ mod tests {
         let says = |stock| against(&plan, kg(stock), System::Metric);
         assert_eq!(range(plan.left, System::Metric), "20.4 kg to 27.3 kg");
         assert_eq!(says(30.0), "*Enough*: 30.0 kg in store.");
-        assert_eq!(says(22.0), "*Enough for the least*; for the most 5.3 kg short.");
+        assert_eq!(says(22.0), "*Enough for the low estimate*; 5.3 kg short for the high one.");
         assert_eq!(says(10.0), "*Short of 10.4 kg to 17.3 kg.* Buy before it runs out.");
     }
 }

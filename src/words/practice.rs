@@ -68,7 +68,7 @@ pub const fn day_rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
         DayRule::Ahdb200 => ("AHDB, 200 ml/kg", "our default: a levy board’s plain figure"),
         DayRule::Ruma210 => ("RUMA, 210 ml/kg", "the lower end of its 210–290"),
-        DayRule::TenPercent => ("10 % of body weight", "the popular floor, half the guidance"),
+        DayRule::TenPercent => ("10% of body weight", "the popular floor, half the guidance"),
     }
 }
 
@@ -92,7 +92,7 @@ pub const fn bottle_table(table: BottleTable) -> (&'static str, &'static str) {
 pub const fn freezer_life(life: FreezerLife) -> (&'static str, &'static str) {
     match life {
         FreezerLife::SixMonths => ("6 months", "Ozarks Farm, the strictest"),
-        FreezerLife::OneYear => ("1 year", "our default: common practice, between the two in print"),
+        FreezerLife::OneYear => ("1 year", "our default: common practice, between the two published"),
         FreezerLife::TwoYears => ("2 years", "SRUC, at −18 °C (0 °F)"),
     }
 }
@@ -100,11 +100,11 @@ pub const fn freezer_life(life: FreezerLife) -> (&'static str, &'static str) {
 /// Returns a powder rule's name and a few words about it.
 pub const fn powder_rule(rule: PowderRule) -> (&'static str, &'static str) {
     match rule {
-        PowderRule::NewZealand => ("New Zealand, 7 kg (15 lb)", "the least in print"),
+        PowderRule::NewZealand => ("New Zealand, 7 kg (15 lb)", "the least published"),
         PowderRule::Ndsu => {
             ("NDSU, 6.8 to 9.1 kg (15 to 20 lb)", "our default: the middle of what is printed")
         }
-        PowderRule::FarmersJournal => ("Irish Farmers Journal, 13 kg (29 lb)", "the most in print"),
+        PowderRule::FarmersJournal => ("Irish Farmers Journal, 13 kg (29 lb)", "the most published"),
     }
 }
 
@@ -236,16 +236,16 @@ pub fn rate(rate: Strength) -> String {
 pub const fn limit(limit: Limit) -> &'static str {
     match limit {
         Limit::Up => "Up on its feet",
-        Limit::Help => "Help it to suck",
-        Limit::Red => "Late for first milk",
+        Limit::Help => "Help it nurse",
+        Limit::Red => "Colostrum late",
         Limit::LastCall => "Last call for first milk",
         Limit::NavelAgain => "Dip the navel again",
         Limit::Look => "Look at a restless ewe every",
         Limit::Restless => "Restless, no waters: examine or vet",
-        Limit::HandCheck => "Waters, nothing shows: clean hand",
-        Limit::StepIn => "Waters, nothing shows: step in",
+        Limit::HandCheck => "Waters, nothing shows: check inside",
+        Limit::StepIn => "Waters, nothing shows: assist",
         Limit::Progress => "Feet or nose: further within",
-        Limit::Neck => "Tight neck: try for, then vet",
+        Limit::Neck => "Cervix not open: try for, then vet",
         Limit::PutRight => "Lying wrong: try for, then vet",
         Limit::NextLamb => "Look for the next lamb",
         Limit::NextCheck => "Check for the next lamb",
@@ -328,7 +328,7 @@ pub const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the
 pub const STAY: &str = "Bonding pens";
 /// Explains them.
 pub const STAY_SUB: &str =
-    "Until the stay is over nobody is told to go out, and not while a lamb is unfed, cold or turned away.";
+    "Until the stay is over nobody is told to go out, and not while a lamb is unfed, cold or rejected.";
 /// Saves the stays.
 pub const SAVE_STAY: &str = "Save the stays";
 

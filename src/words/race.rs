@@ -11,36 +11,36 @@ pub const TITLE: &str = "Ewe after ewe";
 /// Goes back to the group.
 pub const GROUP: &str = "Group";
 /// Leads to it.
-pub const LINK: &str = "Score, scan or mark, ewe after ewe";
+pub const LINK: &str = "Score, scan or mark the ewes one after another";
 /// Chooses what is noted.
-pub const WHAT: &str = "What is noted";
+pub const WHAT: &str = "What to note";
 /// Says that no ewe is in the group.
 pub const NO_EWES: &str = "No ewes in this group yet. Put them in first.";
 /// Passes a ewe over.
 pub const SKIP: &str = "Skip";
 /// Goes back to the one before.
-pub const BACK: &str = "The one before";
+pub const BACK: &str = "Back one";
 /// A mark of the crayon that is on the ram.
 pub const MARKED: &str = "Marked";
 /// The color where none was noted.
 pub const A_MARK: &str = "mark";
 /// Starts over.
-pub const AGAIN: &str = "From the first ewe";
+pub const AGAIN: &str = "Start again";
 /// Says that all were gone through.
-pub const ALL_DONE: &str = "All ewes of this group were gone through.";
+pub const ALL_DONE: &str = "All ewes in this group done.";
 /// Heads how the group stands.
-pub const STANDS: &str = "How the group stands";
+pub const STANDS: &str = "Group condition";
 /// Chooses by whose targets.
-pub const BY_WHOM: &str = "By whose targets";
+pub const BY_WHOM: &str = "Whose targets";
 /// Chooses the time of the year.
-pub const STAGE: &str = "Time of the year";
+pub const STAGE: &str = "Stage";
 /// Says that nobody was scored.
 pub const NONE_SCORED: &str = "No score in the last two weeks.";
 /// No target is printed.
-pub const NO_TARGET: &str = "No target is printed for this time of the year there. Choose another source.";
+pub const NO_TARGET: &str = "This source has no target for this stage. Choose another source.";
 /// What every change of condition late in pregnancy needs.
 pub const SLOWLY: &str =
-    "In the last six weeks mend no ewe by more than half a score, and thin none: ask your vet.";
+    "In the last six weeks let no ewe gain over half a score or lose condition: ask your vet.";
 
 /// Returns how far the round has come: "7 of 24".
 pub fn place(at: usize, of: usize) -> String {
@@ -69,7 +69,7 @@ pub const fn targets(targets: Targets) -> &'static str {
         Targets::Upland => "UK upland",
         Targets::Hill => "UK hill",
         Targets::Australia => "Australia",
-        Targets::Us => "US (recalled)",
+        Targets::Us => "US (from memory)",
     }
 }
 
@@ -86,13 +86,13 @@ pub const fn stage(stage: Stage) -> &'static str {
 
 /// Returns how a group stands: "12 scored, 2.8 on the mean. Target 3: 5 under it."
 pub fn stands(scored: usize, mean: f64, target: Option<Target>, under: usize) -> String {
-    let mean = format!("*{scored}* scored, *{}* on the mean", number(mean, 2));
+    let mean = format!("*{scored}* scored, mean *{}*", number(mean, 2));
     match target {
         None => format!("{mean}."),
         Some(Target { low, high: Some(high), .. }) if (low - high).abs() > f64::EPSILON => {
-            format!("{mean}. Target {} to {}: *{under}* under it.", number(low, 2), number(high, 2))
+            format!("{mean}. Target {} to {}: *{under}* below.", number(low, 2), number(high, 2))
         }
-        Some(Target { low, .. }) => format!("{mean}. Target {}: *{under}* under it.", number(low, 2)),
+        Some(Target { low, .. }) => format!("{mean}. Target {}: *{under}* below.", number(low, 2)),
     }
 }
 

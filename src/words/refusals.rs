@@ -11,18 +11,18 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
     let when = |moment: Moment| day_and_clock(moment, now);
     match refusal {
         Refusal::InFuture { at, now } => {
-            format!("{} has not come yet: it is {}. Give a time that has passed.", when(*at), when(*now))
+            format!("{} is in the future: it is {} now. Enter a time that has passed.", when(*at), when(*now))
         }
         Refusal::SheIsLambing => {
-            "A lamb shows, a hand found something, or she is being helped: she is lambing. If that was a slip, take that entry back first.".to_owned()
+            "She is lambing: a lamb shows, something was felt, or she is being assisted. If that was a slip, undo that entry first.".to_owned()
         }
         Refusal::LookAgain { given, most, .. } => super::danger::look_refused(&when(*given), &when(*most)),
         Refusal::BeforeBirth { at, born } => {
-            format!("{} is before its birth at {}. Give a time after that.", when(*at), when(*born))
+            format!("{} is before its birth at {}. Enter a later time.", when(*at), when(*born))
         }
         Refusal::BornAfter { born, seen } => {
             format!(
-                "It was seen alive at {}, so it was not born at {}. Give an earlier time.",
+                "It was seen alive at {}, so it was not born at {}. Enter an earlier time.",
                 when(*seen),
                 when(*born)
             )
@@ -31,7 +31,7 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
             format!("It died at {}, so this cannot be at {}.", when(*died), when(*at))
         }
         Refusal::NoSuchAnimal => {
-            "This animal is not in the book any more. Its entry may have been struck.".to_owned()
+            "This animal is not in the book any more. Its entry may have been deleted.".to_owned()
         }
         Refusal::NoSuchEntry => "This entry is not in the book.".to_owned(),
         Refusal::Weight(error) => errors::weight(error, system),
@@ -42,10 +42,10 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
             when(*last),
             volume_as_given(*together, system)
         ),
-        Refusal::NoText => "Nothing is written yet. Write a few letters or digits.".to_owned(),
+        Refusal::NoText => "Nothing typed yet. Enter a few letters or digits.".to_owned(),
         Refusal::LongText { given, most } => format!("{given} characters are too many. At most {most} fit."),
         Refusal::Score { given, least, most } => {
-            format!("{given} is not on this scale. It runs from {least} to {most}.")
+            format!("{given} is out of range. Enter {least} to {most}.")
         }
         Refusal::Temperature(error) => errors::lamb_temperature(error),
         Refusal::PenSide(error) => errors::pen_side(error, system),
@@ -55,15 +55,15 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
                 when(*from)
             )
         }
-        Refusal::NoSuchPen => "There is no such pen, or it was taken down.".to_owned(),
+        Refusal::NoSuchPen => "There is no such pen, or it was removed.".to_owned(),
         Refusal::PenInUse => "Someone is in this pen. Let them out first.".to_owned(),
         Refusal::Group(refusal) => group(refusal, when),
         Refusal::Ewe(refusal) => ewe(refusal),
         Refusal::Life(refusal) => life::refusal(refusal, now, system),
         Refusal::Store(refusal) => store(refusal, when, system),
-        Refusal::NoSuchDuty => "Nothing of that kind is due any more.".to_owned(),
+        Refusal::NoSuchDuty => "This is not due any more.".to_owned(),
         Refusal::PutOffTooLong { until, most } => {
-            format!("{} is too late. This can wait until {} and no longer.", when(*until), when(*most))
+            format!("{} is too late. This can wait until {} at most.", when(*until), when(*most))
         }
         Refusal::NotOneAnimal => "These two cannot be one animal.".to_owned(),
         Refusal::Limit(error) => errors::limit(error),
@@ -74,38 +74,35 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
 
 fn group(refusal: &GroupRefusal, when: impl Fn(Moment) -> String) -> String {
     match refusal {
-        GroupRefusal::NoSuchGroup => "There is no such group, or it was broken up.".to_owned(),
+        GroupRefusal::NoSuchGroup => "There is no such group, or it has ended.".to_owned(),
         GroupRefusal::InAGroup { name, since } => format!(
-            "She is in group {name} since {}. A ewe is in one group at a time: take her out there, or the ram.",
+            "She has been in {name} since {}. First take her out of it, or take the ram out.",
             when(*since)
         ),
         GroupRefusal::NotInGroup => "She is not in this group at that time.".to_owned(),
         GroupRefusal::OutBeforeIn { ram_in, ram_out } => format!(
-            "The ram cannot go out at {} when he came in at {}. Change one of the two.",
-            when(*ram_out),
-            when(*ram_in)
+            "The ram went in at {} and came out at {}. Change one of the two.",
+            when(*ram_in),
+            when(*ram_out)
         ),
-        GroupRefusal::NoRamIn => "No ram is in with this group. Note first when he came in.".to_owned(),
-        GroupRefusal::UsedLater { at, later } => format!(
-            "Someone came into this group at {}, so it was not broken up at {}.",
-            when(*later),
-            when(*at)
-        ),
+        GroupRefusal::NoRamIn => "No ram is in with this group. First note when he went in.".to_owned(),
+        GroupRefusal::UsedLater { at, later } => {
+            format!("A ewe joined this group at {}, so it did not end at {}.", when(*later), when(*at))
+        }
     }
 }
 
 fn ewe(refusal: &EweRefusal) -> String {
     match refusal {
         EweRefusal::TooManyLambs { given, most } => {
-            format!("No scan tells {given} lambs apart. Enter 0 to {most}.")
+            format!("{given} lambs is out of range. Enter 0 to {most}.")
         }
         EweRefusal::ScanAge { given, least, most } => {
-            format!("Lambs of {given} days cannot be on a scan. Between {least} and {most} days is allowed.")
+            format!("{given} days is out of range. Enter {least} to {most} days.")
         }
-        EweRefusal::AgeOfNone => "She is empty, so there are no lambs of any age.".to_owned(),
+        EweRefusal::AgeOfNone => "She scanned empty, so leave the lambs’ age blank.".to_owned(),
         EweRefusal::ScanTooEarly { ram_in, days, least } => format!(
-            "The ram came in on {}, {days} days before. A scan shows lambs from {least} days on, so this one says \
-             nothing yet.",
+            "The ram went in on {}, {days} days before. A scan shows lambs at {least} days or later, so this one says nothing yet.",
             date(*ram_in)
         ),
         EweRefusal::Condition(error) => {
@@ -114,7 +111,10 @@ fn ewe(refusal: &EweRefusal) -> String {
             format!("Condition {given} is out of range. Enter {least} to {most}.")
         }
         EweRefusal::NotAQuarter { given } => {
-            format!("{} is between two quarters. The hand tells quarters apart.", number(given.as_score(), 3))
+            format!(
+                "{} is between quarters. Enter quarters, such as 2.25 or 2.5.",
+                number(given.as_score(), 3)
+            )
         }
     }
 }
@@ -137,12 +137,12 @@ fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System
             stores::item(*item)
         ),
         StoreRefusal::NotThatMuch { item, given, there } => format!(
-            "There is {} of {}, not {}. Count it, or note first what came in.",
+            "There is {} of {}, not {}. Count it, or first note what you bought.",
             stores::amount(*item, *there, system),
             stores::item(*item),
             stores::amount(*item, *given, system)
         ),
-        StoreRefusal::NoSuchBatch => "This colostrum is not in the freezer’s list.".to_owned(),
+        StoreRefusal::NoSuchBatch => "This colostrum is not in the freezer list.".to_owned(),
         StoreRefusal::NotThatManyBags { given, there } => {
             format!("There is {} left of this, not {given}.", stores::bags(*there))
         }
@@ -153,7 +153,7 @@ fn store(refusal: &StoreRefusal, when: impl Fn(Moment) -> String, system: System
             format!("{given} bags is out of range. Enter {least} to {most} at once.")
         }
         StoreRefusal::Bag(error) => format!(
-            "A bag does not hold {}. Between {} and {} is allowed.",
+            "{} is out of range for a bag. Enter {} to {}.",
             volume_as_given(error.given, system),
             volume_as_given(error.allowed.least, system),
             volume_as_given(error.allowed.most, system)
@@ -184,11 +184,11 @@ mod tests {
         let since = now() - TimeDelta::hours(2);
         check(
             GroupRefusal::InAGroup { name: "Texel".to_owned(), since },
-            "She is in group Texel since 16:00. A ewe is in one group at a time: take her out there, or the ram.",
+            "She has been in Texel since 16:00. First take her out of it, or take the ram out.",
         );
         check(
             GroupRefusal::OutBeforeIn { ram_in: since, ram_out: since - TimeDelta::hours(1) },
-            "The ram cannot go out at 15:00 when he came in at 16:00. Change one of the two.",
+            "The ram went in at 16:00 and came out at 15:00. Change one of the two.",
         );
     }
 
@@ -197,7 +197,7 @@ mod tests {
         let ram_in = "2026-10-31T12:00:00.000-05:00".parse().expect("a moment");
         let said =
             refusal(&EweRefusal::ScanTooEarly { ram_in, days: 20, least: 30 }.into(), now(), System::Us);
-        assert!(said.contains("20 days before") && said.contains("from 30 days on"), "{said}");
+        assert!(said.contains("20 days before") && said.contains("at 30 days or later"), "{said}");
     }
 
     #[test]
@@ -205,7 +205,7 @@ mod tests {
         let of = Amount::from_units;
         check(
             StoreRefusal::NotThatMuch { item: Item::Hay, given: of(300.0), there: of(120.0) },
-            "There is 120 kg of hay, not 300 kg. Count it, or note first what came in.",
+            "There is 120 kg of hay, not 300 kg. Count it, or first note what you bought.",
         );
         check(StoreRefusal::NotThatManyBags { given: 3, there: 1 }, "There is 1 bag left of this, not 3.");
     }

@@ -9,10 +9,10 @@ use super::common::{date, number};
 /// Scores her condition.
 pub const CONDITION: &str = "Condition";
 /// Asks for it.
-pub const CONDITION_ASK: &str = "Her condition, by hand";
+pub const CONDITION_ASK: &str = "Her body condition, by hand";
 /// Says how.
 pub const CONDITION_HOW: &str =
-    "Over the loin, behind the last rib. 1 is very thin, 3 in good order, 5 very fat.";
+    "Feel the loin behind the last rib. 1 is very thin, 3 is good, 5 is very fat.";
 /// Heads the whole scores.
 pub const WHOLE: &str = "Score";
 /// Heads the quarters.
@@ -24,7 +24,7 @@ pub const NO_SCORE: &str = "Choose a score from 1 to 5.";
 /// Weighs her.
 pub const WEIGH: &str = "Weigh";
 /// Asks for her weight.
-pub const WEIGH_ASK: &str = "How heavy is she?";
+pub const WEIGH_ASK: &str = "What does she weigh?";
 /// Notes a scan.
 pub const SCAN: &str = "Scan";
 /// Asks what it showed.
@@ -32,11 +32,11 @@ pub const SCAN_ASK: &str = "What did the scan show?";
 /// How many lambs a scan can show, from none.
 pub const SCANNED: [&str; 5] = ["Empty", "One", "Two", "Three", "Four"];
 /// Asks how old the lambs were said to be.
-pub const SCAN_DAYS: &str = "Age of the lambs, if told";
+pub const SCAN_DAYS: &str = "Age of the lambs, if the scanner said";
 /// The unit of that.
 pub const DAYS: &str = "days";
 /// Says that nothing was chosen yet.
-pub const NO_SCAN: &str = "Choose how many lambs the scan showed.";
+pub const NO_SCAN: &str = "Tap how many lambs the scan showed.";
 /// Notes a crayon mark.
 pub const MARK: &str = "Crayon mark";
 /// Asks for its color.
@@ -86,13 +86,11 @@ pub fn odd_birth(odd: &OddBirth) -> String {
     let OddBirth { how, window, days } = odd;
     match how {
         Odd::Early => format!(
-            "Lambed {days} days after the ram came in on {}. A ewe carries 138 to 159. Another ram, another date, \
-             or lost early?",
+            "Lambed {days} days after the ram went in on {}. Ewes carry 138 to 159 days. Another ram, another date, or aborted?",
             day(window.ram_in)
         ),
         Odd::Late => format!(
-            "Lambed {days} days after the ram went out on {}. A ewe carries 138 to 159. Another ram, or another \
-             date?",
+            "Lambed {days} days after the ram came out on {}. Ewes carry 138 to 159 days. Another ram, or another date?",
             day(window.ram_out.unwrap_or(window.ram_in))
         ),
     }

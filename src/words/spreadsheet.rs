@@ -29,15 +29,15 @@ pub const HEADS_OF_MEDICINES: [&str; 13] = [
     "against",
     "batch",
     "by",
-    "meat withheld (days)",
+    "meat withdrawal (days)",
     "meat free from",
-    "milk withheld (days)",
+    "milk withdrawal (days)",
     "milk free from",
 ];
 /// Says that it was handed to the phone.
 pub const GIVEN: &str = "Handed to your phone.";
 /// Says that there is nothing to write.
-pub const NOTHING: &str = "There is nothing of this kind in the book yet.";
+pub const NOTHING: &str = "None in the book yet.";
 /// A ewe.
 pub const EWE: &str = "ewe";
 /// A lamb.
@@ -75,7 +75,7 @@ pub const fn animals(system: System) -> [&'static str; 23] {
         "left",
         "how",
         "to",
-        "found in it",
+        "post-mortem",
         "remark",
     ]
 }

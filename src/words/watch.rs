@@ -30,7 +30,7 @@ pub const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub const EMPTY: &str = "Nothing to watch yet. Yeanling keeps the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
+pub const EMPTY: &str = "Nothing to watch yet. Yeanling watches the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
 /// Says that nothing is due.
 pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the made-up flock.
@@ -48,10 +48,10 @@ fn ewe_task(task: EweTask) -> String {
     match task {
         EweTask::Look => "Look again".to_owned(),
         EweTask::LongRestless => "Restless too long: *examine her or call your vet*".to_owned(),
-        EweTask::HandCheck { step_in: false } => "If nothing shows: *clean hand check*".to_owned(),
-        EweTask::HandCheck { step_in: true } => "Still nothing shows: *step in, or call your vet*".to_owned(),
-        EweTask::Progress => "Come no further: *clean hand check*".to_owned(),
-        EweTask::NeckTight => "Neck of the womb tight: *call your vet*".to_owned(),
+        EweTask::HandCheck { step_in: false } => "If nothing shows: *check inside*".to_owned(),
+        EweTask::HandCheck { step_in: true } => "Still nothing shows: *assist, or call your vet*".to_owned(),
+        EweTask::Progress => "No progress: *check inside*".to_owned(),
+        EweTask::NeckTight => "Cervix not open: *call your vet*".to_owned(),
         EweTask::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {
             Needs::Vet => format!("{}: *call your vet*", labor::lie(lie)),
             Needs::Help | Needs::Nothing => format!("{}: put right, or *call your vet*", labor::lie(lie)),
@@ -63,7 +63,7 @@ fn ewe_task(task: EweTask) -> String {
             "Being helped: born soon, or *call your vet*".to_owned()
         }
         EweTask::NextLamb { check: false } => "Another lamb?".to_owned(),
-        EweTask::NextLamb { check: true } => "Another lamb? *Clean hand check*".to_owned(),
+        EweTask::NextLamb { check: true } => "Another lamb? *Check inside*".to_owned(),
         EweTask::Afterbirth { vet: false, hanging: true } => {
             "Afterbirth hangs: *never pull it*. Passed?".to_owned()
         }
@@ -74,7 +74,7 @@ fn ewe_task(task: EweTask) -> String {
         EweTask::Afterbirth { vet: true, hanging: false } => {
             "Afterbirth not seen: *call your vet*. Never pull it".to_owned()
         }
-        EweTask::LetOut => "May go out of the pen".to_owned(),
+        EweTask::LetOut => "Ready to turn out".to_owned(),
     }
 }
 
@@ -184,9 +184,9 @@ pub const fn why_title(task: EweTask) -> &'static str {
     match task {
         EweTask::Look => "A look",
         EweTask::LongRestless => "Restless too long",
-        EweTask::HandCheck { .. } => "Clean hand check",
+        EweTask::HandCheck { .. } => "Internal check",
         EweTask::Progress => "No progress",
-        EweTask::NeckTight => "Neck of the womb tight",
+        EweTask::NeckTight => "Cervix not open",
         EweTask::PutRight { .. } => "Putting the lamb right",
         EweTask::NextLamb { .. } => "The next lamb",
         EweTask::Afterbirth { .. } => "The afterbirth",
@@ -213,9 +213,9 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::WeaningCheck => "weaning",
         DutyKind::Look => "look",
         DutyKind::LongRestless => "restless long",
-        DutyKind::HandCheck => "hand check",
+        DutyKind::HandCheck => "internal check",
         DutyKind::Progress => "progress",
-        DutyKind::NeckTight => "neck tight",
+        DutyKind::NeckTight => "cervix not open",
         DutyKind::PutRight => "put right",
         DutyKind::NextLamb => "next lamb",
         DutyKind::Afterbirth => "afterbirth",

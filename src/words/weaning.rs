@@ -15,7 +15,7 @@ pub const WEIGH: &str = "Weigh it";
 /// Notes that it was weaned.
 pub const WEANED: &str = "Weaned";
 /// Asks for a day's solid feed.
-pub const SOLIDS_ASK: &str = "How much solid feed in the last day?";
+pub const SOLIDS_ASK: &str = "How much solid feed in the last 24 hours?";
 /// Labels a day's solid feed.
 pub const SOLIDS_LABEL: &str = "Solid feed";
 
@@ -35,8 +35,8 @@ pub const RULE: &str = "Rule";
 /// Returns what helps with a day's solid feed.
 pub const fn solids_hint(system: System) -> &'static str {
     match system {
-        System::Metric => "Creep or starter feed, in grams. 250 g on three days running is asked for.",
-        System::Us => "Creep or starter feed, in ounces. 9 oz on three days running is asked for.",
+        System::Metric => "Creep or starter feed, in grams. The rule asks for 250 g on three days running.",
+        System::Us => "Creep or starter feed, in ounces. The rule asks for 9 oz on three days running.",
     }
 }
 
@@ -88,9 +88,9 @@ fn now(condition: Condition, answer: &Answer, system: System) -> String {
 /// Returns the verdict with its rule's name: "Not yet, by Teagasc’s rule".
 pub fn verdict(answer: &Answer) -> String {
     let said = match answer.verdict {
-        Verdict::Ready => "It can be weaned",
+        Verdict::Ready => "Ready to wean",
         Verdict::NotYet => "Not yet",
-        Verdict::Unknown => "Cannot be told yet",
+        Verdict::Unknown => "Not enough known yet",
     };
     format!("{said}, by {}", by(answer))
 }
@@ -118,7 +118,7 @@ fn says(condition: Condition, system: System) -> String {
     match condition {
         Condition::Age { from } => format!("{} days old", from.num_days()),
         Condition::Weight { from: Some(from) } => format!("weighs {}", mass(from, system)),
-        Condition::Weight { from: None } => "2.5 times its birth weight, which is not known".to_owned(),
+        Condition::Weight { from: None } => "2.5 times its birth weight (not known)".to_owned(),
         Condition::Solids => match system {
             System::Metric => "eats 250 g of solids on 3 days running".to_owned(),
             System::Us => "eats 9 oz (250 g) of solids on 3 days running".to_owned(),
@@ -146,10 +146,10 @@ mod tests {
     #[test]
     fn a_verdict_names_its_rule() {
         let says = |days, rule| verdict(&answer(days, Some(4.0), rule));
-        assert_eq!(says(36, WeaningRule::FeedMaker), "It can be weaned, by the feed maker’s rule");
+        assert_eq!(says(36, WeaningRule::FeedMaker), "Ready to wean, by the feed maker’s rule");
         assert_eq!(says(30, WeaningRule::Teagasc), "Not yet, by Teagasc’s rule");
         let unknown = verdict(&answer(36, None, WeaningRule::FeedMaker));
-        assert_eq!(unknown, "Cannot be told yet, by the feed maker’s rule");
+        assert_eq!(unknown, "Not enough known yet, by the feed maker’s rule");
     }
 
     #[test]
@@ -160,7 +160,7 @@ mod tests {
             ["No: 35 days old", "Yes: weighs 10.0 kg", "Yes: eats 250 g of solids on 3 days running"]
         );
         let lines = conditions(&answer(36, None, WeaningRule::FeedMaker), System::Us);
-        assert_eq!(lines[1], "Not known: 2.5 times its birth weight, which is not known");
+        assert_eq!(lines[1], "Not known: 2.5 times its birth weight (not known)");
         let checks = checks(&answer(30, Some(4.0), WeaningRule::FeedMaker), System::Metric);
         assert_eq!(checks[0], (Some(false), "*Not yet:* 35 days old · it is 30".to_owned()));
         assert_eq!(checks[1].1, "*Yes:* weighs 10.0 kg · it weighs 10.0 kg");

@@ -12,32 +12,31 @@ pub const TITLE: &str = "Lamb after lamb";
 /// What is there, where it is offered.
 pub const SUB: &str = "Weigh the lambs, see gains and who lags";
 /// Says that there is none.
-pub const NO_LAMBS: &str = "No living lamb of this season is in the book.";
+pub const NO_LAMBS: &str = "No live lambs this season.";
 /// Asks for the tag or the mark.
-pub const FIND: &str = "Another one, by tag or mark";
+pub const FIND: &str = "Find by tag or mark";
 /// Goes to the next without a weight.
 pub const SKIP: &str = "Skip";
 /// Goes back to the one before.
-pub const BACK: &str = "The one before";
+pub const BACK: &str = "Back one";
 /// Notes the weight and goes on.
 pub const NEXT: &str = "Save, next";
 /// Starts over.
-pub const AGAIN: &str = "From the first lamb";
+pub const AGAIN: &str = "Start again";
 /// Says that all were gone through.
-pub const ALL_DONE: &str = "All lambs were gone through.";
+pub const ALL_DONE: &str = "All lambs done.";
 /// Says that nothing was typed.
 pub const NOTHING: &str = "Type the weight, or skip it.";
 /// Heads weaning.
 pub const WEANING: &str = "Weaning";
 /// Asks whether all of them are weaned.
-pub const WEAN_ASK: &str = "Are they all weaned?";
+pub const WEAN_ASK: &str = "Wean them all?";
 /// Heads how they grew.
 pub const GROWN: &str = "How they grew";
 /// Says that no weight is late enough.
-pub const NONE_GROWN: &str = "From two weeks of age on, a weight tells how a lamb grew.";
+pub const NONE_GROWN: &str = "A weight at two weeks or older shows how a lamb grew.";
 /// What may be set side by side.
-pub const ALIKE: &str =
-    "Only lambs of one group, fed alike, may be set side by side. Those reared by hand stand below.";
+pub const ALIKE: &str = "Compare only lambs of one group, fed alike. Those reared by hand are listed below.";
 /// A lamb that lags.
 pub const LAGS: &str = "*lags behind*";
 /// Heads the gains by litter.
@@ -50,15 +49,15 @@ pub fn place(at: usize, of: usize, weighed: usize) -> String {
     format!("{} of {of} · weighed today *{weighed}*", at + 1)
 }
 
-/// Asks about a weight unlike the last: "It weighed 20 kg on 27 Aug. If 2.1 kg is right, press once more."
+/// Asks about a weight unlike the last: "It weighed 20 kg on 27 Aug. If 2.1 kg is right, tap Save again."
 pub fn odd(before: &str, when: &str, typed: &str) -> String {
-    format!("It weighed {before} on {when}. If {typed} is right, press once more.")
+    format!("It weighed {before} on {when}. If {typed} is right, tap Save again.")
 }
 
 /// Returns who can be weaned: "24 lambs with their ewes, six weeks or older".
 pub fn with_ewes(lambs: usize) -> String {
     let lambs = if lambs == 1 { "*1* lamb".to_owned() } else { format!("*{lambs}* lambs") };
-    format!("{lambs} with their ewes, six weeks or older. Who is on the bottle is weaned on its own screen.")
+    format!("{lambs} with their ewes, six weeks or older. Wean a bottle lamb on its own screen.")
 }
 
 /// Returns the button that weans them: "Wean all 24…".
@@ -112,11 +111,11 @@ pub fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String 
         Err(NoAdjusted::ByHand) => "reared by hand".to_owned(),
         Err(NoAdjusted::RearerUnknown) => "who rears it is not known".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::WrongAge(_))) => {
-            "adjusted when weighed within a week of 30 or 60 days, within four of 90 or 120".to_owned()
+            "adjusted if weighed within a week of 30 or 60 days, or four weeks of 90 or 120".to_owned()
         }
-        Err(NoAdjusted::Table(NotAdjusted::Birth(_))) => "its birth weight cannot be".to_owned(),
+        Err(NoAdjusted::Table(NotAdjusted::Birth(_))) => "its birth weight is out of range".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::NoFactor { born, reared })) => {
-            format!("born one of {born}, reared one of {reared}: no factor is printed")
+            format!("born one of {born}, reared one of {reared}: no published factor")
         }
     }
 }

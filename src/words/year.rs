@@ -14,22 +14,21 @@ use super::noted::cause;
 /// The screen's name.
 pub const TITLE: &str = "Year";
 /// What the screen is for, where it is offered.
-pub const SUB: &str = "The season in figures: born, lived, lost, weaned";
+pub const SUB: &str = "Born, lived, lost and weaned this season";
 /// Says what to do first.
-pub const EMPTY: &str =
-    "No lamb is in the book yet. From the first birth on, the season’s figures stand here.";
+pub const EMPTY: &str = "No lambs yet. The season’s figures show after the first birth.";
 /// Prints the year.
-pub const PRINT: &str = "Print the year";
+pub const PRINT: &str = "Print the summary";
 /// Chooses the season.
 pub const SEASON: &str = "Season";
 /// Chooses the season beside it.
-pub const AGAINST: &str = "Beside it";
+pub const AGAINST: &str = "Compare with";
 /// Beside it stands nothing.
 pub const ALONE: &str = "none";
 /// Heads the figures.
 pub const FLOCK: &str = "The flock";
 /// Heads what was lost.
-pub const LOSSES: &str = "What was lost, by age";
+pub const LOSSES: &str = "Losses by age";
 /// Says that nothing was lost.
 pub const NO_LOSSES: &str = "None lost so far.";
 /// Heads the births.
@@ -39,10 +38,9 @@ pub const SURVIVAL: &str = "Birth weight, and how many lived four weeks";
 /// Names the bars of survival.
 pub const LIVED: &str = "lived";
 /// Names the spreads of survival.
-pub const SPREAD: &str = "where it lies, 95 times in 100";
+pub const SPREAD: &str = "range, 95 times in 100";
 /// Says what is not known.
-pub const NOT_PUT: &str =
-    "How many ewes were put to the ram is not noted, so what is a share of them is not told.";
+pub const NOT_PUT: &str = "Ewes put to the ram are not recorded, so there are no rates per ewe.";
 /// Ewes that lambed.
 pub const LAMBED: &str = "Ewes that lambed";
 /// Lambs born.
@@ -54,21 +52,21 @@ pub const LITTERS_NOTE: &str = "singles · twins · triplets and more";
 /// Ewes lambing of those put to the ram.
 pub const FERTILITY: &str = "Lambed";
 /// Lambs born for each ewe that lambed.
-pub const PROLIFICACY: &str = "Born for each ewe that lambed";
+pub const PROLIFICACY: &str = "Born per ewe lambed";
 /// Lambs born for each ewe put to the ram.
 pub const LAMBING: &str = "Lambing rate";
 /// Dead at birth.
 pub const STILLBIRTH: &str = "Dead at birth";
 /// Alive at a day.
-pub const AT_A_DAY: &str = "Alive at a day";
+pub const AT_A_DAY: &str = "Alive at one day";
 /// Alive at a week.
-pub const AT_A_WEEK: &str = "Alive at a week";
+pub const AT_A_WEEK: &str = "Alive at one week";
 /// Died before weaning.
 pub const LOSS: &str = "Died before weaning";
 /// Lambs weaned.
 pub const WEANED: &str = "Weaned";
 /// Weight weaned for each ewe.
-pub const WEANED_A_EWE: &str = "Weaned weight for each ewe";
+pub const WEANED_A_EWE: &str = "Weaned weight per ewe";
 /// Mean birth weight.
 pub const BIRTH_WEIGHT: &str = "Mean birth weight";
 
@@ -112,7 +110,7 @@ pub fn litters([one, two, more]: [u32; 3]) -> String {
 
 /// Returns a share in percent, to a tenth.
 pub fn percent(share: Share) -> String {
-    format!("*{} %*", number(share.percent(), 1))
+    format!("*{}%*", number(share.percent(), 1))
 }
 
 /// Returns how many there are for each one, to a hundredth.
@@ -129,8 +127,8 @@ pub fn born(alive: u32, dead: u32) -> String {
 pub fn without_dam(litters: u32) -> String {
     match litters {
         0 => String::new(),
-        1 => "with 1 litter of an unknown dam".to_owned(),
-        litters => format!("with {litters} litters of unknown dams"),
+        1 => "with 1 litter, dam not known".to_owned(),
+        litters => format!("with {litters} litters, dams not known"),
     }
 }
 
@@ -141,8 +139,8 @@ pub fn alive(alive: Alive) -> (String, String) {
     }
     let percent = f64::from(alive.count) / f64::from(alive.of) * 100.0;
     (
-        format!("*{} %*", number(percent, 1)),
-        format!("{} of {} born alive that long ago", alive.count, alive.of),
+        format!("*{}%*", number(percent, 1)),
+        format!("{} of {} born alive long enough ago", alive.count, alive.of),
     )
 }
 
@@ -198,13 +196,11 @@ pub fn by_day_label(days: &[(NaiveDate, u32)]) -> String {
 
 /// Says how many lambs are still missing for the chart of survival.
 pub fn too_few(lambs: usize, least: usize) -> String {
-    format!(
-        "Drawn from {least} lambs on that were weighed at birth and would be four weeks old: {lambs} so far."
-    )
+    format!("Needs {least} lambs weighed at birth and four weeks old or more. So far {lambs}.")
 }
 
 /// The scale of survival.
-pub const PERCENTS: [(f64, &str); 3] = [(0.0, "0 %"), (0.5, "50 %"), (1.0, "100 %")];
+pub const PERCENTS: [(f64, &str); 3] = [(0.0, "0%"), (0.5, "50%"), (1.0, "100%")];
 
 /// Tells the bars of survival in words: "3 to 3.5 kg: 9 of 10, 3.5 to 4 kg: 10 of 10."
 pub fn bins(bins: &[Bin], system: System) -> String {
@@ -223,7 +219,7 @@ mod tests {
         let share = Share { count: 385, of: 200, denominator: Of::PutToRam };
         assert_eq!(
             (percent(share).as_str(), of(share).as_str()),
-            ("*192.5 %*", "385 from 200 put to the ram")
+            ("*192.5%*", "385 from 200 put to the ram")
         );
         assert_eq!(each(share), "*1.93*");
     }
@@ -231,6 +227,6 @@ mod tests {
     #[test]
     fn lambs_too_young_to_tell_are_not_told() {
         assert_eq!(alive(Alive::default()).0, "–");
-        assert_eq!(alive(Alive { count: 7, of: 8 }).0, "*87.5 %*");
+        assert_eq!(alive(Alive { count: 7, of: 8 }).0, "*87.5%*");
     }
 }

@@ -11,21 +11,27 @@ export async function facts(phone: Phone): Promise<string[]> {
   return entries.map(({ event }) => (typeof event === "string" ? event : String(Object.keys(event)[0])));
 }
 
-/** A night with three lambs whose navels wait, the oldest first. */
-export async function threeNavels(page: Page): Promise<Phone> {
+/** A night in which each of these ewes had a ram lamb so many minutes ago, taken in from a file. */
+export async function births(page: Page, ewes: readonly (readonly [tag: string, minutes: number])[], alive: boolean): Promise<Phone> {
   const phone = new Phone(page);
   await phone.open();
   const scribe = new Scribe();
-  for (const [tag, minutes] of [["7", 28], ["8", 27], ["9", 26]] as const) {
+  for (const [tag, minutes] of ewes) {
     const born = new Date(Date.now() - minutes * 60_000);
     const ewe = scribe.note(new Date(born.getTime() - 3_600_000), { "ewe-came": { tag } });
-    const lamb = scribe.note(born, { "lamb-born": { dam: ewe, beside: null, sex: "ram", alive: true } });
+    const lamb = scribe.note(born, { "lamb-born": { dam: ewe, beside: null, sex: "ram", alive } });
     scribe.note(born, { "all-born": { lamb } });
   }
   await phone.openFile(scribe.file());
   await phone.tap("Add to my book");
   await expect(page.getByText(/^Done\./)).toBeVisible();
   await phone.tab("Watch");
+  return phone;
+}
+
+/** A night with three lambs whose navels wait, the oldest first. */
+export async function threeNavels(page: Page): Promise<Phone> {
+  const phone = await births(page, [["7", 28], ["8", 27], ["9", 26]], true);
   await expect(phone.row("7a")).toBeVisible();
   return phone;
 }

@@ -63,8 +63,8 @@ fn the_powder_until_weaning_stands_against_what_is_in_store() {
     phone.says("20.4 kg to 27.3 kg");
     phone.write("Powder in store", "10").says("Short of 10.4\u{a0}kg to 17.3\u{a0}kg.");
     phone.write("Powder in store", "ten").says("“ten” is not a number").says_nowhere("Short of");
-    phone.write("Lambs", "0").says("0 lambs cannot be planned for");
-    phone.write("Lambs", "").says_nowhere("Still wanted");
+    phone.write("Lambs", "0").says("0 lambs is out of range");
+    phone.write("Lambs", "").says_nowhere("Still needed");
 }
 
 #[test]

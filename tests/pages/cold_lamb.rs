@@ -21,7 +21,7 @@ fn a_lamb(kilograms: f64) -> (Phone, LambId) {
 
 #[track_caller]
 fn read(phone: &mut Phone, degrees: &str, swallows: &str) {
-    phone.keys(degrees).press("That is it").press(swallows);
+    phone.keys(degrees).press("Use this reading").press(swallows);
 }
 
 #[test]
@@ -68,7 +68,7 @@ fn a_lamb_that_does_not_swallow_is_the_vets_at_once_and_the_call_is_one_tap() {
 #[test]
 fn a_reading_that_is_taken_back_asks_again_how_warm_it_is() {
     let (mut phone, _) = a_lamb(4.0);
-    phone.keys("36").press("That is it").says("Does it hold its head up and swallow?");
+    phone.keys("36").press("Use this reading").says("Does it hold its head up and swallow?");
     assert!(phone.undo());
     phone.says("How warm is it?").says_nowhere("Does it hold its head up");
 }
@@ -77,7 +77,7 @@ fn a_reading_that_is_taken_back_asks_again_how_warm_it_is() {
 fn nobody_sure_of_its_swallow_is_taken_as_no_and_noted_nowhere() {
     let (mut phone, lamb) = a_lamb(4.0);
     let noted = |phone: &Phone| phone.flock.lamb(lamb).map(|lamb| lamb.swallow.len());
-    phone.keys("36").press("That is it").press("Not sure");
+    phone.keys("36").press("Use this reading").press("Not sure");
     phone.says("Dangerously cold, up to 5 h old").says("Never tube");
     assert_eq!(noted(&phone), Some(0));
     // Of the next reading it is asked again.
@@ -85,7 +85,7 @@ fn nobody_sure_of_its_swallow_is_taken_as_no_and_noted_nowhere() {
         .later(1)
         .press("New reading")
         .keys("36.4")
-        .press("That is it")
+        .press("Use this reading")
         .says("Does it hold its head up and swallow?");
 }
 
@@ -102,18 +102,22 @@ fn degrees_fahrenheit_from_end_to_end() {
 #[test]
 fn without_a_record_it_is_kept_on_this_phone_and_starts_over_when_told_to() {
     let mut phone = Phone::at("2026-02-25 03:12");
-    phone.open(Screen::ColdLamb(None)).says("What you answer stays on this phone.");
-    phone.keys("36.0").press("That is it").says("How old is it?").says("36.0 °C (96.8 °F): dangerously cold");
+    phone.open(Screen::ColdLamb(None)).says("Your answers stay on this phone.");
+    phone
+        .keys("36.0")
+        .press("Use this reading")
+        .says("How old is it?")
+        .says("36.0 °C (96.8 °F): dangerously cold");
     assert!(phone.book.is_empty(), "nothing is noted without a record");
     // As after a reload: what is typed is gone, what was answered is not.
     let kept = phone.says.cold_lamb.clone();
     let mut phone = Phone::at("2026-02-25 03:13");
     phone.says.cold_lamb = kept;
     phone.open(Screen::ColdLamb(None)).press("not known").press("Not sure");
-    phone.says("Dangerously cold, age unknown: taken as over 5 h");
+    phone.says("Dangerously cold, age not known: treated as over 5 h");
     phone.says("Glucose injection first, by your vet").says("50 ml/kg");
     phone.write("Weight", "4").says("200\u{a0}ml").says_nowhere("50 ml/kg of colostrum");
-    phone.write("Weight", "4000").says("is allowed").says("50 ml/kg of colostrum");
+    phone.write("Weight", "4000").says("is too heavy").says("50 ml/kg of colostrum");
     phone.write("Weight", "9").press("lb").says("205\u{a0}ml");
     phone.press("Glucose given by vet").says("Glucose given by vet 03:13");
     phone.press("Vet called").says("Vet called 03:13.");
@@ -124,28 +128,28 @@ fn without_a_record_it_is_kept_on_this_phone_and_starts_over_when_told_to() {
 #[test]
 fn what_no_lamb_reads_is_refused_with_why_and_stays() {
     let mut phone = Phone::at("2026-02-25 03:12");
-    phone.open(Screen::ColdLamb(None)).press("That is it").says("Nothing is typed yet");
-    phone.keys("45").says_nowhere("Nothing is typed yet");
-    phone.press("That is it");
-    phone.says("45 °C cannot be read in a living lamb. Between 15.0 °C and 44.0 °C is allowed.").says("45");
-    phone.keys("<<98.6").press("That is it").says("98.6 reads like °F, and °C is chosen").says("98.6");
+    phone.open(Screen::ColdLamb(None)).press("Use this reading").says("Nothing typed yet");
+    phone.keys("45").says_nowhere("Nothing typed yet");
+    phone.press("Use this reading");
+    phone.says("45 °C is out of range. Enter 15.0 °C to 44.0 °C.").says("45");
+    phone.keys("<<98.6").press("Use this reading").says("98.6 reads like °F, and °C is chosen").says("98.6");
     phone.press("It is 98.6 °F").says("37.0 °C (98.6 °F): cold");
 }
 
 #[test]
 fn another_scale_is_no_mistake_yet() {
     let mut phone = Phone::at("2026-02-25 03:12");
-    phone.open(Screen::ColdLamb(None)).keys("98.6").press("That is it").says("reads like °F");
+    phone.open(Screen::ColdLamb(None)).keys("98.6").press("Use this reading").says("reads like °F");
     phone.press("°F").says_nowhere("reads like");
-    phone.press("That is it").says("37.0 °C (98.6 °F): cold");
+    phone.press("Use this reading").says("37.0 °C (98.6 °F): cold");
 }
 
 #[test]
 fn a_new_reading_is_taken_under_a_question_that_was_not_answered() {
     let mut phone = Phone::at("2026-02-25 03:12");
-    phone.open(Screen::ColdLamb(None)).keys("35.5").press("That is it").says("How old is it?");
+    phone.open(Screen::ColdLamb(None)).keys("35.5").press("Use this reading").says("How old is it?");
     phone.press("New reading").says("Take its temperature again").says("How old is it?");
-    phone.keys("36.5").press("That is it").says("36.5 °C").says_nowhere("Take its temperature again");
+    phone.keys("36.5").press("Use this reading").says("36.5 °C").says_nowhere("Take its temperature again");
 }
 
 #[test]
@@ -153,7 +157,7 @@ fn a_reading_that_no_book_takes_is_refused_where_it_was_typed_and_a_dead_lamb_ha
     let (mut phone, lamb) = a_lamb(4.0);
     let animal = yeanling_core::book::Animal::Lamb(lamb);
     phone.note(Event::Died { animal, cause: yeanling_core::book::Cause::Unknown });
-    phone.says("This lamb is dead.").has_no_button("That is it");
+    phone.says("This lamb is dead.").has_no_button("Use this reading");
 }
 
 #[test]

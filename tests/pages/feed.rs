@@ -1,4 +1,4 @@
-//! Hay for the winter, a ration against the table, water: each answer as soon as all is typed, each refusal in words.
+//! Hay for winter, check a ration, water: each answer as soon as all is typed, each refusal in words.
 
 use yeanling_core::book::{Event, Item};
 use yeanling_core::units::Amount;
@@ -28,21 +28,20 @@ fn hay_is_told_once_every_field_is_filled_and_refused_where_no_ewe_eats_so_much(
     let mut phone = phone();
     phone.says("Fill in every field");
     phone.write("Ewes", "10").write("Days of feeding", "210");
-    pounds(&mut phone, "One ewe weighs", "125");
-    pounds(&mut phone, "One bale weighs", "40");
-    // 10 × 125 lb × 210 days × 4 % = 10,500 lb: 263 bales of 40 lb. The farm counts in kilograms.
+    pounds(&mut phone, "Ewe weight", "125");
+    pounds(&mut phone, "Bale weight", "40");
+    // 10 × 125 lb × 210 days × 4% = 10,500 lb: 263 bales of 40 lb. The farm counts in kilograms.
     phone.says("263 bales").says("4763\u{a0}kg in all");
-    phone.write("Hay a day, of her weight", "20");
+    phone.write("Hay a day, % of body weight", "20");
+    phone.says("Feed, a ewe a season: 2381\u{a0}kg is out of range. Enter 0\u{a0}kg to 1500\u{a0}kg.");
+    phone.write("Hay a day, % of body weight", "four").says("“four”").says("Fill in every field");
     phone
-        .says("Feed for one ewe in a season: 2381\u{a0}kg is out of range. Enter 0\u{a0}kg to 1500\u{a0}kg.");
-    phone.write("Hay a day, of her weight", "four").says("“four”").says("Fill in every field");
-    phone
-        .write("Hay a day, of her weight", "4")
+        .write("Hay a day, % of body weight", "4")
         .press("why? Hay for the winter")
         .says("263 bales of 40\u{a0}lb");
     phone.act(&Action::Close);
     phone.note(Event::StoreCounted { item: Item::Hay, amount: Amount::from_units(1000.0) });
-    phone.says("In the stores");
+    phone.says("On hand");
 }
 
 #[test]
@@ -68,17 +67,14 @@ fn the_living_ewes_of_the_book_stand_there_until_others_are_typed() {
 #[test]
 fn a_ration_names_what_is_shortest_and_copper_that_poisons() {
     let mut phone = phone();
-    phone.press("Ration").press("empty and dry").says("Fill in all but copper and selenium");
-    // Straw alone: 1.4 kg of 90 % dry matter, 6.3 MJ, 4 % protein, 0.3 % calcium.
-    phone
-        .write("Fed, as it is", "1.4")
-        .write("Dry matter", "90")
-        .write("Energy (ME) of the dry matter", "6.3");
+    phone.press("Ration").press("dry (maintenance)").says("Fill in every field to see what she gets");
+    // Straw alone: 1.4 kg of 90% dry matter, 6.3 MJ, 4% protein, 0.3% calcium.
+    phone.write("As fed", "1.4").write("Dry matter", "90").write("Energy (ME) of the dry matter", "6.3");
     phone.write("Crude protein", "4").write("Calcium", "0.3");
-    phone.says("Shortest is protein").says("Copper not known of every feed");
+    phone.says("Most short: protein").says("Copper is not known for every feed");
     phone
         .write("Copper, if known", "12")
-        .says("Copper 12 ppm: poison where molybdenum is low. Ask your vet.");
+        .says("Copper 12 ppm: can poison where molybdenum is low. Ask your vet.");
     phone.write("Copper, if known", "300");
     phone.says("Copper 300 ppm is too much for sheep: over 15. Do not feed it; ask your vet.");
     phone.write("Copper, if known", "6").write("Selenium, if known", "0.1").says("Copper 6 ppm: under 10.");
@@ -99,8 +95,8 @@ fn what_was_typed_of_a_feed_outlives_another_that_comes_and_goes() {
     }
     assert!(phone.pressables().iter().all(|one| one.label != "Another feed"), "five are the most");
     for _ in 0..4 {
-        phone.press("Take the last away");
+        phone.press("Remove the last feed");
     }
     assert_eq!(protein(&phone), ["4"]);
-    assert!(phone.pressables().iter().all(|one| one.label != "Take the last away"));
+    assert!(phone.pressables().iter().all(|one| one.label != "Remove the last feed"));
 }

@@ -72,7 +72,7 @@ fn an_animal_is_found_by_every_tag_and_mark_it_ever_had_and_no_other_living_one_
         _ = phone.ask(Sheet::Tag(lamb)).write("Tag or mark", tag).press("Save");
     };
     tag(&mut phone, "3");
-    phone.tells("Another living animal wears 3 already").act(&Action::Close);
+    phone.tells("Tag 3 is on another live animal").act(&Action::Close);
     tag(&mut phone, "7001");
     tag(&mut phone, "7002");
     phone.note(Event::Life(Life::Marked { animal: lamb, mark: "41 blue".to_owned() }));

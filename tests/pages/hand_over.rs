@@ -85,11 +85,11 @@ fn a_file_that_is_no_whole_book_is_refused_in_words_and_changes_nothing() {
     let counted = whole.replacen("\"count\":1", "\"count\":99", 1);
     let cases: [(&[u8], &str); 9] = [
         (b"", "The file is empty"),
-        (&whole.as_bytes()[..whole.len() - 40], "cut short"),
-        (b"dear diary, it snowed", "no book"),
+        (&whole.as_bytes()[..whole.len() - 40], "cut off"),
+        (b"dear diary, it snowed", "not a Yeanling book"),
         (br#"{"format":"shopping-list","version":1}"#, "“shopping-list”"),
-        (&[0xff, 0xfe, 0x00, 0x80], "no text"),
-        (b"[1, 2, 3]", "does not say that it is a book"),
+        (&[0xff, 0xfe, 0x00, 0x80], "not a text file"),
+        (b"[1, 2, 3]", "This is not a Yeanling book."),
         (ahead.as_bytes(), "version 2"),
         (sealed.as_bytes(), "damaged or was changed"),
         (counted.as_bytes(), "says it has 99 entries"),
@@ -133,7 +133,7 @@ fn what_a_file_dates_ahead_of_this_phone_is_told_before_it_is_added() {
     ahead.now = ahead.now + TimeDelta::days(400);
     ahead.ewe("77");
     let mut phone = phone(1);
-    phone.pick(OPEN, &file(&ahead)).says("One entry in it is dated ahead of this phone: 5 Apr 2027");
+    phone.pick(OPEN, &file(&ahead)).says("One entry in it is dated in the future: 5 Apr 2027");
     assert!(!offers(&phone, "Add to my book"));
     phone.press("Add it all the same").says("Done. 1 entry added.");
 }
@@ -145,7 +145,7 @@ fn a_ewe_of_both_phones_is_one_ewe_once_someone_says_so() {
         let dam = phone.ewe("a23");
         phone.lamb(dam);
     }
-    first.pick(OPEN, &file(&second)).says("Both books have a ewe called a23.");
+    first.pick(OPEN, &file(&second)).says("Both books have a ewe a23.");
     first.press("Add to my book");
     first
         .says("There are two records of a ewe a23. Are they the same ewe?")
@@ -191,7 +191,7 @@ fn nothing_of_the_made_up_flock_goes_out_and_a_file_goes_into_the_own_book() {
 #[test]
 fn a_book_is_shared_where_the_phone_can_and_saved_where_it_cannot() {
     let mut phone = phone(1);
-    phone.says("Nothing is noted yet, so there is nothing to send.");
+    phone.says("Nothing noted yet, so nothing to send.");
     phone.ewe("14");
     assert!(!offers(&phone, "Share the book"));
     phone.says.can_share = true;
@@ -200,15 +200,15 @@ fn a_book_is_shared_where_the_phone_can_and_saved_where_it_cannot() {
     phone.act(&Action::Heard(Heard::Shared(None)));
     phone.says("Handed over.");
     phone.act(&Action::Heard(Heard::Shared(Some(FileTrouble::Failed("no".to_owned())))));
-    phone.says("It was not sent: the browser says “no”.").says_nowhere("Handed over.");
+    phone.says("Not sent: the browser says “no”.").says_nowhere("Handed over.");
     phone.act(&Action::Heard(Heard::Shared(Some(FileTrouble::CannotShare))));
     assert_eq!(phone.asked.last(), Some(&Request::SaveBook(Some(0))), "one file is saved instead");
     phone.act(&Action::Heard(Heard::Saved(vec![0], None)));
     phone.says("Saved on this phone, among its downloads.");
     assert!(matches!(phone.asked.last(), Some(Request::SavedHere(_))));
     phone.says.saved_here = Some(phone.now);
-    phone.says("Saved 08:00, and still on this phone alone").says("not yet: saved on this phone alone");
-    phone.press("It is safe elsewhere");
+    phone.says("Saved 08:00, but only on this phone").says("not yet: only on this phone");
+    phone.press("A copy is safe elsewhere");
     assert_eq!(phone.asked.last(), Some(&Request::SafeElsewhere(phone.now)));
 }
 
@@ -236,7 +236,7 @@ fn how_the_book_is_kept_is_said_plainly_and_the_browser_can_be_asked_for_more() 
 #[test]
 fn tables_go_to_the_phone_and_an_empty_one_says_so() {
     let mut phone = phone(1);
-    phone.press("Weights").says("There is nothing of this kind in the book yet.");
+    phone.press("Weights").says("None in the book yet.");
     let dam = phone.ewe("=14");
     let lamb = phone.lamb(dam);
     phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.2) });
@@ -247,7 +247,7 @@ fn tables_go_to_the_phone_and_an_empty_one_says_so() {
     phone.act(&Action::Heard(Heard::Given(key.clone(), None)));
     phone.says("Handed to your phone.");
     phone.act(&Action::Heard(Heard::Given(key, Some(FileTrouble::Failed("full".to_owned())))));
-    phone.says("It was not saved as a file: the browser says “full”.");
+    phone.says("Not saved: the browser says “full”.");
 }
 
 #[test]
@@ -258,9 +258,9 @@ fn ewes_come_from_a_table_seen_first_and_are_taken_back_as_one() {
         "Ear tag;Year;Breed;Notes\r\n1;2019;Cheviot;\r\n2;2020;;lame\r\n3;2020;;\r\n;2020;;\r\n1;;;\r\n";
     phone.pick(TABLE, table.as_bytes()).says("2 ewes: 1, 2");
     phone
-        .says("Line 4: a living animal wears 3 already.")
+        .says("Line 4: tag 3 is on another live animal.")
         .says("Line 5: no tag.")
-        .says("Line 6: 1 stands in an earlier row.");
+        .says("Line 6: 1 is in an earlier row too.");
     assert_eq!(tags(&phone), ["3"], "nothing changes before they are added");
     phone.press("Add 2 ewes").says("2 ewes added.");
     assert_eq!(tags(&phone), ["1", "2", "3"]);
@@ -274,13 +274,13 @@ fn ewes_come_from_a_table_seen_first_and_are_taken_back_as_one() {
 #[test]
 fn which_column_holds_what_and_which_way_dates_go_is_asked() {
     let mut phone = phone(1);
-    phone.pick(TABLE, b"sheep,born\n70,12/03/2021\n71,14/3/2022\n").says("Say which column holds the tags.");
+    phone.pick(TABLE, b"sheep,born\n70,12/03/2021\n71,14/3/2022\n").says("Choose the column with the tags.");
     assert!(!offers(&phone, "Add 2 ewes"));
     // Of the columns, the first choice is that of the tag.
-    phone.press("sheep").says("Line 2, ewe 70: “12/03/2021” can be read with the day or the month first.");
+    phone.press("sheep").says("Line 2, ewe 70: “12/03/2021” can be read day first or month first.");
     phone.press("The day").says("2 ewes: 70, 71").says_nowhere("Line 2");
     phone.press("The month").says("12/03/2021 is 3 Dec 2021").says_nowhere("Line 2");
-    phone.press("Leave it").says_nowhere("Which column holds what");
+    phone.press("Leave it").says_nowhere("Columns");
     // Another table begins anew; a column without a head has a name all the same.
     phone.pick(TABLE, b"tag,\n70,x\n").says("column B").says("1 ewe: 70");
     phone.press("Add 1 ewe").says("1 ewe added.");
@@ -290,9 +290,9 @@ fn which_column_holds_what_and_which_way_dates_go_is_asked() {
 fn a_year_that_cannot_be_adds_nobody_and_the_column_of_the_tags_may_be_any() {
     let mut phone = phone(1);
     phone.pick(TABLE, b"tag,born\n90,2020\n91,1850\n").press("Add 2 ewes");
-    phone.says("Nothing was added. 91: 1850 cannot be. From 1996 to 2026");
+    phone.says("Nothing was added. 91: 1850 is out of range. Enter 1996 to 2026");
     assert!(tags(&phone).is_empty(), "all or nothing");
-    phone.press("Leave it").pick(TABLE, b"weight,color\n61,white\n").says("Say which column holds the tags.");
+    phone.press("Leave it").pick(TABLE, b"weight,color\n61,white\n").says("Choose the column with the tags.");
     phone.press("color").says("1 ewe: white");
     phone.press("Add 1 ewe");
     assert_eq!(tags(&phone), ["white"]);
@@ -304,8 +304,8 @@ fn a_file_that_is_no_table_is_told() {
     let rows = "7\n".repeat(100_000);
     phone.pick(TABLE, format!("tag\n{rows}").as_bytes());
     phone.says("100000 rows are too many. At most 5000 at once");
-    phone.pick(TABLE, b"").says("There is no row in this file.");
-    phone.pick(TABLE, &[0x00, 0x01, 0x02, 0x00]).says("This is no CSV file.");
+    phone.pick(TABLE, b"").says("This file has no rows.");
+    phone.pick(TABLE, &[0x00, 0x01, 0x02, 0x00]).says("This is not a CSV file.");
 }
 
 #[test]

@@ -115,7 +115,7 @@ fn it_is_told_by_the_farms_own_choices() {
     phone.note(Event::Chose(Choice::DayRule(DayRule::TenPercent)));
     phone.note(Event::Chose(Choice::Limits(Limits { up_minutes: 25, ..Limits::default() })));
     let told = part(&phone.page(), words::FIRST_DAY);
-    assert!(told.contains("10 % of body weight") && told.contains("Up within 25 min"), "{told}");
+    assert!(told.contains("10% of body weight") && told.contains("Up within 25 min"), "{told}");
     phone.note(Event::Chose(Choice::System(System::Us)));
     let told = part(&phone.page(), milk::BOTTLE);
     assert!(told.contains("fl oz"), "{told}");

@@ -120,7 +120,7 @@ fn what_begins_by_a_press_stands_below_and_above_once_the_screen_is_opened_again
 fn what_is_due_can_be_asked_why_and_a_lie_says_what_to_do() {
     let mut phone = lambing("14");
     phone.press("Water bag").later(30).says("30 min").says("since her waters 01:00");
-    phone.press("Clean hand…").press("One leg back").says("bring the leg forward");
+    phone.press("Check inside…").press("One leg back").says("bring the leg forward");
     assert!(phone.draft().sheets.is_empty(), "the sheet is answered");
     let why = phone.pressables().into_iter().find(|one| one.name.starts_with("why? ")).expect("a why");
     phone.act(&why.does);

@@ -50,7 +50,7 @@ fn digits_that_come_to_no_weight_take_back_what_was_noted_of_the_first() {
     let mut phone = lambing("40");
     phone.press("Ewe lamb").keys("4").rest(REST);
     assert_eq!(weighs(&phone, "40a"), Some(4.0));
-    phone.keys("2").rest(REST).says("Between 0.5 and 12 kg is allowed");
+    phone.keys("2").rest(REST).says("Enter 0.5 to 12 kg");
     assert_eq!(weighs(&phone, "40a"), None);
     assert!(!phone.undo(), "to bring the first digits back is not offered");
     phone.keys("<<3.9").rest(REST);

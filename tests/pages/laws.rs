@@ -9,9 +9,9 @@ use yeanling_pages::{Action, Page, Screen, State, act};
 
 use yeanling_words::watch;
 
-use crate::html;
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
+use crate::{html, speech};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
@@ -22,6 +22,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(well(page));
     wrong.extend(gate(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
+    wrong.extend(speech::broken(page));
     wrong
 }
 

@@ -12,7 +12,7 @@ use yeanling_words::common::span;
 
 use crate::phone::Phone;
 use crate::reach::{pressables, texts};
-use crate::unusual::{self, EVERY_LIMIT, length};
+use crate::unusual::{self, every_limit, length};
 
 fn choose(practice: &Practice, phone: &mut Phone) {
     let Practice { limits, labor, stay, .. } = practice;
@@ -25,12 +25,12 @@ fn choose(practice: &Practice, phone: &mut Phone) {
 fn told(practice: &Practice) -> Vec<String> {
     let told = |limit: Limit| {
         let length = length(practice, limit);
-        if [Limit::StaySingle, Limit::StayTwins, Limit::StayMore].contains(&limit) {
+        if Limit::OF_THE_STAY.contains(&limit) {
             return vec![format!("{} hours", length.num_hours())];
         }
         vec![span(length), format!("{} minutes", length.num_minutes())]
     };
-    EVERY_LIMIT.into_iter().flat_map(told).collect()
+    every_limit().flat_map(told).collect()
 }
 
 /// Returns every text of a page and of the reasons that can be asked for on it.

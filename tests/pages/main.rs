@@ -31,6 +31,7 @@ mod reach;
 mod screens;
 mod season;
 mod sheets;
+mod speech;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;

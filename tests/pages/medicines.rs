@@ -44,13 +44,13 @@ fn one_medicine_for_all_ewes_is_noted_for_all_or_for_none() {
     let (mut phone, _) = two_ewes();
     phone.press(words::MANY).press("All ewes · 2").says(life::TREAT_ASK);
     phone.press("Save");
-    assert!(wrong(&phone, life::MEDICINE).contains("Nothing is written yet"));
+    assert!(wrong(&phone, life::MEDICINE).contains("Nothing typed yet"));
     phone.write(life::MEDICINE, "Fluke drench").write(life::MEAT_DAYS, "366").press("Save");
-    assert!(wrong(&phone, life::MEDICINE).contains("366 days are more than any label has. At most 365."));
+    assert!(wrong(&phone, life::MEDICINE).contains("366 days is out of range. Enter 0 to 365."));
     assert_eq!(phone.flock.treatments().len(), 0);
     phone.write(life::MEAT_DAYS, "56").press("Save").says_nowhere(life::TREAT_ASK);
     assert_eq!(rows(&phone), ["Ewe 40", "Ewe 41", "Ewe 41", "Ewe 40"]);
-    phone.says("Fluke drench; meat withheld 56 days");
+    phone.says("Fluke drench; meat withdrawal 56 days");
     assert!(phone.undo());
     assert_eq!(rows(&phone), Vec::<String>::new());
 }
@@ -70,11 +70,11 @@ fn it_tells_until_when_and_that_nobody_knows() {
     let (mut phone, ewe) = two_ewes();
     phone.act(&Action::Ask(Sheet::Treat(vec![Animal::Ewe(ewe)])));
     phone.write(life::MEDICINE, "White drench").write(life::MEAT_DAYS, "8").press("Save");
-    phone.says("Meat withheld until 9 Mar 09:00 (White drench)");
-    phone.says("Milk withheld until someone knows for how long");
+    phone.says("Meat withdrawal: until 9 Mar 09:00 (White drench)");
+    phone.says("Milk withdrawal: not known");
     // Eight times 24 hours and a minute on, only the milk is left.
-    phone.later(8 * 24 * 60 + 1).says_nowhere("Meat withheld until");
-    phone.says("Milk withheld until someone knows for how long");
+    phone.later(8 * 24 * 60 + 1).says_nowhere("Meat withdrawal: until");
+    phone.says("Milk withdrawal: not known");
 }
 
 #[test]
@@ -111,7 +111,7 @@ fn an_asterisk_in_a_medicines_name_is_printed_and_means_nothing() {
     let (mut phone, ewe) = two_ewes();
     phone.act(&Action::Ask(Sheet::Treat(vec![Animal::Ewe(ewe)])));
     phone.write(life::MEDICINE, "A*B").write(life::BY, "C*").press("Save");
-    phone.says("A∗B, by C∗; meat withheld, for how long is not known");
+    phone.says("A∗B, by C∗; meat withdrawal not known");
 }
 
 #[test]

@@ -55,9 +55,9 @@ fn a_pen_is_set_up_with_its_sides_and_stands_empty() {
 fn a_pen_of_a_name_that_stands_or_with_one_side_alone_is_not_set_up() {
     let mut phone = Phone::at("2027-02-01 23:55");
     pen(&mut phone, "Corner");
-    phone.open(Screen::Pens).press("Set up a pen").write("What it is called", " corner ").press("Save");
-    phone.says("There is a pen of that name");
-    phone.write("What it is called", "2").says_nowhere("There is a pen of that name");
+    phone.open(Screen::Pens).press("Set up a pen").write("Name", " corner ").press("Save");
+    phone.says("There is a pen with that name");
+    phone.write("Name", "2").says_nowhere("There is a pen with that name");
     phone.write("Wide, if you like", "5").press("Save").says("Give both sides, or neither.");
     phone.write("Deep, if you like", "wide").press("Save").says("“wide”");
     assert_eq!(phone.flock.pens.len(), 1);
@@ -67,13 +67,13 @@ fn a_pen_of_a_name_that_stands_or_with_one_side_alone_is_not_set_up() {
 #[test]
 fn a_pair_may_go_out_once_the_stay_is_over_and_earlier_only_by_a_button_that_says_so() {
     let (mut phone, ..) = penned();
-    phone.says("Ewe 14 and 2 lambs · just in").says("Not yet: the stay ends");
+    phone.says("Ewe 14 and 2 lambs · just in").says("Not yet: stay ends");
     assert_eq!(state(&phone, "Pen 1"), State::Coming);
-    phone.press("Out early Pen 1").says("Empty, not cleaned since");
+    phone.press("Turn out early Pen 1").says("Empty, not cleaned since");
     assert!(phone.undo());
-    phone.later(4 * 24 * 60).says("May go out");
+    phone.later(4 * 24 * 60).says("Ready to turn out");
     assert_eq!(state(&phone, "Pen 1"), State::Now);
-    phone.press("Out Pen 1").press("Cleaned, bedded Pen 1").says("Empty, clean");
+    phone.press("Out Pen 1").press("Cleaned and bedded Pen 1").says("Empty, clean");
 }
 
 #[test]
@@ -82,8 +82,8 @@ fn a_lamb_that_was_not_seen_to_suck_holds_its_pair_back() {
     let (ewe, pen) = (phone.ewe("14"), pen(&mut phone, "1"));
     phone.lamb(ewe);
     put_in(&mut phone, ewe, pen);
-    phone.open(Screen::Pens).later(4 * 24 * 60).says("14a not seen to suck, nor fed");
-    assert!(phone.pressables().iter().any(|one| one.name == "Out early Pen 1"));
+    phone.open(Screen::Pens).later(4 * 24 * 60).says("14a not seen to nurse, not fed");
+    assert!(phone.pressables().iter().any(|one| one.name == "Turn out early Pen 1"));
 }
 
 #[test]
@@ -96,7 +96,7 @@ fn two_ewes_in_one_pen_and_a_pen_not_cleaned_before_are_told() {
     for other in others {
         put_in(&mut phone, other, first);
     }
-    phone.says("Two ewes in one pen").says("Not cleaned before they went in.");
+    phone.says("Two ewes in one pen").says("Was not cleaned before they went in.");
 }
 
 #[test]
@@ -106,7 +106,7 @@ fn a_pen_is_opened_and_given_another_name_that_is_not_empty() {
     assert_eq!(phone.screen, Screen::Pen(id));
     phone.press("Another name").press("Save");
     assert!(!phone.page().sheets.is_empty(), "an empty name was taken");
-    phone.write("What it is called", "By the door").press("Save").says("Pen By the door");
+    phone.write("Name", "By the door").press("Save").says("Pen By the door");
     assert!(phone.undo());
     phone.says("Pen 1");
 }
@@ -114,13 +114,13 @@ fn a_pen_is_opened_and_given_another_name_that_is_not_empty() {
 #[test]
 fn a_pen_is_taken_down_only_when_nobody_is_in_and_leads_back_to_the_others() {
     let (mut phone, _, id) = penned();
-    phone.open(Screen::Pen(id)).press("Take it down");
+    phone.open(Screen::Pen(id)).press("Remove pen");
     assert_eq!(phone.screen, Screen::Pen(id), "someone is in");
     assert!(phone.draft().refused.is_some());
-    phone.press("Out early").press("Take it down");
+    phone.press("Turn out early").press("Remove pen");
     assert_eq!(phone.screen, Screen::Pens);
     phone.says("No pens yet");
-    phone.open(Screen::Pen(id)).says("This pen was taken down. Its record stays.");
+    phone.open(Screen::Pen(id)).says("This pen was removed. Its record stays.");
     assert!(phone.pressables().iter().all(|one| one.name != "Put in…"));
 }
 

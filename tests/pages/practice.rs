@@ -41,7 +41,7 @@ fn chosen(phone: &Phone, label: &str) -> Option<String> {
 fn a_rule_is_one_tap_and_undo_brings_the_other_back() {
     let mut phone = practice();
     assert_eq!(chosen(&phone, words::FIRST_MILK).as_deref(), Some("AHDB, 200 ml/kg"));
-    phone.press("10 % of body weight").press("outdoors").press("lb, fl oz, °F");
+    phone.press("10% of body weight").press("outdoors").press("lb, fl oz, °F");
     assert_eq!(phone.flock.practice.day_rule, DayRule::TenPercent);
     assert_eq!(phone.flock.practice.housing, Housing::Outdoors);
     assert_eq!(phone.flock.practice.system, System::Us);
@@ -92,7 +92,7 @@ fn a_strength_on_no_label_is_refused_and_stays_as_it_was_typed() {
     phone.write(words::POWDER_RATE_LABEL, "0").press(words::SAVE_RATE);
     let (typed, wrong) = field(&phone, words::POWDER_RATE_LABEL);
     assert_eq!(typed, "0");
-    assert!(wrong.starts_with("0 g/L is on no label. Between 100 and 300 g/L is allowed."), "{wrong}");
+    assert!(wrong.starts_with("0 g/L is out of range. Enter 100 to 300 g/L."), "{wrong}");
     phone.write(words::POWDER_RATE_LABEL, "160").press(words::SAVE_RATE).says_nowhere(words::SAVE_RATE);
     assert_eq!(words::rate(phone.flock.practice.powder_rate), "160 g/L");
     assert!(phone.undo());
@@ -114,16 +114,16 @@ fn limits_are_saved_together_and_told_until_they_change() {
 #[test]
 fn a_limit_that_is_no_number_or_out_of_order_is_said_at_its_field() {
     let mut phone = practice();
-    phone.write("Late for first milk", "soon").press("Save limits");
+    phone.write("Colostrum late", "soon").press("Save limits");
     let wrong = "“soon” is not a whole number. Type it like 120.";
-    assert_eq!(field(&phone, "Late for first milk"), ("soon".to_owned(), wrong.to_owned()));
+    assert_eq!(field(&phone, "Colostrum late"), ("soon".to_owned(), wrong.to_owned()));
     // Late comes after the help, by our own order of the limits.
-    phone.write("Late for first milk", "50").press("Save limits");
-    let (typed, wrong) = field(&phone, "Late for first milk");
+    phone.write("Colostrum late", "50").press("Save limits");
+    let (typed, wrong) = field(&phone, "Colostrum late");
     assert_eq!((typed.as_str(), wrong.is_empty()), ("50", false));
     // It is right once the other is.
-    phone.write("Help it to suck", "40").press("Save limits").says(words::SAVED);
-    assert_eq!(field(&phone, "Late for first milk").1, "");
+    phone.write("Help it nurse", "40").press("Save limits").says(words::SAVED);
+    assert_eq!(field(&phone, "Colostrum late").1, "");
     assert_eq!(phone.book.len(), 1);
 }
 
@@ -176,7 +176,7 @@ fn the_farms_own_days_for_rings_keep_within_what_is_allowed() {
 #[test]
 fn a_mark_is_noted_when_its_field_is_left_and_what_is_none_goes_with_the_screen() {
     let mut phone = practice();
-    phone.write(keep::HARD, "31").leave_field(keep::HARD).says("From 1 to 30, or empty.");
+    phone.write(keep::HARD, "31").leave_field(keep::HARD).says("Enter 1 to 30, or leave it blank.");
     phone.write(keep::HARD, "1").leave_field(keep::HARD);
     assert_eq!(phone.flock.practice.keep_marks.hard_births, Some(1));
     phone.write(keep::LOST, "3").open(Screen::More).open(Screen::Practice);

@@ -44,12 +44,12 @@ fn ewes_come_by_their_tags_as_people_count_and_each_tap_turns_to_the_next() {
     is_turn_of(&phone, "Ewe 2");
     phone.press("Skip");
     is_turn_of(&phone, "Ewe 9");
-    phone.press("The one before");
+    phone.press("Back one");
     is_turn_of(&phone, "Ewe 2");
-    phone.press("Skip").press("3.5").press("3").says("All ewes of this group were gone through.");
-    phone.press("From the first ewe");
+    phone.press("Skip").press("3.5").press("3").says("All ewes in this group done.");
+    phone.press("Start again");
     is_turn_of(&phone, "Ewe 1");
-    assert!(phone.pressables().iter().all(|one| one.label != "The one before"));
+    assert!(phone.pressables().iter().all(|one| one.label != "Back one"));
 }
 
 #[test]
@@ -57,12 +57,12 @@ fn the_thin_ones_are_told_against_the_target_and_who_is_taken_back_leaves_them()
     let (mut phone, ..) = group(&["2", "10", "9", "1"]);
     phone.says("No score in the last two weeks.");
     phone.press("2").press("Skip").press("3.5").press("3");
-    // FAS Scotland, lowland at mating: 3.5. SRUC: 12 % of 80 kg a score; 1.5 scores are 14.4 kg.
-    phone.says("3 scored, 2.83 on the mean. Target 3.5: 2 under it.");
+    // FAS Scotland, lowland at mating: 3.5. SRUC: 12% of 80 kg a score; 1.5 scores are 14.4 kg.
+    phone.says("3 scored, mean 2.83. Target 3.5: 2 below.");
     phone.says("needs 1.5, some 14.4\u{a0}kg, 85 days at 170\u{a0}g");
     assert!(phone.undo());
-    phone.says("2 scored, 2.75 on the mean. Target 3.5: 1 under it.");
-    phone.press("late pregnancy").says("No target is printed for this time of the year there");
+    phone.says("2 scored, mean 2.75. Target 3.5: 1 below.");
+    phone.press("late pregnancy").says("This source has no target for this stage");
     phone.press("why? late pregnancy");
     assert_eq!(phone.page().sheets.len(), 1);
 }
@@ -72,9 +72,9 @@ fn a_scan_and_a_mark_are_noted_by_a_tap_and_each_begins_with_the_first_ewe() {
     let (mut phone, group, ewes) = group(&["1", "2"]);
     phone.press("Skip").press("Scan");
     is_turn_of(&phone, "Ewe 1");
-    phone.says_nowhere("How the group stands");
+    phone.says_nowhere("Group condition");
     phone.press("Two").press("Empty");
-    phone.press("From the first ewe").says("Scanned: 2 lambs");
+    phone.press("Start again").says("Scanned: 2 lambs");
     phone.note(Event::RamIn { group, ram: None, age: None });
     phone.note(Event::CrayonChanged { group, color: "red".to_owned() });
     phone.press("Crayon mark").press("Marked red");

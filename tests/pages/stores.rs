@@ -40,12 +40,12 @@ fn stands(phone: &Phone, name: &str, text: &str) {
 fn what_is_short_is_told_and_what_is_enough_says_so() {
     let mut phone = stores();
     // 3 ewes: one case of help, four pairs of gloves and a spare pair.
-    stands(&phone, "Gloves", "not counted, 10 wanted");
+    stands(&phone, "Gloves", "not counted, 10 needed");
     phone.press("Count… gloves").write("How much", "2").press("Save");
     stands(&phone, "Gloves", "2 of 10");
     stands(&phone, "Gloves", "short of 8");
     // What the shelf counts in another unit says for how many uses.
-    stands(&phone, "Iodine", "dips of a navel");
+    stands(&phone, "Iodine", "navel dips");
     phone.press("Count… teats").write("How much", "50").press("Save");
     stands(&phone, "Teats", "enough");
     assert!(phone.undo());
@@ -66,11 +66,11 @@ fn what_is_no_amount_or_more_than_is_there_is_refused_at_its_field_and_stays() {
 #[test]
 fn the_freezer_is_counted_by_the_bag_the_oldest_first() {
     let mut phone = stores();
-    phone.tells("To have frozen: ").tells("the first day of ");
+    phone.tells("Have frozen: ").tells("the first day of ");
     phone.press("Freeze colostrum").write("Bags", "three").press("Save").wrong_at("Bags");
     phone.write("Bags", "3").write("In each", "9000").press("Save");
-    phone.tells("A bag does not hold").wrong_at("In each").has_typed("In each", "9000");
-    phone.write("In each", "150").write("Brix, if anyone looked", "24,5").press("Save").is_closed();
+    phone.tells("is out of range for a bag").wrong_at("In each").has_typed("In each", "9000");
+    phone.write("In each", "150").write("Brix, if measured", "24,5").press("Save").is_closed();
     stands(&phone, "a ewe", "3 bags of 150 ml, Brix 24.5");
     stands(&phone, "a ewe", "use this first");
     phone.press("Thawed one, a ewe");

@@ -4,29 +4,10 @@
 use yeanling_core::practice::{LaborLimits, Limit, Limits, PenStay, Practice};
 use yeanling_core::units::TimeDelta;
 
-/// Every limit that can be set.
-pub(crate) const EVERY_LIMIT: [Limit; 20] = [
-    Limit::Up,
-    Limit::Help,
-    Limit::Red,
-    Limit::LastCall,
-    Limit::NavelAgain,
-    Limit::Look,
-    Limit::Restless,
-    Limit::HandCheck,
-    Limit::StepIn,
-    Limit::Progress,
-    Limit::Neck,
-    Limit::PutRight,
-    Limit::NextLamb,
-    Limit::NextCheck,
-    Limit::AfterbirthAsk,
-    Limit::AfterbirthLate,
-    Limit::AfterbirthVet,
-    Limit::StaySingle,
-    Limit::StayTwins,
-    Limit::StayMore,
-];
+/// Returns every limit that can be set.
+pub(crate) fn every_limit() -> impl Iterator<Item = Limit> {
+    Limit::OF_A_NEWBORN.into_iter().chain(Limit::OF_LABOR).chain(Limit::OF_THE_STAY)
+}
 
 /// Returns how long a limit is, so that a limit without a place here does not compile.
 pub(crate) fn length(practice: &Practice, limit: Limit) -> TimeDelta {

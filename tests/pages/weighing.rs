@@ -61,8 +61,8 @@ fn each_weight_turns_to_the_next_lamb_and_none_is_passed_over_unasked() {
     weighs(&phone, lambs[0], 15.2);
     is_turn_of(&phone, "14b");
     phone.says("weighed today 1");
-    phone.press("Skip").says("All lambs were gone through.");
-    phone.press("From the first lamb");
+    phone.press("Skip").says("All lambs done.");
+    phone.press("Start again");
     is_turn_of(&phone, "14a");
     assert!(phone.undo());
     weighs(&phone, lambs[0], 4.0);
@@ -73,10 +73,10 @@ fn a_weight_unlike_the_last_is_asked_about_once_and_other_digits_are_asked_about
     let (mut phone, _, lambs) = grown(1);
     phone.note(Event::Weighed { lamb: lambs[0], mass: Mass::from_kilograms(15.0) });
     keys(&mut phone, "8");
-    phone.press("Save, next").says("If 8.0\u{a0}kg is right, press once more.");
+    phone.press("Save, next").says("If 8.0\u{a0}kg is right, tap Save again.");
     is_turn_of(&phone, "14a");
     keys(&mut phone, "8.1");
-    phone.press("Save, next").says("If 8.1\u{a0}kg is right, press once more.");
+    phone.press("Save, next").says("If 8.1\u{a0}kg is right, tap Save again.");
     phone.press("Save, next");
     weighs(&phone, lambs[0], 8.1);
 }
@@ -108,13 +108,13 @@ fn digits_stay_with_the_lamb_for_which_they_were_typed() {
 fn a_lamb_is_found_by_its_tag_or_by_what_it_was_ever_called() {
     let (mut phone, _, lambs) = grown(3);
     phone.note(Event::Tagged { animal: Animal::Lamb(lambs[2]), tag: "R7".to_owned() });
-    phone.write("Another one, by tag or mark", "14B");
+    phone.write("Find by tag or mark", "14B");
     is_turn_of(&phone, "14b");
-    phone.write("Another one, by tag or mark", " r7 ");
+    phone.write("Find by tag or mark", " r7 ");
     is_turn_of(&phone, "R7");
-    phone.write("Another one, by tag or mark", "nobody");
+    phone.write("Find by tag or mark", "nobody");
     is_turn_of(&phone, "R7");
-    phone.press("The one before");
+    phone.press("Back one");
     is_turn_of(&phone, "14b");
     phone.says_nowhere("nobody");
 }
@@ -133,7 +133,7 @@ fn lambs_of_six_weeks_are_weaned_together_and_brought_back_together() {
 #[test]
 fn how_they_grew_is_told_with_a_reason_and_leads_to_each() {
     let (mut phone, _, lambs) = grown(1);
-    phone.says("From two weeks of age on, a weight tells how a lamb grew.");
+    phone.says("A weight at two weeks or older shows how a lamb grew.");
     keys(&mut phone, "15.2");
     phone.press("Save, next");
     let row = |kind: &Kind| match kind {
@@ -151,5 +151,5 @@ fn how_they_grew_is_told_with_a_reason_and_leads_to_each() {
 #[test]
 fn without_a_living_lamb_there_is_nothing_to_weigh() {
     let mut phone = Phone::at("2027-02-01 10:00");
-    phone.open(Screen::Weighing).says("No living lamb of this season is in the book.");
+    phone.open(Screen::Weighing).says("No live lambs this season.");
 }

@@ -45,7 +45,7 @@ pub struct Grown {
     pub dam_age: Option<DamAge>,
     /// Its weight made alike, or why there is none.
     pub adjusted: Result<Adjusted, NoAdjusted>,
-    /// Whether it lags behind: under 85 % of the way to the eight-week target, or of its like's mean adjusted weight.
+    /// Whether it lags behind: under 85% of the way to the eight-week target, or of its like's mean adjusted weight.
     pub lags: bool,
 }
 

@@ -77,6 +77,28 @@ pub enum Limit {
     StayMore,
 }
 
+impl Limit {
+    /// Of a newborn's first day, in its order.
+    pub const OF_A_NEWBORN: [Self; 5] = [Self::Up, Self::Help, Self::Red, Self::LastCall, Self::NavelAgain];
+    /// Around lambing, in the order of a night.
+    pub const OF_LABOR: [Self; 12] = [
+        Self::Look,
+        Self::Restless,
+        Self::HandCheck,
+        Self::StepIn,
+        Self::Progress,
+        Self::Neck,
+        Self::PutRight,
+        Self::NextLamb,
+        Self::NextCheck,
+        Self::AfterbirthAsk,
+        Self::AfterbirthLate,
+        Self::AfterbirthVet,
+    ];
+    /// Of the stay in a pen, by how many lambs there are.
+    pub const OF_THE_STAY: [Self; 3] = [Self::StaySingle, Self::StayTwins, Self::StayMore];
+}
+
 pub(super) fn check_all(spans: &[(Limit, u16, u16, u16)]) -> Result<(), LimitError> {
     for (limit, given, least, most) in spans.iter().copied() {
         if given < least || given > most {

@@ -1,4 +1,4 @@
-//! What a birth weight means: the optimum of a single is 4.5–5.5 kg, of a twin 93 % of it, of a triplet 78 %.
+//! What a birth weight means: the optimum of a single is 4.5–5.5 kg, of a twin 93% of it, of a triplet 78%.
 //!
 //! Few ordinary lambs hit the optimum, so "good" is wider (ours): from half a kilogram under it up to 6 kg.
 //!

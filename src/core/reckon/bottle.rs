@@ -65,7 +65,7 @@ const fn ounces(first_day: u16, last_day: u16, least: f64, most: f64, feeds: u8,
     }
 }
 
-/// The vet supplier's table, for a mix of 20 % dry matter.
+/// The vet supplier's table, for a mix of 20% dry matter.
 pub const VET_SUPPLIER_ROWS: &[Row] = &[
     milliliters(2, 7, 100.0, 150.0, 5),
     milliliters(8, 14, 180.0, 250.0, 4),

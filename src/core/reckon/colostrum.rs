@@ -19,7 +19,7 @@ pub const ONE_FEED: PerKilogram = PerKilogram::from_milliliters(50.0);
 /// In the first 6 h together (Bond 2020).
 pub const FIRST_SIX_HOURS: PerKilogram = PerKilogram::from_milliliters(100.0);
 
-const HOBBY_PRESS: Source = seen("Hobby press", "10 % of body weight", None, "");
+const HOBBY_PRESS: Source = seen("Hobby press", "10% of body weight", None, "");
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[

@@ -16,7 +16,7 @@ pub const MOST_AT_ONCE: PerKilogram = PerKilogram::from_milliliters(60.0);
 /// The most in 24 h in the first week (ours: the widest printed range ends at 290).
 pub const MOST_IN_A_DAY: PerKilogram = PerKilogram::from_milliliters(300.0);
 
-/// The weight taken for a lamb of unknown weight: an ordinary triplet, 78 % of 5 kg, rounded (ours).
+/// The weight taken for a lamb of unknown weight: an ordinary triplet, 78% of 5 kg, rounded (ours).
 ///
 /// It is the lightest ordinary lamb, so a heavier one is asked to be weighed before it is given more than 240 ml.
 pub const ASSUMED: Mass = Mass::from_kilograms(4.0);

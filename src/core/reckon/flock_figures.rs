@@ -11,11 +11,11 @@ use crate::units::Mass;
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Merck", "Flock figures and their denominators", None, "Veterinary Manual"),
-    seen("Penn State", "Kilograms weaned a ewe; loss of 5 % or less is the goal", None, ""),
+    seen("Penn State", "Kilograms weaned a ewe; loss of 5% or less is the goal", None, ""),
     seen("Lane", "Worked example of 200 ewes", None, ""),
-    seen("Oregon State", "Fertility 96 to 100 %", None, ""),
-    seen("UK levy board", "Reared indoors 160 to 175 %", None, ""),
-    seen("US and New Zealand", "Loss before weaning 11 to 15 % and 20 %", None, ""),
+    seen("Oregon State", "Fertility 96 to 100%", None, ""),
+    seen("UK levy board", "Reared indoors 160 to 175%", None, ""),
+    seen("US and New Zealand", "Loss before weaning 11 to 15% and 20%", None, ""),
 ];
 
 /// A printed mark to hold a figure against.

@@ -27,8 +27,8 @@ pub const SOURCES: &[Source] = &[
     seen("Penn State Extension", "Gain = (weight − birth weight) ÷ days", None, ""),
     memory("The fastest lambs gain about 500 g a day"),
     ours("At least a day between two weights; over 1000 g a day is a slip of the pen"),
-    ours("No lamb loses more than 40 % of its weight and lives"),
-    ours("Asked about: a gain over 600 g a day, a loss over 10 % of the weight"),
+    ours("No lamb loses more than 40% of its weight and lives"),
+    ours("Asked about: a gain over 600 g a day, a loss over 10% of the weight"),
 ];
 
 /// What a lamb gained between two weights.

@@ -19,8 +19,8 @@ pub const FLAG_PERCENT: f64 = 85.0;
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
-    seen("AHDB", "Eight-week target 20 kg, flag under 85 %", None, ""),
-    ours("A straight line from the birth weight to the target, and the flag at 85 % of the line"),
+    seen("AHDB", "Eight-week target 20 kg, flag under 85%", None, ""),
+    ours("A straight line from the birth weight to the target, and the flag at 85% of the line"),
 ];
 
 /// What a lamb of an age should weigh.

@@ -13,7 +13,7 @@ pub const LOOK: TimeDelta = TimeDelta::hours(1);
 /// Restless for longer without a water bag: examine her, or call the vet (North Canterbury Vets).
 pub const RESTLESS: TimeDelta = TimeDelta::hours(6);
 
-/// Waters or hard straining for so long and nothing shows: a clean hand check (memory, from extension guides).
+/// Waters or hard straining for so long and nothing shows: an internal check (memory, from extension guides).
 pub const HAND_CHECK: TimeDelta = TimeDelta::minutes(30);
 
 /// And for so long: step in (Maryland, Anexa, CHB Vets).
@@ -46,14 +46,14 @@ pub const SOURCES: &[Source] = &[
     seen("North Canterbury Vets", "Restless over 6 h", None, ""),
     Source {
         authors: "Extension guides",
-        title: "30 min of waters or straining and nothing shows: a clean hand check",
+        title: "30 min of waters or straining and nothing shows: an internal check",
         year: None,
         place: "",
         known: Known::Memory,
     },
     seen("University of Maryland; Anexa; CHB Vets", "60 min: step in", None, ""),
-    seen("NADIS", "Neck of the womb: a gentle try of 10 min", None, ""),
-    seen("Cornell", "Neck of the womb: 30 min", None, ""),
+    seen("NADIS", "Cervix not open: a gentle try of 10 min", None, ""),
+    seen("Cornell", "Cervix not open: 30 min", None, ""),
     seen("Anexa", "Next lamb within 30 min, check at 60", None, ""),
     seen("MSD Vet Manual", "Afterbirth at 6, 12 and 18 h; never pull", None, ""),
     ours("A lamb not put right in 10 min, of the printed 10 to 15; which lies go straight to the vet"),

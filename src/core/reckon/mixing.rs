@@ -14,7 +14,7 @@ pub const MIX: Strength = Strength::from_grams_per_liter(200.0);
 /// The water stays under this (feed maker).
 pub const WATER_UNDER: Temperature = Temperature::from_celsius(45.0);
 
-/// What lamb replacer holds: 30 % fat, at least 24 % protein (NDSU). Calf replacer never does.
+/// What lamb replacer holds: 30% fat, at least 24% protein (NDSU). Calf replacer never does.
 pub const FAT_PERCENT: u8 = 30;
 
 /// The least protein of lamb replacer (NDSU).
@@ -30,7 +30,7 @@ pub const ONE_ROUND: Bounds<Volume> = Bounds {
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     FEED_MAKER,
-    seen("NDSU", "Lamb replacer: 30 % fat, at least 24 % protein", None, ""),
+    seen("NDSU", "Lamb replacer: 30% fat, at least 24% protein", None, ""),
     ours("A gram of powder takes up a milliliter, at any rate"),
     ours("A label's rate is between 100 and 300 g/L"),
 ];

@@ -1,4 +1,4 @@
-//! When a navel is dipped: at birth in iodine of about 10 %, and again some hours later.
+//! When a navel is dipped: at birth in iodine of about 10%, and again some hours later.
 
 use super::cited::{ours, seen};
 use crate::source::Source;
@@ -16,7 +16,7 @@ pub const OTHERS_AGAIN_AFTER: [(TimeDelta, TimeDelta); 2] =
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
-    seen("Sheep Veterinary Society", "Iodine of about 10 % at birth", None, ""),
+    seen("Sheep Veterinary Society", "Iodine of about 10% at birth", None, ""),
     seen("FAS", "Again after about 6 h", None, ""),
     ours("The second dip is 6 h after the first; others say 2 to 4 h, or 12 h"),
 ];

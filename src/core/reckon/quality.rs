@@ -41,7 +41,7 @@ pub const SOURCES: &[Source] = &[
     BOND,
     VET_TIMES,
     Source { authors: "Alves et al.", title: "", year: Some(2015), place: "", known: Known::Memory },
-    seen("", "Cow colostrum: Brix 22 %", Some(2012), "Journal of Dairy Science, doi 10.3168/jds.2012-5823"),
+    seen("", "Cow colostrum: Brix 22%", Some(2012), "Journal of Dairy Science, doi 10.3168/jds.2012-5823"),
     seen("SRUC", "Order of choice, fridge, freezer, thawing", None, ""),
     seen("WikiVet", "One year in the freezer", None, ""),
     seen("Ozarks Farm", "Six months in the freezer", None, ""),
@@ -80,9 +80,9 @@ pub const fn percent_of_wanted(antibody: Mass) -> f64 {
 /// How good ewe colostrum is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Grade {
-    /// Under 26.5 %.
+    /// Under 26.5%.
     Poor,
-    /// 26.5 % and over.
+    /// 26.5% and over.
     Good,
 }
 
@@ -93,14 +93,14 @@ pub struct Reading {
     pub brix: Brix,
     /// How good it is for a ewe's.
     pub grade: Grade,
-    /// Whether a cow's would pass and a ewe's does not: 22 to under 26.5 %. The cow's mark does not carry over.
+    /// Whether a cow's would pass and a ewe's does not: 22 to under 26.5%. The cow's mark does not carry over.
     pub only_by_the_cows_mark: bool,
 }
 
 /// Returns what a Brix reading of ewe colostrum means (Page et al. 2022).
 ///
 /// # Errors
-/// The reading is outside `Brix::OF_COLOSTRUM`, 0 to 40 %.
+/// The reading is outside `Brix::OF_COLOSTRUM`, 0 to 40%.
 ///
 /// ```
 /// use yeanling_core::reckon::quality::{Grade, reading};

@@ -1,6 +1,6 @@
 //! How many lambs of a birth weight live: the flock's own, in bins, each with its Wilson interval.
 //!
-//! `(p + z²/2n ± z·√(p(1−p)/n + z²/4n²)) ÷ (1 + z²/n)`, z = 1.96 for 95 %. Under 30 lambs nothing is drawn: the interval
+//! `(p + z²/2n ± z·√(p(1−p)/n + z²/4n²)) ÷ (1 + z²/n)`, z = 1.96 for 95%. Under 30 lambs nothing is drawn: the interval
 //! would be the whole paper.
 
 use super::cited::{ours, seen};
@@ -14,7 +14,7 @@ pub const LEAST_LAMBS: usize = 30;
 /// A bin is so wide (ours).
 pub const BIN_KILOGRAMS: f64 = 0.5;
 
-/// The half-width of 95 % of a normal distribution, in standard deviations.
+/// The half-width of 95% of a normal distribution, in standard deviations.
 const Z: f64 = 1.959_963_984_540_054;
 
 /// Where the figures were printed.

@@ -50,7 +50,7 @@ impl Points {
 pub enum Sign {
     /// Beats a minute: under 100, 100 to 175, over 175.
     Pulse,
-    /// Oxygen at the ear: under 45 %, 45 to 65, over 65.
+    /// Oxygen at the ear: under 45%, 45 to 65, over 65.
     Breathing,
     /// Gums: blue, pale, pink.
     Gums,

@@ -30,7 +30,7 @@ pub const SOURCES: &[Source] = &[
     ),
     seen(
         "New Zealand smallholder press",
-        "Up and sucking in 15 min: 90–95 % alive at 90 days",
+        "Up and sucking in 15 min: 90–95% alive at 90 days",
         Some(2021),
         "",
     ),

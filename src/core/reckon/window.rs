@@ -103,7 +103,7 @@ pub fn left(age: TimeDelta) -> Option<TimeDelta> {
 
 /// Returns how much of the swallowed antibody still reaches the blood, in percent, 16.9 down to 0.
 ///
-/// Straight lines (ours) through 16.9 % at half an hour, 9.8 % at 12 h and none at 24 h (Dominguez et al. 2001).
+/// Straight lines (ours) through 16.9% at half an hour, 9.8% at 12 h and none at 24 h (Dominguez et al. 2001).
 ///
 /// ```
 /// use yeanling_core::reckon::window::absorption;

@@ -38,7 +38,7 @@ pub(super) fn figure(it: &Figure) -> Element {
         FigureSize::Barn => "barn",
     };
     let unit =
-        (!it.unit.is_empty()).then(|| el("span", "figure-unit").with(" ").with(it.unit.as_str()).into());
+        (!it.unit.is_empty()).then(|| el("span", "figure-unit").with(it.gap()).with(it.unit.as_str()).into());
     let number = el("span", "figure-number").with(el("b", "").with(it.value.as_str())).all(unit);
     let line = el("p", "figure-line").with(number).with(" ");
     let line = line.with(el("span", "figure-also").with(it.also.as_str()));

@@ -117,7 +117,7 @@ impl Block {
             Kind::Caution(lines) => all.extend(lines.iter().map(Text::plain)),
             Kind::Empty(it) => all.push(it.text.plain()),
             Kind::Figure(it) => {
-                all.extend([format!("{} {}", it.value, it.unit).trim().to_owned(), it.also.clone()]);
+                all.extend([format!("{}{}{}", it.value, it.gap(), it.unit), it.also.clone()]);
             }
             Kind::Facts(facts) => {
                 all.extend(facts.iter().flat_map(|one| [one.value.plain(), one.note.clone()]));

@@ -23,6 +23,14 @@ pub struct Figure {
     pub buttons: Vec<Button>,
 }
 
+impl Figure {
+    /// Returns what stands between the number and its unit: nothing before a percent sign.
+    #[must_use]
+    pub fn gap(&self) -> &'static str {
+        if self.unit.is_empty() || self.unit == "%" { "" } else { " " }
+    }
+}
+
 /// How large a figure is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum FigureSize {

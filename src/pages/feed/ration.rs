@@ -123,7 +123,7 @@ fn held(checked: &Checked, system: System) -> Blocks {
     let row = |held: Held| LedgerRow {
         name: words::nutrient(held.nutrient).to_owned(),
         note: words::held(held, system),
-        value: Text::strong(&format!("{} %", number(held.share() * 100.0, 0))),
+        value: Text::strong(&format!("{}%", number(held.share() * 100.0, 0))),
         other: Text::default(),
     };
     let rows = checked.held.into_iter().map(row).collect();

@@ -55,7 +55,7 @@ const NEWBORN: Group = Group {
     sub: words::LIMITS_SUB,
     unit: words::MINUTES,
     save: words::SAVE_LIMITS,
-    limits: &[Limit::Up, Limit::Help, Limit::Red, Limit::LastCall, Limit::NavelAgain],
+    limits: &Limit::OF_A_NEWBORN,
     make: |figures| {
         let mut all = Limits::default();
         if let [up, help, red, last_call, navel_again] = figures {
@@ -74,20 +74,7 @@ const LABOR: Group = Group {
     sub: words::LABOR_SUB,
     unit: words::MINUTES,
     save: words::SAVE_LIMITS,
-    limits: &[
-        Limit::Look,
-        Limit::Restless,
-        Limit::HandCheck,
-        Limit::StepIn,
-        Limit::Progress,
-        Limit::Neck,
-        Limit::PutRight,
-        Limit::NextLamb,
-        Limit::NextCheck,
-        Limit::AfterbirthAsk,
-        Limit::AfterbirthLate,
-        Limit::AfterbirthVet,
-    ],
+    limits: &Limit::OF_LABOR,
     make: |figures| {
         let mut all = LaborLimits::default();
         if let [look, restless, hand, step_in, progress, neck, put_right, next, check, ask, late, vet] =
@@ -112,7 +99,7 @@ const STAY: Group = Group {
     sub: words::STAY_SUB,
     unit: words::HOURS,
     save: words::SAVE_STAY,
-    limits: &[Limit::StaySingle, Limit::StayTwins, Limit::StayMore],
+    limits: &Limit::OF_THE_STAY,
     make: |figures| {
         let mut all = PenStay::default();
         if let [single, twins, more] = figures {

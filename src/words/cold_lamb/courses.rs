@@ -5,10 +5,9 @@ pub const TITLE: &str = "Under 37 °C (98.6 °F), or a cold mouth";
 
 /// Says which course is whose; it is fixed when the cold spell begins.
 pub const WHICH: [&str; 3] = [
-    "Go by its age *when it got cold*. The course does not change after that: a lamb that is warming is not taken out of \
-     the box when it turns 5 h old.",
-    "Wet with birth slime *and* with a raw, wet cord: take it as up to 5 h old.",
-    "Age not known otherwise: take it as over 5 h old.",
+    "Go by its age *when it got cold*. That does not change later: do not take a warming lamb out of the box when it turns 5 h old.",
+    "Wet with birth fluid *and* a raw, wet cord: treat it as up to 5 h old.",
+    "Age not known: treat it as over 5 h old.",
 ];
 
 /// Heads the first course.
@@ -44,8 +43,7 @@ pub const OLDER: [&str; 8] = [
 pub const LOOKS: &str = "Take its temperature at 20, 40 and 60 min. Two looks with less than 0.5 °C (0.9 °F) gained: call your vet.";
 
 /// Who says so.
-pub const SOURCE: &str = "Eales et al. 1982 and 1984, Henderson 1996 and 1997, US extension. That wrapped lambs in a warm room gain about as fast as \
-     under a lamp: 19 lambs. Our own choice: what to do when nobody is reached, and the looks. Settle glucose, its amounts \
+pub const SOURCE: &str = "Eales et al. 1982 and 1984, Henderson 1996 and 1997, US extension. That wrapped lambs in a warm room warm about as fast as under a lamp: 19 lambs. Our own choice: what to do when nobody is reached, and the looks. Settle glucose, its amounts \
      and two night numbers with your vet before lambing.";
 
 /// Heads how a temperature is taken.
@@ -118,7 +116,12 @@ mod tests {
     fn the_course_is_fixed_when_it_gets_cold() {
         says(
             &WHICH,
-            &["when it got cold", "not taken out of the box", "raw, wet cord", "take it as over 5 h"],
+            &[
+                "when it got cold",
+                "do not take a warming lamb out of the box",
+                "raw, wet cord",
+                "treat it as over 5 h",
+            ],
         );
         for course in [YOUNG.as_slice(), OLDER.as_slice()] {
             says(course, &["20, 40 and 60 min", "Two looks with less than 0.5 °C (0.9 °F) gained"]);

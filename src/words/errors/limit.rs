@@ -7,25 +7,25 @@ pub fn limit(error: &LimitError) -> String {
     let LimitError { limit, given, least, most } = error;
     let (name, why) = match limit {
         Limit::Up => ("Up on its feet", "A lamb should be up within its first two hours."),
-        Limit::Help => ("Help it to suck", "A lamb that has not sucked by 3 h has waited too long."),
-        Limit::Red => ("Late for first milk", "It comes after help, and no later than 4 h."),
-        Limit::LastCall => ("The last call for first milk", "It comes after red, and no later than 12 h."),
+        Limit::Help => ("Help it nurse", "A lamb that has not nursed by 3 h has waited too long."),
+        Limit::Red => ("Colostrum late", "It comes after help, at 4 h at the latest."),
+        Limit::LastCall => ("Colostrum deadline", "It comes after late, at 12 h at the latest."),
         Limit::NavelAgain => ("Dipping the navel again", "The second dip is on the first day."),
         Limit::Look => ("The look", "A restless ewe is looked at often."),
         Limit::Restless => ("Restless", "Twelve hours without waters is too long."),
-        Limit::HandCheck => ("The hand check", "Half an hour is usual."),
-        Limit::StepIn => ("Stepping in", "It comes after the hand check, and no later than 2 h."),
-        Limit::Progress => ("Progress", "What shows comes further within an hour at most."),
-        Limit::Neck => ("The tight neck", "No longer than half an hour, then the vet."),
-        Limit::PutRight => ("Putting right", "No longer than half an hour, then the vet."),
-        Limit::NextLamb => ("The next lamb", "It is looked for within the hour."),
-        Limit::NextCheck => ("The next check", "It comes after the look, and no later than 2 h."),
+        Limit::HandCheck => ("Internal check", "Half an hour is usual."),
+        Limit::StepIn => ("Assisting", "It comes after the internal check, at 2 h at the latest."),
+        Limit::Progress => ("Progress", "What shows must come further within an hour."),
+        Limit::Neck => ("Cervix not open", "Half an hour at most, then the vet."),
+        Limit::PutRight => ("Correcting the lamb", "Half an hour at most, then the vet."),
+        Limit::NextLamb => ("The next lamb", "Look for it within the hour."),
+        Limit::NextCheck => ("The next check", "It comes after the look, at 2 h at the latest."),
         Limit::AfterbirthAsk => ("Asking for the afterbirth", "Within the first 12 h."),
-        Limit::AfterbirthLate => ("Afterbirth late", "It comes after asking, and no later than 18 h."),
-        Limit::AfterbirthVet => ("Afterbirth: vet", "It comes after late, and no later than 24 h."),
-        Limit::StaySingle => ("The stay of a single", "Longer than ten days is no bonding pen."),
-        Limit::StayTwins => ("The stay of twins", "Longer than ten days is no bonding pen."),
-        Limit::StayMore => ("The stay of triplets", "Longer than ten days is no bonding pen."),
+        Limit::AfterbirthLate => ("Afterbirth late", "It comes after asking, at 18 h at the latest."),
+        Limit::AfterbirthVet => ("Afterbirth: vet", "It comes after late, at 24 h at the latest."),
+        Limit::StaySingle => ("The stay of a single", "A bonding pen is for ten days at most."),
+        Limit::StayTwins => ("The stay of twins", "A bonding pen is for ten days at most."),
+        Limit::StayMore => ("The stay of triplets", "A bonding pen is for ten days at most."),
     };
     let unit = match limit {
         Limit::StaySingle | Limit::StayTwins | Limit::StayMore => "hours",
@@ -47,7 +47,7 @@ pub fn limit(error: &LimitError) -> String {
         | Limit::AfterbirthLate
         | Limit::AfterbirthVet => "minutes",
     };
-    format!("{name} cannot be {given} {unit}. Between {least} and {most} is allowed. {why}")
+    format!("{name}: {given} {unit} is out of range. Enter {least} to {most}. {why}")
 }
 
 #[cfg(test)]
@@ -60,7 +60,7 @@ mod tests {
         let wrong = Limits { last_call_minutes: 900, ..Limits::default() };
         assert_eq!(
             limit(&wrong.checked().expect_err("too late")),
-            "The last call for first milk cannot be 900 minutes. Between 121 and 720 is allowed. It comes after red, and no later than 12 h.",
+            "Colostrum deadline: 900 minutes is out of range. Enter 121 to 720. It comes after late, at 12 h at the latest.",
         );
     }
 }

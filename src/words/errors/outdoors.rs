@@ -10,38 +10,37 @@ use crate::common::{number, rain, temperature, wind};
 pub fn no_index(error: &NoIndex, system: System) -> String {
     match error {
         NoIndex::Indoors => {
-            "This holds outdoors only. Under a roof go by the air: wet lambs can chill at 15 °C (59 °F) and below."
+            "For outdoors only. Indoors go by the air: wet lambs can chill at 15 °C (59 °F) and below."
                 .to_owned()
         }
         NoIndex::Temperature(error) => {
             let (least, most) = (error.allowed.least, error.allowed.most);
-            let allowed =
-                format!("Between {} and {} is allowed.", temperature(least, system), temperature(most, system));
+            let allowed = format!("Enter {} to {}.", temperature(least, system), temperature(most, system));
             if !sayable(error.given.as_celsius()) {
                 return format!("That is not a temperature. {allowed}");
             }
-            format!("{} is no weather to lamb in. {allowed}", temperature(error.given, system))
+            format!("{} is out of range. {allowed}", temperature(error.given, system))
         }
         NoIndex::Wind(error) => no_wind(error, system),
         NoIndex::Rain(error) => {
             let most = rain(error.allowed.most, system);
-            let allowed = format!("Between 0 and {most} in a day is allowed.");
+            let allowed = format!("Enter 0 to {most} a day.");
             if sayable(error.given.as_millimeters()) {
-                format!("{} cannot be a day’s rain. {allowed}", rain(error.given, system))
+                format!("{} of rain a day is out of range. {allowed}", rain(error.given, system))
             } else {
-                format!("That is not rain. {allowed}")
+                format!("That is not an amount of rain. {allowed}")
             }
         }
     }
 }
 
 fn no_wind(error: &OutOfBounds<Speed>, system: System) -> String {
-    let allowed = format!("Between 0 and {} is allowed.", wind(error.allowed.most, system));
+    let allowed = format!("Enter 0 to {}.", wind(error.allowed.most, system));
     let given = error.given.as_meters_per_second();
     if !sayable(given) {
-        return format!("That is not a wind. {allowed}");
+        return format!("That is not a wind speed. {allowed}");
     }
-    let said = format!("{} cannot be a wind. {allowed}", wind(error.given, system));
+    let said = format!("{} is out of range. {allowed}", wind(error.given, system));
     // Forecasts give kilometers an hour, and the index wants meters a second.
     let meant = Speed::from_kilometers_per_hour(given);
     match system {
@@ -70,18 +69,12 @@ mod tests {
     #[test]
     fn weather_that_is_none_says_what_is_allowed() {
         let out = Housing::Outdoors;
-        let wind = "Between 0 and 40 m/s is allowed.";
-        check(5.0, -2.0, 0.0, out, &format!("-2 m/s cannot be a wind. {wind}"));
-        check(5.0, 60.0, 0.0, out, &format!("60 m/s cannot be a wind. {wind} Did you mean 60 km/h?"));
-        check(5.0, 1e9, 0.0, out, &format!("That is not a wind. {wind}"));
-        check(5.0, 2.0, -1.0, out, "-1 mm cannot be a day’s rain. Between 0 and 300 mm in a day is allowed.");
-        check(
-            50.0,
-            2.0,
-            0.0,
-            out,
-            "50.0 °C is no weather to lamb in. Between -30.0 °C and 40.0 °C is allowed.",
-        );
+        let wind = "Enter 0 to 40 m/s.";
+        check(5.0, -2.0, 0.0, out, &format!("-2 m/s is out of range. {wind}"));
+        check(5.0, 60.0, 0.0, out, &format!("60 m/s is out of range. {wind} Did you mean 60 km/h?"));
+        check(5.0, 1e9, 0.0, out, &format!("That is not a wind speed. {wind}"));
+        check(5.0, 2.0, -1.0, out, "-1 mm of rain a day is out of range. Enter 0 to 300 mm a day.");
+        check(50.0, 2.0, 0.0, out, "50.0 °C is out of range. Enter -30.0 °C to 40.0 °C.");
     }
 
     #[test]
@@ -91,7 +84,7 @@ mod tests {
             2.0,
             0.0,
             Housing::Housed,
-            "This holds outdoors only. Under a roof go by the air: wet lambs can chill at 15 °C (59 °F) and below.",
+            "For outdoors only. Indoors go by the air: wet lambs can chill at 15 °C (59 °F) and below.",
         );
     }
 }

@@ -10,10 +10,10 @@ use crate::common::{mass, number, volume_as_given};
 
 /// Returns what is wrong with a label's rate.
 pub fn powder_rate(error: &OutOfBounds<Strength>) -> String {
-    let allowed = "Between 100 and 300 g/L is allowed. Look on the label for grams in a liter of mix.";
+    let allowed = "Enter 100 to 300 g/L. Look on the label for grams in a liter of mix.";
     let given = error.given.as_grams_per_liter();
     if sayable(given) {
-        format!("{} g/L is on no label. {allowed}", number(given, 1))
+        format!("{} g/L is out of range. {allowed}", number(given, 1))
     } else {
         format!("That is not a rate. {allowed}")
     }
@@ -41,7 +41,7 @@ pub fn no_plan(error: &NoPlan, system: System) -> String {
     match error {
         NoPlan::Lambs(error) => {
             let (least, most) = (error.allowed.least, error.allowed.most);
-            format!("{} lambs cannot be planned for. Between {least} and {most} is allowed.", error.given)
+            format!("{} lambs is out of range. Enter {least} to {most}.", error.given)
         }
         NoPlan::Used(error) => {
             let most = mass(error.allowed.most, system);
@@ -58,8 +58,7 @@ pub fn no_plan(error: &NoPlan, system: System) -> String {
 pub fn ring_days(error: &RingDaysError) -> String {
     let RingDaysError { given, least, most } = error;
     format!(
-        "Rings cannot end at {given} days. Between {least} and {most} is allowed: never in the first day, \
-         and no law in this book goes past 6 months."
+        "{given} days is out of range. Enter {least} to {most}: never on the first day, and no law listed here goes past 6 months."
     )
 }
 
@@ -76,8 +75,7 @@ mod tests {
         let error = mixing::made_up_to(Volume::from_milliliters(500.0), rate).expect_err("no rate");
         assert_eq!(
             no_mix(&error, System::Metric),
-            "0 g/L is on no label. Between 100 and 300 g/L is allowed. \
-             Look on the label for grams in a liter of mix."
+            "0 g/L is out of range. Enter 100 to 300 g/L. Look on the label for grams in a liter of mix."
         );
         let error = mixing::made_up_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
         let said = "0 ml is out of range for one round. Enter 1 ml to 100000 ml.";
@@ -87,7 +85,7 @@ mod tests {
     #[test]
     fn a_plan_for_no_lambs_says_what_is_allowed() {
         let error = powder::plan(0, PowderRule::Ndsu, Mass::from_kilograms(0.0)).expect_err("no lambs");
-        let said = "0 lambs cannot be planned for. Between 1 and 500 is allowed.";
+        let said = "0 lambs is out of range. Enter 1 to 500.";
         assert_eq!(no_plan(&error, System::Metric), said);
         let error = powder::plan(3, PowderRule::Ndsu, Mass::from_kilograms(-1.0)).expect_err("no powder");
         assert_eq!(
@@ -101,8 +99,8 @@ mod tests {
         let rings = Rings { rule: RingRule::Own { days: 1 }, tails: true, ram_lambs: false };
         assert_eq!(
             ring_days(&rings.checked().expect_err("too early")),
-            "Rings cannot end at 1 days. Between 2 and 181 is allowed: never in the first day, \
-             and no law in this book goes past 6 months."
+            "1 days is out of range. Enter 2 to 181: never on the first day, and no law \
+             listed here goes past 6 months."
         );
     }
 }

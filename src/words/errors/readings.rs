@@ -7,12 +7,12 @@ use crate::common::number;
 
 /// Returns what is wrong with a Brix reading, and what may have been meant.
 pub fn brix(error: &OutOfBounds<Brix>) -> String {
-    let allowed = "Between 0 and 40 % is allowed.";
+    let allowed = "Enter 0% to 40%.";
     let given = error.given.as_percent();
     if !sayable(given) {
         return format!("That is not a Brix reading. {allowed}");
     }
-    let said = format!("{} % cannot be read in colostrum. {allowed}", number(given, 1));
+    let said = format!("{}% is out of range. {allowed}", number(given, 1));
     // A lost point: 265 for 26.5.
     let meant = given / 10.0;
     if (10.0..=40.0).contains(&meant) { format!("{said} Did you mean {}?", number(meant, 1)) } else { said }
@@ -22,13 +22,13 @@ pub fn brix(error: &OutOfBounds<Brix>) -> String {
 pub fn antibody(error: &OutOfBounds<Strength>) -> String {
     let (least, most) = (error.allowed.least, error.allowed.most);
     let allowed = format!(
-        "Between {} and {} g/L is allowed.",
+        "Enter {} to {} g/L.",
         number(least.as_grams_per_liter(), 0),
         number(most.as_grams_per_liter(), 0)
     );
     let given = error.given.as_grams_per_liter();
     if sayable(given) {
-        format!("{} g/L cannot be. {allowed} Laboratories that print mg/dl: divide by 100.", number(given, 2))
+        format!("{} g/L is out of range. {allowed} If the lab gives mg/dL, divide by 100.", number(given, 2))
     } else {
         format!("That is not a number of grams. {allowed}")
     }
@@ -49,9 +49,9 @@ mod tests {
 
     #[test]
     fn a_brix_of_265_asks_for_its_point() {
-        let allowed = "Between 0 and 40 % is allowed.";
-        wrong_brix(265.0, &format!("265 % cannot be read in colostrum. {allowed} Did you mean 26.5?"));
-        wrong_brix(-2.0, &format!("-2 % cannot be read in colostrum. {allowed}"));
+        let allowed = "Enter 0% to 40%.";
+        wrong_brix(265.0, &format!("265% is out of range. {allowed} Did you mean 26.5?"));
+        wrong_brix(-2.0, &format!("-2% is out of range. {allowed}"));
         wrong_brix(f64::NAN, &format!("That is not a Brix reading. {allowed}"));
     }
 
@@ -61,7 +61,7 @@ mod tests {
             reading(Strength::from_grams_per_liter(1500.0), TimeDelta::hours(24)).expect_err("too much");
         assert_eq!(
             antibody(&error),
-            "1500 g/L cannot be. Between 0 and 100 g/L is allowed. Laboratories that print mg/dl: divide by 100."
+            "1500 g/L is out of range. Enter 0 to 100 g/L. If the lab gives mg/dL, divide by 100."
         );
     }
 }

@@ -47,14 +47,14 @@ pub enum Field {
 pub fn typed(error: &TypedError, field: Field, system: System) -> String {
     let like = example(field, system);
     match error {
-        TypedError::Empty => format!("Nothing is typed yet. Type it like {like}."),
+        TypedError::Empty => format!("Nothing typed yet. Type it like {like}."),
         TypedError::NotANumber { given } => format!("“{given}” is not a number. Type it like {like}."),
         TypedError::TwoPoints { given } => format!("“{given}” has more than one point. Type it like {like}."),
         TypedError::TwoWays { given, decimal, thousands } => {
             format!("“{given}” can be read as {decimal} or as {thousands}. Type {decimal} or {thousands}.")
         }
         TypedError::OtherUnit { given } => {
-            format!("“{given}” has a unit that does not fit here. {}. Type it like {like}.", units(field))
+            format!("“{given}” has a unit that does not fit. {}. Type it like {like}.", units(field))
         }
         TypedError::LargerNotWhole { given, larger, pair } => {
             let (large, _, small) = names(*pair);
@@ -83,15 +83,15 @@ const fn names(pair: UnitPair) -> (&'static str, &'static str, &'static str) {
 /// Returns the units that a field reads.
 const fn units(field: Field) -> &'static str {
     match field {
-        Field::Mass | Field::Feed | Field::EweWeight => "Allowed are kg, g, lb and oz",
-        Field::Volume => "Allowed are ml, l and fl oz",
-        Field::LambTemperature | Field::Air | Field::Water => "Allowed are °C and °F",
-        Field::Wind => "Allowed are m/s, km/h and mph",
-        Field::Rain => "Allowed are mm, cm and in",
-        Field::Brix => "Allowed is %",
-        Field::PowderRate | Field::Antibody | Field::Serum => "Allowed are g/L and g/dL",
-        Field::Length => "Allowed are m, cm, ft and in",
-        Field::Stock => "Allowed are kg, g, lb and oz, or ml, l and fl oz",
+        Field::Mass | Field::Feed | Field::EweWeight => "Use kg, g, lb or oz",
+        Field::Volume => "Use ml, l or fl oz",
+        Field::LambTemperature | Field::Air | Field::Water => "Use °C or °F",
+        Field::Wind => "Use m/s, km/h or mph",
+        Field::Rain => "Use mm, cm or in",
+        Field::Brix => "Use %",
+        Field::PowderRate | Field::Antibody | Field::Serum => "Use g/L or g/dL",
+        Field::Length => "Use m, cm, ft or in",
+        Field::Stock => "Use kg, g, lb or oz, or ml, l or fl oz",
         Field::Condition | Field::Days | Field::Pieces => "Enter a number alone",
     }
 }
@@ -110,7 +110,7 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Wind, System::Us) => "9 mph",
         (Field::Rain, System::Metric) => "10 mm",
         (Field::Rain, System::Us) => "0.4 in",
-        (Field::Brix, _) => "26.5 %",
+        (Field::Brix, _) => "26.5%",
         (Field::PowderRate, _) => "200 g/L",
         (Field::Antibody, _) => "50 g/L",
         (Field::Serum, _) => "18 g/L",
@@ -146,12 +146,12 @@ mod tests {
         let said = "“4..2” has more than one point. Type it like 4.2 kg.";
         check(typed(&wrong, Field::Mass, System::Metric), said);
         let wrong = Mass::parse("4.2 km", System::Us).expect_err("no mass");
-        let said = "“4.2 km” has a unit that does not fit here. Allowed are kg, g, lb and oz. \
+        let said = "“4.2 km” has a unit that does not fit. Use kg, g, lb or oz. \
                     Type it like 9.3 lb or 9 lb 4 oz.";
         check(typed(&wrong, Field::Mass, System::Us), said);
         check(
             typed(&TypedError::Empty, Field::Volume, System::Us),
-            "Nothing is typed yet. Type it like 6.6 fl oz.",
+            "Nothing typed yet. Type it like 6.6 fl oz.",
         );
     }
 

@@ -11,9 +11,10 @@ pub const CLOCKS: &str = "Around lambing";
 /// Heads the lies.
 pub const LIES: &str = "How the lamb lies";
 /// Explains the clocks.
-pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. What is printed stands under “why?” of each: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
+pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. Published figures are under “why?”: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
 /// Explains the lies.
-pub const LIES_SUB: &str = "Common practice, no source: let a vet teach your hand. Push back in between contractions, never against one.";
+pub const LIES_SUB: &str =
+    "Common practice, no source: have a vet teach you. Push back in between contractions, never against one.";
 
 /// Returns by when to look, to put in a hand, and to call, in the farm's limits.
 pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
@@ -24,21 +25,21 @@ pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
             minutes(limits.restless_minutes)
         ),
         format!(
-            "*Waters or hard straining*, and nothing shows: a clean hand at {}, step in at {}.",
+            "*Waters or hard straining*, and nothing shows: check inside at {}, assist at {}.",
             minutes(limits.hand_check_minutes),
             minutes(limits.step_in_minutes)
         ),
         format!(
-            "*Feet or nose show*: they come further within {}; if not, a clean hand.",
+            "*Feet or nose show*: they must come further within {}; if not, check inside.",
             minutes(limits.progress_minutes)
         ),
-        format!("*Neck of the womb tight*: a gentle try of {}, then the vet.", minutes(limits.neck_minutes)),
+        format!("*Cervix not open*: a gentle try of {}, then the vet.", minutes(limits.neck_minutes)),
         format!(
             "*A lamb not put right* in {}: the vet. Crosswise, too big or deformed: the vet at once.",
             minutes(limits.put_right_minutes)
         ),
         format!(
-            "*The next lamb*: look at {}, a clean hand at {}.",
+            "*The next lamb*: look at {}, check inside at {}.",
             minutes(limits.next_lamb_minutes),
             minutes(limits.next_check_minutes)
         ),
@@ -49,7 +50,7 @@ pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
             minutes(limits.afterbirth_vet_minutes)
         ),
         format!(
-            "*Bonding pen*: a single {}, twins {}, more {}; and not out while a lamb is unfed, cold or turned away.",
+            "*Bonding pen*: a single {}, twins {}, more {}; and not out while a lamb is unfed, cold or rejected.",
             hours(stay.single_hours),
             hours(stay.twins_hours),
             hours(stay.more_hours)

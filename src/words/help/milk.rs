@@ -19,7 +19,7 @@ pub const WEANING: &str = "Off the bottle";
 /// Heads the bag.
 pub const BAG: &str = "A bag of colostrum";
 /// Heads the weather.
-pub const WEATHER: &str = "Weather that chills";
+pub const WEATHER: &str = "Chill";
 
 /// Returns what is read of a bottle lamb: the farm's table, the cap, the mix, the powder.
 pub fn bottle(practice: &Practice) -> Vec<String> {
@@ -74,7 +74,7 @@ pub fn weaning() -> Vec<String> {
 /// Returns what is read of a bag of colostrum.
 pub fn bag(practice: &Practice) -> Vec<String> {
     let mut lines = vec![
-        "Good from *26.5 % Brix* on (Page et al. 2022). The cow’s mark of 22 does not carry over.".to_owned(),
+        "Good from *26.5% Brix* on (Page et al. 2022). The mark of 22 is for cows only.".to_owned(),
         "Good from *20 g/L* of antibody on (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
         "About 30 g of antibody are wanted in the first 24 h (Alves et al. 2015, recalled). Grams are liters times g/L."
             .to_owned(),
@@ -95,7 +95,7 @@ pub fn weather(practice: &Practice) -> Vec<String> {
         "Under a roof go by the air: a wet lamb can chill at 15 °C (59 °F) and below (McCutcheon et al. 1983).".to_owned(),
     ];
     let risks = AtRisk::ALL.map(|reason| chill::at_risk(reason, practice.system)).join(" ");
-    lines.push(format!("Most at risk, the worst first: {risks}"));
+    lines.push(format!("Most at risk first: {risks}"));
     lines
 }
 

@@ -14,7 +14,7 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
     let factor = number(litter_factor(band.litter_size) * 100.0, 0);
     let (least, most) = band.optimum;
     let mut working = vec![
-        format!("Optimum: 4.5 to 5.5 kg × {factor} % = {}", range(least, most, system)),
+        format!("Optimum: 4.5 to 5.5 kg × {factor}% = {}", range(least, most, system)),
         format!(
             "Very light under {}, good from {} to {}",
             mass(band.very_light_under, system),
@@ -28,15 +28,15 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
     let mut caution = Vec::new();
     if band.reasons.contains(&Reason::HardBirth) {
         caution.push(
-            "After a hard birth look for swelling, slow breathing and a lamb that will not suck.".to_owned(),
+            "After a hard birth look for swelling, slow breathing and a lamb that will not nurse.".to_owned(),
         );
     }
-    caution.push("Hair breeds are born lighter. Your own flock's means are the better guide.".to_owned());
+    caution.push("Hair breeds are born lighter. Your own flock’s means are a better guide.".to_owned());
     caution.extend(general());
     Why {
         heading: headings::BIRTH_WEIGHT.to_owned(),
         working,
-        rule: "Lambs live best near the optimum of their litter size: 93 % of a single's for a twin, 78 % for a triplet."
+        rule: "Lambs survive best near the optimum for their litter size: for a twin 93% of a single’s, for a triplet 78%."
             .to_owned(),
         sources: cited(SOURCES),
         others: hair_breeds(band.litter_size, system),
@@ -52,7 +52,7 @@ pub fn against(against: &Against, system: System) -> Why {
     why.working.push(used(against, system));
     if against.red {
         why.working.push(
-            "Over 1 kg (2.2 lb) under its litter, in a light litter: under half of such lambs live"
+            "Over 1 kg (2.2 lb) lighter than its littermates, in a light litter: under half survive"
                 .to_owned(),
         );
         why.caution.insert(0, "Help it feed, keep it warm, and look at it often.".to_owned());
@@ -72,7 +72,7 @@ fn used(against: &Against, system: System) -> String {
             format!("Your flock’s mean for this litter size: {mean}, from {lambs} lambs")
         }
         MeanUsed::Breed { breed, lambs } => format!(
-            "{} mean: {mean} (recalled, not checked), until you have {OWN_FROM} lambs of this litter size; now {lambs}",
+            "{} mean: {mean} (from memory, not checked), until you have {OWN_FROM} lambs of this litter size; now {lambs}",
             breed_means(breed).0
         ),
         MeanUsed::Optimum { lambs } => {
@@ -116,7 +116,11 @@ fn hair_breeds(litter_size: u8, system: System) -> Vec<String> {
         .iter()
         .filter_map(|mean| {
             let (least, most) = mean.by_litter.get(place).copied().flatten()?;
-            Some(format!("{} mean: about {} (recalled, not checked)", mean.breed, range(least, most, system)))
+            Some(format!(
+                "{} mean: about {} (from memory, not checked)",
+                mean.breed,
+                range(least, most, system)
+            ))
         })
         .collect()
 }
@@ -140,13 +144,13 @@ mod tests {
             3.9,
             2,
             &[
-                "Optimum: 4.5 to 5.5 kg × 93 % = 4.19 kg to 5.12 kg",
+                "Optimum: 4.5 to 5.5 kg × 93% = 4.19 kg to 5.12 kg",
                 "Very light under 2.79 kg, good from 3.69 kg to 6.0 kg",
                 "3.9 kg is good",
                 "It is under the optimum of its litter size",
             ],
         );
-        assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (recalled, not checked)"]);
+        assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (from memory, not checked)"]);
     }
 
     #[test]
@@ -160,9 +164,9 @@ mod tests {
         };
         let own = says(Some(OwnMean { mean: kg(4.1), lambs: 18 }), BreedMeans::Katahdin);
         assert!(own.contains(&"Your flock’s mean for this litter size: 4.1 kg, from 18 lambs".to_owned()));
-        assert!(own.last().is_some_and(|line| line.ends_with("under half of such lambs live")));
+        assert!(own.last().is_some_and(|line| line.ends_with("under half survive")));
         let breed = says(None, BreedMeans::Katahdin);
-        assert!(breed.last().is_some_and(|line| line.starts_with("Katahdin mean: 3.3 kg (recalled")));
+        assert!(breed.last().is_some_and(|line| line.starts_with("Katahdin mean: 3.3 kg (from memory")));
         let none = says(None, BreedMeans::NoBreed);
         assert!(none.last().is_some_and(|line| line.starts_with("No mean of your own yet: 0 of 15")));
     }
@@ -173,7 +177,7 @@ mod tests {
             6.4,
             1,
             &[
-                "Optimum: 4.5 to 5.5 kg × 100 % = 4.5 kg to 5.5 kg",
+                "Optimum: 4.5 to 5.5 kg × 100% = 4.5 kg to 5.5 kg",
                 "Very light under 3.0 kg, good from 4.0 kg to 6.0 kg",
                 "6.4 kg is heavy",
                 "Over 6 kg: a hard birth is likelier",

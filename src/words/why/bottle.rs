@@ -13,7 +13,7 @@ pub fn bottle(day: &Day, system: System) -> Why {
     Why {
         heading: headings::BOTTLE.to_owned(),
         working: working(day, system),
-        rule: format!("The middle of the row in {}, never over the caps.", table(day.table)),
+        rule: format!("The middle of the row in {}, never over the limits.", table(day.table)),
         sources: cited(SOURCES),
         others: others(day, system),
         caution: caution(day),
@@ -32,10 +32,10 @@ fn working(day: &Day, system: System) -> Vec<String> {
     ));
     match day.weight {
         Some(weight) => working.push(cap(weight, system)),
-        None => working.push("Weight unknown: no cap by weight for the day".to_owned()),
+        None => working.push("Weight not known: no daily limit by weight".to_owned()),
     }
     if day.capped {
-        working.push("The middle of the row is too much for this lamb, so the feed is smaller".to_owned());
+        working.push("The row’s middle is too much for this lamb, so the feed is smaller".to_owned());
     }
     let told = |volume| if day.capped { at_most(volume, system) } else { told(volume, system) };
     let (each, total) = (told(day.per_feed), told(day.day_total));
@@ -90,13 +90,12 @@ fn others(day: &Day, system: System) -> Vec<String> {
 
 fn caution(day: &Day) -> Vec<String> {
     let mut caution = vec![
-        "The powder's label comes first. 200 g is made up to 1 liter; 200 g added to 1 liter is too weak."
-            .to_owned(),
+        "The label comes first. Make 200 g up to 1 liter; 200 g added to 1 liter is too weak.".to_owned(),
         "A dull, drooling lamb with a swollen belly gets no milk, by bottle or by tube. Call your vet."
             .to_owned(),
     ];
     if day.weight.is_none() {
-        caution.push("Weigh it: a light lamb can be given too much.".to_owned());
+        caution.push("Weigh it: it is easy to overfeed a light lamb.".to_owned());
     }
     caution.extend(with_tube());
     caution
@@ -129,7 +128,7 @@ mod tests {
             &[
                 "Day 10: 180 ml to 250 ml, 4 feeds",
                 "At most in a day: 200 ml/kg × 3.0 kg = 600 ml",
-                "The middle of the row is too much for this lamb, so the feed is smaller",
+                "The row’s middle is too much for this lamb, so the feed is smaller",
                 "4 feeds × 150 ml = 600 ml",
                 "Powder for the day: 120 g with 480 ml (16.2 fl oz) of water, if the label says no other",
             ],
@@ -144,7 +143,7 @@ mod tests {
             System::Us,
             &[
                 "Day 3: 3.4 fl oz (100 ml) to 5.1 fl oz (150 ml), 5 feeds",
-                "Weight unknown: no cap by weight for the day",
+                "Weight not known: no daily limit by weight",
                 "5 feeds × 4.2 fl oz (125 ml) = 21.1 fl oz (625 ml)",
                 "Powder for the day: 125 g with 16.9 fl oz (500 ml) of water, if the label says no other",
             ],

@@ -34,9 +34,9 @@ pub fn chill(chill: &Chill, system: System) -> Why {
     ];
     caution.extend(general());
     Why {
-        heading: "Weather that chills".to_owned(),
+        heading: "Chill".to_owned(),
         working: vec![inputs, formula, verdict(chill)],
-        rule: "The index puts air, wind and rain into one loss of heat.".to_owned(),
+        rule: "The index adds up the heat lost to air, wind and rain.".to_owned(),
         sources: cited(SOURCES),
         others: vec![format!("{}: it is {over} this limit", source_line(&source(other)))],
         caution,
@@ -48,7 +48,7 @@ pub fn indoors(air: &Indoors, system: System) -> Why {
     let mut caution = vec![advice(Verdict::Usual).to_owned()];
     caution.extend(general());
     Why {
-        heading: "Cold under a roof".to_owned(),
+        heading: "Cold indoors".to_owned(),
         working: vec![
             under_roof(air, system),
             "Wet adds 3.8 to 7.0 W/kg; a lamb makes 19.8 W/kg at most".to_owned(),
@@ -85,7 +85,7 @@ mod tests {
             "(11.7 + 3.1 × √5) × (40 − 5) + 481 + 418 × (1 − e^(−0.04 × 10)) = 1270.9 kJ/m²/h"
         );
         assert!(why.others[0].ends_with("it is over this limit"), "{:?}", why.others);
-        assert!(why.sources[0].ends_with("(recalled, not checked)"));
+        assert!(why.sources[0].ends_with("(from memory, not checked)"));
     }
 
     #[test]

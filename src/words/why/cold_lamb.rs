@@ -90,7 +90,7 @@ fn others(answer: &Answer) -> Vec<String> {
                 Treated::FoundMild => "found at 37 to 39 °C",
                 Treated::FoundSevere => "found colder",
             };
-            format!("{percent} % {who}")
+            format!("{percent}% {who}")
         })
         .collect();
     others.push(format!("Eales et al. 1984, treated lambs that lived a week: {}", lived.join(", ")));
@@ -145,9 +145,9 @@ mod tests {
     #[test]
     fn the_sources_that_split_are_shown() {
         let older = why(36.0, Some(9));
-        assert!(older.others.iter().any(|line| line.starts_with("Sources split")));
+        assert!(older.others.iter().any(|line| line.starts_with("Sources differ")));
         assert!(older.others[0].ends_with("it calls this severe"));
-        assert!(!why(36.0, Some(3)).others.iter().any(|line| line.starts_with("Sources split")));
+        assert!(!why(36.0, Some(3)).others.iter().any(|line| line.starts_with("Sources differ")));
     }
 
     #[test]

@@ -20,13 +20,16 @@ pub fn colostrum(want: &Want, system: System) -> Why {
     working.push(format!("By 18 h: {}", edge(want.by_18h, eighteen, want, system)));
     working.push(format!("By 24 h: {}", times(day_figure(want.rule), want.weight, system)));
     if want.by_24h > want.rule_24h {
-        working.push(format!("The day is raised to its first 18 h: {}", milk(want.by_24h, system)));
+        working.push(format!(
+            "The day’s total is raised to that of the first 18 h: {}",
+            milk(want.by_24h, system)
+        ));
     }
 
     let mut caution = Vec::new();
     match want.caution() {
         Some(Caution::HalfTheGuidance) => caution.push(
-            "Your farm goes by the 10 % floor. That is half the guidance, and a cold lamb needs more."
+            "Your farm uses the 10% minimum. That is half the guidance, and a cold lamb needs more."
                 .to_owned(),
         ),
         None => {}
@@ -46,7 +49,7 @@ pub fn colostrum(want: &Want, system: System) -> Why {
 fn edge(wanted: Volume, working: String, want: &Want, system: System) -> String {
     match want.rule {
         DayRule::Ahdb200 | DayRule::Ruma210 => working,
-        DayRule::TenPercent => format!("{}, held to the day's floor", milk(wanted, system)),
+        DayRule::TenPercent => format!("{}, raised to the daily minimum", milk(wanted, system)),
     }
 }
 
@@ -54,7 +57,7 @@ fn rule(want: &Want) -> String {
     let who = match want.rule {
         DayRule::Ahdb200 => "AHDB",
         DayRule::Ruma210 => "the lower end of RUMA",
-        DayRule::TenPercent => "10 % of body weight, the popular floor",
+        DayRule::TenPercent => "10% of body weight, the popular minimum",
     };
     let housing = match want.housing {
         Housing::Housed => "housed",
@@ -83,7 +86,7 @@ fn said_by_others(want: &Want, system: System) -> Vec<String> {
             told(Volume::from_milliliters(milliliters), system)
         };
         lines.push(format!(
-            "{}: in cold, wet or wind {low} to {high} % more, {} to {} in 24 h",
+            "{}: in cold, wet or wind {low} to {high}% more, {} to {} in 24 h",
             source_line(&extra.source),
             more(low),
             more(high),
@@ -117,7 +120,7 @@ mod tests {
                 "By 6 h: 100 ml/kg × 3.9 kg = 390 ml",
                 "By 18 h: 210 ml/kg × 3.9 kg = 819 ml, about 820 ml",
                 "By 24 h: 200 ml/kg × 3.9 kg = 780 ml",
-                "The day is raised to its first 18 h: 819 ml, about 820 ml",
+                "The day’s total is raised to that of the first 18 h: 819 ml, about 820 ml",
             ],
         );
         assert!(why.others.contains(&"RUMA, Colostrum campaign: 820 ml to 1130 ml in 24 h".to_owned()));
@@ -148,8 +151,8 @@ mod tests {
             System::Metric,
             &[
                 "One feed: 50 ml/kg × 3.9 kg = 195 ml",
-                "By 6 h: 390 ml, held to the day's floor",
-                "By 18 h: 390 ml, held to the day's floor",
+                "By 6 h: 390 ml, raised to the daily minimum",
+                "By 18 h: 390 ml, raised to the daily minimum",
                 "By 24 h: 100 ml/kg × 3.9 kg = 390 ml",
             ],
         );

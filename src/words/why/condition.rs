@@ -19,7 +19,7 @@ pub fn condition(of: Targets, stage: Stage) -> Why {
     Why {
         heading: words::stage(stage).to_owned(),
         working: told(of).into_iter().collect(),
-        rule: "A whole score is some 12 % of her weight; kilograms ÷ her gain a day are the days.".to_owned(),
+        rule: "One whole score is about 12% of her weight. Days = weight to gain ÷ gain a day.".to_owned(),
         sources: cited(SOURCES),
         others: Targets::ALL.into_iter().filter(|other| *other != of).filter_map(told).collect(),
         caution,

@@ -10,7 +10,7 @@ pub fn hay() -> Why {
     Why {
         heading: words::NEEDED.to_owned(),
         working: vec!["Ewes × weight × days × share of body weight; ÷ one bale, rounded up".to_owned()],
-        rule: "Hay as fed, with what is wasted: 5 to 15 % from a rack, 25 to 45 % on the ground.".to_owned(),
+        rule: "Hay as fed, waste included: 5 to 15% from a rack, 25 to 45% on the ground.".to_owned(),
         sources: cited(budget::SOURCES),
         others: Vec::new(),
         caution: Vec::new(),
@@ -25,11 +25,10 @@ pub fn ration() -> Why {
     Why {
         heading: words::HELD.to_owned(),
         working: vec![
-            "Of each feed: fed × dry matter × what the dry matter holds; added up".to_owned(),
-            "Held against the table’s row for her weight and time of the year".to_owned(),
+            "For each feed: amount × dry matter × content of the dry matter, added up".to_owned(),
+            "Compared with the table’s row for her weight and stage".to_owned(),
         ],
-        rule: "Short is under 97 % of the row. More than 110 % of its dry matter she does not eat."
-            .to_owned(),
+        rule: "Short means under 97% of the row. She cannot eat more than 110% of its dry matter.".to_owned(),
         sources,
         others: Vec::new(),
         caution: words::CAUTION.map(str::to_owned).to_vec(),
@@ -43,7 +42,7 @@ pub fn drink() -> Why {
         working: vec![
             "3 to 8 L (0.8 to 2 gal) a ewe a day; 0.4 to 0.5 m (16 to 20 in) of trough a ewe".to_owned(),
         ],
-        rule: "The more in milk and in heat. Frozen water is no water: look twice a day.".to_owned(),
+        rule: "More in milk and in hot weather. Frozen water is no water: check twice a day.".to_owned(),
         sources: cited(water::SOURCES),
         others: Vec::new(),
         caution: Vec::new(),

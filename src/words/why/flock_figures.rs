@@ -24,12 +24,12 @@ pub fn flock_figures(figures: &Figures) -> Why {
     Why {
         heading: year::FLOCK.to_owned(),
         working: working.into_iter().flatten().collect(),
-        rule: "Every share stands with what it is a share of. A season is births no more than 90 days apart."
+        rule: "Every rate says what it is a share of. Births less than 90 days apart are one season."
             .to_owned(),
         sources: cited(SOURCES),
         others: vec![
             mark("Of ewes put to the ram, lambed", GOOD_FERTILITY),
-            mark("Reared indoors for each hundred put to the ram", GOOD_WEANING),
+            mark("Reared per 100 ewes put to the ram, indoors", GOOD_WEANING),
             mark("Died before weaning, the goal", GOAL_LOSS),
             mark("Died before weaning, usual", USUAL_LOSS),
         ],
@@ -38,5 +38,5 @@ pub fn flock_figures(figures: &Figures) -> Why {
 }
 
 fn mark(name: &str, mark: Mark) -> String {
-    format!("{name}: {} to {} % ({})", number(mark.from, 0), number(mark.to, 0), mark.by)
+    format!("{name}: {} to {}% ({})", number(mark.from, 0), number(mark.to, 0), mark.by)
 }

@@ -19,9 +19,9 @@ pub fn grown() -> Why {
              single 1.19; single as twin 1.17."
                 .to_owned(),
         ],
-        rule: "Lags: under 85 % of the line to 20 kg at eight weeks, or of the mean of its like.".to_owned(),
+        rule: "Lags: under 85% of the line to 20 kg at eight weeks, or of the mean of lambs like it.".to_owned(),
         sources,
-        others: vec!["A dam of unknown age and a sex not seen have no factor.".to_owned()],
+        others: vec!["No factor when the dam’s age or the sex is not known.".to_owned()],
         caution: Vec::new(),
     }
 }

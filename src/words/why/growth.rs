@@ -22,7 +22,7 @@ pub fn growth(birth_weight: Mass, weight: Mass, age: TimeDelta, at: &Expected, s
             ),
             growth::stands(weight, age.num_days(), at, system),
         ],
-        rule: "20 kg (44 lb) at eight weeks; under 85 % it is flagged.".to_owned(),
+        rule: "20 kg (44 lb) at eight weeks; flagged under 85%.".to_owned(),
         sources: cited(SOURCES),
         others: vec![growth::SOURCE.to_owned()],
         caution: general(),

@@ -74,41 +74,38 @@ fn rule(task: EweTask, practice: &Practice) -> String {
     match task {
         EweTask::LongRestless => {
             format!(
-                "Restless for {} and no lamb comes: examine her, or call your vet.",
+                "Restless for {} and no lamb: examine her, or call your vet.",
                 minutes(labor.restless_minutes)
             )
         }
         EweTask::HandCheck { .. } => format!(
-            "Waters or hard straining and nothing shows: a clean hand at {}, step in at {}.",
+            "Waters or hard straining and nothing shows: check inside at {}, assist at {}.",
             minutes(labor.hand_check_minutes),
             minutes(labor.step_in_minutes)
         ),
         EweTask::Progress => {
             format!(
-                "What shows comes further within {}. If not, a clean hand.",
+                "What shows must come further within {}. If not, check inside.",
                 minutes(labor.progress_minutes)
             )
         }
         EweTask::NeckTight => format!(
-            "A tight neck of the womb is tried gently for {} at most, then the vet.",
+            "Cervix not open (ringwomb): try gently for {} at most, then the vet.",
             minutes(labor.neck_minutes)
         ),
         EweTask::PutRight { trouble } => match lies(trouble).map(needs) {
-            Some(Needs::Vet) => "Crosswise, too big or deformed: straight to the vet.".to_owned(),
+            Some(Needs::Vet) => "Crosswise, too big or deformed: call the vet at once.".to_owned(),
             Some(Needs::Help | Needs::Nothing) | None => {
-                format!(
-                    "A lamb that is not put right within {} is the vet’s.",
-                    minutes(labor.put_right_minutes)
-                )
+                format!("A lamb not corrected within {}: call the vet.", minutes(labor.put_right_minutes))
             }
         },
         EweTask::NextLamb { .. } => format!(
-            "The next lamb is looked for at {}; at {} a clean hand checks.",
+            "Look for the next lamb at {}; check inside at {}.",
             minutes(labor.next_lamb_minutes),
             minutes(labor.next_check_minutes)
         ),
         EweTask::Afterbirth { .. } => format!(
-            "Asked for at {}, late at {}, the vet’s at {}. Never pull it.",
+            "Afterbirth: asked at {}, late at {}, vet at {}. Never pull it.",
             minutes(labor.afterbirth_ask_minutes),
             minutes(labor.afterbirth_late_minutes),
             minutes(labor.afterbirth_vet_minutes)
@@ -119,25 +116,25 @@ fn rule(task: EweTask, practice: &Practice) -> String {
             hours(stay.twins_hours),
             hours(stay.more_hours)
         ),
-        EweTask::Look => format!("She is looked at every {}.", minutes(labor.look_minutes)),
+        EweTask::Look => format!("Check her every {}.", minutes(labor.look_minutes)),
     }
 }
 
-/// Returns what is in print, which is not always what the farm has set.
+/// Returns what is published, which is not always what the farm has set.
 fn others(task: EweTask) -> Vec<String> {
     let printed: &[&str] = match task {
-        EweTask::LongRestless => &["In print: over 6 h (North Canterbury Vets)."],
+        EweTask::LongRestless => &["Published: over 6 h (North Canterbury Vets)."],
         EweTask::HandCheck { .. } => &[
-            "In print: a clean hand at 30 min (extension guides; recalled, not checked).",
-            "In print: step in at 60 min (Maryland, Anexa, CHB Vets).",
+            "Published: internal check at 30 min (extension guides; from memory, not checked).",
+            "Published: assist at 60 min (Maryland, Anexa, CHB Vets).",
         ],
-        EweTask::NeckTight => &["In print: 10 min (NADIS), 30 min (Cornell)."],
-        EweTask::PutRight { .. } => &["In print: 10 to 15 min."],
-        EweTask::NextLamb { .. } => &["In print: within 30 min, a check at 60 min (Anexa)."],
-        EweTask::Afterbirth { .. } => &["In print: 6, 12 and 18 h (MSD Vet Manual)."],
+        EweTask::NeckTight => &["Published: 10 min (NADIS), 30 min (Cornell)."],
+        EweTask::PutRight { .. } => &["Published: 10 to 15 min."],
+        EweTask::NextLamb { .. } => &["Published: within 30 min, a check at 60 min (Anexa)."],
+        EweTask::Afterbirth { .. } => &["Published: 6, 12 and 18 h (MSD Vet Manual)."],
         EweTask::LetOut => &[
-            "In print: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
-            "In print: 24 to 72 h for all (Montana State).",
+            "Published: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
+            "Published: 24 to 72 h for all (Montana State).",
         ],
         EweTask::Progress | EweTask::Look => &[],
     };

@@ -13,7 +13,7 @@ pub fn marking(window: &Window, state: RingState) -> Why {
     Why {
         heading: ring(window.ring).to_owned(),
         working: vec![limits(window), ring_state(state)],
-        rule: "Never in the first 24 h: first milk comes first.".to_owned(),
+        rule: "Never in the first 24 h: colostrum comes first.".to_owned(),
         sources: cited(SOURCES),
         others: std::iter::once(
             "England and Wales 7 days. Germany: tails 8 days. New South Wales and New Zealand 6 months."
@@ -52,7 +52,7 @@ mod tests {
         let rings = Rings { rule: RingRule::Germany, tails: true, ram_lambs: false };
         let window = reckon::ring(rings, Ring::Tail).expect("chosen");
         let why = marking(&window, reckon::ring_state(&window, TimeDelta::days(7)));
-        assert_eq!(why.working[1], "May go on. 1 day left.");
+        assert_eq!(why.working[1], "Rings allowed now. 1 day left.");
         assert!(why.caution[0].contains("check local rules"));
         assert!(why.caution.iter().any(|line| line.contains("pain relief and tetanus cover")));
         assert!(why.caution.iter().any(|line| line.contains("long enough to cover the vulva")));

@@ -28,7 +28,7 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
     let mut caution = vec![
         "The label’s own rate comes first. Weigh the powder.".to_owned(),
         "Water under 45 °C (113 °F).".to_owned(),
-        "Lamb replacer: 30 % fat, at least 24 % protein. Never calf replacer.".to_owned(),
+        "Lamb milk replacer: 30% fat, at least 24% protein. Never calf milk replacer.".to_owned(),
     ];
     caution.extend(general());
     Why {
@@ -37,7 +37,7 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
             format!("{} at {}: {powder} of powder", exact(mix.finished), rate(mix.rate)),
             format!("Made up with {} of water", exact(mix.water)),
             format!(
-                "Added to {} of water it would be only {} g/L",
+                "Added to {} of water, it would be only {} g/L",
                 exact(mix.finished),
                 number(mix.if_added.as_grams_per_liter(), 0)
             ),
@@ -68,7 +68,7 @@ mod tests {
             [
                 "1000 ml at 200 g/L: 200 g of powder",
                 "Made up with 800 ml of water",
-                "Added to 1000 ml of water it would be only 167 g/L",
+                "Added to 1000 ml of water, it would be only 167 g/L",
             ],
         );
         check(
@@ -76,7 +76,7 @@ mod tests {
             [
                 "33.81 fl oz (1000 ml) at 200 g/L: 7.1 oz (200 g) of powder",
                 "Made up with 27.05 fl oz (800 ml) of water",
-                "Added to 33.81 fl oz (1000 ml) of water it would be only 167 g/L",
+                "Added to 33.81 fl oz (1000 ml) of water, it would be only 167 g/L",
             ],
         );
     }

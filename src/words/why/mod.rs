@@ -85,7 +85,7 @@ pub fn source_line(source: &Source) -> String {
     let line = parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
     match source.known {
         Known::Seen => line,
-        Known::Memory => format!("{line} (recalled, not checked)"),
+        Known::Memory => format!("{line} (from memory, not checked)"),
         Known::CommonPractice => format!("{line} (common practice, no source)"),
         Known::Ours => format!("{line} (our own choice)"),
     }
@@ -108,7 +108,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Warming => "Warming a lamb",
         Subject::PassiveTransfer => "Antibody in the blood",
         Subject::TenPoint => "Vigor, ten points",
-        Subject::Chill => "Weather that chills",
+        Subject::Chill => "Chill",
         Subject::Tube => "Feeding by tube",
         Subject::Mixing => "Mixing powder",
         Subject::Powder => "Powder until weaning",
@@ -118,7 +118,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Growth => "Growth to eight weeks",
         Subject::Gain => "Gain between two weights",
         Subject::AdjustedWeight => "Adjusted weights",
-        Subject::Withholding => "Withholding meat and milk",
+        Subject::Withholding => "Withdrawal of meat and milk",
         Subject::FlockFigures => "The season in figures",
         Subject::Losses => "When lambs are lost",
         Subject::Survival => "Birth weight and survival",
@@ -199,7 +199,7 @@ mod tests {
             known: Known::Seen,
         };
         check(&mellor, "Mellor & Murray 1986, Veterinary Record");
-        check(&source("", "Under 3.0 kg", Known::Memory), "Under 3.0 kg (recalled, not checked)");
+        check(&source("", "Under 3.0 kg", Known::Memory), "Under 3.0 kg (from memory, not checked)");
         check(&source("", "Help at 1 h", Known::CommonPractice), "Help at 1 h (common practice, no source)");
         check(&source("", "Rounded", Known::Ours), "Rounded (our own choice)");
     }

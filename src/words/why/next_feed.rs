@@ -12,20 +12,19 @@ pub fn next_feed(next: &Next, want: &Want, system: System) -> Why {
     let mut working: Vec<String> = converted(want.weight, system).into_iter().collect();
     working.push(format!("One feed: {}", times(ONE_FEED, want.weight, system)));
     if next.volume < want.next_feed {
-        working.push(format!("The day wants only this much more: {}", milk(next.volume, system)));
+        working.push(format!("Only this much more is needed today: {}", milk(next.volume, system)));
     }
     let feeds = if next.feeds_left == 1 { "feed" } else { "feeds" };
     working.push(format!("{} {feeds} left of {} in 24 h", next.feeds_left, told(want.by_24h, system)));
     working.push(if next.due_age.is_zero() {
-        "Due from birth: the first feed is wanted as soon as possible".to_owned()
+        "Due from birth: the first feed as soon as possible".to_owned()
     } else {
         format!("Due at {} of age", span(next.due_age))
     });
     Why {
         heading: headings::NEXT_FEED.to_owned(),
         working,
-        rule: "Feeds are spaced 2 to 6 h apart so that the volumes for 6, 18 and 24 h are met in time."
-            .to_owned(),
+        rule: "Feeds are 2 to 6 h apart so that the volumes for 6, 18 and 24 h are met in time.".to_owned(),
         sources: cited(SOURCES),
         others: others(want, system),
         caution: with_tube(),
@@ -56,10 +55,10 @@ mod tests {
     #[test]
     fn the_working_says_how_much_how_many_and_when() {
         let one = "One feed: 50 ml/kg × 4.0 kg = 200 ml";
-        let from_birth = "Due from birth: the first feed is wanted as soon as possible";
+        let from_birth = "Due from birth: the first feed as soon as possible";
         check(0.0, None, &[one, "5 feeds left of 840 ml in 24 h", from_birth]);
         check(200.0, Some(0), &[one, "4 feeds left of 840 ml in 24 h", "Due at 4 h 30 min of age"]);
-        let rest = "The day wants only this much more: 40 ml";
+        let rest = "Only this much more is needed today: 40 ml";
         check(800.0, Some(810), &[one, rest, "1 feed left of 840 ml in 24 h", "Due at 18 h of age"]);
     }
 }

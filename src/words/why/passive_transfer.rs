@@ -9,9 +9,9 @@ use crate::common::number;
 /// Returns what stands behind a reading of serum.
 pub fn passive_transfer(reading: &Reading) -> Why {
     let grams = number(reading.serum.as_grams_per_liter(), 2);
-    let mut caution = vec!["It suggests; it is no diagnosis. Show it to your vet.".to_owned()];
+    let mut caution = vec!["This is a hint, not a diagnosis. Show it to your vet.".to_owned()];
     if reading.early {
-        caution.insert(0, "Taken before 24 h of age: the marks hold from 24 h on.".to_owned());
+        caution.insert(0, "Taken before 24 h of age: the marks are for 24 h or later.".to_owned());
     }
     caution.extend(general());
     Why {
@@ -39,6 +39,6 @@ mod tests {
         let why = passive_transfer(&low);
         assert_eq!(why.working[1], "12 g/L suggests that too little got through");
         assert!(why.caution[0].starts_with("Taken before 24 h"));
-        assert!(why.caution[1].contains("no diagnosis"));
+        assert!(why.caution[1].contains("not a diagnosis"));
     }
 }

@@ -15,10 +15,10 @@ pub fn brix(reading: &Reading) -> Why {
     Why {
         heading: "Colostrum, Brix".to_owned(),
         working: vec![verdict(reading)],
-        rule: "A ewe’s colostrum is good from 26.5 % Brix on.".to_owned(),
+        rule: "A ewe’s colostrum is good at 26.5% Brix or more.".to_owned(),
         sources: cited(SOURCES),
         others: vec![
-            "For a cow’s, 22 % is about 50 g/L. That mark does not carry over to ewes.".to_owned(),
+            "For a cow’s, 22% is about 50 g/L. That mark is not for ewes.".to_owned(),
             "As antibody: 20 g/L is good (Kessler et al. 2021); older targets are 50 and 60 g/L.".to_owned(),
         ],
         caution: general(),
@@ -30,7 +30,7 @@ pub fn antibody(strength: Strength) -> Why {
     Why {
         heading: "Colostrum, antibody".to_owned(),
         working: vec![bag::antibody(strength, strength >= GOOD_ANTIBODY)],
-        rule: "A ewe’s colostrum is good from 20 g/L on (Kessler et al. 2021).".to_owned(),
+        rule: "A ewe’s colostrum is good at 20 g/L or more (Kessler et al. 2021).".to_owned(),
         sources: cited(SOURCES),
         others: vec!["Older targets are 50 and 60 g/L.".to_owned()],
         caution: general(),
@@ -50,7 +50,7 @@ pub fn antibody_in(volume: Volume, strength: Strength, system: System) -> Why {
                 told(volume, system),
                 number(strength.as_grams_per_liter(), 1)
             ),
-            format!("{grams} g is {share} % of the 30 g wanted in the first 24 h"),
+            format!("{grams} g is {share}% of the 30 g needed in the first 24 h"),
         ],
         rule: "Volume times strength.".to_owned(),
         sources: cited(SOURCES),
@@ -63,7 +63,7 @@ pub fn antibody_in(volume: Volume, strength: Strength, system: System) -> Why {
 pub fn bag(keep: Keeps, store: Store, life: FreezerLife) -> Why {
     let rule = match store {
         Store::Freezer => {
-            format!("Frozen colostrum keeps {}, by your farm’s choice.", span(freezer_life(life)))
+            format!("Frozen colostrum keeps {} (your farm’s choice).", span(freezer_life(life)))
         }
         Store::Fridge => "Colostrum keeps 2 days in a fridge (SRUC).".to_owned(),
     };
@@ -92,21 +92,21 @@ mod tests {
     fn a_feed_says_its_share_of_30_grams() {
         let strength = Strength::from_grams_per_liter(50.0);
         let why = antibody_in(Volume::from_milliliters(250.0), strength, System::Metric);
-        let expected = ["250 ml × 50 g/L = 12.5 g", "12.5 g is 42 % of the 30 g wanted in the first 24 h"];
+        let expected = ["250 ml × 50 g/L = 12.5 g", "12.5 g is 42% of the 30 g needed in the first 24 h"];
         assert_eq!(why.working, expected);
     }
 
     #[test]
     fn the_cows_mark_is_among_the_others() {
         let why = brix(&reading(Brix::from_percent(24.0)).expect("in bounds"));
-        assert!(why.others[0].contains("does not carry over"));
+        assert!(why.others[0].contains("is not for ewes"));
     }
 
     #[test]
     fn a_bag_tells_how_it_is_thawed() {
         let (store, life) = (Store::Freezer, FreezerLife::OneYear);
         let why = bag(age_of(TimeDelta::days(10), store, life), store, life);
-        assert_eq!(why.rule, "Frozen colostrum keeps 365 days, by your farm’s choice.");
+        assert_eq!(why.rule, "Frozen colostrum keeps 365 days (your farm’s choice).");
         assert!(why.caution.iter().any(|line| line.contains("microwave")));
     }
 }

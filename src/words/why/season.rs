@@ -14,9 +14,9 @@ use crate::common::number;
 /// Returns the heading under which a calculation of the season has its sources listed.
 pub fn season_subject(subject: Subject) -> &'static str {
     match subject {
-        Subject::Gestation => "How long a ewe carries",
+        Subject::Gestation => "Gestation",
         Subject::Mating => "The ram’s days",
-        Subject::Cycles => "How a group holds, cycle by cycle",
+        Subject::Cycles => "Conception, cycle by cycle",
         Subject::Conception => "The share that holds",
         Subject::Litters => "Litter sizes",
         Subject::Forecast => "Births a night",
@@ -25,12 +25,12 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Dates => "The dates of a season",
         Subject::FeedSteps => "Bringing in a new feed",
         Subject::Condition => "Body condition",
-        Subject::Requirement => "What a ewe needs in a day",
+        Subject::Requirement => "What a ewe needs a day",
         Subject::Ration => "What her feeds give her",
         Subject::Minerals => "Copper and selenium",
         Subject::Budget => "Hay and grain",
         Subject::Water => "Water and trough",
-        Subject::Shopping => "What to have in the house",
+        Subject::Shopping => "What to have on hand",
     }
 }
 
@@ -46,20 +46,20 @@ pub fn nights(ahead: &Ahead) -> Why {
     let holds = number(ahead.conception.conception.as_share() * 100.0, 0);
     let held = match ahead.conception.whose {
         Whose::Handbook => "the handbook’s",
-        Whose::Own => "the handbook’s, moved by what has lambed and what has not",
+        Whose::Own => "the handbook’s, adjusted by lambings so far",
     };
     let litter = number(ahead.litters.litters.mean(), 2);
     let litters = if ahead.litters.own { "this flock’s own" } else { "of 762 litters of an open data set" };
     Why {
         heading: words::NIGHTS.to_owned(),
         working: vec![
-            format!("A ewe carries {mean} days, {whose}"),
-            format!("{holds} of 100 hold in a cycle of 17 days, {held}"),
+            format!("Gestation {mean} days, {whose}"),
+            format!("{holds} in 100 settle per 17-day cycle, {held}"),
             format!("{litter} lambs a lambing, {litters}"),
-            "Each ewe by her marks, her scan and her signs, else by her group’s days; all ewes together by exact counting"
+            "Each ewe by her marks, scan and signs, or her group’s days; all ewes added up exactly"
                 .to_owned(),
         ],
-        rule: "Mating is even over each cycle, gestation is normal about its mean; what has passed has no weight."
+        rule: "Assumes matings spread evenly over a cycle and gestation normal about its mean; days gone by count for nothing."
             .to_owned(),
         sources: [forecast::SOURCES, gestation::SOURCES, cycles::SOURCES, conception::SOURCES, litters::SOURCES]
             .into_iter()
@@ -90,8 +90,7 @@ pub fn outlook(outlook: &Outlook) -> Why {
     Why {
         heading: words::HERS.to_owned(),
         working: outlook.grounds.iter().map(words::ground).collect(),
-        rule: "A mark names the mating nine times in ten; first and last day leave out one in a hundred."
-            .to_owned(),
+        rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day.".to_owned(),
         sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),
         others: Vec::new(),
         caution,

@@ -10,10 +10,10 @@ pub fn shopping() -> Why {
     Why {
         heading: words::SHELF.to_owned(),
         working: vec![
-            "Ewes put to the ram, or all ewes while none is".to_owned(),
-            "Cases to expect × 1.25, rounded up, × what one case takes, and one spare".to_owned(),
+            "Ewes put to the ram, or all ewes if none are".to_owned(),
+            "Expected cases × 1.25, rounded up, × what one case takes, plus one spare".to_owned(),
         ],
-        rule: "No quantities for each ewe are published: these are a start, from how often help is needed."
+        rule: "No amounts per ewe are published: these are a start, from how often help is needed."
             .to_owned(),
         sources: cited(SOURCES),
         others: Vec::new(),

@@ -7,7 +7,7 @@ use super::{Why, cited, general};
 /// Returns what a score comes to, with its scale's name.
 pub fn ten_point(score: &Score) -> Why {
     let mut caution = vec![
-        "The four grades run the other way: there 1 is best. Always name the scale.".to_owned(),
+        "The four grades run the other way: 1 is best there. Always name the scale.".to_owned(),
         "After the first hour a score says little.".to_owned(),
     ];
     if score.band == Some(Band::Weak) {
@@ -18,7 +18,7 @@ pub fn ten_point(score: &Score) -> Why {
         heading: points(score),
         working: vec![match score.band {
             Some(band) => format!("{}: {}", points(score), self::band(band)),
-            None => "No bands are published for eight points, and none are made up".to_owned(),
+            None => "No bands are published for eight points".to_owned(),
         }],
         rule: "Five signs of 0, 1 or 2 points. Without an ear oximeter breathing is left out: adapted."
             .to_owned(),
@@ -40,9 +40,9 @@ pub fn points(score: &Score) -> String {
 /// Returns a band in a word; recalled, not checked.
 pub(super) const fn band(band: Band) -> &'static str {
     match band {
-        Band::Weak => "weak (recalled, not checked)",
-        Band::Middling => "middling (recalled, not checked)",
-        Band::Strong => "strong (recalled, not checked)",
+        Band::Weak => "weak (from memory, not checked)",
+        Band::Middling => "middling (from memory, not checked)",
+        Band::Strong => "strong (from memory, not checked)",
     }
 }
 
@@ -50,7 +50,7 @@ pub(super) const fn band(band: Band) -> &'static str {
 pub const fn sign(sign: Sign) -> (&'static str, [&'static str; 3]) {
     match sign {
         Sign::Pulse => ("Pulse a minute", ["under 100", "100 to 175", "over 175"]),
-        Sign::Breathing => ("Oxygen at the ear", ["under 45 %", "45 to 65 %", "over 65 %"]),
+        Sign::Breathing => ("Oxygen at the ear", ["under 45%", "45 to 65%", "over 65%"]),
         Sign::Gums => ("Gums", ["blue", "pale", "pink"]),
         Sign::Nose => ("Nose touched", ["nothing", "slight", "shakes its head"]),
         Sign::Rump => ("Rump touched", ["nothing", "moves", "tries to rise"]),
@@ -67,7 +67,7 @@ mod tests {
         let of = |points, scale| ten_point(&from_points(points, scale).expect("on the scale"));
         let ten = of(7, Scale::TenPoint);
         assert_eq!(ten.heading, "7 of 10 points, 10 is best");
-        assert_eq!(ten.working, ["7 of 10 points, 10 is best: strong (recalled, not checked)"]);
+        assert_eq!(ten.working, ["7 of 10 points, 10 is best: strong (from memory, not checked)"]);
         let eight = of(5, Scale::EightPointAdapted);
         assert_eq!(eight.heading, "5 of 8 points, adapted, 8 is best");
         assert!(eight.working[0].starts_with("No bands"));

@@ -11,7 +11,7 @@ pub fn tube(answer: &Answer, system: System) -> Why {
     let mut working: Vec<String> = answer.unmet.iter().map(|one| format!("No: {}", item(*one))).collect();
     working.extend(answer.unknown.iter().map(|one| format!("Not known: {}", item(*one))));
     if answer.may() {
-        working.push("Every item of the list holds".to_owned());
+        working.push("Everything on the list is true".to_owned());
     }
     if let Some(most) = answer.most {
         let (quick, slow) = pour_takes(most);
@@ -32,8 +32,7 @@ pub fn tube(answer: &Answer, system: System) -> Why {
     Why {
         heading: "Feeding by tube".to_owned(),
         working,
-        rule: "All of the list must hold, and all of it must be known. Tube of 40 to 46 cm (16 to 18 in); mark it \
-               from nose to last rib."
+        rule: "Everything on the list must be true and known. Tube of 40 to 46 cm (16 to 18 in); mark it from nose to last rib."
             .to_owned(),
         sources: cited(SOURCES),
         others: Vec::new(),
@@ -83,7 +82,7 @@ mod tests {
     #[test]
     fn what_does_not_hold_and_what_is_not_known_are_told_apart() {
         let most = "At most 200 ml (50 ml/kg), over 67 to 83 s";
-        says(fit(), &["Every item of the list holds", most]);
+        says(fit(), &["Everything on the list is true", most]);
         let why = says(
             Known { drools: Some(true), swallows: None, ..fit() },
             &["No: does not drool", "Not known: swallows", most],

@@ -23,10 +23,10 @@ pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
     Why {
         heading: format!("Vigor grade {} of 4, 1 is best", grade.number()),
         working: vec![format!("Grade {}: {}", grade.number(), meaning(grade)), asks(grade.ask(), limits)],
-        rule: "Graded once, at 5 minutes, before any tube feed. After the first hour a score says little.".to_owned(),
+        rule: "Graded once, at 5 minutes, before any tube feed. After one hour a score says little.".to_owned(),
         sources: cited(SOURCES),
         others: vec![
-            "New Zealand smallholder press 2021: of lambs up and sucking in 15 min, 90–95 % are alive at 90 days"
+            "New Zealand smallholder press 2021: of lambs up and sucking in 15 min, 90–95% are alive at 90 days"
                 .to_owned(),
         ],
         caution,
@@ -48,7 +48,7 @@ pub(super) fn asks(ask: Ask, limits: &Limits) -> String {
     match ask {
         Ask::LeaveToDam => "Leave it to its dam.".to_owned(),
         Ask::WatchUp => format!("Watch that it is up by {}.", minutes(limits.up_minutes)),
-        Ask::HelpToSuck => "Help it to suck.".to_owned(),
+        Ask::HelpToSuck => "Help it nurse.".to_owned(),
         Ask::ActNow => "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.".to_owned(),
     }
 }

@@ -19,7 +19,7 @@ pub fn weaning(answer: &Answer, system: System) -> Why {
     Why {
         heading: headings::WEANING.to_owned(),
         working,
-        rule: format!("{}. What is not known counts as not met.", source_line(&source(answer.rule))),
+        rule: format!("{}. Not known counts as not met.", source_line(&source(answer.rule))),
         sources: cited(SOURCES),
         others,
         caution: general(),
@@ -51,9 +51,6 @@ mod tests {
                 "Not yet, by the feed maker’s rule",
             ]
         );
-        assert_eq!(
-            why.others,
-            ["It can be weaned, by Teagasc’s rule", "It can be weaned, by the four-week rule"]
-        );
+        assert_eq!(why.others, ["Ready to wean, by Teagasc’s rule", "Ready to wean, by the four-week rule"]);
     }
 }

@@ -29,7 +29,7 @@ pub fn window(age: TimeDelta) -> Why {
 
 fn reaches_the_blood(age: TimeDelta) -> String {
     if age < CLOSE {
-        format!("About {:.1} % of the antibody it swallows still reaches the blood", absorption(age))
+        format!("About {:.1}% of the antibody it swallows still reaches the blood", absorption(age))
     } else {
         "None of the antibody it swallows reaches the blood any more".to_owned()
     }
@@ -40,11 +40,11 @@ fn formula(age: TimeDelta) -> String {
     let result = absorption(age);
     let by = source_line(&CURVE);
     if hours <= 0.5 {
-        format!("Up to half an hour: {result:.1} % ({by})")
+        format!("Up to half an hour: {result:.1}% ({by})")
     } else if hours <= 12.0 {
-        format!("16.9 − ({hours:.1} h − 0.5 h) × 7.1 ÷ 11.5 h = {result:.1} %")
+        format!("16.9 − ({hours:.1} h − 0.5 h) × 7.1 ÷ 11.5 h = {result:.1}%")
     } else if age < CLOSE {
-        format!("9.8 × (24 h − {hours:.1} h) ÷ 12 h = {result:.1} %")
+        format!("9.8 × (24 h − {hours:.1} h) ÷ 12 h = {result:.1}%")
     } else {
         format!("From 24 h on: none ({by})")
     }
@@ -53,9 +53,9 @@ fn formula(age: TimeDelta) -> String {
 fn rule(stretch: Stretch) -> &'static str {
     match stretch {
         Stretch::FirstHour => "The first hour is the best.",
-        Stretch::ToTwoHours => "In print, the first feed is wanted within 2 h (RUMA, SRUC, Vet Times 2018).",
-        Stretch::ToSixHours => "In print, 6 h is the latest (AHDB, Teagasc).",
-        Stretch::ToTwelveHours => "It is late. In print, 12 h is the absolute latest (Kerr, Oregon State).",
+        Stretch::ToTwoHours => "Published: first feed within 2 h (RUMA, SRUC, Vet Times 2018).",
+        Stretch::ToSixHours => "Published: 6 h at the latest (AHDB, Teagasc).",
+        Stretch::ToTwelveHours => "It is late. Published: 12 h is the absolute latest (Kerr, Oregon State).",
         Stretch::ToClose => "Little still gets through. Colostrum is worth giving up to 24 h.",
         Stretch::Closed => {
             "After 24 h no antibody gets through. Colostrum still feeds the lamb and coats its gut."
@@ -77,8 +77,8 @@ mod tests {
         check(
             TimeDelta::hours(6),
             [
-                "About 13.5 % of the antibody it swallows still reaches the blood",
-                "16.9 − (6.0 h − 0.5 h) × 7.1 ÷ 11.5 h = 13.5 %",
+                "About 13.5% of the antibody it swallows still reaches the blood",
+                "16.9 − (6.0 h − 0.5 h) × 7.1 ÷ 11.5 h = 13.5%",
                 "24 h − 6 h = 18 h left",
             ],
         );

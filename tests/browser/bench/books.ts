@@ -10,7 +10,7 @@ const WAITING = 12;
 
 type Fact = (dam: string, lamb: string) => unknown;
 
-/** What is noted of one lamb after its birth, in order; of one that waits, only its weight. */
+/** What to note of one lamb after its birth, in order; of one that waits, only its weight. */
 function firstDay(number: number, waits: boolean): Fact[] {
   const weighed: Fact = (_, lamb) => ({ weighed: { lamb, kg: 3.1 + (number % 23) / 10 } });
   if (waits) return [weighed];

@@ -43,7 +43,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
     await test.step("cold lamb, from the reading to what to do", async () => {
       await page.evaluate(() => (location.hash = "#/cold-lamb"));
       await phone.weigh("36.0");
-      await phone.tap("That is it");
+      await phone.tap("Use this reading");
       await accessible(page);
       await phone.tap("over 5 h old");
       await accessible(page);

@@ -94,7 +94,7 @@ test("the mix answers why, and the powder until weaning stands against what is i
   const lambs = powder.getByLabel("Lambs");
   await expect(lambs).toHaveValue("3");
   await lambs.fill("0");
-  await expect(powder.getByRole("alert").first()).toContainText("0 lambs cannot be planned for");
+  await expect(powder.getByRole("alert").first()).toContainText("0 lambs is out of range");
   await expect(lambs).toHaveValue("0");
 });
 
@@ -105,7 +105,7 @@ test("the label's own rate is set in Practice, refused when it is on no label, a
   const rate = page.getByLabel("Grams in a liter of mix");
   await rate.fill("0");
   await phone.tap("Save strength");
-  await expect(page.getByText("0 g/L is on no label. Between 100 and 300 g/L is allowed.")).toBeVisible();
+  await expect(page.getByText("0 g/L is out of range. Enter 100 to 300 g/L.")).toBeVisible();
   await expect(rate).toHaveValue("0");
   await rate.fill("160");
   await phone.tap("Save strength");

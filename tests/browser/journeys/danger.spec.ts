@@ -22,7 +22,7 @@ async function reads(phone: Phone, name: string, celsius: string, swallows: RegE
   await phone.look(name);
   await phone.tap(/^(Take its temperature|Cold lamb)/);
   await phone.weigh(celsius);
-  await phone.tap("That is it");
+  await phone.tap("Use this reading");
   await phone.tap(swallows);
 }
 
@@ -111,7 +111,7 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await expect(page.locator('.row[data-state="danger"]')).toHaveCount(0);
 });
 
-test("a sign after the first lamb leaves the late hand check late", async ({ page }) => {
+test("a sign after the first lamb leaves the late internal check late", async ({ page }) => {
   await page.clock.install({ time: NIGHT });
   const phone = new Phone(page);
   await phone.open();
@@ -125,7 +125,7 @@ test("a sign after the first lamb leaves the late hand check late", async ({ pag
   await phone.tap("Straining");
   await phone.tab("Watch");
   await expect(ewe).toHaveAttribute("data-state", "late");
-  await expect(ewe).toContainText("Another lamb? Clean hand check");
+  await expect(ewe).toContainText("Another lamb? Internal check");
 });
 
 test("a tail is put right now, and put right is a button", async ({ page }) => {

@@ -15,8 +15,8 @@ test("a bad file is refused in words, also a huge one, and the book stays as it 
   const { text } = await phone.handOver();
   const before = await phone.flock();
   const files: [string, string | Buffer, RegExp][] = [
-    ["cut short", text.slice(0, text.length - 40), /cut short/],
-    ["no text", Buffer.from([0xff, 0xfe, 0x00, 0x80]), /no text/],
+    ["cut off", text.slice(0, text.length - 40), /cut off/],
+    ["not text", Buffer.from([0xff, 0xfe, 0x00, 0x80]), /not a text file/],
   ];
   for (const [what, file, said] of files) {
     await test.step(what, async () => {

@@ -30,13 +30,13 @@ test("the browser is asked to keep the book for good once a lamb is in it, and i
   await expect.poll(asked, "once for the first lamb").toBe(1);
   const row = (name: string) => phone.row(name);
   await phone.tab("Hand over");
-  await expect(row("For good")).toContainText("may clear it if the phone runs out of room");
+  await expect(row("Protected storage")).toContainText("may clear it if the phone runs out of room");
   await expect(row("Room")).toContainText(/about [\d.]+ MB, with the app, of \d+ MB/);
   await expect(row("Copy elsewhere")).toContainText("not yet");
   // The browser itself agrees once it trusts the app; here it is told to.
   await browser.send("Browser.grantPermissions", { origin, permissions: ["durableStorage"] });
   await phone.tap("Keep it for good");
-  await expect(row("For good")).toContainText("the browser will not clear it");
+  await expect(row("Protected storage")).toContainText("the browser will not clear it");
 });
 
 test("a book with new births that has not left the phone for three days says so until it is sent", async ({ page }) => {
@@ -63,7 +63,7 @@ test("a book with new births that has not left the phone for three days says so 
   await expect(phone.row("Copy elsewhere")).toContainText("not yet");
   await page.reload();
   await expect(stays).toContainText("One new lamb");
-  await phone.tap("It is safe elsewhere");
+  await phone.tap("A copy is safe elsewhere");
   await expect(stays).toHaveCount(0);
   await expect(phone.row("Copy elsewhere")).not.toContainText("not yet");
   // What another phone noted came here in a file, and is there too.

@@ -247,7 +247,7 @@ test("the aid, its button and the lamb's own page speak of one number", async ({
   await expect(page.getByRole("button", { name: "Fed 4.7" })).toBeVisible();
   await phone.tap("Take its temperature");
   await phone.weigh("100.4");
-  await phone.tap("That is it");
+  await phone.tap("Use this reading");
   await phone.tap("Yes, both");
   await expect(page.locator(".steps")).toContainText("4.7 fl oz");
   await expect(page.getByRole("button", { name: /4\.7 fl oz/ })).toBeVisible();

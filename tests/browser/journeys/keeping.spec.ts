@@ -1,5 +1,6 @@
 // The book survives: a reload, a dead server, a full or wiped copy, a second tab, a broken line.
 import { Phone } from "../barn";
+import { fillLocalStorage } from "../disk";
 import { Scribe } from "../scribe";
 import { expect, readyOffline, test } from "../watching";
 
@@ -37,17 +38,7 @@ test("local storage full: everything is still noted, saved and there after a rel
   await phone.open();
   await phone.lambing("1");
   await phone.saved();
-  await page.evaluate(() => {
-    let piece = "x".repeat(1024 * 1024);
-    for (let n = 0; piece.length > 0; n += 1) {
-      try {
-        localStorage.setItem(`filler/${n}`, piece);
-      } catch {
-        piece = piece.slice(piece.length / 2);
-        if (piece.length < 2) break;
-      }
-    }
-  });
+  await fillLocalStorage(page);
   await aTwin(phone);
   const kept = await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")).length);
   expect(kept, "entries that found room in local storage").toBeLessThan(8);

@@ -42,7 +42,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await passes(page, 1);
   await expect(ewe).toHaveAttribute("data-state", "now");
-  await expect(ewe).toContainText("clean hand check");
+  await expect(ewe).toContainText("clean internal check");
   await passes(page, 29);
   await expect(ewe).toHaveAttribute("data-state", "now");
   await passes(page, 1);
@@ -52,7 +52,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
 
   // One leg is back: put right within ten minutes, or the vet.
   await phone.tap("See to her", ewe);
-  await phone.tap("Clean hand…");
+  await phone.tap("Check inside…");
   await page.getByRole("dialog").getByRole("button", { name: /^One leg back/ }).tap();
   await expect(page.getByText("bring the leg forward")).toBeVisible();
   await phone.tap("Helping");
@@ -86,7 +86,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await phone.tap("14", page.getByRole("dialog"));
   const pen = phone.row("Pen 1");
   await expect(pen).toContainText("Ewe 14 and 2 lambs");
-  await expect(pen).toContainText("Not yet: the stay ends");
+  await expect(pen).toContainText("Not yet: stay ends");
   await fitsTheScreen(page);
   await accessible(page);
 
@@ -106,14 +106,14 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
 
   // Twins stay two days.
   await passes(page, 48 * 60 - 361);
-  await expect(ewe).toContainText("May go out of the pen");
+  await expect(ewe).toContainText("Ready to turn out");
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await passes(page, 2);
   await expect(ewe).toHaveAttribute("data-state", "now");
   await phone.tap("Out, Ewe 14", ewe);
   await phone.tap("Pens", page.locator(".thumb"));
   await expect(phone.row("Pen 1")).toContainText("not cleaned since");
-  await phone.tap("Cleaned, bedded Pen 1");
+  await phone.tap("Cleaned and bedded Pen 1");
   await expect(phone.row("Pen 1")).toContainText("Empty, clean");
   await phone.saved();
   await page.reload();
@@ -194,25 +194,25 @@ test("a pen keeps its name, its size and who moved where, and bad input is told"
   await expect(sheet).toContainText("Give both sides, or neither");
   await page.getByLabel("Deep, if you like").fill("90 m");
   await phone.tap("Save", sheet);
-  await expect(sheet).toContainText("Between 0.5 m and 20 m is allowed");
+  await expect(sheet).toContainText("Enter 0.5 m to 20 m");
   await page.getByLabel("Deep, if you like").fill("1,8");
   await phone.tap("Save", sheet);
   await expect(phone.row("Pen 1")).toContainText("1.52 × 1.8 m");
   await phone.tap("Set up a pen");
-  await page.getByLabel("What it is called").fill("1");
+  await page.getByLabel("Name").fill("1");
   await phone.tap("Save", sheet);
-  await expect(sheet).toContainText("There is a pen of that name");
-  await page.getByLabel("What it is called").fill("By the door");
+  await expect(sheet).toContainText("There is a pen with that name");
+  await page.getByLabel("Name").fill("By the door");
   await phone.tap("Save", sheet);
   await phone.tap("Put in… Pen 1");
   await sheet.getByLabel("Her tag").fill("8");
   await phone.tap("Add ewe 8", sheet);
   await phone.row("Pen 1").locator("a.row-words").tap();
-  await phone.tap("Take it down");
+  await phone.tap("Remove pen");
   await expect(page.getByText("Someone is in this pen")).toBeVisible();
   await phone.tap("Move…");
   await sheet.getByRole("button", { name: /^Pen By the door/ }).tap();
-  await phone.tap("Take it down");
+  await phone.tap("Remove pen");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Pens");
   await expect(phone.row("Pen 1")).toHaveCount(0);
   await expect(phone.row("Pen By the door")).toContainText("Ewe 8");

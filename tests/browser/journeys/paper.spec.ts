@@ -46,6 +46,6 @@ test("the year goes to paper with its figures and charts, without bars and butto
   await page.emulateMedia({ media: "print" });
   await expect(page.getByRole("table", { name: "The flock" })).toBeVisible();
   await expect(page.locator(".tab-bar")).toBeHidden();
-  await expect(page.getByRole("button", { name: "Print the year" })).toBeHidden();
+  await expect(page.getByRole("button", { name: "Print the summary" })).toBeHidden();
   expect(pages(await page.pdf({ format: "A4" }))).toBeLessThanOrEqual(3);
 });

@@ -9,10 +9,10 @@ test("from an empty book to a plan for sixty ewes", async ({ page }) => {
   const before = phone.taps;
   await phone.tap("Form a group");
   const sheet = page.getByRole("dialog");
-  await sheet.getByLabel("What it is called").fill("Lower field");
+  await sheet.getByLabel("Name").fill("Lower field");
   await phone.tap("Save", sheet);
-  await phone.tap("Put ewes in…");
-  await sheet.getByLabel("Tags, a list or ranges").fill("101–158, 7, 9");
+  await phone.tap("Add ewes…");
+  await sheet.getByLabel("Tags: a list or ranges").fill("101–158, 7, 9");
   await sheet.getByLabel("In the group since").fill("2026-10-01");
   await phone.tap("Put 60 ewes in", sheet);
   await phone.tap("Ram in…");
@@ -33,7 +33,7 @@ test("from an empty book to a plan for sixty ewes", async ({ page }) => {
   await accessible(page);
 
   const download = page.waitForEvent("download");
-  await phone.tap("The dates to my calendar");
+  await phone.tap("Add dates to my calendar");
   const chunks: Buffer[] = [];
   for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
   const calendar = Buffer.concat(chunks).toString("utf8");

@@ -1,8 +1,7 @@
 // What was pressed is a tick in its place: a row stays where the hand is, and nothing moves for a tick.
 import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
-import { facts, first, threeNavels } from "../navels";
-import { Scribe } from "../scribe";
+import { births, facts, first, threeNavels } from "../navels";
 import { accessible, expect, test } from "../watching";
 
 /** Returns what stands in a row where its button was pressed: a tick, and the word of the button. */
@@ -77,19 +76,7 @@ test("three rows are pressed one after another where they stood at first, and ea
 });
 
 test("a row stays with its tick though nothing more is due for it, and leaves when the offer to undo ends", async ({ page }) => {
-  const phone = new Phone(page);
-  await phone.open();
-  const scribe = new Scribe();
-  for (const [tag, minutes] of [["7", 380], ["8", 375]] as const) {
-    const born = new Date(Date.now() - minutes * 60_000);
-    const ewe = scribe.note(new Date(born.getTime() - 3_600_000), { "ewe-came": { tag } });
-    const lamb = scribe.note(born, { "lamb-born": { dam: ewe, beside: null, sex: "ram", alive: false } });
-    scribe.note(born, { "all-born": { lamb } });
-  }
-  await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
-  await expect(page.getByText(/^Done\./)).toBeVisible();
-  await phone.tab("Watch");
+  const phone = await births(page, [["7", 380], ["8", 375]], false);
   await expect(first(phone, "Ewe 7")).toHaveText("Passed");
   await expect(page.locator("[aria-disabled]")).toHaveCount(0);
   const before = await first(phone, "Ewe 8").boundingBox();

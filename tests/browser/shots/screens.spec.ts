@@ -81,7 +81,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.look("27a");
     await phone.tap("Take its temperature");
     await phone.weigh("36.2");
-    await phone.tap("That is it");
+    await phone.tap("Use this reading");
     await phone.tap("Yes, both");
   },
   "ten-points": async (phone) => {
@@ -95,9 +95,9 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.look("12c");
     await phone.tap(/Take its temperature|Cold lamb/);
     await phone.weigh("36.2");
-    await phone.tap("That is it");
+    await phone.tap("Use this reading");
     await phone.tap("Yes, both");
-    await phone.tap("All of this lamb");
+    await phone.tap("Lamb record");
   },
   labor: async (phone) => {
     await phone.row("Ewe 14").locator("a.row-words").tap();
@@ -108,7 +108,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   },
   "labor-hand": async (phone) => {
     await phone.row("Ewe 14").locator("a.row-words").tap();
-    await phone.tap("Clean hand…");
+    await phone.tap("Check inside…");
   },
   later: async (phone) => phone.tap(/^later…/),
   "watch-by-place": async (phone) => phone.tap("By place"),
@@ -129,7 +129,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   race: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
-    await phone.tap("Score, scan or mark, ewe after ewe");
+    await phone.tap("Score, scan or mark the ewes one after another");
   },
   year: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/year"));

@@ -4,7 +4,7 @@ use yeanling_core::book::{Animal, Care, Event, LambId, Mouth, Suck, VetSaid, Vig
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
 
-/// Source: UK hypothermia sheet, no milk under 37 °C; from 39 °C a lamb is as warm as it should be.
+/// Source: UK hypothermia sheet, no milk under 37 °C; from 39 °C a lamb is as normal.
 const WARM: f64 = 37.0;
 const NORMAL: f64 = 39.0;
 

@@ -24,6 +24,10 @@ struct File {
 }
 
 impl File {
+    fn is_there(name: &str) -> bool {
+        top().join(name).is_file()
+    }
+
     #[track_caller]
     fn read(name: &str) -> Self {
         let text = fs::read_to_string(top().join(name)).unwrap_or_else(|error| panic!("{name}: {error}"));

@@ -24,15 +24,15 @@ fn a_condition_is_a_score_and_perhaps_a_quarter() {
 fn a_scan_tells_how_many_and_perhaps_how_old() {
     let mut phone = phone();
     let ewe = phone.ewe("7");
-    let days = "Age of the lambs, if told";
-    phone.ask(Sheet::Scan(ewe)).press("Save").tells("Choose how many lambs the scan showed.");
+    let days = "Age of the lambs, if the scanner said";
+    phone.ask(Sheet::Scan(ewe)).press("Save").tells("Tap how many lambs the scan showed.");
     phone.press("Two").press("Save").is_closed();
     phone.has_noted(&Event::Scanned { ewe, lambs: 2, days: None });
     phone.ask(Sheet::Scan(ewe)).press("One").write(days, "3.5").press("Save").wrong_at(days);
     phone.write(days, "80").press("Save").is_closed();
     phone.has_noted(&Event::Scanned { ewe, lambs: 1, days: Some(80) });
     phone.ask(Sheet::Scan(ewe)).press("Empty").write(days, "80").press("Save");
-    phone.tells("She is empty, so there are no lambs of any age.");
+    phone.tells("She scanned empty, so leave the lambs’ age blank.");
 }
 
 #[test]

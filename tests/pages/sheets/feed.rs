@@ -17,7 +17,7 @@ fn a_feed_is_noted_with_its_milk_and_way() {
     let (mut phone, _, lamb) = with_lamb();
     phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
     phone.ask(Sheet::Feed(lamb, None, Milk::EweColostrum));
-    phone.press("Save").tells("Nothing is typed yet");
+    phone.press("Save").tells("Nothing typed yet");
     phone.write("Volume", "150").tells_not("swallow");
     phone.press("Tube").tells("swallow").press("Save").is_closed();
     let fed = Event::Fed { lamb, volume: ml(150.0), milk: Milk::EweColostrum, way: Way::Tube };

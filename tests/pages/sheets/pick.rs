@@ -141,7 +141,7 @@ fn a_ewe_takes_a_lamb_on_those_without_a_ewe_first() {
 #[test]
 fn a_ewe_with_no_lamb_to_take_on_is_told_so() {
     let (mut phone, ewe, _) = with_lamb();
-    phone.ask(Sheet::TakeOn(ewe)).tells("No lamb of under two weeks");
+    phone.ask(Sheet::TakeOn(ewe)).tells("No lamb under two weeks");
     assert!(phone.pressables().is_empty());
 }
 
@@ -149,7 +149,7 @@ fn a_ewe_with_no_lamb_to_take_on_is_told_so() {
 fn an_animal_is_moved_to_another_pen_empty_and_clean_ones_first() {
     let (mut phone, ewe, _) = with_lamb();
     let animal = Animal::Ewe(ewe);
-    phone.ask(Sheet::WhichPen(animal)).tells("No other pen stands yet");
+    phone.ask(Sheet::WhichPen(animal)).tells("There is no other pen");
     phone.act(&Action::Close);
     let (full, clean) = (pen(&mut phone, "1"), pen(&mut phone, "2"));
     let other = phone.ewe("8");

@@ -17,7 +17,7 @@ fn a_wrong_weight_is_refused_with_what_is_allowed_and_stays_in_the_field() {
         ("40", "40 kg"),
         ("4..2", "more than one point"),
         ("abc", "is not a number"),
-        ("", "Nothing is typed yet"),
+        ("", "Nothing typed yet"),
     ] {
         phone.write("Weight", typed).press("Save").tells(said);
         phone.has_typed("Weight", typed);

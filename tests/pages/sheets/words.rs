@@ -27,8 +27,8 @@ fn a_tag_a_mark_a_remark_and_a_finding_are_noted_as_they_were_written() {
 fn nothing_written_is_refused_at_the_field() {
     let (mut phone, _, lamb) = with_lamb();
     phone.ask(Sheet::Remark(Animal::Lamb(lamb))).press("Save");
-    phone.tells("Nothing is written yet").wrong_at("Remark");
-    phone.write("Remark", "x").tells_not("Nothing is written yet");
+    phone.tells("Nothing typed yet").wrong_at("Remark");
+    phone.write("Remark", "x").tells_not("Nothing typed yet");
 }
 
 #[test]
@@ -44,9 +44,9 @@ fn a_death_is_taken_back_by_undo() {
 fn how_it_left_must_be_chosen() {
     let (mut phone, ewe, _) = with_lamb();
     let animal = Animal::Ewe(ewe);
-    phone.ask(Sheet::Leave(animal)).press("Save").tells("Choose how it left.");
+    phone.ask(Sheet::Leave(animal)).press("Save").tells("Tap how it left.");
     let sold = yeanling_words::life::departure(Departure::Sold);
-    phone.press(sold).tells_not("Choose how it left.");
+    phone.press(sold).tells_not("Tap how it left.");
     phone.write("To whom or where, if you like", "the market").press("Save").is_closed();
     let to = Some("the market".to_owned());
     phone.has_noted(&Event::Life(Life::Went { animal, how: Departure::Sold, to }));

@@ -13,8 +13,8 @@ use crate::units::Mass;
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
-    seen("A breeder", "10 × 125 lb × 210 d × 4 % = 10,500 lb, 263 bales of 40 lb", None, ""),
-    memory("Wasted of hay: rack 5 to 15 %, ground 25 to 45 %"),
+    seen("A breeder", "10 × 125 lb × 210 d × 4% = 10,500 lb, 263 bales of 40 lb", None, ""),
+    memory("Wasted of hay: rack 5 to 15%, ground 25 to 45%"),
     ours("Bales are rounded up; more than 1,500 kg for one ewe in a season is asked back"),
 ];
 

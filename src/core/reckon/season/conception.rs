@@ -4,7 +4,7 @@
 //! A ewe whose day has not come tells nothing: she counts by the chance that one like her has not lambed by now, not as
 //! a miss. One that left counts until she left. `weight(p) ∝ Beta(p) · Π chance of what is seen of a ewe, if p holds`.
 //!
-//! The share that holds is a Beta(36, 12), the printed 0.60 to 0.85 as its middle 95 %, weighed by what each ewe
+//! The share that holds is a Beta(36, 12), the printed 0.60 to 0.85 as its middle 95%, weighed by what each ewe
 //! tells so far: whose day has not come is no miss, who left is none either. What is not known of it moves a night as
 //! a Gamma of the same variance, the whole as an exact mixture.
 
@@ -19,7 +19,7 @@ use crate::source::Source;
 use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
 
 /// The handbook as a Beta: as if 48 matings had been seen, of which 36 held (ours). Its mean is 0.75, and its middle
-/// 95 % reaches from 0.62 to 0.86, where 0.60 to 0.85 is printed.
+/// 95% reaches from 0.62 to 0.86, where 0.60 to 0.85 is printed.
 pub const PRIOR: (f64, f64) = (36.0, 12.0);
 
 /// Where the figures were printed.
@@ -28,7 +28,7 @@ pub const SOURCES: &[Source] = &[
     seen("New Zealand", "0.72 to 0.79 of mated ewes in one-ram mobs", Some(1975), ""),
     ours("The printed range as a Beta(36, 12), weighed by what each ewe tells so far"),
     ours("A ewe whose day has not come, and one that left before it, is no miss"),
-    ours("\"Likely\" is the middle 90 %, of what is not known of the share and of chance together"),
+    ours("\"Likely\" is the middle 90%, of what is not known of the share and of chance together"),
 ];
 
 /// What is known of a ewe's lambing.
@@ -283,7 +283,7 @@ pub struct Likely {
 }
 
 impl Learned {
-    /// Returns the share that is not passed with this chance: 0.05 and 0.95 span the middle 90 %.
+    /// Returns the share that is not passed with this chance: 0.05 and 0.95 span the middle 90%.
     ///
     /// ```
     /// use yeanling_core::reckon::season::conception::learned;

@@ -8,7 +8,7 @@ use crate::reckon::cited::{ours, seen};
 use crate::source::{Known, Source};
 use crate::units::Mass;
 
-/// One whole score is this share of body weight, and the range that is printed (FAS, SRUC, Montana: 10 to 14 %).
+/// One whole score is this share of body weight, and the range that is printed (FAS, SRUC, Montana: 10 to 14%).
 pub const SCORE_IS: f64 = 0.12;
 
 /// The least and the most that is printed for it.
@@ -26,7 +26,7 @@ pub const TOO_FAT: f64 = 4.0;
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Russel, Doney & Gunn", "Condition scores", Some(1969), ""),
-    seen("FAS Scotland", "Targets for lowland, upland and hill; a score is 10 to 14 % of weight", None, ""),
+    seen("FAS Scotland", "Targets for lowland, upland and hill; a score is 10 to 14% of weight", None, ""),
     seen("Making More from Sheep", "Targets and least scores, Australia", None, ""),
     Source {
         authors: "Oregon State University",
@@ -186,9 +186,9 @@ pub const fn target(system: System, stage: Stage, lambs: Option<u8>) -> Option<T
 pub struct Change {
     /// Scores to gain; under zero to lose.
     pub scores: f64,
-    /// Kilograms to gain at 12 % of body weight a score; under zero to lose.
+    /// Kilograms to gain at 12% of body weight a score; under zero to lose.
     pub kilograms: f64,
-    /// The same at 10 and at 14 %.
+    /// The same at 10 and at 14%.
     pub range_kilograms: (f64, f64),
     /// Days at the gain that was given; none where there is nothing to gain.
     pub days: Option<f64>,

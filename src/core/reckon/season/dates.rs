@@ -30,16 +30,11 @@ pub const SCORE_LATE: i64 = 42;
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("Maryland, NCSU, Missouri", "Booster 28 d before the earliest lambing, window 42 to 14 d", None, ""),
-    seen(
-        "Feed mill",
-        "Extra feed from 3 to 4 weeks before at 130 to 175 %, 4 to 6 at 180 to 225 %",
-        None,
-        "",
-    ),
+    seen("Feed mill", "Extra feed from 3 to 4 weeks before at 130 to 175%, 4 to 6 at 180 to 225%", None, ""),
     seen("Guides", "Crayons are changed after 16 to 17 d, or 14 to 15, or weekly", None, ""),
-    seen("NMSU", "About 70 % of the lamb’s growth is in the last six weeks", None, ""),
+    seen("NMSU", "About 70% of the lamb’s growth is in the last six weeks", None, ""),
     common("Extra feed from eight weeks before lambing to eight weeks after, or until grass"),
-    ours("The longer of a feed mill’s weeks; 176 % and more counts as prolific"),
+    ours("The longer of a feed mill’s weeks; 176% and more counts as prolific"),
     ours("Scoring 8 weeks before the ram, at ram in, 75 d after it, and 6 weeks before lambing"),
 ];
 

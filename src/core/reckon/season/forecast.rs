@@ -29,12 +29,12 @@ pub const PEAK_SHARE: f64 = 0.9;
 pub const SOURCES: &[Source] = &[
     ours("Matings lie evenly over each cycle, gestation is Normal, ewes lamb independently of each other"),
     ours(
-        "The spread of a night is the convolution of all ewes, moved by what is not known of the share that holds as by a Gamma of the same variance; shown are the mean and the middle 90 %",
+        "The spread of a night is the convolution of all ewes, moved by what is not known of the share that holds as by a Gamma of the same variance; shown are the mean and the middle 90%",
     ),
     ours(
         "The spread of the whole is that convolution for each share that may hold, weighed by how likely it is",
     ),
-    ours("A peak night expects at least 90 % of the busiest"),
+    ours("A peak night expects at least 90% of the busiest"),
 ];
 
 /// What must be said with every forecast.
@@ -206,10 +206,10 @@ pub fn curve(group: &Group) -> Result<Curve, Refused> {
     Ok(Curve { ewes: group.ewes, first, nights, litters: group.litters, sway: None })
 }
 
-/// Between which chances the middle 90 % lies.
+/// Between which chances the middle 90% lies.
 const MIDDLE: (f64, f64) = (0.05, 0.95);
 
-/// A number to expect, and its middle 90 %.
+/// A number to expect, and its middle 90%.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Spread {
     /// The mean.

@@ -11,7 +11,7 @@ use crate::units::Mass;
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     seen("National Research Council", "Nutrient Requirements of Sheep, Table 1", Some(1985), ""),
-    ours("Short is under 97 % of the table’s row; more dry matter than 110 % of it is more than she eats"),
+    ours("Short is under 97% of the table’s row; more dry matter than 110% of it is more than she eats"),
     ours("No ration is balanced by a table alone: feeds are analyzed, ewes are scored"),
 ];
 

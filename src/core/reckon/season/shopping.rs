@@ -17,7 +17,7 @@ pub const MARGIN: f64 = 1.25;
 /// Ewes helped at birth, as a share (Cornell).
 pub const HELPED: f64 = 0.05;
 
-/// Ewes with a prolapse, as a share: the more of 1 to 1.25 % (NADIS says about 1 %).
+/// Ewes with a prolapse, as a share: the more of 1 to 1.25% (NADIS says about 1%).
 pub const PROLAPSED: f64 = 0.0125;
 
 /// Lambs that need colostrum from the freezer, and lambs that go on the bottle, as a share until the flock knows its
@@ -26,8 +26,8 @@ pub const ON_THE_BOTTLE: f64 = 0.05;
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
-    seen("Cornell", "Help at birth: 5 %", None, ""),
-    seen("NADIS", "Prolapse: about 1 %", None, ""),
+    seen("Cornell", "Help at birth: 5%", None, ""),
+    seen("NADIS", "Prolapse: about 1%", None, ""),
     ours("Need = ⌈ewes × rate × 1.25⌉ × units + one spare; what one case takes"),
     ours("One lamb in twenty needs frozen colostrum or a bottle, until the flock knows its own share"),
 ];

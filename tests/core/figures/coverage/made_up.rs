@@ -53,7 +53,7 @@ fn whole(number: f64) -> usize {
     number as usize
 }
 
-/// How long a ewe carries: Normal about 147 d, never outside of what is possible at all (Sheep 201, 138 to 159 d).
+/// Gestation: Normal about 147 d, never outside of what is possible at all (Sheep 201, 138 to 159 d).
 fn carried(dice: &mut Dice, spread: f64) -> f64 {
     loop {
         let days = dice.normal(147.0, spread);

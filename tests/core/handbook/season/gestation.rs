@@ -1,4 +1,4 @@
-//! How long a ewe carries.
+//! Gestation.
 
 use statrs::distribution::{ContinuousCDF, Normal};
 use yeanling_core::reckon::season::gestation::{

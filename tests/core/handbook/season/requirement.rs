@@ -1,4 +1,4 @@
-//! What a ewe needs in a day.
+//! What a ewe needs a day.
 
 use yeanling_core::reckon::season::dates::Crop;
 use yeanling_core::reckon::season::requirement::{Energy, How, Row, Stage, late_2007, need, rows};

@@ -1,4 +1,4 @@
-//! What to have in the house before the first lamb.
+//! What to have on hand before the first lamb.
 
 use yeanling_core::practice::PowderRule;
 use yeanling_core::reckon::powder as until_weaning;
