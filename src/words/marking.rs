@@ -106,7 +106,7 @@ pub fn vaccine(vaccine: &Vaccine) -> String {
     let dam = match vaccine.dam {
         DamsVaccinated::Yes => "Dam vaccinated",
         DamsVaccinated::No => "Dam not vaccinated",
-        DamsVaccinated::Unknown => "Dam’s vaccine not known: treated as none",
+        DamsVaccinated::Unknown => "Dam’s vaccine not known (treated as none)",
     };
     let ((first, last), (again, latest)) = (vaccine.first, vaccine.second_after);
     format!(
@@ -190,7 +190,7 @@ mod tests {
             says(DamsVaccinated::Yes),
             "Dam vaccinated: first at 6 to 8 weeks, second 3 to 4 weeks later. The label wins."
         );
-        let unknown = "Dam’s vaccine not known: treated as none: first at 3 to 4 weeks, \
+        let unknown = "Dam’s vaccine not known (treated as none): first at 3 to 4 weeks, \
                        second 3 to 4 weeks later. The label wins.";
         assert_eq!(says(DamsVaccinated::Unknown), unknown);
     }

@@ -242,7 +242,7 @@ test("a ring before a day old is refused, and after it is noted", async ({ page 
   await phone.tap(/^England and Wales/);
   await aLamb(phone);
   const rings = page.locator("main");
-  await expect(rings).toContainText(/Tail ring: from 24\sh of age, before 7\sdays[^]*check local rules/);
+  await expect(rings).toContainText(/Tail ring: after 24\sh of age, before 7\sdays[^]*check local rules/);
   await phone.tap("Tail ringed");
   await expect(page.getByRole("alert").filter({ hasText: "No ring in the first 24 hours" }).first()).toBeVisible();
   await page.clock.fastForward("24:01:00");

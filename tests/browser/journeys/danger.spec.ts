@@ -111,7 +111,7 @@ test("a lamb of 35 °C that does not swallow stays first whatever is tapped, unt
   await expect(page.locator('.row[data-state="danger"]')).toHaveCount(0);
 });
 
-test("a sign after the first lamb leaves the late internal check late", async ({ page }) => {
+test("a sign after the first lamb leaves the late check late", async ({ page }) => {
   await page.clock.install({ time: NIGHT });
   const phone = new Phone(page);
   await phone.open();
@@ -125,7 +125,7 @@ test("a sign after the first lamb leaves the late internal check late", async ({
   await phone.tap("Straining");
   await phone.tab("Watch");
   await expect(ewe).toHaveAttribute("data-state", "late");
-  await expect(ewe).toContainText("Another lamb? Internal check");
+  await expect(ewe).toContainText("Another lamb? Check inside");
 });
 
 test("a tail is put right now, and put right is a button", async ({ page }) => {

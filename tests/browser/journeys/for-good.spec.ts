@@ -45,7 +45,7 @@ test("a book with new births that has not left the phone for three days says so 
   await phone.open();
   await aLamb(phone, "14");
   await phone.saved();
-  const stays = page.getByText("has not left it for three days");
+  const stays = page.getByText("no backup for three days");
   const on = async (day: string) => {
     await page.clock.setSystemTime(new Date(day));
     await page.reload();
@@ -59,7 +59,7 @@ test("a book with new births that has not left the phone for three days says so 
   await phone.handOver();
   // A file among the downloads of this phone is lost with it.
   await expect(stays).toContainText("One new lamb");
-  await expect(page.getByText("still on this phone alone")).toBeVisible();
+  await expect(page.getByText("but only on this phone")).toBeVisible();
   await expect(phone.row("Copy elsewhere")).toContainText("not yet");
   await page.reload();
   await expect(stays).toContainText("One new lamb");

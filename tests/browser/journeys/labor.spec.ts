@@ -42,12 +42,12 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await passes(page, 1);
   await expect(ewe).toHaveAttribute("data-state", "now");
-  await expect(ewe).toContainText("clean internal check");
+  await expect(ewe).toContainText("check inside");
   await passes(page, 29);
   await expect(ewe).toHaveAttribute("data-state", "now");
   await passes(page, 1);
   await expect(ewe).toHaveAttribute("data-state", "late");
-  await expect(ewe).toContainText("step in, or call your vet");
+  await expect(ewe).toContainText("assist, or call your vet");
   await fitsTheScreen(page);
 
   // One leg is back: put right within ten minutes, or the vet.
@@ -170,7 +170,7 @@ test("what another phone answers is cleared here once the books have met", async
   await other.openFile(first.text);
   await other.tap(/^Add /);
   await other.tab("Watch");
-  await expect(other.row("Ewe 14")).toContainText("Come no further");
+  await expect(other.row("Ewe 14")).toContainText("No progress");
   await other.row("Ewe 14").locator("a.row-words").tap();
   await other.tap("Vet called");
   const back = await other.handOver();

@@ -26,7 +26,7 @@ test("from an empty book to a plan for sixty ewes", async ({ page }) => {
   await accessible(page);
 
   await page.evaluate(() => (location.hash = "#/season"));
-  await expect(page.getByRole("img", { name: /births still to come/ })).toBeVisible();
+  await expect(page.getByRole("img", { name: /lambings to come/ })).toBeVisible();
   await fitsTheScreen(page);
   // In full, so that no target stands half under the bar at the foot.
   await page.setViewportSize({ width: 390, height: 3000 });

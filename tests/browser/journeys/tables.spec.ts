@@ -11,7 +11,7 @@ test("ewes come from a spreadsheet's file, seen before they are added", async ({
   const field = page.locator("#field-ewes-file");
   await field.setInputFiles({ name: "ewes.csv", mimeType: "text/csv", buffer });
   const main = page.locator("main");
-  await expect(main).toContainText("Line 22: 3 stands in an earlier row.");
+  await expect(main).toContainText("Line 22: 3 is in an earlier row too.");
   await page.setViewportSize({ width: 390, height: 3000 });
   await accessible(page);
   await page.setViewportSize({ width: 390, height: 844 });

@@ -118,7 +118,7 @@ test("a book too large for one file goes as several, a season or more in each, a
   await expect(page.getByText("it goes as 2 files")).toBeVisible({ timeout: 30_000 });
   const files: { name: string; text: string }[] = [];
   for (const number of [1, 2]) {
-    await expect(page.getByText("still on this phone alone")).toHaveCount(0);
+    await expect(page.getByText("but only on this phone")).toHaveCount(0);
     const download = page.waitForEvent("download");
     await first.tap(`Save file ${number} of 2`);
     const file = await download;
@@ -126,7 +126,7 @@ test("a book too large for one file goes as several, a season or more in each, a
     for await (const chunk of await file.createReadStream()) chunks.push(chunk as Buffer);
     files.push({ name: file.suggestedFilename(), text: Buffer.concat(chunks).toString("utf8") });
   }
-  await expect(page.getByText("still on this phone alone").first()).toBeVisible();
+  await expect(page.getByText("but only on this phone").first()).toBeVisible();
   expect(files[0].name).toMatch(/-1-of-2-2024-2025\.json\.txt$/);
   expect(files[1].name).toMatch(/-2-of-2-2026\.json\.txt$/);
   const { phone: second, context } = await anotherPhone(browser, { ...contextOptions, baseURL, isMobile: true, hasTouch: true });
