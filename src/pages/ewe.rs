@@ -5,8 +5,9 @@ mod due;
 use yeanling_core::book::{Animal, Event, EweId};
 use yeanling_core::figures::{marks, record};
 use yeanling_core::flock::{Ewe, Lamb};
+use yeanling_core::watch::may_be_well;
 use yeanling_words::common::{date, day_and_clock};
-use yeanling_words::{animals, ewe as words, frame, keep, life, pens, season};
+use yeanling_words::{animals, ewe as words, frame, keep, labor, life, pens, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
@@ -129,13 +130,14 @@ fn while_she_lives(view: &View, id: EweId) -> Vec<Button> {
     let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
     let notes =
         |key: &'static str, label: &str, event: Event| Button::new(key, label, Action::Note(vec![event]));
+    let well = may_be_well(view.duties.iter(), animal, view.now);
     let mut all = vec![asks("into-pen", words::INTO_PEN, Sheet::WhichPen(animal))];
     if view.flock.pen_of(animal).is_some() {
         all.push(notes("out-of-pen", words::OUT_OF_PEN, Event::LetOut { animal }));
     }
     all.extend([
         notes("afterbirth", words::AFTERBIRTH, Event::AfterbirthPassed { ewe: id }),
-        notes("looked", words::LOOKED, Event::LookedAt { animal }),
+        notes("looked", labor::looked(well), Event::LookedAt { animal }),
         notes("vet-called", words::VET, Event::VetCalled { animal }),
         asks("take-on", life::TAKE_ON, Sheet::TakeOn(id)),
         asks("condition", season::CONDITION, Sheet::Condition(id)),

@@ -41,8 +41,6 @@ pub const INTO_PEN: &str = "Into a pen…";
 pub const OUT_OF_PEN: &str = "Out of the pen";
 /// The afterbirth passed.
 pub const AFTERBIRTH: &str = "Afterbirth passed";
-/// She was looked at.
-pub const LOOKED: &str = "Looked, all well";
 /// The vet was called.
 pub const VET: &str = "Vet called";
 

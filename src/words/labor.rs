@@ -173,8 +173,10 @@ pub fn vet_called(last: Option<Moment>) -> String {
     last.map_or_else(|| VET.to_owned(), |at| format!("{VET} {}", clock(at)))
 }
 
-/// She was looked at.
-pub const LOOKED: &str = "Looked, all well";
+/// Returns the button that notes a look; what may not be well is not called so.
+pub const fn looked(may_be_well: bool) -> &'static str {
+    if may_be_well { "Looked, all well" } else { super::danger::LOOKED }
+}
 /// The signs came to nothing.
 pub const NOT_LAMBING: &str = "Not lambing";
 /// Stands behind the time that has passed.
@@ -221,7 +223,7 @@ pub fn saw(saw: Saw) -> &'static str {
         Saw::Help => HELP,
         Saw::PutRight => super::danger::PUT_RIGHT,
         Saw::Vet => VET,
-        Saw::Look => LOOKED,
+        Saw::Look => super::danger::LOOKED,
         Saw::NotLambing => NOT_LAMBING,
         Saw::Afterbirth => "Afterbirth",
         Saw::Awaited(seen) => awaited(seen),

@@ -2,12 +2,10 @@
 
 use std::collections::BTreeSet;
 
-use yeanling_core::book::{Event, LambId};
-use yeanling_core::watch::hold_milk;
+use yeanling_core::book::{Animal, Event, LambId};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, hold_milk};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Action, Page, Screen, State, act};
-
-use yeanling_words::watch;
+use yeanling_pages::{Action, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
@@ -19,7 +17,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(keys(page));
     wrong.extend(empty(page));
     wrong.extend(milk(phone, page));
-    wrong.extend(well(page));
+    wrong.extend(well(phone, page));
     wrong.extend(gate(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
     wrong.extend(speech::broken(page));
@@ -128,19 +126,26 @@ fn milk(phone: &Phone, page: &Page) -> Vec<String> {
     wrong
 }
 
-/// No row of an animal in danger says that all is well.
-fn well(page: &Page) -> Vec<String> {
-    let in_danger = page.all().into_iter().filter_map(|block| match &block.kind {
-        Kind::Row(row) if row.state == State::Danger => Some((block, row)),
-        _ => None,
+/// No button says that all is well with an animal for which anything but a look is due.
+fn well(phone: &Phone, page: &Page) -> Vec<String> {
+    let due: Vec<Animal> = phone.view(|view| {
+        let duties = view.duties.iter().filter(|duty| duty.state(view.now) > State::Coming);
+        let other = |duty: &&Duty| {
+            !matches!(
+                duty.task,
+                Task::Ewe(_, EweTask::Look | EweTask::LetOut) | Task::Lamb(_, LambTask::Look)
+            )
+        };
+        duties.filter(other).map(Duty::subject).collect()
     });
     let mut wrong = Vec::new();
-    for (block, row) in in_danger {
-        let inside = block.inside().into_iter().flat_map(|one| {
-            one.buttons().into_iter().chain(one.inside().into_iter().flat_map(|deep| deep.buttons()))
-        });
-        if block.buttons().into_iter().chain(inside).any(|button| button.label == watch::ALL_WELL) {
-            wrong.push(format!("{} is in danger and is offered {:?}", row.name, watch::ALL_WELL));
+    for Pressable { name, label, does } in pressables(page) {
+        let (Action::Note(events) | Action::Answer(events)) = &does else { continue };
+        for event in events {
+            let Event::LookedAt { animal } = event else { continue };
+            if label.to_lowercase().contains("all well") && due.contains(animal) {
+                wrong.push(format!("{name:?} says that all is well, and more is due"));
+            }
         }
     }
     wrong
@@ -196,9 +201,10 @@ mod tests {
         let note = |event: Event| Action::Note(vec![event]);
         let milk = Button::new("fed", "Sucked", note(Event::Sucked { lamb }));
         bites(&phone, Blocks::new().button(milk), "must not have any");
-        let well = Button::new("well", "All well", Action::Nothing).small();
+        let looked = note(Event::LookedAt { animal: yeanling_core::book::Animal::Lamb(lamb) });
+        let well = Button::new("well", "All well", looked).small();
         let row = Row::new("7a").says(State::Danger, "failing").inside(Blocks::new().button(well));
-        bites(&phone, Blocks::new().rows("rows", [("row-7a", row)]), "is in danger");
+        bites(&phone, Blocks::new().rows("rows", [("row-7a", row)]), "more is due");
         bites(&phone, Blocks::new().text("NaN ml"), "no words for people");
         bites(&phone, Blocks::new().text("two  rooms"), "no words for people");
         let field = || Field::new("Weight", FieldKind::Decimal, "");

@@ -1,6 +1,6 @@
 //! The Watch: every animal with its clock, each done with one tap; what a hand saw keeps its place while it is at work.
 
-use yeanling_core::book::{Animal, Event, LambId, Part};
+use yeanling_core::book::{Animal, Event, LambId, Part, Sign};
 use yeanling_core::units::{Mass, TimeDelta};
 use yeanling_pages::block::{Kind, Row};
 use yeanling_pages::{Action, Button, Request, Screen, State, Stays};
@@ -194,4 +194,22 @@ fn the_way_to_the_steps_for_a_cold_lamb_is_offered_once() {
     phone.note(Event::VetCalled { animal });
     phone.later(1);
     assert_eq!(steps(&phone), 1);
+}
+
+#[test]
+fn nobody_says_that_all_is_well_with_a_ewe_while_she_is_to_be_checked() {
+    let mut phone = Phone::at("2027-02-01 23:55");
+    let ewe = phone.ewe("7");
+    phone.note(Event::SignSeen { ewe, sign: Sign::Restless });
+    phone.later(61);
+    let looks =
+        |phone: &Phone, label: &str| buttons(&row(phone, "Ewe 7")).iter().any(|one| one.label == label);
+    assert!(looks(&phone, "All well"), "a look alone is due");
+    phone.note(Event::WaterBagSeen { ewe });
+    phone.later(31);
+    assert!(looks(&phone, "Looked") && !looks(&phone, "All well"));
+    for screen in [Screen::Ewe(ewe), Screen::LambingEwe(ewe)] {
+        phone.open(screen).has_button("Looked").has_no_button("Looked, all well");
+    }
+    phone.press("Looked").says("Looked").says_nowhere("all well");
 }

@@ -3,7 +3,7 @@
 //! Danger is a fourth instant of a duty (`Duty::danger`), so that it cannot be put off and sorts before all. A lamb's
 //! goes out of sight after seven days in which nothing worse was noted; the hold stays.
 
-use super::task::Task;
+use super::task::{EweTask, LambTask, Task};
 use super::vet::Called;
 use crate::book::{Animal, Event};
 use crate::units::{Moment, TimeDelta};
@@ -90,4 +90,15 @@ impl Duty {
             |until: &Moment| self.danger.is_none_or(|danger| until.since(danger) < TimeDelta::zero());
         self.put_off.filter(danger)
     }
+}
+
+/// Says whether nothing but looks, or the way out of a pen, is due for an animal: only then may all be well with it.
+#[must_use]
+pub fn may_be_well<'a>(duties: impl IntoIterator<Item = &'a Duty>, animal: Animal, now: Moment) -> bool {
+    let mut due =
+        duties.into_iter().filter(|duty| duty.subject() == animal && duty.state(now) > State::Coming);
+    due.all(|duty| match duty.task {
+        Task::Ewe(_, task) => matches!(task, EweTask::Look | EweTask::LetOut),
+        Task::Lamb(_, task) => matches!(task, LambTask::Look),
+    })
 }

@@ -17,7 +17,7 @@ mod withheld;
 use std::collections::{BTreeMap, BTreeSet};
 
 pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
-pub use duty::{Discharge, Duty, State};
+pub use duty::{Discharge, Duty, State, may_be_well};
 pub use newborn::{
     ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
 };

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, EweTask, Task, Trouble};
+use yeanling_core::watch::{Duty, EweTask, Task, Trouble, may_be_well};
 use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
 use yeanling_words::{danger, labor as words, watch as duty_words};
@@ -32,7 +32,7 @@ pub(super) fn blocks(view: &View, fields: &Fields, id: EweId) -> Blocks {
     let due = first_due(view, id).map(|duty| due_card(view, duty, id)).unwrap_or_default();
     let above = fields.chosen(WAS_DUE).map_or(!due.is_empty(), |was_due| was_due == 1);
     let ewe = view.flock.ewe(id);
-    let labor = buttons("labor-buttons", in_labor_now(view, ewe, id)).then(looked(ewe));
+    let labor = buttons("labor-buttons", in_labor_now(view, ewe, id)).then(looked(view, ewe));
     let parts = Blocks::new()
         .section("signs", words::SIGNS_TITLE, buttons("sign-buttons", signs(ewe, id)))
         .section("labor", words::LABOR_TITLE, labor);
@@ -77,12 +77,14 @@ fn in_labor_now(view: &View, ewe: Option<&Ewe>, id: EweId) -> Blocks {
 }
 
 /// Of a ewe at work: someone looked, or she is not lambing after all.
-fn looked(ewe: Option<&Ewe>) -> Blocks {
+fn looked(view: &View, ewe: Option<&Ewe>) -> Blocks {
     let Some(ewe) = ewe.filter(|ewe| ewe.labor.is_some()) else { return Blocks::new() };
-    let looked = Action::Note(vec![Event::LookedAt { animal: Animal::Ewe(ewe.id) }]);
+    let animal = Animal::Ewe(ewe.id);
+    let well = may_be_well(view.duties.iter(), animal, view.now);
+    let looked = Action::Note(vec![Event::LookedAt { animal }]);
     let not = Action::Note(vec![Event::NotLambing { ewe: ewe.id }]);
     let not = Button::new("not-lambing", words::NOT_LAMBING, not).quiet();
-    Blocks::new().buttons(2, [Button::new("looked", words::LOOKED, looked), not])
+    Blocks::new().buttons(2, [Button::new("looked", words::looked(well), looked), not])
 }
 
 /// The most urgent duty of this ewe.

@@ -6,7 +6,7 @@ use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, EweTask, LambTask, State, Task};
+use yeanling_core::watch::{Discharge, Duty, EweTask, LambTask, State, Task, may_be_well};
 
 use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
@@ -189,6 +189,7 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
     let first = duties.first().copied();
     // The labor's own clocks show their ribbon; what may go out of a pen is told without one.
     let clocked = first.filter(|duty| !matches!(duty.task, Task::Ewe(_, EweTask::LetOut)));
+    let well = may_be_well(duties.iter().copied(), Animal::Ewe(ewe.id), now);
     let since = |duty: &Duty| labor::since(ewe.saw_at(duty.since), &clock(duty.since));
     Shown {
         animal: Animal::Ewe(ewe.id),
@@ -203,7 +204,7 @@ fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], now: Moment) -> Shown {
         figure: clocked.map(|duty| span(now.since(duty.since))).unwrap_or_default(),
         figure_says: clocked.map(since).unwrap_or_default(),
         to: first.map_or(Screen::Ewe(ewe.id), |duty| leads_to(duty.task)),
-        button: first.map(|duty| act(duty, system)),
+        button: first.map(|duty| looked(act(duty, system), duty, well)),
         others: others(ewe.id, duties, system),
         first: first.cloned(),
         milk: None,
@@ -263,6 +264,14 @@ const fn waits_for_word(duty: &Duty) -> bool {
     vets && duty.vet.is_some()
 }
 
+/// A look at a ewe says that all is well only where it may be.
+fn looked(mut act: Act, duty: &Duty, may_be_well: bool) -> Act {
+    if !may_be_well && matches!(duty.task, Task::Ewe(_, EweTask::Look)) {
+        danger::LOOKED.clone_into(&mut act.label);
+    }
+    act
+}
+
 /// The buttons of a ewe beside the first, and those that are other answers to the first.
 fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
     let note = |key: &str, label: &str, care: Care| Act {
@@ -273,10 +282,7 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
     let mut others = Vec::new();
     for (place, duty) in duties.iter().enumerate() {
         if place > 0 {
-            let mut act = act(duty, system);
-            if matches!(duty.task, Task::Ewe(_, EweTask::Look)) {
-                danger::LOOKED.clone_into(&mut act.label);
-            }
+            let act = looked(act(duty, system), duty, false);
             // The same way is not offered twice.
             if !others.iter().any(|other: &Act| other.is(&act)) {
                 others.push(act);
