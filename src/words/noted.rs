@@ -48,7 +48,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         }
         Event::HelpBegun { .. } => "Help begun".to_owned(),
         Event::VetCalled { .. } => "Vet called".to_owned(),
-        Event::LookedAt { .. } => super::danger::LOOKED.to_owned(),
+        Event::LookedAt { .. } => danger::LOOKED.to_owned(),
         Event::NotLambing { .. } => "Not lambing after all".to_owned(),
         Event::AfterbirthPassed { .. } => "Afterbirth passed".to_owned(),
         Event::Accepted { accepts: true, .. } => "Ewe accepts it".to_owned(),
