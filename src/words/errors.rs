@@ -51,6 +51,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         | Why::Wind
         | Why::RainInADay
         | Why::BrixOfColostrum
+        | Why::Ketones
         | Why::AntibodyInColostrum
         | Why::AntibodyInSerum
         | Why::LabelRate

@@ -5,6 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::animal::Animal;
 use super::ids::{EweId, LambId};
+use crate::terms::{Mouth, Suck};
 use crate::units::Moment;
 
 /// A fact of care.
@@ -89,30 +90,6 @@ pub enum GlucoseBy {
     Vet,
     /// Someone the vet has trained.
     Trained,
-}
-
-/// How warm a lamb's mouth and tongue felt.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Mouth {
-    /// Cold: taken as under 37 °C.
-    Cold,
-    /// Cool.
-    Cool,
-    /// Warm: it proves nothing.
-    Warm,
-}
-
-/// How a lamb sucked a finger.
-#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
-#[serde(rename_all = "kebab-case")]
-pub enum Suck {
-    /// Strongly.
-    Strong,
-    /// Weakly.
-    Weak,
-    /// Not at all.
-    None,
 }
 
 /// What was seen of a ewe whose afterbirth has not passed.

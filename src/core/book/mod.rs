@@ -23,7 +23,7 @@ mod unread;
 use std::collections::BTreeMap;
 
 pub use animal::Animal;
-pub use care::{Awaited, Care, GlucoseBy, Mouth, Suck, VetSaid};
+pub use care::{Awaited, Care, GlucoseBy, VetSaid};
 pub use clock::{AHEAD, SLACK};
 pub use duty_kind::DutyKind;
 pub use entry::Entry;
@@ -39,8 +39,8 @@ pub use standing::{Corrected, Standing, corrected, standing};
 pub use unread::Unread;
 
 pub use crate::terms::{
-    Belly, Cause, Ease, Found, Item, Lie, Measure, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale,
-    Way,
+    Belly, Cause, Ease, Found, Item, Lie, Measure, Milk, Mouth, Part, PenSize, RamAge, Ring, Sex, Sign, Suck,
+    VigorScale, Way,
 };
 use crate::units::Moment;
 

@@ -13,6 +13,7 @@ pub mod feeds;
 pub mod flock_figures;
 pub mod gain;
 pub mod growth;
+pub mod illness;
 pub mod labor;
 pub mod losses;
 pub mod marking;
@@ -99,6 +100,20 @@ pub enum Subject {
     Losses,
     /// How many lambs of a birth weight live.
     Survival,
+    /// What stands above the tables of illness.
+    Illness,
+    /// A ewe that is not right.
+    EweIllness,
+    /// A lamb that is not right.
+    LambIllness,
+    /// The udder after lambing.
+    Udder,
+    /// Without a thermometer.
+    ByHand,
+    /// How dry a lamb is, and its fluids.
+    Fluids,
+    /// What a ketone reading means.
+    Ketones,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -138,5 +153,12 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::FlockFigures, flock_figures::SOURCES),
         (Subject::Losses, losses::SOURCES),
         (Subject::Survival, survival::SOURCES),
+        (Subject::Illness, illness::SOURCES),
+        (Subject::EweIllness, illness::ewe::SOURCES),
+        (Subject::LambIllness, illness::lamb::SOURCES),
+        (Subject::Udder, illness::udder::SOURCES),
+        (Subject::ByHand, illness::by_hand::SOURCES),
+        (Subject::Fluids, illness::fluids::SOURCES),
+        (Subject::Ketones, illness::ketones::SOURCES),
     ]
 }

@@ -1,4 +1,4 @@
-//! The words of a lamb: its sex, its vigor, its belly, where it is ringed, and what it died of.
+//! The words of a lamb: its sex, its vigor, its belly, its mouth, where it is ringed, and what it died of.
 
 use serde::{Deserialize, Serialize};
 
@@ -32,6 +32,30 @@ pub enum Belly {
     Full,
     /// Hollow.
     Hollow,
+}
+
+/// How warm a lamb's mouth and tongue felt.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Mouth {
+    /// Cold: taken as under 37 °C.
+    Cold,
+    /// Cool.
+    Cool,
+    /// Warm: it proves nothing.
+    Warm,
+}
+
+/// How a lamb sucked a finger.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Suck {
+    /// Strongly.
+    Strong,
+    /// Weakly.
+    Weak,
+    /// Not at all.
+    None,
 }
 
 /// Where a ring was put.

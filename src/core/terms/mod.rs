@@ -5,6 +5,7 @@
 //! `book`. The book's file writes them by the names given here: an arm is never renamed in it, only added.
 
 mod birth;
+mod illness;
 mod lamb;
 mod milk;
 mod pen;
@@ -12,7 +13,8 @@ mod ram;
 mod store;
 
 pub use birth::{Ease, Found, Lie, Part, Sign};
-pub use lamb::{Belly, Cause, Ring, Sex, VigorScale};
+pub use illness::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
+pub use lamb::{Belly, Cause, Mouth, Ring, Sex, Suck, VigorScale};
 pub use milk::{Milk, Way};
 pub use pen::PenSize;
 pub use ram::RamAge;

@@ -122,6 +122,13 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::FlockFigures => "The season in figures",
         Subject::Losses => "When lambs are lost",
         Subject::Survival => "Birth weight and survival",
+        Subject::Illness => "When she or it is not right",
+        Subject::EweIllness => "A ewe that is not right",
+        Subject::LambIllness => "A lamb that is not right",
+        Subject::Udder => "The udder after lambing",
+        Subject::ByHand => "Without a thermometer",
+        Subject::Fluids => "Dryness and fluids",
+        Subject::Ketones => "Ketones in a ewe’s blood",
     }
 }
 

@@ -11,6 +11,7 @@ mod feeds;
 mod flock_figures;
 mod gain;
 mod growth;
+mod illness;
 mod labor;
 mod laws;
 mod losses;
