@@ -119,7 +119,7 @@ proptest! {
             without(|case| case.signs.retain(|sign| !sign.is_good_news())),
         ];
         for less in empty {
-            let out = less.signs.iter().any(|sign| *sign == EweSign::SmoothOut);
+            let out = less.signs.contains(&EweSign::SmoothOut);
             if case.signs.contains(&EweSign::WentBack) && !out && less.signs != case.signs {
                 continue;
             }
