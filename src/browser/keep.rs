@@ -9,6 +9,7 @@ use std::rc::Rc;
 use std::time::Duration;
 
 use leptos::task::spawn_local;
+use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Book, Entry, EntryId};
 
 use super::base::{self, Base, BaseError};
@@ -105,7 +106,7 @@ async fn make_room(base: Rc<Base>, entries: Vec<Entry>) {
 async fn open_and_heal(here: &Book) -> Result<(Base, Held), BaseError> {
     let base = base::open().await?;
     let held = base.load().await?;
-    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).gathered();
     // A broken line gives way to its whole entry only once it lies elsewhere.
     let stays = |entry: &Entry| {
         let key = entry.id.to_string();

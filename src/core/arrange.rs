@@ -1,7 +1,8 @@
 //! Putting things in order, compiled once for all that is put in order.
 //!
 //! The standard library's sort is compiled anew for every type and every key, over fifty here: a phone would load a
-//! twentieth more. Here it sorts places, and things are then moved to theirs.
+//! twentieth more. Here it sorts places, and things are then moved to theirs. A map or set that is collected is sorted
+//! first; gathered, it is not.
 
 use std::cmp::Ordering;
 
@@ -37,6 +38,25 @@ pub trait Arrange<T> {
         self.arrange_by(T::cmp);
     }
 }
+
+/// Things that can be gathered into a map or a set, one after the other.
+pub trait Gather: Iterator + Sized {
+    /// Returns what holds them all; the last of the same key stays.
+    ///
+    /// ```
+    /// use std::collections::BTreeSet;
+    /// use yeanling_core::arrange::Gather;
+    /// let tags: BTreeSet<u32> = [41, 7, 41].into_iter().gathered();
+    /// assert_eq!(tags, BTreeSet::from([7, 41]));
+    /// ```
+    fn gathered<C: Default + Extend<Self::Item>>(self) -> C {
+        let mut all = C::default();
+        all.extend(self);
+        all
+    }
+}
+
+impl<I: Iterator> Gather for I {}
 
 impl<T> Arrange<T> for [T] {
     fn arrange_by(&mut self, mut compare: impl FnMut(&T, &T) -> Ordering) {

@@ -9,7 +9,7 @@ use std::time::Duration;
 
 use leptos::prelude::*;
 use leptos::task::spawn_local;
-use yeanling_core::arrange::Arrange;
+use yeanling_core::arrange::{Arrange, Gather};
 use yeanling_core::book::{Book, Entry, EntryId};
 
 use super::Farm;
@@ -66,7 +66,7 @@ impl Farm {
             self.under_way.update_value(|under_way| under_way.answers += 1);
             match opened {
                 Ok(held) => {
-                    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).collect();
+                    let known: BTreeSet<EntryId> = held.entries.iter().map(|entry| entry.id).gathered();
                     let news: Vec<Entry> =
                         held.entries.into_iter().filter(|entry| here.entry(entry.id).is_none()).collect();
                     if !news.is_empty() {

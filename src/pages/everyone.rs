@@ -3,7 +3,7 @@
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
-use yeanling_core::arrange::Arrange;
+use yeanling_core::arrange::{Arrange, Gather};
 use yeanling_core::book::{Animal, EweId, LambId};
 use yeanling_core::figures::seasons;
 use yeanling_core::flock::{Ewe, Flock, Lamb};
@@ -198,7 +198,7 @@ impl<Id: Copy> Index<Id> {
 
 /// The lambs of the latest season.
 fn this_season(flock: &Flock) -> BTreeSet<LambId> {
-    seasons(flock).into_iter().next().map(|season| season.lambs.into_iter().collect()).unwrap_or_default()
+    seasons(flock).into_iter().next().map(|season| season.lambs.into_iter().gathered()).unwrap_or_default()
 }
 
 fn ewe_is(flock: &Flock, ewe: &Ewe, which: Which, now: Moment) -> bool {

@@ -6,6 +6,8 @@
 //!
 //! A ribbon's now stands at its minute, so that a row on which nothing happened is not drawn anew with every entry.
 
+use yeanling_core::arrange::Arrange;
+
 /// A strip of time.
 #[derive(Clone, Debug, PartialEq)]
 pub struct Ribbon {
@@ -154,7 +156,7 @@ const ROOMS: [u8; 8] = [0, 14, 18, 22, 26, 32, 40, 52];
 /// asks for the narrowest strip on which it stays clear of those placed before.
 #[must_use]
 pub fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
-    ticks.sort_unstable_by(|one, other| one.rank.cmp(&other.rank).then(one.at.total_cmp(&other.at)));
+    ticks.arrange_by(|one, other| one.rank.cmp(&other.rank).then(one.at.total_cmp(&other.at)));
     let mut placed: Vec<Placed> = Vec::new();
     for tick in ticks {
         let wide = width(&tick.text);
@@ -171,7 +173,7 @@ pub fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
             placed.push(Placed { at, text: tick.text, wide, room });
         }
     }
-    placed.sort_unstable_by(|one, other| one.at.total_cmp(&other.at));
+    placed.arrange_by(|one, other| one.at.total_cmp(&other.at));
     placed
 }
 

@@ -2,6 +2,7 @@
 
 use std::collections::BTreeSet;
 
+use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Book, EntryId, Event};
 use yeanling_core::flock::{Flock, Line};
 use yeanling_core::units::Moment;
@@ -42,12 +43,13 @@ pub fn offer(last: &Last, book: &Book, flock: &Flock) -> Option<String> {
     // What was corrected is told by the line that it now reads as.
     let corrected = |entry: &EntryId| book.entry(*entry)?.event.corrects();
     let changed = entries.iter().any(|entry| corrected(entry).is_some());
-    let entries: BTreeSet<EntryId> = entries.iter().map(|entry| corrected(entry).unwrap_or(*entry)).collect();
+    let entries: BTreeSet<EntryId> =
+        entries.iter().map(|entry| corrected(entry).unwrap_or(*entry)).gathered();
     let of_them = |line: &&Line| entries.contains(&line.entry);
     let lines: Vec<&Line> = flock.lines.iter().rev().filter(of_them).take(entries.len()).collect();
     // They stand the latest first.
     let line = *lines.last()?;
-    let animals: BTreeSet<_> = lines.iter().flat_map(|line| line.event.animals()).collect();
+    let animals: BTreeSet<_> = lines.iter().flat_map(|line| line.event.animals()).gathered();
     let others = animals.len().saturating_sub(1);
     let noted = noted::line(&line.event, flock, flock.practice.system).replace('*', "");
     let whose = line.event.animals().next().map(|animal| animals::animal(flock, animal));

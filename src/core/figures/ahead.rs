@@ -9,6 +9,7 @@ use chrono::NaiveDate;
 
 use super::matings::{Known, Lengths, Mated, count};
 use super::outlooks::{Alike, Awaited, Outlooks};
+use crate::arrange::Gather;
 use crate::book::EweId;
 use crate::flock::{Flock, Group};
 use crate::reckon::season::conception::{Learned, Likely};
@@ -76,7 +77,7 @@ pub fn ahead(flock: &Flock, outlooks: &Outlooks, now: Moment) -> Ahead {
     let curves = curves(outlooks, litters.litters);
     let forecast = forecast(&curves).ok();
     let lambed = count(known.stories.iter().filter(|story| story.litter.is_some()).count());
-    let ewes: BTreeSet<EweId> = known.matings.iter().map(|mating| mating.window.ewe).collect();
+    let ewes: BTreeSet<EweId> = known.matings.iter().map(|mating| mating.window.ewe).gathered();
     Ahead {
         pens: wanted(&curves, flock.practice.stay).ok(),
         put_to_ram: count(ewes.len()),

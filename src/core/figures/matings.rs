@@ -6,6 +6,7 @@ use chrono::{Days, NaiveDate};
 
 use super::Season;
 use super::witnesses::{Story, stories, witnesses};
+use crate::arrange::Gather;
 use crate::book::EweId;
 use crate::flock::{Flock, Group, MatingWindow, UNSEEN_DAYS};
 use crate::practice::BreedType;
@@ -87,7 +88,7 @@ impl Lengths {
 /// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
 #[must_use]
 pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
-    let ewes: BTreeSet<EweId> = windows_for(flock, season).map(|window| window.ewe).collect();
+    let ewes: BTreeSet<EweId> = windows_for(flock, season).map(|window| window.ewe).gathered();
     (!ewes.is_empty()).then(|| count(ewes.len()))
 }
 

@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::NaiveDate;
 
 use super::Season;
-use crate::arrange::Arrange;
+use crate::arrange::{Arrange, Gather};
 use crate::book::{Cause, EweId, LambId};
 use crate::flock::{Flock, Lamb};
 use crate::reckon::flock_figures::{Counts, Figures, figures};
@@ -71,8 +71,8 @@ const OUTLIVED: TimeDelta = TimeDelta::days(28);
 pub fn year(flock: &Flock, season: &Season, put_to_ram: Option<u32>, now: Moment) -> Year {
     let lambs: Vec<&Lamb> = season.lambs.iter().filter_map(|id| flock.lambs.get(id)).collect();
     let count = |is: &dyn Fn(&Lamb) -> bool| -> u32 { sum(lambs.iter().filter(|lamb| is(lamb))) };
-    let litters: BTreeSet<LambId> = lambs.iter().map(|lamb| lamb.litter).collect();
-    let dams: BTreeSet<EweId> = lambs.iter().filter_map(|lamb| lamb.dam).collect();
+    let litters: BTreeSet<LambId> = lambs.iter().map(|lamb| lamb.litter).gathered();
+    let dams: BTreeSet<EweId> = lambs.iter().filter_map(|lamb| lamb.dam).gathered();
     let mut without_dam = 0;
     let mut sizes = [0; 3];
     for litter in litters.iter().filter_map(|id| flock.litters.get(id)) {

@@ -9,7 +9,7 @@ use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
     Seen, VetCall, Weight, group, keep, life, litter, pen, stores,
 };
-use crate::arrange::Arrange;
+use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
 use crate::units::Moment;
 
@@ -87,7 +87,7 @@ fn same_animals(joins: &[&Standing<'_>]) -> BTreeMap<Animal, Animal> {
         }
     }
     let joined: Vec<Animal> = parent.keys().copied().collect();
-    joined.into_iter().map(|animal| (animal, top(&mut parent, animal))).collect()
+    joined.into_iter().map(|animal| (animal, top(&mut parent, animal))).gathered()
 }
 
 /// Says whether the animal that this line may bring in is read under its own id.

@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use super::Flock;
 use super::fold::top;
-use crate::arrange::Arrange;
+use crate::arrange::{Arrange, Gather};
 use crate::book::{EweId, LambId};
 use crate::units::{Mass, Moment, TimeDelta};
 
@@ -179,5 +179,5 @@ fn mates(beside: &[(LambId, LambId)]) -> BTreeMap<LambId, LambId> {
         }
     }
     let named = beside.iter().flat_map(|(one, other)| [*one, *other]);
-    named.map(|lamb| (lamb, top(&mut up, lamb))).collect()
+    named.map(|lamb| (lamb, top(&mut up, lamb))).gathered()
 }

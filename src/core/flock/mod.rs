@@ -31,7 +31,7 @@ pub use pen::{Pen, Stay};
 pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
-use crate::arrange::Arrange;
+use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
 use crate::practice::Practice;
 use crate::units::Moment;
@@ -199,7 +199,7 @@ impl Flock {
     #[must_use]
     pub fn called_for_after(&self, from: Moment) -> BTreeSet<Animal> {
         let first = self.calls.partition_point(|(at, _)| *at <= from);
-        self.calls[first..].iter().map(|(_, animal)| *animal).collect()
+        self.calls[first..].iter().map(|(_, animal)| *animal).gathered()
     }
 
     fn on_lamb(&mut self, lamb: LambId, change: impl FnOnce(&mut Lamb)) {

@@ -30,7 +30,7 @@ pub use withheld::{Product, Withheld, usable_after, withheld};
 
 use allow::may_be_fed;
 
-use crate::arrange::Arrange;
+use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, EweId, LambId};
 use crate::flock::{Ewe, Flock, LITTER_APART, Lamb, Litter};
 use crate::practice::Practice;
@@ -89,8 +89,9 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
 /// The ewes that a rule may have something to say about, each with her fresh litter if she has one: ewes at work, dams of
 /// newborns, and those the vet was called for.
 fn ewes(flock: &Flock, now: Moment) -> impl Iterator<Item = (&Ewe, Option<&Litter>)> {
-    let litters: BTreeSet<LambId> = flock.born_after(now - ANOTHER_LAMB).map(|lamb| lamb.litter).collect();
-    let mut latest: BTreeMap<EweId, Option<&Litter>> = flock.at_work.iter().map(|ewe| (*ewe, None)).collect();
+    let litters: BTreeSet<LambId> = flock.born_after(now - ANOTHER_LAMB).map(|lamb| lamb.litter).gathered();
+    let mut latest: BTreeMap<EweId, Option<&Litter>> =
+        flock.at_work.iter().map(|ewe| (*ewe, None)).gathered();
     for animal in flock.called_for_after(now - CALLED_FOR) {
         if let Animal::Ewe(ewe) = animal {
             latest.entry(ewe).or_default();
@@ -126,5 +127,5 @@ fn live(flock: &Flock, now: Moment) -> BTreeSet<LambId> {
     });
     let called = called.filter(|lamb| flock.lambs.get(lamb).is_some_and(Lamb::lives));
     let kept = flock.on_bottle.iter().chain(&flock.in_care).copied();
-    fresh.chain(called).chain(kept).collect()
+    fresh.chain(called).chain(kept).gathered()
 }

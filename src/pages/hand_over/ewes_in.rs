@@ -3,6 +3,7 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
+use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Animal, DayOrder, Event, EweId, Life};
 use yeanling_core::spreadsheet::{Column, Preview, Sheet, columns, decode, preview, read as read_table};
 use yeanling_words::{ewes_in as words, refusals};
@@ -59,7 +60,7 @@ impl Found {
 fn tags(view: &View) -> BTreeSet<String> {
     let ewes = view.flock.ewes.values().filter(|ewe| ewe.lives()).filter_map(|ewe| ewe.tag.as_ref());
     let lambs = view.flock.lambs.values().filter(|lamb| lamb.lives()).filter_map(|lamb| lamb.tag.as_ref());
-    ewes.chain(lambs).map(|tag| tag.to_lowercase()).collect()
+    ewes.chain(lambs).map(|tag| tag.to_lowercase()).gathered()
 }
 
 /// Reads a table, or says in words why it is none.

@@ -7,6 +7,7 @@
 
 use std::collections::BTreeMap;
 
+use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Animal, EntryId, Event};
 use yeanling_core::watch::State;
 
@@ -36,7 +37,7 @@ pub(super) enum Count {
 ///
 /// Of those that come newly one in danger stands first, any other behind all of its kind.
 pub(super) fn in_place(before: &[Shown], fresh: Vec<Shown>, pressed: &[Pressed]) -> Vec<Shown> {
-    let was: BTreeMap<Animal, Option<State>> = before.iter().map(|one| (one.animal, one.state)).collect();
+    let was: BTreeMap<Animal, Option<State>> = before.iter().map(|one| (one.animal, one.state)).gathered();
     let into_danger = |one: &Shown| {
         one.state == Some(State::Danger) && was.get(&one.animal).copied().flatten() != Some(State::Danger)
     };

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use yeanling_core::arrange::Arrange;
+use yeanling_core::arrange::{Arrange, Gather};
 use yeanling_core::book::{Animal, Awaited, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Flock, Labor, SIGNS_FOR};
 use yeanling_core::units::{Moment, System, TimeDelta};
@@ -130,7 +130,7 @@ const MOST_NEAR: usize = 10;
 pub(super) fn near(view: &View) -> Vec<Near> {
     let (flock, now) = (view.flock, view.now);
     let mut signs: BTreeMap<EweId, (Moment, String)> =
-        flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).collect();
+        flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).gathered();
     let mut near: Vec<(f64, Near)> = Vec::new();
     for awaited in &view.outlooks.awaited {
         let Ok(outlook) = &awaited.outlook else { continue };

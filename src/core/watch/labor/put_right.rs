@@ -4,6 +4,7 @@
 //! should, a hand that found all well, or a lamb put right ends it.
 
 use super::{Discharge, Duty, EweTask, advanced_well, comes_well, counted, hand_well, minutes};
+use crate::arrange::Arrange;
 use crate::book::{Animal, Event, Found, Part};
 use crate::flock::{Ewe, Labor};
 use crate::practice::LaborLimits;
@@ -47,7 +48,7 @@ fn wrong(labor: &Labor) -> Vec<(Moment, Trouble)> {
     });
     let mut wrong: Vec<(Moment, Trouble)> =
         lies.chain(parts).filter(|(at, _)| right.is_none_or(|right| *at > right)).collect();
-    wrong.sort_by_key(|(at, _)| *at);
+    wrong.arrange_by_key(|(at, _)| *at);
     wrong
 }
 
