@@ -114,6 +114,8 @@ pub enum Reason {
     Indoors(Indoors),
     /// The figures of a season.
     FlockFigures(Figures),
+    /// Who keeps away at lambing.
+    People,
 }
 
 impl Reason {
@@ -160,6 +162,7 @@ impl Reason {
             Self::Chill(chill) => why::chill(chill, view.system()),
             Self::Indoors(air) => why::indoors(air, view.system()),
             Self::FlockFigures(figures) => why::flock_figures(figures),
+            Self::People => why::people(),
         }
     }
 

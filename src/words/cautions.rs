@@ -18,6 +18,15 @@ pub const TUBE: &[&str] = &[
 pub const PEOPLE: &str = "Anyone who is or may be pregnant, or who has weak immunity or heart-valve disease, keeps away from lambing ewes, \
      newborn lambs, afterbirth and soiled clothes: some infections of sheep can harm them or an unborn child.";
 
+/// The same in a line.
+pub const PEOPLE_SHORT: &str = "Pregnant, or may be? Keep away from lambing.";
+
+/// Heads who keeps away, and why.
+pub const PEOPLE_TITLE: &str = "Who keeps away";
+
+/// What to do for who should have kept away.
+pub const TOUCHED: &str = "Pregnant and already touched any of it: call your own doctor today.";
+
 /// How people stay well with lambs, above all where lambs come into the kitchen.
 pub const HYGIENE: &[&str] = &[
     "Wash hands and arms with soap after each ewe, each lamb and each bottle, and before you eat, drink or smoke.",
@@ -27,7 +36,7 @@ pub const HYGIENE: &[&str] = &[
     "Scours can be salmonella or cryptosporidium, and people catch both: gloves, and keep children away.",
     "Scabs on the lips can be orf, and people catch it: gloves, its own bottle, check the ewe’s teats. A sore on your hand: see your doctor and say “sheep”.",
     "Abortion: gloves on, keep the ewe apart for three weeks. Bag lamb and afterbirth, keep cold, not frozen, for the vet or lab. Keep dogs and cats away. Never foster a lamb onto her. Burn or bag the bedding, wash boots and clothes separately.",
-    "Pregnant and already touched any of it: call your own doctor today.",
+    TOUCHED,
 ];
 
 /// Who says so.

@@ -168,6 +168,11 @@ pub fn found(is_noted: bool) -> String {
     if is_noted { format!("{FOUND} ✓") } else { FOUND.to_owned() }
 }
 
+/// Labels when a lamb was born.
+pub const BORN: &str = "Born";
+/// It was born just now.
+pub const BORN_NOW: &str = "Just now";
+
 /// Asks it.
 pub const FOUND_ASK: &str = "When was it born?";
 /// Says what is done with it.
@@ -201,6 +206,17 @@ impl Found {
             Self::SixHours => 6,
             Self::TwelveHours => 12,
             Self::Unknown => 24,
+        }
+    }
+
+    /// Returns it in a word or two.
+    pub const fn short(self) -> &'static str {
+        match self {
+            Self::Hour => "Under 1 h",
+            Self::Wet => "Wet, under 5 h",
+            Self::SixHours => "1–6 h",
+            Self::TwelveHours => "6–12 h",
+            Self::Unknown => "Not known",
         }
     }
 

@@ -65,7 +65,7 @@ pub const TUBE: &str = "Before you tube";
 /// Heads the calls to the vet.
 pub const VET: &str = "When to call the vet";
 /// Heads who keeps away.
-pub const PEOPLE: &str = "Who keeps away";
+pub const PEOPLE: &str = crate::cautions::PEOPLE_TITLE;
 /// Heads how people stay well.
 pub const HYGIENE: &str = "Clean hands";
 /// Heads how it is put on a phone.

@@ -4,7 +4,6 @@ use yeanling_core::book::{Awaited, Found, Lie, Part, Sign};
 use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::Duty;
 
 use super::common::clock;
 
@@ -17,7 +16,7 @@ pub const fn sign(sign: Sign) -> &'static str {
         Sign::Restless => "Restless",
         Sign::Apart => "Off alone",
         Sign::UdderTight => "Udder tight",
-        Sign::Slack => "Slack behind",
+        Sign::Slack => "Vulva slack",
         Sign::Discharge => "Discharge",
     }
 }
@@ -145,10 +144,10 @@ pub const fn found(found: Found) -> &'static str {
     }
 }
 
-/// Heads the signs.
-pub const SIGNS_TITLE: &str = "Signs";
-/// Heads what starts the clocks.
-pub const LABOR_TITLE: &str = "Before the lamb";
+/// Heads what can be seen of her.
+pub const SIGNS_TITLE: &str = "What I see";
+/// Heads what can be done for her.
+pub const HELP_TITLE: &str = "Help and vet";
 /// The water bag, or waters.
 pub const WATERS: &str = "Water bag";
 /// Hard straining.
@@ -179,8 +178,6 @@ pub const fn looked(may_be_well: bool) -> &'static str {
 }
 /// The signs came to nothing.
 pub const NOT_LAMBING: &str = "Not lambing";
-/// Stands behind the time that has passed.
-pub const SO_FAR: &str = "so far";
 /// Stands in the place of a span that has only begun.
 pub const JUST_BEGUN: &str = "just begun";
 
@@ -200,11 +197,6 @@ pub fn since(saw: Option<Saw>, clock: &str) -> String {
         Some(Saw::Look | Saw::NotLambing | Saw::Afterbirth | Saw::Awaited(_)) => "since the last look",
     };
     format!("{what} {clock}")
-}
-
-/// Returns what a duty is counted from, and how it stands.
-pub fn counted(saw: Option<Saw>, duty: &Duty, now: Moment) -> String {
-    format!("{} · {}", since(saw, &clock(duty.since)), super::watch::when(duty, now))
 }
 
 /// Returns what was seen and when: "Water bag 02:10".

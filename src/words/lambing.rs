@@ -29,9 +29,9 @@ pub fn and_more(ewes: usize) -> String {
     format!("And {ewes} more: type a digit of the tag.")
 }
 /// Before the first lamb.
-pub const FIRST: &str = "When a lamb is born, tap what it is. That starts its clocks.";
+pub const FIRST: &str = "A lamb is here";
 /// Before another lamb.
-pub const ANOTHER: &str = "When the next one is born, tap what it is.";
+pub const ANOTHER: &str = "Another lamb is here";
 /// A ewe lamb.
 pub const EWE_LAMB: &str = "Ewe lamb";
 /// A ram lamb.

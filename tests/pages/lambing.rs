@@ -83,7 +83,7 @@ fn those_at_work_stand_first_with_what_was_seen_of_them_last() {
     let mut phone = lambing("14");
     phone.press("Restless").later(5).open(Screen::Lambing).says("Lambing, or near");
     phone.press("Ewe 14 · Restless 01:00").press("Ewe lamb").open(Screen::Lambing).press("Ewe 14");
-    phone.says("When the next one is born, tap what it is.");
+    phone.says("Another lamb is here");
 }
 
 // The ewe before the lamb.
@@ -140,7 +140,7 @@ fn each_call_to_the_vet_counts() {
 #[test]
 fn twins_are_born_and_all_that_was_tapped_is_noted_of_the_one_that_was_chosen() {
     let mut phone = lambing("27");
-    phone.says("When a lamb is born, tap what it is.");
+    phone.says("A lamb is here");
     phone.press("Ewe lamb").says("27a");
     phone.keys("3.9").press("No help").press("Navel dipped").press("Sucked");
     phone.rest(REST).press("Next lamb").press("Ram lamb").keys("4.2").press("Up");
@@ -184,7 +184,7 @@ fn a_birth_that_is_undone_leaves_the_next_lamb_to_come() {
     let mut phone = lambing("9");
     phone.press("Ewe lamb").says("9a");
     assert!(phone.undo());
-    phone.says("When a lamb is born, tap what it is.").has_no_button("All lambs born");
+    phone.says("A lamb is here").has_no_button("All lambs born");
 }
 
 #[test]
@@ -193,7 +193,7 @@ fn a_lambing_that_is_opened_again_begins_with_the_next_lamb() {
     phone.press("Ewe lamb").keys("4.1").rest(REST);
     let litter = *phone.flock.lambs.keys().next().expect("a lamb");
     for screen in [Screen::LambingEwe(first_ewe(&phone)), Screen::LambingLamb(litter)] {
-        phone.open(Screen::Lambing).open(screen).says("When the next one is born, tap what it is.");
+        phone.open(Screen::Lambing).open(screen).says("Another lamb is here");
         assert_eq!((readout(&phone), down(&phone)), (None, vec!["Next lamb".to_owned()]));
         phone.press("22a");
         assert_eq!(readout(&phone).as_deref(), Some("4.1"));
@@ -205,7 +205,7 @@ fn one_more_lamb_after_all_were_said_to_be_born_joins_its_litter() {
     let mut phone = lambing("6");
     phone.press("Ewe lamb").press("All lambs born");
     let ewe = first_ewe(&phone);
-    phone.later(1).open(Screen::LambingEwe(ewe)).says("When a lamb is born");
+    phone.later(1).open(Screen::LambingEwe(ewe)).says("A lamb is here");
     phone.press("Ram lamb");
     assert_eq!(down(&phone), ["6b", "Ram lamb", "kg"]);
     assert_eq!(phone.flock.litters.len(), 1);
@@ -232,7 +232,7 @@ fn a_birth_on_the_address_of_a_lamb_that_is_gone_begins_a_litter_of_its_own() {
     let mut phone = at_night();
     phone.press("Dam unknown").press("Ram lamb");
     assert!(phone.undo());
-    phone.says("When a lamb is born");
+    phone.says("A lamb is here");
     phone.press("Ewe lamb");
     assert_eq!(down(&phone), ["Ewe lamb", "kg"]);
     assert!(matches!(phone.screen, Screen::LambingLamb(lamb) if phone.flock.lamb(lamb).is_some()));
@@ -251,7 +251,7 @@ fn a_ewe_scanned_with_two_is_not_done_after_one_unless_that_is_said() {
     assert_eq!(filled(&phone), ["Next lamb"]);
     phone.press("All lambs born").says("The scan saw 2, and 1 is noted.");
     phone.press("No, one is still to come");
-    phone.says("When the next one is born");
+    phone.says("Another lamb is here");
     phone.press("Ram lamb");
     assert_eq!(filled(&phone), ["All lambs born"]);
     assert!(phone.undo());

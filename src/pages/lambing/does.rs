@@ -1,13 +1,13 @@
 //! What a press on a lambing does that is no plain fact: a birth, which lamb is chosen, the end, and what the keys come to.
 
-use yeanling_core::book::{Event, LambId, Sex};
-use yeanling_core::units::{Mass, System};
+use yeanling_core::book::{Care, Event, LambId, Sex};
+use yeanling_core::units::{Mass, System, TimeDelta};
 
-use super::{CHOSEN, HELD, Work, in_hand, labor, only, weight};
+use super::{CHOSEN, FOUND, HELD, Work, found, in_hand, labor, only, weight};
 use crate::draft::Draft;
 use crate::sheets::ewe_picker;
 use crate::view::View;
-use crate::{Effect, Screen, Sheet};
+use crate::{Action, Effect, Screen, Sheet};
 
 /// What only a lambing does.
 #[derive(Clone, Debug, PartialEq)]
@@ -124,25 +124,33 @@ fn choose(work: Work, draft: &mut Draft, lamb: Option<LambId>) -> Vec<Effect> {
 /// Whoever was in hand no longer is: what was typed for it is noted, or waits for an answer.
 fn put_down(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let effects = in_hand(&draft.fields).map(|lamb| weight::put_down(view, draft, lamb)).unwrap_or_default();
-    [CHOSEN, HELD].into_iter().for_each(|key| draft.fields.forget(key));
+    [CHOSEN, HELD, FOUND].into_iter().for_each(|key| draft.fields.forget(key));
     effects
 }
 
 fn born(work: Work, screen: Screen, draft: &mut Draft, (sex, alive): (Option<Sex>, bool)) -> Vec<Effect> {
+    let (view, found) = (work.view, found(&draft.fields));
     let beside = work.lambs().first().copied();
-    let born = work.view.noting(Event::LambBorn { dam: work.dam, beside, sex, alive });
+    let event = Event::LambBorn { dam: work.dam, beside, sex, alive };
+    let at = found.map_or(view.now, |found| view.now - TimeDelta::hours(found.hours()));
+    let born = view.noting_at(event, at);
     let lamb = born.id.as_lamb();
-    let mut effects = draft.note(work.view, vec![born]);
+    let was_found = found.map(|_| view.noting(Event::Care(Care::FoundBorn { lamb })));
+    let mut effects = draft.note(view, std::iter::once(born).chain(was_found).collect());
     if effects.is_empty() {
         return effects;
     }
     if work.litter.is_none() && !matches!(screen, Screen::LambingEwe(_)) {
         // Nobody's litter has the address of its first lamb.
         let there = Screen::LambingLamb(lamb);
-        effects.push(Effect::There(there, only(Does::Choose(Some(lamb)))));
+        let then = match draft.fields.chosen(FOUND).filter(|_| found.is_some()) {
+            Some(place) => Action::Choose(FOUND.into(), place),
+            None => only(Does::Choose(Some(lamb))),
+        };
+        effects.push(Effect::There(there, then));
         effects.push(Effect::Replace(there));
-    } else {
-        effects.extend(put_down(work.view, draft));
+    } else if found.is_none() {
+        effects.extend(put_down(view, draft));
         draft.fields.set(CHOSEN, lamb.to_string());
     }
     effects

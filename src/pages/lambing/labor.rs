@@ -1,4 +1,6 @@
-//! The ewe before the lamb: what is due for her now, the signs as large buttons, the clean hand, the vet.
+//! The ewe before the lamb: her clock with its job, what is seen as large buttons, help, the vet.
+//!
+//! What the job asks for stands on its card, and among the other buttons when there is none: each button once.
 
 use yeanling_core::book::{Animal, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
@@ -27,64 +29,114 @@ pub(super) fn look(view: &View, draft: &mut Draft, ewe: Option<EweId>) {
     draft.fields.choose(WAS_DUE, usize::from(due));
 }
 
-/// Returns what was seen of a ewe, and what it asks for.
-pub(super) fn blocks(view: &View, fields: &Fields, id: EweId) -> Blocks {
-    let due = first_due(view, id).map(|duty| due_card(view, duty, id)).unwrap_or_default();
+/// Returns her clock and its job, then the lamb's buttons, then what is seen of her and what can be done.
+pub(super) fn around(view: &View, fields: &Fields, id: EweId, lamb: Blocks) -> Blocks {
+    let duty = first_due(view, id);
+    let due = duty.map(|duty| due_card(view, duty, id)).unwrap_or_default();
     let above = fields.chosen(WAS_DUE).map_or(!due.is_empty(), |was_due| was_due == 1);
+    // Only what stands on the card is left out below.
+    let jobs = if due.is_empty() { &[] } else { duty.map_or(&[] as &[Job], jobs) };
     let ewe = view.flock.ewe(id);
-    let labor = buttons("labor-buttons", in_labor_now(view, ewe, id)).then(looked(view, ewe));
-    let parts = Blocks::new()
-        .section("signs", words::SIGNS_TITLE, buttons("sign-buttons", signs(ewe, id)))
-        .section("labor", words::LABOR_TITLE, labor);
+    let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, ewe, jobs));
+    let parts =
+        lamb.section("signs", words::SIGNS_TITLE, buttons("sign-buttons", 3, signs(ewe, id)).then(shows(id)));
+    let parts = parts.section("help", words::HELP_TITLE, help);
     if above { Blocks::new().group("labor-due", Shape::LaborDue, due).then(parts) } else { parts.then(due) }
 }
 
-fn buttons(key: &'static str, inside: Blocks) -> Blocks {
-    held(key, |inside| Kind::Buttons(Buttons { columns: 2, inside }), inside)
+fn buttons(key: &'static str, columns: u8, inside: Blocks) -> Blocks {
+    held(key, |inside| Kind::Buttons(Buttons { columns, inside }), inside)
 }
 
+/// All that can be seen of her, each with the time it was seen.
 fn signs(ewe: Option<&Ewe>, id: EweId) -> Blocks {
-    words::SIGNS.into_iter().fold(Blocks::new(), |blocks, sign| {
+    let blocks = words::SIGNS.into_iter().fold(Blocks::new(), |blocks, sign| {
         let event = Event::SignSeen { ewe: id, sign };
         let key = format!("sign-{sign:?}").to_lowercase();
         seen(blocks, key.into(), words::sign(sign), (ewe, Saw::Sign(sign)), event)
-    })
+    });
+    let waters = Event::WaterBagSeen { ewe: id };
+    let blocks = seen(blocks, "waters".into(), words::WATERS, (ewe, Saw::WaterBag), waters);
+    let straining = Event::StrainingSeen { ewe: id };
+    seen(blocks, "straining".into(), words::STRAINING, (ewe, Saw::Straining), straining)
 }
 
-fn in_labor_now(view: &View, ewe: Option<&Ewe>, id: EweId) -> Blocks {
+fn shows(id: EweId) -> Blocks {
+    Blocks::new().button(Button::new("shows", words::SHOWS, Action::Ask(Sheet::Part(id))))
+}
+
+/// What can be done for a ewe at work.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Job {
+    Look,
+    Hand,
+    PutRight,
+    Vet,
+    Said,
+}
+
+/// What a duty asks for, the first first.
+const fn jobs(duty: &Duty) -> &'static [Job] {
+    let Task::Ewe(_, task) = duty.task else { return &[] };
+    match task {
+        EweTask::Look => &[Job::Look, Job::Hand],
+        EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress | EweTask::NextLamb { .. } => {
+            &[Job::Hand, Job::Vet]
+        }
+        EweTask::NeckTight => &[Job::Vet, Job::Said],
+        EweTask::PutRight { .. } => &[Job::PutRight, Job::Vet],
+        EweTask::Afterbirth { .. } | EweTask::LetOut => &[Job::Vet],
+    }
+}
+
+/// Adds the button of a job.
+fn job(blocks: Blocks, view: &View, (ewe, id): (Option<&Ewe>, EweId), job: Job, filled: bool) -> Blocks {
     let animal = Animal::Ewe(id);
-    // Each call counts, so it is no mark that a second tap takes back.
-    let last = ewe.and_then(|ewe| ewe.vet.last()).map(|call| call.at);
-    let called = words::vet_called(last.filter(|at| view.now.since(*at) < TimeDelta::hours(24)));
-    let call = Action::Note(vec![Event::VetCalled { animal }]);
-    let put_right = Event::Care(Care::PutRight { ewe: id });
-    let blocks = Blocks::new();
-    let blocks =
-        seen(blocks, "waters".into(), words::WATERS, (ewe, Saw::WaterBag), Event::WaterBagSeen { ewe: id });
-    let blocks = seen(
-        blocks,
-        "straining".into(),
-        words::STRAINING,
-        (ewe, Saw::Straining),
-        Event::StrainingSeen { ewe: id },
-    )
-    .button(Button::new("shows", words::SHOWS, Action::Ask(Sheet::Part(id))))
-    .button(Button::new("hand", words::HAND, Action::Ask(Sheet::Hand(id))));
-    let blocks = seen(blocks, "helping".into(), words::HELP, (ewe, Saw::Help), Event::HelpBegun { ewe: id });
-    seen(blocks, "put-right".into(), danger::PUT_RIGHT, (ewe, Saw::PutRight), put_right)
-        .button(Button::new("vet", called, call))
-        .button(Button::new("said", danger::SAID, Action::Ask(Sheet::Vet(animal))))
+    match job {
+        Job::Look => {
+            let well = may_be_well(view.duties.iter(), animal, view.now);
+            let looked = Action::Note(vec![Event::LookedAt { animal }]);
+            blocks.button(Button::new("looked", words::looked(well), looked).filled_if(filled))
+        }
+        Job::Hand => {
+            let hand = Action::Ask(Sheet::Hand(id));
+            blocks.button(Button::new("hand", words::HAND, hand).filled_if(filled))
+        }
+        Job::PutRight => {
+            let put_right = Event::Care(Care::PutRight { ewe: id });
+            seen(blocks, "put-right".into(), danger::PUT_RIGHT, (ewe, Saw::PutRight), put_right)
+        }
+        Job::Vet => {
+            // Each call counts, so it is no mark that a second tap takes back.
+            let last = ewe.and_then(|ewe| ewe.vet.last()).map(|call| call.at);
+            let called = words::vet_called(last.filter(|at| view.now.since(*at) < TimeDelta::hours(24)));
+            let call = Action::Note(vec![Event::VetCalled { animal }]);
+            blocks.button(Button::new("vet", called, call).filled_if(filled))
+        }
+        Job::Said => blocks.button(Button::new("said", danger::SAID, Action::Ask(Sheet::Vet(animal)))),
+    }
+}
+
+/// What can be done for her beside the job on the card.
+fn help(view: &View, ewe: Option<&Ewe>, id: EweId, on_card: &[Job]) -> Blocks {
+    let helping = Event::HelpBegun { ewe: id };
+    let blocks = seen(Blocks::new(), "helping".into(), words::HELP, (ewe, Saw::Help), helping);
+    let others = [Job::Hand, Job::PutRight, Job::Vet, Job::Said].into_iter();
+    let others = others.filter(|job| !on_card.contains(job));
+    others.fold(blocks, |blocks, one| job(blocks, view, (ewe, id), one, false))
 }
 
 /// Of a ewe at work: someone looked, or she is not lambing after all.
-fn looked(view: &View, ewe: Option<&Ewe>) -> Blocks {
+fn looked(view: &View, ewe: Option<&Ewe>, on_card: &[Job]) -> Blocks {
     let Some(ewe) = ewe.filter(|ewe| ewe.labor.is_some()) else { return Blocks::new() };
-    let animal = Animal::Ewe(ewe.id);
-    let well = may_be_well(view.duties.iter(), animal, view.now);
-    let looked = Action::Note(vec![Event::LookedAt { animal }]);
     let not = Action::Note(vec![Event::NotLambing { ewe: ewe.id }]);
     let not = Button::new("not-lambing", words::NOT_LAMBING, not).quiet();
-    Blocks::new().buttons(2, [Button::new("looked", words::looked(well), looked), not])
+    let look = if on_card.contains(&Job::Look) {
+        Blocks::new()
+    } else {
+        job(Blocks::new(), view, (Some(ewe), ewe.id), Job::Look, false)
+    };
+    buttons("looked-buttons", 2, look.button(not))
 }
 
 /// The most urgent duty of this ewe.
@@ -94,23 +146,23 @@ fn first_due<'a>(view: &'a View, id: EweId) -> Option<&'a Duty> {
     view.duties.iter().find(of_her)
 }
 
-/// What is due, large, with its reasons.
+/// Her clock and its job: how long, what to do, the ribbon, and the buttons that do it.
 fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
     let now = view.now;
-    let (Some(ewe), Some(clock)) = (view.flock.ewe(id), LaborClock::of(duty)) else { return Blocks::new() };
-    let since = (now.since(duty.since) >= TimeDelta::minutes(1)).then(|| span(now.since(duty.since)));
+    let (Some(ewe), Some(reason)) = (view.flock.ewe(id), LaborClock::of(duty)) else { return Blocks::new() };
+    let long = now.since(duty.since) >= TimeDelta::minutes(1);
     let figure = Figure {
-        also: since.as_ref().map(|_| words::SO_FAR.to_owned()).unwrap_or_default(),
-        value: since.unwrap_or_else(|| words::JUST_BEGUN.to_owned()),
-        buttons: vec![why(duty_words::why_title(clock.task), Reason::Labor(clock))],
+        value: if long { span(now.since(duty.since)) } else { words::JUST_BEGUN.to_owned() },
+        also: words::since(ewe.saw_at(duty.since), &clock(duty.since)),
+        buttons: vec![why(duty_words::why_title(reason.task), Reason::Labor(reason))],
         ..Figure::default()
     };
     let inside = Blocks::new()
-        .remark(duty_words::task(duty.task, view.system()), [])
         .add("due-since", Kind::Figure(figure))
+        .lead(duty_words::task(duty.task, view.system()))
         .add("due-ribbon", Kind::Ribbon(duty_ribbon(duty, now, false, &pins(ewe))))
-        .remark(words::counted(ewe.saw_at(duty.since), duty, now), []);
-    let inside = match clock.task {
+        .remark(duty_words::when(duty, now), []);
+    let inside = match reason.task {
         EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
         EweTask::Look
         | EweTask::LongRestless
@@ -122,7 +174,11 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::Afterbirth { .. }
         | EweTask::LetOut => inside,
     };
-    Blocks::new().card("due", inside)
+    let jobs = jobs(duty).iter().enumerate();
+    let jobs = jobs.fold(Blocks::new(), |blocks, (place, one)| {
+        job(blocks, view, (Some(ewe), id), *one, place == 0)
+    });
+    Blocks::new().card("due", inside.then(buttons("due-buttons", 2, jobs)))
 }
 
 /// What was seen of her, as pins.

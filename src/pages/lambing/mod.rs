@@ -14,6 +14,8 @@ use std::sync::Arc;
 
 use yeanling_core::book::{EweId, LambId, Sex};
 use yeanling_core::flock::Litter;
+use yeanling_core::units::TimeDelta;
+use yeanling_words::danger::{self, Found};
 use yeanling_words::{animals, cautions, frame, lambing as words};
 
 pub(crate) use does::{Does, does, enter, leave, typed};
@@ -25,14 +27,16 @@ pub(crate) use who::page as who_page;
 
 use crate::block::{Block, Choice, Choices, Heading, HeadingLook, Kind};
 use crate::draft::{Draft, Fields};
-use crate::page::{Blocks, Page};
+use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet};
+use crate::{Action, Button, Reason, Screen, Sheet};
 
 /// The lamb that is chosen; without one, the one that comes next is.
 const CHOSEN: &str = "lambing-lamb";
 /// Whether the next lamb or the end was asked for while a weight was still asked about.
 const HELD: &str = "lambing-held";
+/// How old lambs can be that were found, by its place; nothing of lambs born now.
+const FOUND: &str = "lambing-found";
 
 /// A lambing as its screen has it.
 #[derive(Clone, Copy, Debug)]
@@ -52,7 +56,7 @@ impl<'a> Work<'a> {
             (view.flock.litter_of(lamb), None)
         } else if let Screen::LambingEwe(ewe) = screen {
             let latest = view.flock.litters_of(ewe).into_iter().next();
-            (latest.filter(|litter| litter.goes_on(view.now)), Some(ewe))
+            (latest.filter(|litter| is_open(view, litter)), Some(ewe))
         } else {
             (None, None)
         };
@@ -73,6 +77,24 @@ impl<'a> Work<'a> {
     fn are_more_to_come(&self) -> bool {
         self.scanned().is_some_and(|scanned| usize::from(scanned) > self.lambs().len())
     }
+
+    /// Says whether another lamb may come: by her scan, or, without one, until the farm's time for looking for it is over.
+    fn may_be_more(&self) -> bool {
+        let wait = TimeDelta::minutes(i64::from(self.view.practice().labor.next_check_minutes));
+        let fresh = |litter: &Litter| !litter.all_said_born() && self.view.now.since(litter.latest) < wait;
+        match self.scanned() {
+            Some(_) => self.are_more_to_come(),
+            None => self.litter.is_some_and(fresh),
+        }
+    }
+}
+
+/// Says whether a litter goes on: also one that was found a short while ago, however long ago it was born.
+fn is_open(view: &View, litter: &Litter) -> bool {
+    let found = |lamb: &LambId| view.flock.lamb(*lamb)?.found;
+    let latest = litter.lambs.iter().filter_map(found).max();
+    let was_found = latest.is_some_and(|at| view.now.since(at) < TimeDelta::hours(24));
+    litter.goes_on(view.now) || (was_found && !litter.all_said_born())
 }
 
 /// Returns the lamb that was chosen last, also once it is no longer there to be chosen.
@@ -96,14 +118,19 @@ pub(crate) fn page(view: &View, draft: &Draft, screen: Screen) -> Page {
     let chosen = work.chosen.and_then(|id| view.flock.lamb(id));
     let part = match chosen {
         Some(lamb) => one_lamb::blocks(view, fields, lamb),
-        None => next_lamb(work.lambs().is_empty())
-            .then(work.dam.map(|ewe| labor::blocks(view, fields, ewe)).unwrap_or_default()),
+        None => {
+            let next = next_lamb(work, fields);
+            match work.dam {
+                Some(ewe) => labor::around(view, fields, ewe, next),
+                None => next,
+            }
+        }
     };
     let began = work.litter.map(|litter| litter.began);
     Page::new(title)
         .back(Screen::Watch, frame::BACK)
         .under(words::under(began, work.scanned()))
-        .blocks(tabs(work).then(part).then(give_dam(work)))
+        .blocks(tabs(work).then(part).then(give_dam(work)).then(people()))
         .thumb(thumb(work, fields))
 }
 
@@ -134,20 +161,44 @@ fn tabs(work: Work) -> Blocks {
     Blocks::new().choices("litter", Choices::new(words::LITTER, options, chosen))
 }
 
-/// The moment of birth: one tap that says what it is, and starts the clocks.
-fn next_lamb(first: bool) -> Blocks {
-    let born =
-        |key: &'static str, label, sex, alive| Button::new(key, label, only(Does::Born(sex, alive))).big();
+/// The moment of birth: one tap that says what it is, and starts the clocks. Of lambs that were found, how old they can be
+/// is chosen once; they are then noted one after another.
+fn next_lamb(work: Work, fields: &Fields) -> Blocks {
+    // Another lamb is another button: a second press in the same place is not taken for one more.
+    let born = |key: &str, label, sex, alive| {
+        let key = format!("{key}-{}", work.lambs().len());
+        Button::new(key, label, only(Does::Born(sex, alive))).big()
+    };
     let buttons = [
         born("ewe-lamb", words::EWE_LAMB, Some(Sex::Ewe), true).filled(),
         born("ram-lamb", words::RAM_LAMB, Some(Sex::Ram), true).filled(),
         born("not-seen", words::NOT_SEEN, None, true),
         born("born-dead", words::BORN_DEAD, None, false),
     ];
-    Blocks::new()
-        .lead(if first { words::FIRST } else { words::ANOTHER })
-        .buttons(2, buttons)
-        .small(cautions::PEOPLE)
+    let title = if work.lambs().is_empty() { words::FIRST } else { words::ANOTHER };
+    let inside = Blocks::new().buttons(2, buttons).choices(FOUND, born_when(fields));
+    Blocks::new().section("lamb", title, inside)
+}
+
+/// When it was born: now, or how old one can be that was found.
+fn born_when(fields: &Fields) -> Choices {
+    let now = Choice::new(danger::BORN_NOW, Action::Choose(FOUND.into(), 0));
+    let found = |(place, found): (usize, Found)| {
+        Choice::new(found.short(), Action::Choose(FOUND.into(), place + 1))
+    };
+    let options = std::iter::once(now).chain(Found::ALL.into_iter().enumerate().map(found)).collect();
+    Choices::new(danger::BORN, options, Some(fields.chosen(FOUND).unwrap_or(0))).snug().labelled()
+}
+
+/// Returns how old lambs can be that were found, if they were.
+fn found(fields: &Fields) -> Option<Found> {
+    let place = fields.chosen(FOUND)?.checked_sub(1)?;
+    Found::ALL.get(place).copied()
+}
+
+/// Who keeps away at lambing, in a line.
+pub(super) fn people() -> Blocks {
+    Blocks::new().remark(cautions::PEOPLE_SHORT, [why(cautions::PEOPLE_TITLE, Reason::People)])
 }
 
 fn give_dam(work: Work) -> Blocks {
@@ -161,20 +212,21 @@ fn give_dam(work: Work) -> Blocks {
     }
 }
 
-/// What stands under the thumb: the next lamb, and the end. A weight that was typed and is still asked about is not noted:
-/// neither comes before it.
+/// What stands under the thumb: the next lamb, and the end; large is what comes next, by her scan or by the clock. A weight
+/// that was typed and is still asked about is not noted: neither comes before it.
 fn thumb(work: Work, fields: &Fields) -> Blocks {
     let chosen = work.chosen.and_then(|id| work.view.flock.lamb(id));
     let asked = chosen.is_some_and(|lamb| weight::is_asked_about(work.view, fields, lamb));
     let held = fields.chosen(HELD).is_some() && asked;
-    let more = work.are_more_to_come();
+    let more = work.may_be_more();
     let mut thumb = Blocks::new().wrong(if held { words::WEIGHT_FIRST } else { "" });
+    let large = |button: Button, large: bool| if large { button.big().filled() } else { button };
     if chosen.is_some() {
-        thumb = thumb.button(Button::new("next", words::NEXT, only(Does::Next)).big().filled_if(more));
+        thumb = thumb.button(large(Button::new("next", words::NEXT, only(Does::Next)), more));
     }
     if !work.lambs().is_empty() {
-        let all = Button::new("all-born", words::ALL_BORN, only(Does::AllBorn));
-        thumb = thumb.button(all.big().filled_if(!more));
+        thumb =
+            thumb.button(large(Button::new("all-born", words::ALL_BORN, only(Does::AllBorn)), !more));
     }
     thumb
 }

@@ -4,9 +4,9 @@ use yeanling_core::arrange::Arrange;
 use yeanling_core::book::EweId;
 use yeanling_core::flock::{Litter, SIGNS_FOR, Saw, Seen};
 use yeanling_core::units::Moment;
-use yeanling_words::{animals, cautions, frame, lambing as words};
+use yeanling_words::{animals, frame, lambing as words};
 
-use super::{Does, only};
+use super::{Does, only, people};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::sheets::ewe_picker::{self, Picked, Picker, Then};
@@ -31,7 +31,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         Picked::New(_) => Then::Lambs.picked(picked),
     });
     let page = Page::new(words::WHO).back(Screen::Watch, frame::BACK);
-    page.blocks(blocks.then(ewes).small(cautions::PEOPLE))
+    page.blocks(blocks.then(ewes).then(people()))
 }
 
 /// Those whose litter is being born, then those of whom something was seen, and what was seen last.
