@@ -10,6 +10,8 @@ pub enum KeyPress {
     Digit(char),
     /// The point.
     Point,
+    /// The larger of two units: what follows is of the smaller.
+    Larger,
     /// Takes the last sign back.
     Backspace,
 }
@@ -20,25 +22,40 @@ impl Keypad {
     pub fn presses(&self, press: KeyPress) -> Action {
         // To take a digit back is to go on with what stands there.
         let stood = if self.anew && press != KeyPress::Backspace { "" } else { &self.value };
-        Action::Type(self.types.clone(), typed(stood, press, self.point, self.most))
+        Action::Type(self.types.clone(), self.typed(stood, press))
     }
-}
 
-/// Returns what stands there after a key: at most one point and `most` signs; a nought in front gives way.
-fn typed(before: &str, press: KeyPress, with_point: bool, most: usize) -> String {
-    let mut after = before.to_owned();
-    match press {
-        KeyPress::Backspace => {
-            after.pop();
+    /// Returns what stands there after a key: at most one point a number and `most` digits and points; a nought in front gives
+    /// way. Of two units the larger is whole.
+    fn typed(&self, before: &str, press: KeyPress) -> String {
+        let sign = self.larger.map(|larger| format!(" {larger} "));
+        let part = sign.as_deref().and_then(|sign| before.split_once(sign));
+        // The number that is being typed.
+        let number = part.map_or(before, |(_, smaller)| smaller);
+        let is_full = before.chars().filter(|sign| sign.is_ascii_digit() || *sign == '.').count() >= self.most;
+        let mut after = before.to_owned();
+        match press {
+            KeyPress::Backspace => match part {
+                Some((larger, "")) => larger.clone_into(&mut after),
+                Some(_) | None => _ = after.pop(),
+            },
+            KeyPress::Larger => {
+                let is_whole = !number.is_empty() && !number.contains('.');
+                let sign = sign.as_deref().filter(|_| part.is_none() && is_whole);
+                after.push_str(sign.unwrap_or_default());
+            }
+            KeyPress::Point if !self.point || number.contains('.') || is_full => {}
+            KeyPress::Point if number.is_empty() => after.push_str("0."),
+            KeyPress::Point => after.push('.'),
+            KeyPress::Digit(digit) if number == "0" => {
+                after.pop();
+                after.push(digit);
+            }
+            KeyPress::Digit(_) if is_full => {}
+            KeyPress::Digit(digit) => after.push(digit),
         }
-        KeyPress::Point if !with_point || before.contains('.') || before.len() >= most => {}
-        KeyPress::Point if before.is_empty() => after.push_str("0."),
-        KeyPress::Point => after.push('.'),
-        KeyPress::Digit(digit) if before == "0" => after = digit.to_string(),
-        KeyPress::Digit(_) if before.len() >= most => {}
-        KeyPress::Digit(digit) => after.push(digit),
+        after
     }
-    after
 }
 
 #[cfg(test)]
@@ -47,13 +64,15 @@ mod tests {
 
     #[track_caller]
     fn check(keys: &str, expected: &str) {
+        let keypad = Keypad { point: true, larger: Some("lb"), most: 5, ..Keypad::default() };
         let typed = keys.chars().fold(String::new(), |before, key| {
             let press = match key {
                 '<' => KeyPress::Backspace,
                 '.' => KeyPress::Point,
+                'l' => KeyPress::Larger,
                 digit => KeyPress::Digit(digit),
             };
-            typed(&before, press, true, 5)
+            keypad.typed(&before, press)
         });
         assert_eq!(typed, expected);
     }
@@ -82,5 +101,21 @@ mod tests {
     #[test]
     fn no_more_signs_than_allowed() {
         check("1234567", "12345");
+    }
+
+    #[test]
+    fn pounds_and_ounces_are_two_numbers_of_which_the_first_is_whole() {
+        check("8l4", "8 lb 4");
+        check("8l04", "8 lb 4");
+        check("8l.5", "8 lb 0.5");
+        check("8ll4", "8 lb 4");
+        check("8.2l5", "8.25");
+        check("l8", "8");
+    }
+
+    #[test]
+    fn backspace_takes_a_unit_back_as_one_sign() {
+        check("8l4<", "8 lb ");
+        check("8l4<<5", "85");
     }
 }

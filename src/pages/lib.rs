@@ -32,6 +32,7 @@ mod milk;
 mod milk_ribbon;
 mod more;
 mod night;
+mod on_keys;
 mod page;
 mod pens;
 pub mod phone;

@@ -9,6 +9,7 @@ use yeanling_words::{errors, lamb as words, weighing};
 
 use crate::block::{Aloud, Block, Choice, Choices, Field, FieldKind, Line, LineLook, Notice, NoticeKind};
 use crate::draft::Fields;
+use crate::on_keys::{OnKeys, What};
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Key, Kind};
@@ -89,6 +90,22 @@ pub(crate) fn field(fields: &Fields, key: &'static str, label: &str, (text, stoo
     Field::new(label, FieldKind::Decimal, fields.text(key, text))
         .error(fields.error(key))
         .units(units(fields, key, stood))
+}
+
+/// Returns the keys for a weight with the choice of its unit; what is wrong with it, then `below`, stands under them.
+pub(crate) fn pad(
+    fields: &Fields,
+    key: impl Into<Key>,
+    label: &'static str,
+    stood: System,
+    below: Blocks,
+) -> Blocks {
+    let key = key.into();
+    let units = units(fields, &key, stood);
+    let below = Blocks::new().wrong(fields.error(&key)).then(below);
+    let (value, system) = (fields.text(&key, ""), unit(fields, &key, stood));
+    let on_keys = OnKeys { what: What::Weight, types: key.clone(), label, value, system, anew: false };
+    on_keys.pad(Some((unit_key(&key), units)), None, below)
 }
 
 /// Returns a weight as it would be typed.

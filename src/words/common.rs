@@ -51,6 +51,14 @@ pub const fn mass_unit(system: System) -> &'static str {
     }
 }
 
+/// Returns the unit of a temperature.
+pub const fn temperature_unit(system: System) -> &'static str {
+    match system {
+        System::Metric => "°C",
+        System::Us => "°F",
+    }
+}
+
 /// Returns a volume in the farm's units with the other in brackets: "195 ml (6.6 fl oz)".
 pub fn volume_both(milk: Volume, system: System) -> String {
     let (first, second) = match system {

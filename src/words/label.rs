@@ -14,6 +14,10 @@ pub const CAUTION: &str = "Caution";
 pub const BACKSPACE: &str = "delete last digit";
 /// Names the point key, whichever sign it shows.
 pub const POINT: &str = "point";
+/// Names the key of the larger of two units: "lb, then the ounces".
+pub fn larger(unit: &str) -> String {
+    format!("{unit}, then the ounces")
+}
 /// Names the pad of digits.
 pub const KEYPAD: &str = "number pad";
 /// Names the list that leads down a page.

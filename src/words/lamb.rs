@@ -76,6 +76,24 @@ pub const WEIGHT: &str = "Weight";
 pub const UNIT: &str = "Unit of weight";
 /// Asks the volume.
 pub const FEED_ASK: &str = "What did it get?";
+/// Labels how much of its feed it took.
+pub const PARTS: &str = "It took";
+
+/// Returns a part of its feed in quarters.
+pub const fn part(quarters: u8) -> &'static str {
+    match quarters {
+        1 => "¼",
+        2 => "½",
+        3 => "¾",
+        _ => "All",
+    }
+}
+
+/// Returns which milk it was: "Milk: ewe's colostrum".
+pub fn which_milk(milk: &str) -> String {
+    format!("Milk: {milk}")
+}
+
 /// Labels the volume.
 pub const VOLUME: &str = "Volume";
 /// Leads to the cold lamb.

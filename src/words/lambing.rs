@@ -45,13 +45,14 @@ pub const SEX: &str = "What it is";
 /// Labels help.
 pub const HELP: &str = "Help at birth";
 /// Labels the weight.
-pub const WEIGHT: &str = "weight";
+pub const WEIGHT: &str = "Weight";
 /// Says that a weight is typed and not noted.
 pub const WEIGHT_FIRST: &str = "The weight is not noted yet. Answer the question, or clear it.";
-/// Offers what was meant by digits that are too much: "4.2 kg?".
+/// Offers what was meant by digits that are too much: "4.2 kg?", "8 lb 4 oz?".
 pub fn meant(weight: &str, system: System) -> String {
     let unit = match system {
         System::Metric => "kg",
+        System::Us if weight.contains("lb") => "oz",
         System::Us => "lb",
     };
     format!("{weight} {unit}?")

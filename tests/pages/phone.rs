@@ -461,6 +461,7 @@ pub(crate) const fn key_press(sign: char) -> KeyPress {
     match sign {
         '<' => KeyPress::Backspace,
         '.' => KeyPress::Point,
+        'l' => KeyPress::Larger,
         digit => KeyPress::Digit(digit),
     }
 }

@@ -2,7 +2,7 @@
 
 use std::sync::Arc;
 
-use yeanling_pages::block::{Kind, LineLook};
+use yeanling_pages::block::{Field, FieldKind, Keypad, Kind, LineLook};
 use yeanling_pages::{Action, Block, Button, Key, Page};
 
 use crate::phone::key_press;
@@ -55,7 +55,9 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
             Kind::DrawnButton(it) => add(&it.label, "", &it.does),
             Kind::FilePick(it) => add(&it.label, "", &it.does),
             Kind::Keypad(it) => {
-                let signs = "0123456789.<".chars().filter(|sign| *sign != '.' || it.point);
+                let signs = "0123456789.l<".chars();
+                let signs = signs.filter(|sign| *sign != '.' || it.point);
+                let signs = signs.filter(|sign| *sign != 'l' || it.larger.is_some());
                 signs.for_each(|sign| add(&format!("key {sign}"), "", &it.presses(key_press(sign))));
             }
             Kind::Ring(it) => add(&it.answer.label, "", &it.answer.does),
@@ -70,13 +72,28 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
     all
 }
 
-/// Returns the fields within reach, each with its key.
-pub(crate) fn fields(page: &Page) -> Vec<(Key, yeanling_pages::block::Field)> {
+/// Returns the fields within reach, each with its key: also what is typed on keys.
+pub(crate) fn fields(page: &Page) -> Vec<(Key, Field)> {
     let field = |block: Arc<Block>| match &block.kind {
         Kind::Field(field) => Some((block.key.clone(), field.clone())),
+        Kind::Keypad(pad) => on_keys(pad),
         _ => None,
     };
     reached(page).into_iter().filter_map(field).collect()
+}
+
+/// A number on the keys as the field it stands for.
+fn on_keys(pad: &Keypad) -> Option<(Key, Field)> {
+    let readout = pad.inside.iter().find_map(|block| match &block.kind {
+        Kind::Readout(readout) => Some(readout),
+        _ => None,
+    })?;
+    let wrong = pad.below.iter().find_map(|block| match &block.kind {
+        Kind::Line(line) if line.look == LineLook::Wrong => Some(line.text.plain()),
+        _ => None,
+    });
+    let field = Field::new(&readout.label, FieldKind::Decimal, &readout.value);
+    Some((pad.types.clone(), field.error(wrong.unwrap_or_default())))
 }
 
 /// Returns every text of a page and its sheets, as it is read out; not what is out of sight.

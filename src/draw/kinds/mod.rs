@@ -70,6 +70,7 @@ const fn class(shape: Shape) -> &'static str {
         Shape::LaborDue => "labor-due",
         Shape::Living | Shape::NotLiving => "lambing-living",
         Shape::LambingSeen => "lambing-seen",
+        Shape::KeypadSays => "keypad-says",
         Shape::LambingHelp => "lambing-help",
         Shape::HelpPart => "help-part",
         Shape::DrawnLine => "drawn-line",

@@ -80,6 +80,8 @@ pub enum Shape {
     LambingSeen,
     /// How a birth went.
     LambingHelp,
+    /// What a number on the keys comes to, in its own room.
+    KeypadSays,
     /// A part of the help, with its anchor.
     HelpPart,
     /// A drawing and its words side by side.
@@ -155,8 +157,9 @@ pub enum NoticeKind {
     Bad,
 }
 
-/// The number pad for wet gloves. Each key types into the field of this key.
-#[derive(Clone, Debug, PartialEq)]
+/// The number pad for wet gloves, one for every number: what is typed and what it comes to across its whole width, the keys,
+/// and below them what is asked about it, so that no key moves for that. Each key types into the field of this key.
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Keypad {
     /// Under which key what is typed is kept.
     pub types: Key,
@@ -166,10 +169,14 @@ pub struct Keypad {
     pub anew: bool,
     /// Whether it has a point.
     pub point: bool,
-    /// How many signs at most.
+    /// The sign of the larger of two units, whose key stands between their numbers ("8 lb 4"); none where there is one unit.
+    pub larger: Option<&'static str>,
+    /// How many digits and points at most.
     pub most: usize,
-    /// What stands beside it.
+    /// What stands above the keys.
     pub inside: Vec<Arc<Block>>,
+    /// What stands below them.
+    pub below: Vec<Arc<Block>>,
 }
 
 impl Row {

@@ -103,12 +103,16 @@ pub struct Toggle {
 }
 
 /// What the keys have typed so far.
-#[derive(Clone, Debug, PartialEq)]
+#[derive(Clone, Debug, Default, PartialEq)]
 pub struct Readout {
     /// Of what.
     pub label: String,
-    /// What stands there; empty shows a dash.
+    /// What stands there, as it was typed; empty shows a dash.
     pub value: String,
+    /// The same as numbers, each with its unit.
+    pub figures: Vec<(String, String)>,
+    /// The same in the other units; empty while nothing is typed that can be told.
+    pub also: String,
 }
 
 /// Buttons in even columns.

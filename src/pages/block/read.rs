@@ -29,7 +29,7 @@ impl Block {
             Kind::Rows(inside) => inside.iter().collect(),
             Kind::Row(it) => it.inside.iter().collect(),
             Kind::Notice(it) => it.inside.iter().collect(),
-            Kind::Keypad(it) => it.inside.iter().collect(),
+            Kind::Keypad(it) => it.inside.iter().chain(&it.below).collect(),
             Kind::Buttons(it) => it.inside.iter().collect(),
             Kind::Figure(it) => it.beside.iter().collect(),
             Kind::Line(_)
@@ -158,7 +158,12 @@ impl Block {
             }
             Kind::Choices(it) => all.extend(it.texts()),
             Kind::Toggle(it) => all.extend([it.label.clone(), it.note.clone().unwrap_or_default()]),
-            Kind::Readout(it) => all.extend([it.label.clone(), it.value.clone()]),
+            Kind::Readout(it) => {
+                let figures = it.figures.iter().map(|(number, unit)| format!("{number} {unit}"));
+                all.push(it.label.clone());
+                all.push(figures.collect::<Vec<_>>().join(" "));
+                all.push(it.also.clone());
+            }
             Kind::FilePick(it) => all.push(it.label.clone()),
             Kind::DrawnButton(it) => all.extend([it.label.clone(), it.note.clone()]),
             Kind::PaperCard(it) => {

@@ -6,8 +6,9 @@ use yeanling_words::{cold_lamb as words, errors};
 
 use super::case::{Able, Age};
 use super::{Does, Hand};
-use crate::block::{Choice, Choices, Keypad, Kind, Notice, NoticeKind, Readout};
+use crate::block::{Choice, Choices, Kind, Notice, NoticeKind};
 use crate::draft::Fields;
+use crate::on_keys::{OnKeys, What};
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Text};
@@ -47,15 +48,12 @@ pub(super) fn how_warm(hand: Hand, title: &'static str) -> Blocks {
     let choice = |(place, system)| Choice::new(words::degrees(system), Action::Choose(SCALE.into(), place));
     let scales = SCALES.into_iter().enumerate().map(choice).collect();
     let chosen = SCALES.iter().position(|one| *one == scale);
-    let beside = Blocks::new()
-        .add("readout", Kind::Readout(Readout { label: words::TEMPERATURE.to_owned(), value: value.clone() }))
-        .choices(SCALE, Choices::new(words::UNIT, scales, chosen).snug());
-    let types = DEGREES.into();
-    let keypad = Keypad { types, value, anew: false, point: true, most: 5, inside: beside.into() };
+    let scales = Choices::new(words::UNIT, scales, chosen).snug();
+    let (types, label, system) = (DEGREES.into(), words::TEMPERATURE, scale);
+    let on_keys = OnKeys { what: What::Temperature, types, label, value, system, anew: false };
     let inside = Blocks::new()
         .remark(words::NORMAL, [])
-        .add("keys", Kind::Keypad(keypad))
-        .then(wrong(fields, scale))
+        .then(on_keys.pad(Some((SCALE.into(), scales)), None, wrong(fields, scale)))
         .button(Button::new("read", words::READ, read(scale)).filled().big());
     Blocks::new().section("how-warm", title, inside)
 }

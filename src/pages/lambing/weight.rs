@@ -12,12 +12,11 @@ use yeanling_core::book::{EntryId, Event, LambId};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::reckon::birth_weight;
 use yeanling_core::units::{Mass, Moment, System};
-use yeanling_words::common::number;
 use yeanling_words::{animals, figures, lambing as words, why as why_words};
 
 use super::{Does, only};
-use crate::block::{Keypad, Kind, Readout};
 use crate::draft::{Draft, Fields};
+use crate::on_keys::{OnKeys, What, keyed};
 use crate::page::{Blocks, why};
 use crate::phone::HalfTyped;
 use crate::view::View;
@@ -73,7 +72,7 @@ impl Keys {
             let read = Weighed::at_birth(digits, *unit);
             return Self { digits: digits.clone(), unit: *unit, read, noted, anew: true };
         }
-        let digits = noted.map(|noted| shown(noted, unit)).unwrap_or_default();
+        let digits = noted.map(|noted| keyed(noted, unit)).unwrap_or_default();
         Self { digits, unit, read: noted.map_or(Weighed::Nothing, Weighed::Good), noted, anew: false }
     }
 
@@ -96,13 +95,6 @@ fn stays(fields: &Fields, read: &Weighed, noted: Option<Mass>) -> bool {
             Weighed::Good(mass) => noted == Some(*mass),
             Weighed::Ask(..) | Weighed::Wrong(_) | Weighed::Nothing => noted.is_none(),
         }
-}
-
-fn shown(mass: Mass, system: System) -> String {
-    match system {
-        System::Metric => number(mass.as_kilograms(), 2),
-        System::Us => number(mass.as_pounds(), 1),
-    }
 }
 
 fn kept(fields: &Fields, key: &str) -> Option<Mass> {
@@ -136,19 +128,27 @@ pub(super) fn stands(fields: &Fields, digits: &str) -> bool {
 /// The keys, and what they come to.
 pub(super) fn blocks(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
     let keys = Keys::of(view, fields, lamb);
-    let readout = Readout { label: words::WEIGHT.to_owned(), value: keys.digits.clone() };
     let units = crate::block::Choices { chosen: unit_place(keys.unit), ..units(fields, DIGITS, keys.unit) };
-    let beside = Blocks::new()
-        .add("weight", Kind::Readout(readout))
-        .choices(unit_key(DIGITS), units)
-        .then(says(view, lamb, &keys));
-    let (types, anew) = (DIGITS.into(), keys.anew);
-    let keypad = Keypad { types, value: keys.digits, anew, point: true, most: 6, inside: beside.into() };
-    Blocks::new().add("keys", Kind::Keypad(keypad))
+    let (says, asks) = (comes_to(view, lamb, &keys), asks(lamb, &keys));
+    let Keys { digits: value, unit: system, anew, .. } = keys;
+    let on_keys =
+        OnKeys { what: What::Weight, types: DIGITS.into(), label: words::WEIGHT, value, system, anew };
+    on_keys.pad(Some((unit_key(DIGITS), units)), Some(says), asks)
 }
 
-fn says(view: &View, lamb: &Lamb, keys: &Keys) -> Blocks {
-    let (id, noted) = (lamb.id, keys.noted);
+/// The verdict, once it is a weight.
+fn comes_to(view: &View, lamb: &Lamb, keys: &Keys) -> Blocks {
+    match &keys.read {
+        Weighed::Ask(typed, _) if keys.noted == Some(*typed) => verdict(view, lamb, *typed),
+        Weighed::Ask(_, meant) if keys.noted == Some(*meant) => verdict(view, lamb, *meant),
+        Weighed::Good(mass) => verdict(view, lamb, *mass),
+        Weighed::Ask(..) | Weighed::Wrong(_) | Weighed::Nothing => Blocks::new(),
+    }
+}
+
+/// What is asked about it, with the answers as buttons.
+fn asks(lamb: &Lamb, keys: &Keys) -> Blocks {
+    let id = lamb.id;
     match &keys.read {
         Weighed::Wrong(wrong) => {
             let offers = meant_by(&keys.digits, keys.unit).into_iter().enumerate();
@@ -158,13 +158,11 @@ fn says(view: &View, lamb: &Lamb, keys: &Keys) -> Blocks {
             };
             offers.map(offer).fold(Blocks::new().wrong(Text::typed(wrong)), Blocks::button)
         }
-        Weighed::Ask(typed, _) if noted == Some(*typed) => verdict(view, lamb, *typed),
-        Weighed::Ask(typed, meant) if noted != Some(*meant) => ask_pounds(*typed, *meant, |mass| {
+        Weighed::Ask(typed, meant) if keys.are_asked_about() => ask_pounds(*typed, *meant, |mass| {
             let unit = if mass == *meant { System::Us } else { System::Metric };
             only(Does::Weighs(id, mass, unit))
         }),
-        Weighed::Ask(_, mass) | Weighed::Good(mass) => verdict(view, lamb, *mass),
-        Weighed::Nothing => Blocks::new(),
+        Weighed::Ask(..) | Weighed::Good(_) | Weighed::Nothing => Blocks::new(),
     }
 }
 
@@ -178,16 +176,22 @@ fn verdict(view: &View, lamb: &Lamb, mass: Mass) -> Blocks {
     Blocks::new().remark(text, [why(figures::BIRTH_WEIGHT, Reason::BirthBand(Box::new(band)))])
 }
 
-/// Returns what can have been meant by digits that are too much for a lamb: a point is missing ("4.2" for "42"), or
-/// they are pounds ("16").
+/// Returns what can have been meant by digits that are too much for a lamb: a point is missing ("4.2" for "42"), they are
+/// pounds ("16"), or pounds and ounces ("8 lb 4" for "84").
 fn meant_by(digits: &str, system: System) -> Vec<(String, System)> {
     let is_good =
         |(digits, unit): &(String, System)| matches!(Weighed::at_birth(digits, *unit), Weighed::Good(_));
-    let places = (1..digits.len()).filter(|_| digits.bytes().all(|digit| digit.is_ascii_digit()));
-    let point =
-        places.map(|place| (format!("{}.{}", &digits[..place], &digits[place..]), system)).find(is_good);
+    let point = places_of(digits).map(|(whole, rest)| (format!("{whole}.{rest}"), system)).find(is_good);
+    let ounces = places_of(digits).map(|(pounds, ounces)| (format!("{pounds} lb {ounces}"), System::Us));
+    let ounces = ounces.filter(|_| system == System::Us).find(is_good);
     let pounds = Some((digits.to_owned(), System::Us)).filter(|_| system == System::Metric).filter(is_good);
-    pounds.into_iter().chain(point).collect()
+    pounds.into_iter().chain(point).chain(ounces).collect()
+}
+
+/// Returns digits in two at each of their places; nothing of what is not digits alone.
+fn places_of(digits: &str) -> impl Iterator<Item = (&str, &str)> {
+    let alone = digits.bytes().all(|digit| digit.is_ascii_digit());
+    (1..digits.len()).filter(move |_| alone).map(|place| digits.split_at(place))
 }
 
 /// Something was typed, or its unit chosen. Later keys start their own wait; this one then finds other digits, or nothing

@@ -55,9 +55,8 @@ pub(super) fn save_condition(view: &View, draft: &mut Draft, ewe: EweId) -> Vec<
 
 /// Returns the sheet on which a ewe is weighed.
 pub(super) fn ewe_weight(view: &View, fields: &Fields, ewe: EweId) -> SheetPage {
-    let field = weight::field(fields, WEIGHT, lamb::WEIGHT, ("", view.system()));
-    SheetPage::new(words::WEIGH_ASK, Blocks::new().field(WEIGHT, field).button(save_button()))
-        .whose(whose(view, Animal::Ewe(ewe)))
+    let keys = weight::pad(fields, WEIGHT, lamb::WEIGHT, view.system(), Blocks::new());
+    SheetPage::new(words::WEIGH_ASK, keys.button(save_button())).whose(whose(view, Animal::Ewe(ewe)))
 }
 
 /// Saves her weight.

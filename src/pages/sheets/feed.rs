@@ -3,15 +3,16 @@
 use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::hold_milk;
-use yeanling_words::{errors, lamb as words};
+use yeanling_words::{common, errors, lamb as words, noted};
 
 use super::parts::{save_button, whose};
-use crate::Effect;
-use crate::block::{Field, FieldKind};
+use crate::block::{Choice, Choices};
 use crate::draft::{Draft, Fields};
-use crate::milk::{milk, milks, tube, typed_volume, volume_unit, way, ways};
+use crate::milk::{milk, milks, tube, typed_volume, way, ways};
+use crate::on_keys::{OnKeys, What};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
+use crate::{Action, Effect};
 
 const VOLUME: &str = "fed-volume";
 const WAY: &str = "fed-way";
@@ -25,21 +26,52 @@ pub(super) fn sheet(view: &View, fields: &Fields, ready: Ready) -> SheetPage {
     let (lamb, _, stood) = ready;
     let system = view.system();
     let hold = view.flock.lamb(lamb).and_then(hold_milk);
-    let volume = Field::new(words::VOLUME, FieldKind::Decimal, volume(view, fields, ready))
-        .error(fields.error(VOLUME))
-        .unit(volume_unit(system));
     let mut blocks = Blocks::new();
     if let Some(hold) = hold {
         blocks = blocks.caution(words::hold(hold, system));
     }
-    blocks = blocks
-        .field(VOLUME, volume)
-        .choices(WAY, ways(fields, WAY, Way::Bottle))
-        .choices(MILK, milks(fields, MILK, stood));
+    blocks = blocks.choices(WAY, ways(fields, WAY, Way::Bottle));
     if way(fields, WAY, Way::Bottle) == Way::Tube {
         blocks = blocks.caution(tube().iter().copied());
     }
-    SheetPage::new(words::FEED_ASK, blocks.button(save_button())).whose(whose(view, Animal::Lamb(lamb)))
+    let types = VOLUME.into();
+    let value = volume(view, fields, ready);
+    let on_keys =
+        OnKeys { what: What::Volume, types, label: words::VOLUME, value, system, anew: is_ready(fields) };
+    let milk = fold_of_milk(fields, stood);
+    blocks = blocks
+        .then(parts(view, fields, ready))
+        .then(on_keys.pad(None, None, Blocks::new().wrong(fields.error(VOLUME))))
+        .then(milk)
+        .button(save_button());
+    SheetPage::new(words::FEED_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
+}
+
+/// Whether the volume that lies ready still stands: the first key begins another.
+fn is_ready(fields: &Fields) -> bool {
+    fields.typed(VOLUME).is_none()
+}
+
+/// Which milk it was, folded away: it is the one that is next most often.
+fn fold_of_milk(fields: &Fields, stood: Milk) -> Blocks {
+    let label = words::which_milk(noted::milk(milk(fields, MILK, stood)));
+    Blocks::new().fold("fed-milk-fold", label, Blocks::new().choices(MILK, milks(fields, MILK, stood)))
+}
+
+/// How much it took of the volume that lies ready, a press each; nothing while the lamb must not have any.
+fn parts(view: &View, fields: &Fields, ready: Ready) -> Blocks {
+    let (lamb, planned, stood) = ready;
+    let system = view.system();
+    let held = view.flock.lamb(lamb).and_then(hold_milk).is_some();
+    let Some(planned) = planned.filter(|_| !held) else { return Blocks::new() };
+    let (milk, way) = (milk(fields, MILK, stood), way(fields, WAY, Way::Bottle));
+    let part = |quarters: u8| {
+        let took = Volume::from_milliliters(planned.as_milliliters() * f64::from(quarters) / 4.0);
+        let took = if quarters == 4 { planned } else { took.offered(system) };
+        let fed = Event::Fed { lamb, volume: took, milk, way };
+        Choice::new(words::part(quarters), Action::Answer(vec![fed])).note(common::volume(took, system))
+    };
+    Blocks::new().choices("fed-parts", Choices::new(words::PARTS, (1..=4).map(part).collect(), None).labelled())
 }
 
 /// Returns the volume as it is typed, or lies ready. A volume that lies ready asks to be given: none does while the lamb must

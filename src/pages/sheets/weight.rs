@@ -15,8 +15,8 @@ const WEIGHT: &str = "lamb-weight";
 
 /// Returns the sheet.
 pub(super) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
-    let field = weight::field(fields, WEIGHT, words::WEIGHT, ("", view.system()));
-    let blocks = Blocks::new().field(WEIGHT, field).then(question(view, fields, lamb)).button(save_button());
+    let blocks = weight::pad(fields, WEIGHT, words::WEIGHT, view.system(), question(view, fields, lamb))
+        .button(save_button());
     SheetPage::new(words::WEIGH_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
 }
 

@@ -11,7 +11,7 @@ use yeanling_words::{animals, errors, frame, lamb as lamb_words, refusals, weigh
 
 pub(crate) use wean::sheet as wean_sheet;
 
-use crate::block::{Field, FieldKind, Heading, HeadingLook, Keypad, Kind, Readout};
+use crate::block::{Field, FieldKind, Heading, HeadingLook, Kind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page, key_of};
 use crate::view::View;
@@ -21,8 +21,6 @@ use crate::{Action, Button, Effect, Key, Screen, weight};
 const AT: &str = "weighing-at";
 /// Who is looked for.
 const FIND: &str = "weighing-find";
-/// The most signs of a weight on the keys.
-const MOST_SIGNS: usize = 6;
 
 /// What only this screen knows how to do.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -72,20 +70,10 @@ fn turn(view: &View, fields: &Fields, lamb: &Lamb, (at, of): (usize, usize)) -> 
         .remark(words::place(at, of, weighed_today(view.flock, view.now)), [])
         .add("name", Kind::Heading(name))
         .text(last(view, lamb))
-        .add(format!("{key}-keys"), Kind::Keypad(keypad(view, fields, &key)))
-        .failed(fields.error(&key))
+        .then(weight::pad(fields, key, lamb_words::WEIGHT, view.system(), Blocks::new()))
         .button(Button::new("save", words::NEXT, save).filled())
         .buttons(2, [skip].into_iter().chain(back))
         .field(FIND, Field::new(words::FIND, FieldKind::Search, fields.text(FIND, "")))
-}
-
-fn keypad(view: &View, fields: &Fields, key: &Key) -> Keypad {
-    let value = fields.text(key, "");
-    let readout = Readout { label: lamb_words::WEIGHT.to_owned(), value: value.clone() };
-    let beside = Blocks::new()
-        .add("weighing-readout", Kind::Readout(readout))
-        .choices(weight::unit_key(key), weight::units(fields, key, view.system()));
-    Keypad { types: key.clone(), value, anew: false, point: true, most: MOST_SIGNS, inside: beside.into() }
 }
 
 /// What it is, how old, and what it weighed last.
