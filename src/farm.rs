@@ -115,7 +115,7 @@ impl Farm {
             saved_here: RwSignal::new(storage::saved_here()),
             shout: RwSignal::new(None),
             cold_lamb: RwSignal::new(draft::cold_lamb()),
-            half_typed: RwSignal::new(BTreeMap::new()),
+            half_typed: RwSignal::new(HalfTyped::read(&draft::half_typed())),
             missed_stood: RwSignal::new(Vec::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),

@@ -164,7 +164,7 @@ fn heard(event: &Event, standing: &Standing) -> Option<Action> {
             if key == "Enter" {
                 return on(&target)?.enter;
             }
-            let keys = target.closest(".keys").ok().flatten()?;
+            let keys = keys_for(&target)?;
             let name = if key == "," { "." } else { &key };
             let named = name.len() == 1 || name == "Backspace";
             let pressed = keys.query_selector(&format!("[data-key=\"{name}\"]"));
@@ -173,6 +173,23 @@ fn heard(event: &Event, standing: &Standing) -> Option<Action> {
             on(&pressed)?.press
         }
         _ => None,
+    }
+}
+
+/// Returns the keys that a digit of the keyboard presses: those under the focus, or those of what lies uppermost, where nothing
+/// is typed into.
+fn keys_for(target: &Element) -> Option<Element> {
+    let found = |one: Result<Option<Element>, _>| one.ok().flatten();
+    if let Some(keys) = found(target.closest(".keys")) {
+        return Some(keys);
+    }
+    if target.matches("input, textarea, select").unwrap_or(true) {
+        return None;
+    }
+    let document = target.owner_document()?;
+    match found(document.query_selector("dialog[open]")) {
+        Some(dialog) => found(dialog.query_selector(".keys")),
+        None => found(document.query_selector(".keys")),
     }
 }
 

@@ -1,4 +1,5 @@
-//! What is answered in a decision aid without a record: this phone's alone, so that a reload loses nothing.
+//! What is answered in a decision aid without a record, and digits on the keys that are not noted yet: this phone's alone, so
+//! that a reload loses nothing.
 
 use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::window;
@@ -7,6 +8,27 @@ use wasm_bindgen::{JsCast, closure::Closure};
 use super::local;
 
 const COLD_LAMB: &str = "yeanling/cold-lamb";
+
+const HALF_TYPED: &str = "yeanling/half-typed";
+
+/// Returns the digits that were not noted; empty when none are.
+#[must_use]
+pub fn half_typed() -> String {
+    if local::available() { LocalStorage::get(HALF_TYPED).unwrap_or_default() } else { String::new() }
+}
+
+/// Keeps digits that are not noted yet.
+pub fn keep_half_typed(text: &str) {
+    if !local::available() {
+        return;
+    }
+    if text.is_empty() {
+        LocalStorage::delete(HALF_TYPED);
+    } else {
+        // What cannot be kept is still on the screen, and is noted when the keys rest.
+        let _ = LocalStorage::set(HALF_TYPED, text);
+    }
+}
 
 /// Returns what was answered about a cold lamb; empty when nothing was.
 #[must_use]

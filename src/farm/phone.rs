@@ -42,12 +42,13 @@ impl Farm {
         self.cold_lamb.set(text.to_owned());
     }
 
-    /// Keeps the digits of a lamb's birth weight that are still asked about, as long as this page is open; or lets them go.
+    /// Keeps the digits of a lamb's birth weight that are not noted yet, or lets them go.
     pub fn keep_digits(self, lamb: LambId, digits: Option<HalfTyped>) {
         self.half_typed.update(|all| match digits {
             Some(digits) => _ = all.insert(lamb, digits),
             None => _ = all.remove(&lamb),
         });
+        draft::keep_half_typed(&self.half_typed.with_untracked(HalfTyped::write));
     }
 
     /// Asks the browser to print the page.

@@ -97,7 +97,7 @@ pub enum Request {
     TakeIn(Arc<Incoming>),
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
-    /// Keeps the digits of a lamb's birth weight that are still asked about, or lets them go.
+    /// Keeps the digits of a lamb's birth weight that are not noted yet, or lets them go.
     KeepDigits(LambId, Option<HalfTyped>),
 }
 

@@ -21,7 +21,7 @@ use crate::{Action, Button, Screen, Sheet, timeline, withheld};
 pub(crate) fn page(view: &View, id: EweId) -> Page {
     let (to, name) = view.back(Screen::Ewe(id));
     let Some(ewe) = view.flock.ewe(id) else {
-        return Page::new(frame::GONE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
     };
     let mut blocks = Blocks::new();
     if !ewe.lives() {

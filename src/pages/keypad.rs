@@ -32,7 +32,8 @@ impl Keypad {
         let part = sign.as_deref().and_then(|sign| before.split_once(sign));
         // The number that is being typed.
         let number = part.map_or(before, |(_, smaller)| smaller);
-        let is_full = before.chars().filter(|sign| sign.is_ascii_digit() || *sign == '.').count() >= self.most;
+        let is_full =
+            before.chars().filter(|sign| sign.is_ascii_digit() || *sign == '.').count() >= self.most;
         let mut after = before.to_owned();
         match press {
             KeyPress::Backspace => match part {

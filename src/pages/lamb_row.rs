@@ -14,7 +14,7 @@ use crate::{Key, Screen};
 /// Returns a lamb as a row that leads to its screen.
 pub(crate) fn lamb_row(view: &View, id: LambId) -> (Key, Row) {
     let told = view.flock.lamb(id).map(|lamb| lamb_words(view.flock, lamb, view.now));
-    let (name, kind) = told.unwrap_or_else(|| (frame::GONE.to_owned(), String::new()));
+    let (name, kind) = told.unwrap_or_else(|| (frame::NOT_HERE.to_owned(), String::new()));
     (key_of("lamb", id.entry()), Row::new(name).kind(kind).to(Screen::Lamb(id)))
 }
 

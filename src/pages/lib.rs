@@ -6,6 +6,7 @@
 //! A field passes on what is typed when the screen goes away under it, as by the phone's back button.
 
 mod action;
+mod birth_weight;
 pub mod block;
 mod bottle_round;
 mod button;
@@ -215,14 +216,14 @@ fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<E
 
 /// The screen is come to.
 pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
-    lambing::enter(screen, view, draft);
+    let mut effects = lambing::enter(screen, view, draft);
     match screen {
         Screen::Flock => flock::enter(view, draft),
         Screen::Watch => watch::enter(draft),
-        Screen::HandOver => return hand_over::enter(),
+        Screen::HandOver => effects.extend(hand_over::enter()),
         _ => {}
     }
-    Vec::new()
+    effects
 }
 
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed

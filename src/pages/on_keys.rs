@@ -10,6 +10,9 @@ use crate::page::Blocks;
 /// The sign of the larger of the two units that a scale in pounds shows.
 const POUNDS: &str = "lb";
 
+/// Stands where the ounces will.
+const NOTHING_YET: &str = "–";
+
 /// What is typed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(crate) enum What {
@@ -69,7 +72,9 @@ impl OnKeys {
         let (value, also) = (self.value.clone(), self.also().unwrap_or_default());
         let pair = |number: &str, unit: &str| (number.to_owned(), unit.to_owned());
         let figures = match value.split_once(&format!(" {POUNDS} ")) {
+            Some((pounds, "")) => vec![pair(pounds, POUNDS), pair(NOTHING_YET, "oz")],
             Some((pounds, ounces)) => vec![pair(pounds, POUNDS), pair(ounces, "oz")],
+            None if value.is_empty() => Vec::new(),
             None => vec![pair(&value, self.unit())],
         };
         Readout { label: self.label.to_owned(), value, figures, also }

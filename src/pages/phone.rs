@@ -45,12 +45,12 @@ pub struct Phone {
     pub night: Night,
     /// What was answered about a cold lamb without a record; empty when nothing was.
     pub cold_lamb: String,
-    /// Digits of birth weights that were still asked about when their screen was left.
+    /// Digits of birth weights that are not noted yet.
     pub half_typed: BTreeMap<LambId, HalfTyped>,
 }
 
-/// Digits of a birth weight that are still asked about: they stand there again when one comes back to the lamb, unless it was
-/// weighed since.
+/// Digits of a birth weight that are not noted yet: the keys have not rested, or they are still asked about. They stand there
+/// again when one comes back to the lamb, unless it was weighed since.
 #[derive(Clone, Debug, PartialEq)]
 pub struct HalfTyped {
     /// What was typed.
@@ -59,6 +59,46 @@ pub struct HalfTyped {
     pub unit: System,
     /// The weight that stood noted.
     pub noted: Option<Mass>,
+    /// When it was typed.
+    pub at: Moment,
+}
+
+impl HalfTyped {
+    /// Returns what was typed of all lambs as text, a line a lamb, as a phone keeps it.
+    #[must_use]
+    pub fn write(all: &BTreeMap<LambId, Self>) -> String {
+        let line = |(lamb, left): (&LambId, &Self)| {
+            let unit = match left.unit {
+                System::Metric => "kg",
+                System::Us => "lb",
+            };
+            let noted = left.noted.map_or("-".to_owned(), |mass| mass.as_kilograms().to_string());
+            format!("{lamb} {unit} {noted} {} {}", left.at, left.digits)
+        };
+        all.iter().map(line).collect::<Vec<_>>().join("\n")
+    }
+
+    /// Reads it; a line that makes no sense is passed over.
+    #[must_use]
+    pub fn read(text: &str) -> BTreeMap<LambId, Self> {
+        text.lines().filter_map(Self::line).collect()
+    }
+
+    fn line(line: &str) -> Option<(LambId, Self)> {
+        let mut words = line.splitn(5, ' ');
+        let lamb = words.next()?.parse().ok()?;
+        let unit = match words.next()? {
+            "kg" => System::Metric,
+            "lb" => System::Us,
+            _ => return None,
+        };
+        let noted = match words.next()? {
+            "-" => None,
+            kilograms => Some(Mass::from_kilograms(kilograms.parse().ok()?)),
+        };
+        let at = words.next()?.parse().ok()?;
+        Some((lamb, Self { digits: words.next()?.to_owned(), unit, noted, at }))
+    }
 }
 
 /// How the screen looks.
@@ -206,5 +246,30 @@ impl Outgoing {
     #[must_use]
     pub fn bytes(&self) -> usize {
         self.files.iter().map(|(_, text)| text.len()).sum()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn digits_that_are_kept_are_read_as_they_were_typed() {
+        let lamb = |number: u128| LambId::from_uuid(uuid::Uuid::from_u128((0x019c << 112) + number));
+        let at: Moment = "2026-02-25T03:12:00.000-05:00".parse().expect("a moment");
+        let left = |digits: &str, unit, noted: Option<f64>| HalfTyped {
+            digits: digits.to_owned(),
+            unit,
+            noted: noted.map(Mass::from_kilograms),
+            at,
+        };
+        let all: BTreeMap<LambId, HalfTyped> = [
+            (lamb(1), left("42", System::Metric, None)),
+            (lamb(2), left("8 lb 4", System::Us, Some(3.742))),
+            (lamb(3), left("8 lb ", System::Us, Some(4.0))),
+        ]
+        .into();
+        assert_eq!(HalfTyped::read(&HalfTyped::write(&all)), all);
+        assert_eq!(HalfTyped::read("what is this\n\n1 kg"), BTreeMap::new());
     }
 }

@@ -32,7 +32,9 @@ pub const RESTORE: &str = "restore";
 pub const NOTED: &str = "Noted";
 /// Says that the entry was changed.
 pub const AMENDED: &str = "changed";
-/// Says that the animal is not there.
+/// Heads a page about what is not in the book.
+pub const NOT_HERE: &str = "Not in the book";
+/// Says why what is looked for is not in the book.
 pub const GONE: &str = "This is not in the book. It may have been undone, or be on another phone.";
 /// Says that the address leads nowhere.
 pub const LOST: &str = "There is nothing at this address.";

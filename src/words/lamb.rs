@@ -227,8 +227,8 @@ pub fn again_at(when: &str) -> String {
 }
 
 /// Returns a birth weight with its verdict: "*3.9 kg* at birth: good for a twin".
-pub fn at_birth(weight: &str, verdict: &str, litter: &str) -> String {
-    format!("*{weight}* at birth: {verdict} for a {litter}")
+pub fn at_birth(weight: &str, verdict: &str) -> String {
+    format!("*{weight}* at birth: {verdict}")
 }
 
 /// Labels the start of the ribbon.

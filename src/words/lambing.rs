@@ -13,6 +13,8 @@ pub const FIND: &str = "Her tag";
 pub const UNKNOWN: &str = "Dam unknown";
 /// Heads ewes at work.
 pub const AT_WORK: &str = "Lambing, or near";
+/// Heads ewes that are at work or lambed about then.
+pub const LIKELIEST: &str = "Likeliest";
 /// Heads all ewes.
 pub const EWES: &str = "Ewes";
 /// Heads those that have lambed this season.
@@ -126,6 +128,14 @@ pub fn add(tag: &str) -> String {
 /// Returns when the first lamb came.
 pub fn began(clock: &str) -> String {
     format!("first lamb {clock}")
+}
+
+/// Returns the verdict on a weight, the one if another lamb comes, and that it is by the figures of wool breeds where the farm
+/// keeps hair sheep: "light for a single, good for a twin (figures of wool breeds)".
+pub fn judged(now: String, if_more: Option<String>, hair: bool) -> String {
+    let by = if hair { " (figures of wool breeds)" } else { "" };
+    let verdicts: Vec<String> = std::iter::once(now).chain(if_more).collect();
+    format!("{}{by}", verdicts.join(", "))
 }
 
 /// Returns the verdict on a weight.

@@ -93,11 +93,11 @@ fn a_sign_is_noted_by_a_tap_and_taken_back_by_another() {
     let mut phone = lambing("14");
     assert!(phone.flock.ewe(first_ewe(&phone)).is_some_and(|ewe| ewe.labor.is_none()));
     phone.press("Straining").has_button("Looked, all well");
-    assert_eq!(down(&phone), ["Straining"]);
+    assert_eq!(down(&phone), ["Just now", "Straining"]);
     phone.press("Straining").has_no_button("Looked, all well");
-    assert_eq!(down(&phone), [] as [&str; 0]);
+    assert_eq!(down(&phone), ["Just now"]);
     assert!(phone.undo());
-    assert_eq!(down(&phone), ["Straining"]);
+    assert_eq!(down(&phone), ["Just now", "Straining"]);
 }
 
 #[test]
@@ -194,7 +194,10 @@ fn a_lambing_that_is_opened_again_begins_with_the_next_lamb() {
     let litter = *phone.flock.lambs.keys().next().expect("a lamb");
     for screen in [Screen::LambingEwe(first_ewe(&phone)), Screen::LambingLamb(litter)] {
         phone.open(Screen::Lambing).open(screen).says("Another lamb is here");
-        assert_eq!((readout(&phone), down(&phone)), (None, vec!["Next lamb".to_owned()]));
+        assert_eq!(
+            (readout(&phone), down(&phone)),
+            (None, vec!["Next lamb".to_owned(), "Just now".to_owned()])
+        );
         phone.press("22a");
         assert_eq!(readout(&phone).as_deref(), Some("4.1"));
     }
@@ -258,4 +261,94 @@ fn a_ewe_scanned_with_two_is_not_done_after_one_unless_that_is_said() {
     phone.press("All lambs born").press("Yes, all are born");
     assert_eq!(phone.screen, Screen::Watch);
     assert!(phone.flock.litters.values().all(|litter| litter.all_born.is_some()));
+}
+
+#[test]
+fn three_lambs_that_were_found_are_noted_with_their_age_one_after_another() {
+    let mut phone = Phone::at("2026-02-25 06:00");
+    let ewe = phone.ewe("14");
+    // Six presses: the first two are "Lambing" and her tag.
+    phone.open(Screen::LambingEwe(ewe)).press("1–6 h").press("Ewe lamb").press("Ewe lamb").press("Ram lamb");
+    let lambs: Vec<_> = phone.flock.lambs.values().collect();
+    assert_eq!(lambs.len(), 3);
+    for lamb in lambs {
+        assert_eq!(lamb.age(phone.now).num_hours(), 6);
+        assert_eq!(lamb.found, Some(phone.now));
+    }
+    assert_eq!(phone.flock.litters.len(), 1);
+    phone.has_button("14c").says("Another lamb is here");
+    // Lambs of nobody known, however old they may be.
+    phone.open(Screen::Lambing).press("Dam unknown").press("Not known").press("Ram lamb").press("Ewe lamb");
+    assert_eq!(phone.flock.litters.len(), 2, "the second is of the same litter as the first");
+    assert!(phone.undo());
+    assert_eq!(phone.flock.lambs.len(), 4);
+    // Who comes again finds lambs that are born now.
+    phone.open(Screen::LambingEwe(ewe)).press("Ewe lamb");
+    assert!(phone.flock.lambs.values().any(|lamb| lamb.born == phone.now && lamb.found.is_none()));
+}
+
+#[test]
+fn the_next_lamb_is_large_until_the_time_for_looking_for_it_is_over() {
+    let mut phone = lambing("14");
+    phone.press("Ewe lamb");
+    assert_eq!(filled(&phone), ["Next lamb"]);
+    phone.later(59);
+    assert_eq!(filled(&phone), ["Next lamb"]);
+    phone.later(1);
+    assert_eq!(filled(&phone), ["All lambs born"]);
+}
+
+#[test]
+fn the_job_of_her_clock_stands_on_its_card_and_only_there() {
+    let mut phone = lambing("14");
+    phone.press("Water bag").later(31);
+    let hands = phone.pressables().into_iter().filter(|one| one.label == "Check inside…").count();
+    assert_eq!(hands, 1);
+    phone.says("since her waters 01:00").says("If nothing shows: check inside");
+    phone.press("Water bag").has_button("Check inside…").has_button("Vet called");
+}
+
+#[test]
+fn who_keeps_away_is_a_line_that_can_be_asked_why() {
+    let mut phone = lambing("14");
+    phone.says("Pregnant, or may be? Keep away from lambing.").says_nowhere("heart-valve");
+    phone.press("why? Who keeps away").says("heart-valve").says("call your own doctor today");
+}
+
+#[test]
+fn a_lamb_on_hold_is_not_said_to_have_sucked_by_a_slip() {
+    use yeanling_core::units::Temperature;
+    let mut phone = lambing("14");
+    phone.press("Ewe lamb").later(400);
+    let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
+    phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) });
+    phone.has_no_button("Sucked").has_button("Cold lamb steps");
+}
+
+#[test]
+fn the_likeliest_dam_of_a_lamb_stands_first_though_she_has_lambed() {
+    let mut phone = Phone::at("2026-02-25 01:00");
+    let (early, now, later) = (phone.ewe("5"), phone.ewe("6"), phone.ewe("7"));
+    let born = |dam| Event::LambBorn { dam: Some(dam), beside: None, sex: None, alive: true };
+    phone.note_at(born(early), phone.now + yeanling_core::units::TimeDelta::days(-9));
+    phone.note(born(now));
+    phone.open(Screen::Lambing).press("Dam unknown").press("Ram lamb").press("Give its dam");
+    let offered: Vec<String> = phone.pressables().into_iter().map(|one| one.label).collect();
+    let place = |tag: &str| offered.iter().position(|one| one == tag).expect("offered");
+    assert!(place("6") < place("5") && place("5") < place("7"), "{offered:?}");
+    assert!(phone.flock.ewe(later).is_some());
+    phone.says("Likeliest");
+}
+
+#[test]
+fn a_dam_is_given_from_the_lambs_page_in_two_presses_and_put_right_where_the_birth_is_changed() {
+    let mut phone = Phone::at("2026-02-25 01:00");
+    let (six, seven) = (phone.ewe("6"), phone.ewe("7"));
+    phone.open(Screen::Lambing).press("Dam unknown").press("Ram lamb");
+    let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
+    phone.open(Screen::Lamb(lamb)).press("Give its dam").press("6");
+    assert_eq!(phone.flock.lambs[&lamb].dam, Some(six));
+    phone.ask(yeanling_pages::Sheet::Amend(lamb.entry())).press("Wrong ewe?").press("7");
+    phone.press("Move to ewe 7");
+    assert_eq!(phone.flock.lambs[&lamb].dam, Some(seven));
 }

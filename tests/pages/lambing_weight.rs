@@ -3,7 +3,8 @@
 use std::time::Duration;
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::units::Mass;
+use yeanling_core::practice::{BreedType, Choice};
+use yeanling_core::units::{Mass, System, TimeDelta};
 use yeanling_pages::Screen;
 
 use crate::lambing::{REST, down, lambing, readout, weighs};
@@ -175,4 +176,66 @@ fn a_lamb_is_told_apart_from_the_one_whose_keys_were_left() {
     assert_eq!((weighs(&phone, "49a"), weighs(&phone, "49b")), (Some(3.9), None));
     phone.press("49b · weight?").press("4.2 kg?").rest(REST);
     assert_eq!(weighs(&phone, "49b"), Some(4.2));
+}
+
+#[test]
+fn pounds_and_ounces_are_typed_as_the_scale_shows_them() {
+    let mut phone = lambing("50");
+    phone.note(Event::Chose(Choice::System(System::Us)));
+    phone.press("Ewe lamb").keys("8l4").says("8 lb 4 oz").says("3.74 kg");
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "50a"), Some(3.74));
+    let here = phone.screen;
+    phone.open(Screen::Lambing).open(here).press("50a").says("8 lb 4 oz");
+    // The decimal of a scale that shows tenths.
+    phone.press("Next lamb").press("Ram lamb").keys("8.4").says("8.4 lb");
+    phone.rest(REST);
+    assert_eq!(weighs(&phone, "50b"), Some(3.81));
+    phone.press("Next lamb").press("Ram lamb").keys("84").has_button("8.4 lb?");
+    phone.press("8 lb 4 oz?").rest(REST);
+    assert_eq!(weighs(&phone, "50c"), Some(3.74));
+}
+
+#[test]
+fn digits_typed_just_before_the_app_was_closed_are_noted_when_it_opens_again() {
+    let mut phone = lambing("51");
+    phone.press("Ewe lamb").keys("4.2");
+    let lamb: LambId = *phone.flock.lambs.keys().next().expect("a lamb");
+    let typed_at = phone.now;
+    phone.closed().later(30).open(Screen::Watch);
+    assert_eq!(weighs(&phone, "51a"), Some(4.2));
+    assert_eq!(phone.flock.lambs[&lamb].weights[0].at, typed_at);
+    assert!(phone.says.half_typed.is_empty());
+    // What is still asked about waits.
+    let mut phone = lambing("52");
+    phone.press("Ewe lamb").keys("42");
+    let here = phone.screen;
+    phone.closed().open(here).press("52a · weight?").has_button("4.2 kg?");
+    assert_eq!(weighs(&phone, "52a"), None);
+}
+
+#[test]
+fn a_first_lamb_is_judged_for_the_litter_that_is_still_to_come() {
+    let mut phone = lambing("53");
+    phone.press("Ewe lamb").keys("3.9").says("light for a single, good for a twin");
+    phone.rest(REST).later(60);
+    phone.says("light for a single").says_nowhere("good for a twin");
+    let mut phone = lambing("54");
+    let ewe = crate::lambing::first_ewe(&phone);
+    let scanned = phone.now + TimeDelta::days(-70);
+    phone.note_at(Event::Scanned { ewe, lambs: 2, days: None }, scanned);
+    phone.press("Ewe lamb").keys("3.9").says("good for a twin").says_nowhere("single");
+    phone.rest(REST);
+    let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
+    phone.open(Screen::Lamb(lamb)).says("good for a twin").says_nowhere("for a single");
+}
+
+#[test]
+fn a_hair_sheep_is_not_judged_by_the_figures_of_wool_breeds_unsaid() {
+    let mut phone = lambing("55");
+    phone.note(Event::Chose(Choice::BreedType(BreedType::Hair)));
+    phone.press("Ewe lamb").keys("3.9").says("figures of wool breeds");
+    phone.rest(REST);
+    let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
+    phone.open(Screen::Lamb(lamb)).says("figures of wool breeds");
 }

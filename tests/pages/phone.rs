@@ -19,7 +19,7 @@ use yeanling_pages::{
     leave, page,
 };
 
-use crate::reach::{Pressable, fields, pressables, reached, texts};
+use crate::reach::{Pressable, fields, fields_and_keys, pressables, reached, texts};
 
 /// How long the offer to undo stays.
 const UNDO_FOR: TimeDelta = TimeDelta::seconds(8);
@@ -143,6 +143,14 @@ impl Phone {
             self.act_on(screen, &action);
         }
         self.now = until;
+        self
+    }
+
+    /// The app is closed as by a crash: no screen is left, and what was to come after a while does not.
+    pub(crate) fn closed(&mut self) -> &mut Self {
+        self.drafts.clear();
+        self.waits.clear();
+        self.screen = Screen::Lost;
         self
     }
 
@@ -274,7 +282,7 @@ impl Phone {
     /// Types into the field of this label.
     #[track_caller]
     pub(crate) fn write(&mut self, label: &str, text: &str) -> &mut Self {
-        let fields = fields(&self.page());
+        let fields = fields_and_keys(&self.page());
         let Some((key, _)) = fields.iter().find(|(_, field)| field.label == label) else {
             let labels: Vec<&str> = fields.iter().map(|(_, field)| field.label.as_str()).collect();
             panic!("no field {label:?} on {:?}; there is {labels:?}", self.screen);

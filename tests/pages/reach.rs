@@ -72,14 +72,23 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
     all
 }
 
-/// Returns the fields within reach, each with its key: also what is typed on keys.
+/// Returns the fields within reach, each with its key.
 pub(crate) fn fields(page: &Page) -> Vec<(Key, Field)> {
     let field = |block: Arc<Block>| match &block.kind {
         Kind::Field(field) => Some((block.key.clone(), field.clone())),
-        Kind::Keypad(pad) => on_keys(pad),
         _ => None,
     };
     reached(page).into_iter().filter_map(field).collect()
+}
+
+/// Returns the fields within reach, and what is typed on keys as the fields that they stand for.
+pub(crate) fn fields_and_keys(page: &Page) -> Vec<(Key, Field)> {
+    let keys = reached(page);
+    let keys = keys.iter().filter_map(|block| match &block.kind {
+        Kind::Keypad(pad) => on_keys(pad),
+        _ => None,
+    });
+    fields(page).into_iter().chain(keys).collect()
 }
 
 /// A number on the keys as the field it stands for.

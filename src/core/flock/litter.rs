@@ -50,6 +50,15 @@ impl Litter {
     }
 }
 
+/// How many lambs a litter counts as when one of them is judged by its birth weight.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Counted {
+    /// Those born, or more that a scan saw while it goes on.
+    pub lambs: usize,
+    /// Whether one more may come that nobody counted on: there was no scan, and it is not long since the last.
+    pub may_grow: bool,
+}
+
 /// The mean birth weight of a flock's lambs of one litter size.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct BirthMean {
@@ -67,6 +76,21 @@ impl Flock {
         let size = |lambs: usize| lambs.clamp(1, 3);
         let of_size = |litter: &&Litter| size(litter.lambs.len()) == size(litter_size);
         mean(self.litters.values().filter(of_size).flat_map(|litter| self.weights(litter)).flatten())
+    }
+
+    /// Returns how many lambs a litter counts as at `now`. Without a scan another may come until the farm's time for looking
+    /// for it is over.
+    #[must_use]
+    pub fn counted(&self, litter: &Litter, now: Moment) -> Counted {
+        let born = litter.lambs.len();
+        if !litter.goes_on(now) {
+            return Counted { lambs: born, may_grow: false };
+        }
+        let wait = TimeDelta::minutes(i64::from(self.practice.labor.next_check_minutes));
+        match litter.dam.and_then(|dam| self.scanned_for(dam, now)) {
+            Some(scanned) => Counted { lambs: born.max(usize::from(scanned)), may_grow: false },
+            None => Counted { lambs: born, may_grow: now.since(litter.latest) < wait },
+        }
     }
 
     /// Returns the mean birth weight of a litter, if every lamb of it that was born alive was weighed.

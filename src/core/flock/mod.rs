@@ -26,7 +26,7 @@ pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, Weight};
 pub use life::{Left, Reared, Treated};
 pub use line::Line;
-pub use litter::{BirthMean, LITTER_APART, Litter};
+pub use litter::{BirthMean, Counted, LITTER_APART, Litter};
 pub use pen::{Pen, Stay};
 pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};

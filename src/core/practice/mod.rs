@@ -140,6 +140,12 @@ pub enum Choice {
 }
 
 impl Practice {
+    /// Says whether the farm keeps hair sheep, which are born lighter than the wool breeds of the printed figures.
+    #[must_use]
+    pub fn keeps_hair_sheep(&self) -> bool {
+        self.breed_type == BreedType::Hair || self.breed_means != BreedMeans::NoBreed
+    }
+
     /// Takes one choice over; one out of its bounds, which only a file can bring, changes nothing.
     pub fn choose(&mut self, choice: &Choice) {
         match choice {

@@ -41,10 +41,7 @@ pub(super) fn keypad(it: &Keypad) -> Element {
     let part = |class: &'static str, blocks: &[std::sync::Arc<yeanling_pages::Block>]| {
         (!blocks.is_empty()).then(|| el("div", class).blocks(blocks).into())
     };
-    el("div", "keypad")
-        .all(part("keypad-top", &it.inside))
-        .with(keys)
-        .all(part("keypad-below", &it.below))
+    el("div", "keypad").all(part("keypad-top", &it.inside)).with(keys).all(part("keypad-below", &it.below))
 }
 
 pub(super) fn readout(it: &Readout) -> Element {

@@ -25,7 +25,7 @@ use crate::{Action, Button, Key, Screen, Sheet, season};
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     let Some(group) = view.flock.groups.get(&id) else {
-        let gone = Page::new(frame::GONE).back(Screen::Season, ahead::TITLE);
+        let gone = Page::new(frame::NOT_HERE).back(Screen::Season, ahead::TITLE);
         return gone.blocks(Blocks::new().empty(frame::GONE, []));
     };
     let stands = group.parted.is_none();

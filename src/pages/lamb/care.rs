@@ -7,14 +7,13 @@ use yeanling_core::reckon::birth_weight::{Against, OwnMean, against};
 use yeanling_core::reckon::body_temperature;
 use yeanling_core::reckon::cold_lamb::decide;
 use yeanling_core::reckon::marking::{ring, ring_state, vaccine};
-use yeanling_core::units::{Moment, System};
+use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{ColdSpell, cold_spell};
 use yeanling_words::common::{date, day_and_clock, mass, temperature_both};
 use yeanling_words::why::headings;
-use yeanling_words::{
-    animals, cold_lamb, lamb as words, marking as marks, practice as practice_words, watch, why as reasons,
-};
+use yeanling_words::{cold_lamb, lamb as words, marking as marks, practice as practice_words, watch};
 
+use crate::birth_weight;
 use crate::block::NoticeKind;
 use crate::page::{Blocks, why};
 use crate::view::View;
@@ -49,25 +48,25 @@ fn last_reading(lamb: &Lamb, now: Moment, system: System) -> Option<(String, Opt
 
 /// Returns what its birth weight means for its litter and its flock; red is told in words.
 pub(super) fn birth_weight(view: &View, lamb: &Lamb) -> Blocks {
-    let Some((against, size)) = weighed(view, lamb) else { return Blocks::new() };
-    let verdict = reasons::verdict(against.band.verdict);
-    let weight = lamb.birth_weight().map(|weight| mass(weight, view.system())).unwrap_or_default();
-    let text = words::at_birth(&weight, verdict, &animals::litter(size));
+    let Some(weight) = lamb.birth_weight() else { return Blocks::new() };
+    let judged = weighed(view, lamb, weight).zip(birth_weight::verdict(view, lamb, weight));
+    let Some((against, (verdict, _))) = judged else { return Blocks::new() };
+    let text = words::at_birth(&mass(weight, view.system()), &verdict);
     let red = against.red;
     let why = why(headings::BIRTH_WEIGHT, Reason::BirthWeight(against));
     let blocks = Blocks::new().remark(text, [why]);
     if red { blocks.notice("light", NoticeKind::Bad, words::IN_DANGER, []) } else { blocks }
 }
 
-/// Returns a birth weight against its litter and its flock, and how many the litter is.
-fn weighed(view: &View, lamb: &Lamb) -> Option<(Against, usize)> {
+/// Returns a birth weight against its litter and its flock.
+fn weighed(view: &View, lamb: &Lamb, weight: Mass) -> Option<Against> {
     let (flock, practice) = (view.flock, view.practice());
     let litter = flock.litter_of(lamb.id)?;
-    let size = litter.lambs.len();
+    let size = birth_weight::counted(view, lamb).lambs;
     let own = flock.birth_mean(size).map(|own| OwnMean { mean: own.mean, lambs: own.lambs });
     let counted = u8::try_from(size).unwrap_or(u8::MAX);
     let mean = flock.litter_mean(litter);
-    Some((against(lamb.birth_weight()?, counted, mean, own, practice.breed_means).ok()?, size))
+    against(weight, counted, mean, own, practice.breed_means).ok()
 }
 
 /// Returns tags and vaccine folded away, and the rings with the farm's limits.

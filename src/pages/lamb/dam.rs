@@ -25,7 +25,8 @@ pub(crate) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
         Some(right) => confirm(view, fields, lamb, right),
         None => {
             let without = view.flock.lamb(lamb).and_then(|lamb| lamb.dam);
-            let picker = Picker { unknown: false, lambed_first: true, without };
+            let born = view.flock.lamb(lamb).map(|lamb| lamb.born);
+            let picker = Picker { unknown: false, lambed_first: true, without, born };
             ewe_picker::blocks(view, fields, picker, |picked| Then::IsKept(RIGHT.into()).picked(picked))
         }
     };

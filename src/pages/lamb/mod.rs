@@ -52,7 +52,7 @@ pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
 pub(crate) fn page(view: &View, id: LambId) -> Page {
     let (to, name) = view.back(Screen::Lamb(id));
     let Some(lamb) = view.flock.lamb(id) else {
-        return Page::new(frame::GONE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
     };
     let here = if lamb.lives() { living(view, lamb) } else { gone(view, lamb) };
     Page::new(animals::lamb(view.flock, lamb))
@@ -154,7 +154,7 @@ fn family(view: &View, lamb: &Lamb) -> Blocks {
                 .button(Button::new("wrong-ewe", words::WRONG_EWE, wrong).quiet())
         }
         None => {
-            let give = Action::Go(Screen::LambingLamb(lamb.id));
+            let give = Action::Ask(Sheet::GiveDam(lamb.id));
             blocks.button(Button::new("dam", words::GIVE_DAM, give))
         }
     }

@@ -156,12 +156,13 @@ fn born(work: Work, screen: Screen, draft: &mut Draft, (sex, alive): (Option<Sex
     effects
 }
 
-/// The screen is come to.
-pub(crate) fn enter(screen: Screen, view: &View, draft: &mut Draft) {
+/// A screen is come to, whichever it is: digits that an end of the app left are noted.
+pub(crate) fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if is_lambing(screen) {
         let dam = Work::of(view, &draft.fields, screen).dam;
         labor::look(view, draft, dam);
     }
+    weight::settle_left(view, draft)
 }
 
 /// The screen is left. Who opens a lambing again has come for the next lamb: on the keys of one that was born before, its

@@ -12,6 +12,8 @@ use crate::view::View;
 pub(crate) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
     let lambs = view.flock.litter_of(lamb).map(|litter| litter.lambs.clone()).unwrap_or_default();
     let then = Then::IsDamOf(lambs);
-    let picker = ewe_picker::blocks(view, fields, Picker::default(), |picked| then.picked(picked));
+    let born = view.flock.lamb(lamb).map(|lamb| lamb.born);
+    let picker = Picker { lambed_first: true, born, ..Picker::default() };
+    let picker = ewe_picker::blocks(view, fields, picker, |picked| then.picked(picked));
     SheetPage::new(words::WHICH_DAM, picker)
 }

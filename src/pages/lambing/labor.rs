@@ -175,9 +175,8 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::LetOut => inside,
     };
     let jobs = jobs(duty).iter().enumerate();
-    let jobs = jobs.fold(Blocks::new(), |blocks, (place, one)| {
-        job(blocks, view, (Some(ewe), id), *one, place == 0)
-    });
+    let jobs =
+        jobs.fold(Blocks::new(), |blocks, (place, one)| job(blocks, view, (Some(ewe), id), *one, place == 0));
     Blocks::new().card("due", inside.then(buttons("due-buttons", 2, jobs)))
 }
 

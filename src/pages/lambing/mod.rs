@@ -78,14 +78,12 @@ impl<'a> Work<'a> {
         self.scanned().is_some_and(|scanned| usize::from(scanned) > self.lambs().len())
     }
 
-    /// Says whether another lamb may come: by her scan, or, without one, until the farm's time for looking for it is over.
+    /// Says whether another lamb may come: by her scan, or, without one, by the clock.
     fn may_be_more(&self) -> bool {
-        let wait = TimeDelta::minutes(i64::from(self.view.practice().labor.next_check_minutes));
-        let fresh = |litter: &Litter| !litter.all_said_born() && self.view.now.since(litter.latest) < wait;
-        match self.scanned() {
-            Some(_) => self.are_more_to_come(),
-            None => self.litter.is_some_and(fresh),
-        }
+        self.litter.is_some_and(|litter| {
+            let counted = self.view.flock.counted(litter, self.view.now);
+            counted.may_grow || counted.lambs > litter.lambs.len()
+        })
     }
 }
 
@@ -183,9 +181,8 @@ fn next_lamb(work: Work, fields: &Fields) -> Blocks {
 /// When it was born: now, or how old one can be that was found.
 fn born_when(fields: &Fields) -> Choices {
     let now = Choice::new(danger::BORN_NOW, Action::Choose(FOUND.into(), 0));
-    let found = |(place, found): (usize, Found)| {
-        Choice::new(found.short(), Action::Choose(FOUND.into(), place + 1))
-    };
+    let found =
+        |(place, found): (usize, Found)| Choice::new(found.short(), Action::Choose(FOUND.into(), place + 1));
     let options = std::iter::once(now).chain(Found::ALL.into_iter().enumerate().map(found)).collect();
     Choices::new(danger::BORN, options, Some(fields.chosen(FOUND).unwrap_or(0))).snug().labelled()
 }
@@ -225,8 +222,7 @@ fn thumb(work: Work, fields: &Fields) -> Blocks {
         thumb = thumb.button(large(Button::new("next", words::NEXT, only(Does::Next)), more));
     }
     if !work.lambs().is_empty() {
-        thumb =
-            thumb.button(large(Button::new("all-born", words::ALL_BORN, only(Does::AllBorn)), !more));
+        thumb = thumb.button(large(Button::new("all-born", words::ALL_BORN, only(Does::AllBorn)), !more));
     }
     thumb
 }

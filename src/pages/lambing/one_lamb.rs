@@ -2,6 +2,7 @@
 
 use yeanling_core::book::{Ease, Event, Sex};
 use yeanling_core::flock::{Lamb, Line};
+use yeanling_core::watch::hold_milk;
 use yeanling_words::{danger, lambing as words, noted};
 
 use super::{held, weight};
@@ -73,8 +74,15 @@ fn seen(view: &View, lamb: &Lamb) -> Blocks {
     let id = lamb.id;
     let toggles = Blocks::new()
         .add("navel", toggle(words::NAVEL, !lamb.navel.is_empty(), Event::NavelDipped { lamb: id }))
-        .add("up", toggle(words::UP, !lamb.stood.is_empty(), Event::Stood { lamb: id }))
-        .add("sucked", toggle(words::SUCKED, !lamb.sucked.is_empty(), Event::Sucked { lamb: id }));
+        .add("up", toggle(words::UP, !lamb.stood.is_empty(), Event::Stood { lamb: id }));
+    // While milk must wait nothing asks it to suck; that it did can be taken back.
+    let sucked = !lamb.sucked.is_empty();
+    let toggles = if hold_milk(lamb).is_some() && !sucked {
+        let steps = Action::Go(Screen::ColdLamb(Some(id)));
+        toggles.button(Button::new("cold-lamb", danger::STEPS, steps))
+    } else {
+        toggles.add("sucked", toggle(words::SUCKED, sucked, Event::Sucked { lamb: id }))
+    };
     let buttons = held("ticks", |inside| Kind::Buttons(Buttons { columns: 3, inside }), toggles);
     Blocks::new().group("seen", Shape::LambingSeen, buttons)
 }

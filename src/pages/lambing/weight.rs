@@ -10,11 +10,11 @@ use std::time::Duration;
 
 use yeanling_core::book::{EntryId, Event, LambId};
 use yeanling_core::flock::{Lamb, Line};
-use yeanling_core::reckon::birth_weight;
 use yeanling_core::units::{Mass, Moment, System};
-use yeanling_words::{animals, figures, lambing as words, why as why_words};
+use yeanling_words::{figures, lambing as words};
 
 use super::{Does, only};
+use crate::birth_weight;
 use crate::draft::{Draft, Fields};
 use crate::on_keys::{OnKeys, What, keyed};
 use crate::page::{Blocks, why};
@@ -168,11 +168,7 @@ fn asks(lamb: &Lamb, keys: &Keys) -> Blocks {
 
 /// A plain verdict on the weight, which can be asked why.
 fn verdict(view: &View, lamb: &Lamb, mass: Mass) -> Blocks {
-    let size = view.flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
-    let Ok(band) = birth_weight::band(mass, u8::try_from(size).unwrap_or(u8::MAX)) else {
-        return Blocks::new();
-    };
-    let text = words::verdict(why_words::verdict(band.verdict), &animals::litter(size));
+    let Some((text, band)) = birth_weight::verdict(view, lamb, mass) else { return Blocks::new() };
     Blocks::new().remark(text, [why(figures::BIRTH_WEIGHT, Reason::BirthBand(Box::new(band)))])
 }
 
@@ -224,11 +220,29 @@ pub(super) fn typed(key: &str, view: &View, draft: &mut Draft, lamb: &Lamb) -> V
     }
     fields.forget(OLD);
     fields.choose(WAITS, 1);
-    let mut effects = vec![
+    let unit = unit(fields, DIGITS, view.system());
+    // Kept as typed: a page that is closed before the keys rest loses nothing.
+    let left = HalfTyped { digits: digits.clone(), unit, noted, at: view.now };
+    vec![
+        Effect::Phone(Request::KeepDigits(lamb.id, Some(left))),
         Effect::After(KEYS_REST, only(Does::Rested(lamb.id, digits.clone()))),
         Effect::After(OLD_AFTER, only(Does::Old(lamb.id, digits))),
-    ];
-    effects.extend(left.map(|_| Effect::Phone(Request::KeepDigits(lamb.id, None))));
+    ]
+}
+
+/// Notes the digits that were left before their keys had rested, as of when they were typed; those that are still asked about
+/// stay.
+pub(super) fn settle_left(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let mut effects = Vec::new();
+    for (id, left) in &view.phone.half_typed {
+        let stands = view.flock.lamb(*id).is_some_and(|lamb| left.noted == lamb.birth_weight());
+        let Weighed::Good(mass) = Weighed::at_birth(&left.digits, left.unit) else { continue };
+        if stands && left.noted != Some(mass) {
+            let event = weighed(view, *id, mass);
+            effects.extend(draft.note(view, vec![view.noting_at(event, left.at)]));
+        }
+        effects.push(Effect::Phone(Request::KeepDigits(*id, None)));
+    }
     effects
 }
 
@@ -277,9 +291,25 @@ pub(super) fn settle(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> 
     }
     draft.fields.forget(WAITS);
     let unit = unit(&draft.fields, DIGITS, view.system());
-    if let Weighed::Good(mass) = Weighed::at_birth(&draft.fields.text(DIGITS, ""), unit) {
-        return note_weight(view, draft, id, mass);
-    }
+    let digits = draft.fields.text(DIGITS, "");
+    let mut effects = match Weighed::at_birth(&digits, unit) {
+        Weighed::Good(mass) => {
+            let mut effects = note_weight(view, draft, id, mass);
+            effects.push(Effect::Phone(Request::KeepDigits(id, None)));
+            return effects;
+        }
+        Weighed::Nothing => vec![Effect::Phone(Request::KeepDigits(id, None))],
+        Weighed::Ask(..) | Weighed::Wrong(_) => {
+            let left = HalfTyped { digits, unit, noted: kept(&draft.fields, BEFORE), at: view.now };
+            vec![Effect::Phone(Request::KeepDigits(id, Some(left)))]
+        }
+    };
+    effects.extend(take_back(view, draft, id));
+    effects
+}
+
+/// Takes back what was noted of the first digits of a number that is none.
+fn take_back(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     // What was noted of the first digits is not left standing beside others: what stood before comes back.
     let (before, made) = (kept(&draft.fields, BEFORE), kept(&draft.fields, MADE));
     let noted = noted_weight(view, id);
@@ -304,13 +334,14 @@ pub(super) fn settle(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> 
 /// The lamb is no longer in hand: what waits is noted now, and what is still asked about waits for an answer.
 pub(super) fn put_down(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     let mut effects = settle(view, draft, id);
+    let noted = effects.iter().any(|effect| matches!(effect, Effect::Note(_)));
     let lamb = view.flock.lamb(id).filter(|_| draft.fields.typed(DIGITS).is_some());
     if let Some(lamb) = lamb {
-        let made = if effects.is_empty() { lamb.birth_weight() } else { kept(&draft.fields, MADE) };
+        let made = if noted { kept(&draft.fields, MADE) } else { lamb.birth_weight() };
         let keys = Keys { noted: made, ..Keys::of(view, &draft.fields, lamb) };
         if keys.are_asked_about() {
             let Keys { digits, unit, noted, .. } = keys;
-            let left = HalfTyped { digits, unit, noted };
+            let left = HalfTyped { digits, unit, noted, at: view.now };
             effects.push(Effect::Phone(Request::KeepDigits(id, Some(left))));
         }
     }
@@ -330,18 +361,22 @@ fn noted_weight(view: &View, id: LambId) -> Option<(EntryId, Mass, Moment)> {
 
 /// Notes a birth weight, or corrects the one that was noted; nothing when it stands so already.
 fn note_weight(view: &View, draft: &mut Draft, id: LambId, mass: Mass) -> Vec<Effect> {
-    let weighed = Event::Weighed { lamb: id, mass };
-    let event = match noted_weight(view, id) {
-        Some((_, noted, _)) if noted == mass => {
-            keep(&mut draft.fields, MADE, Some(mass));
-            return Vec::new();
-        }
-        Some((entry, _, at)) => Event::Amended { entry, event: Box::new(weighed), at },
-        None => weighed,
-    };
-    let effects = draft.note(view, vec![view.noting(event)]);
+    if noted_weight(view, id).is_some_and(|(_, noted, _)| noted == mass) {
+        keep(&mut draft.fields, MADE, Some(mass));
+        return Vec::new();
+    }
+    let effects = draft.note(view, vec![view.noting(weighed(view, id, mass))]);
     if !effects.is_empty() {
         keep(&mut draft.fields, MADE, Some(mass));
     }
     effects
+}
+
+/// Returns the fact that a lamb weighs so much: a new one, or one that corrects the weight that is noted.
+fn weighed(view: &View, id: LambId, mass: Mass) -> Event {
+    let weighed = Event::Weighed { lamb: id, mass };
+    match noted_weight(view, id) {
+        Some((entry, _, at)) => Event::Amended { entry, event: Box::new(weighed), at },
+        None => weighed,
+    }
 }

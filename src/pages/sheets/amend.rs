@@ -14,11 +14,11 @@ use yeanling_words::{frame, lamb as words};
 use form::Form;
 
 use super::parts::save_button;
-use crate::Effect;
 use crate::block::{Field, FieldKind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
+use crate::{Action, Button, Effect, Sheet};
 
 const TIME: &str = "amend-time";
 
@@ -29,14 +29,28 @@ fn line<'a>(view: &View<'a>, entry: EntryId) -> Option<&'a Line> {
 /// Returns the sheet.
 pub(super) fn sheet(view: &View, fields: &Fields, entry: EntryId) -> SheetPage {
     let Some(line) = line(view, entry) else {
-        return SheetPage::new(words::CHANGE, Blocks::new().text(frame::GONE));
+        return SheetPage::new(frame::NOT_HERE, Blocks::new().text(frame::GONE));
     };
     let time = fields.text(TIME, &field_time(line.at));
     let time = Field::new(words::WHEN, FieldKind::Moment, time).error(fields.error(TIME));
     let mut form = Form::new(view, fields);
     go_over(&mut line.event.clone(), &mut form);
-    let blocks = Blocks::new().field(TIME, time).then(form.asks).button(save_button());
+    let blocks = Blocks::new().field(TIME, time).then(form.asks).then(its_dam(view, line));
+    let blocks = blocks.button(save_button());
     SheetPage::new(words::CHANGE, blocks)
+}
+
+/// Of a birth: the way to its dam, which more than this entry may go along with.
+fn its_dam(view: &View, line: &Line) -> Blocks {
+    let lamb = line.entry.as_lamb();
+    let Some(known) = view.flock.lamb(lamb).filter(|_| matches!(line.event, Event::LambBorn { .. })) else {
+        return Blocks::new();
+    };
+    let (label, sheet) = match known.dam {
+        Some(_) => (words::WRONG_EWE, Sheet::Dam(lamb)),
+        None => (words::GIVE_DAM, Sheet::GiveDam(lamb)),
+    };
+    Blocks::new().button(Button::new("its-dam", label, Action::Ask(sheet)))
 }
 
 /// Saves what was changed.

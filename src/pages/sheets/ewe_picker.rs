@@ -5,6 +5,7 @@
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId, Life, PenId};
 use yeanling_core::figures::APART;
+use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_words::{animals, lambing as words};
 
 use crate::block::{Buttons, Field, FieldKind};
@@ -28,6 +29,8 @@ pub(crate) struct Picker {
     pub(crate) lambed_first: bool,
     /// Who is not offered.
     pub(crate) without: Option<EweId>,
+    /// When lambs were born that need a ewe: those at work, and those that lambed about then, come first of all.
+    pub(crate) born: Option<Moment>,
 }
 
 /// What was picked.
@@ -72,6 +75,7 @@ type Named = (String, EweId);
 
 /// Those that have not lambed this season, and those that have.
 struct Ewes {
+    likely: Vec<Named>,
     to_lamb: Vec<Named>,
     lambed: Vec<Named>,
     /// Whether a living ewe is called just what is typed, one that is not offered too.
@@ -87,7 +91,7 @@ pub(crate) fn blocks(
 ) -> Blocks {
     let typed = fields.text(FIND, "");
     let tag = animals::tag_of(&typed).to_owned();
-    let ewes = found(view, &tag.to_lowercase(), picker.without);
+    let ewes = found(view, &tag.to_lowercase(), picker);
     let add = (!tag.is_empty() && !ewes.known).then(|| does(Picked::New(tag.clone())));
     let find = Field::new(words::FIND, FieldKind::Text, typed).hint(hint(&ewes, &tag));
     let find = match add.clone().or_else(|| only(&ewes).map(|ewe| does(Picked::Ewe(ewe)))) {
@@ -106,6 +110,7 @@ pub(crate) fn blocks(
     if picker.lambed_first {
         kinds.reverse();
     }
+    blocks = blocks.section("ewes-likely", words::LIKELIEST, buttons(ewes.likely, &does));
     for (key, title, ewes) in kinds {
         blocks = blocks.section(key, title, buttons(ewes, &does));
     }
@@ -124,8 +129,19 @@ fn buttons(ewes: Vec<Named>, does: &impl Fn(Picked) -> Action) -> Blocks {
     if more > 0 { blocks.small(words::and_more(more)) } else { blocks }
 }
 
+/// A ewe that lambed so long before or after lambs that are to be hers may well be their dam (ours).
+const ABOUT_THEN: TimeDelta = TimeDelta::hours(48);
+
+/// Says whether a ewe is likelier than others to be the dam of lambs born then: she is at work, or lambed about then.
+fn is_likely(view: &View, ewe: EweId, born: Moment) -> bool {
+    let began = view.flock.litters_of(ewe).into_iter().map(|litter| litter.began);
+    let about = |began: Moment| began.since(born).abs() <= ABOUT_THEN;
+    let at_work = view.flock.at_work.contains(&ewe) && view.now.since(born) <= ABOUT_THEN;
+    at_work || began.into_iter().any(about)
+}
+
 /// Returns the living ewes with this in their tag.
-fn found(view: &View, part: &str, without: Option<EweId>) -> Ewes {
+fn found(view: &View, part: &str, Picker { without, born, .. }: Picker) -> Ewes {
     let name = |ewe: &yeanling_core::flock::Ewe| ewe.tag.clone().unwrap_or_else(|| animals::ewe(ewe));
     let living = view.flock.ewes.values().filter(|ewe| ewe.lives());
     let mut ewes: Vec<Named> =
@@ -137,18 +153,20 @@ fn found(view: &View, part: &str, without: Option<EweId>) -> Ewes {
     let has_lambed = |(_, ewe): &Named| {
         view.flock.litters_of(*ewe).first().is_some_and(|litter| view.now.since(litter.began) <= APART)
     };
-    let (lambed, to_lamb) = ewes.into_iter().partition(has_lambed);
-    Ewes { to_lamb, lambed, known }
+    let is_likely = |(_, ewe): &Named| born.is_some_and(|born| is_likely(view, *ewe, born));
+    let (likely, others): (Vec<Named>, Vec<Named>) = ewes.into_iter().partition(is_likely);
+    let (lambed, to_lamb) = others.into_iter().partition(has_lambed);
+    Ewes { likely, to_lamb, lambed, known }
 }
 
 /// Returns the ewe that is found, if that is one alone.
 fn only(ewes: &Ewes) -> Option<EweId> {
-    let mut all = ewes.to_lamb.iter().chain(&ewes.lambed);
+    let mut all = ewes.likely.iter().chain(&ewes.to_lamb).chain(&ewes.lambed);
     all.next().filter(|_| all.next().is_none()).map(|(_, ewe)| *ewe)
 }
 
 const fn hint(ewes: &Ewes, tag: &str) -> &'static str {
-    if !(ewes.to_lamb.is_empty() && ewes.lambed.is_empty()) || tag.is_empty() {
+    if !(ewes.likely.is_empty() && ewes.to_lamb.is_empty() && ewes.lambed.is_empty()) || tag.is_empty() {
         ""
     } else if ewes.known {
         words::HER_ALREADY

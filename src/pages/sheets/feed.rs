@@ -71,7 +71,8 @@ fn parts(view: &View, fields: &Fields, ready: Ready) -> Blocks {
         let fed = Event::Fed { lamb, volume: took, milk, way };
         Choice::new(words::part(quarters), Action::Answer(vec![fed])).note(common::volume(took, system))
     };
-    Blocks::new().choices("fed-parts", Choices::new(words::PARTS, (1..=4).map(part).collect(), None).labelled())
+    Blocks::new()
+        .choices("fed-parts", Choices::new(words::PARTS, (1..=4).map(part).collect(), None).labelled())
 }
 
 /// Returns the volume as it is typed, or lies ready. A volume that lies ready asks to be given: none does while the lamb must

@@ -24,7 +24,8 @@ const MOST_YOUNG: usize = 20;
 /// Returns the sheet on which the ewe is picked that rears a lamb from now on.
 pub(super) fn foster(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
     let without = view.flock.lamb(lamb).and_then(|lamb| view.flock.rearer(lamb));
-    let picker = Picker { lambed_first: true, without, ..Picker::default() };
+    let born = view.flock.lamb(lamb).map(|lamb| lamb.born);
+    let picker = Picker { lambed_first: true, without, born, ..Picker::default() };
     let rears = Then::Rears(lamb);
     let ewes = ewe_picker::blocks(view, fields, picker, |picked| rears.picked(picked));
     SheetPage::new(words::FOSTER_ASK, Blocks::new().text(words::FOSTER_SUB).then(ewes))

@@ -64,3 +64,25 @@ fn a_farm_in_ounces_types_ounces() {
     phone.ask(Sheet::Feed(lamb, Some(Volume::from_fluid_ounces(6.6)), Milk::Milk));
     phone.tells("fl oz").has_typed("Volume", "6.6").press("Save").is_closed();
 }
+
+#[test]
+fn a_part_of_the_feed_that_lies_ready_is_noted_with_one_press() {
+    for (press, took) in [("¼", 50.0), ("½", 100.0), ("¾", 145.0), ("All", 195.0)] {
+        let (mut phone, _, lamb) = with_lamb();
+        phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+        phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).press(press).is_closed();
+        phone.has_noted(&Event::Fed { lamb, volume: ml(took), milk: Milk::EweColostrum, way: Way::Bottle });
+    }
+    // The keys begin another amount.
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).keys("80").has_typed("Volume", "80");
+}
+
+#[test]
+fn no_part_of_a_feed_is_offered_while_milk_must_wait() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.later(400);
+    phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) });
+    phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).has_no_button("½");
+}

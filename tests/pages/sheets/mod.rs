@@ -101,7 +101,7 @@ impl Phone {
     /// Returns the field of this label.
     #[track_caller]
     fn field(&self, label: &str) -> yeanling_pages::block::Field {
-        let all = crate::reach::fields(&self.page());
+        let all = crate::reach::fields_and_keys(&self.page());
         let found = all.iter().find(|(_, field)| field.label == label);
         found.unwrap_or_else(|| panic!("no field {label:?}")).1.clone()
     }
