@@ -132,15 +132,23 @@ pub(crate) fn chose_unit(key: &str, fields: &mut Fields) {
 
 /// Asks whether pounds were meant, with both answers as buttons; `does` is what a press does with the one that is right.
 pub(crate) fn ask_pounds(typed: Mass, meant: Mass, does: impl Fn(Mass) -> Action) -> Blocks {
-    let kilograms = mass(typed, System::Metric);
-    let pounds = mass(meant, System::Us);
-    let ask = words::ask_pounds(&kilograms, &pounds);
+    pounds_question(typed, meant).buttons(2, pounds_or_not(typed, meant, does))
+}
+
+/// The question alone.
+pub(crate) fn pounds_question(typed: Mass, meant: Mass) -> Blocks {
+    let ask = words::ask_pounds(&mass(typed, System::Metric), &mass(meant, System::Us));
     let line = Line { look: LineLook::Plain, text: ask.into(), aloud: Aloud::AtOnce, buttons: Vec::new() };
     let inside = vec![Block::new("", Kind::Line(line))];
     let notice = Notice { kind: NoticeKind::Warn, inside, buttons: Vec::new() };
+    Blocks::new().add("ask-pounds", Kind::Notice(notice))
+}
+
+/// Both answers.
+pub(crate) fn pounds_or_not(typed: Mass, meant: Mass, does: impl Fn(Mass) -> Action) -> [Button; 2] {
+    let (kilograms, pounds) = (mass(typed, System::Metric), mass(meant, System::Us));
     let meant = Button::new("pounds-meant", words::meant(&pounds), does(meant));
-    let keep = Button::new("kilograms-meant", words::keep(&kilograms), does(typed));
-    Blocks::new().add("ask-pounds", Kind::Notice(notice)).buttons(2, [meant, keep])
+    [meant, Button::new("kilograms-meant", words::keep(&kilograms), does(typed))]
 }
 
 /// What was typed and in which unit, as one.

@@ -169,7 +169,7 @@ pub fn found(is_noted: bool) -> String {
 }
 
 /// Labels when a lamb was born.
-pub const BORN: &str = "Born";
+pub const BORN: &str = "When it was born";
 /// It was born just now.
 pub const BORN_NOW: &str = "Just now";
 

@@ -10,7 +10,7 @@ use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
 use yeanling_words::{danger, labor as words, watch as duty_words};
 
-use super::held;
+use super::{held, people};
 use crate::block::{Buttons, Figure, Kind, Shape, Toggle};
 use crate::draft::{Draft, Fields};
 use crate::duty_ribbon::duty_ribbon;
@@ -29,18 +29,19 @@ pub(super) fn look(view: &View, draft: &mut Draft, ewe: Option<EweId>) {
     draft.fields.choose(WAS_DUE, usize::from(due));
 }
 
-/// Returns her clock and its job, then the lamb's buttons, then what is seen of her and what can be done.
-pub(super) fn around(view: &View, fields: &Fields, id: EweId, lamb: Blocks) -> Blocks {
+/// Returns her clock and its job, then the lamb's buttons, then what is seen of her, what is told of lambs that were found, and
+/// what can be done.
+pub(super) fn around(view: &View, fields: &Fields, id: EweId, (lamb, found): (Blocks, Blocks)) -> Blocks {
     let duty = first_due(view, id);
     let due = duty.map(|duty| due_card(view, duty, id)).unwrap_or_default();
     let above = fields.chosen(WAS_DUE).map_or(!due.is_empty(), |was_due| was_due == 1);
     // Only what stands on the card is left out below.
     let jobs = if due.is_empty() { &[] } else { duty.map_or(&[] as &[Job], jobs) };
     let ewe = view.flock.ewe(id);
-    let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, ewe, jobs));
-    let parts =
-        lamb.section("signs", words::SIGNS_TITLE, buttons("sign-buttons", 3, signs(ewe, id)).then(shows(id)));
-    let parts = parts.section("help", words::HELP_TITLE, help);
+    let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, (ewe, id), jobs));
+    let seen = buttons("sign-buttons", 3, signs(ewe, id).then(shows(id)));
+    let parts = lamb.section("signs", words::SIGNS_TITLE, seen).then(found);
+    let parts = parts.section("help", words::HELP_TITLE, help).then(people());
     if above { Blocks::new().group("labor-due", Shape::LaborDue, due).then(parts) } else { parts.then(due) }
 }
 
@@ -95,8 +96,7 @@ fn job(blocks: Blocks, view: &View, (ewe, id): (Option<&Ewe>, EweId), job: Job, 
     match job {
         Job::Look => {
             let well = may_be_well(view.duties.iter(), animal, view.now);
-            let looked = Action::Note(vec![Event::LookedAt { animal }]);
-            blocks.button(Button::new("looked", words::looked(well), looked).filled_if(filled))
+            blocks.button(Button::new("looked", words::looked(well), look_at(id)).filled_if(filled))
         }
         Job::Hand => {
             let hand = Action::Ask(Sheet::Hand(id));
@@ -126,17 +126,19 @@ fn help(view: &View, ewe: Option<&Ewe>, id: EweId, on_card: &[Job]) -> Blocks {
     others.fold(blocks, |blocks, one| job(blocks, view, (ewe, id), one, false))
 }
 
-/// Of a ewe at work: someone looked, or she is not lambing after all.
-fn looked(view: &View, ewe: Option<&Ewe>, on_card: &[Job]) -> Blocks {
-    let Some(ewe) = ewe.filter(|ewe| ewe.labor.is_some()) else { return Blocks::new() };
-    let not = Action::Note(vec![Event::NotLambing { ewe: ewe.id }]);
-    let not = Button::new("not-lambing", words::NOT_LAMBING, not).quiet();
-    let look = if on_card.contains(&Job::Look) {
-        Blocks::new()
-    } else {
-        job(Blocks::new(), view, (Some(ewe), ewe.id), Job::Look, false)
-    };
-    buttons("looked-buttons", 2, look.button(not))
+/// Of a ewe at work: someone looked, or she is not lambing after all. Before that both keep their room.
+fn looked(view: &View, (ewe, id): (Option<&Ewe>, EweId), on_card: &[Job]) -> Blocks {
+    let off = ewe.is_none_or(|ewe| ewe.labor.is_none());
+    let not = Action::Note(vec![Event::NotLambing { ewe: id }]);
+    let not = Button::new("not-lambing", words::NOT_LAMBING, not).quiet().off_if(off);
+    let well = may_be_well(view.duties.iter(), Animal::Ewe(id), view.now);
+    let looked = Button::new("looked", words::looked(well), look_at(id)).off_if(off);
+    let look = Some(looked).filter(|_| !on_card.contains(&Job::Look));
+    buttons("looked-buttons", 2, look.into_iter().fold(Blocks::new(), Blocks::button).button(not))
+}
+
+fn look_at(id: EweId) -> Action {
+    Action::Note(vec![Event::LookedAt { animal: Animal::Ewe(id) }])
 }
 
 /// The most urgent duty of this ewe.
@@ -154,14 +156,16 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
     let figure = Figure {
         value: if long { span(now.since(duty.since)) } else { words::JUST_BEGUN.to_owned() },
         also: words::since(ewe.saw_at(duty.since), &clock(duty.since)),
-        buttons: vec![why(duty_words::why_title(reason.task), Reason::Labor(reason))],
         ..Figure::default()
     };
     let inside = Blocks::new()
         .add("due-since", Kind::Figure(figure))
         .lead(duty_words::task(duty.task, view.system()))
         .add("due-ribbon", Kind::Ribbon(duty_ribbon(duty, now, false, &pins(ewe))))
-        .remark(duty_words::when(duty, now), []);
+        .remark(
+            duty_words::when(duty, now),
+            [why(duty_words::why_title(reason.task), Reason::Labor(reason))],
+        );
     let inside = match reason.task {
         EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
         EweTask::Look

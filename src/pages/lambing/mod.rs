@@ -117,10 +117,10 @@ pub(crate) fn page(view: &View, draft: &Draft, screen: Screen) -> Page {
     let part = match chosen {
         Some(lamb) => one_lamb::blocks(view, fields, lamb),
         None => {
-            let next = next_lamb(work, fields);
+            let (next, found) = (next_lamb(work), born_when(fields));
             match work.dam {
-                Some(ewe) => labor::around(view, fields, ewe, next),
-                None => next,
+                Some(ewe) => labor::around(view, fields, ewe, (next, found)),
+                None => next.then(found).then(people()),
             }
         }
     };
@@ -128,7 +128,7 @@ pub(crate) fn page(view: &View, draft: &Draft, screen: Screen) -> Page {
     Page::new(title)
         .back(Screen::Watch, frame::BACK)
         .under(words::under(began, work.scanned()))
-        .blocks(tabs(work).then(part).then(give_dam(work)).then(people()))
+        .blocks(tabs(work).then(part).then(give_dam(work)))
         .thumb(thumb(work, fields))
 }
 
@@ -161,7 +161,7 @@ fn tabs(work: Work) -> Blocks {
 
 /// The moment of birth: one tap that says what it is, and starts the clocks. Of lambs that were found, how old they can be
 /// is chosen once; they are then noted one after another.
-fn next_lamb(work: Work, fields: &Fields) -> Blocks {
+fn next_lamb(work: Work) -> Blocks {
     // Another lamb is another button: a second press in the same place is not taken for one more.
     let born = |key: &str, label, sex, alive| {
         let key = format!("{key}-{}", work.lambs().len());
@@ -174,17 +174,17 @@ fn next_lamb(work: Work, fields: &Fields) -> Blocks {
         born("born-dead", words::BORN_DEAD, None, false),
     ];
     let title = if work.lambs().is_empty() { words::FIRST } else { words::ANOTHER };
-    let inside = Blocks::new().buttons(2, buttons).choices(FOUND, born_when(fields));
-    Blocks::new().section("lamb", title, inside)
+    Blocks::new().section("lamb", title, Blocks::new().buttons(2, buttons))
 }
 
 /// When it was born: now, or how old one can be that was found.
-fn born_when(fields: &Fields) -> Choices {
+fn born_when(fields: &Fields) -> Blocks {
     let now = Choice::new(danger::BORN_NOW, Action::Choose(FOUND.into(), 0));
     let found =
         |(place, found): (usize, Found)| Choice::new(found.short(), Action::Choose(FOUND.into(), place + 1));
     let options = std::iter::once(now).chain(Found::ALL.into_iter().enumerate().map(found)).collect();
-    Choices::new(danger::BORN, options, Some(fields.chosen(FOUND).unwrap_or(0))).snug().labelled()
+    let when = Choices::new(danger::BORN, options, Some(fields.chosen(FOUND).unwrap_or(0))).snug();
+    Blocks::new().section("born", danger::BORN, Blocks::new().choices(FOUND, when))
 }
 
 /// Returns how old lambs can be that were found, if they were.

@@ -20,7 +20,7 @@ use crate::on_keys::{OnKeys, What, keyed};
 use crate::page::{Blocks, why};
 use crate::phone::HalfTyped;
 use crate::view::View;
-use crate::weight::{Weighed, ask_pounds, unit, unit_key, unit_place, units};
+use crate::weight::{Weighed, pounds_or_not, pounds_question, unit, unit_key, unit_place, units};
 use crate::{Button, Effect, Reason, Request, Text};
 
 /// What is typed.
@@ -129,39 +129,44 @@ pub(super) fn stands(fields: &Fields, digits: &str) -> bool {
 pub(super) fn blocks(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
     let keys = Keys::of(view, fields, lamb);
     let units = crate::block::Choices { chosen: unit_place(keys.unit), ..units(fields, DIGITS, keys.unit) };
-    let (says, asks) = (comes_to(view, lamb, &keys), asks(lamb, &keys));
+    let (says, asks) = (comes_to(view, lamb, &keys), asks(&keys));
     let Keys { digits: value, unit: system, anew, .. } = keys;
     let on_keys =
         OnKeys { what: What::Weight, types: DIGITS.into(), label: words::WEIGHT, value, system, anew };
     on_keys.pad(Some((unit_key(DIGITS), units)), Some(says), asks)
 }
 
-/// The verdict, once it is a weight.
+/// The verdict, once it is a weight; until then what can have been meant, as buttons.
 fn comes_to(view: &View, lamb: &Lamb, keys: &Keys) -> Blocks {
-    match &keys.read {
-        Weighed::Ask(typed, _) if keys.noted == Some(*typed) => verdict(view, lamb, *typed),
-        Weighed::Ask(_, meant) if keys.noted == Some(*meant) => verdict(view, lamb, *meant),
-        Weighed::Good(mass) => verdict(view, lamb, *mass),
-        Weighed::Ask(..) | Weighed::Wrong(_) | Weighed::Nothing => Blocks::new(),
-    }
-}
-
-/// What is asked about it, with the answers as buttons.
-fn asks(lamb: &Lamb, keys: &Keys) -> Blocks {
     let id = lamb.id;
     match &keys.read {
-        Weighed::Wrong(wrong) => {
+        Weighed::Ask(typed, meant) if keys.are_asked_about() => {
+            let answers = pounds_or_not(*typed, *meant, |mass| {
+                let unit = if mass == *meant { System::Us } else { System::Metric };
+                only(Does::Weighs(id, mass, unit))
+            });
+            Blocks::new().buttons(2, answers)
+        }
+        Weighed::Ask(_, meant) if keys.noted == Some(*meant) => verdict(view, lamb, *meant),
+        Weighed::Ask(mass, _) | Weighed::Good(mass) => verdict(view, lamb, *mass),
+        Weighed::Wrong(_) => {
             let offers = meant_by(&keys.digits, keys.unit).into_iter().enumerate();
             let offer = |(place, (digits, unit)): (usize, (String, System))| {
                 let label = words::meant(&digits, unit);
                 Button::new(format!("meant-{place}"), label, only(Does::Meant(id, digits, unit)))
             };
-            offers.map(offer).fold(Blocks::new().wrong(Text::typed(wrong)), Blocks::button)
+            let offers: Vec<Button> = offers.map(offer).collect();
+            if offers.is_empty() { Blocks::new() } else { Blocks::new().buttons(2, offers) }
         }
-        Weighed::Ask(typed, meant) if keys.are_asked_about() => ask_pounds(*typed, *meant, |mass| {
-            let unit = if mass == *meant { System::Us } else { System::Metric };
-            only(Does::Weighs(id, mass, unit))
-        }),
+        Weighed::Nothing => Blocks::new(),
+    }
+}
+
+/// What is wrong with it, or asked about it, in words.
+fn asks(keys: &Keys) -> Blocks {
+    match &keys.read {
+        Weighed::Wrong(wrong) => Blocks::new().wrong(Text::typed(wrong)),
+        Weighed::Ask(typed, meant) if keys.are_asked_about() => pounds_question(*typed, *meant),
         Weighed::Ask(..) | Weighed::Good(_) | Weighed::Nothing => Blocks::new(),
     }
 }

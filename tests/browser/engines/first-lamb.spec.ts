@@ -51,7 +51,7 @@ async function firstLamb(hand: Hand, site: Site): Promise<void> {
   await press("Add ewe 14");
   await shows("h1", "Ewe 14 lambing");
   for (const name of ["Ewe lamb", "3", "point", "9", "Sucked"]) await press(name);
-  await shows(".readout-value", "3.9");
+  await shows(".readout-number", "3.9");
   await shows(".toggle[aria-pressed=true]", "Sucked");
   await press("All lambs born");
   await shows(".row", "14a");

@@ -88,7 +88,8 @@ test("no milk is offered to a bottle lamb that is too cold or does not swallow, 
   await phone.tap("Other feed…");
   const sheet = page.getByRole("dialog");
   await expect(sheet).toContainText("no milk under 37 °C");
-  await expect(sheet.getByLabel("Volume")).toHaveValue("");
+  await expect(sheet.locator(".readout-number")).toHaveText("–");
+  await expect(sheet.getByRole("button", { name: "½" })).toHaveCount(0);
   await page.keyboard.press("Escape");
   await phone.tap("Bottle round: all bottle lambs");
   await expect(phone.row("12a")).toContainText("No milk yet");

@@ -141,9 +141,9 @@ test("keys and other things that stay where they are take every press", async ({
   await expect(key("4")).toBeEnabled();
   const [four, point, two] = [await middle(key("4")), await middle(key("point")), await middle(key("2"))];
   for (const at of [four, point, two]) await page.touchscreen.tap(...at);
-  await expect(page.locator(".readout-value")).toHaveText("4.2");
+  await expect(page.locator(".readout-number")).toHaveText("4.2");
   for (const at of [two, two]) await page.touchscreen.tap(...at);
-  await expect(page.locator(".readout-value")).toHaveText("4.222");
+  await expect(page.locator(".readout-number")).toHaveText("4.222");
 });
 
 test("a press by keyboard is never held back", async ({ page }) => {

@@ -32,7 +32,38 @@ test("the first lamb of an empty book is on the Watch with its window, volumes a
   await expect(row).toContainText("grade 1, lively");
 });
 
-test("twins are recorded with fourteen taps or fewer, and each tap is on the disk", async ({ page }) => {
+test("three lambs that were found are recorded with their age in six taps", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open("#/flock");
+  await page.getByLabel("Find a tag or a name").fill("31");
+  await phone.tap("Add ewe 31");
+  await phone.tab("Watch");
+  phone.taps = 0;
+  await phone.tap("Lambing", page.locator(".thumb"));
+  await phone.tap("31");
+  await phone.tap("1–6 h");
+  await phone.tap("Ewe lamb");
+  await phone.tap("Ewe lamb");
+  await phone.tap("Ram lamb");
+  expect(phone.taps).toBe(6);
+  await phone.tab("Watch");
+  for (const lamb of ["31a", "31b", "31c"]) await expect(phone.row(lamb)).toHaveCount(1);
+});
+
+test("digits typed just before the page goes are kept", async ({ page }) => {
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.lambing("32");
+  await phone.tap("Ewe lamb");
+  await phone.saved();
+  await phone.weigh("4.2");
+  // No key has rested yet: the page is gone at once, as when a phone dies.
+  await page.evaluate(() => location.reload());
+  await phone.tab("Watch");
+  await expect(phone.row("32a")).toContainText("4.2 kg");
+});
+
+test("twins are recorded with ten taps, and each tap is on the disk", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open("#/flock");
   await page.getByLabel("Find a tag or a name").fill("27");
@@ -46,18 +77,17 @@ test("twins are recorded with fourteen taps or fewer, and each tap is on the dis
     await phone.weigh(weight);
     await phone.tap("No help");
     await phone.tap("Navel dipped");
-    await phone.tap("Sucked");
     if (lamb === "Ewe lamb") await phone.tap("Next lamb");
   }
   await phone.tap("All lambs born");
-  expect(phone.taps).toBeLessThanOrEqual(14);
+  expect(phone.taps).toBeLessThanOrEqual(10);
   await phone.saved();
   await page.reload();
   await expect(phone.row("27a")).toContainText("ewe lamb · 3.9 kg");
   await expect(phone.row("27b")).toContainText("ram lamb · 4.2 kg");
   await phone.look("27b");
   await expect(page.getByText("ram lamb · twin")).toBeVisible();
-  for (const noted of ["Weighed 4.2 kg", "Sucked", "Navel dipped", "Birth: no help", "Ram lamb born"]) {
+  for (const noted of ["Weighed 4.2 kg", "Navel dipped", "Birth: no help", "Ram lamb born"]) {
     await expect(page.locator(".noted-text", { hasText: noted }).first()).toBeVisible();
   }
 });
@@ -77,10 +107,10 @@ test("a litter without a dam stays together and is given its dam later", async (
   await expect(page.locator(".row-name")).toHaveCount(2);
   await expect(page.locator(".row-name").first()).toHaveText(/Lamb of \d\d:\d\d [ab]/);
   await page.locator("a.row-words").first().tap();
-  await phone.tap("Give its dam");
+  phone.taps = 0;
   await phone.tap("Give its dam");
   await phone.tap("8", page.getByRole("dialog"));
-  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 8 lambing");
+  expect(phone.taps).toBe(2);
   await phone.tab("Watch");
   await expect(phone.row("8a")).toBeVisible();
   await expect(phone.row("8b")).toBeVisible();
