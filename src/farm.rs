@@ -1,6 +1,6 @@
 //! The one live cell: the book, the flock it makes, and the clock. [`Farm::note`] is the only door that changes anything.
 //!
-//! A made-up flock can stand in front of the real one; what is noted in it is never kept.
+//! A sample flock can stand in front of the real one; what is noted in it is never kept.
 
 mod effects;
 mod hand_over;
@@ -134,12 +134,12 @@ impl Farm {
         farm
     }
 
-    /// Reads the ground: the made-up flock while it is looked round in, else the real one.
+    /// Reads the ground: the sample flock while it is looked round in, else the real one.
     pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
         with_ground(self.real, self.made_up, read)
     }
 
-    /// Reads this phone's own ground, also while the made-up flock is looked round in.
+    /// Reads this phone's own ground, also while the sample flock is looked round in.
     pub fn with_own<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
         self.real.with(read)
     }
@@ -280,19 +280,19 @@ impl Farm {
         self.refused.set(None);
     }
 
-    /// Says whether the made-up flock is being looked round in.
+    /// Says whether the sample flock is being looked round in.
     #[must_use]
     pub fn looks_round(self) -> bool {
         self.made_up.with_untracked(Option::is_some)
     }
 
-    /// Says, as a signal, whether the made-up flock is being looked round in.
+    /// Says, as a signal, whether the sample flock is being looked round in.
     #[must_use]
     pub fn is_made_up(self) -> bool {
         self.made_up.with(Option::is_some)
     }
 
-    /// Puts the made-up flock in front of the real one.
+    /// Puts the sample flock in front of the real one.
     pub fn look_round(self) {
         self.let_last_go();
         let practice = self.peek(|ground| ground.flock.practice.system);

@@ -47,7 +47,7 @@ const SHARED = "yeanling-shared";
 async function take(request) {
   const file = (await request.formData().catch(() => null))?.get("book");
   if (file instanceof Blob) await (await caches.open(SHARED)).put("./shared-book", new Response(file));
-  return Response.redirect("./#/hand-over", 303);
+  return Response.redirect("./#/share", 303);
 }
 
 async function ready() {

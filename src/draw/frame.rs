@@ -1,7 +1,7 @@
 //! What stands around every page: the offer to undo, what was refused, and the bar of screens at the foot.
 
 use yeanling_pages::{Action, Request, Screen};
-use yeanling_words::{frame as words, label};
+use yeanling_words::label;
 
 use crate::node::{Element, Node, el};
 
@@ -46,13 +46,6 @@ pub(crate) fn refused(text: &str) -> Element {
 }
 
 fn tab_bar(screen: Screen) -> Element {
-    let tabs = [
-        (Screen::Watch, words::WATCH),
-        (Screen::Flock, words::FLOCK),
-        (Screen::Figures, words::FIGURES),
-        (Screen::HandOver, words::HAND_OVER),
-        (Screen::More, words::MORE),
-    ];
     let tab = |(to, label): (Screen, &'static str)| {
         el("a", "tab")
             .has("href", to.hash())
@@ -60,5 +53,5 @@ fn tab_bar(screen: Screen) -> Element {
             .with(el("span", "").with(label))
             .into()
     };
-    el("nav", "tab-bar").has("aria-label", label::SCREENS).all(tabs.map(tab))
+    el("nav", "tab-bar").has("aria-label", label::SCREENS).all(Screen::TABS.map(tab))
 }

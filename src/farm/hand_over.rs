@@ -26,7 +26,7 @@ const STAYS_FOR: TimeDelta = TimeDelta::days(3);
 
 impl Farm {
     /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round
-    /// in the made-up flock is back in their own.
+    /// in the sample flock is back in their own.
     pub fn take_in(self, incoming: &Incoming) {
         let fresh = |entry: &Entry| self.real.with_untracked(|ground| ground.book.entry(entry.id).is_none());
         let all = &incoming.file.entries;

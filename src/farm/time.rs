@@ -95,7 +95,7 @@ impl Farm {
         self.shout.set(None);
     }
 
-    /// Tells outside the page how much is late or due; of the made-up flock nothing.
+    /// Tells outside the page how much is late or due; of the sample flock nothing.
     pub fn show_count(self, title: &str) {
         let now = self.now();
         let due =

@@ -36,6 +36,8 @@ pub enum Action {
     Choose(Key, usize),
     /// Goes to a screen; the phone's back button leads back.
     Go(Screen),
+    /// Calls a telephone number, as it is dialed; the phone does it itself, as with any link.
+    Call(String),
     /// Brings a block of this page into sight, by its key, and puts the focus there.
     Show(Key),
     /// What only one screen or sheet knows.
@@ -51,7 +53,7 @@ pub enum Action {
 pub enum Request {
     /// Undoes what was done last.
     Undo,
-    /// Puts the made-up flock in front of the real one, and leads to the Watch.
+    /// Puts the sample flock in front of the real one, and leads to the Watch.
     LookRound,
     /// Returns to the real flock, and leads to the Watch.
     StopLookingRound,
@@ -93,7 +95,7 @@ pub enum Request {
     /// Reads the file that was handed to the app, or waits for one; it tells with `Heard::File` of this key if there is one.
     ReadHandedIn(Key),
     /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round in
-    /// the made-up flock is back in their own.
+    /// the sample flock is back in their own.
     TakeIn(Arc<Incoming>),
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
@@ -155,7 +157,7 @@ pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> V
 fn done(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let notings = |events: &[Event]| events.iter().map(|event| view.noting(event.clone())).collect();
     match action {
-        Action::Nothing => {}
+        Action::Nothing | Action::Call(_) => {}
         Action::Note(events) => return draft.note(view, notings(events)),
         Action::Answer(events) => return draft.answer(view, notings(events)),
         Action::Ask(sheet) => draft.ask(sheet.clone()),

@@ -32,7 +32,7 @@ pub struct Draft {
     said: BTreeMap<Key, String>,
     /// What a screen keeps as it stood.
     pub(crate) kept: Kept,
-    /// What is under way on Hand over alone.
+    /// What is under way on Share & back up alone.
     pub(crate) hand_over: crate::hand_over::UnderWay,
     /// How many sheets were opened.
     opened: usize,

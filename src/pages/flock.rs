@@ -4,6 +4,8 @@
 //! among them, or another letter is. They are rows of their own, each a place that takes other words with another
 //! key. Of a large flock it shows twelve of a kind at first.
 
+mod rounds;
+
 use std::sync::Arc;
 
 use yeanling_core::book::{Event, EweId, LambId};
@@ -90,7 +92,7 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
         let options = WHICH.iter().enumerate().map(option).collect();
         let choices = Choices::new(words::WHICH, options, Some(chosen)).snug();
         let found = view.everyone.browse(view.flock, which, view.now);
-        Blocks::new()
+        rounds::blocks(view)
             .fold("which", words::shown(name(which)), Blocks::new().choices(WHICH_ONES, choices))
             .then(list(view, draft, &HERE, &found))
     };

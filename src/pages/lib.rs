@@ -16,6 +16,7 @@ mod draft;
 mod duty_ribbon;
 pub mod everyone;
 mod ewe;
+mod farm;
 mod feed;
 mod figures;
 mod flock;
@@ -31,7 +32,6 @@ pub mod made_up;
 mod medicines;
 mod milk;
 mod milk_ribbon;
-mod more;
 mod night;
 mod on_keys;
 mod page;
@@ -51,6 +51,7 @@ mod text;
 mod timeline;
 mod to_calendar;
 mod undo;
+mod vet;
 mod view;
 mod weighing;
 
@@ -100,13 +101,13 @@ pub enum Does {
     Lambing(lambing::Does),
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
-    /// Practice.
+    /// Of the farm settings.
     Practice(practice::Does),
     /// Medicines.
     Medicines(medicines::Does),
     /// A medicine given.
     Treat(sheets::TreatDoes),
-    /// Of the ready figures.
+    /// Of the calculators.
     Figures(figures::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
@@ -118,18 +119,18 @@ pub enum Does {
 #[must_use]
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
-        Screen::Figures => figures::page(view, draft),
-        Screen::HandOver => hand_over::page(view, draft),
-        Screen::More => more::page(view),
-        Screen::Stores => stores::page(view),
+        Screen::Calculators => figures::page(view, draft),
+        Screen::Share => hand_over::page(view, draft),
+        Screen::Farm => farm::page(view),
+        Screen::Supplies => stores::page(view),
         Screen::Pens => pens::page(view),
         Screen::Pen(pen) => pens::one_page(view, pen),
-        Screen::Race(group) => race::page(view, draft, group),
+        Screen::ScoreEwes(group) => race::page(view, draft, group),
         Screen::Group(group) => group::page(view, draft, group),
         Screen::Season => season::page(view, draft),
-        Screen::Weighing => weighing::page(view, draft),
+        Screen::WeighLambs => weighing::page(view, draft),
         Screen::Feed => feed::page(view, draft),
-        Screen::Practice => practice::page(view, draft),
+        Screen::Settings => practice::page(view, draft),
         Screen::Medicines => medicines::page(view, draft),
         Screen::Lamb(id) => lamb::page(view, id),
         Screen::Ewe(id) => ewe::page(view, id),
@@ -141,25 +142,26 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
-        Screen::Year => year::page(view, draft),
+        Screen::Summary => year::page(view, draft),
         Screen::Help => help::page(view),
         Screen::Lost => lost::page(),
         Screen::Watch => watch::page(view, draft),
     };
     page.sheets = sheets::pages(view, draft);
+    vet::put(&mut page, view);
     page
 }
 
 /// What follows when something was typed or chosen.
 fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     weight::chose_unit(key, draft.top_mut());
-    if matches!(screen, Screen::Race(_)) {
+    if matches!(screen, Screen::ScoreEwes(_)) {
         race::typed(key, &mut draft.fields);
     }
-    if screen == Screen::Weighing {
+    if screen == Screen::WeighLambs {
         weighing::typed(key, view, &mut draft.fields);
     }
-    if screen == Screen::Practice {
+    if screen == Screen::Settings {
         practice::typed(key, draft);
     }
     lamb::typed_dam(key, draft.top_mut());
@@ -202,7 +204,7 @@ fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
 
 /// What the phone has answered.
 fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
-    if screen == Screen::HandOver {
+    if screen == Screen::Share {
         return hand_over::heard(heard, view, draft);
     }
     match heard {
@@ -220,7 +222,7 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match screen {
         Screen::Flock => flock::enter(view, draft),
         Screen::Watch => watch::enter(draft),
-        Screen::HandOver => effects.extend(hand_over::enter()),
+        Screen::Share => effects.extend(hand_over::enter()),
         _ => {}
     }
     effects
@@ -238,11 +240,11 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
             }
         }
     }
-    if screen == Screen::Practice {
+    if screen == Screen::Settings {
         practice::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));
-    if screen == Screen::HandOver {
+    if screen == Screen::Share {
         hand_over::leave(draft);
     }
     draft.leave();

@@ -1,4 +1,4 @@
-//! A made-up flock to look round in: invented animals, their times relative to now, so that every screen has life.
+//! A sample flock to look round in: invented animals, their times relative to now, so that every screen has life.
 
 use chrono::Datelike;
 use uuid::Uuid;

@@ -3,6 +3,7 @@
 //! It is black whatever the look, and it holds the screen awake; what it cannot do it says.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use yeanling_core::book::Animal;
 use yeanling_core::watch::{Duty, State};
@@ -18,7 +19,7 @@ use crate::page::{Blocks, Page, unlike};
 use crate::phone::{Alarm, Awake};
 use crate::to_calendar::{self, ToCalendar};
 use crate::view::View;
-use crate::{Action, Button, Request, Screen, Text, standing};
+use crate::{Action, Button, Request, Screen, Text, standing, vet};
 
 /// How many that are due stand in large words; the Watch has the rest.
 const MOST_DUE: usize = 3;
@@ -30,12 +31,13 @@ const MOST_THEN: usize = 3;
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let (due, coming): (Vec<&Duty>, Vec<&Duty>) =
         view.duties.iter().partition(|duty| duty.state(view.now) > State::Coming);
+    let comes: Vec<Arc<Block>> = overdue(view, &due).then(next(view, due.is_empty(), &coming)).into();
+    let foot = foot(view, draft, coming.first().copied(), vet::says(&comes));
     let clock = Blocks::new()
         .group("night-top", Shape::NightTop, top(view))
         .then(standing(view))
-        .then(overdue(view, &due))
-        .then(next(view, due.is_empty(), &coming))
-        .group("night-foot", Shape::NightFoot, foot(view, draft, coming.first().copied()));
+        .then(comes)
+        .group("night-foot", Shape::NightFoot, foot);
     let blocks = Blocks::new().group("night", Shape::Night, clock).group("ringing", Shape::Alert, ring(view));
     Page { bare: true, ..Page::new(words::TITLE).blocks(blocks).thumb(thumb(view)) }
 }
@@ -89,8 +91,8 @@ fn next(view: &View, quiet: bool, coming: &[&Duty]) -> Blocks {
         .list(ListLook::NightThen, then)
 }
 
-/// How the alarm stands, and the way to the phone's own.
-fn foot(view: &View, draft: &Draft, next: Option<&Duty>) -> Blocks {
+/// How the alarm stands, the way to the phone's own, and to the vet while something asks for that.
+fn foot(view: &View, draft: &Draft, next: Option<&Duty>, call: bool) -> Blocks {
     let said = match view.phone.night.alarm {
         Alarm::Off => words::OFF.to_owned(),
         Alarm::Mute => words::MUTE.to_owned(),
@@ -98,7 +100,8 @@ fn foot(view: &View, draft: &Draft, next: Option<&Duty>) -> Blocks {
         Alarm::Unable => words::NO_SOUND.to_owned(),
     };
     let one = next.map(|duty| ToCalendar::One(duty.task));
-    Blocks::new()
+    let calls = if call { vet::blocks(view) } else { Blocks::new() };
+    calls
         .status(said)
         .then(one.iter().flat_map(|one| to_calendar::blocks(view, draft, one)))
         .then(to_calendar::blocks(view, draft, &ToCalendar::All))

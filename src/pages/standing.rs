@@ -1,5 +1,5 @@
 //! What stands above every screen: the line with the way back and whether everything is saved; and, while it is so, a
-//! made-up flock, an update, a book that is not safe, a clock that is wrong, what was missed.
+//! sample flock, an update, a book that is not safe, a clock that is wrong, what was missed.
 
 use std::sync::Arc;
 
@@ -75,7 +75,7 @@ pub fn standing(view: &View) -> Vec<Arc<Block>> {
         blocks = blocks.notice("broken", NoticeKind::Warn, frame::broken(phone.lost_lines), []);
     }
     if let Some(births) = phone.unsent {
-        let send = Button::new("send", hand_over::GO_SEND, Action::Go(Screen::HandOver)).small();
+        let send = Button::new("send", hand_over::GO_SEND, Action::Go(Screen::Share)).small();
         blocks = blocks.notice("unsent", NoticeKind::Warn, hand_over::unsent(births), [send]);
     }
     if let Some(noted) = phone.behind {

@@ -53,7 +53,7 @@ impl ToCalendar {
     }
 }
 
-/// Returns the button, and what was said when it was pressed; of the made-up flock nothing is handed over.
+/// Returns the button, and what was said when it was pressed; of the sample flock nothing is handed over.
 pub(crate) fn blocks(view: &View, draft: &Draft, what: &ToCalendar) -> Blocks {
     let blocks = match what {
         ToCalendar::One(..) if view.made_up => Blocks::new(),

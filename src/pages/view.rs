@@ -24,7 +24,7 @@ pub struct View<'a> {
     pub book: &'a Book,
     /// What it makes.
     pub flock: &'a Flock,
-    /// What was noted in this phone's own book, also while the made-up flock is looked round in.
+    /// What was noted in this phone's own book, also while the sample flock is looked round in.
     pub own_book: &'a Book,
     /// What that makes.
     pub own_flock: &'a Flock,
@@ -42,7 +42,7 @@ pub struct View<'a> {
     pub device: DeviceId,
     /// The screen that one came from, with its name.
     pub from: (Screen, &'static str),
-    /// Whether the made-up flock is looked round in.
+    /// Whether the sample flock is looked round in.
     pub made_up: bool,
     /// What is due, the most urgent first, each instant as this phone's wall clock will show it.
     pub duties: Lazy<'a, Vec<Duty>>,

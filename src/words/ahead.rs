@@ -14,8 +14,6 @@ use super::labor;
 
 /// The screen's name.
 pub const TITLE: &str = "Season";
-/// What the screen is for, where it is offered.
-pub const SUB: &str = "From ram in to the last lamb: who is close, births a night, pens, dates";
 /// Says what to do first.
 pub const EMPTY: &str =
     "Form a group, add its ewes and the ram, and you see the season’s nights, dates and pens.";

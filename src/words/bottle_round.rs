@@ -11,8 +11,6 @@ use super::watch;
 
 /// The screen's name.
 pub const TITLE: &str = "Bottle round";
-/// What is there.
-pub const SUB: &str = "Every bottle lamb at once: one mix, a volume each";
 /// Says what to do when no lamb is fed by hand.
 pub const EMPTY: &str =
     "No lamb is on the bottle. Note a feed on a lamb’s screen, and it shows here with its volume and times.";
@@ -50,7 +48,7 @@ pub const ALL_FED: &str = "All of this round are fed.";
 /// Leads to the round.
 pub const LINK: &str = "Bottle round: all bottle lambs";
 /// Says whose rate it is.
-pub const LABEL_FIRST: &str = "The label’s own rate comes first: set it in Practice.";
+pub const LABEL_FIRST: &str = "The label’s own rate comes first: set it in Farm settings.";
 
 /// Returns when the next round is, and for how many: "3 lambs · *late*: was due 03:15".
 pub fn sub(lambs: usize, when: &str) -> String {

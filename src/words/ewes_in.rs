@@ -54,7 +54,7 @@ pub const fn order(order: DayOrder) -> &'static str {
 }
 
 /// Leaves it.
-pub const LEAVE: &str = "Leave it";
+pub const LEAVE: &str = "Cancel";
 /// Heads the rows that bring none.
 pub const LEFT_OUT: &str = "Rows left out";
 

@@ -1,4 +1,4 @@
-//! Ready figures: every calculation without any record.
+//! Calculators: every calculation without any record.
 
 use yeanling_core::practice::DayRule;
 use yeanling_core::reckon::window::Stretch;
@@ -7,23 +7,23 @@ use yeanling_core::units::{Mass, System, Volume};
 use super::common::{number, volume, volume_at_most, volume_both};
 
 /// The screen's name.
-pub const TITLE: &str = "Ready figures";
+pub const TITLE: &str = "Calculators";
 /// What the screen is for.
 pub const SUB: &str = "Nothing typed here is noted.";
 /// Names the choice of what is worked out.
 pub const WHICH: &str = "What to work out";
 /// How much colostrum.
-pub const FIRST_MILK: &str = "First milk";
+pub const FIRST_MILK: &str = "Colostrum";
 /// How long colostrum works.
-pub const WINDOW: &str = "Window";
+pub const WINDOW: &str = "Time left";
 /// How much a bottle lamb takes.
 pub const BOTTLE: &str = "Bottle";
 /// Whether a bottle lamb can be weaned.
 pub const WEANING: &str = "Weaning";
 /// Whether a bag of colostrum is good.
-pub const BAG: &str = "Colostrum bag";
+pub const BAG: &str = "Colostrum quality";
 /// Whether the weather chills lambs.
-pub const WEATHER: &str = "Weather";
+pub const WEATHER: &str = "Chill";
 /// Heads the lambs of the book.
 pub const IN_YOUR_BOOK: &str = "In your book, of the last 7 days:";
 /// Labels the weight at birth where another stands beside it.
@@ -52,7 +52,7 @@ pub const HOUSING: &str = "It lives";
 /// Names the rule.
 pub const RULE: &str = "Rule for 24 hours";
 /// Says that nothing is noted by choosing here.
-pub const RULE_SUB: &str = "Changed here for this sum alone. The farm’s own rule is set in Practice.";
+pub const RULE_SUB: &str = "For this sum alone. Your farm’s own rule is in Farm settings.";
 /// Returns who stands behind a rule, and its figure, for a button.
 pub const fn rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
@@ -91,7 +91,7 @@ pub const BORN_HINT: &str = "The last time the clock showed this.";
 /// What to type first.
 pub const TYPE_AGE: &str = "Enter its age to see how long colostrum still works.";
 /// Heads the time that is left.
-pub const TIME_LEFT: &str = "Time left for first milk";
+pub const TIME_LEFT: &str = "Time left for colostrum";
 /// Behind the time that is left.
 pub const LEFT: &str = "left of 24 h";
 /// When the window has closed.
@@ -173,7 +173,7 @@ pub const DAYS_HINT: &str = "Whole days since birth: born yesterday is 1.";
 /// What to type first.
 pub const TYPE_DAYS: &str = "Enter its age in days to see the feeds.";
 /// Heads the weight of today.
-pub const WEIGHT_TODAY: &str = "If you know it. A birth weight starves an older lamb: leave it empty then.";
+pub const WEIGHT_TODAY: &str = "Use today’s weight; a birth weight underfeeds. Leave blank if unknown.";
 /// Names the table.
 pub const TABLE: &str = "Table";
 /// Heads one feed.

@@ -1,4 +1,4 @@
-//! The words of the frame: tabs, keeping, updates, the made-up flock, and small words that many screens share.
+//! The words of the frame: tabs, keeping, updates, the sample flock, and small words that many screens share.
 
 use yeanling_core::units::Moment;
 
@@ -10,12 +10,12 @@ pub const NAME: &str = "Yeanling";
 pub const WATCH: &str = "Watch";
 /// All animals.
 pub const FLOCK: &str = "Flock";
-/// Every calculation without a record.
-pub const FIGURES: &str = "Figures";
-/// Send and take in.
-pub const HAND_OVER: &str = "Hand over";
-/// The rest.
-pub const MORE: &str = "More";
+/// What lies ahead, and what was.
+pub const SEASON: &str = super::ahead::TITLE;
+/// What can be read, and what can be worked out.
+pub const HELP: &str = super::help::TITLE;
+/// The farm's choices and its book.
+pub const FARM: &str = "Farm";
 /// Goes back home.
 pub const BACK: &str = "Watch";
 /// Saves what was typed.
@@ -39,8 +39,8 @@ pub const GONE: &str = "This is not in the book. It may have been undone, or be 
 /// Says that the address leads nowhere.
 pub const LOST: &str = "There is nothing at this address.";
 /// Says that the flock is made up.
-pub const MADE_UP: &str = "*Made-up flock.* Nothing here is kept.";
-/// Leaves the made-up flock.
+pub const MADE_UP: &str = "*Sample flock.* Nothing here is kept.";
+/// Leaves the sample flock.
 pub const LEAVE_MADE_UP: &str = "Back to my flock";
 /// Offers an update.
 pub const UPDATE: &str = "A new version is ready.";
@@ -53,7 +53,7 @@ pub const OPENING: &str = "opening…";
 /// When nothing was written yet in this visit.
 pub const SAVED: &str = "saved";
 /// When it is not on the disk.
-pub const NOT_SAFE: &str = "not safe";
+pub const NOT_SAFE: &str = "NOT SAVED";
 /// Once all is kept for work without a network.
 pub const WORKS_OFFLINE: &str = "ready to work offline";
 /// Before that.
@@ -83,7 +83,7 @@ pub fn poorly(memory_only: bool, said: Option<&str>) -> String {
 /// Returns that some lines could not be read.
 pub fn broken(lines: usize) -> String {
     format!(
-        "{} of the book could not be read. {} left untouched, and everything else works. You can save {} in Hand over.",
+        "{} of the book could not be read. {} left untouched, and everything else works. You can save {} in Share & back up.",
         if lines == 1 { "One line".to_owned() } else { format!("{lines} lines") },
         if lines == 1 { "It is" } else { "They are" },
         if lines == 1 { "it" } else { "them" },
@@ -114,7 +114,7 @@ pub const RELOAD: &str = "Open it again";
 
 /// Says that something was taken back.
 pub fn taken_back(said: &str) -> String {
-    format!("Taken back: {said}")
+    format!("Undone: {said}")
 }
 
 /// Says that something was changed.

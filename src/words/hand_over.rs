@@ -1,19 +1,19 @@
-//! Sending the book and taking one in.
+//! Share & back up: sending the book and taking one in.
 
 use yeanling_core::book::{FileError, MOST_BYTES, MOST_WRITTEN};
 
 /// The screen's name.
-pub const TITLE: &str = "Hand over";
+pub const TITLE: &str = "Share & back up";
 /// What the screen is for.
-pub const SUB: &str = "Two phones, one book: send it as a file, take the other one in.";
+pub const SUB: &str = "A backup is the whole book in one file. Send it, or add the one from another phone.";
 /// Heads the way out.
-pub const SEND: &str = "Send this book";
+pub const SEND: &str = "Back up";
 /// Shares the file.
 pub const SHARE: &str = "Share the book";
 /// Saves the file.
 pub const SAVE: &str = "Save as a file";
 /// Heads the way in.
-pub const TAKE: &str = "Take a book in";
+pub const TAKE: &str = "Import";
 /// Picks a file.
 pub const OPEN: &str = "Open a book file";
 /// Explains the way in.
@@ -21,20 +21,20 @@ pub const TAKE_SUB: &str = "You see what it would add before anything changes.";
 /// Heads the preview.
 pub const PREVIEW: &str = "This file would add";
 /// Takes it in.
-pub const MERGE: &str = "Add to my book";
+pub const MERGE: &str = "Add";
 /// Takes it in although it is dated ahead of this phone.
-pub const MERGE_ALL_THE_SAME: &str = "Add it all the same";
+pub const MERGE_ALL_THE_SAME: &str = "Add anyway";
 /// Leaves it.
 pub const LEAVE: &str = "Cancel";
-/// Says where a file goes that is opened while the made-up flock is looked round in.
+/// Says where a file goes that is opened while the sample flock is looked round in.
 pub const INTO_YOUR_OWN: &str =
-    "This goes into your own book, not into the made-up flock, and takes you back to it.";
+    "This goes into your own book, not into the sample flock, and takes you back to it.";
 /// Says that nothing is new in it.
 pub const NOTHING_NEW: &str = "Everything in this file is in your book already.";
 /// Heads the keeping.
 pub const KEPT: &str = "How it is kept";
 /// Offers lines that could not be read.
-pub const SAVE_BROKEN: &str = "Save the unread lines";
+pub const SAVE_BROKEN: &str = "Save the unreadable entries";
 /// Joins two records.
 pub const SAME: &str = "Same ewe";
 /// Keeps two records apart.
@@ -108,7 +108,7 @@ pub fn file_error(error: &FileError) -> String {
 }
 
 const SEND_AGAIN: &str = "Ask for the file to be sent again.";
-const PICK: &str = "Pick a file that was sent from Hand over, its name ends in .json.txt or .json.";
+const PICK: &str = "Pick a file that was sent from Share & back up. Its name ends in .json.txt or .json.";
 
 /// Returns what is wrong with a file that is too large to be read at all.
 pub fn too_large(bytes: f64) -> String {
@@ -130,10 +130,11 @@ pub const SEND_SUB: &str =
     "This sends the whole book. The other phone adds it to what it has; nothing is overwritten.";
 /// Says that there is nothing to send.
 pub const NOTHING_TO_SEND: &str = "Nothing noted yet, so nothing to send.";
-/// Says why the made-up flock stays here.
-pub const MADE_UP: &str = "The made-up flock is not sent, so that it can never end up in a real book. Go back to your own flock first.";
+/// Says why the sample flock stays here.
+pub const MADE_UP: &str =
+    "The sample flock is never sent, so it cannot end up in a real book. Go back to your own flock first.";
 /// Says that it was given to the share sheet.
-pub const SHARED: &str = "Handed over.";
+pub const SHARED: &str = "Shared.";
 /// Says that it was saved as a file.
 pub const SAVED_FILE: &str = "Saved on this phone, among its downloads.";
 /// Says that one file of several was saved.
@@ -261,9 +262,9 @@ pub const UNTIL_ROOM: &str = "the browser may clear it if the phone runs out of 
 /// The browser does not say.
 pub const NO_PROMISE: &str = "this browser does not say";
 /// Asks the browser.
-pub const KEEP_FOR_GOOD: &str = "Keep it for good";
+pub const KEEP_FOR_GOOD: &str = "Protect storage";
 /// When the browser said no.
-pub const SAID_NO: &str = "The browser said no for now. Add Yeanling to the home screen and try again later. Until then, send the book often.";
+pub const SAID_NO: &str = "The browser said no for now. Add Yeanling to the home screen and try again later. Until then, back up often.";
 
 /// Returns how many entries there are and how well they are kept.
 pub fn entries_are(entries: usize, how: &str) -> String {
@@ -289,7 +290,7 @@ pub fn unsent(births: usize) -> String {
 }
 
 /// Leads to the screen that sends it.
-pub const GO_SEND: &str = "Send the book";
+pub const GO_SEND: &str = "Back up";
 
 /// Offers the last saved file to a book that is empty, as a new phone's or a cleared one is.
 pub const HAD_A_BOOK: &str = "Open a saved book";

@@ -49,7 +49,7 @@ pub fn sign(sign: Sign) -> String {
 /// Heads the rings.
 pub const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.
-pub const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Practice. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
+pub const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Farm settings. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
 
 /// Returns the name of a row of the table.
 pub fn row(heading: &str, able: bool) -> String {
@@ -146,7 +146,7 @@ fn day_source(practice: &Practice) -> &'static str {
 
 /// Says by which rule the steps are told.
 pub fn by_rule(practice: &Practice) -> String {
-    format!("Told by your farm’s rule: {}. Change it in Practice.", day_rule(practice.day_rule).0)
+    format!("Told by your farm’s rule: {}. Change it in Farm settings.", day_rule(practice.day_rule).0)
 }
 
 /// The signs that a lamb has fed.
@@ -226,9 +226,9 @@ pub const VET_SOURCE: &str = "Times are your farm’s limits. Labor: Anexa, Mary
 pub const INSTALL_STEPS: &[&str] = &[
     "*iPhone or iPad:* open it in Safari, tap Share, then Add to Home Screen.",
     "*Android:* open it in Chrome, tap the menu, then Install app or Add to Home screen.",
-    "Open it once from the new icon *with a network*, and wait for “ready to work offline” in Hand over.",
+    "Open it once from the new icon *with a network*, and wait for “ready to work offline” in Share & back up.",
     "Then start noting. On an iPhone the icon has a book of its own: what was noted in the browser before is not in it. \
-     Send it over with Hand over.",
+     Send it over with Share & back up.",
 ];
 
 /// What the program does not do.

@@ -1,4 +1,4 @@
-//! A ewe's record, and the farm's own marks for keeping or culling.
+//! A ewe's record, and the farm's own cull rules.
 
 use yeanling_core::figures::{KeepMark, Record};
 use yeanling_core::units::{Mass, System};
@@ -6,17 +6,18 @@ use yeanling_core::units::{Mass, System};
 use super::common::{mass, number};
 
 /// Heads her record.
-pub const RECORD: &str = "Her record";
+pub const RECORD: &str = "Record";
 /// Heads the ewes that meet a mark.
-pub const LOOK_AGAIN: &str = "Ewes to look at again";
+pub const LOOK_AGAIN: &str = "Cull candidates";
 /// Says on her own screen that she meets a mark.
-pub const LOOK_AGAIN_HER: &str = "Meets your mark";
+pub const LOOK_AGAIN_HER: &str = "Meets your cull rule";
 /// Says that no marks are set.
-pub const NO_MARKS: &str = "Set your own marks in Practice, such as from two lost lambs on. None is set.";
+pub const NO_MARKS: &str =
+    "Set your own cull rules in Farm settings, such as 2 or more lambs lost. None is set.";
 /// Says that nobody meets one.
-pub const NONE: &str = "No ewe meets a mark of yours.";
+pub const NONE: &str = "No ewe meets your cull rules.";
 /// Heads the marks.
-pub const MARKS: &str = "Marks for keeping or culling";
+pub const MARKS: &str = "Cull rules";
 /// Explains them.
 pub const MARKS_SUB: &str = "Flag a ewe from this number. Blank: ignore. You set these; no handbook does.";
 /// Hard births.

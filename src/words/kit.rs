@@ -1,4 +1,4 @@
-//! The stores: what is there against what the season will take, and the freezer.
+//! Supplies: what is there against what the season will take, and the freezer.
 
 use yeanling_core::book::Item;
 use yeanling_core::flock::Batch;
@@ -9,11 +9,9 @@ use super::common::{date, number, volume};
 use super::stores;
 
 /// The screen's name.
-pub const TITLE: &str = "Stores";
-/// What the screen is for, where it is offered.
-pub const SUB: &str = "What is on hand and in the freezer, and what lambing takes";
+pub const TITLE: &str = "Supplies";
 /// Heads the shelf.
-pub const SHELF: &str = "On the shelf";
+pub const SHELF: &str = "On hand";
 /// Explains what is needed.
 pub const SHELF_SUB: &str =
     "What to have before the first lamb, while the shops are open. Counts one spare of each.";
@@ -78,6 +76,21 @@ pub fn short(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: 
     (short > 0.0).then(|| format!("*short of {}*", stores::amount(item, Amount::from_units(short), system)))
 }
 
+/// Returns how much was counted, where supplies are offered: "12 counted · 4 bags of colostrum".
+pub fn counted(things: usize, bags: u32) -> String {
+    let bags = if bags == 1 { "1 bag".to_owned() } else { format!("{bags} bags") };
+    match things {
+        0 => format!("Nothing counted yet · {bags} of colostrum"),
+        things => format!("{things} counted · {bags} of colostrum"),
+    }
+}
+
+/// Returns what there is too little of: "3 short: iodine, gloves, straw".
+pub fn short_of(items: &[Item]) -> String {
+    let names: Vec<&str> = items.iter().map(|item| stores::item(*item)).collect();
+    format!("{} short: {}", names.len(), names.join(", "))
+}
+
 /// Returns for how many uses a thing should do: "for 45 dips".
 pub fn uses(item: Item, uses: u32) -> String {
     let what = if item == Item::Iodine {
@@ -125,4 +138,4 @@ pub fn frozen(at: Moment, now: Moment) -> String {
 }
 
 /// Says that it is past the farm's own limit.
-pub const TOO_OLD: &str = "*too old* by your Practice";
+pub const TOO_OLD: &str = "*too old* by your farm settings";

@@ -10,7 +10,7 @@ use super::animals;
 use super::common::{date, day_and_clock, long_date, mass, number, short_date, typed};
 
 /// Heads what can be noted of a life.
-pub const LIFE: &str = "Register";
+pub const LIFE: &str = "Records";
 /// Opens fostering.
 pub const FOSTER: &str = "Foster…";
 /// Asks for the foster dam.

@@ -8,7 +8,7 @@ use super::common::span;
 use super::practice::ring_rule;
 
 /// Says that the farm uses no rings.
-pub const NO_RINGS: &str = "Rings: none on this farm. Practice has the choice.";
+pub const NO_RINGS: &str = "Rings: none on this farm. Farm settings has the choice.";
 /// Every rule about tags.
 pub const TAGS: [TagRule; 3] = [TagRule::GreatBritainHoused, TagRule::GreatBritainOutdoors, TagRule::Usa];
 
@@ -49,7 +49,7 @@ pub fn banned(kind: Ring) -> String {
     format!("{}: *not allowed*. Germany bans it (TierSchG §6(2)). {}", ring(kind), local_rules())
 }
 
-/// Returns the laws about rings that are no limit of age, or no choice in Practice, each with the year it was read.
+/// Returns the laws about rings that are no limit of age, or no choice in Farm settings, each with the year it was read.
 pub fn laws() -> Vec<String> {
     [
         "Germany: castration with rings is banned (TierSchG §6(2)). A tail may be docked only where it is indispensable for that lamb, by a competent person (§6(1) 3).",

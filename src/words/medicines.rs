@@ -2,8 +2,6 @@
 
 /// The screen's name.
 pub const TITLE: &str = "Medicines";
-/// What is there.
-pub const SUB: &str = "What was given, and withdrawal times";
 /// Heads what is withheld.
 pub const HELD: &str = "In withdrawal now";
 /// Says that nothing is.

@@ -6,9 +6,7 @@ use yeanling_core::watch::{Duty, State};
 use super::common::{clock, day_and_clock, span};
 
 /// The screen's name.
-pub const TITLE: &str = "Night";
-/// What the screen is for, where it is offered.
-pub const SUB: &str = "A dark clock for the nail on the wall: what comes next, with an alarm";
+pub const TITLE: &str = "Night clock";
 /// Arms the alarm, and plays its test.
 pub const ARM: &str = "Arm the alarm";
 /// Arms it once more, when the phone gave no sound.
@@ -39,8 +37,8 @@ pub const ONE_TO_CALENDAR: &str = "only this one to my calendar";
 pub const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice. What you have done meanwhile still rings there.";
 /// Says that there is nothing to hand over.
 pub const NONE_AHEAD: &str = "Nothing lies ahead to ring for.";
-/// Says why the made-up flock stays out.
-pub const MADE_UP: &str = "The made-up flock stays out of your calendar.";
+/// Says why the sample flock stays out.
+pub const MADE_UP: &str = "The sample flock stays out of your calendar.";
 /// The name of the calendar file.
 pub const FILE: &str = "yeanling-alarms.ics";
 

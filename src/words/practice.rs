@@ -1,4 +1,4 @@
-//! The farm's choices.
+//! Farm settings: the farm's choices.
 
 use yeanling_core::practice::{
     BottleTable, BreedMeans, BreedType, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit,
@@ -11,11 +11,11 @@ use yeanling_core::units::{Strength, System, TimeDelta};
 use super::common::{number, span};
 
 /// The screen's name.
-pub const TITLE: &str = "Practice";
+pub const TITLE: &str = "Farm settings";
 /// What the screen is for.
 pub const SUB: &str = "How this farm does it. Kept in the book, so every phone agrees.";
 /// Heads the look of this phone.
-pub const LOOK: &str = "Look of this phone";
+pub const LOOK: &str = "Display";
 /// Heads the farm's name.
 pub const FARM: &str = "Farm";
 /// Labels the farm's name.
@@ -23,7 +23,7 @@ pub const FARM_NAME: &str = "Farm name";
 /// Heads the units.
 pub const UNITS: &str = "Units";
 /// Heads the first-milk rule.
-pub const FIRST_MILK: &str = "First milk in 24 hours";
+pub const FIRST_MILK: &str = "Colostrum in 24 hours";
 /// Heads the housing.
 pub const NEWBORNS: &str = "Newborns live";
 /// Heads the bottle table.
@@ -43,13 +43,13 @@ pub const POWDER: &str = "Powder until weaning";
 /// Heads the freezer.
 pub const FREEZER: &str = "Frozen colostrum keeps";
 /// Heads the chill limit.
-pub const CHILL: &str = "Weather is a risk from, in kJ/m²/h";
+pub const CHILL: &str = "Chill alert above, in kJ/m²/h";
 /// Heads the limits.
-pub const LIMITS: &str = "When the watch speaks up";
+pub const LIMITS: &str = "Newborn lambs";
 /// Explains the limits.
 pub const LIMITS_SUB: &str = "Minutes after birth; for the navel, after the first dip.";
 /// Saves the limits.
-pub const SAVE_LIMITS: &str = "Save limits";
+pub const SAVE_LIMITS: &str = "Save alert times";
 /// Saves the name.
 pub const SAVE_NAME: &str = "Save name";
 /// Says that it was saved.
@@ -238,15 +238,15 @@ pub const fn limit(limit: Limit) -> &'static str {
         Limit::Up => "Up on its feet",
         Limit::Help => "Help it nurse",
         Limit::Red => "Colostrum late",
-        Limit::LastCall => "Last call for first milk",
+        Limit::LastCall => "Colostrum deadline",
         Limit::NavelAgain => "Dip the navel again",
         Limit::Look => "Look at a restless ewe every",
         Limit::Restless => "Restless, no waters: examine or vet",
         Limit::HandCheck => "Waters, nothing shows: check inside",
         Limit::StepIn => "Waters, nothing shows: assist",
-        Limit::Progress => "Feet or nose: further within",
+        Limit::Progress => "Feet or nose: progress within",
         Limit::Neck => "Cervix not open: try for, then vet",
-        Limit::PutRight => "Lying wrong: try for, then vet",
+        Limit::PutRight => "Malpresentation: try for, then vet",
         Limit::NextLamb => "Look for the next lamb",
         Limit::NextCheck => "Check for the next lamb",
         Limit::AfterbirthAsk => "Ask for the afterbirth",
@@ -312,7 +312,7 @@ pub const LOOK_NIGHT: &str = "Night";
 /// Explains the look.
 pub const LOOK_SUB: &str = "This phone alone. Night is dim amber on black, kind to eyes and ewes.";
 /// Explains the farm's name.
-pub const FARM_NAME_SUB: &str = "Stands above the Watch and names the files you send.";
+pub const FARM_NAME_SUB: &str = "Shown above the Watch and in the names of your files.";
 /// The unit of the limits.
 pub const MINUTES: &str = "min";
 /// Says that nothing was changed.
@@ -328,7 +328,7 @@ pub const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the
 pub const STAY: &str = "Bonding pens";
 /// Explains them.
 pub const STAY_SUB: &str =
-    "Until the stay is over nobody is told to go out, and not while a lamb is unfed, cold or rejected.";
+    "No pair is ready to turn out before its stay is over, nor while a lamb is unfed, cold or rejected.";
 /// Saves the stays.
 pub const SAVE_STAY: &str = "Save the stays";
 

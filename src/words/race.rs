@@ -1,4 +1,4 @@
-//! Ewe after ewe: what is noted of each in the race or in the field, and how the group stands.
+//! Score ewes: what is noted of each in the race or in the field, and how the group stands.
 
 use yeanling_core::reckon::season::condition::{Change, Stage, System as Targets, Target};
 use yeanling_core::units::{Condition, Moment, System};
@@ -7,7 +7,7 @@ use super::common::{day_and_clock, number, short_date};
 use super::season;
 
 /// The screen's name.
-pub const TITLE: &str = "Ewe after ewe";
+pub const TITLE: &str = "Score ewes";
 /// Goes back to the group.
 pub const GROUP: &str = "Group";
 /// Leads to it.

@@ -42,6 +42,7 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
             when(*last),
             volume_as_given(*together, system)
         ),
+        Refusal::NotAPhoneNumber => super::vet::NOT_A_NUMBER.to_owned(),
         Refusal::NoText => "Nothing typed yet. Enter a few letters or digits.".to_owned(),
         Refusal::LongText { given, most } => format!("{given} characters are too many. At most {most} fit."),
         Refusal::Score { given, least, most } => {

@@ -1,4 +1,4 @@
-//! What lies in the stores and in the freezer, each thing in its own unit.
+//! What is on hand and in the freezer, each thing in its own unit.
 
 use yeanling_core::book::{Item, Measure, MilkedFrom};
 use yeanling_core::flock::Flock;

@@ -33,8 +33,8 @@ pub const WELL: &str = "First day, nothing due";
 pub const EMPTY: &str = "Nothing to watch yet. Yeanling watches the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
 /// Says that nothing is due.
 pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
-/// Offers the made-up flock.
-pub const LOOK_ROUND: &str = "Look round a made-up flock";
+/// Offers the sample flock.
+pub const LOOK_ROUND: &str = "Try a sample flock";
 
 /// Returns what is to be done, short, for a row.
 pub fn task(task: Task, system: System) -> String {

@@ -1,4 +1,4 @@
-//! Lamb after lamb over the scales, and how they grew.
+//! Weigh lambs: one after another over the scales, and how they grew.
 
 use yeanling_core::figures::{ClassGain, Grown, NoAdjusted};
 use yeanling_core::flock::Reared;
@@ -8,9 +8,7 @@ use yeanling_core::units::{Mass, System};
 use super::common::{mass, number};
 
 /// The screen's name.
-pub const TITLE: &str = "Lamb after lamb";
-/// What is there, where it is offered.
-pub const SUB: &str = "Weigh the lambs, see gains and who lags";
+pub const TITLE: &str = "Weigh lambs";
 /// Says that there is none.
 pub const NO_LAMBS: &str = "No live lambs this season.";
 /// Asks for the tag or the mark.

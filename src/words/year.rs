@@ -12,12 +12,15 @@ use super::common::{date, mass, number, short_date};
 use super::noted::cause;
 
 /// The screen's name.
-pub const TITLE: &str = "Year";
-/// What the screen is for, where it is offered.
-pub const SUB: &str = "Born, lived, lost and weaned this season";
+pub const TITLE: &str = "Season summary";
+/// Returns what there is of a season, where its summary is offered: "2027: 24 born, 22 alive".
+pub fn born_and_alive(year: i32, born: usize, alive: usize) -> String {
+    format!("{year}: {born} born, {alive} alive")
+}
+
 /// Says what to do first.
 pub const EMPTY: &str = "No lambs yet. The season’s figures show after the first birth.";
-/// Prints the year.
+/// Prints the summary.
 pub const PRINT: &str = "Print the summary";
 /// Chooses the season.
 pub const SEASON: &str = "Season";

@@ -44,6 +44,23 @@ export class Phone {
     await this.tap(name, this.page.getByRole("navigation"));
   }
 
+  /** Goes to Share & back up. */
+  async share(): Promise<void> {
+    await this.under("Farm", "Share & back up");
+  }
+
+  /** Goes to the calculators. */
+  async calculators(): Promise<void> {
+    await this.under("Help", "Calculators");
+  }
+
+  /** Goes to a screen by its row on a tab. */
+  private async under(tab: string, screen: string): Promise<void> {
+    await this.tab(tab);
+    await this.row(screen).locator("a.row-words").tap();
+    await expect(this.page.getByRole("heading", { level: 1 })).toHaveText(screen);
+  }
+
   /** Starts the lambing of a ewe, who is added by her tag if she is not in the book. */
   async lambing(tag: string): Promise<void> {
     await this.tab("Watch");
@@ -82,7 +99,7 @@ export class Phone {
 
   /** Saves the book as a file and returns its name and text. */
   async handOver(): Promise<{ name: string; text: string }> {
-    await this.tab("Hand over");
+    await this.share();
     const download = this.page.waitForEvent("download");
     await this.tap("Save as a file");
     const file = await download;
@@ -91,9 +108,9 @@ export class Phone {
     return { name: file.suggestedFilename(), text: Buffer.concat(chunks).toString("utf8") };
   }
 
-  /** Opens a file in Hand over. */
+  /** Opens a file in Share & back up. */
   async openFile(text: string | Buffer, name = "book.json.txt"): Promise<void> {
-    await this.tab("Hand over");
+    await this.share();
     await this.page.locator("#field-book-file").setInputFiles({
       name,
       mimeType: "text/plain",

@@ -23,7 +23,7 @@ export async function births(page: Page, ewes: readonly (readonly [tag: string, 
     scribe.note(born, { "all-born": { lamb } });
   }
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await expect(page.getByText(/^Done\./)).toBeVisible();
   await phone.tab("Watch");
   return phone;

@@ -1,4 +1,4 @@
-//! Ready figures: each calculation while it is typed, what is wrong with what was typed, and that nothing is noted.
+//! Calculators: each calculation while it is typed, what is wrong with what was typed, and that nothing is noted.
 
 use yeanling_core::book::Event;
 use yeanling_core::practice::{Choice, DayRule};
@@ -11,7 +11,7 @@ use crate::reach::{fields, texts};
 
 fn figures() -> Phone {
     let mut phone = Phone::at("2026-02-25 08:00");
-    phone.open(Screen::Figures);
+    phone.open(Screen::Calculators);
     phone
 }
 
@@ -91,18 +91,18 @@ fn a_weight_that_may_be_in_pounds_is_asked_about_and_either_answer_holds() {
 #[test]
 fn the_window_is_told_by_hours_or_by_the_time_of_birth() {
     let mut phone = figures();
-    phone.press("Window").says("Enter its age");
+    phone.press("Time left").says("Enter its age");
     phone.write("Age in hours", "1 h 20");
-    check(&phone, "Time left for first milk", "22 h 40 min  (left of 24 h)");
+    check(&phone, "Time left for colostrum", "22 h 40 min  (left of 24 h)");
     phone.says("Still on target");
     phone.write("Age in hours", "soon").says("“soon” is not an age. Type it like 1.5 or 1 h 20.");
     assert_eq!(stands(&phone, "Age in hours"), "soon");
     phone.write("Age in hours", "30");
-    check(&phone, "Time left for first milk", "Closed  (at 24 h)");
+    check(&phone, "Time left for colostrum", "Closed  (at 24 h)");
     phone.press("By time of birth").write("Born at", "23:00").says("9 h old");
-    check(&phone, "Time left for first milk", "15 h  (left of 24 h)");
+    check(&phone, "Time left for colostrum", "15 h  (left of 24 h)");
     phone.later(60);
-    check(&phone, "Time left for first milk", "14 h  (left of 24 h)");
+    check(&phone, "Time left for colostrum", "14 h  (left of 24 h)");
 }
 
 #[test]
@@ -129,7 +129,7 @@ fn powder_until_weaning_is_planned_and_held_against_what_is_in_store() {
     phone.write("Powder in store", "1").says("Short of");
     phone.write("Lambs", "some").says("“some” is not a number of lambs. Type it like 3.");
     // What was typed stays while another figure is looked at.
-    phone.press("Window").press("Bottle");
+    phone.press("Time left").press("Bottle");
     assert_eq!(stands(&phone, "Lambs"), "some");
 }
 
@@ -153,7 +153,7 @@ fn weaning_is_told_by_any_rule_and_what_is_unknown_is_not_met() {
 #[test]
 fn a_bag_is_good_or_poor_its_feed_is_counted_and_its_age_held_against_each_source() {
     let mut phone = figures();
-    phone.press("Colostrum bag").write("Brix", "265");
+    phone.press("Colostrum quality").write("Brix", "265");
     phone.says("265% is out of range. Enter 0% to 40%. Did you mean 26.5?");
     phone.write("Brix", "26.5").says("good ewe colostrum");
     phone.write("Brix", "24").says("The mark of 22 is for cows only");
@@ -175,7 +175,7 @@ fn a_bag_is_good_or_poor_its_feed_is_counted_and_its_age_held_against_each_sourc
 #[test]
 fn the_weather_is_judged_outdoors_by_the_limit_and_under_a_roof_by_the_air_alone() {
     let mut phone = figures();
-    phone.press("Weather").press("outdoors").says("Enter all three");
+    phone.press("Chill").press("outdoors").says("Enter all three");
     phone.write("Air", "5").write("Wind", "-2").says("-2 m/s is out of range.");
     phone.write("Wind", "60").says("Did you mean 60 km/h?");
     phone.write("Wind", "18 km/h").write("Rain in the day", "10");
@@ -191,7 +191,7 @@ fn the_weather_is_judged_outdoors_by_the_limit_and_under_a_roof_by_the_air_alone
 fn a_farm_in_fahrenheit_miles_and_inches_gets_the_same_index() {
     let mut phone = figures();
     phone.note(Event::Chose(Choice::System(System::Us)));
-    phone.press("Weather").press("outdoors");
+    phone.press("Chill").press("outdoors");
     phone.write("Air", "41").write("Wind", "11.2").write("Rain in the day", "0.39");
     // The same air, wind and rain as 5 °C, 5 m/s and 10 mm, but for what the rounding leaves.
     let index = answer(&phone, "Chill index, outdoors").expect("the index");
@@ -209,7 +209,7 @@ fn the_lambs_at_most_risk_stand_there_the_worst_first() {
     let [light, heavy] = [phone.lamb(dam), phone.lamb(dam)];
     phone.note(Event::Weighed { lamb: light, mass: Mass::from_kilograms(2.7) });
     phone.note(Event::Weighed { lamb: heavy, mass: Mass::from_kilograms(4.2) });
-    phone.open(Screen::Figures).press("Weather");
+    phone.open(Screen::Calculators).press("Chill");
     phone.says("It is under a day old. It is under 3.0\u{a0}kg. It is from a big litter.");
     let all = texts(&phone.page());
     let place = |name: &str| all.iter().position(|text| text == name).expect("a row");

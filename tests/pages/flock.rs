@@ -112,7 +112,7 @@ fn what_was_looked_for_stands_again_for_who_comes_back_from_an_animal_alone() {
     phone.write("Find a tag or a name", "2");
     phone.open(Screen::Ewe(ewes[1])).open(Screen::Flock);
     assert_eq!(seen(&phone), ["Ewe 2"]);
-    phone.open(Screen::More).open(Screen::Flock);
+    phone.open(Screen::Farm).open(Screen::Flock);
     assert_eq!(seen(&phone), ["Ewe 1", "Ewe 2", "Ewe 3"]);
 }
 

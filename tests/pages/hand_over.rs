@@ -1,4 +1,4 @@
-//! Hand over: the book from phone to phone by files, ewes from a table, tables for a spreadsheet, and how the book is kept.
+//! Share & back up: the book from phone to phone by files, ewes from a table, tables for a spreadsheet, and how the book is kept.
 
 use std::time::Instant;
 
@@ -15,7 +15,7 @@ use crate::reach::texts;
 fn phone(number: u128) -> Phone {
     let mut phone = Phone::at("2026-03-01 08:00");
     phone.device = DeviceId::from_uuid(Uuid::from_u128(number));
-    phone.open(Screen::HandOver);
+    phone.open(Screen::Share);
     phone
 }
 
@@ -51,14 +51,14 @@ fn two_phones_come_together_by_files_both_ways() {
         .says("1 ewe, 1 lamb, 2 entries")
         .says("Written on another phone (…0001), 08:00.");
     assert_eq!(tags(&second), ["31"], "nothing changes before it is added");
-    second.press("Add to my book").says("Done. 2 entries added.");
+    second.press("Add").says("Done. 2 entries added.");
     first.pick(OPEN, &file(&second)).says("1 ewe, 1 entry");
-    first.press("Add to my book");
+    first.press("Add");
     assert_eq!(first.flock.ewes, second.flock.ewes);
     assert_eq!(first.flock.lambs, second.flock.lambs);
     // The same file again adds nothing, and there is nothing to add.
     first.pick(OPEN, &file(&second)).says("Everything in this file is in your book already.");
-    assert!(!offers(&first, "Add to my book"));
+    assert!(!offers(&first, "Add"));
     first.press("Cancel").says_nowhere("Everything in this file");
 }
 
@@ -70,7 +70,7 @@ fn a_preview_ends_when_the_screen_is_left() {
         other
     });
     first.pick(OPEN, &file(&second)).says("This file would add");
-    first.open(Screen::More).open(Screen::HandOver).says_nowhere("This file would add");
+    first.open(Screen::Farm).open(Screen::Share).says_nowhere("This file would add");
     assert!(tags(&first).is_empty());
 }
 
@@ -123,7 +123,7 @@ fn a_file_handed_to_the_app_is_asked_for_when_the_screen_opens() {
     assert!(phone.asked.contains(&Request::LookAtRoom));
     phone.act(&Action::Heard(Heard::File(key, Ok(Some(file(&other).into())))));
     phone.says("This file would add");
-    phone.press("Add to my book");
+    phone.press("Add");
     assert_eq!(tags(&phone), ["31"]);
 }
 
@@ -134,8 +134,8 @@ fn what_a_file_dates_ahead_of_this_phone_is_told_before_it_is_added() {
     ahead.ewe("77");
     let mut phone = phone(1);
     phone.pick(OPEN, &file(&ahead)).says("One entry in it is dated in the future: 5 Apr 2027");
-    assert!(!offers(&phone, "Add to my book"));
-    phone.press("Add it all the same").says("Done. 1 entry added.");
+    assert!(!offers(&phone, "Add"));
+    phone.press("Add anyway").says("Done. 1 entry added.");
 }
 
 #[test]
@@ -146,13 +146,13 @@ fn a_ewe_of_both_phones_is_one_ewe_once_someone_says_so() {
         phone.lamb(dam);
     }
     first.pick(OPEN, &file(&second)).says("Both books have a ewe a23.");
-    first.press("Add to my book");
+    first.press("Add");
     first
         .says("There are two records of a ewe a23. Are they the same ewe?")
         .says("in the book since 08:00, 1 lamb");
     // "Two ewes" holds until the screen is left; the question comes back as long as it is not answered.
     first.press("Two ewes").says_nowhere("Are they the same ewe?");
-    first.open(Screen::More).open(Screen::HandOver).says("Are they the same ewe?");
+    first.open(Screen::Farm).open(Screen::Share).says("Are they the same ewe?");
     first.press("Same ewe").says_nowhere("Are they the same ewe?");
     assert_eq!(tags(&first), ["a23"]);
     assert!(first.undo());
@@ -179,12 +179,12 @@ fn nothing_of_the_made_up_flock_goes_out_and_a_file_goes_into_the_own_book() {
     phone.ewe("1");
     phone.made_up = true;
     phone
-        .says("The made-up flock is not sent")
+        .says("The sample flock is never sent")
         .says_nowhere("To a spreadsheet")
         .says_nowhere("Ewes from a spreadsheet");
     assert!(!offers(&phone, "Save as a file"));
-    phone.pick(OPEN, &file(&other)).says("This goes into your own book, not into the made-up flock");
-    phone.press("Add to my book");
+    phone.pick(OPEN, &file(&other)).says("This goes into your own book, not into the sample flock");
+    phone.press("Add");
     assert!(!phone.made_up);
 }
 
@@ -198,9 +198,9 @@ fn a_book_is_shared_where_the_phone_can_and_saved_where_it_cannot() {
     phone.press("Share the book");
     assert_eq!(phone.asked.last(), Some(&Request::ShareBook));
     phone.act(&Action::Heard(Heard::Shared(None)));
-    phone.says("Handed over.");
+    phone.says("Shared.");
     phone.act(&Action::Heard(Heard::Shared(Some(FileTrouble::Failed("no".to_owned())))));
-    phone.says("Not sent: the browser says “no”.").says_nowhere("Handed over.");
+    phone.says("Not sent: the browser says “no”.").says_nowhere("Shared.");
     phone.act(&Action::Heard(Heard::Shared(Some(FileTrouble::CannotShare))));
     assert_eq!(phone.asked.last(), Some(&Request::SaveBook(Some(0))), "one file is saved instead");
     phone.act(&Action::Heard(Heard::Saved(vec![0], None)));
@@ -219,17 +219,17 @@ fn how_the_book_is_kept_is_said_plainly_and_the_browser_can_be_asked_for_more() 
     phone.says.saving = Saving::Saved(None);
     phone.says.room = Some((2_000_000.0, 500_000_000.0));
     phone.says("1 entry, ").says("asking the browser…").says("about 2.0 MB, with the app, of 500 MB");
-    assert!(!offers(&phone, "Keep it for good"));
+    assert!(!offers(&phone, "Protect storage"));
     phone.says.promised = Some(Promised::UntilRoomIsShort);
-    phone.press("Keep it for good");
+    phone.press("Protect storage");
     assert_eq!(phone.asked.last(), Some(&Request::AskForGood));
     phone.act(&Action::Heard(Heard::Promised(Promised::UntilRoomIsShort)));
     phone.says("The browser said no for now.");
-    assert!(!offers(&phone, "Keep it for good"));
+    assert!(!offers(&phone, "Protect storage"));
     phone.says.promised = Some(Promised::ForGood);
     phone.says("the browser will not clear it");
     phone.says.broken = vec!["?".to_owned()];
-    phone.press("Save the unread lines");
+    phone.press("Save the unreadable entries");
     assert_eq!(phone.asked.last(), Some(&Request::SaveUnreadLines));
 }
 
@@ -280,7 +280,7 @@ fn which_column_holds_what_and_which_way_dates_go_is_asked() {
     phone.press("sheep").says("Line 2, ewe 70: “12/03/2021” can be read day first or month first.");
     phone.press("The day").says("2 ewes: 70, 71").says_nowhere("Line 2");
     phone.press("The month").says("12/03/2021 is 3 Dec 2021").says_nowhere("Line 2");
-    phone.press("Leave it").says_nowhere("Columns");
+    phone.press("Cancel").says_nowhere("Columns");
     // Another table begins anew; a column without a head has a name all the same.
     phone.pick(TABLE, b"tag,\n70,x\n").says("column B").says("1 ewe: 70");
     phone.press("Add 1 ewe").says("1 ewe added.");
@@ -292,7 +292,7 @@ fn a_year_that_cannot_be_adds_nobody_and_the_column_of_the_tags_may_be_any() {
     phone.pick(TABLE, b"tag,born\n90,2020\n91,1850\n").press("Add 2 ewes");
     phone.says("Nothing was added. 91: 1850 is out of range. Enter 1996 to 2026");
     assert!(tags(&phone).is_empty(), "all or nothing");
-    phone.press("Leave it").pick(TABLE, b"weight,color\n61,white\n").says("Choose the column with the tags.");
+    phone.press("Cancel").pick(TABLE, b"weight,color\n61,white\n").says("Choose the column with the tags.");
     phone.press("color").says("1 ewe: white");
     phone.press("Add 1 ewe");
     assert_eq!(tags(&phone), ["white"]);

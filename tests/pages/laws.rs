@@ -1,11 +1,12 @@
 //! What must be so on every page, whatever was noted, typed and pressed.
 
 use std::collections::BTreeSet;
+use std::sync::Arc;
 
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, hold_milk};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Action, Page, Screen, act};
+use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
@@ -19,6 +20,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(milk(phone, page));
     wrong.extend(well(phone, page));
     wrong.extend(gate(phone, screen, page));
+    wrong.extend(vet(page));
     wrong.extend(html::broken(phone, screen, page));
     wrong.extend(speech::broken(page));
     wrong
@@ -169,6 +171,56 @@ fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
     wrong
 }
 
+/// Where something says to call the vet, a button that dials stands with it, or the way to give the number: on the page for
+/// what stands on the page, on a sheet for what stands on it.
+fn vet(page: &Page) -> Vec<String> {
+    fn within<'a>(blocks: &'a [Arc<Block>], to: &mut Vec<&'a Arc<Block>>) {
+        for block in blocks {
+            let hidden = matches!(&block.kind, Kind::Group(group) if group.hidden);
+            if !hidden {
+                to.push(block);
+                block.inside().into_iter().for_each(|inside| within(std::slice::from_ref(inside), to));
+            }
+        }
+    }
+    let mut wrong = Vec::new();
+    let page_itself = page.blocks.iter().chain(&page.thumb).cloned().collect::<Vec<_>>();
+    let sheets = page.sheets.iter().map(|sheet| sheet.blocks.clone());
+    for layer in std::iter::once(page_itself).chain(sheets) {
+        let mut blocks = Vec::new();
+        within(&layer, &mut blocks);
+        let calls = blocks.iter().flat_map(|block| block.buttons()).any(|button| {
+            let gives = matches!(button.does, Action::Go(_)) && button.label == yeanling_words::vet::ADD;
+            gives || matches!(button.does, Action::Call(_))
+        });
+        let says = |text: &String| {
+            let text = text.to_lowercase();
+            text.contains("call your vet") || text.contains("call the vet")
+        };
+        if !calls && let Some(text) = blocks.iter().flat_map(|block| orders(block)).find(says) {
+            wrong.push(format!("no way to call the vet beside {text:?}"));
+        }
+    }
+    wrong
+}
+
+/// What a block tells people to do: not its name, nor what is typed, chosen, pressed, printed or was noted.
+fn orders(block: &Block) -> Vec<String> {
+    match &block.kind {
+        Kind::Row(row) => vec![row.kind.plain(), row.text.plain(), row.says.plain()],
+        Kind::Section(_)
+        | Kind::Heading(_)
+        | Kind::Fold(_)
+        | Kind::Field(_)
+        | Kind::Choices(_)
+        | Kind::Button(_)
+        | Kind::Timeline(_)
+        | Kind::PaperCard(_)
+        | Kind::Ring(_) => Vec::new(),
+        _ => block.texts(),
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use yeanling_core::book::Event;
@@ -181,7 +233,7 @@ mod tests {
     /// A page with these blocks breaks a law in these words.
     #[track_caller]
     fn bites(phone: &Phone, blocks: Blocks, words: &str) {
-        let wrong = broken(phone, Screen::More, &Page::new("A page").blocks(blocks));
+        let wrong = broken(phone, Screen::Farm, &Page::new("A page").blocks(blocks));
         assert!(wrong.iter().any(|one| one.contains(words)), "{words:?} is not among {wrong:?}");
     }
 
@@ -189,7 +241,7 @@ mod tests {
     fn a_page_without_fault_breaks_none() {
         let phone = Phone::at("2027-02-01 23:55");
         let page = Page::new("A page").blocks(Blocks::new().text("All is *right* here."));
-        assert_eq!(broken(&phone, Screen::More, &page), Vec::<String>::new());
+        assert_eq!(broken(&phone, Screen::Farm, &page), Vec::<String>::new());
     }
 
     #[test]
@@ -214,5 +266,8 @@ mod tests {
         let gone = Button::new("there", "There", Action::Show("nowhere".into()));
         bites(&phone, Blocks::new().button(gone), "nowhere");
         bites(&phone, Blocks::new().heading("Skipped"), "skips a level");
+        bites(&phone, Blocks::new().text("It is blue: *call your vet* now."), "no way to call the vet");
+        let row = Row::new("7").text("Afterbirth hangs: call the vet");
+        bites(&phone, Blocks::new().rows("rows", [("row-7", row)]), "no way to call the vet");
     }
 }

@@ -40,6 +40,7 @@ mod stories;
 mod timeline;
 mod tree;
 mod unusual;
+mod vet;
 mod walk;
 mod watch;
 mod weighing;

@@ -104,5 +104,5 @@ fn the_alarms_go_to_the_phones_own_calendar_all_or_the_next_alone() {
     assert!(counts[0] > 1, "{counts:?}");
     assert_eq!(counts[1], 1);
     phone.made_up = true;
-    phone.says("The made-up flock stays out of your calendar.").says_nowhere("only this one");
+    phone.says("The sample flock stays out of your calendar.").says_nowhere("only this one");
 }

@@ -1,18 +1,18 @@
-//! Practice: each choice is noted as it is made; what is wrong stays as it was typed; what is taken back is shown again.
+//! Farm settings: each choice is noted as it is made; what is wrong stays as it was typed; what is taken back is shown again.
 
 use yeanling_core::practice::{DayRule, Housing, RingRule};
 use yeanling_core::units::System;
 use yeanling_pages::block::Kind;
 use yeanling_pages::phone::Look;
 use yeanling_pages::{Request, Screen};
-use yeanling_words::{keep, more, practice as words};
+use yeanling_words::{farm, keep, practice as words};
 
 use crate::phone::Phone;
 use crate::reach::fields;
 
 fn practice() -> Phone {
     let mut phone = Phone::at("2027-02-01 08:00");
-    phone.open(Screen::Practice);
+    phone.open(Screen::Settings);
     phone
 }
 
@@ -102,9 +102,9 @@ fn a_strength_on_no_label_is_refused_and_stays_as_it_was_typed() {
 #[test]
 fn limits_are_saved_together_and_told_until_they_change() {
     let mut phone = practice();
-    phone.press("Save limits").says(words::UNCHANGED);
+    phone.press("Save alert times").says(words::UNCHANGED);
     phone.write("Up on its feet", "20").says_nowhere(words::UNCHANGED);
-    phone.press("Save limits").says(words::SAVED);
+    phone.press("Save alert times").says(words::SAVED);
     assert_eq!(phone.flock.practice.limits.up_minutes, 20);
     assert!(phone.undo());
     phone.says_nowhere(words::SAVED);
@@ -114,15 +114,15 @@ fn limits_are_saved_together_and_told_until_they_change() {
 #[test]
 fn a_limit_that_is_no_number_or_out_of_order_is_said_at_its_field() {
     let mut phone = practice();
-    phone.write("Colostrum late", "soon").press("Save limits");
+    phone.write("Colostrum late", "soon").press("Save alert times");
     let wrong = "“soon” is not a whole number. Type it like 120.";
     assert_eq!(field(&phone, "Colostrum late"), ("soon".to_owned(), wrong.to_owned()));
     // Late comes after the help, by our own order of the limits.
-    phone.write("Colostrum late", "50").press("Save limits");
+    phone.write("Colostrum late", "50").press("Save alert times");
     let (typed, wrong) = field(&phone, "Colostrum late");
     assert_eq!((typed.as_str(), wrong.is_empty()), ("50", false));
     // It is right once the other is.
-    phone.write("Help it nurse", "40").press("Save limits").says(words::SAVED);
+    phone.write("Help it nurse", "40").press("Save alert times").says(words::SAVED);
     assert_eq!(field(&phone, "Colostrum late").1, "");
     assert_eq!(phone.book.len(), 1);
 }
@@ -130,7 +130,7 @@ fn a_limit_that_is_no_number_or_out_of_order_is_said_at_its_field() {
 #[test]
 fn a_long_limit_is_told_in_hours_while_it_is_typed() {
     let mut phone = practice();
-    phone.write("Last call for first milk", "390").says("6 h 30 min · usual: 360");
+    phone.write("Colostrum deadline", "390").says("6 h 30 min · usual: 360");
 }
 
 #[test]
@@ -179,9 +179,9 @@ fn a_mark_is_noted_when_its_field_is_left_and_what_is_none_goes_with_the_screen(
     phone.write(keep::HARD, "31").leave_field(keep::HARD).says("Enter 1 to 30, or leave it blank.");
     phone.write(keep::HARD, "1").leave_field(keep::HARD);
     assert_eq!(phone.flock.practice.keep_marks.hard_births, Some(1));
-    phone.write(keep::LOST, "3").open(Screen::More).open(Screen::Practice);
+    phone.write(keep::LOST, "3").open(Screen::Farm).open(Screen::Settings);
     assert_eq!(phone.flock.practice.keep_marks.lost, Some(3));
-    phone.write(keep::LOST, "x").open(Screen::More).open(Screen::Practice);
+    phone.write(keep::LOST, "x").open(Screen::Farm).open(Screen::Settings);
     assert_eq!(field(&phone, keep::LOST), ("3".to_owned(), String::new()));
     phone.write(keep::LOST, " ").leave_field(keep::LOST);
     assert_eq!(phone.flock.practice.keep_marks.lost, None);
@@ -190,8 +190,8 @@ fn a_mark_is_noted_when_its_field_is_left_and_what_is_none_goes_with_the_screen(
 #[test]
 fn half_typed_limits_are_still_there_after_a_look_elsewhere() {
     let mut phone = practice();
-    phone.write("Up on its feet", "25").open(Screen::More).says(more::HELP);
-    phone.open(Screen::Practice);
+    phone.write("Up on its feet", "25").open(Screen::Farm).says(farm::SETTINGS);
+    phone.open(Screen::Settings);
     assert_eq!(field(&phone, "Up on its feet").0, "25");
-    assert_eq!(phone.page().back.map(|(screen, _)| screen), Some(Screen::More));
+    assert_eq!(phone.page().back.map(|(screen, _)| screen), Some(Screen::Farm));
 }

@@ -1,4 +1,4 @@
-//! Ewe after ewe: a group gone through, a tap for each, and how it stands against its target.
+//! Score ewes: a group gone through, a tap for each, and how it stands against its target.
 
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::units::Mass;
@@ -17,7 +17,7 @@ fn group(tags: &[&str]) -> (Phone, GroupId, Vec<EweId>) {
         phone.note(Event::JoinedGroup { ewe, group });
         phone.note(Event::EweWeighed { ewe, mass: Mass::from_kilograms(80.0) });
     }
-    phone.later(30 * 24 * 60).open(Screen::Race(group));
+    phone.later(30 * 24 * 60).open(Screen::ScoreEwes(group));
     (phone, group, ewes)
 }
 

@@ -11,7 +11,7 @@ fn stores() -> Phone {
     for tag in ["1", "2", "3"] {
         phone.ewe(tag);
     }
-    phone.open(Screen::Stores);
+    phone.open(Screen::Supplies);
     phone
 }
 

@@ -57,7 +57,7 @@ fn ticks(phone: &Phone, name: &str) -> Vec<String> {
 fn an_empty_book_says_what_to_do_first() {
     let mut phone = Phone::at("2026-02-25 03:00");
     phone.says("03:00");
-    phone.press("Look round a made-up flock");
+    phone.press("Try a sample flock");
     assert_eq!(phone.asked, [Request::LookRound]);
     phone.ewe("7");
     phone.says("Nothing due");
@@ -117,7 +117,7 @@ fn who_leaves_the_screen_finds_the_rows_where_they_belong() {
     let (mut phone, _) = newborns(2);
     phone.press("Dipped, 7a");
     assert_eq!(ticks(&phone, "7a"), ["Dipped"]);
-    phone.open(Screen::More).open(Screen::Watch);
+    phone.open(Screen::Farm).open(Screen::Watch);
     assert!(ticks(&phone, "7a").is_empty());
 }
 
@@ -153,7 +153,7 @@ fn the_round_can_be_walked_by_place() {
     phone.press("By place");
     phone.says("Pen 2").says("Barn");
     assert_eq!(names(&phone)[0], "9a");
-    phone.open(Screen::More).open(Screen::Watch);
+    phone.open(Screen::Farm).open(Screen::Watch);
     assert_eq!(names(&phone)[0], "9a", "the order stays chosen");
 }
 

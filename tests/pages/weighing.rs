@@ -1,4 +1,4 @@
-//! Lamb after lamb over the scales: its weight on the keys, what is refused and asked about, and how they grew.
+//! Weigh lambs: its weight on the keys, what is refused and asked about, and how they grew.
 
 use yeanling_core::book::{Animal, Event, EweId, LambId};
 use yeanling_core::units::Mass;
@@ -16,7 +16,7 @@ fn grown(count: usize) -> (Phone, EweId, Vec<LambId>) {
     for lamb in lambs.iter().copied() {
         phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
     }
-    phone.later(40 * 24 * 60).open(Screen::Weighing);
+    phone.later(40 * 24 * 60).open(Screen::WeighLambs);
     (phone, ewe, lambs)
 }
 
@@ -151,5 +151,5 @@ fn how_they_grew_is_told_with_a_reason_and_leads_to_each() {
 #[test]
 fn without_a_living_lamb_there_is_nothing_to_weigh() {
     let mut phone = Phone::at("2027-02-01 10:00");
-    phone.open(Screen::Weighing).says("No live lambs this season.");
+    phone.open(Screen::WeighLambs).says("No live lambs this season.");
 }

@@ -1,4 +1,4 @@
-//! Year: the figures of a season with what each is a share of, another season beside it, losses, births, gains, marks.
+//! Season summary: the figures of a season with what each is a share of, another season beside it, losses, births, gains, marks.
 
 use yeanling_core::book::{Animal, Cause, Event, LambId, Sex};
 use yeanling_core::practice::{Choice, KeepMarks};
@@ -49,7 +49,7 @@ fn two_seasons() -> Phone {
     let mut phone = Phone::at("2026-04-20 09:00");
     season(&mut phone, "2025-03-01 04:00", 20, true);
     season(&mut phone, "2026-03-01 04:00", 10, false);
-    phone.open(Screen::Year);
+    phone.open(Screen::Summary);
     phone
 }
 
@@ -87,7 +87,7 @@ fn choose(phone: &mut Phone, label: &str, option: &str) {
 #[test]
 fn before_the_first_birth_it_says_what_will_stand_there() {
     let mut phone = Phone::at("2026-04-20 09:00");
-    phone.open(Screen::Year).says(words::EMPTY).says_nowhere(words::PRINT);
+    phone.open(Screen::Summary).says(words::EMPTY).says_nowhere(words::PRINT);
 }
 
 #[test]
@@ -130,7 +130,7 @@ fn it_is_asked_why() {
 fn a_death_struck_leaves_the_figures_and_comes_back_with_them() {
     let mut phone = Phone::at("2026-04-20 09:00");
     let lambs = season(&mut phone, "2026-03-01 04:00", 2, false);
-    phone.open(Screen::Year);
+    phone.open(Screen::Summary);
     check(&phone, words::LOSS, "25%", "1 of 4 born alive");
     phone.note(Event::Died { animal: Animal::Lamb(lambs[0]), cause: Cause::Unknown });
     check(&phone, words::LOSS, "50%", "2 of 4 born alive");
@@ -165,5 +165,5 @@ fn the_year_is_printed() {
     let mut phone = two_seasons();
     phone.press(words::PRINT);
     assert_eq!(phone.asked, [Request::Print]);
-    assert!(phone.pressables().iter().any(|one| one.does == Action::Go(Screen::Practice)));
+    assert!(phone.pressables().iter().any(|one| one.does == Action::Go(Screen::Settings)));
 }

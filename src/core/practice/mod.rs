@@ -9,6 +9,7 @@ mod marking;
 mod milk;
 mod newborn;
 mod season;
+mod vet;
 
 pub use keep::KeepMarks;
 pub use labor::{LaborLimits, PenStay};
@@ -17,6 +18,7 @@ pub use marking::{DamsVaccinated, RINGS_OWN_DAYS, RingDaysError, RingRule, Rings
 pub use milk::{BottleTable, DayRule, FreezerLife, PowderRule, WeaningRule};
 pub use newborn::{BreedMeans, ChillLimit, Housing, VigorInUse};
 pub use season::BreedType;
+pub use vet::{LEAST_DIGITS, MOST_DIGITS, MOST_SIGNS, VetPhones, dialed};
 
 use serde::{Deserialize, Serialize};
 
@@ -63,6 +65,8 @@ pub struct Practice {
     pub breed_type: BreedType,
     /// From when on a ewe is looked at again.
     pub keep_marks: KeepMarks,
+    /// Whom to call.
+    pub vet_phones: VetPhones,
 }
 
 /// The strength taken until the farm reads its label: 200 g/L (a feed maker).
@@ -91,6 +95,7 @@ impl Default for Practice {
             dams_vaccinated: DamsVaccinated::default(),
             breed_type: BreedType::default(),
             keep_marks: KeepMarks::default(),
+            vet_phones: VetPhones::default(),
         }
     }
 }
@@ -137,6 +142,10 @@ pub enum Choice {
     BreedType(BreedType),
     /// The farm's own marks for keeping or culling.
     KeepMarks(KeepMarks),
+    /// The vet's number by day, as it is written; empty for none.
+    VetPhone(String),
+    /// The vet's number at night, as it is written; empty for none.
+    VetNightPhone(String),
 }
 
 impl Practice {
@@ -170,6 +179,15 @@ impl Practice {
             Choice::DamsVaccinated(vaccinated) => self.dams_vaccinated = *vaccinated,
             Choice::BreedType(breed) => self.breed_type = *breed,
             Choice::KeepMarks(marks) => self.keep_marks = marks.checked().unwrap_or(self.keep_marks),
+            Choice::VetPhone(number) => take_number(&mut self.vet_phones.day, number),
+            Choice::VetNightPhone(number) => take_number(&mut self.vet_phones.night, number),
         }
+    }
+}
+
+/// Takes a number over, or lets it go; what cannot be dialed changes nothing.
+fn take_number(stood: &mut String, number: &str) {
+    if number.is_empty() || dialed(number).is_some() {
+        number.trim().clone_into(stood);
     }
 }

@@ -16,6 +16,7 @@ pub(crate) fn button(button: &Button) -> Element {
     }
     let to = match &button.does {
         Action::Go(to) => Some(to.hash()),
+        Action::Call(number) => Some(format!("tel:{number}")),
         _ => None,
     };
     let small = button.size == Size::Small;

@@ -12,6 +12,7 @@ pub(super) fn field(key: &Key, it: &Field) -> Element {
     let (hint, error) = (format!("{id}-hint"), format!("{id}-error"));
     let kind = match it.kind {
         FieldKind::Text | FieldKind::Long | FieldKind::Whole | FieldKind::Decimal => "text",
+        FieldKind::Phone => "tel",
         FieldKind::Time => "time",
         FieldKind::Date => "date",
         FieldKind::Moment => "datetime-local",
@@ -21,13 +22,19 @@ pub(super) fn field(key: &Key, it: &Field) -> Element {
         FieldKind::Whole => Some("numeric"),
         FieldKind::Decimal => Some("decimal"),
         FieldKind::Search => Some("search"),
-        FieldKind::Text | FieldKind::Long | FieldKind::Time | FieldKind::Date | FieldKind::Moment => None,
+        FieldKind::Text
+        | FieldKind::Long
+        | FieldKind::Phone
+        | FieldKind::Time
+        | FieldKind::Date
+        | FieldKind::Moment => None,
     };
     let input = match it.kind {
         FieldKind::Long => el("textarea", "field-input").has("rows", "3"),
         FieldKind::Text
         | FieldKind::Whole
         | FieldKind::Decimal
+        | FieldKind::Phone
         | FieldKind::Time
         | FieldKind::Date
         | FieldKind::Moment

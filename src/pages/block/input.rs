@@ -41,6 +41,8 @@ pub enum FieldKind {
     Whole,
     /// A number.
     Decimal,
+    /// A telephone number.
+    Phone,
     /// A time of day.
     Time,
     /// A day.

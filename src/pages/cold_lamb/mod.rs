@@ -11,7 +11,7 @@ mod kept;
 use yeanling_core::book::LambId;
 use yeanling_core::reckon::cold_lamb::Answer;
 use yeanling_words::{
-    animals, cautions, cold_lamb as words, cold_lamb::courses, danger, figures, frame, help, lamb as of_lamb,
+    animals, cautions, cold_lamb as words, cold_lamb::courses, danger, frame, help, lamb as of_lamb,
 };
 
 pub(crate) use answer::old;
@@ -56,7 +56,7 @@ struct Hand<'a> {
 pub(crate) fn page(view: &View, draft: &Draft, lamb: Option<LambId>) -> Page {
     let (back, name) = match lamb {
         Some(id) => (Screen::Lamb(id), of_lamb::BACK),
-        None => (Screen::Figures, figures::TITLE),
+        None => (Screen::Help, frame::HELP),
     };
     let case = known(view, &draft.fields, lamb);
     let stage = stage(view, lamb, case.as_ref());

@@ -44,7 +44,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         What::Water => water::blocks(view, fields),
     };
     Page::new(words::TITLE)
-        .back(Screen::More, frame::MORE)
+        .back(Screen::Season, frame::SEASON)
         .blocks(Blocks::new().choices(WHAT, whats).then(blocks))
 }
 

@@ -1,4 +1,4 @@
-//! Ready figures: every calculation without any record. Nothing typed here is noted.
+//! Calculators: every calculation without any record. Nothing typed here is noted.
 //!
 //! What is typed once stays, and a birth weight is known to all that ask for one; the weight of today is another, so that a
 //! birth weight never starves an older lamb.
@@ -15,7 +15,7 @@ mod window;
 
 use yeanling_core::practice::Housing;
 use yeanling_core::units::{Mass, System};
-use yeanling_words::{cautions, figures as words};
+use yeanling_words::{cautions, figures as words, frame};
 
 use crate::block::{Choice, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
@@ -83,6 +83,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let cold_lamb = Button::new("cold-lamb", words::COLD_LAMB, Action::Go(Screen::ColdLamb(None)));
     Page::new(words::TITLE)
         .under(words::SUB)
+        .back(Screen::Help, frame::HELP)
         .blocks(Blocks::new().choices(OPEN, tabs).then(inside).button(cold_lamb).small(cautions::GENERAL))
 }
 

@@ -51,7 +51,7 @@ fn chores(group: &Group) -> Blocks {
         Button::new("ram-in", words::RAM_IN, Action::Ask(Sheet::RamIn(group.id)))
     };
     let add = Button::new("add", words::ADD, Action::Ask(Sheet::AddEwes(group.id))).filled();
-    let race = Button::new("race", race::LINK, Action::Go(Screen::Race(group.id)));
+    let race = Button::new("race", race::LINK, Action::Go(Screen::ScoreEwes(group.id)));
     Blocks::new().buttons(2, [add, ram]).button(race)
 }
 

@@ -1,4 +1,4 @@
-//! Sending the book, taking one in, and how it is kept.
+//! Share & back up: sending the book, importing one, and how it is kept.
 
 mod ewes_in;
 mod incoming;
@@ -13,14 +13,14 @@ use std::sync::Arc;
 
 use yeanling_core::book::EweId;
 use yeanling_core::spreadsheet::Sheet;
-use yeanling_words::hand_over as words;
+use yeanling_words::{frame, hand_over as words};
 
 use crate::block::{Aloud, FilePick, Line, LineLook};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page};
 use crate::phone::{FileTrouble, Promised};
 use crate::view::View;
-use crate::{Action, Effect, Heard, Key, Kind, Request};
+use crate::{Action, Effect, Heard, Key, Kind, Request, Screen};
 
 pub use incoming::{Ahead, Incoming};
 pub(crate) use spreadsheet::Table;
@@ -103,7 +103,10 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     if !view.made_up {
         blocks = blocks.then(spreadsheet::blocks(draft)).then(ewes_in::blocks(view, draft));
     }
-    Page::new(words::TITLE).under(words::SUB).blocks(blocks.then(kept::blocks(view, draft)))
+    Page::new(words::TITLE)
+        .under(words::SUB)
+        .back(Screen::Farm, frame::FARM)
+        .blocks(blocks.then(kept::blocks(view, draft)))
 }
 
 /// Returns what is asked when the screen opens: for a file that was handed to the app, and how the book is kept.

@@ -1,4 +1,4 @@
-//! Tables of the book for a spreadsheet, handed to the phone as files; nothing of the made-up flock.
+//! Tables of the book for a spreadsheet, handed to the phone as files; nothing of the sample flock.
 
 use yeanling_core::spreadsheet::write;
 use yeanling_words::{hand_over, spreadsheet as words};

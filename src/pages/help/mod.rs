@@ -9,9 +9,9 @@ use yeanling_core::reckon::{all_sources, season};
 use yeanling_core::source::Source;
 use yeanling_words::cold_lamb::courses;
 use yeanling_words::help::{self as words, lambing, milk};
-use yeanling_words::{cautions, more, why};
+use yeanling_words::{cautions, figures, why};
 
-use crate::block::{Block, Fold, Group, Item, Kind, ListLook, Shape};
+use crate::block::{Block, Fold, Group, Item, Kind, ListLook, Row, Shape};
 use crate::page::{Blocks, Page};
 use crate::view::View;
 use crate::{Action, Button, Key, Screen};
@@ -48,9 +48,13 @@ pub(crate) fn page(view: &View) -> Page {
         let part = Group { shape: Shape::HelpPart, hidden: false, inside: inside.into() };
         Block::new(place(key), Kind::Group(part))
     };
-    Page::new(words::TITLE).under(words::SUB).back(Screen::More, more::TITLE).blocks(
+    Page::new(words::TITLE).under(words::SUB).blocks(
         Blocks::new()
             .small(cautions::GENERAL)
+            .rows(
+                "ways",
+                [("calculators", Row::new(figures::TITLE).text(figures::SUB).to(Screen::Calculators))],
+            )
             .list(ListLook::Contents, TOPICS.into_iter().map(link))
             .then(TOPICS.map(part)),
     )

@@ -32,7 +32,7 @@ const TIMES: usize = 4;
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    Page::new(words::TITLE).back(Screen::More, frame::MORE).blocks(
+    Page::new(words::TITLE).back(Screen::Flock, frame::FLOCK).blocks(
         Blocks::new().section("held", words::HELD, held(view)).section(
             "given",
             words::GIVEN,

@@ -1,16 +1,18 @@
-//! The farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
+//! Farm settings: the farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
 
 mod care;
 mod keep;
 mod limits;
 mod milk;
+mod vet;
 
 use yeanling_core::book::Event;
 use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, Practice};
 use yeanling_core::units::System;
-use yeanling_words::{more, practice as words};
+use yeanling_words::{frame, practice as words};
 
 use limits::Together;
+use vet::Of;
 
 use crate::block::{self, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
@@ -24,6 +26,8 @@ use crate::{Action, Button, Effect, Key, Request, Screen};
 pub enum Does {
     /// Saves the farm's name.
     SaveName,
+    /// Saves one of the vet's numbers.
+    SaveNumber(Of),
     /// Saves the strength on the powder's label.
     SaveRate,
     /// Saves the farm's own limit for rings.
@@ -46,8 +50,9 @@ const LOOKS: [(Look, &str); 3] =
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let (practice, fields) = (view.practice(), &draft.fields);
-    Page::new(words::TITLE).under(words::SUB).back(Screen::More, more::TITLE).blocks(
+    Page::new(words::TITLE).under(words::SUB).back(Screen::Farm, frame::FARM).blocks(
         farm_name(practice, fields)
+            .then(vet::blocks(practice, fields))
             .then(rules(practice))
             .then(milk::blocks(view, fields))
             .then(care::blocks(practice, fields))
@@ -133,6 +138,7 @@ fn options<N: Into<String>>(
 pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::SaveName => save_name(view, draft),
+        Does::SaveNumber(of) => vet::save(of, view, draft),
         Does::SaveRate => milk::save_rate(view, draft),
         Does::SaveRingDays => care::save_days(view, draft),
         Does::SaveLimits(together) => limits::save(together, view, draft),

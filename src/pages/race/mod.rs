@@ -1,4 +1,4 @@
-//! Ewe after ewe: one group gone through in the race or in the field, a tap or two for each, then how it stands.
+//! Score ewes: one group gone through in the race or in the field, a tap or two for each, then how it stands.
 
 mod stands;
 

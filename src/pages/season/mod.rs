@@ -2,6 +2,7 @@
 
 mod charts;
 mod dates;
+mod doors;
 mod new_group;
 
 use std::sync::Arc;
@@ -11,7 +12,7 @@ use yeanling_core::book::EweId;
 use yeanling_core::figures::{Ahead, Awaited, Overdue, ahead, overdue};
 use yeanling_core::flock::{Flock, Group};
 use yeanling_core::reckon::season::pens::Wanted;
-use yeanling_words::{ahead as words, animals, frame, group as group_words};
+use yeanling_words::{ahead as words, animals, group as group_words};
 
 pub(crate) use dates::{alarms, blocks as dates};
 pub(crate) use new_group::{save as save_group, sheet as group_sheet};
@@ -36,21 +37,21 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         blocks
             .section("near", words::WHO, near(view, &seen))
             .section("overdue", words::OVERDUE, past(view))
+            .then(doors::blocks(view, &seen))
             .section("nights", words::NIGHTS, nights(view, &seen))
             .section("pens-wanted", words::PENS, seen.pens.as_ref().map(pens).unwrap_or_default())
     } else {
-        blocks
+        blocks.then(doors::blocks(view, &seen))
     };
     let new = Button::new("new-group", words::NEW_GROUP, Action::Ask(Sheet::NewGroup));
     let rows = groups.iter().map(|group| row(view, group));
-    Page::new(words::TITLE)
-        .back(Screen::More, frame::MORE)
-        .under(words::stands(seen.put_to_ram, seen.lambed))
-        .blocks(blocks.then(dates(view, draft, &groups)).section(
+    Page::new(words::TITLE).under(words::stands(seen.put_to_ram, seen.lambed)).blocks(
+        blocks.then(dates(view, draft, &groups)).section(
             "groups",
             words::GROUPS,
             Blocks::new().rows("all-groups", rows).button(new),
-        ))
+        ),
+    )
 }
 
 /// The groups that are not broken up, as they were formed.

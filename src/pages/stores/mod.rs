@@ -1,14 +1,14 @@
-//! The stores: what is on the shelf against what the season will take, and colostrum in the freezer.
+//! Supplies: what is on hand against what the season will take, and colostrum in the freezer.
 
 mod count;
 mod freezer;
 
 use yeanling_core::arrange::Arrange;
 use yeanling_core::book::Item;
-use yeanling_core::figures::{Outlooks, ahead};
+use yeanling_core::figures::{Ahead, ahead};
 use yeanling_core::flock::Flock;
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE, kit};
-use yeanling_core::units::{Amount, Moment};
+use yeanling_core::units::Amount;
 use yeanling_words::{frame, kit as words, stores};
 
 pub(crate) use count::{save as save_count, sheet as count_sheet};
@@ -32,17 +32,27 @@ struct OnShelf {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View) -> Page {
-    let coming = to_come(view.flock, &view.outlooks, view.now);
+    let coming = to_come(view.flock, &ahead(view.flock, &view.outlooks, view.now));
     let (first, others): (Vec<_>, Vec<_>) = shelf(view.flock, coming).into_iter().partition(|one| one.known);
     let why = why(words::SHELF, Reason::Shopping);
     let shelf = Blocks::new().remark(words::SHELF_SUB, [why]).rows("on-shelf", first.iter().map(row));
-    let page = Page::new(words::TITLE).back(Screen::More, frame::MORE);
+    let page = Page::new(words::TITLE).back(Screen::Season, frame::SEASON);
     page.blocks(
         Blocks::new()
             .section("shelf", words::SHELF, shelf)
             .fold("others", words::OTHERS, Blocks::new().rows("not-on-shelf", others.iter().map(row)))
             .then(freezer::blocks(view, coming)),
     )
+}
+
+/// Returns the way to this screen, with what is short.
+pub(crate) fn door(view: &View, seen: &Ahead) -> Row {
+    let shelf = shelf(view.flock, to_come(view.flock, seen));
+    let short: Vec<Item> = shelf.iter().filter(|one| one.short).map(|one| one.item).collect();
+    let counted = Item::ALL.into_iter().filter(|item| view.flock.stores.level(*item).is_some()).count();
+    let bags = view.flock.stores.batches.values().map(|batch| u32::from(batch.left())).sum();
+    let row = Row::new(words::TITLE).text(words::counted(counted, bags)).to(Screen::Supplies);
+    if short.is_empty() { row } else { row.says(State::Now, words::short_of(&short)) }
 }
 
 fn row(one: &OnShelf) -> (Key, Row) {
@@ -54,8 +64,7 @@ fn row(one: &OnShelf) -> (Key, Row) {
 }
 
 /// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
-fn to_come(flock: &Flock, outlooks: &Outlooks, now: Moment) -> (u32, f64) {
-    let seen = ahead(flock, outlooks, now);
+fn to_come(flock: &Flock, seen: &Ahead) -> (u32, f64) {
     if seen.put_to_ram > 0 {
         return seen.to_come();
     }

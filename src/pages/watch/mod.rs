@@ -2,6 +2,7 @@
 //!
 //! A row of the Watch names no limit: the time that has passed stands beside it, "why?" gives the limit.
 
+mod doors;
 mod lamb;
 mod place;
 mod row;
@@ -24,7 +25,7 @@ use crate::block::{Choice, Choices, Row, State};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, Tally, key_of};
 use crate::view::View;
-use crate::{Action, Button, Effect, Key, Request, Screen, Text};
+use crate::{Action, Button, Effect, Key, Request, Screen, Text, vet};
 
 /// How the rows are sorted.
 const ORDER: &str = "watch-order";
@@ -42,6 +43,8 @@ pub(crate) struct Stood {
     rows: Vec<Shown>,
     round: Option<Round>,
     week: Vec<Week>,
+    /// Whether something asks for a call to the vet, or did since the hand began.
+    call: bool,
     /// What the hand noted since it began.
     pressed: Vec<Pressed>,
 }
@@ -66,11 +69,12 @@ impl Round {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    let Stood { rows, round, week, .. } = stands(view, view.now, draft);
+    let Stood { rows, round, week, call, .. } = stands(view, view.now, draft);
     let near = shown::near(view);
     let penned = rows.iter().any(|one| one.place.is_some());
     let order = draft.fields.pick(ORDER, &ORDERS, ORDERS[0]).0;
     let blocks = empty(view, rows.is_empty() && near.is_empty())
+        .then(call.then(|| vet::blocks(view)).into_iter().flatten())
         .then(penned.then(|| orders(order)).into_iter().flatten())
         .then(round.iter().flat_map(round_line))
         .then(match order {
@@ -78,7 +82,8 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             Order::Place => by_place(&rows),
         })
         .then(season::section(view, &week))
-        .then(tonight(near));
+        .then(tonight(near))
+        .then(doors::blocks());
     let go = |key: &'static str, label, to| Button::new(key, label, Action::Go(to)).big();
     let thumb = Blocks::new()
         .button(go("pens", words::PENS, Screen::Pens))
@@ -90,8 +95,10 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 
 /// Returns what stands there at an instant. While a hand is at work all that it saw keeps its place.
 fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
+    let rows = shown::shown(view, now);
     let fresh = Stood {
-        rows: shown::shown(view, now),
+        call: rows.iter().any(|one| vet::is_said(&one.text)),
+        rows,
         round: round(view, now),
         week: season::week(view, now),
         pressed: Vec::new(),
@@ -107,6 +114,7 @@ fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
     };
     let pressed: Vec<Pressed> = stood.pressed.iter().filter(counts).cloned().collect();
     Stood {
+        call: stood.call || fresh.call,
         rows: place::in_place(&stood.rows, fresh.rows, &pressed),
         round: place::line(stood.round.as_ref(), fresh.round, Round::empty),
         week: place::in_order(
@@ -172,7 +180,7 @@ fn tallies(rows: &[Shown]) -> Vec<Tally> {
 fn empty(view: &View, quiet: bool) -> Blocks {
     if view.book.is_empty() {
         let look = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
-        let had = Button::new("had-a-book", hand_over::HAD_A_BOOK, Action::Go(Screen::HandOver));
+        let had = Button::new("had-a-book", hand_over::HAD_A_BOOK, Action::Go(Screen::Share));
         Blocks::new().empty(words::EMPTY, [look, had])
     } else if quiet {
         Blocks::new().empty(words::QUIET, [])

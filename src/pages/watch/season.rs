@@ -66,7 +66,9 @@ fn row(one: &Week) -> (Key, Row) {
         if one.done { button.ticked() } else { button }
     });
     let to = match dated.what {
-        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => Screen::Race(group),
+        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => {
+            Screen::ScoreEwes(group)
+        }
         What::RamOut
         | What::Booster { .. }
         | What::Feed { .. }

@@ -1,4 +1,4 @@
-//! Lamb after lamb over the scales: the weight of each, then how they grew, side by side with their like.
+//! Weigh lambs, one after another over the scales: the weight of each, then how they grew, side by side with their like.
 
 mod grew;
 mod wean;
@@ -39,7 +39,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         None => Blocks::new().text(words::ALL_DONE).button(Button::new("again", words::AGAIN, turn_to(0))),
     };
     Page::new(words::TITLE)
-        .back(Screen::More, frame::MORE)
+        .back(Screen::Flock, frame::FLOCK)
         .blocks(turn.then(wean::blocks(view)).then(grew::blocks(view)))
 }
 

@@ -4,7 +4,7 @@ use yeanling_core::book::EweId;
 use yeanling_core::figures::{ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked};
 use yeanling_core::practice::KeepMarks;
 use yeanling_core::units::System;
-use yeanling_words::{animals, keep, more, weighing as words, year};
+use yeanling_words::{animals, keep, practice, weighing as words, year};
 
 use crate::block::{LedgerRow, Row};
 use crate::page::Blocks;
@@ -31,7 +31,7 @@ fn gain(name: &str, gained: ClassGain, system: System) -> LedgerRow {
 pub(super) fn look_again(view: &View) -> Blocks {
     let shown = marked(view.flock, view.now);
     let inside = if view.practice().keep_marks == KeepMarks::default() {
-        let set = Button::new("practice", more::PRACTICE, Action::Go(Screen::Practice));
+        let set = Button::new("practice", practice::TITLE, Action::Go(Screen::Settings));
         Blocks::new().text(keep::NO_MARKS).button(set)
     } else if shown.is_empty() {
         Blocks::new().text(keep::NONE)

@@ -1,4 +1,4 @@
-//! The season in figures, each with what it is a share of; beside it another season.
+//! Season summary: figures, each with what it is a share of; beside it another season.
 
 mod charts;
 mod flock;
@@ -27,7 +27,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let all = seasons(view.flock);
     let chosen = draft.fields.chosen(SEASON).unwrap_or(0);
     let beside = draft.fields.chosen(BESIDE).unwrap_or(0);
-    let page = Page::new(words::TITLE).back(Screen::More, frame::MORE);
+    let page = Page::new(words::TITLE).back(Screen::Season, frame::SEASON);
     let Some(shown) = counted(view, &all, chosen) else {
         return page.blocks(Blocks::new().empty(words::EMPTY, []));
     };

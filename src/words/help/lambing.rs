@@ -11,7 +11,7 @@ pub const CLOCKS: &str = "Around lambing";
 /// Heads the lies.
 pub const LIES: &str = "How the lamb lies";
 /// Explains the clocks.
-pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Practice. Published figures are under “why?”: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
+pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Farm settings. Published figures are under “why?”: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
 /// Explains the lies.
 pub const LIES_SUB: &str =
     "Common practice, no source: have a vet teach you. Push back in between contractions, never against one.";

@@ -24,7 +24,8 @@ pub const WEATHER: &str = "Chill";
 /// Returns what is read of a bottle lamb: the farm's table, the cap, the mix, the powder.
 pub fn bottle(practice: &Practice) -> Vec<String> {
     let system = practice.system;
-    let mut lines = vec![format!("By {}; Practice has the other.", bottle_table(practice.bottle_table).0)];
+    let mut lines =
+        vec![format!("By {}; Farm settings has the other.", bottle_table(practice.bottle_table).0)];
     lines.extend(rows(practice.bottle_table).iter().map(|row| table_row(row, system)));
     lines.push(
         "Never over 200 ml/kg of its weight today in a day, whatever the table says (vet supplier)."

@@ -121,7 +121,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::Gain => "Gain between two weights",
         Subject::AdjustedWeight => "Adjusted weights",
         Subject::Withholding => "Withdrawal of meat and milk",
-        Subject::FlockFigures => "The season in figures",
+        Subject::FlockFigures => "Season summary",
         Subject::Losses => "When lambs are lost",
         Subject::Survival => "Birth weight and survival",
         Subject::Illness => "When she or it is not right",

@@ -75,7 +75,7 @@ pub fn pens_wanted(wanted: &Wanted) -> Why {
     Why {
         heading: words::PENS.to_owned(),
         working: vec![words::pens_label(wanted.enough, wanted.busiest)],
-        rule: "A ewe takes a pen from her lambing until her litter’s stay, as Practice has it, is over."
+        rule: "A ewe takes a pen from her lambing until her litter’s stay, set in Farm settings, is over."
             .to_owned(),
         sources: cited(pens::SOURCES),
         others: wanted.rules.iter().map(|(rule, pens)| words::rule(*rule, *pens)).collect(),

@@ -40,9 +40,9 @@ for (const [kind, marked] of [["", false], ["_marked", true]] as const) {
       await slowDown(page, rate);
       const times: number[] = [];
       for (let round = 0; round < 7; round += 1) {
-        await phone.tab("More");
-        await expect(page.getByRole("heading", { level: 1 })).toHaveText("More");
-        // What More still draws belongs to no season: a hand is not there so soon either.
+        await phone.tab("Farm");
+        await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm");
+        // What the Farm tab still draws belongs to no season: a hand is not there so soon either.
         await page.waitForTimeout(400);
         times.push(await toSeason(page));
       }

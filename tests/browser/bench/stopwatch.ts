@@ -106,9 +106,9 @@ export async function bare(page: Page, kind: "click" | "keydown", rate: number, 
 
 /** Takes a book file in, as a hand does, and waits until it is on the disk. */
 export async function fill(phone: Phone, book: string): Promise<void> {
-  await phone.open("#/hand-over");
+  await phone.open("#/share");
   await phone.openFile(book);
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await expect(phone.page.getByText(/^Done\. .* added\.$/)).toBeVisible({ timeout: 30_000 });
   await expect(phone.page.locator(".save-mark")).toHaveAttribute("data-state", "saved", { timeout: 30_000 });
 }

@@ -64,7 +64,7 @@ async function firstLamb(hand: Hand, site: Site): Promise<void> {
   // Mellor & Murray 1986: 180 ml/kg by 18 h, of 3.9 kg.
   await shows(".row .facts", "700");
   await saved();
-  await press("Hand over");
+  await hand.open(`${site.address}#/share`);
   await shows("main", "ready to work offline");
   await nothingWrong();
 

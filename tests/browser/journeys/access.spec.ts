@@ -11,7 +11,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
     await page.setViewportSize({ width: 390, height: 7000 });
     const phone = new Phone(page);
     await phone.open();
-    await phone.tap("Look round a made-up flock");
+    await phone.tap("Try a sample flock");
     await tour(page, async () => {
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
       await page.setViewportSize({ width: 390, height: Math.max(height + 200, 7000) });
@@ -29,8 +29,8 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       }
     });
     await test.step("every figure", async () => {
-      await phone.tab("Figures");
-      for (const which of ["Bottle", "Weaning", "Colostrum bag", "Weather"]) {
+      await phone.calculators();
+      for (const which of ["Bottle", "Weaning", "Colostrum quality", "Chill"]) {
         await phone.tap(which);
         await accessible(page);
       }
@@ -75,10 +75,10 @@ test("no screen is wider than a phone of 320 pixels", async ({ page }) => {
   await page.setViewportSize({ width: 320, height: 640 });
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
+  await phone.tap("Try a sample flock");
   await tour(page, () => fitsTheScreen(page), 1);
-  await phone.tab("Figures");
-  for (const which of ["Bottle", "Weaning", "Colostrum bag", "Weather"]) {
+  await phone.calculators();
+  for (const which of ["Bottle", "Weaning", "Colostrum quality", "Chill"]) {
     await phone.tap(which);
     await fitsTheScreen(page);
   }

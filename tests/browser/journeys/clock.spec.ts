@@ -89,7 +89,7 @@ test("what was noted in another time zone keeps its hour when it is changed", as
   const phone = new Phone(page);
   await phone.open();
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.tab("Watch");
   await phone.look("77a");
   await phone.tap("change: Ewe lamb born");
@@ -117,7 +117,7 @@ test("until when a duty waits is told by this phone's clock, wherever it was put
   const phone = new Phone(page);
   await phone.open();
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.tab("Watch");
   const watch = page.locator("main");
   await expect(watch).toContainText("at 10:50");

@@ -16,7 +16,7 @@ async function twoEwes(page: Page): Promise<Phone> {
   const few = scribe.note(NOW, { "ewe-came": { tag: "41" } });
   for (const dam of [many, many, few]) scribe.note(NOW, { "lamb-born": { dam, sex: "ram", alive: true } });
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   return phone;
 }
 
@@ -47,7 +47,7 @@ test("who comes back from an animal far down finds the list where it was, the fo
   const scribe = new Scribe();
   for (let tag = 101; tag <= 136; tag += 1) scribe.note(NOW, { "ewe-came": { tag: String(tag) } });
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.tab("Flock");
   const far = phone.row("Ewe 130").getByRole("link");
   await far.scrollIntoViewIfNeeded();

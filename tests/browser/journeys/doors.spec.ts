@@ -84,7 +84,7 @@ test("what would be code in a file is words on every screen, and on paper", asyn
   await phone.openFile(hostile());
   await expect(page.getByText("2 ewes, 1 lamb")).toBeVisible();
   await onlyWords(page);
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.saved();
   const shown = new Set<string>();
   for (const media of ["screen", "print"] as const) {

@@ -29,13 +29,13 @@ test("the browser is asked to keep the book for good once a lamb is in it, and i
   await phone.saved();
   await expect.poll(asked, "once for the first lamb").toBe(1);
   const row = (name: string) => phone.row(name);
-  await phone.tab("Hand over");
+  await phone.share();
   await expect(row("Protected storage")).toContainText("may clear it if the phone runs out of room");
   await expect(row("Room")).toContainText(/about [\d.]+ MB, with the app, of \d+ MB/);
   await expect(row("Copy elsewhere")).toContainText("not yet");
   // The browser itself agrees once it trusts the app; here it is told to.
   await browser.send("Browser.grantPermissions", { origin, permissions: ["durableStorage"] });
-  await phone.tap("Keep it for good");
+  await phone.tap("Protect storage");
   await expect(row("Protected storage")).toContainText("the browser will not clear it");
 });
 
@@ -55,7 +55,7 @@ test("a book with new births that has not left the phone for three days says so 
   await expect(stays).toHaveCount(0);
   await on("2026-03-04T09:00:00-05:00");
   await expect(stays).toContainText("One new lamb");
-  await phone.tap("Send the book");
+  await phone.tap("Back up");
   await phone.handOver();
   // A file among the downloads of this phone is lost with it.
   await expect(stays).toContainText("One new lamb");
@@ -70,7 +70,7 @@ test("a book with new births that has not left the phone for three days says so 
   const other = new Scribe();
   other.note(new Date("2026-03-04T08:30:00-05:00"), { "lamb-born": { dam: null, sex: "ewe", alive: true } });
   await phone.openFile(other.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await on("2026-03-09T09:00:00-05:00");
   await expect(phone.page.getByRole("heading", { level: 1 })).toBeVisible();
   await expect(stays).toHaveCount(0);

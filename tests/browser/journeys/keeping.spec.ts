@@ -42,7 +42,7 @@ test("local storage full: everything is still noted, saved and there after a rel
   await aTwin(phone);
   const kept = await page.evaluate(() => Object.keys(localStorage).filter((key) => key.startsWith("yeanling/entry/")).length);
   expect(kept, "entries that found room in local storage").toBeLessThan(8);
-  await expect(page.getByText("not safe")).toHaveCount(0);
+  await expect(page.getByText("NOT SAVED")).toHaveCount(0);
   await page.reload();
   await phone.tab("Watch");
   await expect(phone.row("14a")).toContainText("3.9 kg");
@@ -106,11 +106,11 @@ test("when neither copy can be used, the page says so and still notes", async ({
   await expect(phone.row("2a")).toBeVisible();
 });
 
-test("the made-up flock never touches the real book", async ({ page }) => {
+test("the sample flock never touches the real book", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
-  await expect(page.getByText("Made-up flock.")).toBeVisible();
+  await phone.tap("Try a sample flock");
+  await expect(page.getByText("Sample flock.")).toBeVisible();
   await expect(page.locator(".row").first()).toBeVisible();
   await page.locator(".row-action button").first().tap();
   await phone.tap("Back to my flock");
@@ -120,19 +120,19 @@ test("the made-up flock never touches the real book", async ({ page }) => {
   await expect(page.getByText("Nothing to watch yet")).toBeVisible();
 });
 
-test("a file opened while one looks round a made-up flock goes into the real book", async ({ page }) => {
+test("a file opened while one looks round a sample flock goes into the real book", async ({ page }) => {
   const scribe = new Scribe();
   const dam = scribe.note(new Date("2026-02-25T08:00:00Z"), { "ewe-came": { tag: "77" } });
   scribe.note(new Date("2026-02-25T08:05:00Z"), { "lamb-born": { dam, sex: "ewe", alive: true } });
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
+  await phone.tap("Try a sample flock");
   await phone.openFile(scribe.file());
   await expect(page.getByText("This goes into your own book")).toBeVisible();
   await expect(page.getByText("1 ewe, 1 lamb, 2 entries")).toBeVisible();
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await expect(page.getByText("Done. 2 entries added.")).toBeVisible();
-  await expect(page.getByText("Made-up flock.")).toHaveCount(0);
+  await expect(page.getByText("Sample flock.")).toHaveCount(0);
   await phone.saved();
   await page.reload();
   expect((await phone.flock()).join()).toContain("Ewe 77");
@@ -142,6 +142,6 @@ test("the app says that it is ready to work offline once it is", async ({ page }
   const phone = new Phone(page);
   await phone.open();
   await readyOffline(page);
-  await phone.tab("Hand over");
+  await phone.share();
   await expect(page.getByText("ready to work offline", { exact: false }).first()).toBeVisible();
 });

@@ -187,7 +187,7 @@ test("a ewe scanned with two is not done after one unless that is said", async (
   const ewe = scribe.note(new Date(now.getTime() - 200 * 24 * 3_600_000), { "ewe-came": { tag: "9" } });
   scribe.note(new Date(now.getTime() - 70 * 24 * 3_600_000), { scanned: { ewe, lambs: 2, days: null } });
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.lambing("9");
   await expect(page.locator("main")).toContainText("scanned 2");
   await phone.tap("Ewe lamb");

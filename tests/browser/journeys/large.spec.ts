@@ -4,14 +4,14 @@ import { Phone } from "../barn";
 import { tour } from "../tour";
 import { contrasting, expect, nothingIsCut, test } from "../watching";
 
-/** Opens the made-up flock, with a reader's own style over the page's. */
+/** Opens the sample flock, with a reader's own style over the page's. */
 async function openWith(page: Page, style = ""): Promise<Phone> {
   await page.emulateMedia({ reducedMotion: "reduce" });
   // Just before midnight, when most times to come are longest: they say which day.
   await page.clock.install({ time: new Date("2026-02-24T23:55:00-05:00") });
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
+  await phone.tap("Try a sample flock");
   await page.evaluate((style) => {
     const sheet = new CSSStyleSheet();
     sheet.replaceSync(style);

@@ -10,7 +10,7 @@ test("a pen's card is one page with the dam, her lambs, their times and what is 
   await page.emulateMedia({ colorScheme: "dark" });
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
+  await phone.tap("Try a sample flock");
   await phone.tap("Pens", page.locator(".thumb"));
   await page.getByRole("link", { name: /Pen 2/ }).first().tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Pen 2");
@@ -40,8 +40,8 @@ test("the year goes to paper with its figures and charts, without bars and butto
   await page.clock.install({ time: new Date("2026-02-25T08:00:00Z") });
   const phone = new Phone(page);
   await phone.open();
-  await phone.tap("Look round a made-up flock");
-  await page.evaluate(() => (location.hash = "#/year"));
+  await phone.tap("Try a sample flock");
+  await page.evaluate(() => (location.hash = "#/summary"));
   await expect(page.getByRole("table", { name: "The flock" })).toBeVisible();
   await page.emulateMedia({ media: "print" });
   await expect(page.getByRole("table", { name: "The flock" })).toBeVisible();

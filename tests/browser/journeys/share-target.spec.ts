@@ -48,13 +48,13 @@ test("a shared book opens in the preview, once, and is added with one tap", asyn
   await phone.open();
   await readyOffline(page);
   await share(page, text);
-  await expect(page).toHaveURL(/#\/hand-over$/);
+  await expect(page).toHaveURL(/#\/share$/);
   await expect(page.getByText("1 ewe, 1 lamb")).toBeVisible();
   expect(await phone.flock(), "nothing is added yet").toEqual([]);
-  await phone.tab("Hand over");
+  await phone.share();
   await expect(page.getByText("1 ewe, 1 lamb")).toHaveCount(0);
   await share(page, text);
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await expect(page.getByText(/^Done\. \d+ entries added/)).toBeVisible();
   await phone.saved();
   expect((await phone.flock()).join()).toContain("31");
@@ -78,7 +78,7 @@ test("a file opened with the app stands in the preview", async ({ page }) => {
     Object.defineProperty(window, "launchQueue", { value: launchQueue });
   });
   const phone = new Phone(page);
-  await phone.open("#/hand-over");
+  await phone.open("#/share");
   await expect(page.getByRole("alert").filter({ hasText: "Nothing was changed" })).toBeVisible();
 });
 
@@ -92,6 +92,6 @@ plain("with the server dead, a shared book opens all the same", async ({ page, b
   // The manifest is one of the files that the worker keeps, so the address is known without the server too.
   await site.close();
   await share(page, text);
-  await expect(page).toHaveURL(`${site.address}#/hand-over`);
+  await expect(page).toHaveURL(`${site.address}#/share`);
   await expect(page.getByText("1 ewe, 1 lamb")).toBeVisible();
 });

@@ -18,7 +18,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
   await phone.open();
   await expect(page.locator("body")).toMatchAriaSnapshot(`
     - main:
-      - link "Night"
+      - link "Night clock"
       - status: saved
       - heading /\\d\\d:\\d\\d/ [level=1]
       - link "Lambing"
@@ -26,9 +26,9 @@ test("everything of a birth has its name, its role and its state", async ({ page
     - navigation "screens":
       - link "Watch"
       - link "Flock"
-      - link "Figures"
-      - link "Hand over"
-      - link "More"
+      - link "Season"
+      - link "Help"
+      - link "Farm"
   `);
   await phone.tap("Lambing", page.locator(".thumb"));
   await expect(page.getByRole("main")).toMatchAriaSnapshot(`
@@ -126,7 +126,7 @@ test("an alarm is read out from a region that was there before it", async ({ pag
   await phone.tap("Ewe lamb");
   await phone.tap("All lambs born");
   await phone.saved();
-  await phone.tap("Night");
+  await phone.tap("Night clock");
   await phone.tap("Arm the alarm");
   const ring = await page.locator("main > .page-body > [role=alert]").elementHandle();
   expect(await ring?.evaluate((ring) => ring.children.length), "nothing rings").toBe(0);

@@ -96,7 +96,7 @@ test("a book taken in by one tab comes to the other in a few pieces, not an entr
   const phone = new Phone(page);
   await phone.open();
   const other = new Phone(await context.newPage());
-  await other.open("#/hand-over");
+  await other.open("#/share");
   await other.saved();
   const entries = other.row("This phone");
   await other.page.evaluate(() => {
@@ -111,7 +111,7 @@ test("a book taken in by one tab comes to the other in a few pieces, not an entr
   for (let n = 1; n <= 300; n += 1) scribe.note(new Date(2026, 0, 1, 0, n), { "ewe-came": { tag: `${n}` } });
   await page.bringToFront();
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.saved();
   await other.page.bringToFront();
   await expect(entries).toContainText("300 entries");

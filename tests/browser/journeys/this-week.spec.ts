@@ -20,7 +20,7 @@ test("what the season asks for is a tick in its place, nothing moves, and it is 
   scribe.note(ramIn, { "ram-in": { group } });
   scribe.note(new Date(ramIn.getTime() + 35 * DAY), { "ram-out": { group } });
   await phone.openFile(scribe.file());
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.tab("Watch");
   const week = page.locator("section").filter({ has: page.getByRole("heading", { name: "This week" }) });
   await expect(week).toContainText("Booster");

@@ -70,7 +70,7 @@ test("both refused: a standing warning on every screen, and one tap saves the wh
   await expect(warning).toBeVisible();
   await aLamb(phone);
   await expect(phone.row("14a")).toContainText("3.9 kg");
-  for (const tab of ["Flock", "Figures", "Hand over", "More", "Watch"]) {
+  for (const tab of ["Flock", "Season", "Help", "Farm", "Watch"]) {
     await phone.tab(tab);
     await expect(warning).toBeVisible();
   }
@@ -127,8 +127,8 @@ test("the notice of a book that is not kept saves the real book, also while one 
   const { phone } = await profile.start();
   await phone.open();
   await aLamb(phone);
-  await phone.tab("More");
-  await phone.tap("Look round a made-up flock");
+  await phone.tab("Farm");
+  await phone.tap("Try a sample flock");
   const warning = phone.page.getByRole("alert").filter({ hasText: "lost when this page closes" });
   const download = phone.page.waitForEvent("download");
   await phone.tap("Save as a file", warning);
@@ -139,11 +139,11 @@ test("the notice of a book that is not kept saves the real book, also while one 
   expect(tags).toEqual(["14"]);
 });
 
-test("with no book of one's own, the notice offers none of the made-up flock", async ({ profile }) => {
+test("with no book of one's own, the notice offers none of the sample flock", async ({ profile }) => {
   await profile.forbidStorage();
   const { phone } = await profile.start();
   await phone.open();
-  await phone.tap("Look round a made-up flock");
+  await phone.tap("Try a sample flock");
   const warning = phone.page.getByRole("alert").filter({ hasText: "lost when this page closes" });
   await expect(warning).toBeVisible();
   await expect(warning.getByRole("button")).toHaveCount(0);
@@ -189,9 +189,9 @@ test("lines broken in both copies are kept, reported and saved as a file; one wh
   for (const name of ["14a", "15a"]) await expect(phone.row(name)).toContainText("3.9 kg");
   await phone.saved();
   for (const _ of ["now", "in every later visit"]) {
-    await phone.tab("Hand over");
+    await phone.share();
     const download = page.waitForEvent("download");
-    await phone.tap("Save the unread lines");
+    await phone.tap("Save the unreadable entries");
     const chunks: Buffer[] = [];
     for await (const chunk of await (await download).createReadStream()) chunks.push(chunk as Buffer);
     const lines = Buffer.concat(chunks).toString().split("\n").sort();
@@ -300,7 +300,7 @@ test("everything taken away: the empty app offers to open the last saved file, a
   await expect(page.getByText("Nothing to watch yet")).toBeVisible();
   await phone.tap("Open a saved book");
   await phone.openFile(text);
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.saved();
   expect(await phone.flock()).toEqual(before);
 });

@@ -26,14 +26,14 @@ test("two phones come together by files, both ways, and agree", async ({ page, b
   await expect(second.page.getByText("This file would add")).toBeVisible();
   await expect(second.page.getByText(/1 ewe\b/).first()).toBeVisible();
   await expect(second.page.getByText(/1 lamb\b/).first()).toBeVisible();
-  await second.tap("Add to my book");
+  await second.tap("Add");
   await expect(second.page.getByText(/Done\. \d+ entries added\./)).toBeVisible();
   await second.tab("Watch");
   await second.row("14a").getByRole("button", { name: "Sucked, 14a" }).tap();
   const toFirst = await second.handOver();
 
   await first.openFile(toFirst.text);
-  await first.tap("Add to my book");
+  await first.tap("Add");
   await expect(first.page.getByText(/Done\. \d+ entries added\./)).toBeVisible();
   expect(await first.flock()).toEqual(await second.flock());
   await first.look("14a");
@@ -59,7 +59,7 @@ test("a ewe added on both phones is one ewe once someone says so", async ({ page
   }
   const file = await second.handOver();
   await first.openFile(file.text);
-  await first.tap("Add to my book");
+  await first.tap("Add");
   await expect(page.getByText("Are they the same ewe?")).toBeVisible();
   await first.tap("Same ewe");
   const flock = await first.flock();
@@ -89,7 +89,7 @@ test("an entry of a newer version is kept whole and handed on", async ({ page })
     return `sha256-${[...hash].map((byte) => byte.toString(16).padStart(2, "0")).join("")}`;
   }, JSON.stringify(entries));
   await phone.openFile(JSON.stringify({ ...book, count: entries.length, digest, entries }));
-  await phone.tap("Add to my book");
+  await phone.tap("Add");
   await phone.saved();
   await page.reload();
   await expect(page.getByText(/written by a newer version/).first()).toBeVisible();
@@ -106,10 +106,10 @@ test("a book too large for one file goes as several, a season or more in each, a
   const open = async (phone: Phone, text: string) => {
     const large = join(folder, "book.json.txt");
     await writeFile(large, text);
-    await phone.tab("Hand over");
+    await phone.share();
     await phone.page.locator("#field-book-file").setInputFiles(large);
-    await expect(phone.page.getByRole("button", { name: "Add to my book" })).toBeVisible({ timeout: 30_000 });
-    await phone.tap("Add to my book");
+    await expect(phone.page.getByRole("button", { name: "Add", exact: true })).toBeVisible({ timeout: 30_000 });
+    await phone.tap("Add");
   };
   const first = new Phone(page);
   await first.open();

@@ -24,20 +24,20 @@ test("a weight typed on the keys is there after the phone dies, and can be corre
   await expect(page.locator(".noted-text", { hasText: "Weighed" })).toHaveCount(1);
 });
 
-test("what stands in a field of Practice is kept when the phone goes back", async ({ page }) => {
+test("what stands in a field of Farm settings is kept when the phone goes back", async ({ page }) => {
   const phone = new Phone(page);
   await phone.open();
-  await phone.tab("More");
-  await page.getByRole("link", { name: /^Practice/ }).tap();
+  await phone.tab("Farm");
+  await page.getByRole("link", { name: /^Farm settings/ }).tap();
   await page.getByLabel("Lambs lost").fill("3");
   await page.goBack();
-  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm");
   await phone.saved();
   await page.goForward();
   await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
   await page.getByLabel("Lambs lost").fill("x");
   await page.goBack();
-  await expect(page.getByRole("heading", { level: 1 })).toHaveText("More");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm");
   await page.goForward();
   await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
 });

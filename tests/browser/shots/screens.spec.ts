@@ -5,7 +5,7 @@ import { expect, test } from "../watching";
 
 const folder = process.env.YEANLING_SHOTS ?? join(import.meta.dirname, "../../../target/shots");
 
-/** How to come before each screen, from the made-up flock's Watch. */
+/** How to come before each screen, from the sample flock's Watch. */
 const screens: Record<string, (phone: Phone) => Promise<void>> = {
   watch: async () => {},
   "lambing-who": async (phone) => phone.tap("Lambing", phone.page.locator(".thumb")),
@@ -35,35 +35,35 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   },
   flock: async (phone) => phone.tab("Flock"),
   figures: async (phone) => {
-    await phone.tab("Figures");
+    await phone.calculators();
     await phone.page.getByLabel("Weight", { exact: true }).fill("3.9");
   },
   "figures-window": async (phone) => {
-    await phone.tab("Figures");
-    await phone.tap("Window");
+    await phone.calculators();
+    await phone.tap("Time left");
     await phone.page.getByRole("textbox").first().fill("1 h 20");
   },
   "figures-bottle": async (phone) => {
-    await phone.tab("Figures");
+    await phone.calculators();
     await phone.tap("Bottle");
     await phone.page.getByRole("textbox").first().fill("10");
   },
   "figures-weaning": async (phone) => {
-    await phone.tab("Figures");
+    await phone.calculators();
     await phone.tap("Weaning");
     await phone.page.getByLabel("Age in days").fill("36");
     await phone.page.getByLabel("Weight today").fill("9");
   },
   "figures-bag": async (phone) => {
-    await phone.tab("Figures");
-    await phone.tap("Colostrum bag");
+    await phone.calculators();
+    await phone.tap("Colostrum quality");
     await phone.page.getByRole("textbox", { name: "Brix" }).fill("24");
     await phone.page.getByLabel("Antibody in it").fill("50");
     await phone.page.getByLabel("This feed").fill("250");
   },
   "figures-weather": async (phone) => {
-    await phone.tab("Figures");
-    await phone.tap("Weather");
+    await phone.calculators();
+    await phone.tap("Chill");
     await phone.tap("outdoors");
     await phone.page.getByLabel("Air").fill("5");
     await phone.page.getByLabel("Wind").fill("5");
@@ -85,7 +85,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.tap("Yes, both");
   },
   "ten-points": async (phone) => {
-    await phone.page.evaluate(() => (location.hash = "#/practice"));
+    await phone.page.evaluate(() => (location.hash = "#/settings"));
     await phone.tap(/^ten points/);
     await phone.tab("Watch");
     await phone.look("27a");
@@ -113,7 +113,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   later: async (phone) => phone.tap(/^later…/),
   "watch-by-place": async (phone) => phone.tap("By place"),
   pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
-  "hand-over": async (phone) => phone.tab("Hand over"),
+  "hand-over": async (phone) => phone.share(),
   season: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Season");
@@ -123,8 +123,8 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
   },
   stores: async (phone) => {
-    await phone.page.evaluate(() => (location.hash = "#/stores"));
-    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Stores");
+    await phone.page.evaluate(() => (location.hash = "#/supplies"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Supplies");
   },
   race: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/season"));
@@ -132,18 +132,17 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.tap("Score, scan or mark the ewes one after another");
   },
   year: async (phone) => {
-    await phone.page.evaluate(() => (location.hash = "#/year"));
-    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Year");
+    await phone.page.evaluate(() => (location.hash = "#/summary"));
+    await expect(phone.page.getByRole("heading", { level: 1 })).toHaveText("Season summary");
   },
-  more: async (phone) => phone.tab("More"),
-  night: async (phone) => phone.tap("Night"),
+  farm: async (phone) => phone.tab("Farm"),
+  night: async (phone) => phone.tap("Night clock"),
   help: async (phone) => {
-    await phone.tab("More");
-    await phone.page.getByText("Help", { exact: true }).first().tap();
+    await phone.tab("Help");
   },
   practice: async (phone) => {
-    await phone.tab("More");
-    await phone.page.getByText("Practice", { exact: true }).first().tap();
+    await phone.tab("Farm");
+    await phone.page.getByText("Farm settings", { exact: true }).first().tap();
   },
 };
 
@@ -160,7 +159,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
       const phone = new Phone(page);
       await phone.open();
-      await phone.tap("Look round a made-up flock");
+      await phone.tap("Try a sample flock");
       await go(phone);
       await page.clock.fastForward("00:00:14");
       await expect(page.getByRole("heading", { level: 1 })).toBeVisible();

@@ -111,6 +111,8 @@ fn choice() -> impl Strategy<Value = Choice> {
         rings().prop_map(Choice::Rings),
         Just(Choice::DamsVaccinated(DamsVaccinated::No)),
         Just(Choice::BreedType(BreedType::Hair)),
+        text().prop_map(Choice::VetPhone),
+        "[0-9 +().-]{0,20}".prop_map(Choice::VetNightPhone),
     ]
 }
 

@@ -48,6 +48,9 @@ const LINES: &[&str] = &[
     r#"{"chose":{"breed-type":"fine-wool"}}"#,
     r#"{"chose":{"keep-marks":{}}}"#,
     r#"{"chose":{"keep-marks":{"hard-births":1,"lost":2,"turned-away":3,"barren":1,"years":7}}}"#,
+    r#"{"chose":{"vet-phone":"+1 (555) 010-0199"}}"#,
+    r#"{"chose":{"vet-phone":""}}"#,
+    r#"{"chose":{"vet-night-phone":"555 0100"}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -96,6 +99,9 @@ fn choices() -> Vec<Choice> {
             barren: Some(1),
             years: Some(7),
         }),
+        Choice::VetPhone("+1 (555) 010-0199".to_owned()),
+        Choice::VetPhone(String::new()),
+        Choice::VetNightPhone("555 0100".to_owned()),
     ]
 }
 
@@ -170,6 +176,8 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
             Choice::BreedType(breed) => expected.breed_type = breed,
             Choice::KeepMarks(marks) => expected.keep_marks = marks,
+            Choice::VetPhone(number) => expected.vet_phones.day = number,
+            Choice::VetNightPhone(number) => expected.vet_phones.night = number,
             Choice::FarmName(_)
             | Choice::System(_)
             | Choice::DayRule(_)
@@ -195,6 +203,9 @@ fn what_a_file_brings_out_of_bounds_changes_nothing() {
     }
     for from in [0, 31] {
         practice.choose(&Choice::KeepMarks(KeepMarks { lost: Some(from), ..KeepMarks::default() }));
+    }
+    for number in ["the vet", "12", "+", "1234567890123456", "555 0100 <b>", " "] {
+        practice.choose(&Choice::VetPhone(number.to_owned()));
     }
     assert_eq!(practice, Practice::default());
 }

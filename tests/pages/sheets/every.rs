@@ -60,7 +60,7 @@ pub(crate) fn every(phone: &Phone) -> Vec<Sheet> {
 fn every_sheet_keeps_the_laws(system: System) {
     let now = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
     let mut phone = Phone::with(made_up::book(now, system), now);
-    phone.open(Screen::More);
+    phone.open(Screen::Farm);
     let all = every(&phone);
     assert!(all.len() > 300, "{}", all.len());
     for sheet in all {

@@ -21,7 +21,7 @@ use crate::reach::{reached, texts};
 /// A phone one night in February.
 pub(crate) fn phone() -> Phone {
     let mut phone = Phone::at("2027-02-01 23:55");
-    phone.open(Screen::More);
+    phone.open(Screen::Farm);
     phone
 }
 

@@ -168,7 +168,7 @@ fn a_duty_waits_to_its_limit_and_no_further() {
 fn a_duty_that_cannot_wait_offers_nothing_and_says_so() {
     let now = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
     let mut phone = Phone::with(made_up::book(now, System::Metric), now);
-    phone.open(Screen::More);
+    phone.open(Screen::Farm);
     let soon = now + TimeDelta::minutes(10);
     let waits = |duty: &Duty| {
         watch::may_wait_until(&phone.flock, duty.subject(), duty.task.kind(), now).unwrap_or(now) >= soon

@@ -23,7 +23,7 @@ pub use stores::StoreRefusal;
 use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
 use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, VigorScale};
 use crate::flock::{Flock, Labor};
-use crate::practice::{Choice, KeepMarks};
+use crate::practice::{Choice, KeepMarks, dialed};
 use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
 
 /// A phone's clock may run ahead of another's by so much before "in the future" is said (ours).
@@ -250,6 +250,9 @@ fn fact(
         Event::Chose(Choice::PenStay(stay)) => stay.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(Choice::FarmName(name)) if name.is_empty() => Ok(()),
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
+        Event::Chose(Choice::VetPhone(number) | Choice::VetNightPhone(number)) => {
+            if number.is_empty() || dialed(number).is_some() { Ok(()) } else { Err(Refusal::NotAPhoneNumber) }
+        }
         Event::Chose(Choice::PowderRate(rate)) => {
             Strength::ON_A_LABEL.check(*rate).map(|_| ()).map_err(Refusal::from)
         }

@@ -63,6 +63,9 @@ pub enum Refusal {
     /// A text is empty.
     #[error("nothing was written")]
     NoText,
+    /// It is no telephone number that can be dialed.
+    #[error("not a telephone number")]
+    NotAPhoneNumber,
     /// A text is too long.
     #[error("{given} characters are more than {most}")]
     LongText {

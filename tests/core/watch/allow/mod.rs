@@ -96,6 +96,8 @@ fn what_is_right_may_be_noted() {
         Event::Remarked { animal: the_ewe, text: "Good mother".to_owned() },
         Event::Chose(Choice::FarmName(String::new())),
         Event::Chose(Choice::FarmName("Quarry Bank".to_owned())),
+        Event::Chose(Choice::VetPhone("555 0100".to_owned())),
+        Event::Chose(Choice::VetNightPhone(String::new())),
         Event::Chose(Choice::DayRule(DayRule::TenPercent)),
         Event::Chose(Choice::Limits(Limits::default())),
         Event::Struck { entry: lamb.entry() },
@@ -240,6 +242,7 @@ fn a_text_says_something_and_not_too_much() {
     let long = Event::Chose(Choice::FarmName("x".repeat(25)));
     barn.check(&long, &Refusal::LongText { given: 25, most: 24 });
     barn.check(&Event::Chose(Choice::FarmName(" ".to_owned())), &Refusal::NoText);
+    barn.check(&Event::Chose(Choice::VetPhone("ask Jo".to_owned())), &Refusal::NotAPhoneNumber);
 }
 
 #[test]

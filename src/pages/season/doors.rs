@@ -1,0 +1,26 @@
+//! The ways from the season to its supplies, its feed and its summary; each says how it stands.
+
+use yeanling_core::figures::{Ahead, seasons};
+use yeanling_words::{feed, year};
+
+use crate::block::Row;
+use crate::page::Blocks;
+use crate::view::View;
+use crate::{Screen, stores};
+
+/// Returns the ways.
+pub(super) fn blocks(view: &View, seen: &Ahead) -> Blocks {
+    let feed = Row::new(feed::TITLE).text(feed::SUB).to(Screen::Feed);
+    Blocks::new()
+        .rows("ways", [("supplies", stores::door(view, seen)), ("feed", feed), ("summary", summary(view))])
+}
+
+/// The latest season, with how many were born and how many of them live.
+fn summary(view: &View) -> Row {
+    let row = Row::new(year::TITLE).to(Screen::Summary);
+    let all = seasons(view.flock);
+    let Some(latest) = all.first() else { return row.text(year::EMPTY) };
+    let lambs = latest.lambs.iter().filter_map(|lamb| view.flock.lamb(*lamb));
+    let alive = lambs.filter(|lamb| lamb.lives()).count();
+    row.text(year::born_and_alive(latest.year(), latest.lambs.len(), alive))
+}
