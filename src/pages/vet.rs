@@ -60,7 +60,7 @@ pub(crate) fn is_said(text: &str) -> bool {
 
 /// Says whether one of these blocks asks for a call.
 pub(crate) fn says(blocks: &[Arc<Block>]) -> bool {
-    blocks.iter().any(|block| asks(block))
+    blocks.iter().any(asks)
 }
 
 /// Puts the way to call to the first place that asks for it, on a page and on each sheet over it.
@@ -82,7 +82,7 @@ fn offers(blocks: &[Arc<Block>]) -> bool {
 
 /// Puts blocks behind the first that asks for a call: inside what holds it, where there is room for a line.
 fn insert(blocks: &mut Vec<Arc<Block>>, calls: &Vec<Arc<Block>>) {
-    let Some(at) = blocks.iter().position(|block| asks(block)) else { return };
+    let Some(at) = blocks.iter().position(asks) else { return };
     let Some(block) = blocks.get_mut(at) else { return };
     let inside = match &mut Arc::make_mut(block).kind {
         Kind::Section(it) => Some(&mut it.inside),
