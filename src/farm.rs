@@ -32,7 +32,7 @@ use yeanling_pages::Last;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{draft, id, local, look, now, press, storage};
+use crate::browser::{draft, id, local, look, now, place, press, storage};
 use keep::UnderWay;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
@@ -129,6 +129,7 @@ impl Farm {
             farm.real.update(|ground| ground.take(entries));
             farm.clock.set(now::now());
         });
+        local::on_erased(place::start_anew);
         draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm

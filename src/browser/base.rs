@@ -109,6 +109,19 @@ impl Base {
         Ok(whole)
     }
 
+    /// Lets all entries go in one transaction; on return they are gone from the disk.
+    ///
+    /// # Errors
+    /// The browser cannot write.
+    pub async fn clear(&self) -> Result<(), BaseError> {
+        let strict = TransactionOptions::new().with_durability(TransactionDurability::Strict);
+        let transaction =
+            self.0.transaction(STORE).with_mode(TransactionMode::Readwrite).with_options(strict).build()?;
+        transaction.object_store(STORE)?.clear()?.await?;
+        transaction.commit().await?;
+        Ok(())
+    }
+
     /// Keeps entries in one transaction, all or none; on return they are on the disk.
     ///
     /// # Errors

@@ -94,6 +94,26 @@ impl Keeper {
     }
 }
 
+impl Keeper {
+    /// Erases both copies: IndexedDB first, since it alone decides what is saved, then all of ours in local storage.
+    ///
+    /// # Errors
+    /// IndexedDB did not let go of the entries; local storage then has what it had.
+    pub async fn erase(&self) -> Result<(), BaseError> {
+        let state = self.base.borrow().clone();
+        let erased = match state {
+            State::Open(base) => base.clear().await.is_ok(),
+            State::Opening | State::Failed => false,
+        };
+        // A connection that was lost is opened anew.
+        if !erased {
+            base::open().await?.clear().await?;
+        }
+        local::clear();
+        Ok(())
+    }
+}
+
 /// Lets the oldest entries leave local storage for these. Only what IndexedDB gives back whole may go: its line may have
 /// broken since, and then the one here is the only good copy.
 async fn make_room(base: Rc<Base>, entries: Vec<Entry>) {

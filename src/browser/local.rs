@@ -20,6 +20,9 @@ use super::window;
 /// What all names of ours begin with.
 const OURS: &str = "yeanling/";
 
+/// Under which name other tabs are told that the book was erased.
+const ERASED: &str = "yeanling/erased";
+
 const ENTRY: &str = "yeanling/entry/";
 
 /// Where a line that cannot be read goes when the other copy has its entry whole and takes its place.
@@ -150,6 +153,26 @@ pub fn on_other_tab(take: impl Fn(Vec<Entry>) + 'static) {
         if first {
             let (come, take) = (Rc::clone(&come), Rc::clone(&take));
             leptos::prelude::set_timeout(move || take(come.take()), GATHER);
+        }
+    });
+    let _ = window().add_event_listener_with_callback("storage", listener.as_ref().unchecked_ref());
+    listener.forget();
+}
+
+/// Lets all that is ours go, and tells other tabs, which would keep what they hold in memory.
+pub fn clear() {
+    if available() {
+        names().iter().filter_map(|name| name.as_string()).for_each(LocalStorage::delete);
+        let _ = LocalStorage::raw().set_item(ERASED, "true");
+        LocalStorage::delete(ERASED);
+    }
+}
+
+/// Calls `then` once another tab has erased the book.
+pub fn on_erased(then: impl Fn() + 'static) {
+    let listener = Closure::<dyn Fn(web_sys::StorageEvent)>::new(move |event: web_sys::StorageEvent| {
+        if event.key().as_deref() == Some(ERASED) && event.new_value().is_some() {
+            then();
         }
     });
     let _ = window().add_event_listener_with_callback("storage", listener.as_ref().unchecked_ref());

@@ -17,6 +17,7 @@ pub mod paper;
 pub mod place;
 pub mod press;
 mod reach;
+pub mod region;
 pub mod safety;
 pub mod shared;
 pub mod sound;

@@ -25,6 +25,13 @@ pub fn replace(hash: &str) {
     let _ = window().location().replace(hash);
 }
 
+/// Loads the page anew at its first screen, with nothing kept in memory.
+pub fn start_anew() {
+    let location = window().location();
+    let _ = location.set_hash("");
+    let _ = location.reload();
+}
+
 /// Calls `moved` whenever the address changes.
 pub fn on_move(moved: impl Fn() + 'static) {
     listen("hashchange", moved);

@@ -110,6 +110,12 @@ impl Farm {
                 }
             }),
             Request::TakeIn(incoming) => self.take_in(&incoming),
+            Request::EraseBook => spawn_local(async move {
+                match self.erase().await {
+                    Ok(()) => place::start_anew(),
+                    Err(said) => told(Heard::NotErased(said)),
+                }
+            }),
             Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
             Request::KeepDigits(lamb, digits) => self.keep_digits(lamb, digits),
         }

@@ -96,6 +96,14 @@ impl Farm {
         });
     }
 
+    /// Erases both copies of this phone's own book, and all else that is kept here.
+    ///
+    /// # Errors
+    /// The browser failed; what it said. Local storage then has what it had.
+    pub(super) async fn erase(self) -> Result<(), String> {
+        self.keeper.get_value().erase().await.map_err(|error| error.0)
+    }
+
     /// Puts entries into both copies: on return local storage has them and the transaction of IndexedDB is open. Nothing
     /// is drawn yet, so that whatever breaks there loses nothing.
     pub(super) fn begin_keeping(self, entries: Vec<Entry>) -> Keeping {

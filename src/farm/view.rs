@@ -12,7 +12,7 @@ use yeanling_pages::{Lazy, Screen, View};
 use leptos::prelude::*;
 
 use super::{Farm, Ground, here};
-use crate::browser::{id, now};
+use crate::browser::{id, now, region};
 
 impl Farm {
     /// Reads all that a page is made from, at `now`; `from` is the screen that one came from. What it reads it follows.
@@ -51,6 +51,7 @@ impl Farm {
     fn phone(self, now: Moment) -> Phone {
         Phone {
             look: self.look(),
+            region_us: region::is_us(),
             offline: self.offline(),
             saving: self.saving(),
             update: self.update_waits(),

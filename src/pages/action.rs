@@ -97,6 +97,9 @@ pub enum Request {
     /// Takes a book that was read into this phone's own: everything that is new in it, in one piece. Whoever looked round in
     /// the sample flock is back in their own.
     TakeIn(Arc<Incoming>),
+    /// Erases this phone's book and all else that is kept of it, then starts anew; it tells with `Heard::NotErased` if that
+    /// fails.
+    EraseBook,
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
     /// Keeps the digits of a lamb's birth weight that are not noted yet, or lets them go.
@@ -116,6 +119,8 @@ pub enum Heard {
     File(Key, Result<Option<Arc<[u8]>>, FileTrouble>),
     /// What the browser promises about keeping the book, now that it was asked for more.
     Promised(Promised),
+    /// The book could not be erased; what the browser said.
+    NotErased(String),
 }
 
 /// What is left to the farm after a press.

@@ -1,7 +1,8 @@
 //! The Farm tab: the farm's choices, its book, and the program itself.
 
 use yeanling_words::common::day_and_clock;
-use yeanling_words::{farm as words, hand_over};
+use yeanling_words::help::Topic;
+use yeanling_words::{erase, farm as words, hand_over};
 
 use crate::block::{Row, State};
 use crate::page::{Blocks, Page};
@@ -10,7 +11,11 @@ use crate::{Action, Button, Request, Screen, Text};
 
 /// Returns the screen.
 pub(crate) fn page(view: &View) -> Page {
-    let rows = [("settings", settings(view)), ("share", share(view))];
+    let erase = Row::new(erase::TITLE).text(erase::ABOUT).to(Screen::Erase);
+    let new_phone =
+        Row::new(Topic::NewPhone.title()).text(Topic::NewPhone.about()).to(Screen::Topic(Topic::NewPhone));
+    let rows =
+        [("settings", settings(view)), ("share", share(view)), ("new-phone", new_phone), ("erase", erase)];
     let try_it = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
     let try_it = if view.made_up { Blocks::new() } else { Blocks::new().text(words::TRY_SUB).button(try_it) };
     Page::new(yeanling_words::frame::FARM).blocks(

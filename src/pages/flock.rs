@@ -9,6 +9,7 @@ mod rounds;
 use std::sync::Arc;
 
 use yeanling_core::book::{Event, EweId, LambId};
+use yeanling_core::units::parse_tags;
 use yeanling_words::{animals, flock as words, lambing};
 
 use crate::block::{Choice, Choices, Empty, Field, FieldKind, Kind, Row};
@@ -68,12 +69,21 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let only = found.only().filter(|_| seeks).map(|animal| Action::Go(Screen::of(animal)));
     let field = Field { enter: only, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
     let add = Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound));
+    let many = seeks.then(|| fresh(view, part)).filter(|fresh| fresh.len() > 1);
+    let offers = match &many {
+        Some(fresh) => {
+            let label = words::add_many(fresh);
+            let many = Button::new("add-many", label, Action::Does(Does::AddMany));
+            Blocks::new().button(many.filled()).button(add)
+        }
+        None => Blocks::new().button(add.filled()),
+    };
     let here = draft.kept.list.clone().filter(|_| seeks).unwrap_or_else(|| here(view, draft));
     let (ewes, lambs) = view.everyone.living;
     Page::new(words::TITLE).under(words::counts(ewes, lambs)).blocks(
         Blocks::new()
             .field(FIND, field)
-            .seen_if(seeks && !found.taken, "offer", Blocks::new().button(add.filled()))
+            .seen_if(seeks && !found.taken, "offer", offers)
             .seen_if(seeks, "found", list(view, draft, &FOUND, &found))
             .seen_if(!seeks, "here", Blocks::new().then([here])),
     )
@@ -164,17 +174,47 @@ pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) {
     }
 }
 
+/// The tags of a range or list, such as "1-18", that no living ewe wears; nothing if a part of it cannot be read.
+fn fresh(view: &View, part: &str) -> Vec<String> {
+    let list = parse_tags(part);
+    if !list.unread.is_empty() {
+        return Vec::new();
+    }
+    let worn = |tag: &String| {
+        let is_it = |there: &String| there.eq_ignore_ascii_case(tag);
+        view.flock.ewes.values().any(|ewe| ewe.lives() && ewe.tag.as_ref().is_some_and(is_it))
+    };
+    list.tags.into_iter().filter(|tag| !worn(tag)).collect()
+}
+
+/// Adds a ewe for each tag of the range or list that was typed, all or none.
+pub(crate) fn add_many(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let Some(part) = draft.fields.written(FIND) else { return Vec::new() };
+    let came = fresh(view, &part).into_iter().map(|tag| view.noting(Event::EweCame { tag: Some(tag) }));
+    let notings: Vec<_> = came.collect();
+    let effects = if notings.is_empty() { Vec::new() } else { draft.note(view, notings) };
+    if !effects.is_empty() {
+        added(draft);
+    }
+    effects
+}
+
 /// Adds a ewe with the tag that was looked for.
 pub(crate) fn add(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(tag) = draft.fields.written(FIND) else { return Vec::new() };
     let tag = Some(animals::tag_of(&tag).to_owned());
     let effects = draft.note(view, vec![view.noting(Event::EweCame { tag })]);
     if !effects.is_empty() {
-        draft.fields.forget(FIND);
-        draft.fields.forget(MORE_HERE);
-        draft.kept.list = None;
+        added(draft);
     }
     effects
+}
+
+/// What was looked for is there now: the whole list stands again.
+fn added(draft: &mut Draft) {
+    draft.fields.forget(FIND);
+    draft.fields.forget(MORE_HERE);
+    draft.kept.list = None;
 }
 
 /// What was looked for stands again for those who come back from an animal; who comes from elsewhere begins anew.

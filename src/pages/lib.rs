@@ -14,6 +14,7 @@ pub mod chart;
 mod cold_lamb;
 mod draft;
 mod duty_ribbon;
+mod erase;
 pub mod everyone;
 mod ewe;
 mod farm;
@@ -44,6 +45,7 @@ mod race;
 pub mod ribbon;
 mod screen;
 mod season;
+mod setup;
 mod sheets;
 mod standing;
 mod stores;
@@ -68,6 +70,7 @@ pub use draft::{Draft, Fields, Noting, Open};
 pub use hand_over::{Ahead, Incoming};
 pub use keypad::KeyPress;
 pub use page::{Blocks, Page, SheetPage, Tally, key_of, why};
+pub use practice::Part as SettingsPart;
 pub use screen::Screen;
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
@@ -111,6 +114,10 @@ pub enum Does {
     Figures(figures::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
+    /// Adds a ewe for each tag of the range or list that was typed.
+    AddMany,
+    /// Of the first run.
+    Setup(setup::Does),
     /// Of sending the book and taking one in.
     HandOver(hand_over::Does),
 }
@@ -130,7 +137,8 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Season => season::page(view, draft),
         Screen::WeighLambs => weighing::page(view, draft),
         Screen::Feed => feed::page(view, draft),
-        Screen::Settings => practice::page(view, draft),
+        Screen::Settings => practice::page(view),
+        Screen::SettingsOf(part) => practice::part_page(view, draft, part),
         Screen::Medicines => medicines::page(view, draft),
         Screen::Lamb(id) => lamb::page(view, id),
         Screen::Ewe(id) => ewe::page(view, id),
@@ -143,8 +151,11 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
         Screen::Summary => year::page(view, draft),
-        Screen::Help => help::page(view),
+        Screen::Help => help::page(view, draft),
+        Screen::Topic(topic) => help::topic_page(view, topic),
         Screen::Lost => lost::page(),
+        Screen::Setup => setup::page(view, draft),
+        Screen::Erase => erase::page(view, draft),
         Screen::Watch => watch::page(view, draft),
     };
     page.sheets = sheets::pages(view, draft);
@@ -161,7 +172,7 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if screen == Screen::WeighLambs {
         weighing::typed(key, view, &mut draft.fields);
     }
-    if screen == Screen::Settings {
+    if matches!(screen, Screen::SettingsOf(_)) {
         practice::typed(key, draft);
     }
     lamb::typed_dam(key, draft.top_mut());
@@ -191,6 +202,8 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
         Does::AddFound => flock::add(view, draft),
+        Does::AddMany => flock::add_many(view, draft),
+        Does::Setup(does) => setup::does(*does, view, draft),
         Does::HandOver(does) => hand_over::does(does, view, draft),
     }
 }
@@ -211,6 +224,7 @@ fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<E
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
             to_calendar::given(key, trouble.as_ref(), draft);
         }
+        Heard::NotErased(said) => draft.say(erase::SAID, yeanling_words::erase::not_erased(said)),
         Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) | Heard::File(..) | Heard::Promised(_) => {}
     }
     Vec::new()
@@ -221,7 +235,9 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let mut effects = lambing::enter(screen, view, draft);
     match screen {
         Screen::Flock => flock::enter(view, draft),
+        Screen::Help => help::enter(view, draft),
         Screen::Watch => watch::enter(draft),
+        Screen::Erase => erase::enter(draft),
         Screen::Share => effects.extend(hand_over::enter()),
         _ => {}
     }
@@ -240,7 +256,7 @@ pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
             }
         }
     }
-    if screen == Screen::Settings {
+    if matches!(screen, Screen::SettingsOf(_)) {
         practice::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));

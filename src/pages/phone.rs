@@ -11,6 +11,8 @@ use yeanling_core::watch::{Duty, State, Task};
 pub struct Phone {
     /// How the screen looks.
     pub look: Look,
+    /// Whether it is set to the United States.
+    pub region_us: bool,
     /// How far the app is from working with no signal.
     pub offline: Offline,
     /// Whether what was noted is on the disk.

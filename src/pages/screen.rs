@@ -4,7 +4,12 @@ mod address;
 
 use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 use yeanling_core::flock::Flock;
-use yeanling_words::{bottle_round, figures, frame, hand_over, medicines, night, pens, race, weighing, year};
+use yeanling_words::help::Topic;
+use yeanling_words::{
+    bottle_round, figures, frame, hand_over, medicines, night, pens, practice, race, weighing, year,
+};
+
+use crate::SettingsPart;
 
 /// A screen, with what it is about.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord)]
@@ -40,8 +45,12 @@ pub enum Screen {
     Share,
     /// What can be read, and the way to the calculators.
     Help,
-    /// The farm's choices.
+    /// One topic of it.
+    Topic(Topic),
+    /// The farm's choices, part by part.
     Settings,
+    /// One part of them.
+    SettingsOf(SettingsPart),
     /// The farm's choices and its book.
     Farm,
     /// The season ahead, and the way to those that were.
@@ -62,13 +71,17 @@ pub enum Screen {
     Summary,
     /// The dark clock with the alarm.
     Night,
+    /// The first run.
+    Setup,
+    /// Erases this phone's book.
+    Erase,
     /// An address that names no screen.
     Lost,
 }
 
 impl Screen {
-    /// The screens that are about no one animal, group or pen.
-    pub const ALONE: [Self; 19] = [
+    /// The screens that are about nothing else.
+    const ALONE: [Self; 21] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
@@ -88,12 +101,22 @@ impl Screen {
         Self::Feed,
         Self::Summary,
         Self::Night,
+        Self::Setup,
+        Self::Erase,
     ];
+
+    /// Returns the screens that are about no one animal, group or pen.
+    #[must_use]
+    pub fn alone() -> Vec<Self> {
+        let topics = Topic::ALL.map(Self::Topic);
+        let parts = SettingsPart::ALL.map(Self::SettingsOf);
+        Self::ALONE.into_iter().chain(topics).chain(parts).collect()
+    }
 
     /// Returns every screen that there is for a flock.
     #[must_use]
     pub fn all(flock: &Flock) -> Vec<Self> {
-        let mut all = Self::ALONE.to_vec();
+        let mut all = Self::alone();
         all.extend(flock.ewes.keys().flat_map(|ewe| Self::of_ewe(*ewe)));
         all.extend(flock.lambs.keys().flat_map(|lamb| Self::of_lamb(*lamb)));
         all.extend(flock.groups.keys().flat_map(|group| Self::of_group(*group)));
@@ -128,7 +151,9 @@ impl Screen {
             | Self::Calculators
             | Self::Share
             | Self::Help
+            | Self::Topic(_)
             | Self::Settings
+            | Self::SettingsOf(_)
             | Self::Farm
             | Self::Season
             | Self::Supplies
@@ -137,6 +162,8 @@ impl Screen {
             | Self::Feed
             | Self::Summary
             | Self::Night
+            | Self::Setup
+            | Self::Erase
             | Self::Ewe(_)
             | Self::LambingEwe(_)
             | Self::Lamb(_)
@@ -159,6 +186,7 @@ impl Screen {
             Self::Farm => Some(frame::FARM),
             Self::Calculators => Some(figures::TITLE),
             Self::Share => Some(hand_over::TITLE),
+            Self::Settings => Some(practice::TITLE),
             Self::Pens => Some(pens::TITLE),
             Self::BottleRound => Some(bottle_round::TITLE),
             Self::Group(_) => Some(race::GROUP),
@@ -175,17 +203,28 @@ impl Screen {
             | Self::Lamb(_)
             | Self::Ewe(_)
             | Self::ColdLamb(_)
-            | Self::Settings
+            | Self::Topic(_)
+            | Self::SettingsOf(_)
+            | Self::Setup
+            | Self::Erase
             | Self::Supplies
             | Self::Feed
             | Self::Lost => None,
         }
     }
 
-    /// Says whether it is about one animal, group or pen: the way back leads to its row in the list it was opened from.
+    /// Says whether it is about one animal, group, pen, topic or part: the way back leads to its row in the list it was opened from.
     #[must_use]
     pub const fn is_of_one(self) -> bool {
-        matches!(self, Self::Ewe(_) | Self::Lamb(_) | Self::Group(_) | Self::Pen(_))
+        matches!(
+            self,
+            Self::Ewe(_)
+                | Self::Lamb(_)
+                | Self::Group(_)
+                | Self::Pen(_)
+                | Self::Topic(_)
+                | Self::SettingsOf(_)
+        )
     }
 
     /// The screens of the bar at the foot, each with its name.
@@ -218,8 +257,10 @@ impl Screen {
             | Self::WeighLambs
             | Self::Medicines => Some(Self::Flock),
             Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary => Some(Self::Season),
-            Self::Help | Self::Calculators | Self::ColdLamb(None) => Some(Self::Help),
-            Self::Farm | Self::Settings | Self::Share => Some(Self::Farm),
+            Self::Help | Self::Topic(_) | Self::Calculators | Self::ColdLamb(None) => Some(Self::Help),
+            Self::Farm | Self::Settings | Self::SettingsOf(_) | Self::Share | Self::Setup | Self::Erase => {
+                Some(Self::Farm)
+            }
             Self::Lost => None,
         }
     }

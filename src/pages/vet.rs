@@ -12,7 +12,7 @@ use yeanling_words::vet as words;
 use crate::block::{Block, Kind, RowLook, Shape};
 use crate::page::{Blocks, Page};
 use crate::view::View;
-use crate::{Action, Button, Screen, Text};
+use crate::{Action, Button, Screen, SettingsPart, Text};
 
 /// From this hour on until [`DAY`] the number for the night stands first (ours).
 const NIGHT: u32 = 18;
@@ -42,7 +42,7 @@ pub(crate) fn calls(view: &View) -> Vec<Button> {
         calls.reverse();
     }
     if calls.is_empty() {
-        calls.push(Button::new("add-vet", words::ADD, Action::Go(Screen::Settings)));
+        calls.push(Button::new("add-vet", words::ADD, Action::Go(Screen::SettingsOf(SettingsPart::Farm))));
     }
     calls
 }

@@ -8,6 +8,8 @@ use super::common::{number, volume, volume_at_most, volume_both};
 
 /// The screen's name.
 pub const TITLE: &str = "Calculators";
+/// What can be worked out, where it is offered.
+pub const ABOUT: &str = "Colostrum, time left, bottle, weaning, chill";
 /// What the screen is for.
 pub const SUB: &str = "Nothing typed here is noted.";
 /// Names the choice of what is worked out.

@@ -14,7 +14,7 @@ pub const LAMBS: &str = "Lambs";
 /// Heads the dead.
 pub const DEAD: &str = "Dead or gone";
 /// Says what to do first.
-pub const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, import a whole table in Share & back up, or add her on the spot when she starts to lamb.";
+pub const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, or 1-18 to add eighteen, import a whole table in Share & back up, or add her on the spot when she starts to lamb.";
 /// Says that nothing fits.
 pub const NONE: &str = "Nothing is called that.";
 /// Says that no animal is so.
@@ -46,6 +46,14 @@ pub fn shown(which: &str) -> String {
 /// Asks for the rows that are not shown yet.
 pub fn more(rows: usize) -> String {
     format!("Show more ({rows})")
+}
+
+/// Returns the button that adds many ewes at once: "Add 18 ewes: 1 to 18".
+pub fn add_many(tags: &[String]) -> String {
+    match tags {
+        [first, .., last] => format!("Add {} ewes: {first} to {last}", tags.len()),
+        _ => String::new(),
+    }
 }
 
 /// Returns a few soft words about a ewe: "2 lambs", "sold".

@@ -1,7 +1,14 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
+pub mod glossary;
 pub mod lambing;
 pub mod milk;
+pub mod phone;
+pub mod too_late;
+mod topics;
+pub mod tube;
+
+pub use topics::{SHELVES, Topic};
 
 use yeanling_core::practice::{LaborLimits, Practice};
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
@@ -16,6 +23,14 @@ use super::{cold_lamb, why};
 pub const TITLE: &str = "Help";
 /// What the screen is for.
 pub const SUB: &str = "Everything here can be read with no network.";
+/// Names the finder.
+pub const FIND: &str = "Find in Help";
+/// Helps with the finder.
+pub const FIND_HINT: &str = "One word or two, such as tube, backup, cold lamb";
+/// Says that nothing was found.
+pub const NOT_FOUND: &str = "Nothing found. Try one word, such as tube or vet.";
+/// The words by which people look for the calculators, in small letters.
+pub const CALCULATORS_FOUND_BY: &str = "calculators calculator calculate colostrum time left bottle weaning quality brix chill weather how much volume ml";
 /// Heads the first day.
 pub const FIRST_DAY: &str = "A newborn’s first day";
 /// Heads the signs of a fed lamb.
@@ -27,7 +42,7 @@ pub const OPEN_COLD: &str = "Cold lamb: step by step";
 /// Explains the table.
 pub const COLD_SUB: &str = "By temperature, age, and whether it holds its head up and swallows. Irish Farmers Journal, Henderson 1996 and 1997, Eales et al. 1982 and 1984, UK hypothermia sheet.";
 /// Heads the scales of vigor.
-pub const VIGOR: &str = "How lively is it?";
+pub const VIGOR: &str = "Vigor";
 /// Heads the four grades.
 pub const FOUR_GRADES: &str = "Four grades at five minutes, 1 is best";
 /// Heads the ten points.
@@ -49,7 +64,7 @@ pub fn sign(sign: Sign) -> String {
 /// Heads the rings.
 pub const RINGS: &str = "Rings, tags, vaccine";
 /// Explains them.
-pub const RINGS_SUB: &str = "Never a ring in the first 24 h: first milk comes first. Choose your rule in Farm settings. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
+pub const RINGS_SUB: &str = "Never a ring in the first 24 h: colostrum comes first. Choose your rule in Farm settings. Nothing asks for a ring until your farm has chosen one, hair sheep or wool. No dose is given here; the label wins.";
 
 /// Returns the name of a row of the table.
 pub fn row(heading: &str, able: bool) -> String {
@@ -104,7 +119,7 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
         ),
         (
             format!(
-                "*First milk* at once. Published: within 2 h. Help it nurse if you have not seen it by {}; at {} it is \
+                "*Colostrum* at once. Published: within 2 h. Help it nurse if you have not seen it by {}; at {} it is \
                  late.",
                 minutes(limits.help_minutes),
                 minutes(limits.red_minutes)
@@ -120,7 +135,7 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
         ),
         (
             format!(
-                "*By 6 h* {} ml/kg together, *by 24 h* {} ml/kg, in 4 or 5 feeds. {} is the last call.",
+                "*By 6 h* {} ml/kg together, *by 24 h* {} ml/kg, in 4 or 5 feeds. {} is the colostrum deadline.",
                 per_kilogram(FIRST_SIX_HOURS),
                 per_kilogram(day_figure(practice.day_rule)),
                 minutes(limits.last_call_minutes)
@@ -187,9 +202,9 @@ pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
         "*Down, dull, wobbly*, or will not eat. Nothing by mouth.".to_owned(),
         "*Blind, or pressing her head* against things, late in pregnancy.".to_owned(),
         "*Spasms*, twitching, stiff legs or fits. Keep her quiet, never chase her.".to_owned(),
-        "*Udder blue or cold.* Or hot and hard, and she is off her feed.".to_owned(),
-        "*A second abortion*, or a ewe that aborts and is ill. Keep every ewe that aborts apart at once; see *Clean hands* \
-         below."
+        "*Udder blue or cold* (mastitis). Or hot and hard, and she is off her feed.".to_owned(),
+        "*A second abortion*, or a ewe that aborts and is ill. Keep every ewe that aborts apart at once; see *Clean \
+         hands*."
             .to_owned(),
     ]
 }
@@ -203,11 +218,11 @@ pub fn vet_lamb(practice: &Practice) -> Vec<String> {
         "*Warmed and not warming*: two looks with less than 0.5 °C (0.9 °F) gained.".to_owned(),
         "*It cannot hold its head up or does not swallow*, at any temperature. Nothing by mouth.".to_owned(),
         cold_lamb::FEVER.to_owned(),
-        "*Dull, drooling, or a swollen belly*: no milk, by bottle or by tube.".to_owned(),
+        "*Dull, drooling, or a swollen belly* (watery mouth): no milk, by bottle or by tube.".to_owned(),
         "*It labors to breathe*, or does not come round.".to_owned(),
-        "*A navel or a joint* that is hot and swollen.".to_owned(),
+        "*A navel or a joint* that is hot and swollen (joint ill).".to_owned(),
         format!(
-            "*No first milk* by the last call ({}), and you cannot get it in.",
+            "*No colostrum* by the colostrum deadline ({}), and you cannot get it in.",
             minutes(practice.limits.last_call_minutes)
         ),
     ]
@@ -307,7 +322,7 @@ mod tests {
                 "drooling",
                 "labors to breathe",
                 "navel",
-                "last call (6 h)",
+                "colostrum deadline (6 h)",
             ],
         );
     }

@@ -14,6 +14,38 @@ use super::common::{number, span};
 pub const TITLE: &str = "Farm settings";
 /// What the screen is for.
 pub const SUB: &str = "How this farm does it. Kept in the book, so every phone agrees.";
+/// Names the part with the alert times.
+pub const ALERT_TIMES: &str = "Alert times";
+/// What is in it.
+pub const ALERT_TIMES_ABOUT: &str = "Newborn lambs, around lambing, bonding pens";
+/// Names the part about feeding.
+pub const FEEDING: &str = "Milk and feeding";
+/// What is in it.
+pub const FEEDING_ABOUT: &str = "Colostrum, bottle, powder, freezer, weaning";
+/// Names the part about care.
+pub const CARE: &str = "Care and culling";
+/// What is in it.
+pub const CARE_ABOUT: &str = "Vigor, birth weights, rings, chill, cull rules";
+/// What is in the part about the farm.
+pub const FARM_ABOUT: &str = "Name, vet, units, kind of sheep";
+/// What is in the part about the look.
+pub const LOOK_ABOUT: &str = "Day or night look of this phone";
+/// Heads the way back to the defaults.
+pub const DEFAULTS: &str = "Defaults";
+/// Goes back to them.
+pub const BACK_TO_DEFAULTS: &str = "Back to defaults";
+/// Says what of the farm stays.
+pub const DEFAULTS_FARM: &str = "Name, numbers and units stay. You can undo it.";
+/// Says that it can be undone.
+pub const DEFAULTS_SUB: &str = "All of this page at once. You can undo it.";
+/// Says that nothing was changed.
+pub const ALL_DEFAULTS: &str = "All as it comes. Nothing here was changed.";
+
+/// Returns what is in a part, and how much the farm changed there.
+pub fn part(about: &str, changed: usize) -> String {
+    if changed == 0 { about.to_owned() } else { format!("{about} · {changed} changed") }
+}
+
 /// Heads the look of this phone.
 pub const LOOK: &str = "Display";
 /// Heads the farm's name.

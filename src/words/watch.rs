@@ -34,6 +34,8 @@ pub const EMPTY: &str = "Nothing to watch yet. Yeanling watches the clocks of a 
 /// Says that nothing is due.
 pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the sample flock.
+pub const SET_UP: &str = "Set up your farm";
+/// Opens the sample flock.
 pub const LOOK_ROUND: &str = "Try a sample flock";
 
 /// Returns what is to be done, short, for a row.

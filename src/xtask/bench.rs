@@ -3,9 +3,8 @@
 //! Nothing but such lines goes to standard output.
 use crate::say::say;
 use crate::tools::root;
-use crate::{browser, build, handbook, ledger, worker};
+use crate::{browser, build, handbook, ledger, squeeze, worker};
 use anyhow::{Context, Result, bail};
-use flate2::{Compression, write::GzEncoder};
 use std::fs;
 use std::io::{Write, stderr};
 use std::path::Path;
@@ -46,10 +45,8 @@ fn weigh(folder: &Path) -> Result<()> {
             wasm = content;
         }
     }
-    let mut gzip = GzEncoder::new(Vec::new(), Compression::best());
-    gzip.write_all(&wasm)?;
     print("wasm_kib", wasm.len());
-    print("wasm_gzip_kib", gzip.finish()?.len());
+    print("wasm_gzip_kib", squeeze::gzip(&wasm)?.len());
     print("download_brotli_kib", download);
     say(&format!("download_files {} files", names.len()));
     Ok(())
@@ -60,10 +57,7 @@ fn sent(name: &str, content: &[u8]) -> Result<usize> {
     if [".png", ".woff2"].iter().any(|end| name.ends_with(end)) {
         return Ok(content.len());
     }
-    let mut sent = Vec::new();
-    let settings = brotli::enc::BrotliEncoderParams { quality: 11, lgwin: 22, ..Default::default() };
-    brotli::BrotliCompress(&mut &*content, &mut sent, &settings)?;
-    Ok(sent.len())
+    Ok(squeeze::brotli(content)?.len())
 }
 
 /// Prints a size, in KiB to one decimal, rounded up so that a limit is never passed unseen.

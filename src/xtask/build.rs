@@ -6,6 +6,7 @@
 //! some 12 KiB more.
 use crate::doctor::{self, Purpose};
 use crate::say::complain;
+use crate::squeeze;
 use crate::tools::{TARGET, THIS, Tool, Wasm, root, run};
 use anyhow::{Context, Result};
 use std::path::PathBuf;
@@ -24,7 +25,12 @@ pub(crate) fn hello_folder() -> PathBuf {
 /// Gets what is missing, builds, and returns the folder of the finished app.
 pub(crate) fn build(quick: bool) -> Result<PathBuf> {
     let profile = if quick { ["--cargo-profile", "quick"].as_slice() } else { &["--release"] };
-    trunk("index.html", folder(quick), profile)
+    let built = trunk("index.html", folder(quick), profile)?;
+    // A quick build is for the next room only, and squeezing it takes longer than it saves.
+    if !quick {
+        squeeze::squeeze(&built)?;
+    }
+    Ok(built)
 }
 
 /// Builds the page that only says hello, in every way as the finished app.

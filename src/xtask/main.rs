@@ -20,6 +20,7 @@ mod say;
 mod serve;
 mod shots;
 mod soak;
+mod squeeze;
 mod stamp;
 mod stranger;
 mod test;

@@ -4,6 +4,7 @@
 //!
 //! No router crate, a worker of our own, a server of our own in xtask: each is a page of code against a third of the
 //! app's size, a folder of packages, or a pool that stalled.
+use crate::squeeze::COPIES;
 use crate::{build, say::say};
 use anyhow::{Context, Result, bail};
 use std::fs;
@@ -60,6 +61,8 @@ fn listen(site: Site, port: u16) -> Result<()> {
 struct Reply {
     status: &'static str,
     kind: &'static str,
+    /// How the content is squeezed; nothing where it is as it is.
+    coding: Option<&'static str>,
     content: Vec<u8>,
 }
 
@@ -74,18 +77,29 @@ impl Site {
         connection.set_read_timeout(Some(PATIENCE))?;
         let mut lines = BufReader::new(&connection).take(LONGEST_REQUEST).lines();
         let request = lines.next().transpose()?.unwrap_or_default();
-        while lines.next().transpose()?.is_some_and(|line| !line.is_empty()) {}
+        let mut accepts = String::new();
+        while let Some(line) = lines.next().transpose()?.filter(|line| !line.is_empty()) {
+            if let Some((name, value)) = line.split_once(':')
+                && name.eq_ignore_ascii_case("accept-encoding")
+            {
+                value.clone_into(&mut accepts);
+            }
+        }
 
         let mut words = request.split(' ');
         let (method, address) = (words.next().unwrap_or_default(), words.next().unwrap_or_default());
         let path = address.split(['?', '#']).next().unwrap_or_default();
-        let reply = self.find(method, path);
+        let reply = self.find(method, path, &accepts);
         let mut head = format!("HTTP/1.1 {}\r\nConnection: close\r\n", reply.status);
         head.push_str(&format!(
             "Content-Length: {}\r\nContent-Type: {}\r\n",
             reply.content.len(),
             reply.kind
         ));
+        if let Some(coding) = reply.coding {
+            head.push_str(&format!("Content-Encoding: {coding}\r\n"));
+        }
+        head.push_str("Vary: Accept-Encoding\r\n");
         // Read anew each time, so that a build while serving is served whole.
         let rules = fs::read_to_string(self.folder.join("_headers")).unwrap_or_default();
         for (name, value) in matching(&rules, path) {
@@ -100,19 +114,34 @@ impl Site {
         connection.shutdown(Shutdown::Write)
     }
 
-    fn find(&self, method: &str, path: &str) -> Reply {
+    /// Returns what is said to a request; a squeezed copy of the file, where there is one that the browser takes.
+    fn find(&self, method: &str, path: &str, accepts: &str) -> Reply {
         let plain = "text/plain; charset=utf-8";
         if !matches!(method, "GET" | "HEAD") {
             return Reply {
                 status: "405 Method Not Allowed",
                 kind: plain,
+                coding: None,
                 content: b"GET and HEAD only\n".to_vec(),
             };
         }
-        match self.file(path).and_then(|file| Some((fs::read(&file).ok()?, kind(&file)))) {
-            Some((content, kind)) => Reply { status: "200 OK", kind, content },
-            None => Reply { status: "404 Not Found", kind: plain, content: b"not here\n".to_vec() },
-        }
+        let found = self.file(path).and_then(|file| {
+            let (coding, content) =
+                self.copy(&file, accepts).or_else(|| Some((None, fs::read(&file).ok()?)))?;
+            Some(Reply { status: "200 OK", kind: kind(&file), coding, content })
+        });
+        let nothing =
+            || Reply { status: "404 Not Found", kind: plain, coding: None, content: b"not here\n".to_vec() };
+        found.unwrap_or_else(nothing)
+    }
+
+    /// Returns the smallest copy of a file that the browser takes, with the name of its coding.
+    fn copy(&self, file: &Path, accepts: &str) -> Option<(Option<&'static str>, Vec<u8>)> {
+        COPIES.into_iter().filter(|(_, coding)| takes(accepts, coding)).find_map(|(end, coding)| {
+            let mut name = file.as_os_str().to_owned();
+            name.push(end);
+            Some((Some(coding), fs::read(PathBuf::from(name)).ok()?))
+        })
     }
 
     /// Returns the file of an address, never one outside the folder and never the rules themselves.
@@ -123,6 +152,15 @@ impl Site {
         let file = self.folder.join(name);
         (plain && name != "_headers" && file.is_file()).then_some(file)
     }
+}
+
+/// Says whether a browser that accepts these codings takes this one; a weight of nothing means that it does not (RFC 9110).
+fn takes(accepts: &str, coding: &str) -> bool {
+    accepts.split(',').any(|one| {
+        let (name, weight) = one.split_once(';').unwrap_or((one, ""));
+        let refused = weight.trim().strip_prefix("q=").is_some_and(|weight| weight.parse() == Ok(0.0));
+        name.trim().eq_ignore_ascii_case(coding) && !refused
+    })
 }
 
 /// Returns the headers of every rule whose pattern matches `path`; a pattern may end in `*`.
@@ -167,6 +205,34 @@ mod tests {
         let rules = "/*\n  A: 1\n/app.js\n  B: 2: 3\n";
         assert_eq!(matching(rules, "/app.js"), [("A", "1"), ("B", "2: 3")]);
         assert_eq!(matching(rules, "/app.js.map"), [("A", "1")]);
+    }
+
+    #[test]
+    fn a_browser_gets_the_smallest_copy_that_it_takes() {
+        let folder = std::env::temp_dir().join(format!("yeanling-serve-{}", std::process::id()));
+        fs::create_dir_all(&folder).expect("a folder");
+        for (name, content) in [("app.wasm", "plain"), ("app.wasm.br", "brotli"), ("app.wasm.gz", "gzip")] {
+            fs::write(folder.join(name), content).expect("a file");
+        }
+        let site = Site { folder: folder.clone() };
+        let sent = |accepts: &str| {
+            let Reply { kind, coding, content, .. } = site.find("GET", "/app.wasm", accepts);
+            (kind, coding, String::from_utf8(content).expect("text"))
+        };
+        let all = ["gzip, deflate, br", "gzip", "", "br;q=0, gzip;q=0.5", "identity"].map(sent);
+        fs::remove_dir_all(&folder).expect("it goes");
+        let wasm = "application/wasm";
+        let told = |coding, content: &str| (wasm, coding, content.to_owned());
+        assert_eq!(
+            all,
+            [
+                told(Some("br"), "brotli"),
+                told(Some("gzip"), "gzip"),
+                told(None, "plain"),
+                told(Some("gzip"), "gzip"),
+                told(None, "plain")
+            ]
+        );
     }
 
     #[test]

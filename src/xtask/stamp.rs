@@ -5,7 +5,7 @@
 //!
 //! One style sheet, no pictures for the worker: the stamp step joins the sheets; the manifest's pictures are fetched
 //! by the phone when it puts the app on its home screen.
-use crate::{ledger, worker};
+use crate::{ledger, squeeze, worker};
 use anyhow::{Context, Result, bail, ensure};
 use sha2::{Digest, Sha256};
 use std::collections::BTreeSet;
@@ -43,7 +43,7 @@ pub(crate) fn stamp(folder: &Path) -> Result<()> {
     worker::stamp(folder)
 }
 
-/// Returns every file below `folder` as a path with forward slashes, sorted.
+/// Returns every file below `folder` as a path with forward slashes, sorted; squeezed copies are no files of their own.
 pub(crate) fn files(folder: &Path) -> Result<Vec<String>> {
     let mut found = Vec::new();
     let mut folders = vec![folder.to_path_buf()];
@@ -58,6 +58,7 @@ pub(crate) fn files(folder: &Path) -> Result<Vec<String>> {
             found.push(name.replace('\\', "/"));
         }
     }
+    found.retain(|name| !squeeze::is_copy(name));
     found.sort();
     Ok(found)
 }

@@ -6,6 +6,7 @@ mod bottle_round;
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
 mod cold_lamb;
+mod erase;
 #[path = "../core/nights/event.rs"]
 mod event;
 mod ewe;
@@ -30,6 +31,7 @@ mod race;
 mod reach;
 mod screens;
 mod season;
+mod setup;
 mod sheets;
 mod speech;
 #[path = "../core/nights/step.rs"]

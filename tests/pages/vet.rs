@@ -1,7 +1,8 @@
 //! The vet's number: given once, it is a button wherever a page says to call.
 
 use yeanling_core::book::{Animal, Event};
-use yeanling_pages::{Action, Screen};
+use yeanling_pages::{Action, Screen, SettingsPart};
+use yeanling_words::help::Topic;
 use yeanling_words::vet as words;
 
 use crate::html::nodes;
@@ -24,14 +25,17 @@ fn pair(label: &str, number: &str) -> (String, String) {
 #[test]
 fn a_number_given_once_is_a_button_that_dials() {
     let mut phone = Phone::at("2027-02-01 12:00");
-    phone.open(Screen::Settings).write(words::NUMBER, " +1 (555) 010-0199 ").press(words::SAVE);
+    phone
+        .open(Screen::SettingsOf(SettingsPart::Farm))
+        .write(words::NUMBER, " +1 (555) 010-0199 ")
+        .press(words::SAVE);
     assert_eq!(phone.flock.practice.vet_phones.day, "+1 (555) 010-0199");
     phone.says_nowhere(words::SAVE);
-    phone.open(Screen::Help);
+    phone.open(Screen::Topic(Topic::Vet));
     assert_eq!(calls(&phone).first(), Some(&pair(words::CALL, "+15550100199")));
-    let html = tree::drawn(nodes(&phone, Screen::Help, &phone.page())).html();
+    let html = tree::drawn(nodes(&phone, Screen::Topic(Topic::Vet), &phone.page())).html();
     assert!(html.contains("href=\"tel:+15550100199\""), "{html}");
-    phone.open(Screen::Settings).write(words::NUMBER, "").press(words::SAVE);
+    phone.open(Screen::SettingsOf(SettingsPart::Farm)).write(words::NUMBER, "").press(words::SAVE);
     assert!(phone.flock.practice.vet_phones.is_empty());
 }
 
@@ -41,9 +45,12 @@ fn of_two_numbers_the_one_for_the_hour_stands_first() {
         [("12:00", words::CALL_DAY), ("18:00", words::CALL_NIGHT), ("03:12", words::CALL_NIGHT)]
     {
         let mut phone = Phone::at(&format!("2027-02-01 {hour}"));
-        phone.open(Screen::Settings).write(words::NUMBER, "555 0100").press(words::SAVE);
+        phone
+            .open(Screen::SettingsOf(SettingsPart::Farm))
+            .write(words::NUMBER, "555 0100")
+            .press(words::SAVE);
         phone.write(words::NIGHT_NUMBER, "555 0199").press(words::SAVE);
-        phone.open(Screen::Help);
+        phone.open(Screen::Topic(Topic::Vet));
         let labels: Vec<String> = calls(&phone).into_iter().map(|(label, _)| label).collect();
         assert_eq!((labels.len(), labels[0].as_str()), (2, first), "{hour}");
     }
@@ -52,7 +59,7 @@ fn of_two_numbers_the_one_for_the_hour_stands_first() {
 #[test]
 fn what_cannot_be_dialed_is_refused_at_its_field() {
     let mut phone = Phone::at("2027-02-01 12:00");
-    phone.open(Screen::Settings);
+    phone.open(Screen::SettingsOf(SettingsPart::Farm));
     for number in ["ask Jo", "12", "+", "555 0100 after 8", "1234567890123456"] {
         phone.write(words::NUMBER, number).press(words::SAVE).says(words::NOT_A_NUMBER);
     }
@@ -62,15 +69,15 @@ fn what_cannot_be_dialed_is_refused_at_its_field() {
 #[test]
 fn without_a_number_the_way_to_give_it_stands_there() {
     let mut phone = Phone::at("2027-02-01 23:55");
-    phone.open(Screen::Help).press(words::ADD);
-    assert_eq!(phone.screen, Screen::Settings);
+    phone.open(Screen::Topic(Topic::Vet)).press(words::ADD);
+    assert_eq!(phone.screen, Screen::SettingsOf(SettingsPart::Farm));
     phone.says(words::NUMBER);
 }
 
 #[test]
 fn on_the_watch_it_stands_above_all_rows_and_stays_while_a_hand_is_at_work() {
     let mut phone = Phone::at("2027-02-01 12:00");
-    phone.open(Screen::Settings).write(words::NUMBER, "555 0100").press(words::SAVE);
+    phone.open(Screen::SettingsOf(SettingsPart::Farm)).write(words::NUMBER, "555 0100").press(words::SAVE);
     let ewe = phone.ewe("7");
     let lamb = phone.lamb(ewe);
     phone.open(Screen::Watch);

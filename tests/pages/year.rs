@@ -165,5 +165,10 @@ fn the_year_is_printed() {
     let mut phone = two_seasons();
     phone.press(words::PRINT);
     assert_eq!(phone.asked, [Request::Print]);
-    assert!(phone.pressables().iter().any(|one| one.does == Action::Go(Screen::Settings)));
+    assert!(
+        phone
+            .pressables()
+            .iter()
+            .any(|one| one.does == Action::Go(Screen::SettingsOf(yeanling_pages::SettingsPart::Care)))
+    );
 }

@@ -152,6 +152,7 @@ pub(crate) fn heard(heard: &Heard, view: &View, draft: &mut Draft) -> Vec<Effect
             draft.hand_over.ewes = read(file, ewes_in::read);
         }
         Heard::File(_, file) => draft.hand_over.book = read(file, |bytes| take::read(bytes, view)),
+        Heard::NotErased(_) => {}
         Heard::Promised(promised) => draft.hand_over.said_no = *promised == Promised::UntilRoomIsShort,
     }
     Vec::new()

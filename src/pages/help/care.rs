@@ -10,7 +10,7 @@ use yeanling_core::units::{System, Temperature, TimeDelta};
 use yeanling_words::cold_lamb::courses;
 use yeanling_words::{cold_lamb as cold_words, help as words, marking as marks, why};
 
-use super::{fold, read};
+use super::{fold, read, steps};
 use crate::block::{Item, ListLook};
 use crate::page::Blocks;
 use crate::{Action, Button, Screen};
@@ -40,12 +40,9 @@ pub(super) fn cold(system: System) -> Blocks {
         .enumerate()
         .fold(blocks, row)
         .small(cold_words::FIRST_DROP)
-        .heading(courses::TITLE)
-        .then(read(courses::WHICH))
-        .heading(courses::YOUNG_TITLE)
-        .list(ListLook::Ranked, courses::YOUNG.map(Item::new))
-        .heading(courses::OLDER_TITLE)
-        .list(ListLook::Ranked, courses::OLDER.map(Item::new))
+        .section("which", courses::TITLE, read(courses::WHICH))
+        .section("young", courses::YOUNG_TITLE, steps(courses::YOUNG))
+        .section("older", courses::OLDER_TITLE, steps(courses::OLDER))
         .small(courses::SOURCE)
         .then(read([cold_words::FEVER]))
 }
@@ -59,11 +56,10 @@ fn what_to_do(answer: &Answer, system: System) -> Blocks {
 /// Both scales of vigor, which run against each other.
 pub(super) fn vigor(limits: &Limits) -> Blocks {
     let grade = |grade: FourGrade| Item::new(words::grade(grade)).note(why::vigor_asks(grade, limits));
+    let grades = Blocks::new().list(ListLook::Reading, FourGrade::ALL.into_iter().map(grade));
     Blocks::new()
-        .heading(words::FOUR_GRADES)
-        .list(ListLook::Reading, FourGrade::ALL.into_iter().map(grade))
-        .heading(words::TEN_POINTS)
-        .then(read(Sign::ALL.into_iter().map(words::sign)))
+        .section("four-grades", words::FOUR_GRADES, grades)
+        .section("ten-points", words::TEN_POINTS, read(Sign::ALL.into_iter().map(words::sign)))
         .small(words::VIGOR_SUB)
 }
 

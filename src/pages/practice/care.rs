@@ -36,10 +36,8 @@ const RULES: [RingRule; 6] = [
 pub(super) fn blocks(practice: &Practice, fields: &Fields) -> Blocks {
     let scales = SCALES.map(|scale| (Choice::Vigor(scale), words::vigor(scale)));
     let breeds = BREEDS.map(|means| (Choice::BreedMeans(means), words::breed_means(means)));
-    let kinds = BreedType::ALL.map(|breed| (Choice::BreedType(breed), words::breed_type(breed)));
     let dams = VACCINATED.map(|dams| (Choice::DamsVaccinated(dams), (words::dams_vaccinated(dams), "")));
     let breed = one_of(words::BREED_MEANS, breeds, &Choice::BreedMeans(practice.breed_means));
-    let kind = one_of(words::BREED_TYPE, kinds, &Choice::BreedType(practice.breed_type));
     let dams = one_of(words::DAMS, dams, &Choice::DamsVaccinated(practice.dams_vaccinated));
     super::rule("vigor", words::VIGOR, scales, &Choice::Vigor(practice.vigor))
         .section(
@@ -47,13 +45,16 @@ pub(super) fn blocks(practice: &Practice, fields: &Fields) -> Blocks {
             words::BREED_MEANS,
             Blocks::new().small(words::BREED_MEANS_SUB).choices("", breed.stacked()),
         )
-        .section(
-            "breed-type",
-            words::BREED_TYPE,
-            Blocks::new().small(words::BREED_TYPE_SUB).choices("", kind.stacked()),
-        )
         .section("rings", words::RINGS, rings(practice.rings, fields))
         .section("dams", words::DAMS, Blocks::new().small(words::DAMS_SUB).choices("", dams.stacked()))
+}
+
+/// Returns which kind of sheep the farm has, by how long it carries.
+pub(super) fn breed_type(practice: &Practice) -> Blocks {
+    let kinds = BreedType::ALL.map(|breed| (Choice::BreedType(breed), words::breed_type(breed)));
+    let kind = one_of(words::BREED_TYPE, kinds, &Choice::BreedType(practice.breed_type));
+    let inside = Blocks::new().small(words::BREED_TYPE_SUB).choices("", kind.stacked());
+    Blocks::new().section("breed-type", words::BREED_TYPE, inside)
 }
 
 /// By whose limit rings go on, and on which lambs. With no rings nothing else is asked.

@@ -21,7 +21,7 @@ pub enum Together {
 }
 
 impl Together {
-    const ALL: [Self; 3] = [Self::Newborn, Self::Labor, Self::Stay];
+    pub(super) const ALL: [Self; 3] = [Self::Newborn, Self::Labor, Self::Stay];
 
     const fn group(self) -> &'static Group {
         match self {

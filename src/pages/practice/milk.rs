@@ -1,6 +1,6 @@
 //! The farm's choices about milk and cold: weaning, powder, the freezer, the chill limit; each by its source's name.
 
-use yeanling_core::practice::{ChillLimit, Choice, FreezerLife, USUAL_POWDER_RATE};
+use yeanling_core::practice::{ChillLimit, Choice, FreezerLife, Practice, USUAL_POWDER_RATE};
 use yeanling_core::reckon::{powder, weaning};
 use yeanling_core::units::Strength;
 use yeanling_words::{errors, practice as words};
@@ -17,18 +17,22 @@ const RATE: &str = "practice-rate";
 const LIVES: [FreezerLife; 3] = [FreezerLife::SixMonths, FreezerLife::OneYear, FreezerLife::TwoYears];
 const LIMITS: [ChillLimit; 2] = [ChillLimit::Victoria1000, ChillLimit::Murdoch1100];
 
-/// Returns the choices about milk and cold.
+/// Returns the choices about milk.
 pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let of = view.practice();
     let weaning = weaning::RULES.map(|rule| (Choice::WeaningRule(rule), words::weaning_rule(rule)));
     let powders = powder::RULES.map(|rule| (Choice::PowderRule(rule), words::powder_rule(rule)));
     let lives = LIVES.map(|life| (Choice::FreezerLife(life), words::freezer_life(life)));
-    let limits = LIMITS.map(|limit| (Choice::ChillLimit(limit), words::chill_limit(limit)));
     rule("weaning", words::WEANING, weaning, &Choice::WeaningRule(of.weaning_rule))
         .then(rate(view, fields))
         .then(rule("powder", words::POWDER, powders, &Choice::PowderRule(of.powder_rule)))
         .then(rule("freezer", words::FREEZER, lives, &Choice::FreezerLife(of.freezer_life)))
-        .then(rule("chill", words::CHILL, limits, &Choice::ChillLimit(of.chill_limit)))
+}
+
+/// Returns over which chill index lambs are at risk.
+pub(super) fn chill(of: &Practice) -> Blocks {
+    let limits = LIMITS.map(|limit| (Choice::ChillLimit(limit), words::chill_limit(limit)));
+    rule("chill", words::CHILL, limits, &Choice::ChillLimit(of.chill_limit))
 }
 
 /// The strength on the powder's label; what is wrong stays as it was typed.

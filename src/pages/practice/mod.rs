@@ -1,9 +1,11 @@
-//! Farm settings: the farm's choices, each noted in the book as it is made, and the look of this phone, which is not.
+//! Farm settings in five parts: the farm's choices, each noted in the book as it is made, and the look of this phone, which
+//! is not. Each part has a way back to its defaults.
 
 mod care;
 mod keep;
 mod limits;
 mod milk;
+mod part;
 mod vet;
 
 use yeanling_core::book::Event;
@@ -12,9 +14,10 @@ use yeanling_core::units::System;
 use yeanling_words::{frame, practice as words};
 
 use limits::Together;
+pub use part::Part;
 use vet::Of;
 
-use crate::block::{self, Choices, Field, FieldKind};
+use crate::block::{self, Choices, Field, FieldKind, Row};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
 use crate::phone::Look;
@@ -24,6 +27,8 @@ use crate::{Action, Button, Effect, Key, Request, Screen};
 /// What only this screen does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Does {
+    /// Goes back to the defaults of a part.
+    Defaults(Part),
     /// Saves the farm's name.
     SaveName,
     /// Saves one of the vet's numbers.
@@ -47,21 +52,73 @@ const TABLES: [BottleTable; 2] = [BottleTable::VetSupplier, BottleTable::UsHandb
 const LOOKS: [(Look, &str); 3] =
     [(Look::Phone, words::LOOK_PHONE), (Look::Day, words::LOOK_DAY), (Look::Night, words::LOOK_NIGHT)];
 
-/// Returns the screen.
-pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+/// Returns the screen: the way to each part, with how much the farm changed there.
+pub(crate) fn page(view: &View) -> Page {
+    let row = |part: Part| {
+        let text = match part {
+            Part::Display => part.about().to_owned(),
+            _ => words::part(part.about(), part.defaults(view.practice()).len()),
+        };
+        let key = format!("part-{part:?}").to_lowercase();
+        (key, Row::new(part.title()).text(text).to(Screen::SettingsOf(part)))
+    };
+    Page::new(words::TITLE)
+        .under(words::SUB)
+        .back(Screen::Farm, frame::FARM)
+        .blocks(Blocks::new().rows("parts", Part::ALL.map(row)))
+}
+
+/// Returns one part.
+pub(crate) fn part_page(view: &View, draft: &Draft, part: Part) -> Page {
     let (practice, fields) = (view.practice(), &draft.fields);
-    Page::new(words::TITLE).under(words::SUB).back(Screen::Farm, frame::FARM).blocks(
-        farm_name(practice, fields)
+    let blocks = match part {
+        Part::Farm => farm_name(practice, fields)
             .then(vet::blocks(practice, fields))
-            .then(rules(practice))
-            .then(milk::blocks(view, fields))
-            .then(care::blocks(practice, fields))
-            .then(limits::blocks(practice, fields, Together::Newborn))
-            .then(limits::blocks(practice, fields, Together::Labor))
-            .then(limits::blocks(practice, fields, Together::Stay))
-            .then(keep::blocks(view, fields))
-            .then(look(view.phone.look)),
-    )
+            .then(units(practice))
+            .then(care::breed_type(practice))
+            .then(newborns(practice)),
+        Part::AlertTimes => Together::ALL
+            .into_iter()
+            .fold(Blocks::new(), |blocks, together| blocks.then(limits::blocks(practice, fields, together))),
+        Part::Feeding => rules(practice).then(milk::blocks(view, fields)),
+        Part::Care => {
+            care::blocks(practice, fields).then(milk::chill(practice)).then(keep::blocks(view, fields))
+        }
+        Part::Display => look(view.phone.look),
+    };
+    Page::new(part.title()).back(Screen::Settings, words::TITLE).blocks(blocks.then(defaults(view, part)))
+}
+
+/// The way back to the defaults, where something was changed.
+fn defaults(view: &View, part: Part) -> Blocks {
+    let changed = match part {
+        Part::Display => view.phone.look != Look::default(),
+        _ => !part.defaults(view.practice()).is_empty(),
+    };
+    if !changed {
+        return Blocks::new().small(words::ALL_DEFAULTS);
+    }
+    let sub = if part == Part::Farm { words::DEFAULTS_FARM } else { words::DEFAULTS_SUB };
+    let does = Action::Does(crate::Does::Practice(Does::Defaults(part)));
+    let back = Button::new("defaults", words::BACK_TO_DEFAULTS, does);
+    Blocks::new().section("defaults", words::DEFAULTS, Blocks::new().small(sub).button(back))
+}
+
+/// Notes the defaults of a part, all at once; what is typed there is let go.
+fn defaults_again(part: Part, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    if part == Part::Display {
+        return vec![Effect::Phone(Request::ChooseLook(Look::default()))];
+    }
+    let notings = part.defaults(view.practice()).into_iter().map(|choice| view.noting(Event::Chose(choice)));
+    let notings: Vec<_> = notings.collect();
+    if notings.is_empty() {
+        return Vec::new();
+    }
+    let effects = draft.note(view, notings);
+    if !effects.is_empty() {
+        draft.fields = Fields::default();
+    }
+    effects
 }
 
 /// What the farm is called.
@@ -75,19 +132,30 @@ fn farm_name(practice: &Practice, fields: &Fields) -> Blocks {
     Blocks::new().section("farm", words::FARM, if is_changed { inside.button(save) } else { inside })
 }
 
-/// Units, first milk, housing, bottle: one tap each.
-fn rules(practice: &Practice) -> Blocks {
+/// The units that people read and type.
+fn units(practice: &Practice) -> Blocks {
     let systems = SYSTEMS.map(|system| (Choice::System(system), (words::system(system), "")));
-    let day_rules = DAY_RULES.map(|rule| (Choice::DayRule(rule), words::day_rule(rule)));
-    let housings = HOUSINGS.map(|housing| (Choice::Housing(housing), (words::housing(housing), "")));
-    let tables = TABLES.map(|table| (Choice::BottleTable(table), words::bottle_table(table)));
     let systems = one_of(words::UNITS, systems, &Choice::System(practice.system));
+    Blocks::new().section("units", words::UNITS, Blocks::new().choices("", systems))
+}
+
+/// Where newborns live.
+fn newborns(practice: &Practice) -> Blocks {
+    let housings = HOUSINGS.map(|housing| (Choice::Housing(housing), (words::housing(housing), "")));
     let housings = one_of(words::NEWBORNS, housings, &Choice::Housing(practice.housing));
-    Blocks::new()
-        .section("units", words::UNITS, Blocks::new().choices("", systems))
-        .then(rule("first-milk", words::FIRST_MILK, day_rules, &Choice::DayRule(practice.day_rule)))
-        .section("newborns", words::NEWBORNS, Blocks::new().choices("", housings))
-        .then(rule("bottle", words::BOTTLE, tables, &Choice::BottleTable(practice.bottle_table)))
+    Blocks::new().section("newborns", words::NEWBORNS, Blocks::new().choices("", housings))
+}
+
+/// Colostrum and bottle: one tap each.
+fn rules(practice: &Practice) -> Blocks {
+    let day_rules = DAY_RULES.map(|rule| (Choice::DayRule(rule), words::day_rule(rule)));
+    let tables = TABLES.map(|table| (Choice::BottleTable(table), words::bottle_table(table)));
+    rule("first-milk", words::FIRST_MILK, day_rules, &Choice::DayRule(practice.day_rule)).then(rule(
+        "bottle",
+        words::BOTTLE,
+        tables,
+        &Choice::BottleTable(practice.bottle_table),
+    ))
 }
 
 /// Day or night, on this phone.
@@ -137,6 +205,7 @@ fn options<N: Into<String>>(
 /// Does what only this screen knows.
 pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
+        Does::Defaults(part) => defaults_again(part, view, draft),
         Does::SaveName => save_name(view, draft),
         Does::SaveNumber(of) => vet::save(of, view, draft),
         Does::SaveRate => milk::save_rate(view, draft),

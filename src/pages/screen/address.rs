@@ -3,7 +3,56 @@
 //! An address that ever led somewhere goes on leading there: it may stand in a bookmark, in an alarm of the phone's calendar,
 //! or in an app that was installed long ago.
 
+use yeanling_words::help::Topic;
+
 use super::Screen;
+use crate::SettingsPart;
+
+/// The address of each topic, under that of Help.
+const TOPICS: [(Topic, &str); 23] = [
+    (Topic::Vet, "vet"),
+    (Topic::Cold, "cold-lamb"),
+    (Topic::Tube, "tube"),
+    (Topic::TooLate, "too-late"),
+    (Topic::Labor, "labor"),
+    (Topic::Presentation, "presentation"),
+    (Topic::FirstDay, "first-day"),
+    (Topic::Fed, "fed"),
+    (Topic::Vigor, "vigor"),
+    (Topic::Quality, "colostrum-quality"),
+    (Topic::Bottle, "bottle"),
+    (Topic::Weaning, "weaning"),
+    (Topic::Temperature, "temperature"),
+    (Topic::Chill, "chill"),
+    (Topic::Rings, "rings"),
+    (Topic::Hygiene, "clean-hands"),
+    (Topic::People, "people"),
+    (Topic::BackUp, "back-up"),
+    (Topic::NewPhone, "new-phone"),
+    (Topic::Install, "install"),
+    (Topic::Limits, "limits"),
+    (Topic::Glossary, "glossary"),
+    (Topic::Sources, "sources"),
+];
+
+/// The address of each part, under that of Farm settings.
+const PARTS: [(SettingsPart, &str); 5] = [
+    (SettingsPart::Farm, "farm"),
+    (SettingsPart::AlertTimes, "alert-times"),
+    (SettingsPart::Feeding, "feeding"),
+    (SettingsPart::Care, "care"),
+    (SettingsPart::Display, "display"),
+];
+
+/// Returns what stands at an address of a list.
+fn at<T: Copy>(of: &[(T, &str)], address: &str) -> Option<T> {
+    of.iter().find(|(_, one)| *one == address).map(|(one, _)| *one)
+}
+
+/// Returns the address of something of a list.
+fn address_of<T: PartialEq>(of: &[(T, &'static str)], sought: T) -> &'static str {
+    of.iter().find(|(one, _)| *one == sought).map_or("", |(_, address)| address)
+}
 
 impl Screen {
     /// Returns the screen at this address, with or without the `#`.
@@ -28,7 +77,9 @@ impl Screen {
             ["calculators" | "figures"] => Self::Calculators,
             ["share" | "hand-over"] => Self::Share,
             ["help"] => Self::Help,
+            ["help", topic] => at(&TOPICS, topic).map_or(Self::Lost, Self::Topic),
             ["settings" | "practice"] => Self::Settings,
+            ["settings", part] => at(&PARTS, part).map_or(Self::Lost, Self::SettingsOf),
             ["farm" | "more"] => Self::Farm,
             ["season"] => Self::Season,
             ["group", id] => id.parse().map_or(Self::Lost, Self::Group),
@@ -39,6 +90,8 @@ impl Screen {
             ["feed"] => Self::Feed,
             ["summary" | "year"] => Self::Summary,
             ["night"] => Self::Night,
+            ["setup"] => Self::Setup,
+            ["erase"] => Self::Erase,
             _ => Self::Lost,
         }
     }
@@ -63,7 +116,9 @@ impl Screen {
             Self::Calculators => "#/calculators".to_owned(),
             Self::Share => "#/share".to_owned(),
             Self::Help => "#/help".to_owned(),
+            Self::Topic(topic) => format!("#/help/{}", address_of(&TOPICS, topic)),
             Self::Settings => "#/settings".to_owned(),
+            Self::SettingsOf(part) => format!("#/settings/{}", address_of(&PARTS, part)),
             Self::Farm => "#/farm".to_owned(),
             Self::Season => "#/season".to_owned(),
             Self::Group(id) => format!("#/group/{id}"),
@@ -74,6 +129,8 @@ impl Screen {
             Self::Feed => "#/feed".to_owned(),
             Self::Summary => "#/summary".to_owned(),
             Self::Night => "#/night".to_owned(),
+            Self::Setup => "#/setup".to_owned(),
+            Self::Erase => "#/erase".to_owned(),
         }
     }
 }
@@ -91,7 +148,7 @@ mod tests {
         let (pen, group) = (PenId::from_uuid(id), GroupId::from_uuid(id));
         let of =
             [Screen::of_ewe(ewe).to_vec(), Screen::of_lamb(lamb).to_vec(), Screen::of_group(group).to_vec()];
-        let all = Screen::ALONE.into_iter().chain(of.concat()).chain([Screen::Pen(pen)]);
+        let all = Screen::alone().into_iter().chain(of.concat()).chain([Screen::Pen(pen)]);
         for screen in all {
             assert_eq!(Screen::from_hash(&screen.hash()), screen);
         }
@@ -99,7 +156,15 @@ mod tests {
 
     #[test]
     fn an_address_that_names_nothing_is_lost() {
-        for hash in ["#/lamb", "#/lamb/14a", "#/nowhere", "#/ewe/../lamb", "#/lamb/x/y"] {
+        for hash in [
+            "#/lamb",
+            "#/lamb/14a",
+            "#/nowhere",
+            "#/ewe/../lamb",
+            "#/lamb/x/y",
+            "#/help/nothing",
+            "#/settings/x",
+        ] {
             assert_eq!(Screen::from_hash(hash), Screen::Lost, "{hash}");
         }
     }
@@ -123,7 +188,7 @@ mod tests {
 
     #[test]
     fn every_screen_is_found_under_a_tab_and_each_tab_under_itself() {
-        for screen in Screen::ALONE {
+        for screen in Screen::alone() {
             let tab = screen.tab().expect("a tab");
             assert_eq!(tab.tab(), Some(tab));
             assert!(Screen::TABS.iter().any(|(one, _)| *one == tab), "{screen:?}");

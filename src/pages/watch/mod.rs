@@ -179,9 +179,10 @@ fn tallies(rows: &[Shown]) -> Vec<Tally> {
 
 fn empty(view: &View, quiet: bool) -> Blocks {
     if view.book.is_empty() {
+        let set_up = Button::new("set-up", words::SET_UP, Action::Go(Screen::Setup)).filled();
         let look = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
         let had = Button::new("had-a-book", hand_over::HAD_A_BOOK, Action::Go(Screen::Share));
-        Blocks::new().empty(words::EMPTY, [look, had])
+        Blocks::new().empty(words::EMPTY, [set_up, look, had])
     } else if quiet {
         Blocks::new().empty(words::QUIET, [])
     } else {

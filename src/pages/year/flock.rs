@@ -9,7 +9,7 @@ use yeanling_words::{animals, keep, practice, weighing as words, year};
 use crate::block::{LedgerRow, Row};
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Action, Button, Key, Screen, State};
+use crate::{Action, Button, Key, Screen, SettingsPart, State};
 
 /// The mean gains by litter and by the age of the dam.
 pub(super) fn gains(view: &View, season: &Season) -> Blocks {
@@ -31,7 +31,8 @@ fn gain(name: &str, gained: ClassGain, system: System) -> LedgerRow {
 pub(super) fn look_again(view: &View) -> Blocks {
     let shown = marked(view.flock, view.now);
     let inside = if view.practice().keep_marks == KeepMarks::default() {
-        let set = Button::new("practice", practice::TITLE, Action::Go(Screen::Settings));
+        let set =
+            Button::new("practice", practice::TITLE, Action::Go(Screen::SettingsOf(SettingsPart::Care)));
         Blocks::new().text(keep::NO_MARKS).button(set)
     } else if shown.is_empty() {
         Blocks::new().text(keep::NONE)

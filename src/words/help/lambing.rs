@@ -9,7 +9,7 @@ use crate::labor;
 /// Heads the clocks.
 pub const CLOCKS: &str = "Around lambing";
 /// Heads the lies.
-pub const LIES: &str = "How the lamb lies";
+pub const LIES: &str = "Presentation";
 /// Explains the clocks.
 pub const CLOCKS_SUB: &str = "In your farm’s limits, set in Farm settings. Published figures are under “why?”: North Canterbury Vets, Maryland, Anexa, CHB Vets, NADIS, MSD Vet Manual; looks are common practice.";
 /// Explains the lies.

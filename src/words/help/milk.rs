@@ -13,11 +13,11 @@ use crate::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate
 use crate::{bag, bottle_round, cautions, chill, figures};
 
 /// Heads the bottle.
-pub const BOTTLE: &str = "A bottle lamb";
+pub const BOTTLE: &str = "Bottle lambs";
 /// Heads weaning.
-pub const WEANING: &str = "Off the bottle";
+pub const WEANING: &str = "Weaning";
 /// Heads the bag.
-pub const BAG: &str = "A bag of colostrum";
+pub const BAG: &str = "Colostrum quality";
 /// Heads the weather.
 pub const WEATHER: &str = "Chill";
 

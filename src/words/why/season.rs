@@ -17,7 +17,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Gestation => "Gestation",
         Subject::Mating => "The ram’s days",
         Subject::Cycles => "Conception, cycle by cycle",
-        Subject::Conception => "The share that holds",
+        Subject::Conception => "Conception rate",
         Subject::Litters => "Litter sizes",
         Subject::Forecast => "Births a night",
         Subject::Ewe => "When one ewe will lamb",

@@ -102,7 +102,7 @@ test("the mix answers why, and the powder until weaning stands against what is i
 test("the label's own rate is set in Farm settings, refused when it is on no label, and used in the mix", async ({ page }) => {
   await page.clock.install({ time: new Date("2026-02-21T01:00:00-05:00") });
   const phone = new Phone(page);
-  await phone.open("#/settings");
+  await phone.open("#/settings/feeding");
   const rate = page.getByLabel("Grams in a liter of mix");
   await rate.fill("0");
   await phone.tap("Save strength");
@@ -121,7 +121,7 @@ test("the label's own rate is set in Farm settings, refused when it is on no lab
 test("a farm in pounds and fluid ounces goes the same round", async ({ page }) => {
   await page.clock.install({ time: new Date("2026-02-21T01:00:00-05:00") });
   const phone = new Phone(page);
-  await phone.open("#/settings");
+  await phone.open("#/settings/farm");
   await phone.tap("lb, fl oz, °F");
   await threeLambs(phone, "8.8");
   await page.evaluate(() => (location.hash = "#/bottle-round"));

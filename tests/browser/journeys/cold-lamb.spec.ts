@@ -170,7 +170,7 @@ test("a failing lamb is read before any milk, and that it read cold stays said a
 
 test("degrees Fahrenheit from end to end", async ({ page }) => {
   const phone = new Phone(page);
-  await phone.open("#/settings");
+  await phone.open("#/settings/farm");
   await phone.tap("lb, fl oz, °F");
   await aLamb(phone, "8.8");
   await phone.tap("Take its temperature");
@@ -215,7 +215,7 @@ test("without a record it goes on after a reload, and starts over when told to",
 
 test("ten points are scored with their scale, and without an oximeter out of eight", async ({ page }) => {
   const phone = new Phone(page);
-  await phone.open("#/settings");
+  await phone.open("#/settings/care");
   await phone.tap(/^ten points/);
   await aLamb(phone);
   await phone.tap("Vigor");
@@ -239,7 +239,7 @@ test("ten points are scored with their scale, and without an oximeter out of eig
 test("a ring before a day old is refused, and after it is noted", async ({ page }) => {
   await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
   const phone = new Phone(page);
-  await phone.open("#/settings");
+  await phone.open("#/settings/care");
   await phone.tap(/^England and Wales/);
   await aLamb(phone);
   const rings = page.locator("main");

@@ -238,7 +238,7 @@ test("the aid, its button and the lamb's own page speak of one number", async ({
   // 2.78 kg: 50 ml/kg are 139 ml, 4.7 fl oz.
   await phone.weigh("2.78");
   await expect(page.locator(".undo-bar")).toContainText("Weighed 2.78 kg");
-  await phone.open("#/settings");
+  await phone.open("#/settings/farm");
   await phone.tap("lb, fl oz, °F");
   await phone.saved();
   await phone.tab("Watch");

@@ -29,15 +29,16 @@ test("what stands in a field of Farm settings is kept when the phone goes back",
   await phone.open();
   await phone.tab("Farm");
   await page.getByRole("link", { name: /^Farm settings/ }).tap();
+  await page.getByRole("link", { name: /^Care and culling/ }).tap();
   await page.getByLabel("Lambs lost").fill("3");
   await page.goBack();
-  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm settings");
   await phone.saved();
   await page.goForward();
   await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
   await page.getByLabel("Lambs lost").fill("x");
   await page.goBack();
-  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Farm settings");
   await page.goForward();
   await expect(page.getByLabel("Lambs lost")).toHaveValue("3");
 });

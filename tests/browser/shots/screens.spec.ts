@@ -85,7 +85,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.tap("Yes, both");
   },
   "ten-points": async (phone) => {
-    await phone.page.evaluate(() => (location.hash = "#/settings"));
+    await phone.page.evaluate(() => (location.hash = "#/settings/care"));
     await phone.tap(/^ten points/);
     await phone.tab("Watch");
     await phone.look("27a");

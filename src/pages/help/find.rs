@@ -1,0 +1,93 @@
+//! The finder of Help: topics by their names first, then by other words for them, then by what they say; and words of the
+//! trade with what they mean.
+
+use yeanling_core::arrange::Arrange;
+use yeanling_words::help::glossary::{TERMS, TITLE as GLOSSARY, Term};
+use yeanling_words::help::{self as words, Topic};
+
+use super::{calculators, read, row, topic};
+use crate::Key;
+use crate::block::{Block, Field, FieldKind, Row};
+use crate::draft::Fields;
+use crate::page::Blocks;
+use crate::view::View;
+
+/// Under which key it is kept what is looked for.
+pub(super) const FIND: &str = "help-find";
+/// So many words of the trade are shown at most; the glossary has them all.
+const MOST_TERMS: usize = 5;
+/// Small words that say nothing of what is looked for.
+const SMALL: [&str; 18] = [
+    "a", "an", "the", "to", "do", "i", "is", "it", "of", "how", "when", "what", "in", "my", "for", "on",
+    "and", "does",
+];
+
+/// Returns the field.
+pub(super) fn field(fields: &Fields) -> Field {
+    Field::new(words::FIND, FieldKind::Search, fields.text(FIND, "")).hint(words::FIND_HINT)
+}
+
+/// Returns what is looked for; nothing while nothing is typed.
+pub(super) fn sought(fields: &Fields) -> Option<String> {
+    fields.written(FIND)
+}
+
+/// Returns all that is found, the nearest first.
+pub(super) fn found(view: &View, sought: &str) -> Blocks {
+    let wanted = wanted(sought);
+    let within = |text: &str| wanted.iter().all(|word| text.contains(word.as_str()));
+    let mut topics: Vec<(u8, Topic)> =
+        Topic::ALL.into_iter().filter_map(|topic| Some((rank(view, topic, within)?, topic))).collect();
+    topics.arrange_by_key(|(rank, _)| *rank);
+    let rows = topics.into_iter().map(|(_, topic)| row(topic));
+    let figures = within(words::CALCULATORS_FOUND_BY).then(calculators);
+    let rows: Vec<(Key, Row)> = rows.chain(figures).collect();
+    let terms = TERMS.iter().filter(|term| within(&lower(&format!("{} {}", term.word, term.means))));
+    let terms: Vec<String> = terms.take(MOST_TERMS).map(line).collect();
+    if rows.is_empty() && terms.is_empty() {
+        return Blocks::new().empty(words::NOT_FOUND, []);
+    }
+    let terms = if terms.is_empty() { Blocks::new() } else { read(terms) };
+    Blocks::new().rows("found", rows).section("terms", GLOSSARY, terms)
+}
+
+/// Returns a word of the trade with what it means.
+pub(super) fn line(term: &Term) -> String {
+    format!("*{}*: {}", term.word, term.means)
+}
+
+/// What is looked for, word by word; small words count only where there are no others.
+fn wanted(sought: &str) -> Vec<String> {
+    let all: Vec<String> = lower(sought).split(|c: char| !c.is_alphanumeric()).map(str::to_owned).collect();
+    let all: Vec<String> = all.into_iter().filter(|word| !word.is_empty()).collect();
+    let large: Vec<String> = all.iter().filter(|word| !SMALL.contains(&word.as_str())).cloned().collect();
+    if large.is_empty() { all } else { large }
+}
+
+fn lower(text: &str) -> String {
+    text.to_lowercase().replace('\u{a0}', " ")
+}
+
+/// How near a topic is: by its name 0, by other words for it 1, by what it says 2; nothing when it is not found.
+fn rank(view: &View, topic: Topic, within: impl Fn(&str) -> bool) -> Option<u8> {
+    let title = lower(topic.title());
+    if within(&title) {
+        return Some(0);
+    }
+    if within(&lower(&format!("{title} {} {}", topic.found_by(), topic.about()))) {
+        return Some(1);
+    }
+    let mut said = title;
+    for block in topic::inside(view, topic) {
+        gather(&block, &mut said);
+    }
+    within(&lower(&said)).then_some(2)
+}
+
+fn gather(block: &Block, to: &mut String) {
+    for text in block.texts() {
+        to.push(' ');
+        to.push_str(&text);
+    }
+    block.inside().into_iter().for_each(|inside| gather(inside, to));
+}
