@@ -7,7 +7,7 @@ use yeanling_core::figures::{marks, record};
 use yeanling_core::flock::{Ewe, Lamb};
 use yeanling_core::watch::may_be_well;
 use yeanling_words::common::{date, day_and_clock};
-use yeanling_words::{animals, ewe as words, frame, keep, labor, life, pens, season};
+use yeanling_words::{animals, ewe as words, frame, illness, keep, labor, life, pens, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
@@ -73,7 +73,10 @@ fn lambing(view: &View, ewe: &Ewe) -> Blocks {
     let goes_on = || view.flock.litters_of(ewe.id).first().is_some_and(|litter| litter.goes_on(view.now));
     let label = if ewe.labor.is_some() || goes_on() { words::LAMBING_ON } else { words::LAMBING };
     let goes = Action::Go(Screen::LambingEwe(ewe.id));
-    Blocks::new().button(Button::new("lambing", label, goes).big().filled())
+    let ill = Action::Go(Screen::IllEwe(ewe.id));
+    Blocks::new()
+        .button(Button::new("not-right", illness::ewe::NOT_RIGHT, ill).big())
+        .button(Button::new("lambing", label, goes).big().filled())
 }
 
 /// Returns her record over all her years; nothing before her first lambing.

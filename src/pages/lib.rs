@@ -24,6 +24,7 @@ mod flock;
 mod group;
 mod hand_over;
 mod help;
+mod illness;
 mod keypad;
 mod lamb;
 mod lamb_row;
@@ -110,6 +111,8 @@ pub enum Does {
     Medicines(medicines::Does),
     /// A medicine given.
     Treat(sheets::TreatDoes),
+    /// What was seen of an animal that is not right.
+    Illness(illness::Does),
     /// Of the calculators.
     Figures(figures::Does),
     /// Adds a ewe with the tag that was looked for.
@@ -147,6 +150,9 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
             lambing::page(view, draft, screen)
         }
+        Screen::NotRight => illness::who_page(view, draft),
+        Screen::IllEwe(id) => illness::ewe_page(view, draft, id),
+        Screen::IllLamb(id) => illness::lamb_page(view, draft, id),
         Screen::BottleRound => bottle_round::page(view, draft),
         Screen::Night => night::page(view, draft),
         Screen::Flock => flock::page(view, draft),
@@ -200,6 +206,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Practice(does) => practice::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
+        Does::Illness(does) => illness::does(*does, view, draft),
         Does::Figures(does) => figures::does(does, view, draft),
         Does::AddFound => flock::add(view, draft),
         Does::AddMany => flock::add_many(view, draft),

@@ -6,7 +6,7 @@ use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 use yeanling_core::flock::Flock;
 use yeanling_words::help::Topic;
 use yeanling_words::{
-    bottle_round, figures, frame, hand_over, medicines, night, pens, practice, race, weighing, year,
+    bottle_round, figures, frame, hand_over, illness, medicines, night, pens, practice, race, weighing, year,
 };
 
 use crate::SettingsPart;
@@ -29,6 +29,12 @@ pub enum Screen {
     Lamb(LambId),
     /// One ewe.
     Ewe(EweId),
+    /// Who is not right.
+    NotRight,
+    /// This ewe is not right.
+    IllEwe(EweId),
+    /// This lamb is not right.
+    IllLamb(LambId),
     /// All animals.
     Flock,
     /// Who is in which pen.
@@ -81,10 +87,11 @@ pub enum Screen {
 
 impl Screen {
     /// The screens that are about nothing else.
-    const ALONE: [Self; 21] = [
+    const ALONE: [Self; 22] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
+        Self::NotRight,
         Self::Flock,
         Self::Pens,
         Self::BottleRound,
@@ -126,12 +133,12 @@ impl Screen {
         all
     }
 
-    const fn of_ewe(ewe: EweId) -> [Self; 2] {
-        [Self::Ewe(ewe), Self::LambingEwe(ewe)]
+    const fn of_ewe(ewe: EweId) -> [Self; 3] {
+        [Self::Ewe(ewe), Self::LambingEwe(ewe), Self::IllEwe(ewe)]
     }
 
-    const fn of_lamb(lamb: LambId) -> [Self; 3] {
-        [Self::Lamb(lamb), Self::LambingLamb(lamb), Self::ColdLamb(Some(lamb))]
+    const fn of_lamb(lamb: LambId) -> [Self; 4] {
+        [Self::Lamb(lamb), Self::LambingLamb(lamb), Self::ColdLamb(Some(lamb)), Self::IllLamb(lamb)]
     }
 
     const fn of_group(group: GroupId) -> [Self; 2] {
@@ -170,6 +177,9 @@ impl Screen {
             | Self::LambingLamb(_)
             | Self::Group(_)
             | Self::ScoreEwes(_)
+            | Self::NotRight
+            | Self::IllEwe(_)
+            | Self::IllLamb(_)
             | Self::Pen(_) => true,
             Self::Lost => false,
         }
@@ -196,7 +206,10 @@ impl Screen {
             Self::ScoreEwes(_) => Some(race::TITLE),
             Self::Pen(_) => Some(pens::PEN),
             Self::Night => Some(night::TITLE),
-            Self::Lambing
+            Self::NotRight => Some(illness::TITLE),
+            Self::IllEwe(_)
+            | Self::IllLamb(_)
+            | Self::Lambing
             | Self::LambingEwe(_)
             | Self::LambingUnknown
             | Self::LambingLamb(_)
@@ -248,6 +261,9 @@ impl Screen {
             | Self::BottleRound
             | Self::Pens
             | Self::Pen(_)
+            | Self::NotRight
+            | Self::IllEwe(_)
+            | Self::IllLamb(_)
             | Self::Night => Some(Self::Watch),
             Self::Flock
             | Self::Ewe(_)

@@ -52,6 +52,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         | Why::RainInADay
         | Why::BrixOfColostrum
         | Why::Ketones
+        | Why::EweTemperature
         | Why::AntibodyInColostrum
         | Why::AntibodyInSerum
         | Why::LabelRate

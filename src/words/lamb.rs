@@ -166,6 +166,12 @@ pub fn hold(hold: Hold, system: System) -> Vec<String> {
             "It read {}: *no milk* under 37 °C (98.6 °F), neither by bottle nor by tube.",
             temperature_both(read, system)
         ),
+        Hold::Belly { .. } => {
+            return vec![
+                "Its belly was tight, or its chin wet again: *no milk*, neither by bottle nor by tube, until your vet allows it. *Call your vet.*".to_owned(),
+                "Electrolyte only on your vet’s word.".to_owned(),
+            ];
+        }
         Hold::NotTried { read, .. } => format!(
             "It read {}: see that it holds its head up and swallows *before any milk*.",
             temperature_both(read, system)
@@ -185,6 +191,7 @@ pub fn held(hold: Hold, system: System) -> String {
         Hold::NoSwallow { .. } => "Does not swallow: *no milk*".to_owned(),
         Hold::Cold { read: None, .. } => "*Cold mouth*: no milk yet".to_owned(),
         Hold::Cold { read: Some(read), .. } => format!("*{}*: no milk yet", temperature(read, system)),
+        Hold::Belly { .. } => "*Tight belly or wet chin*: no milk".to_owned(),
         Hold::NotTried { read, .. } => format!("*{}*: see that it swallows first", temperature(read, system)),
         Hold::Failing { .. } => "Failing: its temperature before any milk".to_owned(),
     }
@@ -196,6 +203,7 @@ pub fn before_milk(hold: Hold, system: System) -> String {
         Hold::NoSwallow { .. } => "it does not swallow".to_owned(),
         Hold::Cold { read: None, .. } => "its mouth is cold".to_owned(),
         Hold::Cold { read: Some(read), .. } => format!("it read *{}*", temperature(read, system)),
+        Hold::Belly { .. } => "belly tight or chin wet".to_owned(),
         Hold::NotTried { .. } => "see that it swallows first".to_owned(),
         Hold::Failing { .. } => "temperature and swallow first".to_owned(),
     }

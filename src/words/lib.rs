@@ -24,6 +24,7 @@ pub mod group;
 pub mod growth;
 pub mod hand_over;
 pub mod help;
+pub mod illness;
 pub mod keep;
 pub mod kit;
 pub mod label;

@@ -6,7 +6,7 @@ use yeanling_core::practice::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, typed, volume_as_given};
-use super::{animals, danger, labor, life, practice, season, stores, watch};
+use super::{animals, danger, illness, labor, life, practice, season, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -115,6 +115,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Remarked { text, .. } => text.clone(),
         Event::Life(fact) => life::line(fact, flock),
         Event::Care(fact) => care(fact),
+        Event::Illness(fact) => illness::noted(fact, system),
         Event::Chose(choice) => chose(choice),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))

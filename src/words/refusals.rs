@@ -3,7 +3,7 @@
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweRefusal, GroupRefusal, Refusal, StoreRefusal};
 
-use super::common::{date, day_and_clock, number, volume_as_given};
+use super::common::{date, day_and_clock, number, temperature, volume_as_given};
 use super::{errors, life, season, stores};
 
 /// Returns why something was not noted.
@@ -49,6 +49,20 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
             format!("{given} is out of range. Enter {least} to {most}.")
         }
         Refusal::Temperature(error) => errors::lamb_temperature(error),
+        Refusal::EweTemperature(error) => {
+            let told = |warm| temperature(warm, system);
+            let (least, most) = (told(error.allowed.least), told(error.allowed.most));
+            format!("{} is out of range for a ewe. Enter {least} to {most}.", told(error.given))
+        }
+        Refusal::Ketones(error) => {
+            let told = super::illness::ketones;
+            let (least, most) = (told(error.allowed.least), told(error.allowed.most));
+            format!("{} is out of range. Enter {least} to {most}.", told(error.given))
+        }
+        Refusal::PerMinute { given, least, most } => {
+            format!("{given} a minute is out of range. Enter {least} to {most}.")
+        }
+        Refusal::NothingHeld => "Neither belly nor chin holds milk back.".to_owned(),
         Refusal::PenSide(error) => errors::pen_side(error, system),
         Refusal::TooYoungToRing { from } => {
             format!(

@@ -7,7 +7,7 @@ use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble};
 
 use super::common::{clock, day_and_clock, span, volume};
-use super::{danger, labor};
+use super::{danger, illness, labor};
 
 /// Starts a lambing.
 pub const LAMBING: &str = "Lambing";
@@ -77,6 +77,10 @@ fn ewe_task(task: EweTask) -> String {
             "Afterbirth not seen: *call your vet*. Never pull it".to_owned()
         }
         EweTask::LetOut => "Ready to turn out".to_owned(),
+        EweTask::Ill { now, row } => illness::ewe_task(now, row),
+        EweTask::IllLook { check, row } => {
+            illness::look_task(check, row.map(|row| illness::ewe::row(row).name), illness::ewe::NOT_RIGHT)
+        }
     }
 }
 
@@ -116,6 +120,10 @@ fn lamb_task(task: LambTask, system: System) -> String {
         LambTask::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
         LambTask::Look => "Look again".to_owned(),
         LambTask::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
+        LambTask::Ill { now, row } => illness::lamb_task(now, row),
+        LambTask::IllLook { check, row } => {
+            illness::look_task(check, row.map(|row| illness::lamb::row(row).name), illness::lamb::NOT_RIGHT)
+        }
         LambTask::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
         LambTask::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
     }
@@ -140,6 +148,8 @@ const fn ewe_done(task: EweTask) -> &'static str {
         EweTask::NextLamb { .. } => "All born",
         EweTask::Afterbirth { .. } => "Passed",
         EweTask::LetOut => "Out",
+        EweTask::Ill { .. } => "See to her",
+        EweTask::IllLook { .. } => "Look",
     }
 }
 
@@ -167,6 +177,8 @@ fn lamb_done(task: LambTask, system: System) -> String {
         LambTask::Look => danger::LOOKED.to_owned(),
         LambTask::Ring { tail: true, castration: true, .. } => "Rings".to_owned(),
         LambTask::Ring { .. } => "Ringed".to_owned(),
+        LambTask::Ill { .. } => "See to it".to_owned(),
+        LambTask::IllLook { .. } => "Look".to_owned(),
         LambTask::WeaningCheck { ready: true } => "Weaned".to_owned(),
         LambTask::WeaningCheck { ready: false } => "Check".to_owned(),
     }
@@ -193,6 +205,8 @@ pub const fn why_title(task: EweTask) -> &'static str {
         EweTask::NextLamb { .. } => "The next lamb",
         EweTask::Afterbirth { .. } => "The afterbirth",
         EweTask::LetOut => "Out of the pen",
+        EweTask::Ill { .. } => "The vet",
+        EweTask::IllLook { .. } => "A look",
     }
 }
 
@@ -222,6 +236,8 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::NextLamb => "next lamb",
         DutyKind::Afterbirth => "afterbirth",
         DutyKind::LetOut => "out of the pen",
+        DutyKind::Illness => "vet",
+        DutyKind::IllnessLook => "look again",
     }
 }
 

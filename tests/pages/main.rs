@@ -16,6 +16,7 @@ mod flock;
 mod hand_over;
 mod help;
 mod html;
+mod illness;
 mod lamb;
 mod lambing;
 mod lambing_weight;

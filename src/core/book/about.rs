@@ -124,6 +124,7 @@ impl Event {
             | Self::AllBorn { lamb } => About::lamb(*lamb),
             Self::Life(life) => About { animals: life.animals(), ..About::NOTHING },
             Self::Care(care) => About::animal(care.animal()),
+            Self::Illness(illness) => About::animal(illness.animal()),
             Self::SameAnimal { keep, also } => About::two(*keep, *also),
             Self::PenNamed { pen, .. } | Self::PenCleaned { pen } | Self::PenClosed { pen } => {
                 About::pen(*pen)

@@ -52,6 +52,10 @@ pub enum DutyKind {
     Afterbirth,
     /// To let a pair out of its pen.
     LetOut,
+    /// The vet, for an animal that is not right.
+    Illness,
+    /// To look again at an animal that is not right.
+    IllnessLook,
 }
 
 impl std::fmt::Display for DutyKind {

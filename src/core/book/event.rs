@@ -9,6 +9,7 @@ use super::animal::Animal;
 use super::care::Care;
 use super::duty_kind::DutyKind;
 use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
+use super::illness::Illness;
 use super::life::Life;
 use super::milked_from::MilkedFrom;
 use super::unread::Unread;
@@ -443,6 +444,8 @@ pub enum Event {
     Life(Life),
     /// Something of the care for an animal in trouble.
     Care(Care),
+    /// Something of an animal that is not right.
+    Illness(Illness),
     /// The farm made a choice.
     Chose(Choice),
     /// Two records are of one animal.

@@ -1,8 +1,11 @@
 //! A ewe as the book has her.
 
-use super::{CrayonMark, Death, GroupStay, Labor, Left, Saw, Seen, VetCall, Weight};
+use super::{
+    CrayonMark, Death, EweIll, GroupStay, Labor, Left, Reading, Saw, Seen, UdderSeen, VetCall, Vital, Weight,
+};
 use crate::book::{BirthDay, EweId, LambId};
-use crate::units::{Condition, Moment};
+use crate::terms::Change;
+use crate::units::{Condition, Ketones, Moment};
 
 /// A ewe. Everything seen of her is in the order in which it happened.
 #[derive(Clone, Debug, PartialEq)]
@@ -41,6 +44,18 @@ pub struct Ewe {
     pub scans: Vec<Scan>,
     /// Her stays in groups, one at a time.
     pub stays: Vec<GroupStay>,
+    /// What was seen of her that is not right.
+    pub ill: Vec<EweIll>,
+    /// How she was when she was looked at again.
+    pub changed: Vec<(Moment, Change)>,
+    /// Her temperatures.
+    pub temperatures: Vec<Reading>,
+    /// Her ketone readings.
+    pub ketones: Vec<(Moment, Ketones)>,
+    /// Pulses and breaths that were counted.
+    pub vitals: Vec<Vital>,
+    /// Each check of her udder.
+    pub udder: Vec<UdderSeen>,
 }
 
 /// A condition score and when it was felt.
@@ -85,6 +100,12 @@ impl Ewe {
             marks: Vec::new(),
             scans: Vec::new(),
             stays: Vec::new(),
+            ill: Vec::new(),
+            changed: Vec::new(),
+            temperatures: Vec::new(),
+            ketones: Vec::new(),
+            vitals: Vec::new(),
+            udder: Vec::new(),
         }
     }
 

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use super::how::{How, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
-    Seen, VetCall, Weight, group, keep, life, litter, pen, stores,
+    Seen, VetCall, Weight, group, illness, keep, life, litter, pen, stores,
 };
 use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
@@ -193,6 +193,7 @@ pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Remarked { .. }
         | Event::Life(_)
         | Event::Care(_)
+        | Event::Illness(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
@@ -308,6 +309,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         }
         Event::Life(fact) => life::tell(flock, line, fact),
         Event::Care(care) => tell_care(flock, line, care),
+        Event::Illness(fact) => illness::tell(flock, line, fact),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }

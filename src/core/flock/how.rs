@@ -112,6 +112,8 @@ pub(super) const fn how(event: &Event) -> How {
         | Event::ColostrumThrown { .. }
         | Event::Died { .. }
         | Event::Remarked { .. } => How::Tells,
+        // Each is told of its own animal alone.
+        Event::Illness(_) => How::Tells,
         Event::Life(life) => how_life(life),
     }
 }

@@ -84,8 +84,9 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, index: usize, animals: &mut
     flock.lines.insert(index, line);
 }
 
-/// Works out which ewes are in labor: by what was seen since their last birth.
+/// Works out which ewes are in labor, by what was seen since their last birth, and which are ill.
 pub(super) fn labors(flock: &mut Flock) {
+    flock.ill = flock.ewes.values().filter(|ewe| ewe.is_ill()).map(|ewe| ewe.id).collect();
     let seen = flock.ewes.values().filter(|ewe| !ewe.seen.is_empty());
     let at_work: Vec<(EweId, Labor)> = seen.filter_map(|ewe| Some((ewe.id, labor_of(flock, ewe)?))).collect();
     for (id, labor) in at_work {
@@ -93,10 +94,15 @@ pub(super) fn labors(flock: &mut Flock) {
     }
 }
 
-/// Works out anew whether a ewe is in labor.
+/// Works out anew whether a ewe is in labor, and whether she is ill.
 pub(super) fn labor(flock: &mut Flock, id: EweId) {
     let labor = flock.ewes.get(&id).and_then(|ewe| labor_of(flock, ewe));
     set_labor(flock, id, labor);
+    if flock.ewes.get(&id).is_some_and(Ewe::is_ill) {
+        flock.ill.insert(id);
+    } else {
+        flock.ill.remove(&id);
+    }
 }
 
 fn labor_of(flock: &Flock, ewe: &Ewe) -> Option<Labor> {

@@ -3,11 +3,12 @@
 //! A lamb that was found has two ages: its birth stands at the oldest it can be, `found` at the youngest; each rule
 //! takes the safer one (`age`, `least_age`).
 
-use super::Left;
+use super::{LambIll, Left, Vital};
 use crate::book::{
     Belly, Castration, Cause, Ease, EntryId, EweId, GlucoseBy, LambId, Milk, Mouth, Ring, Sex, Suck, VetSaid,
     VigorScale, Way,
 };
+use crate::terms::Change;
 use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 /// A lamb. Everything seen of it is in the order in which it happened.
@@ -81,6 +82,16 @@ pub struct Lamb {
     pub left: Option<Left>,
     /// The ewe that she became, if she was kept.
     pub kept: Option<EweId>,
+    /// What was seen of it that is not right.
+    pub ill: Vec<LambIll>,
+    /// How it was when it was looked at again.
+    pub changed: Vec<(Moment, Change)>,
+    /// Pulses and breaths that were counted.
+    pub vitals: Vec<Vital>,
+    /// How long a fold of its skin stood, in seconds.
+    pub tents: Vec<(Moment, u8)>,
+    /// When the vet allowed it milk again.
+    pub milk_allowed: Vec<Moment>,
 }
 
 /// A weight and when it was taken.
@@ -218,6 +229,11 @@ impl Lamb {
             died: None,
             left: None,
             kept: None,
+            ill: Vec::new(),
+            changed: Vec::new(),
+            vitals: Vec::new(),
+            tents: Vec::new(),
+            milk_allowed: Vec::new(),
         }
     }
 
@@ -240,12 +256,12 @@ impl Lamb {
     }
 
     /// Says whether anything was ever noted of it that may hold milk back (a reading, a finger in its mouth, a try of
-    /// head and swallow, a score of failing), or its belly felt hollow when it was felt last.
+    /// head and swallow, a score of failing, a sign of illness), or its belly felt hollow when it was felt last.
     #[must_use]
     pub fn was_in_care(&self) -> bool {
         let tried = !self.temperatures.is_empty() || !self.mouth.is_empty() || !self.swallow.is_empty();
         let hollow = self.belly.last().is_some_and(|felt| felt.belly == Belly::Hollow);
-        tried || hollow || self.vigor.iter().any(Scored::is_failing)
+        tried || hollow || !self.ill.is_empty() || self.vigor.iter().any(Scored::is_failing)
     }
 
     /// Returns how old it is, at the most where nobody saw its birth; negative before its birth.

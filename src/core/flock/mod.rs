@@ -5,6 +5,7 @@ mod expectation;
 mod fold;
 mod group;
 mod how;
+mod illness;
 mod keep;
 mod labor;
 mod lamb;
@@ -22,6 +23,7 @@ pub use ewe::{ConditionScore, Ewe, Scan};
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
 pub use fold::fold;
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
+pub use illness::{EweIll, LambIll, UdderSeen, Vital};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, Weight};
 pub use life::{Left, Reared, Treated};
@@ -66,6 +68,8 @@ pub struct Flock {
     pub on_bottle: BTreeSet<LambId>,
     /// Living lambs of which anything was ever noted that may hold milk back, or whose belly felt hollow.
     pub in_care: BTreeSet<LambId>,
+    /// Ewes that live and of which something was seen that is not right, until they are well again.
+    pub ill: BTreeSet<EweId>,
     /// What the farm has chosen.
     pub practice: Practice,
     /// Everything noted, as it stands, in the order in which it happened.

@@ -209,6 +209,8 @@ fn of_ewe(event: &Event, ewe: EweId) -> Option<(Kind, Event)> {
         | Event::Died { .. }
         | Event::Remarked { .. }
         | Event::Life(_)
+        // What ails her is hers, whoever lambed.
+        | Event::Illness(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }

@@ -23,6 +23,8 @@ pub enum Why {
     RainInADay,
     /// No colostrum reads lower or higher.
     BrixOfColostrum,
+    /// No living ewe reads lower or higher.
+    EweTemperature,
     /// A ketone meter shows no less and no more.
     Ketones,
     /// No colostrum holds less or more antibody.

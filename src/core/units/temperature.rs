@@ -23,6 +23,10 @@ impl Temperature {
     pub const IN_A_LAMB: Bounds<Self> =
         Bounds { least: Self(15.0), most: Self(44.0), why: Why::LambTemperature };
 
+    /// What a thermometer in a living ewe can read: 30 to 44 °C, 86 to 111.2 °F (ours).
+    pub const IN_A_EWE: Bounds<Self> =
+        Bounds { least: Self(30.0), most: Self(44.0), why: Why::EweTemperature };
+
     /// The mean air that ewes lamb in: −30 to 40 °C (ours).
     pub const OF_THE_AIR: Bounds<Self> = Bounds { least: Self(-30.0), most: Self(40.0), why: Why::Weather };
 

@@ -5,6 +5,7 @@
 
 mod allow;
 mod duty;
+mod illness;
 mod labor;
 mod newborn;
 mod pen;
@@ -18,6 +19,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
 pub use duty::{Discharge, Duty, State, may_be_well};
+pub use illness::{Course, ewe_case, ewe_illness, lamb_case, lamb_illness, stage_of};
 pub use newborn::{
     ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
 };
@@ -55,12 +57,16 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
     let mut duties = Vec::new();
     for lamb in live(flock, now).into_iter().filter_map(|id| flock.lambs.get(&id)) {
         duties.extend(newborn::duties(lamb, now, practice));
+        duties.extend(illness::of_lamb(lamb, now));
     }
     for lamb in ringable(flock, now, practice) {
         duties.extend(newborn::ring::duty(lamb, now, practice.rings));
     }
     for (ewe, litter) in ewes(flock, now) {
         duties.extend(labor::duties(flock, ewe, litter, now, practice.labor));
+    }
+    for ewe in flock.ill.iter().filter_map(|id| flock.ewes.get(id)) {
+        duties.extend(illness::of_ewe(flock, ewe, now));
     }
     for stay in flock.pens.values().flat_map(|pen| &pen.inside) {
         duties.extend(pen::duty(flock, stay, now));

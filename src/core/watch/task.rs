@@ -7,6 +7,7 @@ use std::mem::discriminant;
 
 use super::newborn::LambDanger;
 use crate::book::{Animal, DutyKind, EweId, LambId, Lie, Part};
+use crate::reckon::illness::{ewe, lamb};
 use crate::units::Volume;
 
 /// What is to be done, and for which animal.
@@ -53,6 +54,20 @@ pub enum EweTask {
     },
     /// Let the pair out of its pen.
     LetOut,
+    /// Call the vet: she is not right.
+    Ill {
+        /// Whether now, or today.
+        now: bool,
+        /// What she may have, the first of all.
+        row: Option<ewe::Row>,
+    },
+    /// Look again: she is not right.
+    IllLook {
+        /// Whether something that is always asked first was not checked yet.
+        check: bool,
+        /// What she may have, the first of all.
+        row: Option<ewe::Row>,
+    },
 }
 
 /// What is to be done for a lamb.
@@ -127,6 +142,20 @@ pub enum LambTask {
         /// Whether the farm's rule says yes on what is known.
         ready: bool,
     },
+    /// Call the vet: it is not right.
+    Ill {
+        /// Whether now, or today.
+        now: bool,
+        /// What it may have, the first of all.
+        row: Option<lamb::Row>,
+    },
+    /// Look again: it is not right.
+    IllLook {
+        /// Whether something that is always asked first was not checked yet.
+        check: bool,
+        /// What it may have, the first of all.
+        row: Option<lamb::Row>,
+    },
 }
 
 /// What is wrong with a lamb that is being born.
@@ -192,8 +221,9 @@ impl EweTask {
             | Self::HandCheck { .. }
             | Self::Progress
             | Self::NeckTight
-            | Self::PutRight { .. } => 0,
-            Self::NextLamb { .. } | Self::Look => 1,
+            | Self::PutRight { .. }
+            | Self::Ill { .. } => 0,
+            Self::NextLamb { .. } | Self::Look | Self::IllLook { .. } => 1,
             Self::Afterbirth { .. } => 3,
             Self::LetOut => 5,
         }
@@ -212,6 +242,8 @@ impl EweTask {
             Self::NextLamb { .. } => DutyKind::NextLamb,
             Self::Afterbirth { .. } => DutyKind::Afterbirth,
             Self::LetOut => DutyKind::LetOut,
+            Self::Ill { .. } => DutyKind::Illness,
+            Self::IllLook { .. } => DutyKind::IllnessLook,
         }
     }
 }
@@ -227,8 +259,9 @@ impl LambTask {
             | Self::CallVet
             | Self::Danger(_)
             | Self::Hollow { .. }
+            | Self::Ill { .. }
             | Self::Weigh { for_feeds: true } => 0,
-            Self::DayTotal { .. } | Self::GetUp | Self::Look => 1,
+            Self::DayTotal { .. } | Self::GetUp | Self::Look | Self::IllLook { .. } => 1,
             Self::DipNavel => 2,
             Self::DipNavelAgain => 3,
             Self::ScoreVigor => 4,
@@ -254,6 +287,8 @@ impl LambTask {
             Self::Look => DutyKind::Look,
             Self::Ring { .. } => DutyKind::Ring,
             Self::WeaningCheck { .. } => DutyKind::WeaningCheck,
+            Self::Ill { .. } => DutyKind::Illness,
+            Self::IllLook { .. } => DutyKind::IllnessLook,
         }
     }
 
@@ -275,7 +310,9 @@ impl LambTask {
             | Self::Danger(_)
             | Self::Look
             | Self::Ring { .. }
-            | Self::WeaningCheck { .. } => false,
+            | Self::WeaningCheck { .. }
+            | Self::Ill { .. }
+            | Self::IllLook { .. } => false,
         }
     }
 }

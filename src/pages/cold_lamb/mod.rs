@@ -9,7 +9,9 @@ mod does;
 mod kept;
 
 use yeanling_core::book::LambId;
-use yeanling_core::reckon::cold_lamb::Answer;
+use yeanling_core::flock::Lamb;
+use yeanling_core::reckon::cold_lamb::{Answer, Step};
+use yeanling_core::watch::Hold;
 use yeanling_words::{
     animals, cautions, cold_lamb as words, cold_lamb::courses, danger, frame, help, lamb as of_lamb,
 };
@@ -63,7 +65,8 @@ pub(crate) fn page(view: &View, draft: &Draft, lamb: Option<LambId>) -> Page {
     let case = case.unwrap_or_default();
     let hand = Hand { view, fields: &draft.fields, lamb, case: &case };
     Page::new(words::TITLE).back(back, name).under(under(view, lamb)).blocks(
-        told(hand, &stage)
+        held(view, lamb)
+            .then(told(hand, &stage))
             .then(mouth(hand, &stage))
             .then(start_over(lamb, &stage))
             .then(how_to_read(&stage))
@@ -89,8 +92,30 @@ fn stage(view: &View, lamb: Option<LambId>, case: Option<&Case>) -> Stage {
     } else if case.age == Age::Ask {
         Stage::HowOld
     } else {
-        case.answer().map_or(Stage::HeadAndSwallow, |answer| Stage::Answer(Box::new(answer)))
+        case.answer()
+            .map_or(Stage::HeadAndSwallow, |answer| Stage::Answer(Box::new(without_milk(view, lamb, answer))))
     }
+}
+
+/// While belly or chin holds milk back no step of the answer is milk, from a bottle or from the ewe.
+fn without_milk(view: &View, lamb: Option<LambId>, mut answer: Answer) -> Answer {
+    let milk =
+        |step: &Step| matches!(step, Step::Feed | Step::FeedAt37 | Step::LeaveWithEwe | Step::BackToEwe);
+    if belly_or_chin(view, lamb).is_some() {
+        answer.steps.retain(|step| !milk(step));
+    }
+    answer
+}
+
+fn belly_or_chin<'a>(view: &View<'a>, lamb: Option<LambId>) -> Option<&'a Lamb> {
+    view.flock.lamb(lamb?).filter(|lamb| lamb.belly_or_chin().is_some())
+}
+
+/// That belly or chin holds milk back, above all else.
+fn held(view: &View, lamb: Option<LambId>) -> Blocks {
+    let Some(lamb) = belly_or_chin(view, lamb) else { return Blocks::new() };
+    let since = lamb.belly_or_chin().unwrap_or(view.now);
+    Blocks::new().caution(of_lamb::hold(Hold::Belly { since }, view.system()))
 }
 
 /// Whose temperature it is.

@@ -11,7 +11,7 @@ use yeanling_core::units::{System, TimeDelta, Volume};
 use yeanling_core::watch::{Duty, Hold, LambTask, Task, hold_milk, next_milk};
 use yeanling_words::common::{clock, volume, volume_number};
 use yeanling_words::why::headings;
-use yeanling_words::{bottle_round, errors, lamb as words, watch};
+use yeanling_words::{bottle_round, errors, illness, lamb as words, watch};
 
 use crate::block::{Card, Fact, Figure, Kind, Progress};
 use crate::milk::{tube, volume_unit};
@@ -92,11 +92,16 @@ fn tubed(lamb: &Lamb, next: Volume, milk: Milk, system: System) -> Blocks {
 
 /// What stands there while milk must wait: why, and the way to what comes first; no volume, so that none is given.
 fn held(lamb: &Lamb, hold: Hold, system: System, other: Button) -> Blocks {
-    let cold = Action::Go(Screen::ColdLamb(Some(lamb.id)));
+    let way = if matches!(hold, Hold::Belly { .. }) {
+        Button::new("ill-now", illness::STEPS, Action::Go(Screen::IllLamb(lamb.id)))
+    } else {
+        Button::new("cold-now", words::COLD_NOW, Action::Go(Screen::ColdLamb(Some(lamb.id))))
+    };
     let inside = Blocks::new()
         .remark(words::HOLD, [])
         .caution(words::hold(hold, system))
-        .button(Button::new("cold-now", words::COLD_NOW, cold))
+        .button(way)
+        .then(crate::illness::milk_allowed(lamb).into_iter().fold(Blocks::new(), Blocks::button))
         .remark("", [other]);
     Blocks::new().card("held", inside)
 }

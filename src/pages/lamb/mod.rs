@@ -14,7 +14,7 @@ use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{Duty, LambTask, State, Task};
 use yeanling_words::common::span;
 use yeanling_words::why::headings;
-use yeanling_words::{animals, danger, frame, lamb as words, life, watch};
+use yeanling_words::{animals, danger, frame, illness, lamb as words, life, watch};
 
 pub(crate) use dam::{save as save_dam, sheet as dam_sheet, typed as typed_dam};
 pub(crate) use weaning::{save_solids, solids_sheet};
@@ -86,7 +86,10 @@ fn gone(view: &View, lamb: &Lamb) -> Blocks {
 /// Returns what stands of a lamb that lives.
 fn living(view: &View, lamb: &Lamb) -> Blocks {
     let newborn = is_newborn(view, lamb);
-    let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id)).then(in_danger(view, lamb));
+    let ill = Action::Go(Screen::IllLamb(lamb.id));
+    let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id))
+        .then(in_danger(view, lamb))
+        .button(Button::new("not-right", illness::lamb::NOT_RIGHT, ill));
     if newborn {
         blocks = blocks.section("first-milk", words::FIRST_MILK, first_milk(view, lamb));
     }
@@ -110,7 +113,10 @@ fn is_newborn(view: &View, lamb: &Lamb) -> bool {
 
 /// The sign and the step, as on the Watch: one answer for one lamb.
 fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
-    let is = |duty: &&Duty| matches!(duty.task, Task::Lamb(id, LambTask::Danger(_)) if id == lamb.id);
+    let is = |duty: &&Duty| {
+        let grave = matches!(duty.task, Task::Lamb(_, LambTask::Danger(_) | LambTask::Ill { .. }));
+        grave && duty.subject() == Animal::Lamb(lamb.id)
+    };
     let Some(duty) = view.duties.iter().find(is) else { return Blocks::new() };
     let task = watch::task(duty.task, view.system());
     let said = duty.vet.as_ref().map_or(task.clone(), |vet| danger::then(&task, &danger::called(vet)));

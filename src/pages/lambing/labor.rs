@@ -84,9 +84,9 @@ const fn jobs(duty: &Duty) -> &'static [Job] {
         EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress | EweTask::NextLamb { .. } => {
             &[Job::Hand, Job::Vet]
         }
-        EweTask::NeckTight => &[Job::Vet, Job::Said],
+        EweTask::NeckTight | EweTask::Ill { .. } => &[Job::Vet, Job::Said],
         EweTask::PutRight { .. } => &[Job::PutRight, Job::Vet],
-        EweTask::Afterbirth { .. } | EweTask::LetOut => &[Job::Vet],
+        EweTask::Afterbirth { .. } | EweTask::LetOut | EweTask::IllLook { .. } => &[Job::Vet],
     }
 }
 
@@ -176,7 +176,9 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
         | EweTask::NextLamb { .. }
         | EweTask::Afterbirth { .. }
-        | EweTask::LetOut => inside,
+        | EweTask::LetOut
+        | EweTask::Ill { .. }
+        | EweTask::IllLook { .. } => inside,
     };
     let jobs = jobs(duty).iter().enumerate();
     let jobs =

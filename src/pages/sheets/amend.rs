@@ -162,6 +162,7 @@ fn go_over(event: &mut Event, form: &mut Form) {
             | Life::Went { .. },
         )
         | Event::Care(_)
+        | Event::Illness(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }

@@ -49,6 +49,8 @@ pub(crate) enum Picked {
 pub enum Then {
     /// She lambs: her lambing is gone to.
     Lambs,
+    /// She is not right: what is seen of her is gone to.
+    IsIll,
     /// She rears this lamb from now on.
     Rears(LambId),
     /// She goes into this pen.
@@ -180,6 +182,7 @@ impl Then {
     pub(crate) fn picked(&self, picked: Picked) -> Action {
         match (picked, self) {
             (Picked::New(tag), then) => Action::Does(Does::NewEwe(NewEwe { tag, then: then.clone() })),
+            (Picked::Ewe(ewe), Self::IsIll) => Action::Go(Screen::IllEwe(ewe)),
             (Picked::Ewe(ewe), Self::Lambs) => Action::Go(Screen::LambingEwe(ewe)),
             (Picked::Ewe(ewe), Self::IsKept(key)) => Action::Type(key.clone(), ewe.to_string()),
             (Picked::Ewe(ewe), Self::Rears(_) | Self::GoesInto(_) | Self::IsDamOf(_) | Self::IsAlso(_)) => {
@@ -188,7 +191,12 @@ impl Then {
             (Picked::Unknown, Self::Lambs) => Action::Go(Screen::LambingUnknown),
             (
                 Picked::Unknown,
-                Self::Rears(_) | Self::GoesInto(_) | Self::IsDamOf(_) | Self::IsAlso(_) | Self::IsKept(_),
+                Self::IsIll
+                | Self::Rears(_)
+                | Self::GoesInto(_)
+                | Self::IsDamOf(_)
+                | Self::IsAlso(_)
+                | Self::IsKept(_),
             ) => Action::Close,
         }
     }
@@ -204,7 +212,7 @@ impl Then {
             Self::IsAlso(keep) => {
                 vec![Event::SameAnimal { keep: Animal::Ewe(*keep), also: Animal::Ewe(ewe) }]
             }
-            Self::Lambs | Self::IsKept(_) => Vec::new(),
+            Self::Lambs | Self::IsIll | Self::IsKept(_) => Vec::new(),
         }
     }
 }
@@ -216,7 +224,7 @@ pub(crate) fn does(new: &NewEwe, view: &View, draft: &mut Draft) -> Vec<Effect> 
     let mut notings: Vec<Noting> = vec![came];
     notings.extend(new.then.facts(ewe).into_iter().map(|event| view.noting(event)));
     let mut effects = match &new.then {
-        Then::Lambs | Then::IsKept(_) => draft.note(view, notings),
+        Then::Lambs | Then::IsIll | Then::IsKept(_) => draft.note(view, notings),
         Then::Rears(_) | Then::GoesInto(_) | Then::IsDamOf(_) | Then::IsAlso(_) => {
             return draft.answer(view, notings);
         }
@@ -227,6 +235,7 @@ pub(crate) fn does(new: &NewEwe, view: &View, draft: &mut Draft) -> Vec<Effect> 
     draft.top_mut().forget(FIND);
     match &new.then {
         Then::Lambs => effects.push(Effect::Go(Screen::LambingEwe(ewe))),
+        Then::IsIll => effects.push(Effect::Go(Screen::IllEwe(ewe))),
         Then::IsKept(key) => draft.top_mut().set(key.clone(), ewe.to_string()),
         Then::Rears(_) | Then::GoesInto(_) | Then::IsDamOf(_) | Then::IsAlso(_) => {}
     }

@@ -11,6 +11,7 @@ mod few_words;
 mod foster;
 mod later;
 mod leave;
+mod measures;
 mod parts;
 mod pen;
 mod seen;
@@ -82,6 +83,8 @@ pub enum Sheet {
     Later(Box<Duty>),
     /// What the vet said.
     Vet(Animal),
+    /// What is measured of an animal that is not right.
+    Measures(Animal),
     /// What was found when it was examined.
     Examined(Animal),
     /// A paint mark.
@@ -175,6 +178,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::TakeOn(ewe) => foster::take_on(view, *ewe),
                 Sheet::Later(duty) => later::sheet(view, duty),
                 Sheet::Vet(animal) => vet::sheet(view, &open.fields, *animal),
+                Sheet::Measures(animal) => measures::sheet(view, &open.fields, *animal),
                 Sheet::Examined(animal) => few_words::sheet(view, &open.fields, Of::Finding, *animal),
                 Sheet::Paint(animal) => few_words::sheet(view, &open.fields, Of::Paint, *animal),
                 Sheet::Remark(animal) => few_words::sheet(view, &open.fields, Of::Remark, *animal),
@@ -219,6 +223,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Mark(ewe) => ewe_in_field::save_mark(view, draft, ewe),
         Sheet::Describe(ewe) => describe::save(view, draft, ewe),
         Sheet::Vet(animal) => vet::save(view, draft, animal),
+        Sheet::Measures(animal) => measures::save(view, draft, animal),
         Sheet::Examined(animal) => few_words::save(view, draft, Of::Finding, animal),
         Sheet::Paint(animal) => few_words::save(view, draft, Of::Paint, animal),
         Sheet::Remark(animal) => few_words::save(view, draft, Of::Remark, animal),

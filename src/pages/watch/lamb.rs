@@ -12,7 +12,7 @@ use yeanling_core::watch::{Discharge, Duty, LambTask, State, Task, hold_milk};
 
 use yeanling_words::common::{clock, span, volume, volume_number};
 use yeanling_words::why::headings;
-use yeanling_words::{animals, danger, lamb as lamb_words, watch as words};
+use yeanling_words::{animals, danger, illness, lamb as lamb_words, watch as words};
 
 use super::shown::{Act, Does, Shown, act, due, told as told_of};
 use crate::block::Fact;
@@ -31,7 +31,13 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> S
         .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
         .filter(|_| newborn);
     let acts = |duty: &&Duty| act(duty, system);
-    let more = duties.iter().skip(1).map(acts).chain(steps(lamb, duties)).chain(seen_to_suck(lamb, duties));
+    let more = duties
+        .iter()
+        .skip(1)
+        .map(acts)
+        .chain(steps(lamb, duties))
+        .chain(ill_steps(lamb, duties))
+        .chain(seen_to_suck(lamb, duties));
     let mut others: Vec<Act> = Vec::new();
     for act in more.chain(feed_instead(lamb, duties, want.as_ref(), now, system)) {
         // The same way is not offered twice.
@@ -90,7 +96,10 @@ fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
         }
     };
     let told = |duty: &&Duty| {
-        let worse = matches!(duty.task, Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_)));
+        let worse = matches!(
+            duty.task,
+            Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_) | LambTask::Ill { .. })
+        );
         milk_must_wait(duty) || worse
     };
     let held = hold.filter(|_| !due.iter().any(told));
@@ -109,6 +118,7 @@ pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
         return Screen::ColdLamb(Some(lamb));
     }
     match task {
+        LambTask::Ill { .. } | LambTask::IllLook { .. } => Screen::IllLamb(lamb),
         LambTask::TakeTemperature
         | LambTask::Danger(_)
         | LambTask::FirstMilk { check: true, .. }
@@ -147,6 +157,13 @@ fn steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
     let called = first.vet.is_some() || matches!(first.discharge, Discharge::Note(_));
     let to = Screen::ColdLamb(Some(lamb.id));
     called.then(|| Act { key: "steps".to_owned(), label: danger::STEPS.to_owned(), does: Does::Leads(to) })
+}
+
+/// The way to what to do for a lamb that is not right, where the vet's button stands first.
+fn ill_steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
+    duties.iter().find(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Ill { .. })))?;
+    let does = Does::Leads(Screen::IllLamb(lamb.id));
+    Some(Act { key: "ill-steps".to_owned(), label: illness::STEPS.to_owned(), does })
 }
 
 /// Says whether a duty is first milk that it should have had by now.

@@ -15,7 +15,7 @@ use yeanling_core::arrange::Arrange;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{State as Due, round as next_round};
 use yeanling_words::common::{clock, volume};
-use yeanling_words::{danger, hand_over, watch as words};
+use yeanling_words::{danger, hand_over, illness, watch as words};
 
 use place::{Count, Pressed};
 use season::Week;
@@ -87,6 +87,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let go = |key: &'static str, label, to| Button::new(key, label, Action::Go(to)).big();
     let thumb = Blocks::new()
         .button(go("pens", words::PENS, Screen::Pens))
+        .button(go("not-right", illness::TITLE, Screen::NotRight))
         .button(go("lambing", words::LAMBING, Screen::Lambing).filled());
     let calm = rows.iter().all(|one| one.state.is_none());
     let page = Page { tallies: tallies(&rows), ..Page::new(clock(view.now)) };

@@ -10,7 +10,7 @@ use yeanling_core::watch::{Discharge, Duty, EweTask, LambTask, State, Task, may_
 
 use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
-use yeanling_words::{ahead as ahead_words, animals, danger, labor, pens, watch as words};
+use yeanling_words::{ahead as ahead_words, animals, danger, illness, labor, pens, watch as words};
 
 use super::lamb::{lamb, lamb_to};
 use crate::block::Fact;
@@ -227,6 +227,7 @@ const fn ewe_to(ewe: EweId, task: EweTask) -> Screen {
     match task {
         EweTask::LetOut => Screen::Pens,
         EweTask::Afterbirth { .. } => Screen::Ewe(ewe),
+        EweTask::Ill { .. } | EweTask::IllLook { .. } => Screen::IllEwe(ewe),
         EweTask::Look
         | EweTask::LongRestless
         | EweTask::HandCheck { .. }
@@ -259,7 +260,8 @@ const fn waits_for_word(duty: &Duty) -> bool {
     let vets = matches!(
         duty.task,
         Task::Lamb(_, LambTask::Danger(_) | LambTask::CallVet)
-            | Task::Ewe(_, EweTask::NeckTight | EweTask::PutRight { .. })
+            | Task::Lamb(_, LambTask::Ill { .. })
+            | Task::Ewe(_, EweTask::NeckTight | EweTask::PutRight { .. } | EweTask::Ill { .. })
     );
     vets && duty.vet.is_some()
 }
@@ -292,6 +294,7 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
             Task::Ewe(_, EweTask::PutRight { .. }) => {
                 others.push(note("was-put-right", danger::PUT_RIGHT, Care::PutRight { ewe }));
             }
+            Task::Ewe(_, EweTask::Ill { .. }) => others.push(steps(ewe)),
             Task::Ewe(_, EweTask::Afterbirth { .. }) => {
                 others.extend([("hangs", Awaited::Hanging), ("not-seen", Awaited::NotSeenBright)].map(
                     |(key, seen)| note(key, labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen }),
@@ -305,12 +308,22 @@ fn others(ewe: EweId, duties: &[&Duty], system: System) -> Vec<Act> {
                 | EweTask::Progress
                 | EweTask::NeckTight
                 | EweTask::NextLamb { .. }
-                | EweTask::LetOut,
+                | EweTask::LetOut
+                | EweTask::IllLook { .. },
             )
             | Task::Lamb(..) => {}
         }
     }
     others
+}
+
+/// The way to what to do for a ewe that is not right, where the vet's button stands first.
+fn steps(ewe: EweId) -> Act {
+    Act {
+        key: "ill-steps".to_owned(),
+        label: illness::STEPS.to_owned(),
+        does: Does::Leads(Screen::IllEwe(ewe)),
+    }
 }
 
 /// What a duty asks for, and what is known of the vet.

@@ -19,6 +19,8 @@ pub enum Field {
     Rain,
     /// A Brix reading.
     Brix,
+    /// Ketones in blood.
+    Ketones,
     /// Powder in a liter.
     PowderRate,
     /// Antibody in a liter.
@@ -89,6 +91,7 @@ const fn units(field: Field) -> &'static str {
         Field::Wind => "Use m/s, km/h or mph",
         Field::Rain => "Use mm, cm or in",
         Field::Brix => "Use %",
+        Field::Ketones => "Use mmol/L",
         Field::PowderRate | Field::Antibody | Field::Serum => "Use g/L or g/dL",
         Field::Length => "Use m, cm, ft or in",
         Field::Stock => "Use kg, g, lb or oz, or ml, l or fl oz",
@@ -111,6 +114,7 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Rain, System::Metric) => "10 mm",
         (Field::Rain, System::Us) => "0.4 in",
         (Field::Brix, _) => "26.5%",
+        (Field::Ketones, _) => "1.4 mmol/L",
         (Field::PowderRate, _) => "200 g/L",
         (Field::Antibody, _) => "50 g/L",
         (Field::Serum, _) => "18 g/L",

@@ -117,6 +117,15 @@ fn rule(task: EweTask, practice: &Practice) -> String {
             hours(stay.more_hours)
         ),
         EweTask::Look => format!("Check her every {}.", minutes(labor.look_minutes)),
+        EweTask::Ill { now: true, .. } => {
+            "What was seen is the vet’s now, until she is well again or your vet saw her.".to_owned()
+        }
+        EweTask::Ill { now: false, .. } => {
+            "What was seen is the vet’s within the day. No vet reached: now.".to_owned()
+        }
+        EweTask::IllLook { .. } => {
+            "Looked at again by what was seen. No better: the vet today. Worse: now.".to_owned()
+        }
     }
 }
 
@@ -136,7 +145,7 @@ fn others(task: EweTask) -> Vec<String> {
             "Published: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
             "Published: 24 to 72 h for all (Montana State).",
         ],
-        EweTask::Progress | EweTask::Look => &[],
+        EweTask::Progress | EweTask::Look | EweTask::Ill { .. } | EweTask::IllLook { .. } => &[],
     };
     printed.iter().map(|line| (*line).to_owned()).collect()
 }

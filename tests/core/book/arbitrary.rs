@@ -1,5 +1,7 @@
 //! Any entry at all: every fact, corrections among them, with ids from a small pool so that corrections hit.
 
+mod illness;
+
 use chrono::NaiveDate;
 use proptest::prelude::*;
 use uuid::Uuid;
@@ -339,6 +341,7 @@ fn fact() -> impl Strategy<Value = Event> {
         1 => choice().prop_map(Event::Chose),
         4 => labor(),
         3 => care(),
+        3 => illness::illness(),
         4 => pens(),
         5 => groups(),
         3 => stores(),

@@ -4,10 +4,12 @@
 //! that someone's book can no longer be read in. A later version adds its own.
 
 mod care;
+mod illness;
 mod life;
 mod season;
 
 pub(super) use care::CARE_1;
+pub(super) use illness::ILLNESS_1;
 pub(super) use life::LIFE_1;
 pub(super) use season::SEASON_1;
 
@@ -155,12 +157,18 @@ pub(super) const VERSION_1: &[&str] = &[
 
 /// Every line, the season's last.
 pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
-    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).copied()
+    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).chain(ILLNESS_1).copied()
 }
 
 /// The facts that all lines stand for, in their order.
 fn every_fact() -> Vec<Event> {
-    facts().into_iter().chain(season::facts()).chain(life::facts()).chain(care::facts()).collect()
+    facts()
+        .into_iter()
+        .chain(season::facts())
+        .chain(life::facts())
+        .chain(care::facts())
+        .chain(illness::facts())
+        .collect()
 }
 
 /// A whole entry as version 1 writes it.
@@ -427,10 +435,11 @@ fn every_fact_has_a_form() {
         Event::ColostrumThrown { .. } => 64,
         Event::Life(_) => 65,
         Event::Care(_) => 66,
-        Event::Unread(_) => 67,
+        Event::Illness(_) => 67,
+        Event::Unread(_) => 68,
     };
     let mut numbers: Vec<i32> = every_fact().iter().map(number).collect();
     numbers.sort_unstable();
     numbers.dedup();
-    assert_eq!(numbers, (0..67).collect::<Vec<_>>());
+    assert_eq!(numbers, (0..68).collect::<Vec<_>>());
 }

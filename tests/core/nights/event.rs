@@ -1,6 +1,9 @@
 //! What a step of a night is as a fact.
 
-use yeanling_core::book::{Animal, Care, Event, EweId, LambId, Life, Milk, VetSaid, VigorScale, Way};
+use yeanling_core::book::{
+    Animal, Care, Event, EweId, Illness, LambId, Life, Milk, VetSaid, VigorScale, Way,
+};
+use yeanling_core::terms::EweStage;
 use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 use super::step::{OfEwe, OfLamb, Said};
@@ -34,6 +37,16 @@ pub(super) fn of_ewe(ewe: EweId, fact: OfEwe, now: Moment) -> Event {
         OfEwe::Awaited(seen) => Event::Care(Care::AfterbirthAwaited { ewe, seen }),
         OfEwe::Scanned(lambs) => Event::Scanned { ewe, lambs, days: None },
         OfEwe::Born { alive } => Event::LambBorn { dam: Some(ewe), beside: None, sex: None, alive },
+        OfEwe::NotRight(sign, [standing, eating, nothing_out]) => Event::Illness(Illness::EweSeen {
+            ewe,
+            stage: EweStage::Unknown,
+            standing,
+            eating,
+            nothing_out,
+            signs: vec![sign],
+            onset: None,
+        }),
+        OfEwe::Changed(change) => Event::Illness(Illness::Changed { animal, change }),
         OfEwe::Died(cause) => Event::Died { animal, cause },
     }
 }
@@ -71,6 +84,11 @@ pub(super) fn of_lamb(lamb: LambId, fact: OfLamb, now: Moment, ewes: &[EweId; 2]
         OfLamb::DamIs(ewe) => Event::DamGiven { lamb, dam: ewes[ewe] },
         OfLamb::Accepted(accepts) => Event::Accepted { lamb, accepts },
         OfLamb::Weaned => Event::Weaned { lamb },
+        OfLamb::NotRight(sign, [head_up, swallows, warm]) => {
+            Event::Illness(Illness::LambSeen { lamb, head_up, swallows, warm, signs: vec![sign] })
+        }
+        OfLamb::Changed(change) => Event::Illness(Illness::Changed { animal, change }),
+        OfLamb::MilkAllowed => Event::Illness(Illness::MilkAllowed { lamb }),
         OfLamb::Died(cause) => Event::Died { animal, cause },
     }
 }

@@ -1,7 +1,8 @@
 //! Why a lamb must not have milk, and when it was last worse, worked out by the tests themselves from what was noted.
 
-use yeanling_core::book::{Animal, Care, Event, LambId, Mouth, Suck, VetSaid, VigorScale, Way};
+use yeanling_core::book::{Animal, Care, Event, Illness, LambId, Mouth, Suck, VetSaid, VigorScale, Way};
 use yeanling_core::flock::Flock;
+use yeanling_core::terms::LambSign;
 use yeanling_core::units::{Moment, TimeDelta};
 
 /// Source: UK hypothermia sheet, no milk under 37 °C; from 39 °C a lamb is as normal.
@@ -15,6 +16,8 @@ pub(super) struct Seen {
     pub(super) cold: bool,
     pub(super) failing: bool,
     pub(super) not_tried: bool,
+    /// A tight belly, or from six hours on a chin wet again, until the vet allows milk.
+    pub(super) belly: bool,
     /// When something was last seen that was worse than before.
     pub(super) worse: Option<Moment>,
     /// When one of the signs of danger was last seen.
@@ -30,7 +33,7 @@ impl Seen {
     }
 
     pub(super) const fn holds(&self) -> bool {
-        self.in_danger() || self.not_tried
+        self.in_danger() || self.not_tried || self.belly
     }
 }
 
@@ -78,6 +81,22 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
             }
             Event::VigorScored { scale: VigorScale::FourGrade, score: 4, .. } => failed = Some(at),
             Event::Sucked { .. } | Event::Fed { way: Way::Bottle, .. } => drank = Some(at),
+            Event::Illness(Illness::LambSeen { head_up, swallows, warm, signs, .. }) => {
+                if head_up.is_bad() || swallows.is_bad() {
+                    (last_try, able) = (Some((at, false)), able);
+                    unable = unable.or(Some(at));
+                    seen.seen = seen.seen.max(Some(at));
+                } else if head_up.is_good() && swallows.is_good() {
+                    (last_try, able, unable) = (Some((at, true)), Some(at), None);
+                }
+                if warm.is_bad() {
+                    felt.push(Look { at, cold: true, read: None });
+                }
+                let old = flock.lamb(lamb).is_some_and(|lamb| lamb.age(at) >= TimeDelta::hours(6));
+                let wet = signs.iter().any(|sign| matches!(sign, LambSign::WetChin | LambSign::Rattles));
+                seen.belly |= signs.contains(&LambSign::TightBelly) || wet && old;
+            }
+            Event::Illness(Illness::MilkAllowed { .. }) => seen.belly = false,
             Event::VetCalled { .. } => seen.vet_saw = None,
             Event::Care(Care::VetSaid { said, .. }) => {
                 seen.vet_saw = matches!(said, VetSaid::Saw { .. }).then_some(at);

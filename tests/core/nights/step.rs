@@ -4,6 +4,8 @@
 
 use yeanling_core::book::{Awaited, Belly, Cause, Found, GlucoseBy, Lie, Mouth, Part, Sign, Suck};
 
+use yeanling_core::terms::{Change, EweSign, Gate, LambSign};
+
 use super::chance::Chance;
 
 /// One step of a night.
@@ -55,7 +57,12 @@ pub(super) enum OfEwe {
     Afterbirth,
     Awaited(Awaited),
     Scanned(u8),
-    Born { alive: bool },
+    Born {
+        alive: bool,
+    },
+    /// What is seen of one that is not right, and what is asked first.
+    NotRight(EweSign, [Gate; 3]),
+    Changed(Change),
     Died(Cause),
 }
 
@@ -85,6 +92,9 @@ pub(super) enum OfLamb {
     DamIs(usize),
     Accepted(bool),
     Weaned,
+    NotRight(LambSign, [Gate; 3]),
+    Changed(Change),
+    MilkAllowed,
     Died(Cause),
 }
 
@@ -238,7 +248,9 @@ fn said(chance: &mut Chance) -> Said {
 }
 
 fn of_ewe_now(chance: &mut Chance) -> OfEwe {
-    match chance.below(40) {
+    match chance.below(44) {
+        40..=42 => OfEwe::NotRight(chance.of(&EweSign::ALL), gates(chance)),
+        43 => OfEwe::Changed(change(chance)),
         0..=3 => OfEwe::Sign(Sign::Restless),
         4 => OfEwe::Sign(chance.of(&[Sign::Apart, Sign::UdderTight, Sign::Slack, Sign::Discharge])),
         5..=7 => OfEwe::Bag,
@@ -262,8 +274,39 @@ fn of_ewe_now(chance: &mut Chance) -> OfEwe {
     }
 }
 
+/// The signs of a lamb, those that hold milk back more often.
+const LAMB_SIGNS: [LambSign; 16] = [
+    LambSign::WetChin,
+    LambSign::WetChin,
+    LambSign::TightBelly,
+    LambSign::TightBelly,
+    LambSign::Dull,
+    LambSign::Lively,
+    LambSign::WateryScour,
+    LambSign::BloodInDung,
+    LambSign::HotJoint,
+    LambSign::LidIn,
+    LambSign::CoughsOften,
+    LambSign::FitsHeadBack,
+    LambSign::RigidJawShut,
+    LambSign::Hunched,
+    LambSign::NoDung,
+    LambSign::Wound,
+];
+
+fn gates(chance: &mut Chance) -> [Gate; 3] {
+    let all = [Gate::NotChecked, Gate::NotChecked, Gate::Good, Gate::Bad, Gate::CannotCheck];
+    [chance.of(&all), chance.of(&all), chance.of(&all)]
+}
+
+fn change(chance: &mut Chance) -> Change {
+    chance.of(&[Change::Better, Change::Same, Change::Worse, Change::Worse, Change::Well])
+}
+
 fn milk(chance: &mut Chance) -> OfLamb {
-    match chance.below(16) {
+    match chance.below(18) {
+        16 => OfLamb::NotRight(chance.of(&LAMB_SIGNS), gates(chance)),
+        17 => OfLamb::MilkAllowed,
         0..=8 => OfLamb::Fed(chance.between(2, 60) * 5, chance.one_in(4)),
         9..=11 => OfLamb::Weighed(grams(chance)),
         12 => OfLamb::Sucked,
@@ -274,7 +317,10 @@ fn milk(chance: &mut Chance) -> OfLamb {
 }
 
 fn care(chance: &mut Chance, many: bool) -> OfLamb {
-    match chance.below(44) {
+    match chance.below(50) {
+        44..=47 => OfLamb::NotRight(chance.of(&LAMB_SIGNS), gates(chance)),
+        48 => OfLamb::Changed(change(chance)),
+        49 => OfLamb::MilkAllowed,
         0..=7 => OfLamb::Temperature(chance.between(345, 408)),
         8 => OfLamb::Temperature(chance.of(&[369, 370, 389, 390, 400, 401])),
         9..=13 => OfLamb::Swallow(!chance.one_in(3)),

@@ -6,6 +6,7 @@ mod by_night;
 mod care;
 mod choices;
 mod danger;
+mod illness;
 mod labor;
 mod laws;
 mod newborn;

@@ -8,6 +8,7 @@ mod ewe;
 mod feed;
 mod group;
 mod here;
+mod illness;
 mod life;
 mod refusal;
 mod stores;
@@ -233,6 +234,7 @@ fn fact(
             if (least..=most).contains(&given) { Ok(()) } else { Err(Refusal::Score { given, least, most }) }
         }
         Event::Care(care) => care::care(flock, care, at),
+        Event::Illness(fact) => illness::illness(flock, fact, at),
         Event::Life(fact) => life::life(flock, instead_of, fact, at, now),
         Event::Died { animal, .. } => {
             life::died(flock, instead_of, *animal)?;

@@ -3,7 +3,7 @@
 use super::{EweRefusal, GroupRefusal, LifeRefusal, StoreRefusal};
 use crate::practice::{LimitError, RingDaysError};
 use crate::reckon::feeds;
-use crate::units::{Length, Mass, Moment, NotInALamb, OutOfBounds, Strength, Volume};
+use crate::units::{Ketones, Length, Mass, Moment, NotInALamb, OutOfBounds, Strength, Temperature, Volume};
 
 /// Why something cannot be noted.
 #[derive(Clone, Debug, PartialEq, thiserror::Error)]
@@ -141,6 +141,25 @@ pub enum Refusal {
     /// The two records cannot be of one animal.
     #[error("these two cannot be one animal")]
     NotOneAnimal,
+    /// No ewe reads that.
+    #[error(transparent)]
+    EweTemperature(#[from] OutOfBounds<Temperature>),
+    /// No meter shows that.
+    #[error(transparent)]
+    Ketones(#[from] OutOfBounds<Ketones>),
+    /// No pulse is so slow or so quick, and no breath.
+    #[error("{given} a minute is not between {least} and {most}")]
+    PerMinute {
+        /// How many were given.
+        given: u16,
+        /// The fewest.
+        least: u16,
+        /// The most.
+        most: u16,
+    },
+    /// Nothing holds milk back that the vet could allow.
+    #[error("nothing holds milk back")]
+    NothingHeld,
     /// A limit of the farm is out of its own bounds.
     #[error(transparent)]
     Limit(#[from] LimitError),

@@ -3,7 +3,7 @@
 
 use super::{Discharge, Duty, LambTask, at_once, feed, hold_milk, looked_at_since};
 use crate::book::Belly;
-use crate::flock::Lamb;
+use crate::flock::{Felt, Lamb};
 use crate::practice::Practice;
 use crate::units::{Moment, TimeDelta, Volume};
 
@@ -13,12 +13,15 @@ const LATE_AFTER: TimeDelta = TimeDelta::hours(1);
 const READ_BEFORE: TimeDelta = TimeDelta::hours(1);
 
 pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
-    let felt = lamb.belly.last().filter(|felt| felt.belly == Belly::Hollow)?;
+    // A belly that is tight, or over which the chin is wet, feels full and is not fed.
+    let counts = |felt: &&Felt| felt.belly == Belly::Full && lamb.belly_or_chin_at(felt.at).is_none();
+    let felt = lamb.belly.iter().rev().find(|felt| felt.belly == Belly::Hollow || counts(felt));
+    let felt = felt.filter(|felt| felt.belly == Belly::Hollow)?;
     if lamb.weaned.is_some() {
         return None;
     }
     // Hollow once more is no later than hollow at first.
-    let full = lamb.belly.iter().rev().find(|felt| felt.belly == Belly::Full).map(|felt| felt.at);
+    let full = lamb.belly.iter().rev().find(counts).map(|felt| felt.at);
     let hollow = lamb.belly.iter().map(|felt| felt.at).filter(|at| full.is_none_or(|full| *at > full));
     let since = hollow.into_iter().find(|at| {
         let sucked = lamb.sucked.last().is_some_and(|sucked| sucked >= at);

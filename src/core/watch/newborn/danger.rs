@@ -53,7 +53,8 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
             Hold::NoSwallow { since } => no_swallow = Some(since),
             Hold::Cold { since, read } => cold = Some((since, read)),
             Hold::Failing { since } => failing = Some(since),
-            Hold::NotTried { .. } => {}
+            // A tight belly or a wet chin is told by its illness.
+            Hold::NotTried { .. } | Hold::Belly { .. } => {}
         }
     }
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);

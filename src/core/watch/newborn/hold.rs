@@ -3,7 +3,7 @@
 //! None goes by with time. A thermometer says nothing of swallowing, standing and sucking nothing of warmth.
 //!
 //! Holds on milk have names, and each its own end (`Hold`): cold ends at 37 °C or more (or a warm mouth and a strong
-//! suck), no swallow at head up and swallow seen, failing at both, not tried at a try or a suck. A thermometer says
+//! suck), no swallow at head up and swallow seen, a tight belly or a wet chin on the vet's word alone, failing at both, not tried at a try or a suck. A thermometer says
 //! nothing of swallowing, standing and sucking nothing of warmth; time and a call to the vet end none.
 
 use super::warmth::cold_spell;
@@ -17,6 +17,11 @@ use crate::units::{Moment, Temperature};
 pub enum Hold {
     /// It did not hold its head up and swallow when it was last tried; ends when it is seen to do both.
     NoSwallow {
+        /// Since when.
+        since: Moment,
+    },
+    /// Its belly was tight, or its chin wet again after wiping; ends only when the vet allows milk again.
+    Belly {
         /// Since when.
         since: Moment,
     },
@@ -45,7 +50,10 @@ pub enum Hold {
 /// Returns every reason why the lamb must not be given milk yet, the worst first; none when nothing speaks against it.
 #[must_use]
 pub fn holds(lamb: &Lamb) -> Vec<Hold> {
-    [no_swallow(lamb), cold(lamb), failing(lamb), not_tried(lamb)].into_iter().flatten().collect()
+    [no_swallow(lamb), belly(lamb), cold(lamb), failing(lamb), not_tried(lamb)]
+        .into_iter()
+        .flatten()
+        .collect()
 }
 
 /// Returns the worst reason why the lamb must not be given milk yet.
@@ -60,6 +68,10 @@ fn no_swallow(lamb: &Lamb) -> Option<Hold> {
     let tries = lamb.swallow.iter().filter(|(_, able)| !able).map(|(at, _)| *at);
     let since = tries.filter(|at| able_before.is_none_or(|able| *at >= able)).min().unwrap_or(*last);
     (!able).then_some(Hold::NoSwallow { since })
+}
+
+fn belly(lamb: &Lamb) -> Option<Hold> {
+    lamb.belly_or_chin().map(|since| Hold::Belly { since })
 }
 
 fn cold(lamb: &Lamb) -> Option<Hold> {

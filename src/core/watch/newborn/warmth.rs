@@ -10,9 +10,10 @@
 //! Without a record "up to 5 h" is asked again at every reading that begins a spell of cold.
 
 use crate::arrange::Arrange;
-use crate::book::{GlucoseBy, Mouth, Suck};
+use crate::book::GlucoseBy;
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::warm_enough_to_feed;
+use crate::reckon::illness::by_hand::{self, ByHand};
 use crate::reckon::warming;
 use crate::units::{Moment, Temperature, TimeDelta};
 
@@ -105,11 +106,10 @@ pub fn cold_spell(lamb: &Lamb) -> Option<ColdSpell> {
         (reading.at, if warm { Look::Warm } else { Look::Cold(Some(reading.temperature)) })
     });
     let felt = lamb.mouth.iter().map(|felt| {
-        let look = match (felt.mouth, felt.suck) {
-            (Mouth::Cold, _) | (Mouth::Cool, Suck::Weak | Suck::None) => Look::Cold(None),
-            (Mouth::Warm, Suck::Strong) => Look::Warm,
-            // A cool mouth and a strong suck say neither; a warm mouth proves nothing.
-            (Mouth::Cool, Suck::Strong) | (Mouth::Warm, Suck::Weak | Suck::None) => Look::Nothing,
+        let look = match by_hand::warmth(felt.mouth, felt.suck) {
+            ByHand::AsCold => Look::Cold(None),
+            ByHand::WarmAndSucks => Look::Warm,
+            ByHand::LetItSuck | ByHand::Unproven => Look::Nothing,
         };
         (felt.at, look)
     });

@@ -54,6 +54,7 @@ prop_compose! {
         let [head_up, swallows, warm] = gates;
         lamb::Case {
             age: hours.map(TimeDelta::hours),
+            first_seen_age: None,
             cold_since_age: cold.map(TimeDelta::hours),
             head_up, swallows, warm, signs,
             temperature: tenths.map(|tenths| Temperature::from_celsius(f64::from(tenths) / 10.0)),

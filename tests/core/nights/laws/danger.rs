@@ -1,7 +1,8 @@
 //! An animal in danger stays first until good news about that very sign.
 
-use yeanling_core::book::{Animal, Care, Event, Found, LambId, Lie, Part, VetSaid};
+use yeanling_core::book::{Animal, Care, Event, Found, Illness, LambId, Lie, Part, VetSaid};
 use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::terms::Change;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, LambTask, State, Task};
 
@@ -82,6 +83,19 @@ fn good_news(scene: &Scene<'_>, animal: Animal) -> bool {
         | Event::PartShowing { ewe, part: Part::ForeFeet | Part::FeetAndNose } => of(ewe),
         Event::Care(Care::VetSaid { animal: of, said: VetSaid::Saw { .. } })
         | Event::Died { animal: of, .. } => *of == animal,
+        Event::Illness(Illness::Changed { animal: of, change: Change::Well }) => *of == animal,
+        // The vet is reached whom nobody had reached.
+        Event::Care(Care::VetSaid { animal: of, said: VetSaid::Coming | VetSaid::Advised { .. } }) => {
+            let nobody = |line: &yeanling_core::flock::Line| {
+                matches!(line.event, Event::Care(Care::VetSaid { said: VetSaid::NobodyReached, .. }))
+            };
+            *of == animal && scene.flock.lines_of(animal).any(nobody)
+        }
+        // Good news that is named: about her, and about that very thing.
+        Event::Illness(Illness::EweSeen { ewe, standing, eating, nothing_out, signs, .. }) => {
+            let good = [standing, eating, nothing_out].into_iter().any(|gate| gate.is_good());
+            of(ewe) && (good || signs.iter().any(|sign| sign.is_good_news()))
+        }
         Event::Struck { .. } | Event::Restored { .. } | Event::Amended { .. } => true,
         // What is noted of a time before the vet's visit was seen by the vet.
         _ => scene.flock.lines_of(animal).any(|line| {

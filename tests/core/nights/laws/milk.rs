@@ -49,6 +49,9 @@ pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
         return Ok(());
     }
     let (cold, no_swallow, failing, not_tried) = (seen.cold, seen.no_swallow, seen.failing, seen.not_tried);
-    let why = format!("cold {cold}, no swallow {no_swallow}, failing {failing}, not tried {not_tried}");
+    let belly = seen.belly;
+    let why = format!(
+        "cold {cold}, no swallow {no_swallow}, failing {failing}, not tried {not_tried}, belly {belly}"
+    );
     broken("no milk is one tap for a lamb on hold", format!("{why}: {:?} {:?}", duty.task, duty.discharge))
 }

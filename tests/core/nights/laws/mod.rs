@@ -1,6 +1,7 @@
 //! The laws of a night, each a function named by what it says.
 
 mod danger;
+mod illness;
 mod milk;
 pub(super) mod order;
 pub(super) mod tap;
@@ -11,7 +12,7 @@ mod worse;
 
 use std::cell::Cell;
 
-use yeanling_core::book::{Book, Event, LambId};
+use yeanling_core::book::{Animal, Book, Event, LambId};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::Duty;
@@ -30,10 +31,11 @@ pub(super) enum Law {
     PutOff,
     TwoBooks,
     Learned,
+    Ill,
 }
 
 impl Law {
-    pub(super) const ALL: [Self; 11] = [
+    pub(super) const ALL: [Self; 12] = [
         Self::Worse,
         Self::LambInDanger,
         Self::LaborInDanger,
@@ -45,6 +47,7 @@ impl Law {
         Self::PutOff,
         Self::TwoBooks,
         Self::Learned,
+        Self::Ill,
     ];
 }
 
@@ -106,6 +109,10 @@ pub(super) fn of_an_instant(
     for lamb in lambs {
         danger::a_lamb_in_danger_stays_so_until_good_news(flock, *lamb, now, duties)?;
         milk::no_milk_is_one_tap_for_a_lamb_on_hold(flock, *lamb, now, duties)?;
+    }
+    let ewes = flock.ewes.keys().map(|ewe| Animal::Ewe(*ewe));
+    for animal in ewes.chain(lambs.iter().map(|lamb| Animal::Lamb(*lamb))) {
+        illness::what_is_always_now_stays_so_until_well(flock, animal, now, duties)?;
     }
     volume::no_volume_is_over_the_guard(flock, book, now, duties)?;
     wait::putting_off_never_passes_the_red_limit(flock, now, duties)

@@ -2,8 +2,9 @@
 
 use yeanling_core::book::{Animal, DutyKind, EweId, LambId};
 use yeanling_core::flock::{Flock, Labor};
+use yeanling_core::reckon::illness::Urgency;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, State};
+use yeanling_core::watch::{Duty, State, ewe_illness};
 
 use super::{Kept, Law, broken, judges};
 use crate::nights::story::clock;
@@ -59,6 +60,9 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
         DutyKind::PutRight | DutyKind::NeckTight => {
             birth >= Some(TimeDelta::hours(73)) && duty.due.since(duty.since) < TimeDelta::zero()
         }
+        // A look at one that is not right, once it is the vet's now.
+        DutyKind::IllnessLook => ewe_illness(flock, flock.ewe(ewe).expect("a ewe"), now)
+            .is_some_and(|course| course.urgency == Urgency::Now),
         // The afterbirth after three days.
         DutyKind::Afterbirth => birth > Some(TimeDelta::hours(72)),
         // The looks that a call asks for after a day, or with the clock of another lamb that they go with.

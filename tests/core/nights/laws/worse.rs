@@ -1,9 +1,12 @@
 //! A worse sign never makes an alarm later or milder.
 
-use yeanling_core::book::{Animal, Belly, Care, Event, Found, LambId, Lie, Mouth, Part, Sign, Suck, VetSaid};
+use yeanling_core::book::{
+    Animal, Belly, Care, Event, Found, Illness, LambId, Lie, Mouth, Part, Sign, Suck, VetSaid,
+};
 use yeanling_core::flock::Flock;
+use yeanling_core::terms::Change;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, LambTask, State, Task, duties};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, duties};
 
 use super::{Broken, Kept, Law, Scene, broken, judges};
 use crate::nights::story::clock;
@@ -91,6 +94,7 @@ fn sign(scene: &Scene<'_>, last: impl Fn(Animal) -> bool) -> Option<Animal> {
         }
         Event::HandChecked { ewe, found: Found::NeckTight } => Some(Animal::Ewe(*ewe)),
         Event::HandChecked { ewe, found: Found::Lamb(lie) } if *lie != Lie::Normal => Some(Animal::Ewe(*ewe)),
+        Event::Illness(fact) => ill(fact).filter(|animal| last(*animal)),
         Event::VetCalled { animal } => Some(*animal),
         Event::TemperatureTaken { lamb, .. } if last(Animal::Lamb(*lamb)) => {
             colder(scene, *lamb).then_some(Animal::Lamb(*lamb))
@@ -102,6 +106,24 @@ fn sign(scene: &Scene<'_>, last: impl Fn(Animal) -> bool) -> Option<Animal> {
             Care::MouthFelt { lamb, mouth: Mouth::Cold, .. }
             | Care::MouthFelt { lamb, mouth: Mouth::Cool, suck: Suck::Weak | Suck::None },
         ) if last(Animal::Lamb(*lamb)) => Some(Animal::Lamb(*lamb)),
+        _ => None,
+    }
+}
+
+/// What is seen of an animal that is not right is worse where none of it is good news; so is "worse" and "no better".
+fn ill(fact: &Illness) -> Option<Animal> {
+    match fact {
+        Illness::EweSeen { ewe, standing, eating, nothing_out, signs, .. } => {
+            let good = [standing, eating, nothing_out].into_iter().any(|gate| gate.is_good());
+            let good = good || signs.iter().any(|sign| sign.is_good_news());
+            (!good).then_some(Animal::Ewe(*ewe))
+        }
+        Illness::LambSeen { lamb, head_up, swallows, warm, signs } => {
+            let good = [head_up, swallows, warm].into_iter().any(|gate| gate.is_good());
+            let good = good || signs.iter().any(|sign| sign.is_good_news());
+            (!good).then_some(Animal::Lamb(*lamb))
+        }
+        Illness::Changed { animal, change: Change::Same | Change::Worse } => Some(*animal),
         _ => None,
     }
 }
@@ -140,8 +162,19 @@ fn answers(event: &Event, duty: &Duty) -> bool {
         Event::TemperatureTaken { .. } | Event::Care(Care::MouthFelt { .. }) => {
             matches!(duty.task, Task::Lamb(_, LambTask::TakeTemperature))
         }
+        // A look is what a look was asked for, and the finger in the mouth that goes with it.
+        Event::Illness(_) => matches!(
+            duty.task,
+            Task::Ewe(_, EweTask::IllLook { .. })
+                | Task::Lamb(_, LambTask::IllLook { .. } | LambTask::TakeTemperature)
+        ),
         Event::VigorScored { .. } => matches!(duty.task, Task::Lamb(_, LambTask::ScoreVigor)),
-        Event::VetCalled { .. } => matches!(duty.task, Task::Lamb(_, LambTask::CallVet)),
+        // A call that is due today is answered by it; one that is due now is a danger, and is not.
+        Event::VetCalled { .. } => matches!(
+            duty.task,
+            Task::Lamb(_, LambTask::CallVet | LambTask::Ill { now: false, .. })
+                | Task::Ewe(_, EweTask::Ill { now: false, .. })
+        ),
         _ => false,
     }
 }

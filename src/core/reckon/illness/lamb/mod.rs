@@ -51,6 +51,8 @@ pub enum Check {
 pub struct Case {
     /// How old it is, at the most, if known.
     pub age: Option<TimeDelta>,
+    /// How old it was when something was first seen, where that is some time ago; both ages then count.
+    pub first_seen_age: Option<TimeDelta>,
     /// How old it was when its cold began, if it is cold and that is known.
     pub cold_since_age: Option<TimeDelta>,
     /// Whether its head is up.
@@ -100,7 +102,7 @@ impl Case {
 
     /// Younger than that, or nobody knows.
     fn may_be_under(&self, age: TimeDelta) -> bool {
-        self.age.is_none_or(|known| known < age)
+        self.first_seen_age.or(self.age).is_none_or(|known| known < age)
     }
 
     /// So old, or nobody knows.
@@ -300,9 +302,9 @@ fn dull(case: &Case) -> Option<Finding<Row>> {
     if case.has(Sign::CannotStand) {
         return Some(Finding::now(row));
     }
-    case.dull().then(|| match case.age {
-        Some(age) if age < THREE_DAYS => Finding::watch(row, ONE_HOUR).else_now(),
-        Some(_) => Finding::today(row),
-        None => Finding::today(row).looked_at(ONE_HOUR).else_now(),
+    case.dull().then(|| match (case.may_be_under(THREE_DAYS), case.may_be_from(THREE_DAYS)) {
+        (true, false) => Finding::watch(row, ONE_HOUR).else_now(),
+        (false, true | false) => Finding::today(row),
+        (true, true) => Finding::today(row).looked_at(ONE_HOUR).else_now(),
     })
 }

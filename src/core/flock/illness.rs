@@ -1,0 +1,188 @@
+//! What was seen of an animal that is not right, from the first look until it is well again.
+//!
+//! What was asked first of a lamb is what a try of head and swallow and a finger in the mouth are: each is told there too,
+//! so that every hold on milk knows of it.
+
+use super::{Ewe, Flock, Lamb, MouthFelt, Reading};
+use crate::book::{Animal, Illness, Standing};
+use crate::terms::{Change, EweSign, EweStage, Gate, LambSign, Mouth, Onset, Suck, UdderHalf};
+use crate::units::{Moment, TimeDelta};
+
+/// A chin that is wet again after wiping counts from this age on; before it may be wet from birth.
+const WET_CHIN_FROM: TimeDelta = TimeDelta::hours(6);
+
+/// What was seen of a ewe that is not right.
+#[derive(Clone, Debug, PartialEq)]
+pub struct EweIll {
+    /// When.
+    pub at: Moment,
+    /// Where she was in her year, as far as someone said.
+    pub stage: EweStage,
+    /// Whether she stands.
+    pub standing: Gate,
+    /// Whether she eats.
+    pub eating: Gate,
+    /// Whether there is no bleeding and nothing out.
+    pub nothing_out: Gate,
+    /// What was seen.
+    pub signs: Vec<EweSign>,
+    /// Over how long.
+    pub onset: Option<Onset>,
+}
+
+/// What was seen of a lamb that is not right.
+#[derive(Clone, Debug, PartialEq)]
+pub struct LambIll {
+    /// When.
+    pub at: Moment,
+    /// Whether its head is up.
+    pub head_up: Gate,
+    /// Whether it swallows and sucks.
+    pub swallows: Gate,
+    /// Whether it is warm.
+    pub warm: Gate,
+    /// What was seen.
+    pub signs: Vec<LambSign>,
+}
+
+impl LambIll {
+    /// Says whether what was seen holds milk back: a tight belly, or a chin that is wet again after wiping.
+    #[must_use]
+    pub fn holds_milk(&self, lamb: &Lamb) -> bool {
+        let chin = self.signs.iter().any(|sign| matches!(sign, LambSign::WetChin | LambSign::Rattles));
+        self.signs.contains(&LambSign::TightBelly) || chin && lamb.age(self.at) >= WET_CHIN_FROM
+    }
+}
+
+/// A check of both teats.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct UdderSeen {
+    /// When.
+    pub at: Moment,
+    /// The left half.
+    pub left: UdderHalf,
+    /// The right half.
+    pub right: UdderHalf,
+}
+
+/// Something counted over a minute.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Vital {
+    /// When.
+    pub at: Moment,
+    /// Whether breaths were counted, and not the pulse.
+    pub breaths: bool,
+    /// How many.
+    pub per_minute: u16,
+}
+
+/// Returns when it was last said to be well again.
+fn well(changed: &[(Moment, Change)]) -> Option<Moment> {
+    changed.iter().rev().find(|(_, change)| *change == Change::Well).map(|(at, _)| *at)
+}
+
+impl Ewe {
+    /// Returns what was seen of her that is not right since she was last well, oldest first.
+    #[must_use]
+    pub fn illness(&self) -> &[EweIll] {
+        let well = well(&self.changed);
+        let first = self.ill.iter().position(|ill| well.is_none_or(|well| ill.at > well));
+        first.map_or(&[], |first| &self.ill[first..])
+    }
+
+    pub(super) fn is_ill(&self) -> bool {
+        self.lives() && !self.illness().is_empty()
+    }
+}
+
+impl Lamb {
+    /// Returns what was seen of it that is not right since it was last well, oldest first.
+    #[must_use]
+    pub fn illness(&self) -> &[LambIll] {
+        let well = well(&self.changed);
+        let first = self.ill.iter().position(|ill| well.is_none_or(|well| ill.at > well));
+        first.map_or(&[], |first| &self.ill[first..])
+    }
+
+    /// Returns since when its belly or its chin holds milk back, if either does: until the vet allows it, and for nothing
+    /// less.
+    #[must_use]
+    pub fn belly_or_chin(&self) -> Option<Moment> {
+        self.belly_or_chin_by(None)
+    }
+
+    /// Returns the same as it stood at that time.
+    #[must_use]
+    pub fn belly_or_chin_at(&self, then: Moment) -> Option<Moment> {
+        self.belly_or_chin_by(Some(then))
+    }
+
+    fn belly_or_chin_by(&self, then: Option<Moment>) -> Option<Moment> {
+        let by = |at: &Moment| then.is_none_or(|then| *at <= then);
+        let allowed = self.milk_allowed.iter().rev().find(|at| by(at));
+        let since = |ill: &&LambIll| by(&ill.at) && allowed.is_none_or(|allowed| ill.at > *allowed);
+        let mut seen = self.ill.iter().filter(since);
+        seen.find(|ill| ill.holds_milk(self)).map(|ill| ill.at)
+    }
+}
+
+pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, fact: &Illness) {
+    let at = line.at;
+    match fact {
+        Illness::EweSeen { ewe, stage, standing, eating, nothing_out, signs, onset } => {
+            let ill = EweIll {
+                at,
+                stage: *stage,
+                standing: *standing,
+                eating: *eating,
+                nothing_out: *nothing_out,
+                signs: signs.clone(),
+                onset: *onset,
+            };
+            flock.on_ewe(*ewe, |ewe| ewe.ill.push(ill));
+        }
+        Illness::LambSeen { lamb, head_up, swallows, warm, signs } => {
+            let ill =
+                LambIll { at, head_up: *head_up, swallows: *swallows, warm: *warm, signs: signs.clone() };
+            flock.on_lamb(*lamb, |lamb| seen(lamb, ill));
+        }
+        Illness::Changed { animal, change } => match animal {
+            Animal::Ewe(ewe) => flock.on_ewe(*ewe, |ewe| ewe.changed.push((at, *change))),
+            Animal::Lamb(lamb) => flock.on_lamb(*lamb, |lamb| lamb.changed.push((at, *change))),
+        },
+        Illness::EweTemperature { ewe, temperature } => {
+            flock.on_ewe(*ewe, |ewe| ewe.temperatures.push(Reading { at, temperature: *temperature }));
+        }
+        Illness::Pulse { animal, per_minute } => count(flock, *animal, at, false, *per_minute),
+        Illness::Breaths { animal, per_minute } => count(flock, *animal, at, true, *per_minute),
+        Illness::KetonesRead { ewe, ketones } => flock.on_ewe(*ewe, |ewe| ewe.ketones.push((at, *ketones))),
+        Illness::SkinTent { lamb, seconds } => flock.on_lamb(*lamb, |lamb| lamb.tents.push((at, *seconds))),
+        Illness::UdderChecked { ewe, left, right } => flock.on_ewe(*ewe, |ewe| {
+            ewe.udder.push(UdderSeen { at, left: *left, right: *right });
+        }),
+        Illness::MilkAllowed { lamb } => flock.on_lamb(*lamb, |lamb| lamb.milk_allowed.push(at)),
+    }
+}
+
+/// Keeps what was seen of a lamb, and what it says of head, swallow and warmth.
+fn seen(lamb: &mut Lamb, ill: LambIll) {
+    let at = ill.at;
+    if ill.head_up.is_bad() || ill.swallows.is_bad() {
+        lamb.swallow.push((at, false));
+    } else if ill.head_up.is_good() && ill.swallows.is_good() {
+        lamb.swallow.push((at, true));
+    }
+    if ill.warm.is_bad() {
+        let suck = if ill.swallows.is_good() { Suck::Strong } else { Suck::None };
+        lamb.mouth.push(MouthFelt { at, mouth: Mouth::Cold, suck });
+    }
+    lamb.ill.push(ill);
+}
+
+fn count(flock: &mut Flock, animal: Animal, at: Moment, breaths: bool, per_minute: u16) {
+    let vital = Vital { at, breaths, per_minute };
+    match animal {
+        Animal::Ewe(ewe) => flock.on_ewe(ewe, |ewe| ewe.vitals.push(vital)),
+        Animal::Lamb(lamb) => flock.on_lamb(lamb, |lamb| lamb.vitals.push(vital)),
+    }
+}
