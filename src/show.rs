@@ -203,7 +203,10 @@ impl Shown {
                 draft.with(|draft| farm.view(farm.now(), from.get(), |view| page(screen, view, draft)));
             (screen, page)
         });
-        let above: Memo<Vec<Arc<Block>>> = Memo::new(move |_| farm.view(farm.now(), from.get(), standing));
+        let above: Memo<Vec<Arc<Block>>> = Memo::new(move |_| {
+            let screen = screen.get();
+            farm.view(farm.now(), from.get(), |view| standing(view, screen))
+        });
         let top = Memo::new(move |_| farm.top());
         let undo = Memo::new(move |_| {
             let last = farm.last();

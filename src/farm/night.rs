@@ -1,7 +1,7 @@
 //! The night watch of this phone: the screen held awake, the alarm armed, and what it rings for.
 //!
 //! It rings for what becomes due, and again for what becomes late, once each; what was due when the night's screen
-//! opened stands on it and does not ring.
+//! opened stands on it and does not ring, nor does what can wait for the next round.
 //!
 //! The alarm belongs to the Night screen. No web page rings with the phone locked, so nothing else pretends to: the
 //! screen says so, and hands the alarms to the phone's calendar. What is due when it opens does not ring, it stands
@@ -115,8 +115,8 @@ impl Farm {
 
     /// Hears what is due at `now`, and rings for what has become so.
     pub fn hear(self, duties: &[Duty], now: Moment) {
-        let due: Vec<Told> =
-            duties.iter().map(|duty| Told::of(duty, now)).filter(|told| told.state > State::Coming).collect();
+        let rings = |told: &Told| told.state > State::Coming && told.task.rings();
+        let due: Vec<Told> = duties.iter().map(|duty| Told::of(duty, now)).filter(rings).collect();
         let ahead = |at: &Moment| at.since(now) > TimeDelta::zero();
         self.change_night(|night| {
             night.next = duties.iter().flat_map(|duty| [duty.comes(), duty.late]).filter(ahead).min();

@@ -15,7 +15,7 @@ use crate::lamb_row::lamb_row;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet, timeline, withheld};
+use crate::{Action, Button, Screen, Sheet, due_now, timeline, withheld};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -30,6 +30,9 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     }
     if ewe.lives() {
         blocks = blocks.then(withheld::notice(view, Animal::Ewe(ewe.id)));
+    }
+    if ewe.lives() {
+        blocks = blocks.then(due_now::blocks(view, Animal::Ewe(ewe.id)));
     }
     if let Some(odd) = odd_birth(view, ewe) {
         blocks = blocks.notice("odd", NoticeKind::Calm, odd, []);

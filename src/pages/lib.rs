@@ -13,6 +13,7 @@ mod button;
 pub mod chart;
 mod cold_lamb;
 mod draft;
+mod due_now;
 mod duty_ribbon;
 mod erase;
 pub mod everyone;

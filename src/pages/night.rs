@@ -35,7 +35,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let foot = foot(view, draft, coming.first().copied(), vet::says(&comes));
     let clock = Blocks::new()
         .group("night-top", Shape::NightTop, top(view))
-        .then(standing(view))
+        .then(standing(view, Screen::Night))
         .then(comes)
         .group("night-foot", Shape::NightFoot, foot);
     let blocks = Blocks::new().group("night", Shape::Night, clock).group("ringing", Shape::Alert, ring(view));

@@ -134,6 +134,43 @@ pub struct Pin {
     pub title: String,
 }
 
+/// Pins that would lie on each other, as one with their count.
+#[derive(Clone, Debug, PartialEq)]
+pub struct Gathered {
+    /// Where it stands, 0 to 1.
+    pub at: f64,
+    /// The shape of all of them; a disc where they differ.
+    pub shape: PinShape,
+    /// What they were, for the pointer that rests on it.
+    pub title: String,
+    /// How many.
+    pub count: usize,
+}
+
+/// Two pins nearer than this share of the strip would lie on each other on a narrow phone: 14 px of 280 (ours).
+const PIN_WIDE: f64 = 0.05;
+
+/// Returns the pins as they can be told apart, from start to end.
+#[must_use]
+pub fn gather(pins: &[Pin]) -> Vec<Gathered> {
+    let mut pins: Vec<&Pin> = pins.iter().collect();
+    pins.arrange_by(|one, other| one.at.total_cmp(&other.at));
+    let mut all: Vec<Gathered> = Vec::new();
+    for pin in pins {
+        match all.last_mut().filter(|last| pin.at - last.at < PIN_WIDE) {
+            Some(last) => {
+                last.count += 1;
+                last.title = format!("{}, {}", last.title, pin.title);
+                last.shape = if last.shape == pin.shape { pin.shape } else { PinShape::Dot };
+            }
+            None => {
+                all.push(Gathered { at: pin.at, shape: pin.shape, title: pin.title.clone(), count: 1 });
+            }
+        }
+    }
+    all
+}
+
 /// A tick with its guessed width and the narrowest strip that has room for it, both in em of its own type.
 #[derive(Debug)]
 pub struct Placed {
@@ -227,6 +264,23 @@ mod tests {
     #[test]
     fn the_ends_stay_on_the_narrowest_strip() {
         check(&[(0.0, "01:48"), (0.05, "1 h"), (1.0, "01:48")], 14, &["01:48", "01:48"]);
+    }
+
+    #[test]
+    fn pins_that_would_lie_on_each_other_are_counted() {
+        let pin = |at, shape| Pin { at, shape, title: format!("at {at}") };
+        let told = |pins: &[Pin]| -> Vec<(f64, usize, PinShape)> {
+            gather(pins).into_iter().map(|one| (one.at, one.count, one.shape)).collect()
+        };
+        let apart = [pin(0.1, PinShape::Bar), pin(0.2, PinShape::Ring)];
+        assert_eq!(told(&apart), [(0.1, 1, PinShape::Bar), (0.2, 1, PinShape::Ring)]);
+        let near = [pin(0.12, PinShape::Ring), pin(0.1, PinShape::Bar), pin(0.13, PinShape::Ring)];
+        assert_eq!(told(&near), [(0.1, 3, PinShape::Dot)]);
+        let same = [pin(0.5, PinShape::Dot), pin(0.51, PinShape::Dot)];
+        assert_eq!(
+            (told(&same), gather(&same)[0].title.as_str()),
+            (vec![(0.5, 2, PinShape::Dot)], "at 0.5, at 0.51")
+        );
     }
 
     #[test]

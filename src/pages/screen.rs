@@ -226,6 +226,21 @@ impl Screen {
         }
     }
 
+    /// Says whether hands are at an animal on it: what can wait, such as a backup, is not told there.
+    #[must_use]
+    pub const fn is_at_work(self) -> bool {
+        matches!(
+            self,
+            Self::Lambing
+                | Self::LambingEwe(_)
+                | Self::LambingUnknown
+                | Self::LambingLamb(_)
+                | Self::ColdLamb(_)
+                | Self::BottleRound
+                | Self::Night
+        )
+    }
+
     /// Says whether it is about one animal, group, pen, topic or part: the way back leads to its row in the list it was opened from.
     #[must_use]
     pub const fn is_of_one(self) -> bool {

@@ -50,7 +50,7 @@ pub fn top(farm_name: &str, saving: &Saving) -> Top {
 
 /// Returns what stands above every screen while it is so.
 #[must_use]
-pub fn standing(view: &View) -> Vec<Arc<Block>> {
+pub fn standing(view: &View, screen: Screen) -> Vec<Arc<Block>> {
     let phone: &Phone = &view.phone;
     let mut blocks = Blocks::new();
     if view.made_up {
@@ -74,7 +74,7 @@ pub fn standing(view: &View) -> Vec<Arc<Block>> {
     if phone.lost_lines > 0 {
         blocks = blocks.notice("broken", NoticeKind::Warn, frame::broken(phone.lost_lines), []);
     }
-    if let Some(births) = phone.unsent {
+    if let Some(births) = phone.unsent.filter(|_| !screen.is_at_work()) {
         let send = Button::new("send", hand_over::GO_SEND, Action::Go(Screen::Share)).small();
         blocks = blocks.notice("unsent", NoticeKind::Warn, hand_over::unsent(births), [send]);
     }

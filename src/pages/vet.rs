@@ -122,7 +122,7 @@ fn asks(block: &Arc<Block>) -> bool {
     let said = |text: &Text| text.spans().iter().any(|span| is_said(&span.text));
     let own = match &block.kind {
         Kind::Group(it) if it.hidden => return false,
-        Kind::Row(it) => said(&it.kind) || said(&it.text) || said(&it.says),
+        Kind::Row(it) => [&it.kind, &it.text, &it.step, &it.says].into_iter().any(said),
         Kind::Line(it) => said(&it.text),
         Kind::List(it) => it.items.iter().any(|item| said(&item.text) || said(&item.note)),
         Kind::Caution(lines) => lines.iter().any(said),

@@ -30,6 +30,10 @@ pub const WATER: &str = "Water";
 pub const TODAY: &str = "In 24 hours";
 /// Notes the feed.
 pub const TICK: &str = "Fed";
+/// Notes all that are due with what is planned: "All 3 fed".
+pub fn all_fed(lambs: usize) -> String {
+    format!("All {lambs} fed")
+}
 /// Opens the sheet for a feed that cannot be ticked.
 pub const OPEN: &str = "Feed…";
 /// Opens the sheet for another amount.

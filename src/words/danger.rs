@@ -63,6 +63,15 @@ pub fn headline(danger: &LambDanger, system: System) -> String {
     format!("{}: {}", sign(danger, system), step(danger.step, danger.no_swallow))
 }
 
+/// Returns what a danger's task says as its sign and its next step, the step as a sentence of its own.
+pub fn sign_and_step(task: &str) -> (String, String) {
+    let (sign, step) = task.split_once(": ").unwrap_or((task, ""));
+    let at = step.find(char::is_alphabetic).unwrap_or(0);
+    let mut letters = step[at..].chars();
+    let first = letters.next().map(|letter| letter.to_uppercase().to_string()).unwrap_or_default();
+    (sign.to_owned(), format!("{}{first}{}", &step[..at], letters.as_str()))
+}
+
 /// Returns the sign and the step with what is known of the vet behind them.
 pub fn then(task: &str, called: &str) -> String {
     format!("{task} · {called}")

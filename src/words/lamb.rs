@@ -5,7 +5,7 @@ use yeanling_core::practice::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Hold, hold_milk};
 
-use super::common::{clock, day_and_clock, mass, temperature, temperature_both};
+use super::common::{clock, day_and_clock, mass, span, temperature, temperature_both};
 use super::{animals, life};
 
 /// Leads to the ewe that she became.
@@ -56,6 +56,16 @@ pub const REMARK: &str = "Remark";
 pub const DIED: &str = "Died";
 /// Asks the vigor.
 pub const VIGOR_ASK: &str = "How is it at five minutes?";
+/// Asks the vigor of a lamb so old: what was meant for five minutes is not said of one of an hour.
+pub fn vigor_ask(age: TimeDelta) -> String {
+    if age <= TimeDelta::minutes(10) {
+        VIGOR_ASK.to_owned()
+    } else {
+        format!("How is it now, at {}?", span(age))
+    }
+}
+/// Says what a score is worth that comes late.
+pub const VIGOR_LATE: &str = "Meant for five minutes. So late a score says little.";
 /// Leads to the ewe that rears it.
 pub fn reared_by(ewe: &str) -> String {
     format!("Reared by {ewe}")

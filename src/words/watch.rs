@@ -1,12 +1,11 @@
 //! What the Watch says of each duty.
 
-use yeanling_core::book::{DutyKind, VigorScale};
-use yeanling_core::flock::Scored;
+use yeanling_core::book::DutyKind;
 use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble};
 
-use super::common::{clock, day_and_clock, span, volume};
+use super::common::{day_and_clock, span, volume};
 use super::{danger, illness, labor};
 
 /// Starts a lambing.
@@ -72,10 +71,9 @@ fn ewe_task(task: EweTask) -> String {
         EweTask::Afterbirth { vet: true, hanging: true } => {
             "Afterbirth still hangs: *call your vet*. Never pull it".to_owned()
         }
-        EweTask::Afterbirth { vet: false, hanging: false } => "Afterbirth passed? Never pull it".to_owned(),
-        EweTask::Afterbirth { vet: true, hanging: false } => {
-            "Afterbirth not seen: *call your vet*. Never pull it".to_owned()
-        }
+        EweTask::Afterbirth { vet: false, hanging: false } => AFTERBIRTH.to_owned(),
+        // Nobody said how she is: that is asked before a vet is called.
+        EweTask::Afterbirth { vet: true, hanging: false } => AFTERBIRTH_VET.to_owned(),
         EweTask::LetOut => "Ready to turn out".to_owned(),
         EweTask::Ill { now, row } => illness::ewe_task(now, row),
         EweTask::IllLook { check, row } => {
@@ -126,6 +124,44 @@ fn lamb_task(task: LambTask, system: System) -> String {
         }
         LambTask::WeaningCheck { ready: true } => "Can be weaned".to_owned(),
         LambTask::WeaningCheck { ready: false } => "Ready to wean? Weigh it, note its solids".to_owned(),
+    }
+}
+
+/// Returns the same for a line of the Watch, where the time stands beside it: what comes first is said first.
+pub fn job(task: Task, system: System) -> String {
+    match task {
+        Task::Lamb(_, LambTask::FirstMilk { last_call: false, hold: false, check: true }) => {
+            "*Temperature first*".to_owned()
+        }
+        Task::Lamb(_, LambTask::FirstMilk { last_call: true, hold: false, .. }) => {
+            "Last call: *feed it* or call your vet".to_owned()
+        }
+        Task::Ewe(_, EweTask::HandCheck { step_in: true }) => "*Assist, or call your vet*".to_owned(),
+        Task::Lamb(_, LambTask::Hollow { hold: false, check: true }) => {
+            "Belly hollow: *temperature first*".to_owned()
+        }
+        Task::Lamb(..) | Task::Ewe(..) => self::task(task, system),
+    }
+}
+
+/// Returns how much more is due for the same animal: "2 more"; nothing when nothing is.
+pub fn more(more: usize) -> String {
+    if more == 0 { String::new() } else { format!("{more} more") }
+}
+
+/// Returns how a job stands: of first milk how long it has been unfed; and what is later than the job.
+pub fn need(job: &Duty, later: Option<&Duty>, now: Moment) -> String {
+    let state = job.state(now);
+    let unfed = matches!(job.task, Task::Lamb(_, LambTask::FirstMilk { .. })) && state > State::Coming;
+    let need = match (state, unfed) {
+        (State::Late, true) => format!("*late*: {} unfed", span(now.since(job.since))),
+        (State::Now | State::Danger, true) => format!("{} unfed", span(now.since(job.since))),
+        (State::Late, false) => format!("*late* by {}", span(now.since(job.due))),
+        (State::Danger | State::Now | State::Coming, _) => when(job, now),
+    };
+    match later {
+        Some(later) => format!("{need} · *late*: {}", kind(later.task.kind())),
+        None => need,
     }
 }
 
@@ -280,21 +316,6 @@ pub fn coming(count: usize) -> String {
     format!("{count} coming")
 }
 
-/// Returns what stands behind the time left: "left for first milk · 1 h 24 min old".
-pub fn left(age: &str) -> String {
-    format!("left for first milk · {age}")
-}
-
-/// Returns what stands behind the time left when a newborn was seen to suck: "left for first milk · sucked 05:27".
-pub fn left_sucked(sucked: Moment) -> String {
-    format!("left for first milk · sucked {}", clock(sucked))
-}
-
-/// Returns what stands behind the time left when a newborn was fed by hand last: "left for first milk · fed 05:27".
-pub fn left_fed(fed: Moment) -> String {
-    format!("left for first milk · fed {}", clock(fed))
-}
-
 /// Returns what stands behind its age when a newborn has had nothing and should have: "without milk · 22 h 58 min left".
 pub fn no_milk(left: &str) -> String {
     format!("without milk · {left} left for it")
@@ -317,7 +338,65 @@ pub const TONIGHT: &str = "May lamb tonight";
 /// A round with the bottle.
 pub const ROUND: &str = "Bottle round";
 /// Puts a duty off.
-pub const LATER: &str = "later…";
+pub const LATER: &str = "Snooze…";
+/// Heads what is due for one animal, on its own page.
+pub const DUE: &str = "Due now";
+/// Heads a lamb that no ewe rears.
+pub const NO_EWE: &str = "No ewe rears it";
+/// Says so beside its name.
+pub const NO_EWE_SOFT: &str = "no ewe";
+/// Notes of several ewes that the afterbirth passed.
+pub const ALL_PASSED: &str = "All passed";
+/// The same for those who listen.
+pub const ALL_PASSED_NAME: &str = "All passed, all of these ewes";
+/// It was seen up.
+pub const TICK_UP: &str = "up";
+/// Its navel was dipped.
+pub const TICK_DIPPED: &str = "dipped";
+/// It was seen to suck.
+pub const TICK_SUCKED: &str = "sucked";
+/// It was fed by hand.
+pub const TICK_FED: &str = "fed";
+
+/// Returns what was done, a tick each: "✓ up ✓ dipped".
+pub fn ticks<'a>(done: impl Iterator<Item = &'a str>) -> String {
+    done.map(|word| format!("✓\u{a0}{word}")).collect::<Vec<_>>().join(" ")
+}
+
+/// Returns the head of a family's card: "Ewe 3 · Pen 4".
+pub fn family(ewe: &str, pen: Option<&str>) -> String {
+    pen.map_or_else(|| ewe.to_owned(), |pen| format!("{ewe} · {pen}"))
+}
+
+/// Returns whom a ewe rears that another bore: "rears 3c".
+pub fn rears(lambs: &[String]) -> String {
+    format!("rears {}", lambs.join(", "))
+}
+
+/// Returns how many of her own a ewe rears.
+pub fn rears_own(lambs: usize) -> String {
+    match lambs {
+        0 => String::new(),
+        1 => "single".to_owned(),
+        2 => "twins".to_owned(),
+        3 => "triplets".to_owned(),
+        more => format!("{more} lambs"),
+    }
+}
+
+/// Returns who rears a lamb of another: "with Ewe 12".
+pub fn with_ewe(ewe: &str) -> String {
+    format!("with {ewe}")
+}
+
+/// Heads the ewes of whom the same is asked.
+pub fn afterbirths(vet: bool, ewes: usize) -> String {
+    let asks = if vet { AFTERBIRTH_VET } else { AFTERBIRTH };
+    format!("{ewes} ewes: {}", asks.replace('*', ""))
+}
+
+const AFTERBIRTH: &str = "Afterbirth passed? Never pull it";
+const AFTERBIRTH_VET: &str = "Afterbirth not seen. Bright and eating? If not, *call your vet*. Never pull it";
 /// Asks until when.
 pub const LATER_ASK: &str = "Until when can it wait?";
 
@@ -337,18 +416,6 @@ pub fn later_until(most: &str, none: bool) -> String {
         format!("It cannot wait: its limit is {most}.")
     } else {
         format!("At most until {most}. It stays on the Watch and comes back by itself.")
-    }
-}
-
-/// Returns a vigor score with its scale, so that a high number is never taken for a good one.
-pub fn vigor(scored: &Scored) -> String {
-    let score = scored.score;
-    match (scored.scale, score) {
-        (VigorScale::FourGrade, 1) => "grade 1, lively".to_owned(),
-        (VigorScale::FourGrade, 4..) => format!("grade {score}, *failing*"),
-        (VigorScale::FourGrade, _) => format!("grade {score} (1 best)"),
-        (VigorScale::TenPoint, _) => format!("{score} of 10 points"),
-        (VigorScale::EightPoint, _) => format!("{score} of 8 points (adapted)"),
     }
 }
 

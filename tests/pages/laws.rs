@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, hold_milk};
-use yeanling_pages::block::Kind;
+use yeanling_pages::block::{Kind, RowLook};
 use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
@@ -19,6 +19,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(empty(page));
     wrong.extend(milk(phone, page));
     wrong.extend(well(phone, page));
+    wrong.extend(watch(screen, page));
     wrong.extend(gate(phone, screen, page));
     wrong.extend(vet(page));
     wrong.extend(html::broken(phone, screen, page));
@@ -153,6 +154,36 @@ fn well(phone: &Phone, page: &Page) -> Vec<String> {
     wrong
 }
 
+/// On the Watch what is in danger is pinned, as a card in full ink; every other animal is a line with one button and at most
+/// one other; one ribbon alone is shown, and no figure.
+fn watch(screen: Screen, page: &Page) -> Vec<String> {
+    if screen != Screen::Watch {
+        return Vec::new();
+    }
+    let (mut wrong, mut ribbons, mut calmer) = (Vec::new(), 0, false);
+    for block in page.all() {
+        match &block.kind {
+            Kind::Ribbon(_) => ribbons += 1,
+            Kind::Figure(_) => wrong.push("a figure stands on the Watch".to_owned()),
+            Kind::Row(row) if row.look != RowLook::Paper => {
+                let danger = row.state == yeanling_pages::State::Danger;
+                if danger && (calmer || row.look != RowLook::Solid) {
+                    wrong.push(format!("{:?} is in danger and not pinned", row.name));
+                }
+                calmer |= row.look != RowLook::Solid;
+                if !danger && row.others.len() > 1 {
+                    wrong.push(format!("{:?} has {} buttons more", row.name, row.others.len()));
+                }
+            }
+            _ => {}
+        }
+    }
+    if ribbons > 1 {
+        wrong.push(format!("{ribbons} ribbons stand on the Watch"));
+    }
+    wrong
+}
+
 /// Every button that notes is accepted by the gate, or says in words why not.
 fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
     let mut wrong = Vec::new();
@@ -224,7 +255,7 @@ fn orders(block: &Block) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use yeanling_core::book::Event;
-    use yeanling_pages::block::{Field, FieldKind, Row};
+    use yeanling_pages::block::{Field, FieldKind, Row, RowLook};
     use yeanling_pages::{Action, Blocks, Button, Page, Screen, State};
 
     use super::broken;
@@ -259,6 +290,15 @@ mod tests {
         bites(&phone, Blocks::new().rows("rows", [("row-7a", row)]), "more is due");
         bites(&phone, Blocks::new().text("NaN ml"), "no words for people");
         bites(&phone, Blocks::new().text("two  rooms"), "no words for people");
+        let on_watch = |row: Row| {
+            let page = Page::new("A page").blocks(Blocks::new().rows("rows", [("row-7a", row)]));
+            broken(&phone, Screen::Watch, &page)
+        };
+        let below = Row::new("7a").look(RowLook::Line).says(State::Danger, "failing");
+        assert!(on_watch(below).iter().any(|one| one.contains("not pinned")));
+        let more = ["one", "two"].map(|key| Button::new(key, key, Action::Close));
+        let many = Row::new("7a").look(RowLook::Line).others(more);
+        assert!(on_watch(many).iter().any(|one| one.contains("2 buttons more")));
         let field = || Field::new("Weight", FieldKind::Decimal, "");
         bites(&phone, Blocks::new().field("one", field()).field("one", field()), "two blocks are");
         bites(&phone, Blocks::new().button(Button::new("empty", " ", Action::Close)), "says nothing");

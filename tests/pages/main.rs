@@ -2,6 +2,7 @@
 
 mod both_units;
 mod bottle_round;
+mod busy;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;

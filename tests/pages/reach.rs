@@ -65,6 +65,7 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
                 LineLook::To(to) | LineLook::NightNext(to) => add(&it.text.plain(), "", &Action::Go(to)),
                 _ => {}
             },
+            Kind::Family(it) => it.to.iter().for_each(|to| add(&it.title, "", &Action::Go(*to))),
             Kind::Row(it) => it.to.iter().for_each(|to| add(&it.name, "", &Action::Go(*to))),
             _ => {}
         }

@@ -197,6 +197,13 @@ impl Task {
         }
     }
 
+    /// Says whether a phone on the nail rings for it: a score, a weight, a ring or a pen waits for the next round, and stands
+    /// on the clock until then (ours).
+    #[must_use]
+    pub const fn rings(self) -> bool {
+        self.weight() < LambTask::ScoreVigor.weight()
+    }
+
     /// Says whether both ask the same of the same animal, whatever volume or step either names.
     #[must_use]
     pub fn asks_the_same(self, other: Self) -> bool {

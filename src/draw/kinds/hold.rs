@@ -4,7 +4,7 @@ use yeanling_pages::block::{Card, Fold, Group, Notice, NoticeKind, Row, RowLook,
 use yeanling_pages::{Key, Text};
 use yeanling_words::lambing;
 
-use super::{button, class, mark, night};
+use super::{button, class, family, mark, night};
 use crate::node::{Element, Node, el};
 
 pub(super) fn section(key: &Key, it: &Section) -> Element {
@@ -58,8 +58,12 @@ pub(super) fn group(key: &Key, it: &Group) -> Element {
 
 /// A duty as a row: whose it is, what to do, how it stands, and the one press that does it.
 pub(super) fn row(it: &Row) -> Element {
-    if it.look == RowLook::Night {
-        return night::row(it);
+    match it.look {
+        RowLook::Paper => {}
+        RowLook::Line => return family::line(it, None),
+        RowLook::Alone(ground) => return family::line(it, Some(ground)),
+        RowLook::Solid => return family::solid(it),
+        RowLook::Night => return night::row(it),
     }
     let line = |class, text: &Text| (!text.is_empty()).then(|| Node::from(el("span", class).said(text)));
     let head = el("span", "row-head")
@@ -78,7 +82,6 @@ pub(super) fn row(it: &Row) -> Element {
     let body = has_body.then(|| el("div", "row-body").blocks(&it.inside).into());
     el("li", "row")
         .has("data-state", it.state.key())
-        .has_some("data-size", it.size.map(yeanling_pages::State::key))
         .has("data-body", has_body.to_string())
         .with(el("div", "row-top").with(words).all(action))
         .all(body)

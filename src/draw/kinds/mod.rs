@@ -2,6 +2,7 @@
 
 mod button;
 mod chart;
+mod family;
 mod hold;
 mod input;
 mod keypad;
@@ -27,6 +28,7 @@ pub(crate) fn node(block: &Block) -> Element {
         Kind::Fold(it) => hold::fold(it),
         Kind::Group(it) => hold::group(key, it),
         Kind::Rows(rows) => el("ul", "rows").has("role", "list").blocks(rows),
+        Kind::Family(it) => family::family(key, it),
         Kind::Row(it) => hold::row(it),
         Kind::Notice(it) => hold::notice(it),
         Kind::Keypad(it) => keypad::keypad(it),
@@ -66,7 +68,6 @@ const fn class(shape: Shape) -> &'static str {
         Shape::Shown => "shown",
         Shape::Answers => "answers",
         Shape::Answer => "answer",
-        Shape::Others => "others",
         Shape::LaborDue => "labor-due",
         Shape::Living | Shape::NotLiving => "lambing-living",
         Shape::LambingSeen => "lambing-seen",

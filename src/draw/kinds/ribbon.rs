@@ -1,7 +1,9 @@
 //! A strip of time: its stretches, what was done pinned to it, now, and the labels under it.
 
 use yeanling_pages::Key;
-use yeanling_pages::ribbon::{HEIGHT, Pin, PinShape, Placed, Ribbon, RibbonKind, Stretch, percent, place};
+use yeanling_pages::ribbon::{
+    Gathered, HEIGHT, PinShape, Placed, Ribbon, RibbonKind, Stretch, gather, percent, place,
+};
 
 use crate::node::{Element, Node, el};
 
@@ -21,7 +23,7 @@ pub(super) fn ribbon(key: &Key, it: &Ribbon) -> Element {
     let strip = el("svg", "ribbon-strip").has("aria-hidden", "true").all(lines);
     let strip = strip.all(it.stretches.iter().map(|one| stretch(one, &hatch)));
     let strip = strip.all(it.stretches.iter().skip(1).map(gap));
-    let pins = el("svg", "ribbon-pins").has("aria-hidden", "true").all(it.pins.iter().map(pin));
+    let pins = el("svg", "ribbon-pins").has("aria-hidden", "true").all(gather(&it.pins).iter().map(pin));
     let ticks = el("div", "ribbon-ticks").has("aria-hidden", "true");
     el("div", "ribbon")
         .has("role", "img")
@@ -56,7 +58,19 @@ fn gap(one: &Stretch) -> Node {
         .into()
 }
 
-fn pin(pin: &Pin) -> Node {
+fn pin(pin: &Gathered) -> Node {
+    let title = el("title", "").with(pin.title.as_str());
+    if pin.count > 1 {
+        let number = el("text", "ribbon-count").has("text-anchor", "middle").has("y", "5");
+        return el("svg", "ribbon-pin")
+            .has("data-shape", "many")
+            .has("x", percent(pin.at))
+            .has("y", "26")
+            .with(title)
+            .with(el("circle", "").has("r", "9"))
+            .with(number.with(pin.count.to_string().as_str()))
+            .into();
+    }
     let (key, shape) = match pin.shape {
         PinShape::Ring => ("ring", "M0-5a5 5 0 1 1 0 10a5 5 0 1 1 0-10z"),
         PinShape::Dot => ("dot", "M0-5a5 5 0 1 1 0 10a5 5 0 1 1 0-10z"),
@@ -67,7 +81,7 @@ fn pin(pin: &Pin) -> Node {
         .has("data-shape", key)
         .has("x", percent(pin.at))
         .has("y", "26")
-        .with(el("title", "").with(pin.title.as_str()))
+        .with(title)
         .with(el("path", "ribbon-halo").has("d", shape))
         .with(el("path", "").has("d", shape))
         .into()

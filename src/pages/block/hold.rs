@@ -68,8 +68,6 @@ pub enum Shape {
     Answers,
     /// One answer: its label and its figure.
     Answer,
-    /// Buttons under a row.
-    Others,
     /// What is due for a ewe at work.
     LaborDue,
     /// All that is noted of a lamb that lives.
@@ -111,16 +109,18 @@ pub struct Row {
     pub kind: Text,
     /// What to do.
     pub text: Text,
+    /// What to do about it, where its text is what was seen.
+    pub step: Text,
     /// How it stands, in words.
     pub says: Text,
     /// How it stands.
     pub state: State,
-    /// Whose size it keeps while it stands in the place of another state; without one it takes that of its own.
-    pub size: Option<State>,
     /// Where its words lead.
     pub to: Option<Screen>,
     /// The one press that does it.
     pub action: Option<Button>,
+    /// What else can be pressed for it, under that.
+    pub others: Vec<Button>,
     /// More about it.
     pub inside: Vec<Arc<Block>>,
 }
@@ -131,6 +131,12 @@ pub enum RowLook {
     /// On paper, with its button beside it.
     #[default]
     Paper,
+    /// A line of its card: its job, its time, one button in a fixed place.
+    Line,
+    /// The same on a card of its own, whose ground speaks so loudly.
+    Alone(State),
+    /// A card in full ink, for what a life hangs on.
+    Solid,
     /// In words alone, to be read from afar at night.
     Night,
 }
@@ -187,13 +193,20 @@ impl Row {
             name: name.into(),
             kind: Text::default(),
             text: Text::default(),
+            step: Text::default(),
             says: Text::default(),
             state: State::Coming,
-            size: None,
             to: None,
             action: None,
+            others: Vec::new(),
             inside: Vec::new(),
         }
+    }
+
+    /// The same in another look.
+    #[must_use]
+    pub fn look(self, look: RowLook) -> Self {
+        Self { look, ..self }
     }
 
     /// The same, to be read from afar at night.
@@ -214,16 +227,16 @@ impl Row {
         Self { text: text.into(), ..self }
     }
 
+    /// The same with what to do about what its text says.
+    #[must_use]
+    pub fn step(self, step: impl Into<Text>) -> Self {
+        Self { step: step.into(), ..self }
+    }
+
     /// The same with how it stands.
     #[must_use]
     pub fn says(self, state: State, says: impl Into<Text>) -> Self {
         Self { state, says: says.into(), ..self }
-    }
-
-    /// The same in the size of another state, if there is one.
-    #[must_use]
-    pub fn sized(self, size: Option<State>) -> Self {
-        Self { size, ..self }
     }
 
     /// The same, leading somewhere.
@@ -236,6 +249,12 @@ impl Row {
     #[must_use]
     pub fn action(self, action: impl Into<Option<Button>>) -> Self {
         Self { action: action.into(), ..self }
+    }
+
+    /// The same with what else can be pressed for it.
+    #[must_use]
+    pub fn others(self, others: impl IntoIterator<Item = Button>) -> Self {
+        Self { others: others.into_iter().collect(), ..self }
     }
 
     /// The same with more about it.

@@ -1,6 +1,7 @@
 //! What a page is made of. A key is unique on its page: the same thing has the same key next minute, so that its element,
 //! its focus and its caret stay.
 
+mod family;
 mod hold;
 mod input;
 mod read;
@@ -15,6 +16,7 @@ use crate::chart::Chart;
 use crate::ribbon::Ribbon;
 use crate::text::Text;
 
+pub use family::*;
 pub use hold::*;
 pub use input::*;
 pub use shown::*;
@@ -46,6 +48,8 @@ pub enum Kind {
     Group(Group),
     /// Rows under each other; each is a `Row`.
     Rows(Vec<Arc<Block>>),
+    /// The animals of one family on one card.
+    Family(Family),
     /// One animal, one duty.
     Row(Row),
     /// What the page wants read.

@@ -27,6 +27,7 @@ impl Block {
             Kind::Fold(it) => it.inside.iter().collect(),
             Kind::Group(it) => it.inside.iter().collect(),
             Kind::Rows(inside) => inside.iter().collect(),
+            Kind::Family(it) => it.lines.iter().collect(),
             Kind::Row(it) => it.inside.iter().collect(),
             Kind::Notice(it) => it.inside.iter().collect(),
             Kind::Keypad(it) => it.inside.iter().chain(&it.below).collect(),
@@ -63,7 +64,8 @@ impl Block {
         match &self.kind {
             Kind::Section(it) => it.aside.iter().collect(),
             Kind::Card(it) => it.action.iter().collect(),
-            Kind::Row(it) => it.action.iter().collect(),
+            Kind::Family(it) => it.action.iter().collect(),
+            Kind::Row(it) => it.action.iter().chain(&it.others).collect(),
             Kind::Notice(it) => it.buttons.iter().collect(),
             Kind::Line(it) => it.buttons.iter().collect(),
             Kind::List(it) => it.items.iter().flat_map(|item| &item.buttons).collect(),
@@ -108,7 +110,11 @@ impl Block {
         match &self.kind {
             Kind::Section(it) => all.push(it.title.clone()),
             Kind::Fold(it) => all.push(it.label.plain()),
-            Kind::Row(it) => all.extend([it.name.clone(), it.kind.plain(), it.text.plain(), it.says.plain()]),
+            Kind::Family(it) => all.extend([it.title.clone(), it.aside.plain()]),
+            Kind::Row(it) => {
+                let texts = [&it.kind, &it.text, &it.step, &it.says];
+                all.extend(std::iter::once(it.name.clone()).chain(texts.map(Text::plain)));
+            }
             Kind::Line(it) => all.push(it.text.plain()),
             Kind::Heading(it) => all.push(it.text.clone()),
             Kind::List(it) => {

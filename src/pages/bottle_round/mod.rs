@@ -36,7 +36,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         blocks = blocks.remark(words::ALL_FED, []);
     }
     let used = Mass::from_kilograms(round.used);
-    page.under(under).blocks(
+    page.under(under).thumb(all_fed(&round)).blocks(
         blocks
             .section("mix", words::MIX, mix(view, &round))
             .section("fed", words::FED, rows("fed-rows", &round.fed))
@@ -44,6 +44,17 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .section("day", words::TODAY, day(view, &round))
             .then(powder::blocks(view, &draft.fields, &lambs.to_string(), used)),
     )
+}
+
+/// The whole round with one tap, where each of several may be fed what is planned.
+fn all_fed(round: &Round) -> Blocks {
+    let feeds: Vec<Event> =
+        round.to_feed.iter().filter_map(|one| one.feed.clone().filter(|_| !one.held)).collect();
+    if feeds.len() < 2 || feeds.len() < round.to_feed.len() {
+        return Blocks::new();
+    }
+    let label = words::all_fed(feeds.len());
+    Blocks::new().button(Button::new("all-fed", label, Action::Note(feeds)).big())
 }
 
 /// One lamb: what it gets with its tick, how its day stands, and another amount.

@@ -24,7 +24,7 @@ use crate::draft::Draft;
 use crate::milk_ribbon::milk_ribbon;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Effect, Reason, Screen, Sheet, timeline, withheld};
+use crate::{Action, Button, Effect, Reason, Screen, Sheet, due_now, timeline, withheld};
 
 /// What only this screen knows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -89,8 +89,10 @@ fn living(view: &View, lamb: &Lamb) -> Blocks {
     let ill = Action::Go(Screen::IllLamb(lamb.id));
     let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id))
         .then(in_danger(view, lamb))
+        .then(due_now::blocks(view, Animal::Lamb(lamb.id)))
         .button(Button::new("not-right", illness::lamb::NOT_RIGHT, ill));
-    if newborn {
+    // In danger the long time left would be a comfort that it has not.
+    if newborn && danger(view, lamb).is_none() {
         blocks = blocks.section("first-milk", words::FIRST_MILK, first_milk(view, lamb));
     }
     blocks = blocks.then(feeding::blocks(view, lamb));
@@ -111,13 +113,18 @@ fn is_newborn(view: &View, lamb: &Lamb) -> bool {
     lamb.age(view.now) < TimeDelta::hours(24)
 }
 
-/// The sign and the step, as on the Watch: one answer for one lamb.
-fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
+/// What its danger is, also once the vet has seen it.
+fn danger<'a>(view: &'a View, lamb: &Lamb) -> Option<&'a Duty> {
     let is = |duty: &&Duty| {
         let grave = matches!(duty.task, Task::Lamb(_, LambTask::Danger(_) | LambTask::Ill { .. }));
         grave && duty.subject() == Animal::Lamb(lamb.id)
     };
-    let Some(duty) = view.duties.iter().find(is) else { return Blocks::new() };
+    view.duties.iter().find(is)
+}
+
+/// The sign and the step, as on the Watch: one answer for one lamb.
+fn in_danger(view: &View, lamb: &Lamb) -> Blocks {
+    let Some(duty) = danger(view, lamb) else { return Blocks::new() };
     let task = watch::task(duty.task, view.system());
     let said = duty.vet.as_ref().map_or(task.clone(), |vet| danger::then(&task, &danger::called(vet)));
     let inside = Blocks::new().lead(said).into();

@@ -8,11 +8,12 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, Task, Trouble, may_be_well};
 use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
-use yeanling_words::{danger, labor as words, watch as duty_words};
+use yeanling_words::{animals, danger, labor as words, watch as duty_words};
 
 use super::{held, people};
 use crate::block::{Buttons, Figure, Kind, Shape, Toggle};
 use crate::draft::{Draft, Fields};
+use crate::due_now::snooze;
 use crate::duty_ribbon::duty_ribbon;
 use crate::page::{Blocks, why};
 use crate::ribbon::{Pin, PinShape};
@@ -158,14 +159,16 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         also: words::since(ewe.saw_at(duty.since), &clock(duty.since)),
         ..Figure::default()
     };
-    let inside = Blocks::new()
-        .add("due-since", Kind::Figure(figure))
-        .lead(duty_words::task(duty.task, view.system()))
-        .add("due-ribbon", Kind::Ribbon(duty_ribbon(duty, now, false, &pins(ewe))))
-        .remark(
-            duty_words::when(duty, now),
-            [why(duty_words::why_title(reason.task), Reason::Labor(reason))],
-        );
+    let inside =
+        Blocks::new()
+            .add("due-since", Kind::Figure(figure))
+            .lead(duty_words::task(duty.task, view.system()))
+            .add("due-ribbon", Kind::Ribbon(duty_ribbon(duty, now, false, &pins(ewe))))
+            .remark(
+                duty_words::when(duty, now),
+                std::iter::once(why(duty_words::why_title(reason.task), Reason::Labor(reason)))
+                    .chain(snooze(view, duty, &animals::ewe(ewe))),
+            );
     let inside = match reason.task {
         EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
         EweTask::Look

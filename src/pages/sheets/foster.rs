@@ -50,14 +50,14 @@ fn young_lambs(flock: &Flock, ewe: EweId, now: Moment) -> Vec<&Lamb> {
     let young = |lamb: &&Lamb| lamb.lives() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe);
     let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
     lambs.arrange_by_key(|lamb| {
-        (!lamb.on_bottle(), !alone(flock, lamb), Reverse(litter(flock, lamb)), Reverse(lamb.born), lamb.id)
+        (!lamb.on_bottle(), !is_alone(flock, lamb), Reverse(litter(flock, lamb)), Reverse(lamb.born), lamb.id)
     });
     lambs
 }
 
 fn choice(flock: &Flock, dam: EweId, lamb: &Lamb) -> Choice {
     let bottle = lamb.on_bottle().then_some(words::ON_BOTTLE);
-    let alone = (bottle.is_none() && alone(flock, lamb)).then_some(words::ALONE);
+    let alone = (bottle.is_none() && is_alone(flock, lamb)).then_some(words::ALONE);
     let size = animals::litter(litter(flock, lamb));
     let note = bottle.into_iter().chain(alone).chain([size.as_str()]).collect::<Vec<_>>().join(" · ");
     let fostered = Event::Life(Life::Fostered { lamb: lamb.id, dam });
@@ -70,7 +70,7 @@ fn litter(flock: &Flock, lamb: &Lamb) -> usize {
 }
 
 /// Whether no ewe that lives rears it.
-fn alone(flock: &Flock, lamb: &Lamb) -> bool {
+pub(crate) fn is_alone(flock: &Flock, lamb: &Lamb) -> bool {
     let dam = flock.rearer(lamb).and_then(|dam| flock.ewe(dam));
     lamb.turned_away() || !dam.is_some_and(Ewe::lives)
 }

@@ -25,6 +25,7 @@ use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, P
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
+pub(crate) use foster::is_alone;
 pub(crate) use seen::found_born;
 
 use few_words::Of;

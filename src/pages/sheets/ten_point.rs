@@ -5,6 +5,7 @@ use yeanling_core::reckon::ten_point::{Points, Scale, Score, Sign, Signs, score}
 use yeanling_words::{lamb as words, why as reasons};
 
 use super::parts::{choices, whose};
+use super::vigor::{ask as ask_of, late};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, SheetPage, why};
 use crate::view::View;
@@ -27,7 +28,8 @@ pub(super) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
         }
     };
     let save = Button::new("save", words::SAVE_SCORE, Action::Save).filled().off_if(scored.is_none());
-    SheetPage::new(words::VIGOR_ASK, blocks.button(save)).whose(whose(view, Animal::Lamb(lamb)))
+    SheetPage::new(ask_of(view, lamb), late(view, lamb).then(blocks.button(save)))
+        .whose(whose(view, Animal::Lamb(lamb)))
 }
 
 /// Asks for one sign.

@@ -3,6 +3,7 @@
 use yeanling_core::book::{Animal, Event, LambId, VigorScale};
 use yeanling_core::practice::{Limits, VigorInUse};
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::units::TimeDelta;
 use yeanling_words::{lamb as words, why as reasons};
 
 use super::parts::whose;
@@ -12,6 +13,9 @@ use crate::draft::Fields;
 use crate::page::{Blocks, SheetPage, why};
 use crate::view::View;
 use crate::{Action, Reason};
+
+/// From this age on a score is a late one (ours): twice the age that it is meant for.
+const LATE_FROM: TimeDelta = TimeDelta::minutes(10);
 
 /// The four grades.
 pub(super) const GRADES: [FourGrade; 4] = [FourGrade::One, FourGrade::Two, FourGrade::Three, FourGrade::Four];
@@ -30,13 +34,28 @@ fn four_grades(view: &View, lamb: LambId) -> SheetPage {
         let event = Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: grade.number() };
         choice(grade, limits, Action::Answer(vec![event]))
     };
-    let choices = Choices::new(words::VIGOR_ASK, GRADES.map(score).to_vec(), None).stacked();
+    let choices = Choices::new(ask(view, lamb), GRADES.map(score).to_vec(), None).stacked();
     let about = reasons::vigor(FourGrade::One, limits).heading;
     let blocks = Blocks::new()
         .text(words::VIGOR_SCALE)
+        .then(late(view, lamb))
         .choices("vigor-grade", choices)
         .button(why(&about, Reason::Vigor(FourGrade::One)));
-    SheetPage::new(words::VIGOR_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
+    SheetPage::new(ask(view, lamb), blocks).whose(whose(view, Animal::Lamb(lamb)))
+}
+
+fn age(view: &View, lamb: LambId) -> TimeDelta {
+    view.flock.lamb(lamb).map(|lamb| lamb.age(view.now)).unwrap_or_default()
+}
+
+/// Asks how it is, at its own age.
+pub(super) fn ask(view: &View, lamb: LambId) -> String {
+    words::vigor_ask(age(view, lamb))
+}
+
+/// Says of a late score what it is worth.
+pub(super) fn late(view: &View, lamb: LambId) -> Blocks {
+    if age(view, lamb) > LATE_FROM { Blocks::new().text(words::VIGOR_LATE) } else { Blocks::new() }
 }
 
 /// Returns a grade with what it looks like, and what it asks for in the farm's limits.

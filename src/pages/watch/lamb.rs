@@ -1,110 +1,114 @@
-//! What the Watch shows of a lamb: what is due, what keeps it from milk, the time that counts, its volumes.
+//! What the Watch shows of a lamb: its job, what keeps it from milk, how long it has been unfed, its volumes while milk is
+//! wanted.
 //!
-//! A newborn's large figure is the time left for first milk until it should have had some, then how long it has had
-//! none: "21 h left" would tell a late lamb as a calm one.
+//! The headline is the need: the long time left for first milk would tell a late lamb as a calm one.
 
-use yeanling_core::book::{Animal, Event, LambId};
+use yeanling_core::book::{Animal, LambId};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum::{self, Want};
-use yeanling_core::reckon::window;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, LambTask, State, Task, hold_milk};
+use yeanling_core::watch::{Discharge, Duty, LambTask, State, Task, hold_milk, next_milk};
 
-use yeanling_words::common::{clock, span, volume, volume_number};
+use yeanling_words::common::{clock, mass, volume, volume_number};
 use yeanling_words::why::headings;
-use yeanling_words::{animals, danger, illness, lamb as lamb_words, watch as words};
+use yeanling_words::{animals, bottle_round, danger, illness, lamb as lamb_words, watch as words};
 
-use super::shown::{Act, Does, Shown, act, due, told as told_of};
+use super::acts::{Act, Does, act};
+use super::seat::{Seat, reared_by};
+use super::shown::{Rooms, Shown, Told, due, is_soft, job, more, offers, told as told_of};
 use crate::block::Fact;
 use crate::milk_ribbon::milk_ribbon;
 use crate::view::View;
-use crate::{Reason, Screen};
+use crate::{Reason, Screen, Sheet};
 
 /// Shows a lamb with all that is due for it.
-pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], now: Moment) -> Shown {
+pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: Moment) -> Shown {
     let (flock, practice) = (view.flock, view.practice());
     let system = practice.system;
-    let first = duties.first().copied();
     let newborn = lamb.age(now) < TimeDelta::hours(24);
     let want = lamb
         .birth_weight()
         .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
         .filter(|_| newborn);
-    let acts = |duty: &&Duty| act(duty, system);
-    let more = duties
-        .iter()
-        .skip(1)
-        .map(acts)
-        .chain(steps(lamb, duties))
-        .chain(ill_steps(lamb, duties))
-        .chain(seen_to_suck(lamb, duties));
-    let mut others: Vec<Act> = Vec::new();
-    for act in more.chain(feed_instead(lamb, duties, want.as_ref(), now, system)) {
-        // The same way is not offered twice.
-        if !others.iter().any(|other| other.is(&act)) {
-            others.push(act);
-        }
-    }
-    let in_danger = first.is_some_and(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))));
-    // In danger the sign and the step are the headline: no clock of milk beside them.
-    let newborn = newborn && !in_danger;
-    let (figure, figure_says) = if in_danger { Default::default() } else { milk_figure(lamb, duties, now) };
+    let job = job(duties, now);
+    let state = duties.first().map(|duty| duty.state(now));
+    let Told { text, step, says } = told(lamb, job, duties, now, system);
+    let main = job.map(|job| main(job, system));
+    let other = job.and_then(|job| other(view, lamb, job, want.as_ref(), now));
+    // The same way is not offered twice.
+    let other = other.filter(|other| !main.as_ref().is_some_and(|main| main.is(other)));
+    let others: Vec<Act> = other.into_iter().collect();
+    let offers = offers(duties, main.as_ref(), &others, system);
     Shown {
         animal: Animal::Lamb(lamb.id),
-        state: first.map(|duty| duty.state(now)),
-        stood: first.map(|duty| duty.state(now)),
+        state,
+        stood: state,
         name: animals::lamb(flock, lamb),
-        kind: kind(lamb, newborn, system),
-        text: told(lamb, duties, now, system),
-        says: first.map(|duty| words::when(duty, now)).unwrap_or_default(),
-        text_room: String::new(),
-        says_room: String::new(),
-        figure,
-        figure_says,
+        kind: kind(view, lamb, duties, newborn, now),
+        text,
+        step,
+        says,
+        rooms: Rooms::default(),
+        soft: is_soft(duties, now),
+        held: hold_milk(lamb).is_some(),
         to: Screen::Lamb(lamb.id),
-        button: first.as_ref().map(acts),
+        button: main,
         others,
-        first: first.cloned(),
-        milk: newborn.then(|| milk_ribbon(lamb, now, false)),
-        labor: None,
-        why: want.map(|want| (headings::COLOSTRUM, Reason::Milk(want))),
-        // No volume stands beside a lamb that must not be given any.
+        offers,
+        ribbon: newborn.then(|| milk_ribbon(lamb, now, false)),
         facts: want
-            .filter(|_| hold_milk(lamb).is_none())
+            .filter(|_| wants_milk(lamb, duties, now))
             .map(|want| facts(view, &want, lamb, now))
             .unwrap_or_default(),
-        place: None,
+        why: want.map(|want| (headings::COLOSTRUM, Reason::Milk(want))),
+        seat,
     }
+}
+
+/// Says whether milk is wanted and may be given: no volume stands beside a lamb that has had its own, or must not have any.
+fn wants_milk(lamb: &Lamb, duties: &[&Duty], now: Moment) -> bool {
+    let milk = |duty: &&Duty| {
+        let is = matches!(
+            duty.task,
+            Task::Lamb(
+                _,
+                LambTask::FirstMilk { .. }
+                    | LambTask::Feed { .. }
+                    | LambTask::DayTotal { .. }
+                    | LambTask::Hollow { .. }
+            )
+        );
+        is && duty.state(now) > State::Coming
+    };
+    hold_milk(lamb).is_none() && (lamb.first_milk().is_none() || duties.iter().any(milk))
 }
 
 /// What is due, or that all is well. What keeps it from milk stands with the milk that is due, else before all, unless
 /// something worse is told.
-fn told(lamb: &Lamb, duties: &[&Duty], now: Moment, system: System) -> String {
-    if duties.is_empty() && hold_milk(lamb).is_none() {
-        return words::well(lamb, now);
-    }
+fn told(lamb: &Lamb, job: Option<&Duty>, duties: &[&Duty], now: Moment, system: System) -> Told {
     let hold = hold_milk(lamb);
-    let due = due(duties, now);
-    // In danger what no life hangs on is left to its button: the sign and the step are read in three seconds.
-    let in_danger = due.first().is_some_and(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))));
-    let due: Vec<&Duty> = due.iter().copied().filter(|duty| !in_danger || duty.task.weight() == 0).collect();
-    let task = |duty: &&Duty| {
-        let task = told_of(duty, system);
-        match hold.filter(|_| milk_must_wait(duty)) {
-            Some(hold) => format!("{task}: {}", lamb_words::before_milk(hold, system)),
-            None => task,
+    let Some(job) = job else {
+        let text = hold.map_or_else(|| words::well(lamb, now), |hold| lamb_words::held(hold, system));
+        return Told { text, ..Told::default() };
+    };
+    let mut told = told_of(job, duties, now, system);
+    let Some(hold) = hold else { return told };
+    let before_milk = || lamb_words::before_milk(hold, system);
+    if job.state(now) == State::Danger {
+        // What no life hangs on is left to its page: the sign and the step are read in three seconds.
+        let waits = due(duties, now).iter().find(|duty| milk_must_wait(duty));
+        if let Some(duty) = waits {
+            told.step = format!("{} · {}: {}", told.step, words::job(duty.task, system), before_milk());
         }
-    };
-    let told = |duty: &&Duty| {
-        let worse = matches!(
-            duty.task,
-            Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_) | LambTask::Ill { .. })
-        );
-        milk_must_wait(duty) || worse
-    };
-    let held = hold.filter(|_| !due.iter().any(told));
-    let held = held.map(|hold| lamb_words::held(hold, system));
-    held.into_iter().chain(due.iter().map(task)).collect::<Vec<_>>().join(" · ")
+    } else if milk_must_wait(job) {
+        told.text = format!("{}: {}", told.text, before_milk());
+    } else if !matches!(
+        job.task,
+        Task::Lamb(_, LambTask::CallVet | LambTask::Danger(_) | LambTask::Ill { .. })
+    ) {
+        told.text = format!("{} · {}", lamb_words::held(hold, system), told.text);
+    }
+    told
 }
 
 /// Says whether a duty is one of milk that must wait.
@@ -139,82 +143,85 @@ pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
     }
 }
 
-/// A lamb that is read before it is fed may be seen to suck meanwhile; not while milk must wait.
-fn seen_to_suck(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
-    let read_first = |duty: &&Duty| {
-        matches!(duty.task, Task::Lamb(_, LambTask::FirstMilk { check: true, hold: false, .. }))
-    };
-    duties.iter().any(read_first).then(|| Act {
-        key: "sucked".to_owned(),
-        label: lamb_words::SUCKED.to_owned(),
-        does: Does::Notes(Event::Sucked { lamb: lamb.id }),
-    })
-}
-
-/// The way to the steps for a cold lamb, where the vet's button stands first.
-fn steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
-    let first = duties.first().filter(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Danger(_))))?;
-    let called = first.vet.is_some() || matches!(first.discharge, Discharge::Note(_));
-    let to = Screen::ColdLamb(Some(lamb.id));
-    called.then(|| Act { key: "steps".to_owned(), label: danger::STEPS.to_owned(), does: Does::Leads(to) })
-}
-
-/// The way to what to do for a lamb that is not right, where the vet's button stands first.
-fn ill_steps(lamb: &Lamb, duties: &[&Duty]) -> Option<Act> {
-    duties.iter().find(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Ill { .. })))?;
-    let does = Does::Leads(Screen::IllLamb(lamb.id));
-    Some(Act { key: "ill-steps".to_owned(), label: illness::STEPS.to_owned(), does })
-}
-
-/// Says whether a duty is first milk that it should have had by now.
-fn is_hungry(duty: &Duty, now: Moment) -> bool {
-    matches!(duty.task, Task::Lamb(_, LambTask::FirstMilk { .. })) && duty.state(now) > State::Coming
-}
-
-/// The large figure of a newborn: the time left for first milk; once it should have had some, how long it has had none,
-/// since the long time left would tell a late lamb as a calm one.
-fn milk_figure(lamb: &Lamb, duties: &[&Duty], now: Moment) -> (String, String) {
-    let hungry = |duty: &&Duty| is_hungry(duty, now);
-    let age = lamb.age(now);
-    let fed = lamb.feeds.last().map(|feed| feed.at);
-    if let Some(left) = window::left(age).filter(|_| duties.iter().any(hungry)) {
-        return (span(age), words::no_milk(&span(left)));
+/// The one press that does it; what goes by an old weight is weighed first.
+fn main(job: &Duty, system: System) -> Act {
+    match job.task {
+        Task::Lamb(lamb, LambTask::Feed { weigh: true, hold: false, .. }) => {
+            Act::new("weigh", lamb_words::WEIGH, Does::Asks(Sheet::Weight(lamb)))
+        }
+        Task::Lamb(..) | Task::Ewe(..) => act(job, false, system),
     }
-    let says = match (lamb.sucked.last().copied(), fed) {
-        (sucked, Some(fed)) if sucked.is_none_or(|sucked| sucked < fed) => words::left_fed(fed),
-        (Some(sucked), _) => words::left_sucked(sucked),
-        (None, _) => words::left(&words::age(age)),
-    };
-    (window::left(age).map(span).unwrap_or_default(), says)
 }
 
-/// A lamb that has waited too long for its dam can be fed: the way there, beside "it sucked"; not while milk must wait.
-fn feed_instead(
-    lamb: &Lamb,
-    duties: &[&Duty],
-    want: Option<&Want>,
-    now: Moment,
-    system: System,
-) -> Option<Act> {
-    let hungry = |duty: &&Duty| is_hungry(duty, now);
-    duties.iter().find(|duty| hungry(duty))?;
+/// The one further answer on its card: of a danger the steps, of a lamb that waits for milk the other way to it, of a feed
+/// another amount. All others are on its page.
+fn other(view: &View, lamb: &Lamb, job: &Duty, want: Option<&Want>, now: Moment) -> Option<Act> {
+    let Task::Lamb(id, task) = job.task else { return None };
+    let system = view.system();
+    if matches!(task, LambTask::Danger(_)) {
+        let called = job.vet.is_some() || matches!(job.discharge, Discharge::Note(_));
+        return called.then(|| Act::new("steps", danger::STEPS, Does::Leads(Screen::ColdLamb(Some(id)))));
+    }
+    if matches!(task, LambTask::Ill { .. }) {
+        return Some(Act::new("ill-steps", illness::STEPS, Does::Leads(Screen::IllLamb(id))));
+    }
     if hold_milk(lamb).is_some() {
         return None;
     }
-    let label = match want {
-        Some(want) => words::feed_it(&volume(want.next_feed.offered(system), system)),
-        None => words::FEED_IT.to_owned(),
-    };
-    Some(Act { key: "feed-instead".to_owned(), label, does: Does::Leads(Screen::Lamb(lamb.id)) })
+    let ask = |volume| Does::Asks(Sheet::Feed(id, volume, next_milk(lamb, now, view.practice())));
+    match task {
+        LambTask::FirstMilk { check: false, .. } if job.state(now) > State::Coming => {
+            let next = want.map(|want| want.next_feed.offered(system));
+            let label =
+                next.map_or_else(|| words::FEED_IT.to_owned(), |next| words::feed_it(&volume(next, system)));
+            Some(Act::new("feed-instead", label, ask(next)))
+        }
+        LambTask::Feed { volume, weigh: false, .. } if job.state(now) > State::Coming => {
+            Some(Act::new("other-amount", bottle_round::OTHER, ask(volume)))
+        }
+        LambTask::FirstMilk { .. }
+        | LambTask::Feed { .. }
+        | LambTask::DipNavel
+        | LambTask::DipNavelAgain
+        | LambTask::GetUp
+        | LambTask::DayTotal { .. }
+        | LambTask::Weigh { .. }
+        | LambTask::ScoreVigor
+        | LambTask::TakeTemperature
+        | LambTask::CallVet
+        | LambTask::Danger(_)
+        | LambTask::Hollow { .. }
+        | LambTask::Look
+        | LambTask::Ring { .. }
+        | LambTask::WeaningCheck { .. }
+        | LambTask::Ill { .. }
+        | LambTask::IllLook { .. } => None,
+    }
 }
 
-/// A few soft words: what it is, its weight, and in its first day its vigor.
-fn kind(lamb: &Lamb, newborn: bool, system: System) -> String {
-    let kind = animals::lamb_kind(lamb, system);
-    match lamb.vigor.last() {
-        Some(scored) if newborn => format!("{kind} · {}", words::vigor(scored)),
-        Some(_) | None => kind,
-    }
+/// A few soft words: who rears it where that is not its dam, what was seen in its first day, what more is due; its weight
+/// where there is room for it.
+fn kind(view: &View, lamb: &Lamb, duties: &[&Duty], newborn: bool, now: Moment) -> String {
+    let state = duties.first().map(|duty| duty.state(now));
+    let danger = state == Some(State::Danger);
+    let seen = if newborn && state.is_some() && !danger { seen(lamb) } else { String::new() };
+    let more = if danger { String::new() } else { more(duties, now) };
+    let room = state <= Some(State::Coming) || danger || (seen.is_empty() && more.is_empty());
+    let weight = lamb.weight().filter(|_| room).map(|weight| mass(weight, view.system())).unwrap_or_default();
+    let said = [reared_by(view.flock, lamb), seen, more, weight].into_iter().filter(|said| !said.is_empty());
+    said.collect::<Vec<_>>().join(" · ")
+}
+
+/// What was done for a newborn, each a small tick.
+fn seen(lamb: &Lamb) -> String {
+    let up = !lamb.stood.is_empty() || !lamb.sucked.is_empty();
+    let milk = if lamb.sucked.is_empty() { words::TICK_FED } else { words::TICK_SUCKED };
+    let all = [
+        (up, words::TICK_UP),
+        (!lamb.navel.is_empty(), words::TICK_DIPPED),
+        (lamb.first_milk().is_some(), milk),
+    ];
+    words::ticks(all.into_iter().filter_map(|(is, word)| is.then_some(word)))
 }
 
 /// What it should take at the next feed and by 6, 18 and 24 hours in all, against what it was given by hand.

@@ -1,12 +1,19 @@
-//! The home: every animal with its clock, the most urgent first, each done with one tap; the big button below.
+//! The home: danger pinned, then every family a card and every animal a line, the most urgent first, each done with one
+//! tap; the big button below.
 //!
-//! A row of the Watch names no limit: the time that has passed stands beside it, "why?" gives the limit.
+//! A row of the Watch names no limit: the time that has passed stands beside it, "why?" gives the limit. What else can be
+//! done for an animal is folded behind its line: its own page has it all.
 
+mod acts;
+mod cards;
 mod doors;
 mod lamb;
+mod near;
+mod order;
 mod place;
 mod row;
 mod season;
+mod seat;
 mod shown;
 
 use std::sync::Arc;
@@ -17,15 +24,20 @@ use yeanling_core::watch::{State as Due, round as next_round};
 use yeanling_words::common::{clock, volume};
 use yeanling_words::{danger, hand_over, illness, watch as words};
 
-use place::{Count, Pressed};
-use season::Week;
-use shown::{Near, Shown};
+pub(crate) use acts::{act, answers};
 
-use crate::block::{Choice, Choices, Row, State};
+use cards::{Members, cards};
+use near::Near;
+use order::Count;
+use place::Pressed;
+use season::Week;
+use shown::Shown;
+
+use crate::block::{Choice, Choices, Row};
 use crate::draft::Draft;
-use crate::page::{Blocks, Page, Tally, key_of};
+use crate::page::{Blocks, Page, Tally};
 use crate::view::View;
-use crate::{Action, Button, Effect, Key, Request, Screen, Text, vet};
+use crate::{Action, Button, Effect, Request, Screen, Text, vet};
 
 /// How the rows are sorted.
 const ORDER: &str = "watch-order";
@@ -43,6 +55,7 @@ pub(crate) struct Stood {
     rows: Vec<Shown>,
     round: Option<Round>,
     week: Vec<Week>,
+    near: Vec<Near>,
     /// Whether something asks for a call to the vet, or did since the hand began.
     call: bool,
     /// What the hand noted since it began.
@@ -69,27 +82,33 @@ impl Round {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    let Stood { rows, round, week, call, .. } = stands(view, view.now, draft);
-    let near = shown::near(view);
-    let penned = rows.iter().any(|one| one.place.is_some());
+    let Stood { rows, round, week, near, call, .. } = stands(view, view.now, draft);
+    let season = season::section(view, &week);
+    let penned = rows.iter().any(|one| one.seat.place.is_some());
     let order = draft.fields.pick(ORDER, &ORDERS, ORDERS[0]).0;
-    let blocks = empty(view, rows.is_empty() && near.is_empty())
+    let quiet = rows.is_empty() && near.is_empty() && season.is_empty();
+    let danger = |one: &&Shown| one.stood == Some(Due::Danger);
+    let pinned = cards::pinned(rows.iter().filter(danger));
+    let others: Vec<&Shown> = rows.iter().filter(|one| !danger(one)).collect();
+    let blocks = empty(view, quiet)
+        .then(pinned)
         .then(call.then(|| vet::blocks(view)).into_iter().flatten())
-        .then(penned.then(|| orders(order)).into_iter().flatten())
-        .then(round.iter().flat_map(round_line))
         .then(match order {
-            Order::Urgency => by_urgency(&rows),
-            Order::Place => by_place(&rows),
+            Order::Urgency => by_urgency(&others, round.as_ref()),
+            Order::Place => by_place(&others).then(round.iter().flat_map(round_line)),
         })
-        .then(season::section(view, &week))
-        .then(tonight(near))
+        .then(season)
+        .then(near::section(&near))
+        .then(penned.then(|| orders(order)).into_iter().flatten())
         .then(doors::blocks());
     let go = |key: &'static str, label, to| Button::new(key, label, Action::Go(to)).big();
     let thumb = Blocks::new()
         .button(go("pens", words::PENS, Screen::Pens))
         .button(go("not-right", illness::TITLE, Screen::NotRight))
         .button(go("lambing", words::LAMBING, Screen::Lambing).filled());
-    let calm = rows.iter().all(|one| one.state.is_none());
+    // Where something is asked for further down, nothing says that nothing is.
+    let calm = rows.iter().all(|one| one.state.is_none()) && week.is_empty();
+    let calm = calm && season::past(view) == 0;
     let page = Page { tallies: tallies(&rows), ..Page::new(clock(view.now)) };
     page.under(if calm { words::NOTHING } else { "" }).blocks(blocks).thumb(thumb)
 }
@@ -98,10 +117,11 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
     let rows = shown::shown(view, now);
     let fresh = Stood {
-        call: rows.iter().any(|one| vet::is_said(&one.text)),
+        call: rows.iter().any(|one| vet::is_said(&one.text) || vet::is_said(&one.step)),
         rows,
         round: round(view, now),
         week: season::week(view, now),
+        near: near::near(view),
         pressed: Vec::new(),
     };
     let Some(stood) = draft.kept.watch.as_ref().filter(|_| *view.still) else { return fresh };
@@ -117,12 +137,18 @@ fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
     Stood {
         call: stood.call || fresh.call,
         rows: place::in_place(&stood.rows, fresh.rows, &pressed),
-        round: place::line(stood.round.as_ref(), fresh.round, Round::empty),
-        week: place::in_order(
+        round: order::line(stood.round.as_ref(), fresh.round, Round::empty),
+        week: order::in_order(
             &stood.week,
             fresh.week,
             |one| one.asked,
             |was, now| now.unwrap_or_else(|| was.done()),
+        ),
+        near: order::in_order(
+            &stood.near,
+            fresh.near,
+            |one| one.ewe,
+            |was, now| now.filter(|now| now.signs == was.signs).unwrap_or_else(|| was.done()),
         ),
         pressed,
     }
@@ -162,7 +188,7 @@ pub(crate) fn enter(draft: &mut Draft) {
 
 fn tallies(rows: &[Shown]) -> Vec<Tally> {
     let tally = |(due, word): (Due, Word)| {
-        let (count, empty) = match place::count(rows, due) {
+        let (count, empty) = match order::count(rows, due) {
             Count::None => return None,
             Count::Room(stood) => (stood, true),
             Count::Some(count) => (count, false),
@@ -200,40 +226,36 @@ fn orders(order: Order) -> Blocks {
     Blocks::new().choices(ORDER, Choices::new(words::ORDER, options, chosen))
 }
 
-fn by_urgency(rows: &[Shown]) -> Blocks {
-    let groups = [
-        ("danger", danger::TITLE, Some(Due::Danger)),
-        ("late", words::LATE, Some(Due::Late)),
-        ("now", words::NOW, Some(Due::Now)),
-        ("coming", words::COMING, Some(Due::Coming)),
-        ("well", words::WELL, None),
-    ];
-    groups.into_iter().fold(Blocks::new(), |blocks, (key, title, due)| {
-        group(blocks, key, title, rows.iter().filter(|one| one.stood == due))
-    })
+/// The round stands behind what is due, since it is a way to it, and before what is to come.
+fn by_urgency(rows: &[&Shown], round: Option<&Round>) -> Blocks {
+    let (due, others): (Vec<&Shown>, Vec<&Shown>) =
+        rows.iter().copied().partition(|one| one.stood > Some(Due::Coming));
+    let (coming, well): (Vec<&Shown>, Vec<&Shown>) =
+        others.into_iter().partition(|one| one.stood == Some(Due::Coming));
+    let (late, now): (Vec<Members>, Vec<Members>) =
+        cards(due).into_iter().partition(|card| cards::stands(card) == Some(Due::Late));
+    let section = |blocks: Blocks, (key, title, cards): (&'static str, &'static str, Vec<Members>)| {
+        blocks.section(key, title, cards::blocks(key, &cards))
+    };
+    let due = [("late", words::LATE, late), ("now", words::NOW, now)];
+    let others = [("coming", words::COMING, cards(coming)), ("well", words::WELL, cards(well))];
+    let blocks = due.into_iter().fold(Blocks::new(), section).then(round.into_iter().flat_map(round_line));
+    others.into_iter().fold(blocks, section)
 }
 
-fn by_place(rows: &[Shown]) -> Blocks {
-    let mut places: Vec<Option<&String>> = rows.iter().map(|one| one.place.as_ref()).collect();
+fn by_place(rows: &[&Shown]) -> Blocks {
+    let place = |one: &Shown| one.seat.place.clone();
+    let mut places: Vec<Option<String>> = rows.iter().map(|one| place(one)).collect();
     // By length first, so that pen 2 comes before pen 10; the barn last.
-    places.arrange_by_key(|place| (place.is_none(), place.map_or(0, String::len), place.cloned()));
+    places.arrange_by_key(|place| (place.is_none(), place.as_ref().map_or(0, String::len), place.clone()));
     places.dedup();
-    places.into_iter().enumerate().fold(Blocks::new(), |blocks, (number, place)| {
-        let title = place.map_or(words::BARN, String::as_str);
-        let here = rows.iter().filter(|one| one.place.as_ref() == place);
-        group(blocks, format!("place-{number}"), title, here)
+    places.into_iter().enumerate().fold(Blocks::new(), |blocks, (number, here)| {
+        let title = here.as_deref().unwrap_or(words::BARN);
+        let cards = cards(rows.iter().copied().filter(|one| place(one) == here));
+        let key = format!("place-{number}");
+        let inside = cards::blocks(&key, &cards);
+        blocks.section(key, title, inside)
     })
-}
-
-fn group<'a>(
-    blocks: Blocks,
-    key: impl Into<Key>,
-    title: &str,
-    rows: impl Iterator<Item = &'a Shown>,
-) -> Blocks {
-    let key = key.into();
-    let rows = Blocks::new().rows(format!("{key}-rows"), rows.map(row::row));
-    blocks.section(key, title, rows)
 }
 
 /// The next round with the bottle, when it serves several lambs.
@@ -253,18 +275,4 @@ fn round_line(round: &Round) -> Blocks {
         .text(Text::from(text).in_room_of(text_room))
         .to(Screen::BottleRound);
     Blocks::new().rows("round", [("round-row", row)])
-}
-
-/// Who may lamb tonight, by the signs that were noted.
-fn tonight(near: Vec<Near>) -> Blocks {
-    let row = |near: Near| {
-        let row = Row::new(near.name)
-            .kind(near.place.unwrap_or_default())
-            .text(near.text)
-            .says(State::Coming, "")
-            .to(Screen::LambingEwe(near.ewe));
-        (key_of("near", near.ewe.entry()), row)
-    };
-    let rows = Blocks::new().rows("tonight-rows", near.into_iter().map(row));
-    Blocks::new().section("tonight", words::TONIGHT, rows)
 }

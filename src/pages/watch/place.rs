@@ -13,24 +13,15 @@ use yeanling_core::watch::State;
 
 use yeanling_words::watch as words;
 
-use super::shown::{Act, Does, Shown};
+use super::acts::{Act, Does};
+use super::order::in_order;
+use super::shown::{Rooms, Shown};
 
 /// What a press noted, and as which entry.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Pressed {
     pub(super) entry: EntryId,
     pub(super) event: Event,
-}
-
-/// How many stand in a state under the screen's name.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum Count {
-    /// None do, and none did.
-    None,
-    /// None do any more: their word keeps its room.
-    Room(usize),
-    /// So many.
-    Some(usize),
 }
 
 /// Returns the rows as they should stand, given how they stood before and what of `pressed` still counts.
@@ -48,103 +39,82 @@ pub(super) fn in_place(before: &[Shown], fresh: Vec<Shown>, pressed: &[Pressed])
         Some(now) => stays_as(was, now, pressed),
         None => stays_done(was, pressed),
     };
-    rows.extend(in_order(before, fresh, |one| one.animal, stays));
+    let seen: Vec<Animal> = was.keys().copied().collect();
+    rows.extend(in_order(before, fresh, |one| one.animal, stays).into_iter().map(|mut one| {
+        one.seat.newly |= !seen.contains(&one.animal);
+        one.seat.leads &= !one.seat.newly;
+        one
+    }));
     rows
 }
 
-/// Returns rows in the order in which they stood, each as `stays` says, given what is left of it; then those that are new.
-pub(super) fn in_order<'a, R: 'a, K: PartialEq>(
-    before: impl IntoIterator<Item = &'a R>,
-    fresh: Vec<R>,
-    key: impl Fn(&R) -> K,
-    stays: impl Fn(&R, Option<R>) -> R,
-) -> Vec<R> {
-    let mut fresh: Vec<Option<R>> = fresh.into_iter().map(Some).collect();
-    // Most stand in the order in which they stood: who comes next is looked for first where the last was.
-    let mut next = 0;
-    let mut rows: Vec<R> = Vec::with_capacity(fresh.len());
-    for was in before {
-        let is = |at: &usize| fresh[*at].as_ref().is_some_and(|one| key(one) == key(was));
-        let at = (next..fresh.len()).chain(0..next).find(is);
-        next = at.map_or(next, |at| at + 1);
-        rows.push(stays(was, at.and_then(|at| fresh[at].take())));
-    }
-    rows.extend(fresh.into_iter().flatten());
-    rows
-}
-
-/// Returns how many stand in a state. What is to come is not told of newly while rows keep their places: it can wait, and
-/// the line has no room for it.
-pub(super) fn count(rows: &[Shown], state: State) -> Count {
-    let is = rows.iter().filter(|one| one.state == Some(state)).count();
-    let stood = rows.iter().filter(|one| one.stood == Some(state)).count();
-    if is > 0 && (stood > 0 || state > State::Coming) {
-        Count::Some(is)
-    } else if stood > 0 {
-        Count::Room(stood)
-    } else {
-        Count::None
-    }
-}
-
-/// Returns a line that stands over rows and comes and goes: while they keep their places it does neither. `empty` makes of
-/// it what keeps its room alone.
-pub(super) fn line<T>(before: Option<&T>, fresh: Option<T>, empty: impl FnOnce(&T) -> T) -> Option<T> {
-    match (before, fresh) {
-        (None, _) => None,
-        (Some(_), Some(fresh)) => Some(fresh),
-        (Some(before), None) => Some(empty(before)),
-    }
-}
-
-/// A row with more to do, in its place: it reads as it is, in the room that it took.
+/// A row with more to do, in its place: it stands as it is, in the room that it took. What was done is told with its tick
+/// beside it, until the hand lets go: a longer next job would move all that stands below.
 fn stays_as(was: &Shown, mut now: Shown, pressed: &[Pressed]) -> Shown {
     now.stood = was.stood;
-    now.place.clone_from(&was.place);
-    now.text_room = room(&was.text_room, &was.text, &now.text);
-    now.says_room = room(&was.says_room, &was.says, &now.says);
-    if now.labor.is_none() && was.labor.is_some() {
-        now.labor.clone_from(&was.labor);
-        now.figure.clone_from(&was.figure);
-        now.figure_says.clone_from(&was.figure_says);
+    now.seat.clone_from(&was.seat);
+    let in_danger = now.state == Some(State::Danger);
+    if !in_danger {
+        now.kind.clone_from(&was.kind);
+    }
+    if now.ribbon.is_none() {
+        now.ribbon.clone_from(&was.ribbon);
+    }
+    if now.why.is_none() {
         now.why.clone_from(&was.why);
     }
-    // Without a button before, there is none whose place another could take.
-    let Some(button) = &was.button else { return now };
-    let mut offered: Vec<Act> =
-        now.button.take().into_iter().chain(std::mem::take(&mut now.others)).collect();
-    now.button = Some(slot(button, &mut offered, pressed));
-    now.others = was.others.iter().map(|act| slot(act, &mut offered, pressed)).collect();
-    // In danger nobody waits for the next step.
-    if now.state == Some(State::Danger) {
-        now.others.append(&mut offered);
+    // Volumes that are not wanted any more leave no gap; those that must not be given go at once.
+    if now.facts.is_empty() && !now.held {
+        now.facts.clone_from(&was.facts);
     }
+    let fresh = (now.button.take(), std::mem::take(&mut now.others));
+    if let Some(button) = &was.button {
+        let mut offered = now.offers.clone();
+        now.button = Some(slot(button, &mut offered, pressed));
+        now.others = was.others.iter().map(|act| slot(act, &mut offered, pressed)).collect();
+        // In danger nobody waits for the next step.
+        if in_danger {
+            let next = fresh.0.into_iter().chain(fresh.1).filter(|act| offered.iter().any(|one| one.is(act)));
+            now.others.extend(next);
+        }
+    }
+    let done = now.button.as_ref().is_some_and(|act| matches!(act.does, Does::Done(_)));
+    if done && !in_danger {
+        now.text.clone_from(&was.text);
+    }
+    now.rooms = rooms(was, &now);
     now
 }
 
 /// A row with nothing more to do, in its place.
 fn stays_done(was: &Shown, pressed: &[Pressed]) -> Shown {
     let empty = |act: &Act| slot(act, &mut Vec::new(), pressed);
-    Shown {
+    let now = Shown {
         state: None,
         text: words::NOTHING.to_owned(),
+        step: String::new(),
         says: String::new(),
-        text_room: room(&was.text_room, &was.text, words::NOTHING),
-        says_room: room(&was.says_room, &was.says, ""),
         button: was.button.as_ref().map(empty),
         others: was.others.iter().map(empty).collect(),
-        first: None,
+        offers: Vec::new(),
         // No volume stands beside an animal that nothing more is known of.
         facts: Vec::new(),
-        milk: None,
         ..was.clone()
-    }
+    };
+    Shown { rooms: rooms(was, &now), ..now }
 }
 
-/// Returns the text whose room is kept: the one that stood there when the hand began.
-fn room(kept: &str, was: &str, now: &str) -> String {
-    let text = if kept.is_empty() && was != now { was } else { kept };
-    text.to_owned()
+/// Returns the texts whose room is kept: those that stood there when the hand began.
+fn rooms(was: &Shown, now: &Shown) -> Rooms {
+    let room = |kept: &str, was: &str, now: &str| {
+        let text = if kept.is_empty() && was != now { was } else { kept };
+        text.to_owned()
+    };
+    Rooms {
+        text: room(&was.rooms.text, &was.text, &now.text),
+        step: room(&was.rooms.step, &was.step, &now.step),
+        says: room(&was.rooms.says, &was.says, &now.says),
+    }
 }
 
 /// Returns what stands in the place of a button, and takes it from what is offered.
@@ -171,6 +141,8 @@ fn slot(was: &Act, offered: &mut Vec<Act>, pressed: &[Pressed]) -> Act {
 mod tests {
     use yeanling_core::book::LambId;
 
+    use super::super::order::{Count, count};
+    use super::super::seat::Seat;
     use super::*;
     use crate::{Screen, Sheet};
 
@@ -184,7 +156,7 @@ mod tests {
     }
 
     fn notes(label: &str, event: Event) -> Act {
-        Act { key: label.to_owned(), label: label.to_owned(), does: Does::Notes(event) }
+        Act::new(label, label, Does::Notes(event))
     }
 
     fn dipped(name: &str) -> Act {
@@ -200,21 +172,29 @@ mod tests {
     }
 
     fn weigh(name: &str) -> Act {
-        Act {
-            key: "weigh".to_owned(),
-            label: "Weigh".to_owned(),
-            does: Does::Asks(Sheet::Weight(lamb(name))),
-        }
+        Act::new("weigh", "Weigh", Does::Asks(Sheet::Weight(lamb(name))))
     }
 
     fn feed() -> Act {
-        Act { key: "feed".to_owned(), label: "Feed 195 ml".to_owned(), does: Does::Leads(Screen::Watch) }
+        Act::new("feed", "Feed 195 ml", Does::Leads(Screen::Watch))
     }
 
     /// A row in a state, with what is to be done as its text and its buttons.
     fn row(name: &str, state: Option<State>, acts: Vec<Act>) -> Shown {
         let text: Vec<&str> = acts.iter().map(|act| act.label.as_str()).collect();
         let mut acts = acts.clone().into_iter();
+        let seat = Seat {
+            family: Animal::Lamb(lamb(name)),
+            title: String::new(),
+            aside: String::new(),
+            to: None,
+            place: None,
+            wants_ewe: false,
+            alike: None,
+            leads: false,
+            newly: false,
+        };
+        let offers: Vec<Act> = acts.clone().collect();
         Shown {
             animal: Animal::Lamb(lamb(name)),
             state,
@@ -222,20 +202,19 @@ mod tests {
             name: name.to_owned(),
             kind: String::new(),
             text: text.join(" · "),
+            step: String::new(),
             says: format!("{state:?}"),
-            text_room: String::new(),
-            says_room: String::new(),
-            figure: String::new(),
-            figure_says: String::new(),
+            rooms: Rooms::default(),
+            soft: false,
+            held: false,
             to: Screen::Watch,
             button: acts.next(),
             others: acts.collect(),
-            first: None,
-            milk: None,
-            labor: None,
+            offers,
+            ribbon: None,
             facts: Vec::new(),
             why: None,
-            place: None,
+            seat,
         }
     }
 
@@ -277,7 +256,7 @@ mod tests {
         let one = in_place(&before, fresh, &[pressed("7a", dipped("7a"))]);
         assert_eq!(told(&one), ["7a now: ✓Dipped, Up", "8a now: Dipped, Up", "9a now: Dipped, Up"]);
         assert_eq!(one[0].state, COMING, "it reads as it is");
-        assert_eq!((one[0].text.as_str(), one[0].text_room.as_str()), ("Up", "Dipped · Up"));
+        assert_eq!(one[0].text, "Dipped · Up", "what was done is told beside its tick");
         let fresh = vec![
             row("8a", NOW, vec![dipped("8a"), up("8a")]),
             row("7a", COMING, vec![up("7a")]),
@@ -298,10 +277,7 @@ mod tests {
         // Who sucked is not offered a bottle: its place stays empty, and no volume stands in it.
         let two = in_place(&one, vec![row("7a", COMING, vec![up("7a")])], &ticks);
         assert_eq!(told(&two), ["7a now: ✓Dipped, Up, ✓Sucked, _"]);
-        assert_eq!(
-            two[0].text_room, "Dipped · Up · Sucked · Feed 195 ml",
-            "the room of the first text is kept"
-        );
+        assert_eq!(two[0].text, "Dipped · Up · Sucked · Feed 195 ml", "nothing makes room");
     }
 
     #[test]
@@ -325,7 +301,7 @@ mod tests {
         let rows = in_place(&before, vec![before[1].clone()], &[pressed("7a", dipped("7a"))]);
         assert_eq!(told(&rows), ["7a now: ✓Dipped, _", "8a now: Dipped"]);
         assert_eq!((rows[0].state, rows[0].text.as_str()), (None, words::NOTHING));
-        assert_eq!((rows[0].text_room.as_str(), rows[0].says_room.as_str()), ("Dipped · Up", "Some(Now)"));
+        assert_eq!((rows[0].rooms.text.as_str(), rows[0].rooms.says.as_str()), ("Dipped · Up", "Some(Now)"));
         // What comes after keeps it so.
         assert_eq!(in_place(&rows, vec![before[1].clone()], &[pressed("7a", dipped("7a"))]), rows);
     }
@@ -403,9 +379,9 @@ mod tests {
     #[test]
     fn a_row_in_its_place_stays_in_its_pen() {
         let mut before = three();
-        before[0].place = Some("Pen 1".to_owned());
+        before[0].seat.place = Some("Pen 1".to_owned());
         let fresh = three();
-        assert_eq!(in_place(&before, fresh, &[])[0].place.as_deref(), Some("Pen 1"));
+        assert_eq!(in_place(&before, fresh, &[])[0].seat.place.as_deref(), Some("Pen 1"));
     }
 
     #[test]
@@ -418,13 +394,5 @@ mod tests {
         assert_eq!(count(&rows, State::Late), Count::Room(1));
         assert_eq!(count(&rows, State::Now), Count::Some(1));
         assert_eq!(count(&rows, State::Coming), Count::None, "what is to come can wait");
-    }
-
-    #[test]
-    fn a_line_over_rows_neither_comes_nor_goes_while_they_keep_their_places() {
-        let empty = |_: &&str| "room";
-        assert_eq!(line(None, Some("new"), empty), None);
-        assert_eq!(line(Some(&"old"), Some("new"), empty), Some("new"));
-        assert_eq!(line(Some(&"old"), None, empty), Some("room"));
     }
 }

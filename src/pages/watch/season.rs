@@ -46,7 +46,7 @@ pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
 
 /// Returns the part of the page; nothing while nothing is asked for.
 pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
-    let past = overdue(view.flock, &view.outlooks, view.now).len();
+    let past = past(view);
     let past = (past > 0).then(|| {
         let row = Row::new(animals::ewes(past))
             .text(ahead::OVERDUE_TEXT)
@@ -56,6 +56,11 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
     });
     let rows = past.into_iter().chain(week.iter().map(row));
     Blocks::new().section("this-week", words::THIS_WEEK, Blocks::new().rows("this-week-rows", rows))
+}
+
+/// Returns how many ewes are past their days.
+pub(super) fn past(view: &View) -> usize {
+    overdue(view.flock, &view.outlooks, view.now).len()
 }
 
 fn row(one: &Week) -> (Key, Row) {

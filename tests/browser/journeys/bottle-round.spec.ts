@@ -148,6 +148,8 @@ test("after three days unweighed a lamb is weighed before it is fed by an old we
   await phone.tap("Weigh, 12a", phone.row("12a"));
   await phone.weigh("2.6");
   await phone.tap("Save", page.getByRole("dialog"));
+  await expect(phone.row("12a").locator("[data-done=true]")).toHaveText(["Weigh"]);
+  await page.clock.fastForward("00:00:09");
   await expect(phone.row("12a")).toContainText("Feed 105 ml");
 });
 

@@ -20,7 +20,7 @@ async function aLambAt(page: Page, time: string): Promise<Phone> {
 test("when clocks go forward inside the first day, ages stay right and hours ahead are the new clock's", async ({ page }) => {
   // In New York 02:00 EST is 03:00 EDT on 8 March 2026: the lamb of 01:30 is two hours old at 04:30.
   const phone = await aLambAt(page, "2026-03-08T01:30:10-05:00");
-  await expect(phone.row("14a")).toContainText("just born");
+  await expect(phone.row("14a")).toContainText("Dip the navel");
   await phone.open("#/night");
   await page.reload();
   // Not seen to suck is due an hour after birth (the farm's limit): 02:30 EST, which the wall calls 03:30.
@@ -31,7 +31,7 @@ test("when clocks go forward inside the first day, ages stay right and hours ahe
   await expect(page.locator(".night-top")).toContainText("04:30");
   await expect(page.locator(".night-due").first()).toContainText("was due 03:30");
   await phone.open("#/");
-  await expect(phone.row("14a")).toContainText("2 h without milk");
+  await expect(phone.row("14a")).toContainText("2 h unfed");
 });
 
 test("when clocks go back inside the first day, an hour that comes twice is two hours", async ({ page }) => {
@@ -39,7 +39,7 @@ test("when clocks go back inside the first day, an hour that comes twice is two 
   const phone = await aLambAt(page, "2026-11-01T00:30:10-04:00");
   await page.clock.setSystemTime(new Date("2026-11-01T02:30:20-05:00"));
   await page.clock.runFor(2000);
-  await expect(phone.row("14a")).toContainText("3 h without milk");
+  await expect(phone.row("14a")).toContainText("3 h unfed");
 });
 
 test("a phone that slept in a pocket shows what is true, and shouts what was missed", async ({ page }) => {

@@ -25,12 +25,12 @@ test("a second tab follows without a reload, in both directions", async ({ page,
   await aTwin(phone);
   await expect(other.row("14a")).toContainText("3.9 kg");
   await other.page.bringToFront();
-  await other.row("14a").getByRole("button", { name: "Sucked, 14a" }).tap();
+  await other.row("14b").getByRole("button", { name: "Dipped, 14b" }).tap();
   await other.saved();
   await page.bringToFront();
   await phone.tab("Watch");
-  await phone.look("14a");
-  await expect(page.locator(".noted-text", { hasText: "Sucked" })).toBeVisible();
+  await phone.look("14b");
+  await expect(page.locator(".noted-text", { hasText: "Navel dipped" })).toBeVisible();
 });
 
 test("local storage full: everything is still noted, saved and there after a reload", async ({ page }) => {

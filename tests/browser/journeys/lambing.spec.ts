@@ -16,20 +16,21 @@ test("the first lamb of an empty book is on the Watch with its window, volumes a
   await phone.saved();
   await phone.tap("All lambs born");
   const row = phone.row("14a");
-  await expect(row).toContainText("ewe lamb · 4.2 kg");
+  await expect(row).toContainText("4.2 kg");
   // AHDB: 50 ml/kg at once; Bond 2020: 100 ml/kg by 6 h; Mellor & Murray 1986: 180 by 18 h; AHDB: 200 in 24 h.
   await expect(row.locator(".fact").nth(0)).toContainText("210 ml");
   await expect(row.locator(".fact").nth(1)).toContainText("420");
   await expect(row.locator(".fact").nth(2)).toContainText("755");
   await expect(row.locator(".fact").nth(3)).toContainText("840");
-  await expect(row.locator(".figure")).toContainText(/23 h 5\d min|24 h/);
+  // The long time left is no headline.
+  await expect(row.locator(".figure")).toHaveCount(0);
   await expect(row.getByRole("img", { name: /First milk: .* left of 24 hours/ })).toBeVisible();
   await expect(row.getByRole("button", { name: /^Score, / })).toBeVisible();
   await fitsTheScreen(page);
   // The farm's own scale, on a sheet over the Watch.
   await row.getByRole("button", { name: /^Score, / }).tap();
   await page.getByRole("dialog").getByRole("button", { name: /^1 · / }).tap();
-  await expect(row).toContainText("grade 1, lively");
+  await expect(row.locator("[data-done=true]")).toHaveText(["Score"]);
 });
 
 test("three lambs that were found are recorded with their age in six taps", async ({ page }) => {
@@ -83,8 +84,8 @@ test("twins are recorded with ten taps, and each tap is on the disk", async ({ p
   expect(phone.taps).toBeLessThanOrEqual(10);
   await phone.saved();
   await page.reload();
-  await expect(phone.row("27a")).toContainText("ewe lamb · 3.9 kg");
-  await expect(phone.row("27b")).toContainText("ram lamb · 4.2 kg");
+  await expect(phone.row("27a")).toContainText("3.9 kg");
+  await expect(phone.row("27b")).toContainText("4.2 kg");
   await phone.look("27b");
   await expect(page.getByText("ram lamb · twin")).toBeVisible();
   for (const noted of ["Weighed 4.2 kg", "Navel dipped", "Birth: no help", "Ram lamb born"]) {
@@ -126,20 +127,22 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   await phone.saved();
   const row = phone.row("31a");
   await page.clock.fastForward("00:31:00");
-  await expect(row).toContainText("Dip the navel · Not seen up");
+  await expect(row).toContainText("Not seen up");
+  await expect(row).toContainText("late: navel");
+  await expect(row).toContainText("3 more");
   await page.clock.fastForward("00:30:00");
   await expect(row).toContainText("Not seen to suck");
-  await expect(row).toContainText(/22 h 5\d min/);
+  await expect(row).toContainText(/1.h( \d.min)? unfed/);
   await phone.look("31a");
   await expect(page.getByText("not seen to suck: help it now")).toBeVisible();
   await phone.tab("Watch");
   await page.clock.fastForward("01:00:00");
   await expect(row).toHaveAttribute("data-state", "late");
   await page.clock.fastForward("04:00:00");
-  await expect(row).toContainText("last call");
-  await expect(row).toContainText(/17 h 5\d min/);
+  await expect(row).toContainText("Last call");
+  await expect(row).toContainText(/6.h( \d.min)? unfed/);
   await row.getByRole("button", { name: "Sucked, 31a" }).first().tap();
-  await expect(row).not.toContainText("last call");
+  await expect(row.locator("[data-done=true]")).toHaveText(["Sucked"]);
   await page.clock.fastForward("18:00:00");
   await phone.open();
   await expect(phone.row("31a").locator(".figure")).toHaveCount(0);
@@ -157,7 +160,7 @@ test("the navel is asked for at birth and again six hours later", async ({ page 
   await page.clock.fastForward("06:01:00");
   await expect(phone.row("5a")).toContainText("Dip the navel again");
   await phone.row("5a").getByRole("button", { name: "Dipped again, 5a" }).tap();
-  await expect(phone.row("5a")).not.toContainText("Dip the navel again");
+  await expect(phone.row("5a").locator("[data-done=true]")).toHaveText(["Dipped again"]);
 });
 
 test("a tap too many is taken back, and what was undone can be brought back", async ({ page }) => {
@@ -206,5 +209,5 @@ test("a ewe scanned with two is not done after one unless that is said", async (
   await phone.tap("Undo", page.locator(".undo-bar"));
   await phone.tap("All lambs born");
   await phone.tap("Yes, all are born", dialog);
-  await expect(phone.row("9a")).toContainText("ewe lamb");
+  await expect(phone.row("9a")).toBeVisible();
 });

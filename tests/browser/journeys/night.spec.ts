@@ -92,9 +92,15 @@ test("armed, it rings when a duty becomes due, louder until tapped, and leads to
   await page.clock.runFor("03:30");
   expect(await heard(page), "not a second early").toEqual([]);
   await page.clock.runFor("00:35");
+  // A score is told, and wakes nobody.
+  await expect(page.locator(".night-due").first()).toContainText("Score its vigor");
   const ring = page.locator(".ring");
+  await expect(ring).toHaveCount(0);
+  expect(await heard(page)).toEqual([]);
+  await page.clock.fastForward("24:00");
+  await page.clock.runFor("01:05");
   await expect(ring).toContainText("27a");
-  await expect(ring).toContainText("Score its vigor");
+  await expect(ring).toContainText("Not seen up");
   await page.clock.runFor("00:40");
   const tones = await heard(page);
   expect(tones.length).toBeGreaterThan(60);
@@ -120,27 +126,27 @@ test("what is done before anyone is up stops ringing; what becomes late rings ag
   const phone = await night(page);
   await phone.tap("Arm the alarm");
   await expect(page.getByText(/Alarm armed/)).toBeVisible();
-  await page.clock.runFor("05:10");
-  await expect(page.locator(".ring")).toContainText("Score its vigor");
+  await page.clock.fastForward("30:10");
+  await expect(page.locator(".ring")).toContainText("Not seen up");
   // Someone notes it in another tab, as another phone's book would bring it.
   const other = new Phone(await context.newPage());
-  await other.page.clock.install({ time: new Date("2026-02-25T03:06:00-05:00") });
+  await other.page.clock.install({ time: new Date("2026-02-25T03:31:00-05:00") });
   await other.open();
   await other.look("27a");
-  await other.tap("Vigor");
-  await other.page.getByRole("dialog").getByRole("button").first().tap();
+  await other.tap("Up");
+  await other.saved();
   await other.page.close();
   await expect(page.locator(".ring")).toHaveCount(0);
   await heard(page);
-  // Up and weighed are due at half past, and late at an hour: each rings once.
-  await page.clock.fastForward("25:00");
+  // Seen to suck is due at an hour, and late at two: each rings once.
+  await page.clock.fastForward("30:00");
   await expect(page.locator(".ring")).toContainText("27a");
   await page.locator(".ring").tap();
   await heard(page);
   await page.clock.fastForward("20:00");
   await page.clock.runFor("00:05");
   expect(await heard(page)).toEqual([]);
-  await page.clock.fastForward("15:00");
+  await page.clock.fastForward("40:00");
   await expect(page.locator(".ring")).toBeVisible();
 });
 

@@ -137,13 +137,13 @@ test("what stands over the rows makes no room for a tick either", async ({ page 
   const phone = new Phone(page);
   await phone.open();
   await phone.lambing("12");
-  await phone.tap("Ewe lamb");
-  await phone.weigh("4.0");
-  await page.clock.runFor(1_000);
-  await phone.tap("Next lamb");
-  await phone.tap("Ram lamb");
-  await phone.weigh("4.0");
-  await page.clock.runFor(1_000);
+  for (const sex of ["Ewe lamb", "Ram lamb"]) {
+    await phone.tap(sex);
+    await phone.weigh("4.0");
+    await page.clock.runFor(1_000);
+    for (const seen of ["Navel dipped", "Up"]) await phone.tap(seen);
+    if (sex === "Ewe lamb") await phone.tap("Next lamb");
+  }
   await phone.tap("All lambs born");
   for (const name of ["12a", "12b"]) {
     await phone.look(name);
@@ -157,7 +157,7 @@ test("what stands over the rows makes no room for a tick either", async ({ page 
       document.dispatchEvent(new Event("visibilitychange"));
     }, hidden);
   await turn(true);
-  await page.clock.fastForward("06:30:00");
+  await page.clock.fastForward("07:45:00");
   await turn(false);
   const missed = page.locator(".notice", { hasText: /late/i });
   await expect(missed).toBeVisible();

@@ -29,7 +29,7 @@ test("two phones come together by files, both ways, and agree", async ({ page, b
   await second.tap("Add");
   await expect(second.page.getByText(/Done\. \d+ entries added\./)).toBeVisible();
   await second.tab("Watch");
-  await second.row("14a").getByRole("button", { name: "Sucked, 14a" }).tap();
+  await second.row("14a").getByRole("button", { name: "Dipped, 14a" }).tap();
   const toFirst = await second.handOver();
 
   await first.openFile(toFirst.text);
@@ -37,7 +37,7 @@ test("two phones come together by files, both ways, and agree", async ({ page, b
   await expect(first.page.getByText(/Done\. \d+ entries added\./)).toBeVisible();
   expect(await first.flock()).toEqual(await second.flock());
   await first.look("14a");
-  await expect(page.locator(".noted-text", { hasText: "Sucked" })).toBeVisible();
+  await expect(page.locator(".noted-text", { hasText: "Navel dipped" })).toBeVisible();
 
   // The same file again adds nothing.
   await first.openFile(toFirst.text);

@@ -110,7 +110,10 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
     await phone.row("Ewe 14").locator("a.row-words").tap();
     await phone.tap("Check inside…");
   },
-  later: async (phone) => phone.tap(/^later…/),
+  later: async (phone) => {
+    await phone.look("27a");
+    await phone.tap(/^Snooze…/);
+  },
   "watch-by-place": async (phone) => phone.tap("By place"),
   pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
   "hand-over": async (phone) => phone.share(),
