@@ -34,11 +34,12 @@ pub(super) fn look(view: &View, draft: &mut Draft, ewe: Option<EweId>) {
 /// what can be done.
 pub(super) fn around(view: &View, fields: &Fields, id: EweId, (lamb, found): (Blocks, Blocks)) -> Blocks {
     let duty = first_due(view, id);
-    let due = duty.map(|duty| due_card(view, duty, id)).unwrap_or_default();
-    let above = fields.chosen(WAS_DUE).map_or(!due.is_empty(), |was_due| was_due == 1);
-    // Only what stands on the card is left out below.
-    let jobs = if due.is_empty() { &[] } else { duty.map_or(&[] as &[Job], jobs) };
+    let above = fields.chosen(WAS_DUE).map_or(duty.is_some(), |was_due| was_due == 1);
     let ewe = view.flock.ewe(id);
+    let task = duty.and_then(|duty| Some(LaborClock::of(duty)?.task));
+    let on_card = if above { card_buttons(view, ewe, id, task) } else { Blocks::new() };
+    let due = duty.map_or_else(Blocks::new, |duty| due_card(view, duty, id)).then(on_card);
+    let jobs: &[Job] = if above { &ON_CARD } else { &[] };
     let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, (ewe, id), jobs));
     let seen = buttons("sign-buttons", 3, signs(ewe, id).then(shows(id)));
     let parts = lamb.section("signs", words::SIGNS_TITLE, seen).then(found);
@@ -77,18 +78,32 @@ enum Job {
     Said,
 }
 
-/// What a duty asks for, the first first.
-const fn jobs(duty: &Duty) -> &'static [Job] {
-    let Task::Ewe(_, task) = duty.task else { return &[] };
+/// What stands on the card of her clock, whatever it asks for: none of it moves when that changes.
+const ON_CARD: [Job; 3] = [Job::Hand, Job::Vet, Job::Look];
+
+/// What a duty asks for first.
+const fn first_job(task: EweTask) -> Job {
     match task {
-        EweTask::Look => &[Job::Look, Job::Hand],
+        EweTask::Look => Job::Look,
         EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress | EweTask::NextLamb { .. } => {
-            &[Job::Hand, Job::Vet]
+            Job::Hand
         }
-        EweTask::NeckTight | EweTask::Ill { .. } => &[Job::Vet, Job::Said],
-        EweTask::PutRight { .. } => &[Job::PutRight, Job::Vet],
-        EweTask::Afterbirth { .. } | EweTask::LetOut | EweTask::IllLook { .. } => &[Job::Vet],
+        EweTask::NeckTight
+        | EweTask::PutRight { .. }
+        | EweTask::Afterbirth { .. }
+        | EweTask::LetOut
+        | EweTask::Ill { .. }
+        | EweTask::IllLook { .. } => Job::Vet,
     }
+}
+
+/// The buttons beneath her clock, filled the one that it asks for.
+fn card_buttons(view: &View, ewe: Option<&Ewe>, id: EweId, task: Option<EweTask>) -> Blocks {
+    let first = task.map(first_job);
+    let jobs = ON_CARD.into_iter().fold(Blocks::new(), |blocks, one| {
+        job(blocks, view, (ewe, id), one, first == Some(one))
+    });
+    buttons("due-buttons", 3, jobs)
 }
 
 /// Adds the button of a job.
@@ -97,7 +112,8 @@ fn job(blocks: Blocks, view: &View, (ewe, id): (Option<&Ewe>, EweId), job: Job, 
     match job {
         Job::Look => {
             let well = may_be_well(view.duties.iter(), animal, view.now);
-            blocks.button(Button::new("looked", words::looked(well), look_at(id)).filled_if(filled))
+            let off = ewe.is_none_or(|ewe| ewe.labor.is_none());
+            blocks.button(Button::new("looked", words::looked(well), look_at(id)).filled_if(filled).off_if(off))
         }
         Job::Hand => {
             let hand = Action::Ask(Sheet::Hand(id));
@@ -183,10 +199,7 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::Ill { .. }
         | EweTask::IllLook { .. } => inside,
     };
-    let jobs = jobs(duty).iter().enumerate();
-    let jobs =
-        jobs.fold(Blocks::new(), |blocks, (place, one)| job(blocks, view, (Some(ewe), id), *one, place == 0));
-    Blocks::new().card("due", inside.then(buttons("due-buttons", 2, jobs)))
+    Blocks::new().card("due", inside)
 }
 
 /// What was seen of her, as pins.
