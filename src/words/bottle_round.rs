@@ -4,9 +4,8 @@ use yeanling_core::book::Milk;
 use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::units::{System, TimeDelta, Volume};
 
-use super::common::{feed_mass, number, volume, volume_as_given};
+use super::common::{feed_mass, number, strength, volume, volume_as_given};
 use super::noted::milk;
-use super::practice::rate;
 use super::watch;
 
 /// The screen's name.
@@ -100,7 +99,11 @@ pub fn next(when: &str) -> String {
 /// Returns for whom the mix is: "375 ml for 3 lambs, at 200 g/L".
 pub fn mix_for(mix: &Mix, lambs: usize, system: System) -> String {
     let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
-    format!("*{}* for {lambs}, at {}", volume(mix.finished, system), rate(mix.rate))
+    format!(
+        "*{}* for {lambs}, at {}",
+        volume(mix.finished, system),
+        strength(mix.rate.as_grams_per_liter(), system)
+    )
 }
 
 /// Returns how it is made: weigh the powder, fill up to the volume.
@@ -109,13 +112,23 @@ pub fn how(mix: &Mix, system: System) -> String {
     format!("Weigh *{powder}* of powder, fill up *to {finished}*. Water under 45 °C (113 °F).")
 }
 
-/// Returns the trap: "200 g added to 1 L of water is only 167 g/L".
-pub fn trap(liter: &Mix) -> String {
-    let powder = number(liter.powder.as_kilograms() * 1000.0, 1);
-    let weak = number(liter.if_added.as_grams_per_liter(), 0);
-    format!(
-        "Made up *to* a liter, not added to one: {powder} g added to 1 L of water is only {weak} g/L, and starves a lamb slowly."
-    )
+/// Returns the trap: "200 g added to 1 L of water is only 167 g/L", "26.7 oz added to 1 gallon of water is only 22.3 oz/gal".
+pub fn trap(liter: &Mix, system: System) -> String {
+    let (grams, weak) = (liter.powder.as_kilograms() * 1000.0, liter.if_added.as_grams_per_liter());
+    // Grams in a liter are as many ounces in a gallon as `strength` says.
+    let ounces = |grams: f64| strength(grams, System::Us).split(' ').next().unwrap_or_default().to_owned();
+    match system {
+        System::Metric => format!(
+            "Made up *to* a liter, not added to one: {} g added to 1 L of water is only {} g/L, and starves a lamb slowly.",
+            number(grams, 1),
+            number(weak, 0)
+        ),
+        System::Us => format!(
+            "Made up *to* a gallon, not added to one: {} oz added to 1 gallon of water is only {} oz/gal, and starves a lamb slowly.",
+            ounces(grams),
+            ounces(weak)
+        ),
+    }
 }
 
 /// Returns that some lambs are not in the mix since nobody knows their volume.
@@ -156,7 +169,9 @@ mod tests {
     #[test]
     fn the_trap_is_told_at_the_labels_own_rate() {
         let liter = made_up_to(ml(1000.0), RATE).expect("in bounds");
-        assert!(trap(&liter).contains("200 g added to 1 L of water is only 167 g/L"));
+        assert!(trap(&liter, System::Metric).contains("200 g added to 1 L of water is only 167 g/L"));
+        let us = trap(&liter, System::Us);
+        assert!(us.contains("26.7 oz added to 1 gallon of water is only 22.3 oz/gal"), "{us}");
     }
 
     #[test]

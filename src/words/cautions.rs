@@ -6,7 +6,7 @@ pub const TUBE: &[&str] = &[
     "that is awake and holds its head up,",
     "that swallows,",
     "that does not drool and whose belly is not swollen,",
-    "and never more than 50 ml/kg at once.",
+    "and never more than 50 ml/kg (0.75 fl oz/lb) at once.",
     "Lay the tube along the lamb, from nose to last rib, and mark it there.",
     "Let it swallow the tube. Then feel the neck: the tube lies beside the windpipe, two pipes under your fingers. Only one, \
      or it coughs: take it out.",

@@ -13,7 +13,40 @@ pub fn typed(text: &str) -> String {
 pub fn mass(mass: Mass, system: System) -> String {
     match system {
         System::Metric => format!("{} kg", one_or_two_places(mass.as_kilograms())),
-        System::Us => format!("{:.1} lb", mass.as_pounds()),
+        System::Us => format!("{} lb", tenths(mass.as_pounds())),
+    }
+}
+
+/// Returns a number with one decimal place; what rounds to nothing has no sign: "0.0".
+fn tenths(number: f64) -> String {
+    let text = format!("{number:.1}");
+    if text == "-0.0" { "0.0".to_owned() } else { text }
+}
+
+/// Returns a volume for a weight, such as "50 ml/kg" or "0.75 fl oz/lb (50 ml/kg)"; rounded down to a twentieth.
+pub fn per_weight(milliliters_a_kilogram: f64, system: System) -> String {
+    let metric = format!("{} ml/kg", whole(milliliters_a_kilogram));
+    match system {
+        System::Metric => metric,
+        System::Us => {
+            let of_a_pound = milliliters_a_kilogram * Mass::from_pounds(1.0).as_kilograms();
+            let ounces = Volume::from_milliliters(of_a_pound).as_fluid_ounces();
+            format!("{} fl oz/lb ({metric})", number((ounces * 20.0).floor() / 20.0, 2))
+        }
+    }
+}
+
+/// Returns a strength of milk powder, such as "200 g/L" or "26.7 oz/gal (200 g/L)".
+pub fn strength(grams_a_liter: f64, system: System) -> String {
+    /// Liters in a US liquid gallon: 231 cubic inches.
+    const LITERS_IN_A_GALLON: f64 = 3.785_411_784;
+    let metric = format!("{} g/L", number(grams_a_liter, 1));
+    match system {
+        System::Metric => metric,
+        System::Us => {
+            let of_a_gallon = Mass::from_kilograms(grams_a_liter / 1000.0 * LITERS_IN_A_GALLON);
+            format!("{} oz/gal ({metric})", number(of_a_gallon.as_pounds() * 16.0, 1))
+        }
     }
 }
 
@@ -25,7 +58,7 @@ pub fn volume(volume: Volume, system: System) -> String {
             let read = if exact > 20.0 { volume.to_nearest_five().as_milliliters() } else { exact };
             format!("{} ml", whole(read))
         }
-        System::Us => format!("{:.1} fl oz", volume.as_fluid_ounces()),
+        System::Us => format!("{} fl oz", tenths(volume.as_fluid_ounces())),
     }
 }
 
@@ -96,24 +129,25 @@ pub fn volume_as_given(volume: Volume, system: System) -> String {
 /// Returns a temperature such as "38.5 °C" or "101.3 °F".
 pub fn temperature(temperature: Temperature, system: System) -> String {
     match system {
-        System::Metric => format!("{:.1} °C", temperature.as_celsius()),
-        System::Us => format!("{:.1} °F", temperature.as_fahrenheit()),
+        System::Metric => format!("{} °C", tenths(temperature.as_celsius())),
+        System::Us => format!("{} °F", tenths(temperature.as_fahrenheit())),
     }
 }
 
 /// Returns a temperature as a figure: its number and its unit.
 pub fn temperature_parts(temperature: Temperature, system: System) -> (String, &'static str) {
     match system {
-        System::Metric => (format!("{:.1}", temperature.as_celsius()), "°C"),
-        System::Us => (format!("{:.1}", temperature.as_fahrenheit()), "°F"),
+        System::Metric => (tenths(temperature.as_celsius()), "°C"),
+        System::Us => (tenths(temperature.as_fahrenheit()), "°F"),
     }
 }
 
-/// Returns a small mass of feed or powder: "250 g" or "8.8 oz".
+/// Returns a small mass of feed or powder: "250 g" or "8.8 oz"; from a pound on in pounds, "1.3 lb".
 pub fn feed_mass(mass: Mass, system: System) -> String {
     match system {
         System::Metric => format!("{} g", whole(mass.as_kilograms() * 1000.0)),
-        System::Us => format!("{} oz", number(mass.as_pounds() * 16.0, 1)),
+        System::Us if mass.as_pounds() < 1.0 => format!("{} oz", number(mass.as_pounds() * 16.0, 1)),
+        System::Us => format!("{} lb", number(mass.as_pounds(), 1)),
     }
 }
 
@@ -352,6 +386,24 @@ mod tests {
                 }
             }
         }
+    }
+
+    #[test]
+    fn nothing_has_no_sign() {
+        check(temperature(Temperature::from_celsius(-0.04), System::Metric), "0.0 °C");
+        check(temperature(Temperature::from_celsius(-17.8), System::Us), "0.0 °F");
+        check(temperature(Temperature::from_celsius(-0.06), System::Metric), "-0.1 °C");
+    }
+
+    #[test]
+    fn a_rate_is_told_in_the_farms_units_and_never_more() {
+        check(per_weight(50.0, System::Metric), "50 ml/kg");
+        check(per_weight(50.0, System::Us), "0.75 fl oz/lb (50 ml/kg)");
+        check(per_weight(200.0, System::Us), "3.05 fl oz/lb (200 ml/kg)");
+        check(strength(200.0, System::Metric), "200 g/L");
+        check(strength(200.0, System::Us), "26.7 oz/gal (200 g/L)");
+        check(feed_mass(Mass::from_kilograms(0.6), System::Us), "1.3 lb");
+        check(feed_mass(Mass::from_kilograms(0.25), System::Us), "8.8 oz");
     }
 
     #[test]

@@ -20,7 +20,7 @@ pub use {
     readings::{antibody, brix},
 };
 
-use super::common::{length, mass, number, temperature, volume_as_given, volume_at_most};
+use super::common::{length, mass, number, per_weight, temperature, volume_as_given, volume_at_most};
 
 /// Returns what is wrong with a weight, and what may have been meant.
 pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
@@ -168,9 +168,10 @@ pub fn refusal(refusal: &Refusal, system: System) -> String {
             let given = volume_as_given(*given, system);
             match guard {
                 Guard::FirstWeek => format!(
-                    "{given} is too much at once for {}. Give {} (50 ml/kg).{}",
+                    "{given} is too much at once for {}. Give {}: {}.{}",
                     whom(*weight, system),
                     volume_at_most(ONE_FEED.of(weight.unwrap_or(ASSUMED)), system),
+                    per_weight(ONE_FEED.as_milliliters(), system),
                     weigh_it(*weight),
                 ),
                 Guard::Later => format!(
@@ -183,9 +184,10 @@ pub fn refusal(refusal: &Refusal, system: System) -> String {
             let would_be = volume_as_given(*would_be, system);
             match guard {
                 Guard::FirstWeek => format!(
-                    "That makes {would_be} in 24 h, too much for {}. Give {} a day (200 ml/kg). Was a feed noted twice?{}",
+                    "That makes {would_be} in 24 h, too much for {}. Give {} a day: {}. Was a feed noted twice?{}",
                     whom(*weight, system),
                     volume_at_most(MOST_IN_A_DAY.of(weight.unwrap_or(ASSUMED)), system),
+                    per_weight(MOST_IN_A_DAY.as_milliliters(), system),
                     weigh_it(*weight),
                 ),
                 Guard::Later => format!(
@@ -275,16 +277,16 @@ mod tests {
     fn a_refused_feed_says_what_to_give_instead() {
         check(
             refused(390.0, Some(3.9), 0, 0.0),
-            "390 ml is too much at once for 3.9 kg. Give 195 ml (50 ml/kg).",
+            "390 ml is too much at once for 3.9 kg. Give 195 ml: 50 ml/kg.",
         );
         check(
             refused(250.0, None, 0, 0.0),
-            "250 ml is too much at once for a lamb of unknown weight (taken as 4.0 kg). Give 200 ml (50 ml/kg). \
+            "250 ml is too much at once for a lamb of unknown weight (taken as 4.0 kg). Give 200 ml: 50 ml/kg. \
              If it is heavier, weigh it first.",
         );
         check(
             refused(200.0, Some(4.0), 1, 1100.0),
-            "That makes 1300 ml in 24 h, too much for 4.0 kg. Give 800 ml a day (200 ml/kg). \
+            "That makes 1300 ml in 24 h, too much for 4.0 kg. Give 800 ml a day: 200 ml/kg. \
              Was a feed noted twice?",
         );
         check(

@@ -58,8 +58,8 @@ pub const RULE_SUB: &str = "For this sum alone. Your farm’s own rule is in Far
 /// Returns who stands behind a rule, and its figure, for a button.
 pub const fn rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
-        DayRule::Ahdb200 => ("AHDB", "200 ml/kg"),
-        DayRule::Ruma210 => ("RUMA", "210 ml/kg"),
+        DayRule::Ahdb200 => ("AHDB", "200 ml/kg (3.05 fl oz/lb)"),
+        DayRule::Ruma210 => ("RUMA", "210 ml/kg (3.2 fl oz/lb)"),
         DayRule::TenPercent => ("10%", "of its weight"),
     }
 }
@@ -105,9 +105,9 @@ pub const REACHES: &str = "Reaches the blood";
 /// Behind the share.
 pub const REACHES_ALSO: &str = "of the antibody it swallows now";
 
-/// Returns the share that still reaches the blood, in percent.
+/// Returns the share that still reaches the blood, in whole percent: the curve is no finer.
 pub fn reaches(percent: f64) -> String {
-    format!("{percent:.1}")
+    format!("{percent:.0}")
 }
 
 /// Returns the age that a time of birth comes to.
@@ -187,7 +187,7 @@ pub const DAY_TOTAL: &str = "In the day";
 /// Heads the cap.
 pub const CAP: &str = "Never over, in a day";
 /// Behind the cap.
-const CAP_ALSO: &str = "200 ml/kg";
+const CAP_ALSO: &str = "200 ml/kg (3.05 fl oz/lb)";
 /// Says that the cap cannot be told.
 pub const NO_CAP: &str = "No weight, so no cap for the day: weigh it if it is small.";
 /// Says that a cap made the feed smaller.
@@ -199,8 +199,8 @@ pub const MIX_DAY: &str = "Mix for the day";
 /// Says that the table means colostrum.
 pub const COLOSTRUM: &str = "On this day the table means colostrum, not milk.";
 /// How powder is mixed.
-pub const MIX_CAUTION: &str = "The powder’s label comes first. Here 200 g is *made up to* 1 liter. 200 g *added to* 1 liter of water \
-     is too weak: 167 g in a liter. Water below 45 °C (113 °F).";
+pub const MIX_CAUTION: &str = "The powder’s label comes first. Here 200 g is *made up to* 1 liter (26.7 oz to 1 gal). 200 g *added to* 1 liter of water \
+     is too weak: 167 g in a liter (22.3 oz in 1 gal). Water below 45 °C (113 °F).";
 /// Which lamb gets no milk.
 pub const SICK: &str =
     "A dull, drooling lamb with a swollen belly gets no milk, by bottle or by tube. Call your vet.";

@@ -15,7 +15,7 @@ use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
 use yeanling_core::reckon::ten_point::Sign;
 use yeanling_core::reckon::vigor::FourGrade;
 
-use super::common::{minutes, number};
+use super::common::{minutes, per_weight};
 use super::practice::day_rule;
 use super::{cold_lamb, why};
 
@@ -96,7 +96,8 @@ pub type Sourced = (String, &'static str);
 /// Returns a newborn's first day in eight steps, with the farm's own figures.
 pub fn first_day(practice: &Practice) -> Vec<Sourced> {
     let limits = &practice.limits;
-    let per_kilogram = |figure: yeanling_core::reckon::PerKilogram| number(figure.as_milliliters(), 0);
+    let per_kilogram =
+        |figure: yeanling_core::reckon::PerKilogram| per_weight(figure.as_milliliters(), practice.system);
     vec![
         (
             "*Breathing?* Clear its nose and mouth. Then let the ewe lick it dry.".to_owned(),
@@ -127,15 +128,12 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
             "RUMA, SRUC, Vet Times 2018; the limits are your farm’s",
         ),
         (
-            format!(
-                "*Weigh it.* By hand it gets {} ml/kg a feed, and never more at once.",
-                per_kilogram(ONE_FEED)
-            ),
+            format!("*Weigh it.* By hand it gets {} a feed, and never more at once.", per_kilogram(ONE_FEED)),
             "AHDB; Vet Times 2018",
         ),
         (
             format!(
-                "*By 6 h* {} ml/kg together, *by 24 h* {} ml/kg, in 4 or 5 feeds. {} is the colostrum deadline.",
+                "*By 6 h* {} together, *by 24 h* {}, in 4 or 5 feeds. {} is the colostrum deadline.",
                 per_kilogram(FIRST_SIX_HOURS),
                 per_kilogram(day_figure(practice.day_rule)),
                 minutes(limits.last_call_minutes)

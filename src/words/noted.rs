@@ -116,7 +116,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Life(fact) => life::line(fact, flock),
         Event::Care(fact) => care(fact),
         Event::Illness(fact) => illness::noted(fact, system),
-        Event::Chose(choice) => chose(choice),
+        Event::Chose(choice) => chose(choice, system),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))
         }
@@ -147,7 +147,7 @@ fn goods(item: Item, amount: Amount, system: System) -> String {
     format!("*{}* {}", stores::amount(item, amount, system), stores::item(item))
 }
 
-fn chose(choice: &Choice) -> String {
+fn chose(choice: &Choice, system: System) -> String {
     match choice {
         Choice::FarmName(name) => format!("Farm called {name}"),
         Choice::System(system) => format!("Units: {}", practice::system(*system)),
@@ -158,7 +158,7 @@ fn chose(choice: &Choice) -> String {
         Choice::LaborLimits(_) => "Alert times around lambing changed".to_owned(),
         Choice::PenStay(_) => "Stay in the pens changed".to_owned(),
         Choice::FreezerLife(life) => format!("Frozen colostrum keeps {}", practice::freezer_life(*life).0),
-        Choice::PowderRate(rate) => format!("Powder at {}", practice::rate(*rate)),
+        Choice::PowderRate(rate) => format!("Powder at {}", practice::rate(*rate, system)),
         Choice::PowderRule(rule) => format!("Powder to weaning by {}", practice::powder_rule(*rule).0),
         Choice::WeaningRule(rule) => format!("Weaning by {}", practice::weaning_rule(*rule).0),
         Choice::BreedMeans(means) => format!("Birth weights: {}", practice::breed_means(*means).0),

@@ -98,8 +98,8 @@ pub const fn system(system: System) -> &'static str {
 /// Returns a colostrum rule's name and a few words about it.
 pub const fn day_rule(rule: DayRule) -> (&'static str, &'static str) {
     match rule {
-        DayRule::Ahdb200 => ("AHDB, 200 ml/kg", "our default: a levy board’s plain figure"),
-        DayRule::Ruma210 => ("RUMA, 210 ml/kg", "the lower end of its 210–290"),
+        DayRule::Ahdb200 => ("AHDB, 200 ml/kg (3.05 fl oz/lb)", "our default: a levy board’s plain figure"),
+        DayRule::Ruma210 => ("RUMA, 210 ml/kg (3.2 fl oz/lb)", "the lower end of its 210–290"),
         DayRule::TenPercent => ("10% of body weight", "the popular floor, half the guidance"),
     }
 }
@@ -255,13 +255,14 @@ pub fn rate_number(rate: Strength) -> String {
 }
 
 /// Returns what helps with the strength on the label.
-pub fn powder_rate_hint(usual: Strength) -> String {
-    format!("{} unless your label says another: a feed maker’s. The label comes first.", rate(usual))
+pub fn powder_rate_hint(usual: Strength, system: System) -> String {
+    let usual = rate(usual, system);
+    format!("{usual} unless your label says another: a feed maker’s. The label comes first.")
 }
 
-/// Returns a powder rate: "200 g/L".
-pub fn rate(rate: Strength) -> String {
-    format!("{} g/L", number(rate.as_grams_per_liter(), 1))
+/// Returns a powder rate: "200 g/L", "26.7 oz/gal (200 g/L)".
+pub fn rate(rate: Strength, system: System) -> String {
+    super::common::strength(rate.as_grams_per_liter(), system)
 }
 
 /// Returns what a limit is about.

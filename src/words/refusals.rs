@@ -3,7 +3,7 @@
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweRefusal, GroupRefusal, Refusal, StoreRefusal};
 
-use super::common::{date, day_and_clock, number, temperature, volume_as_given};
+use super::common::{date, day_and_clock, number, per_weight, temperature, volume_as_given};
 use super::{errors, life, season, stores};
 
 /// Returns why something was not noted.
@@ -38,9 +38,10 @@ pub fn refusal(refusal: &Refusal, now: Moment, system: System) -> String {
         Refusal::Feed(error) => errors::refusal(error, system),
         Refusal::TooSoon { last, together } => format!(
             "It was fed at {}. With this that is {} within an hour: too much for one stomach, which \
-             holds one feed (50 ml/kg). Wait, or change the earlier entry.",
+             holds one feed, {}. Wait, or change the earlier entry.",
             when(*last),
-            volume_as_given(*together, system)
+            volume_as_given(*together, system),
+            per_weight(50.0, system)
         ),
         Refusal::NotAPhoneNumber => super::vet::NOT_A_NUMBER.to_owned(),
         Refusal::NoText => "Nothing typed yet. Enter a few letters or digits.".to_owned(),

@@ -5,7 +5,8 @@ use std::collections::BTreeMap;
 use yeanling_core::book::Event;
 use yeanling_core::practice::Choice;
 use yeanling_core::units::{Moment, System};
-use yeanling_pages::{Page, made_up};
+use yeanling_pages::block::Kind;
+use yeanling_pages::{Block, Page, made_up};
 
 use crate::phone::Phone;
 
@@ -109,4 +110,67 @@ fn a_quantity_is_read_with_its_unit() {
     assert_eq!(mass[0], Quantity { kind: "mass", value: 3.9, off: 0.1 });
     assert!((mass[1].value - 38.0).abs() < 1e-9);
     assert_eq!(quantities("5 lambs in 3 pens"), Vec::new());
+}
+
+/// The signs of metric units, and those of the units that a farm in US units reads.
+const METRIC: [&str; 13] =
+    ["kg", "g", "ml", "L", "liter", "liters", "°C", "cm", "mm", "m/s", "km/h", "ml/kg", "g/L"];
+const AMERICAN: [&str; 14] =
+    ["lb", "oz", "fl", "°F", "in", "ft", "mph", "qt", "gal", "gallon", "oz/gal", "oz/lb", "pound", "in."];
+
+/// What is measured in the same unit everywhere: antibody, as a laboratory gives it.
+const EVERYWHERE: [&str; 2] = ["antibod", "serum"];
+
+/// Says whether a text tells a metric quantity with none that a farm in US units reads beside it.
+fn is_foreign(text: &str) -> bool {
+    let text = text.replace('\u{a0}', " ");
+    let words: Vec<&str> = text
+        .split_whitespace()
+        .map(|word| word.trim_matches(['(', ')', ',', '.', ';', ':', '?', '*']))
+        .collect();
+    let tells = words.windows(2).any(|pair| {
+        pair[0].starts_with(|sign: char| sign.is_ascii_digit() || sign == '-') && METRIC.contains(&pair[1])
+    });
+    let american = words.iter().any(|word| AMERICAN.contains(word));
+    let everywhere = EVERYWHERE.iter().any(|one| text.to_lowercase().contains(one));
+    tells && !american && !everywhere
+}
+
+/// Returns the texts of a block and of those inside it. A figure tells both units as one; what was published is told as it
+/// was.
+fn told_by(block: &Block) -> Vec<String> {
+    let published = block.key == "sources" || matches!(&block.kind, Kind::Fold(fold) if fold.sources);
+    if published {
+        return Vec::new();
+    }
+    let own = block.texts();
+    let own =
+        if matches!(block.kind, Kind::Figure(_) | Kind::Readout(_)) { vec![own.join(" ")] } else { own };
+    own.into_iter().chain(block.inside().into_iter().flat_map(|inside| told_by(inside))).collect()
+}
+
+#[test]
+fn no_page_of_a_farm_in_us_units_tells_a_quantity_in_metric_units_alone() {
+    let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
+    let mut foreign = std::collections::BTreeSet::new();
+    for hours in [0, 5, 30] {
+        let mut phone = Phone::with(made_up::book(begins, System::Us), begins);
+        phone.later(hours * 60);
+        for screen in phone.screens() {
+            let page = phone.page_of(screen);
+            for block in page.blocks.iter().chain(&page.thumb) {
+                let told = told_by(block).into_iter().filter(|text| is_foreign(text));
+                foreign.extend(told.map(|text| format!("{screen:?}: {text}")));
+            }
+        }
+    }
+    assert!(foreign.is_empty(), "{}", foreign.into_iter().collect::<Vec<_>>().join("\n"));
+}
+
+#[test]
+fn a_quantity_in_metric_units_alone_is_found() {
+    assert!(is_foreign("Never over 50 ml/kg."));
+    assert!(is_foreign("200 g added to 1 L of water"));
+    assert!(!is_foreign("50 ml/kg (0.75 fl oz/lb)"));
+    assert!(!is_foreign("6.6 fl oz"));
 }

@@ -40,7 +40,7 @@ fn chosen(phone: &Phone, label: &str) -> Option<String> {
 #[test]
 fn a_rule_is_one_tap_and_undo_brings_the_other_back() {
     let mut phone = practice(Part::Feeding);
-    assert_eq!(chosen(&phone, words::FIRST_MILK).as_deref(), Some("AHDB, 200 ml/kg"));
+    assert_eq!(chosen(&phone, words::FIRST_MILK).as_deref(), Some("AHDB, 200 ml/kg (3.05 fl oz/lb)"));
     phone.press("10% of body weight");
     phone.open(Screen::SettingsOf(Part::Farm)).press("outdoors").press("lb, fl oz, °F");
     assert_eq!(phone.flock.practice.day_rule, DayRule::TenPercent);
@@ -57,7 +57,7 @@ fn what_stands_already_is_not_noted_again() {
         (Part::Farm, "kg, ml, °C"),
         (Part::Farm, "under a roof"),
         (Part::Farm, "any sheep"),
-        (Part::Feeding, "AHDB, 200 ml/kg"),
+        (Part::Feeding, "AHDB, 200 ml/kg (3.05 fl oz/lb)"),
         (Part::Feeding, "1 year"),
         (Part::Care, "no rings"),
     ] {
@@ -134,7 +134,7 @@ fn a_strength_on_no_label_is_refused_and_stays_as_it_was_typed() {
     assert_eq!(typed, "0");
     assert!(wrong.starts_with("0 g/L is out of range. Enter 100 to 300 g/L."), "{wrong}");
     phone.write(words::POWDER_RATE_LABEL, "160").press(words::SAVE_RATE).says_nowhere(words::SAVE_RATE);
-    assert_eq!(words::rate(phone.flock.practice.powder_rate), "160 g/L");
+    assert_eq!(words::rate(phone.flock.practice.powder_rate, System::Metric), "160 g/L");
     assert!(phone.undo());
     assert_eq!(field(&phone, words::POWDER_RATE_LABEL).0, "200");
 }

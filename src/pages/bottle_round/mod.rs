@@ -134,7 +134,8 @@ fn mixed(mix: &Mix, lambs: usize, system: System) -> Blocks {
     );
     let answers =
         Blocks::new().group("mix-powder", Shape::Answer, powder).group("mix-water", Shape::Answer, water);
-    let trap = made_up_to(Volume::from_milliliters(1000.0), mix.rate).ok().map(|liter| words::trap(&liter));
+    let trap =
+        made_up_to(Volume::from_milliliters(1000.0), mix.rate).ok().map(|liter| words::trap(&liter, system));
     Blocks::new()
         .remark(words::mix_for(mix, lambs, system), [why(why_words::MIXING, Reason::Mixing(*mix))])
         .group("mix-answers", Shape::Answers, answers)

@@ -100,9 +100,9 @@ const fn first_job(task: EweTask) -> Job {
 /// The buttons beneath her clock, filled the one that it asks for.
 fn card_buttons(view: &View, ewe: Option<&Ewe>, id: EweId, task: Option<EweTask>) -> Blocks {
     let first = task.map(first_job);
-    let jobs = ON_CARD.into_iter().fold(Blocks::new(), |blocks, one| {
-        job(blocks, view, (ewe, id), one, first == Some(one))
-    });
+    let jobs = ON_CARD
+        .into_iter()
+        .fold(Blocks::new(), |blocks, one| job(blocks, view, (ewe, id), one, first == Some(one)));
     buttons("due-buttons", 3, jobs)
 }
 
@@ -113,7 +113,8 @@ fn job(blocks: Blocks, view: &View, (ewe, id): (Option<&Ewe>, EweId), job: Job, 
         Job::Look => {
             let well = may_be_well(view.duties.iter(), animal, view.now);
             let off = ewe.is_none_or(|ewe| ewe.labor.is_none());
-            blocks.button(Button::new("looked", words::looked(well), look_at(id)).filled_if(filled).off_if(off))
+            blocks
+                .button(Button::new("looked", words::looked(well), look_at(id)).filled_if(filled).off_if(off))
         }
         Job::Hand => {
             let hand = Action::Ask(Sheet::Hand(id));

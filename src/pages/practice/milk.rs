@@ -41,7 +41,7 @@ fn rate(view: &View, fields: &Fields) -> Blocks {
     let typed = fields.text(RATE, &known);
     let is_changed = typed.trim() != known;
     let field = Field::new(words::POWDER_RATE_LABEL, FieldKind::Decimal, typed)
-        .hint(words::powder_rate_hint(USUAL_POWDER_RATE))
+        .hint(words::powder_rate_hint(USUAL_POWDER_RATE, view.system()))
         .error(fields.error(RATE))
         .unit(words::RATE_UNIT);
     let save = Action::Does(Does::Practice(super::Does::SaveRate));

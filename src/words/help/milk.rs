@@ -8,8 +8,8 @@ use yeanling_core::reckon::quality::Origin;
 use yeanling_core::reckon::{powder, weaning};
 use yeanling_core::units::{System, Volume};
 
-use crate::common::volume;
-use crate::practice::{bottle_table, chill_limit, freezer_life, powder_rule, rate, weaning_rule};
+use crate::common::{per_weight, strength, volume};
+use crate::practice::{bottle_table, chill_limit, freezer_life, powder_rule, weaning_rule};
 use crate::{bag, bottle_round, cautions, chill, figures};
 
 /// Heads the bottle.
@@ -27,13 +27,14 @@ pub fn bottle(practice: &Practice) -> Vec<String> {
     let mut lines =
         vec![format!("By {}; Farm settings has the other.", bottle_table(practice.bottle_table).0)];
     lines.extend(rows(practice.bottle_table).iter().map(|row| table_row(row, system)));
-    lines.push(
-        "Never over 200 ml/kg of its weight today in a day, whatever the table says (vet supplier)."
-            .to_owned(),
-    );
-    lines.push(format!("Powder at {}. {}", rate(practice.powder_rate), bottle_round::LABEL_FIRST));
+    lines.push(format!(
+        "Never over {} of its weight today in a day, whatever the table says (vet supplier).",
+        per_weight(200.0, system)
+    ));
+    let powder = strength(practice.powder_rate.as_grams_per_liter(), system);
+    lines.push(format!("Powder at {powder}. {}", bottle_round::LABEL_FIRST));
     if let Ok(liter) = made_up_to(Volume::from_milliliters(1000.0), practice.powder_rate) {
-        lines.push(bottle_round::trap(&liter));
+        lines.push(bottle_round::trap(&liter, system));
     }
     lines.push(
         "Water under 45 °C (113 °F). Lamb replacer, never calf replacer (feed maker, NDSU).".to_owned(),

@@ -34,7 +34,7 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
     Why {
         heading: MIXING.to_owned(),
         working: vec![
-            format!("{} at {}: {powder} of powder", exact(mix.finished), rate(mix.rate)),
+            format!("{} at {}: {powder} of powder", exact(mix.finished), rate(mix.rate, system)),
             format!("Made up with {} of water", exact(mix.water)),
             format!(
                 "Added to {} of water, it would be only {} g/L",
@@ -74,7 +74,7 @@ mod tests {
         check(
             System::Us,
             [
-                "33.81 fl oz (1000 ml) at 200 g/L: 7.1 oz (200 g) of powder",
+                "33.81 fl oz (1000 ml) at 26.7 oz/gal (200 g/L): 7.1 oz (200 g) of powder",
                 "Made up with 27.05 fl oz (800 ml) of water",
                 "Added to 33.81 fl oz (1000 ml) of water, it would be only 167 g/L",
             ],

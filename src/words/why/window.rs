@@ -29,7 +29,7 @@ pub fn window(age: TimeDelta) -> Why {
 
 fn reaches_the_blood(age: TimeDelta) -> String {
     if age < CLOSE {
-        format!("About {:.1}% of the antibody it swallows still reaches the blood", absorption(age))
+        format!("About {:.0}% of the antibody it swallows still reaches the blood", absorption(age))
     } else {
         "None of the antibody it swallows reaches the blood any more".to_owned()
     }
@@ -40,11 +40,11 @@ fn formula(age: TimeDelta) -> String {
     let result = absorption(age);
     let by = source_line(&CURVE);
     if hours <= 0.5 {
-        format!("Up to half an hour: {result:.1}% ({by})")
+        format!("Up to half an hour: {result:.0}% ({by})")
     } else if hours <= 12.0 {
-        format!("16.9 − ({hours:.1} h − 0.5 h) × 7.1 ÷ 11.5 h = {result:.1}%")
+        format!("16.9 − ({hours:.1} h − 0.5 h) × 7.1 ÷ 11.5 h = {result:.0}%")
     } else if age < CLOSE {
-        format!("9.8 × (24 h − {hours:.1} h) ÷ 12 h = {result:.1}%")
+        format!("9.8 × (24 h − {hours:.1} h) ÷ 12 h = {result:.0}%")
     } else {
         format!("From 24 h on: none ({by})")
     }
@@ -77,8 +77,8 @@ mod tests {
         check(
             TimeDelta::hours(6),
             [
-                "About 13.5% of the antibody it swallows still reaches the blood",
-                "16.9 − (6.0 h − 0.5 h) × 7.1 ÷ 11.5 h = 13.5%",
+                "About 14% of the antibody it swallows still reaches the blood",
+                "16.9 − (6.0 h − 0.5 h) × 7.1 ÷ 11.5 h = 14%",
                 "24 h − 6 h = 18 h left",
             ],
         );
