@@ -1,8 +1,9 @@
 //! What stands around every page: the offer to undo, what was refused, and the bar of screens at the foot.
 
-use yeanling_pages::{Action, Request, Screen};
+use yeanling_pages::{Action, Button, Request, Screen};
 use yeanling_words::label;
 
+use crate::kinds::button;
 use crate::node::{Element, Node, el};
 
 /// What is said around a page.
@@ -24,10 +25,7 @@ pub fn frame(screen: Screen, around: Frame<'_>) -> [Node; 3] {
 /// never in it, so that a second tap on the big button cannot land on "Undo".
 fn undo_bar(text: Option<&str>) -> Element {
     let said = el("p", "").has("role", "status").with(text.unwrap_or_default());
-    let undo = text.map(|_| {
-        let button = el("button", "button").has("type", "button").has("data-weight", "outline");
-        button.press(&Action::Phone(Request::Undo)).with(label::UNDO).into()
-    });
+    let undo = text.map(|_| button(&Button::new("", label::UNDO, Action::Phone(Request::Undo))).into());
     el("div", "undo-bar").key("undo").has("data-shown", text.is_some().to_string()).with(said).all(undo)
 }
 
@@ -38,11 +36,8 @@ fn refusal(text: Option<&str>) -> Element {
 
 /// What was refused, said where the finger is; it stays until it was read, something was noted, or the screen is left.
 pub(crate) fn refused(text: &str) -> Element {
-    let read = el("button", "button").has("type", "button").has("data-weight", "outline");
-    el("div", "refusal-text")
-        .has("role", "alert")
-        .with(el("p", "").with(text))
-        .with(read.press(&Action::Read).with(label::READ))
+    let read = button(&Button::new("", label::READ, Action::Read));
+    el("div", "refusal-text").has("role", "alert").with(el("p", "").with(text)).with(read)
 }
 
 fn tab_bar(screen: Screen) -> Element {

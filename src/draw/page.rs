@@ -3,7 +3,7 @@
 
 use std::sync::Arc;
 
-use yeanling_pages::{Action, Block, Page, SaveState, Screen, SheetPage, Size, Tally, Top};
+use yeanling_pages::{Action, Block, Button, Page, SaveState, Screen, SheetPage, Tally, Top};
 use yeanling_words::{label, night};
 
 use crate::frame::refused;
@@ -43,8 +43,7 @@ fn top_bar(page: &Page, top: &Top) -> Element {
             bar.with(back).with(el("span", "top-bar-aside").with(save))
         }
         None => {
-            let night = yeanling_pages::Button::new("night", night::TITLE, Action::Go(Screen::Night));
-            let night = button(&yeanling_pages::Button { size: Size::Small, ..night });
+            let night = button(&Button::new("night", night::TITLE, Action::Go(Screen::Night)).small());
             let aside = el("span", "top-bar-aside").with(night).with(" ").with(save);
             bar.with(el("span", "top-bar-place").with(top.place.as_str())).with(aside)
         }
@@ -95,8 +94,7 @@ fn sheet(place: usize, sheet: &SheetPage) -> Element {
         .then(|| el("p", "sheet-whose").has("id", whose.clone()).with(sheet.whose.as_str()).into());
     let named_by = if sheet.whose.is_empty() { title.clone() } else { format!("{whose} {title}") };
     let heading = el("h2", "sheet-title").has("id", title).has("tabindex", "-1").has("autofocus", "");
-    let close = el("button", "button").has("type", "button").has("data-weight", "outline");
-    let foot = el("div", "sheet-foot").with(close.press(&Action::Close).with(label::CLOSE));
+    let foot = el("div", "sheet-foot").with(button(&Button::new("", label::CLOSE, Action::Close)));
     let paper = el("div", "sheet-paper")
         .with(el("div", "refusal").has("data-on", "sheet").all(refused))
         .all(about)

@@ -1,4 +1,5 @@
-//! A button, or, when it only leads somewhere, a link that looks like one.
+//! A button, or, when it only leads somewhere, a link that looks like one. Its shape is told by what it does (`meaning.rs`),
+//! its weight by how much it asks for.
 
 use crate::{Action, Key};
 
@@ -26,12 +27,12 @@ pub struct Button {
 /// How much a button asks for.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub enum Weight {
-    /// Filled with ink: the one thing to do next.
+    /// The one thing to do next: solid ink, or a heavy line where it opens.
     Filled,
-    /// Drawn with a line: one of several things to do.
+    /// One of several things to do.
     #[default]
     Outline,
-    /// Paper without a strong line: for what is seldom used.
+    /// Seldom used.
     Quiet,
 }
 

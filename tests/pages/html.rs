@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use yeanling_draw::{Around, Patcher, page as drawn_page};
 use yeanling_pages::{Action, Page, Screen, Top};
 
+use crate::meaning;
 use crate::phone::Phone;
 use crate::reach::pressables;
 use crate::tree::{self, Node};
@@ -62,6 +63,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
             wrong.push(format!("{:?} leads to #{key}, which is not there", one.name));
         }
     }
+    wrong.extend(meaning::drawn(&all));
     wrong.extend(headings(&root));
     wrong
 }

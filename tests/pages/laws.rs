@@ -10,7 +10,7 @@ use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
-use crate::{html, speech};
+use crate::{html, meaning, speech};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
@@ -22,6 +22,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(watch(screen, page));
     wrong.extend(gate(phone, screen, page));
     wrong.extend(vet(page));
+    wrong.extend(meaning::broken(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
     wrong.extend(speech::broken(page));
     wrong

@@ -23,6 +23,7 @@ mod lambing;
 mod lambing_weight;
 mod laws;
 mod limits;
+mod meaning;
 mod medicines;
 mod night;
 mod nights;

@@ -1,6 +1,6 @@
 //! Buttons, and links that look like one. Every target is at least `--target` high, also the small underlined ones.
 
-use yeanling_pages::{Action, Button, Size, State, Stays, Weight};
+use yeanling_pages::{Action, Button, Meaning, Size, State, Stays, Weight};
 
 use super::mark;
 use crate::node::{Element, On, el};
@@ -10,31 +10,33 @@ pub(crate) fn button(button: &Button) -> Element {
     match button.stays {
         Stays::Button => {}
         Stays::Tick => {
-            return kept(button, "true").with(mark(State::Done, false)).with(button.label.as_str());
+            return words(kept(button, "true").with(mark(State::Done, false)), button);
         }
-        Stays::Room => return kept(button, "gone").with(button.label.as_str()),
+        Stays::Room => return words(kept(button, "gone"), button),
     }
     let to = match &button.does {
         Action::Go(to) => Some(to.hash()),
         Action::Call(number) => Some(format!("tel:{number}")),
         _ => None,
     };
-    let small = button.size == Size::Small;
-    let class = if small { "small-button" } else { "button" };
-    let one = el(if to.is_some() { "a" } else { "button" }, class).key(button.key.clone());
+    let one = el(if to.is_some() { "a" } else { "button" }, class(button)).key(button.key.clone());
     let size = match button.size {
         Size::Plain | Size::Small => None,
         Size::Action => Some("action").filter(|_| to.is_none()),
         Size::Big => Some("big"),
     };
-    let weight = (!small).then_some(match button.weight {
+    let weight = (!is_small(button)).then_some(match button.weight {
         Weight::Filled => "filled",
         Weight::Outline => "outline",
         Weight::Quiet => "quiet",
     });
     let name = Some(button.name.as_str()).filter(|name| !name.is_empty() && to.is_none());
     let asks = matches!(&button.does, Action::Ask(_)).then_some("dialog");
-    let one = one.has_some("data-size", size).has_some("data-weight", weight).has_some("aria-label", name);
+    let one = one
+        .has("data-means", means(&button.does))
+        .has_some("data-size", size)
+        .has_some("data-weight", weight)
+        .has_some("aria-label", name);
     let one = match to {
         Some(href) => one.has("href", href),
         None => {
@@ -46,13 +48,51 @@ pub(crate) fn button(button: &Button) -> Element {
                 .on(on)
         }
     };
-    if small { one.with(el("span", "").with(button.label.as_str())) } else { one.with(button.label.as_str()) }
+    words(one, button)
+}
+
+/// Returns the value of `data-means`: the shape that says what a press means.
+pub(crate) const fn means(does: &Action) -> &'static str {
+    match does.meaning() {
+        Meaning::Saves => "saves",
+        Meaning::Opens => "opens",
+        Meaning::Explains => "explains",
+        Meaning::Here => "here",
+    }
+}
+
+/// What explains is underlined words, however large the button is.
+const fn is_small(button: &Button) -> bool {
+    matches!(button.size, Size::Small) || matches!(button.does.meaning(), Meaning::Explains)
+}
+
+const fn class(button: &Button) -> &'static str {
+    if is_small(button) { "small-button" } else { "button" }
+}
+
+/// What a button says, and the chevron of one that opens.
+fn words(one: Element, button: &Button) -> Element {
+    let chevron = (button.does.meaning() == Meaning::Opens).then(|| chevron().into());
+    if is_small(button) {
+        one.with(el("span", "").with(button.label.as_str()).all(chevron))
+    } else {
+        one.with(button.label.as_str()).all(chevron)
+    }
+}
+
+/// What opens says so at its end.
+pub(super) fn chevron() -> Element {
+    let line = el("path", "").has("d", "M1.5 2.5L6.5 8l-5 5.5");
+    el("svg", "chevron").has("viewBox", "0 0 8 16").has("aria-hidden", "true").with(line)
 }
 
 /// What stands in the place of a button, in its size; there is nothing to press. A tick stands in the corner, so that the
 /// words stay where they are.
 fn kept(button: &Button, done: &'static str) -> Element {
-    let class = if button.size == Size::Small { "small-button" } else { "button" };
     let size = (button.size == Size::Action).then_some("action");
-    el("span", class).key(button.key.clone()).has_some("data-size", size).has("data-done", done)
+    el("span", class(button))
+        .key(button.key.clone())
+        .has("data-means", means(&button.does))
+        .has_some("data-size", size)
+        .has("data-done", done)
 }

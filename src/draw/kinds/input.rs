@@ -1,8 +1,10 @@
 //! What is typed, chosen and pressed.
 
-use yeanling_pages::Key;
+use yeanling_pages::{Action, Key};
 use yeanling_pages::block::{Choice, Choices, ChoicesShape, DrawnButton, Field, FieldKind, FilePick, Toggle};
 
+use super::button::chevron;
+use super::means;
 use super::shown::drawing;
 use crate::node::{Element, On, el};
 
@@ -79,6 +81,7 @@ pub(super) fn choices(it: &Choices) -> Element {
         el("button", "button choice")
             .key(format!("choice-{place}"))
             .has("type", "button")
+            .has_some("data-means", answers(&choice.does))
             .has("aria-pressed", (it.chosen == Some(place)).to_string())
             .press(&choice.does)
             .with(el("span", "").with(choice.label.as_str()))
@@ -91,6 +94,11 @@ pub(super) fn choices(it: &Choices) -> Element {
         .has("data-shape", shape)
         .all(label)
         .all(it.options.iter().enumerate().map(option))
+}
+
+/// One that answers a sheet saves with the tap, as any button does; one of a page is seen to be down.
+const fn answers(does: &Action) -> Option<&'static str> {
+    if matches!(does, Action::Answer(_)) { Some(means(does)) } else { None }
 }
 
 pub(super) fn toggle(it: &Toggle) -> Element {
@@ -112,12 +120,13 @@ pub(super) fn file_pick(key: &Key, it: &FilePick) -> Element {
     let accepts = Some(it.accepts).filter(|accepts| !accepts.is_empty());
     let input =
         el("input", "pick-input").has("id", id.clone()).has("type", "file").has_some("accept", accepts);
-    el("div", "pick").with(input.on(on)).with(el("label", "button").has("for", id).with(it.label.as_str()))
+    el("div", "pick").with(input.on(on)).with(el("label", "button").has("for", id).has("data-means", means(&it.does)).with(it.label.as_str()).with(chevron()))
 }
 
 pub(super) fn drawn_button(it: &DrawnButton) -> Element {
     el("button", "button drawn")
         .has("type", "button")
+        .has("data-means", means(&it.does))
         .press(&it.does)
         .with(drawing(&it.drawing))
         .with(el("span", "").with(it.label.as_str()))

@@ -11,7 +11,7 @@ mod ribbon;
 mod shown;
 mod text;
 
-pub(crate) use button::button;
+pub(crate) use button::{button, means};
 pub(crate) use shown::mark;
 
 use yeanling_pages::block::Shape;

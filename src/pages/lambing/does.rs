@@ -20,7 +20,9 @@ pub enum Does {
     Choose(Option<LambId>),
     /// The next lamb is wanted, unless a weight is still asked about.
     Next,
-    /// All are born, unless a weight is still asked about or the scan saw more.
+    /// Asks whether all are born where the scan saw more, unless a weight is still asked about.
+    AskIfAll,
+    /// All are born, unless a weight is still asked about.
     AllBorn,
     /// All are born, whatever the scan saw.
     End,
@@ -55,14 +57,16 @@ pub(crate) fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) 
                 Vec::new()
             }
         }
+        Does::AskIfAll => {
+            if let Some(first) = work.lambs().first().filter(|_| is_free(work, draft)) {
+                draft.ask(Sheet::IsThatAll(*first));
+            }
+            Vec::new()
+        }
         Does::AllBorn => {
             let Some(first) = work.lambs().first().filter(|_| is_free(work, draft)) else {
                 return Vec::new();
             };
-            if work.are_more_to_come() {
-                draft.ask(Sheet::IsThatAll(*first));
-                return Vec::new();
-            }
             let end = vec![view.noting(Event::AllBorn { lamb: *first })];
             leads_to_watch(draft.note(view, end))
         }

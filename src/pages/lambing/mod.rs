@@ -222,7 +222,8 @@ fn thumb(work: Work, fields: &Fields) -> Blocks {
         thumb = thumb.button(large(Button::new("next", words::NEXT, only(Does::Next)), more));
     }
     if !work.lambs().is_empty() {
-        thumb = thumb.button(large(Button::new("all-born", words::ALL_BORN, only(Does::AllBorn)), !more));
+        let ends = only(if work.are_more_to_come() { Does::AskIfAll } else { Does::AllBorn });
+        thumb = thumb.button(large(Button::new("all-born", words::ALL_BORN, ends), !more));
     }
     thumb
 }

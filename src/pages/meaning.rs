@@ -1,0 +1,117 @@
+//! What a press means, told by the shape of its button: filled saves now, outlined with a chevron opens, underlined explains,
+//! a plain outline changes only what stands here.
+//!
+//! It follows from the action alone, in this one place; `tests/pages/meaning.rs` presses every button and compares.
+
+use crate::action::{Action, Request};
+use crate::{Does, Sheet, cold_lamb, figures, hand_over, lambing, medicines, sheets};
+
+/// What a press means.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Meaning {
+    /// It does something now that outlives the page: most often it notes a fact.
+    Saves,
+    /// It leads to another page, a sheet, or another part of this page; nothing is saved by it.
+    Opens,
+    /// It tells why, or what something is.
+    Explains,
+    /// It changes only what stands here, or closes it: nothing is saved, nothing opens.
+    Here,
+}
+
+impl Action {
+    /// Returns what a press means.
+    #[must_use]
+    pub const fn meaning(&self) -> Meaning {
+        match self {
+            Self::Note(_) | Self::Answer(_) | Self::Save => Meaning::Saves,
+            Self::Ask(Sheet::Why(_)) => Meaning::Explains,
+            Self::Ask(_) | Self::Go(_) | Self::Show(_) => Meaning::Opens,
+            Self::Does(does) => does.meaning(),
+            Self::Phone(request) => request.meaning(),
+            Self::Nothing
+            | Self::Close
+            | Self::Read
+            | Self::Type(..)
+            | Self::Choose(..)
+            | Self::Heard(_) => Meaning::Here,
+        }
+    }
+}
+
+impl Request {
+    const fn meaning(&self) -> Meaning {
+        match self {
+            Self::Undo
+            | Self::TakeUpdate
+            | Self::ChooseLook(_)
+            | Self::Arm
+            | Self::Disarm
+            | Self::Answer
+            | Self::SaveBook(_)
+            | Self::SafeElsewhere(_)
+            | Self::GiveTable(..)
+            | Self::GiveCalendar(..)
+            | Self::AskForGood
+            | Self::SavedHere(_)
+            | Self::SaveUnreadLines
+            | Self::TakeIn(_)
+            | Self::KeepColdLamb(_)
+            | Self::KeepDigits(..) => Meaning::Saves,
+            // The phone's own sheet comes up, and asks.
+            Self::Print | Self::ShareBook | Self::ReadFile(_) => Meaning::Opens,
+            Self::LookRound | Self::StopLookingRound => Meaning::Opens,
+            Self::LetMissedGo | Self::LookAtRoom | Self::ReadHandedIn(_) => Meaning::Here,
+        }
+    }
+}
+
+impl Does {
+    const fn meaning(&self) -> Meaning {
+        match self {
+            Self::ToCalendar(_)
+            | Self::Pens(_)
+            | Self::Race(_)
+            | Self::Weighing(_)
+            | Self::NewEwe(_)
+            | Self::Lamb(_)
+            | Self::FoundBorn(..)
+            | Self::Practice(_)
+            | Self::AddFound => Meaning::Saves,
+            Self::ColdLamb(does) => match does {
+                cold_lamb::Does::Read(_)
+                | cold_lamb::Does::Age(_)
+                | cold_lamb::Does::Able(_)
+                | cold_lamb::Does::Warmed
+                | cold_lamb::Does::Glucose(_)
+                | cold_lamb::Does::VetCalled
+                | cold_lamb::Does::StartOver => Meaning::Saves,
+            },
+            Self::Lambing(does) => match does {
+                lambing::Does::Lambs(_)
+                | lambing::Does::Choose(_)
+                | lambing::Does::Next
+                | lambing::Does::AskIfAll
+                | lambing::Does::OneMore => Meaning::Opens,
+                lambing::Does::Born(..)
+                | lambing::Does::AllBorn
+                | lambing::Does::End
+                | lambing::Does::Rested(..)
+                | lambing::Does::Old(..)
+                | lambing::Does::Meant(..)
+                | lambing::Does::Weighs(..) => Meaning::Saves,
+            },
+            Self::Medicines(medicines::Does::Treat(_)) => Meaning::Opens,
+            Self::Treat(sheets::TreatDoes::Fill(_)) | Self::Figures(figures::Does::Meant(_)) => Meaning::Here,
+            Self::HandOver(does) => match does {
+                hand_over::Does::Read(_) => Meaning::Opens,
+                hand_over::Does::LeaveBook
+                | hand_over::Does::LeaveEwes
+                | hand_over::Does::Apart(..) => Meaning::Here,
+                hand_over::Does::TakeIn | hand_over::Does::AddEwes | hand_over::Does::Give(_) => {
+                    Meaning::Saves
+                }
+            },
+        }
+    }
+}
