@@ -29,12 +29,9 @@ impl Action {
             Self::Ask(_) | Self::Go(_) | Self::Show(_) => Meaning::Opens,
             Self::Does(does) => does.meaning(),
             Self::Phone(request) => request.meaning(),
-            Self::Nothing
-            | Self::Close
-            | Self::Read
-            | Self::Type(..)
-            | Self::Choose(..)
-            | Self::Heard(_) => Meaning::Here,
+            Self::Nothing | Self::Close | Self::Read | Self::Type(..) | Self::Choose(..) | Self::Heard(_) => {
+                Meaning::Here
+            }
         }
     }
 }
@@ -105,9 +102,9 @@ impl Does {
             Self::Treat(sheets::TreatDoes::Fill(_)) | Self::Figures(figures::Does::Meant(_)) => Meaning::Here,
             Self::HandOver(does) => match does {
                 hand_over::Does::Read(_) => Meaning::Opens,
-                hand_over::Does::LeaveBook
-                | hand_over::Does::LeaveEwes
-                | hand_over::Does::Apart(..) => Meaning::Here,
+                hand_over::Does::LeaveBook | hand_over::Does::LeaveEwes | hand_over::Does::Apart(..) => {
+                    Meaning::Here
+                }
                 hand_over::Does::TakeIn | hand_over::Does::AddEwes | hand_over::Does::Give(_) => {
                     Meaning::Saves
                 }

@@ -90,10 +90,12 @@ pub(crate) fn drawn(all: &[Node]) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use yeanling_core::book::Event;
+    use yeanling_draw::{Element, el};
     use yeanling_pages::{Action, Blocks, Button, Page, Screen};
 
-    use super::{broken, press};
+    use super::{broken, drawn, press};
     use crate::phone::Phone;
+    use crate::tree;
 
     #[test]
     fn what_a_press_does_is_seen() {
@@ -108,6 +110,23 @@ mod tests {
         assert_eq!(seen(Action::Go(Screen::Flock)), (false, true, false));
         assert_eq!(seen(Action::Ask(yeanling_pages::Sheet::Condition(ewe))), (false, true, false));
         assert_eq!(seen(Action::Choose("a".into(), 1)), (false, false, false));
+    }
+
+    #[test]
+    fn what_looks_otherwise_than_it_means_is_found() {
+        let found = |one: Element| drawn(&tree::drawn(vec![one.with("Name").into()]).all()).len();
+        let looks = |tag, class, means: &str| el(tag, class).has("data-means", means);
+        let chevron = || el("svg", "chevron");
+        assert_eq!(found(looks("button", "button", "saves")), 0);
+        assert_eq!(found(looks("button", "button", "saves").with(chevron())), 1);
+        assert_eq!(found(looks("a", "button", "saves")), 1);
+        assert_eq!(found(looks("button", "button", "here").has("aria-haspopup", "dialog")), 1);
+        assert_eq!(found(looks("a", "button", "opens").with(chevron())), 0);
+        assert_eq!(found(looks("a", "button", "opens")), 1);
+        assert_eq!(found(looks("button", "button", "explains")), 1);
+        assert_eq!(found(looks("button", "small-button", "explains")), 0);
+        assert_eq!(found(el("button", "button")), 1);
+        assert_eq!(found(el("button", "button choice")), 0);
     }
 
     #[test]

@@ -1,7 +1,7 @@
 //! What is typed, chosen and pressed.
 
-use yeanling_pages::{Action, Key};
 use yeanling_pages::block::{Choice, Choices, ChoicesShape, DrawnButton, Field, FieldKind, FilePick, Toggle};
+use yeanling_pages::{Action, Key};
 
 use super::button::chevron;
 use super::means;
@@ -120,7 +120,13 @@ pub(super) fn file_pick(key: &Key, it: &FilePick) -> Element {
     let accepts = Some(it.accepts).filter(|accepts| !accepts.is_empty());
     let input =
         el("input", "pick-input").has("id", id.clone()).has("type", "file").has_some("accept", accepts);
-    el("div", "pick").with(input.on(on)).with(el("label", "button").has("for", id).has("data-means", means(&it.does)).with(it.label.as_str()).with(chevron()))
+    el("div", "pick").with(input.on(on)).with(
+        el("label", "button")
+            .has("for", id)
+            .has("data-means", means(&it.does))
+            .with(it.label.as_str())
+            .with(chevron()),
+    )
 }
 
 pub(super) fn drawn_button(it: &DrawnButton) -> Element {
