@@ -26,7 +26,7 @@ impl Action {
         match self {
             Self::Note(_) | Self::Answer(_) | Self::Save => Meaning::Saves,
             Self::Ask(Sheet::Why(_)) => Meaning::Explains,
-            Self::Ask(_) | Self::Go(_) | Self::Show(_) => Meaning::Opens,
+            Self::Ask(_) | Self::Go(_) | Self::Show(_) | Self::Call(_) => Meaning::Opens,
             Self::Does(does) => does.meaning(),
             Self::Phone(request) => request.meaning(),
             Self::Nothing | Self::Close | Self::Read | Self::Type(..) | Self::Choose(..) | Self::Heard(_) => {
@@ -53,6 +53,7 @@ impl Request {
             | Self::SavedHere(_)
             | Self::SaveUnreadLines
             | Self::TakeIn(_)
+            | Self::EraseBook
             | Self::KeepColdLamb(_)
             | Self::KeepDigits(..) => Meaning::Saves,
             // The phone's own sheet comes up, and asks.
@@ -74,7 +75,9 @@ impl Does {
             | Self::Lamb(_)
             | Self::FoundBorn(..)
             | Self::Practice(_)
-            | Self::AddFound => Meaning::Saves,
+            | Self::AddFound
+            | Self::AddMany
+            | Self::Setup(_) => Meaning::Saves,
             Self::ColdLamb(does) => match does {
                 cold_lamb::Does::Read(_)
                 | cold_lamb::Does::Age(_)
