@@ -75,6 +75,7 @@ impl Does {
             | Self::Lamb(_)
             | Self::FoundBorn(..)
             | Self::Practice(_)
+            | Self::Illness(_)
             | Self::AddFound
             | Self::AddMany
             | Self::Setup(_) => Meaning::Saves,
