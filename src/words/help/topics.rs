@@ -174,7 +174,7 @@ impl Topic {
             }
             Self::Hygiene => "orf scours salmonella disease catch gloves wash zoonosis",
             Self::People => "pregnant woman baby unborn risk abortion",
-            Self::BackUp => "backup backing save share export file lose lost copy",
+            Self::BackUp => "backup backing save share export file copy",
             Self::NewPhone => "move transfer change switch replace old phone lost broken another",
             Self::Install => "home screen app icon offline download",
             Self::Limits => "alarm wake rings limits doses",
