@@ -61,7 +61,11 @@ pub const TERMS: [Term; 60] = [
         &["brix value of sugar"],
     ),
     term("C-section", "A birth through the flank, done by a vet.", &["Caesar"]),
-    term("Cervix", "The way out of the womb, which must open before a lamb can pass.", &["mouth of the womb"]),
+    term(
+        "Cervix",
+        "The way out of the womb, which must open before a lamb can pass.",
+        &["mouth of the womb"],
+    ),
     term("Chill", "Wind, rain and cold air together, as one figure.", &["chill factor"]),
     term(
         "Colostrum",
