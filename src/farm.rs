@@ -16,7 +16,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, LambId};
 use yeanling_core::figures::{Outlooks, outlooks};
-use yeanling_core::flock::{Flock, fold};
+use yeanling_core::flock::{Flock, fold_in};
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{self, Duty, Refusal};
 
@@ -32,11 +32,11 @@ use yeanling_pages::Last;
 use crate::browser::keep::Keeper;
 use crate::browser::local::Broken;
 use crate::browser::worker;
-use crate::browser::{draft, id, local, look, now, place, press, storage};
+use crate::browser::{draft, id, local, look, now, place, press, region, storage};
 use keep::UnderWay;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::made_up;
-use yeanling_pages::phone::HalfTyped;
+use yeanling_pages::phone::{HalfTyped, Region};
 
 /// A book and the flock it makes.
 #[derive(Clone, Debug, Default)]
@@ -45,6 +45,8 @@ pub struct Ground {
     pub book: Book,
     /// What is.
     pub flock: Flock,
+    /// In which units people read and type until the farm has chosen.
+    units: System,
 }
 
 /// The farm. Cheap to copy; given to every screen.
@@ -65,6 +67,7 @@ pub struct Farm {
     update: RwSignal<bool>,
     broken: RwSignal<Vec<Broken>>,
     last: RwSignal<Last>,
+    still: RwSignal<Option<Moment>>,
     refused: RwSignal<Option<Refusal>>,
     look: RwSignal<Look>,
     sent: RwSignal<Option<Moment>>,
@@ -77,14 +80,15 @@ pub struct Farm {
     keeper: StoredValue<Keeper, LocalStorage>,
     under_way: StoredValue<UnderWay>,
     device: DeviceId,
+    region: Region,
 }
 
 impl Farm {
     /// Opens the farm: paints from local storage, then joins IndexedDB, the clock, other tabs and the worker.
     #[must_use]
     pub fn open() -> Self {
-        let held = local::load();
-        let real = RwSignal::new(Ground::from_book(held.entries.into_iter().collect()));
+        let (held, region) = (local::load(), region::region());
+        let real = RwSignal::new(Ground::from_book(held.entries.into_iter().collect(), region.units));
         let (made_up, clock) = (RwSignal::new(None), RwSignal::new(now::now()));
         let (sent, device) = (RwSignal::new(storage::sent()), id::device(now::now()));
         let farm = Self {
@@ -109,6 +113,7 @@ impl Farm {
             update: RwSignal::new(false),
             broken: RwSignal::new(held.broken),
             last: RwSignal::new(Last::Nothing),
+            still: RwSignal::new(None),
             refused: RwSignal::new(None),
             look: RwSignal::new(look::load()),
             sent,
@@ -121,6 +126,7 @@ impl Farm {
             keeper: StoredValue::new_local(Keeper::default()),
             under_way: StoredValue::new(UnderWay::default()),
             device,
+            region,
         };
         farm.join_base();
         farm.keep_time();
@@ -197,19 +203,37 @@ impl Farm {
         self.last.get()
     }
 
-    /// Lets it go: it stays done, only the offer to undo it ends, and rows that kept their places for it may move.
-    pub fn let_last_go(self) {
+    /// Lets the offer to undo it go: it stays done.
+    pub fn let_offer_go(self) {
         if self.last.with_untracked(|last| *last != Last::Nothing) {
-            press::ground_moves();
             self.last.set(Last::Nothing);
         }
     }
 
-    /// Says, as a signal, whether what stands on a screen keeps its place: a hand is at work there, as long as what it did
-    /// last is offered to be undone, and as long again once it is.
+    /// Lets the offer go, and what kept its place may move.
+    pub fn let_last_go(self) {
+        self.let_offer_go();
+        self.move_on();
+    }
+
+    /// Says, as a signal, whether what stands on a screen keeps its place: a hand was at work there a moment ago.
     #[must_use]
     pub fn holds_still(self) -> bool {
-        self.last.with(|last| *last != Last::Nothing)
+        self.still.with(Option::is_some)
+    }
+
+    /// Returns, as a signal, when a hand was at work last, as long as what it saw keeps its place.
+    #[must_use]
+    pub fn still_since(self) -> Option<Moment> {
+        self.still.get()
+    }
+
+    /// What kept its place may move.
+    pub fn move_on(self) {
+        if self.still.with_untracked(Option::is_some) {
+            press::ground_moves();
+            self.still.set(None);
+        }
     }
 
     /// Undoes what was done last, all of it.
@@ -227,6 +251,7 @@ impl Farm {
         // Nothing can be wrong with undoing what was just done; were it so, the offer simply stays.
         if self.note_events(events) {
             self.last.set(Last::Undone(entries));
+            self.still.set(Some(self.peek_now()));
         }
     }
 
@@ -267,6 +292,7 @@ impl Farm {
             self.go_on_keeping(keeping);
         }
         self.clock.set(now);
+        self.still.set((last != Last::Nothing).then_some(now));
         self.last.set(last);
     }
 
@@ -296,8 +322,8 @@ impl Farm {
     /// Puts the sample flock in front of the real one.
     pub fn look_round(self) {
         self.let_last_go();
-        let practice = self.peek(|ground| ground.flock.practice.system);
-        self.made_up.set(Some(Ground::from_book(made_up::book(now::now(), practice))));
+        let units = self.peek(|ground| ground.flock.practice.system);
+        self.made_up.set(Some(Ground::from_book(made_up::book(now::now(), units), units)));
     }
 
     /// Returns to the real flock; the made-up one is forgotten.
@@ -308,9 +334,9 @@ impl Farm {
 }
 
 impl Ground {
-    fn from_book(book: Book) -> Self {
-        let flock = fold(&book);
-        Self { book, flock }
+    fn from_book(book: Book, units: System) -> Self {
+        let flock = fold_in(&book, units);
+        Self { book, flock, units }
     }
 
     /// Takes entries in. What comes after all that is known is told to the flock as it stands; else it is folded anew.
@@ -322,9 +348,13 @@ impl Ground {
             self.book.add(entry);
         }
         if !learned {
-            self.flock = fold(&self.book);
+            self.flock = fold_in(&self.book, self.units);
         }
-        debug_assert_eq!(self.flock, fold(&self.book), "what the flock learned is what the book says");
+        debug_assert_eq!(
+            self.flock,
+            fold_in(&self.book, self.units),
+            "what the flock learned is what the book says"
+        );
     }
 }
 

@@ -10,7 +10,9 @@ use std::sync::Arc;
 use std::time::Duration;
 
 use yeanling_draw::{Around, Frame, Node};
-use yeanling_pages::{self as pages, Action, Block, Draft, Last, Screen, act, enter, leave, page, standing};
+use yeanling_pages::{
+    self as pages, Action, Block, Draft, Request, Screen, act, enter, in_way, leave, page, standing,
+};
 
 use crate::browser::after_paint::after_paint;
 use crate::browser::{dom, place};
@@ -22,8 +24,8 @@ use leptos::prelude::*;
 /// So many rows of a list fill the screen of a phone: they are drawn first, the others once they are seen.
 const AT_ONCE: usize = 5;
 
-/// How long the offer to undo stays, and what was pressed in its place.
-const UNDO_FOR: Duration = Duration::from_secs(8);
+/// How long what was pressed stays in its place after a hand did something.
+const STILL_FOR: Duration = Duration::from_secs(8);
 
 /// The screen that is shown, and what is on it but not in the book. Cheap to copy.
 #[derive(Clone, Copy, Debug)]
@@ -34,6 +36,8 @@ pub(crate) struct Shown {
     draft: RwSignal<Draft>,
     /// What is kept of other screens.
     left: StoredValue<BTreeMap<Screen, Draft>>,
+    /// Whether a press leads to the address that comes next.
+    led: StoredValue<bool>,
 }
 
 impl Shown {
@@ -41,17 +45,22 @@ impl Shown {
     pub(crate) fn start(farm: Farm) {
         let screen = RwSignal::new(Screen::from_hash(&place::hash()));
         let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
-        let shown = Self { farm, screen, from: RwSignal::new((Screen::Watch, words::WATCH)), draft, left };
+        let (from, led) = (RwSignal::new((Screen::Watch, words::WATCH)), StoredValue::new(false));
+        let shown = Self { farm, screen, from, draft, left, led };
         shown.enter(screen.get_untracked());
         place::on_move(move || shown.go_to(Screen::from_hash(&place::hash())));
         Effect::new(move |_| farm.show_count(words::NAME));
-        shown.let_go_in_time();
+        shown.move_in_time();
         shown.keep();
         shown.draw();
     }
 
-    /// The address has changed.
+    /// The address has changed: by a press that did something first, or by a link or the phone's back button, which are taps
+    /// of their own.
     fn go_to(self, to: Screen) {
+        if !self.led.try_update_value(std::mem::take).unwrap_or_default() {
+            self.farm.let_offer_go();
+        }
         let from = self.screen.get_untracked();
         let back = from.is_of_one() && to != Screen::Watch && self.from.get_untracked().0 == to;
         self.change(from, to);
@@ -68,18 +77,18 @@ impl Shown {
         }
     }
 
-    /// Lets the offer to undo go after a while.
-    fn let_go_in_time(self) {
+    /// Lets what keeps its place for a hand at work go after a while. The offer to undo stays.
+    fn move_in_time(self) {
         let farm = self.farm;
         Effect::new(move |_| {
-            let last = farm.last();
-            if last != Last::Nothing {
-                let let_go = move || {
-                    if untrack(|| farm.last()) == last {
-                        farm.let_last_go();
+            let still = farm.still_since();
+            if still.is_some() {
+                let move_on = move || {
+                    if untrack(|| farm.still_since()) == still {
+                        farm.move_on();
                     }
                 };
-                set_timeout(let_go, UNDO_FOR);
+                set_timeout(move_on, STILL_FOR);
             }
         });
     }
@@ -112,8 +121,11 @@ impl Shown {
         self.draft.with(|draft| draft.refused.clone().filter(|_| draft.sheets.is_empty()))
     }
 
-    /// Does what was pressed.
+    /// Does what was pressed. The offer to undo stays until then.
     fn act(self, action: &Action) {
+        if *action != Action::Phone(Request::Undo) {
+            self.farm.let_offer_go();
+        }
         self.act_on(self.screen.get_untracked(), action);
     }
 
@@ -139,6 +151,9 @@ impl Shown {
             }
         }
         for effect in rest {
+            if let pages::Effect::Go(to) | pages::Effect::Replace(to) = effect {
+                self.led.set_value(to != self.screen.get_untracked());
+            }
             self.go(effect);
         }
     }
@@ -210,18 +225,21 @@ impl Shown {
         let top = Memo::new(move |_| farm.top());
         let undo = Memo::new(move |_| {
             let last = farm.last();
-            farm.with(|ground| pages::offer(&last, &ground.book, &ground.flock))
+            farm.with(|ground| in_way(farm.way(), || pages::offer(&last, &ground.book, &ground.flock)))
         });
         let refused = Memo::new(move |_| {
             let refusal = farm.refused().or_else(|| self.refused())?;
-            Some(refusals::refusal(&refusal, farm.peek_now(), farm.system()))
+            Some(in_way(farm.way(), || refusals::refusal(&refusal, farm.peek_now(), farm.system())))
         });
         let drawn = move || {
             made.with(|(screen, page)| {
-                let mut nodes: Vec<Node> = above.with(|standing| {
-                    top.with(|top| yeanling_draw::page(*screen, page, Around { top, standing }))
-                });
                 let (undo, refused) = (undo.get(), refused.get());
+                let mut nodes: Vec<Node> = above.with(|standing| {
+                    top.with(|top| {
+                        let undo = undo.as_deref();
+                        yeanling_draw::page(*screen, page, Around { top, standing, undo })
+                    })
+                });
                 let frame = Frame { undo: undo.as_deref(), refused: refused.as_deref() };
                 nodes.extend(yeanling_draw::frame(*screen, frame));
                 (*screen, nodes)

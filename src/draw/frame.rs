@@ -1,6 +1,6 @@
-//! What stands around every page: the offer to undo, what was refused, and the bar of screens at the foot.
+//! What stands around every page: what was just noted, read out; what was refused; and the bar of screens at the foot.
 
-use yeanling_pages::{Action, Button, Request, Screen};
+use yeanling_pages::{Action, Button, Screen};
 use yeanling_words::label;
 
 use crate::kinds::button;
@@ -18,15 +18,13 @@ pub struct Frame<'a> {
 /// Returns what stands around a page.
 #[must_use]
 pub fn frame(screen: Screen, around: Frame<'_>) -> [Node; 3] {
-    [undo_bar(around.undo).into(), refusal(around.refused).into(), tab_bar(screen).into()]
+    [noted(around.undo).into(), refusal(around.refused).into(), tab_bar(screen).into()]
 }
 
-/// Its status region is always there, so that a change of its text is read out. It comes up above the place under the thumb,
-/// never in it, so that a second tap on the big button cannot land on "Undo".
-fn undo_bar(text: Option<&str>) -> Element {
-    let said = el("p", "").has("role", "status").with(text.unwrap_or_default());
-    let undo = text.map(|_| button(&Button::new("", label::UNDO, Action::Phone(Request::Undo))).into());
-    el("div", "undo-bar").key("undo").has("data-shown", text.is_some().to_string()).with(said).all(undo)
+/// What was just noted, for those who listen: it is always there, so that a change of its text is read out. To the eye it
+/// stands in the line above the page's name.
+fn noted(text: Option<&str>) -> Element {
+    el("p", "noted-now").key("noted-now").has("role", "status").with(text.unwrap_or_default())
 }
 
 /// It takes no room, so nothing moves for it.

@@ -3,7 +3,7 @@
 
 use std::sync::Arc;
 
-use yeanling_pages::{Action, Block, Button, Page, SaveState, Screen, SheetPage, Tally, Top};
+use yeanling_pages::{Action, Block, Button, Page, Request, SaveState, Screen, SheetPage, Tally, Top};
 use yeanling_words::{label, night};
 
 use crate::frame::refused;
@@ -17,6 +17,8 @@ pub struct Around<'a> {
     pub top: &'a Top,
     /// What stands above every screen while it is so.
     pub standing: &'a [Arc<Block>],
+    /// What was just noted and can be undone.
+    pub undo: Option<&'a str>,
 }
 
 /// Returns what a page looks like. Its key is the screen: another screen is another element.
@@ -24,7 +26,7 @@ pub struct Around<'a> {
 pub fn page(screen: Screen, page: &Page, around: Around<'_>) -> Vec<Node> {
     let mut body = el("div", "page-body");
     if !page.bare {
-        body = body.with(top_bar(page, around.top)).with(title(page)).blocks(around.standing);
+        body = body.with(top_bar(page, around)).with(title(page)).blocks(around.standing);
     }
     let sheets = page.sheets.iter().enumerate().map(|(place, one)| sheet(place, one).into());
     let body = body.blocks(&page.blocks).all(sheets);
@@ -32,22 +34,31 @@ pub fn page(screen: Screen, page: &Page, around: Around<'_>) -> Vec<Node> {
     vec![el("main", "page").key(screen.hash()).with(body).all(thumb).into()]
 }
 
-fn top_bar(page: &Page, top: &Top) -> Element {
+/// The line above the page's name stays in sight. The offer to undo stands in it, where it covers nothing and a second tap on
+/// what was pressed cannot land on it.
+fn top_bar(page: &Page, Around { top, undo, .. }: Around<'_>) -> Element {
     let save = save_mark(top);
     let bar = el("div", "top-bar");
+    let undo = undo.map(|text| offer(text).into());
     match &page.back {
         Some((to, name)) => {
             let arrow = el("svg", "icon").has("viewBox", "0 0 16 16").has("aria-hidden", "true");
             let arrow = arrow.with(el("path", "").has("d", "M10.5 2.5L5 8l5.5 5.5"));
             let back = el("a", "top-bar-back").has("href", to.hash()).with(arrow).with(name.as_str());
-            bar.with(back).with(el("span", "top-bar-aside").with(save))
+            bar.with(back).all(undo).with(el("span", "top-bar-aside").with(save))
         }
         None => {
             let night = button(&Button::new("night", night::TITLE, Action::Go(Screen::Night)).small());
             let aside = el("span", "top-bar-aside").with(night).with(" ").with(save);
-            bar.with(el("span", "top-bar-place").with(top.place.as_str())).with(aside)
+            let place = el("span", "top-bar-place").with(top.place.as_str());
+            bar.with(place).all(undo).with(aside)
         }
     }
+}
+
+fn offer(text: &str) -> Element {
+    let undo = Button::new("undo", label::UNDO, Action::Phone(Request::Undo)).small();
+    el("div", "undo-bar").key("undo-bar").with(el("p", "").with(text)).with(button(&undo))
 }
 
 fn save_mark(top: &Top) -> Element {

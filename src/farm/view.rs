@@ -6,7 +6,7 @@
 use std::sync::Arc;
 
 use yeanling_core::units::Moment;
-use yeanling_pages::phone::{Phone, Saving};
+use yeanling_pages::phone::{Phone, Saving, Way};
 use yeanling_pages::{Lazy, Screen, View};
 
 use leptos::prelude::*;
@@ -34,6 +34,7 @@ impl Farm {
                 at_local: now::at_local,
                 new_id: || id::new_entry(now::now()),
                 device: self.device,
+                region: self.region,
                 from,
                 made_up,
                 duties: Lazy::new(&duties),
@@ -77,6 +78,13 @@ impl Farm {
     #[must_use]
     pub fn top(self) -> yeanling_pages::Top {
         let saving: Saving = self.saving();
-        self.with(|ground| yeanling_pages::top(&ground.flock.practice.farm_name, &saving))
+        let way = self.way();
+        self.with(|ground| yeanling_pages::top(&ground.flock.practice.farm_name, &saving, way))
+    }
+
+    /// Returns how times and dates are written here.
+    #[must_use]
+    pub fn way(self) -> Way {
+        self.with(|ground| self.region.way(ground.flock.practice.clock))
     }
 }

@@ -154,9 +154,11 @@ impl Effect {
 
 /// Does what can be done on the page, and returns what is left to the farm.
 pub fn act(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
-    let effects = done(action, screen, view, draft);
-    crate::noted(screen, view, draft, &effects);
-    effects
+    crate::in_way(view.way(), || {
+        let effects = done(action, screen, view, draft);
+        crate::noted(screen, view, draft, &effects);
+        effects
+    })
 }
 
 fn done(action: &Action, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {

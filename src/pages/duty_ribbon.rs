@@ -3,7 +3,7 @@
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::Duty;
 
-use yeanling_words::common::clock;
+use yeanling_words::common::{clock, clock_figures};
 use yeanling_words::watch as words;
 
 use crate::ribbon::{Pin, Ribbon, RibbonKind, Stretch, Tick};
@@ -23,9 +23,10 @@ pub(crate) fn duty_ribbon(duty: &Duty, now: Moment, held: bool, pins: &[(Moment,
         stretches.push(Stretch { from: at(due), to: at(late), kind: RibbonKind::Fair, label: String::new() });
     }
     stretches.push(Stretch { from: at(late), to: 1.0, kind: RibbonKind::Over, label: String::new() });
-    let mut ticks = vec![Tick::new(0.0, clock(duty.since)), Tick::new(at(due), clock(duty.due))];
+    let mut ticks =
+        vec![Tick::new(0.0, clock_figures(duty.since)), Tick::new(at(due), clock_figures(duty.due))];
     if late > due {
-        ticks.push(Tick::new(at(late), clock(duty.late)).rank(2));
+        ticks.push(Tick::new(at(late), clock_figures(duty.late)).rank(2));
     }
     let pins = pins
         .iter()

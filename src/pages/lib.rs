@@ -86,6 +86,7 @@ pub use why::Reason;
 
 use yeanling_core::book::LambId;
 use yeanling_words::danger::Found;
+pub use yeanling_words::time::in_way;
 
 /// What only one screen or sheet knows.
 #[derive(Clone, Debug, PartialEq)]
@@ -131,6 +132,10 @@ pub enum Does {
 /// Returns a screen.
 #[must_use]
 pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
+    in_way(view.way(), || made(screen, view, draft))
+}
+
+fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
         Screen::Calculators => figures::page(view, draft),
         Screen::Share => hand_over::page(view, draft),
@@ -242,6 +247,10 @@ fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<E
 
 /// The screen is come to.
 pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    in_way(view.way(), || entered(screen, view, draft))
+}
+
+fn entered(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let mut effects = lambing::enter(screen, view, draft);
     match screen {
         Screen::Flock => flock::enter(view, draft),
@@ -257,6 +266,10 @@ pub fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
 /// The screen is left: what was typed into a field that saves when it is left is saved, and sheets on which nothing was typed
 /// are closed.
 pub fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    in_way(view.way(), || left(screen, view, draft))
+}
+
+fn left(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let mut effects = Vec::new();
     if draft.sheets.is_empty() {
         for block in page(screen, view, draft).all() {

@@ -4,7 +4,7 @@ use yeanling_core::book::Way;
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::{body_temperature, window};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_words::common::{clock, span};
+use yeanling_words::common::{clock, clock_figures, span};
 use yeanling_words::lamb as words;
 
 use crate::ribbon::{Pin, PinShape, Ribbon, RibbonKind, Stretch, Tick};
@@ -14,7 +14,7 @@ pub(crate) fn milk_ribbon(lamb: &Lamb, now: Moment, clocks: bool) -> Ribbon {
     let age = lamb.age(now);
     let at = |moment: Moment| window::place_on_ribbon(moment.since(lamb.born));
     let (start, end) = if clocks {
-        (clock(lamb.born), clock(lamb.born + TimeDelta::hours(24)))
+        (clock_figures(lamb.born), clock_figures(lamb.born + TimeDelta::hours(24)))
     } else {
         (words::RIBBON_BORN.to_owned(), "24 h".to_owned())
     };

@@ -3,8 +3,10 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::book::{Animal, LambId};
+use yeanling_core::practice::Clock;
 use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{Duty, State, Task};
+pub use yeanling_words::time::{Dates, Hours, Way};
 
 /// What this phone says of itself.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -100,6 +102,28 @@ impl HalfTyped {
         };
         let at = words.next()?.parse().ok()?;
         Some((lamb, Self { digits: words.next()?.to_owned(), unit, noted, at }))
+    }
+}
+
+/// How the phone's region writes, until the farm has chosen.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub struct Region {
+    /// In which units.
+    pub units: System,
+    /// Times and dates.
+    pub way: Way,
+}
+
+impl Region {
+    /// Returns how times and dates are written on this phone on a farm that has chosen this clock.
+    #[must_use]
+    pub const fn way(self, clock: Clock) -> Way {
+        let hours = match clock {
+            Clock::Phone => self.way.hours,
+            Clock::Twelve => Hours::Twelve,
+            Clock::TwentyFour => Hours::TwentyFour,
+        };
+        Way { hours, dates: self.way.dates }
     }
 }
 

@@ -8,7 +8,7 @@ use yeanling_words::{animals, frame, hand_over, night, watch};
 
 use crate::block::{Aloud, Block, Kind, Line, LineLook, NoticeKind};
 use crate::page::Blocks;
-use crate::phone::{Phone, Saving};
+use crate::phone::{Phone, Saving, Way};
 use crate::view::View;
 use crate::{Action, Button, Request, Screen, Text};
 
@@ -37,12 +37,12 @@ pub enum SaveState {
 
 /// Returns the line above a screen's name.
 #[must_use]
-pub fn top(farm_name: &str, saving: &Saving) -> Top {
+pub fn top(farm_name: &str, saving: &Saving, way: Way) -> Top {
     let (save, said) = match saving {
         Saving::Opening => (SaveState::Saving, frame::OPENING.to_owned()),
         Saving::Under(_) => (SaveState::Saving, frame::SAVING.to_owned()),
         Saving::Saved(None) => (SaveState::Saved, frame::SAVED.to_owned()),
-        Saving::Saved(Some(at)) => (SaveState::Saved, frame::saved_at(*at)),
+        Saving::Saved(Some(at)) => (SaveState::Saved, crate::in_way(way, || frame::saved_at(*at))),
         Saving::Poorly { .. } => (SaveState::NotSaved, frame::NOT_SAFE.to_owned()),
     };
     Top { place: farm_name.to_owned(), save, said }
@@ -51,6 +51,10 @@ pub fn top(farm_name: &str, saving: &Saving) -> Top {
 /// Returns what stands above every screen while it is so.
 #[must_use]
 pub fn standing(view: &View, screen: Screen) -> Vec<Arc<Block>> {
+    crate::in_way(view.way(), || stands(view, screen))
+}
+
+fn stands(view: &View, screen: Screen) -> Vec<Arc<Block>> {
     let phone: &Phone = &view.phone;
     let mut blocks = Blocks::new();
     if view.made_up {

@@ -1,6 +1,6 @@
-//! What was noted about an animal or a pen, newest first; each line can be changed, taken back, and brought back.
+//! What was noted about an animal, a pen, a group, the stores or the farm, newest first; each line can be changed, taken back, and brought back.
 
-use yeanling_core::book::{Animal, Event, PenId};
+use yeanling_core::book::{Animal, Event, GroupId, PenId};
 use yeanling_core::flock::Line;
 use yeanling_words::common::day_and_clock;
 use yeanling_words::{frame, noted};
@@ -20,11 +20,36 @@ pub(crate) fn of_pen(view: &View, pen: PenId) -> Blocks {
     section(view.flock.lines_of_pen(pen).rev().map(|line| noted(view, line)).collect())
 }
 
+/// Returns what was noted of a group as a whole, folded; what was noted of its ewes stands with them.
+pub(crate) fn of_group(view: &View, group: GroupId) -> Blocks {
+    let of_all = |line: &&Line| line.event.animals().next().is_none();
+    folded(view.flock.lines_of_group(group).rev().filter(of_all).map(|line| noted(view, line)).collect())
+}
+
+/// Returns what was noted of supplies and the freezer, folded.
+pub(crate) fn of_stores(view: &View) -> Blocks {
+    folded(view.flock.lines_of_stores().rev().map(|line| noted(view, line)).collect())
+}
+
+/// Returns what the farm has chosen, folded.
+pub(crate) fn of_choices(view: &View) -> Blocks {
+    let choices = view.flock.lines.iter().rev().filter(|line| matches!(line.event, Event::Chose(_)));
+    folded(choices.map(|line| noted(view, line)).collect())
+}
+
 fn section(lines: Vec<Noted>) -> Blocks {
     if lines.is_empty() {
         return Blocks::new();
     }
     Blocks::new().section("noted", frame::NOTED, Blocks::new().add("timeline", Kind::Timeline(lines)))
+}
+
+/// What is seldom looked at: it is there to be put right.
+fn folded(lines: Vec<Noted>) -> Blocks {
+    if lines.is_empty() {
+        return Blocks::new();
+    }
+    Blocks::new().fold("noted", frame::NOTED, Blocks::new().add("timeline", Kind::Timeline(lines)))
 }
 
 /// Returns a line as it is shown, with what can be done about it.

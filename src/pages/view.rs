@@ -15,7 +15,7 @@ use yeanling_core::watch::{self, Duty, Refusal};
 use crate::Screen;
 use crate::draft::Noting;
 use crate::everyone::Everyone;
-use crate::phone::{Outgoing, Phone};
+use crate::phone::{Outgoing, Phone, Region, Way};
 
 /// What a page reads and a press is judged by.
 #[derive(Debug)]
@@ -40,6 +40,8 @@ pub struct View<'a> {
     pub new_id: fn() -> EntryId,
     /// This phone's id.
     pub device: DeviceId,
+    /// How this phone's region writes.
+    pub region: Region,
     /// The screen that one came from, with its name.
     pub from: (Screen, &'static str),
     /// Whether the sample flock is looked round in.
@@ -97,6 +99,12 @@ impl View<'_> {
     #[must_use]
     pub const fn system(&self) -> System {
         self.flock.practice.system
+    }
+
+    /// Returns how times and dates are written.
+    #[must_use]
+    pub const fn way(&self) -> Way {
+        self.region.way(self.flock.practice.clock)
     }
 
     /// Returns a fact that happens now, to be noted.

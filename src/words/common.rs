@@ -1,7 +1,11 @@
 //! Quantities and times as people read them, in the farm's own units.
 
-use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
-use yeanling_core::units::{Length, Mass, Moment, Rain, Speed, System, Temperature, TimeDelta, Volume};
+use yeanling_core::units::{Length, Mass, Rain, Speed, System, Temperature, TimeDelta, Volume};
+
+pub use super::time::{
+    clock, clock_figures, date, day_and_clock, field_time, long_date, read_field_clock, read_field_day,
+    read_field_time, short_date, time_of_day,
+};
 
 /// Returns what a person typed, to stand in a line in which asterisks make words strong: one of theirs is printed, and means
 /// nothing.
@@ -211,79 +215,6 @@ pub fn hours(hours: u16) -> String {
     span(TimeDelta::hours(i64::from(hours)))
 }
 
-/// Returns what the clock on the wall showed: "03:12".
-pub fn clock(moment: Moment) -> String {
-    let local = moment.local();
-    format!("{:02}:{:02}", local.hour(), local.minute())
-}
-
-/// Returns when something was or will be, as briefly as it is clear from now: "03:12", "yesterday 23:40",
-/// "tomorrow 06:00", "12 Mar 03:12", "12 Mar 2025 03:12".
-pub fn day_and_clock(moment: Moment, now: Moment) -> String {
-    let (day, today) = (moment.local().date(), now.local().date());
-    let clock = clock(moment);
-    if day == today {
-        clock
-    } else if Some(day) == today.pred_opt() {
-        format!("yesterday {clock}")
-    } else if Some(day) == today.succ_opt() {
-        format!("tomorrow {clock}")
-    } else if day.year() == today.year() {
-        format!("{} {clock}", short_date(day))
-    } else {
-        format!("{} {clock}", long_date(day))
-    }
-}
-
-/// Returns a date: "12 Mar 2026".
-pub fn date(moment: Moment) -> String {
-    long_date(moment.local().date())
-}
-
-/// Returns a day: "12 Mar 2026".
-pub fn long_date(day: NaiveDate) -> String {
-    format!("{} {}", short_date(day), day.year())
-}
-
-/// Returns a day without its year: "25 Feb".
-pub fn short_date(day: NaiveDate) -> String {
-    const MONTHS: [&str; 12] =
-        ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
-    let month = usize::try_from(day.month0()).ok().and_then(|month| MONTHS.get(month)).unwrap_or(&"");
-    format!("{} {month}", day.day())
-}
-
-/// Returns a day and a time as a date-and-time field holds them: "2026-02-25T03:12".
-pub fn field_time(moment: Moment) -> String {
-    let local = moment.local();
-    format!("{:04}-{:02}-{:02}T{}", local.year(), local.month(), local.day(), clock(moment))
-}
-
-/// Returns the day and the time that a date-and-time field holds; browsers add seconds or leave them out.
-pub fn read_field_time(typed: &str) -> Option<NaiveDateTime> {
-    let (day, time) = typed.trim().split_once('T')?;
-    let mut parts = day.split('-');
-    let year = parts.next()?.parse().ok()?;
-    let (month, day) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
-    let day = NaiveDate::from_ymd_opt(year, month, day).filter(|_| parts.next().is_none())?;
-    Some(day.and_time(read_field_clock(time)?))
-}
-
-/// Returns the day that a date field holds: "2026-02-25".
-pub fn read_field_day(typed: &str) -> Option<NaiveDate> {
-    read_field_time(&format!("{}T00:00", typed.trim())).map(|at| at.date())
-}
-
-/// Returns the time that a time field holds; browsers add seconds or leave them out.
-pub fn read_field_clock(typed: &str) -> Option<NaiveTime> {
-    let mut parts = typed.trim().split(':');
-    let (hour, minute) = (parts.next()?.parse().ok()?, parts.next()?.parse().ok()?);
-    let second: f64 = parts.next().map_or(Some(0.0), |second| second.parse().ok())?;
-    // A second's fraction is nothing a shepherd has typed.
-    let second = (0..60).rev().find(|whole| f64::from(*whole) <= second)?;
-    NaiveTime::from_hms_opt(hour, minute, second).filter(|_| parts.next().is_none())
-}
-
 /// Returns a number with at most so many decimal places and no zeros at its end: "0.5", "12", "8.15".
 pub fn number(number: f64, places: usize) -> String {
     let text = format!("{number:.places$}");
@@ -303,26 +234,6 @@ fn whole(milliliters: f64) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-
-    #[test]
-    fn a_field_of_day_and_time_is_read_as_it_is_written() {
-        let moment: Moment = "2026-02-25T03:12:40.000-05:00".parse().expect("a moment");
-        assert_eq!(field_time(moment), "2026-02-25T03:12");
-        let read = |typed| read_field_time(typed).map(|local| local.to_string());
-        assert_eq!(read("2026-02-25T03:12"), Some("2026-02-25 03:12:00".to_owned()));
-        assert_eq!(read("2026-02-25T03:12:59.5"), Some("2026-02-25 03:12:59".to_owned()));
-        for typed in [
-            "",
-            "T",
-            "2026-02-30T03:12",
-            "2026-02-25",
-            "2026-02-25T24:00",
-            "25.2.2026T03:12",
-            "2026-02-25T03",
-        ] {
-            assert_eq!(read(typed), None, "{typed}");
-        }
-    }
 
     fn ml(milliliters: f64) -> Volume {
         Volume::from_milliliters(milliliters)
@@ -430,27 +341,5 @@ mod tests {
         check(span(TimeDelta::hours(24)), "1 day");
         check(span(TimeDelta::hours(51)), "2 days 3 h");
         check(span(TimeDelta::minutes(-36)), "36 min");
-    }
-
-    fn moment(text: &str) -> Moment {
-        text.parse().expect("a moment")
-    }
-
-    #[test]
-    fn a_moment_is_told_as_briefly_as_it_is_clear() {
-        let now = moment("2026-03-14T03:12:45+01:00");
-        let told = |text| day_and_clock(moment(text), now);
-        check(clock(now), "03:12");
-        check(date(now), "14 Mar 2026");
-        check(told("2026-03-14T23:59:00+01:00"), "23:59");
-        check(told("2026-03-13T23:40:00+01:00"), "yesterday 23:40");
-        check(told("2026-03-15T06:00:00+01:00"), "tomorrow 06:00");
-        check(told("2026-03-12T03:12:00+01:00"), "12 Mar 03:12");
-        check(told("2025-03-12T03:12:00+01:00"), "12 Mar 2025 03:12");
-    }
-
-    #[test]
-    fn a_moment_keeps_the_wall_clock_it_was_lived_at() {
-        check(clock(moment("2026-02-25T03:12:00-05:00")), "03:12");
     }
 }

@@ -275,7 +275,7 @@ pub fn stretch(from: i64, to: i64) -> String {
 /// Says that a change could not be taken, which must never happen in silence.
 pub const NOT_CHANGED: &str = "This cannot be changed here. Nothing was changed.";
 /// Says that a time is missing.
-pub const NO_TIME: &str = "Give the day and the time, such as 02/25/2026 03:12.";
+pub const NO_TIME: &str = "Give the day and the time.";
 
 /// Returns when it was born, with the day.
 pub fn born_at(when: &str) -> String {

@@ -48,6 +48,7 @@ pub mod season;
 pub mod setup;
 pub mod spreadsheet;
 pub mod stores;
+pub mod time;
 pub mod vet;
 pub mod watch;
 pub mod weaning;

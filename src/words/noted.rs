@@ -66,7 +66,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::PenMade { name, .. } => format!("Pen {name} set up"),
         Event::PenNamed { name, .. } => format!("Pen renamed *{}*", typed(name)),
         Event::PenCleaned { .. } => "Cleaned and bedded".to_owned(),
-        Event::PenClosed { .. } => "Taken down".to_owned(),
+        Event::PenClosed { .. } => "Removed".to_owned(),
         Event::PutInPen { animal, pen } => {
             let name = flock.pens.get(pen).map_or("?", |pen| pen.name.as_str());
             format!("{} into pen {name}", animals::animal(flock, *animal))
@@ -74,7 +74,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::LetOut { .. } => "Out of the pen".to_owned(),
         Event::GroupFormed { name } => format!("Group {name} formed"),
         Event::GroupNamed { name, .. } => format!("Group renamed *{}*", typed(name)),
-        Event::GroupParted { .. } => "Group broken up".to_owned(),
+        Event::GroupParted { .. } => "Group ended".to_owned(),
         Event::JoinedGroup { ewe, group } => {
             format!("{} joined group {}", animals::ewe_of(flock, *ewe), group_name(flock, *group))
         }
@@ -151,6 +151,7 @@ fn chose(choice: &Choice, system: System) -> String {
     match choice {
         Choice::FarmName(name) => format!("Farm called {name}"),
         Choice::System(system) => format!("Units: {}", practice::system(*system)),
+        Choice::Clock(clock) => format!("Clock: {}", practice::clock(*clock)),
         Choice::DayRule(rule) => format!("Colostrum by {}", practice::day_rule(*rule).0),
         Choice::Housing(housing) => format!("Newborns {}", practice::housing(*housing)),
         Choice::BottleTable(table) => format!("Bottle by {}", practice::bottle_table(*table).0),

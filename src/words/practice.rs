@@ -1,8 +1,8 @@
 //! Farm settings: the farm's choices.
 
 use yeanling_core::practice::{
-    BottleTable, BreedMeans, BreedType, ChillLimit, DamsVaccinated, DayRule, FreezerLife, Housing, Limit,
-    PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+    BottleTable, BreedMeans, BreedType, ChillLimit, Clock, DamsVaccinated, DayRule, FreezerLife, Housing,
+    Limit, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
 use yeanling_core::reckon::marking::banned;
 use yeanling_core::terms::Ring;
@@ -54,6 +54,8 @@ pub const FARM: &str = "Farm";
 pub const FARM_NAME: &str = "Farm name";
 /// Heads the units.
 pub const UNITS: &str = "Units";
+/// Heads the clock.
+pub const CLOCK: &str = "Clock";
 /// Heads the first-milk rule.
 pub const FIRST_MILK: &str = "Colostrum in 24 hours";
 /// Heads the housing.
@@ -92,6 +94,15 @@ pub const fn system(system: System) -> &'static str {
     match system {
         System::Metric => "kg, ml, °C",
         System::Us => "lb, fl oz, °F",
+    }
+}
+
+/// Returns how the time of day is written.
+pub const fn clock(clock: Clock) -> &'static str {
+    match clock {
+        Clock::Phone => "as the phone",
+        Clock::Twelve => "6:41 am",
+        Clock::TwentyFour => "06:41",
     }
 }
 

@@ -27,7 +27,8 @@ export default defineConfig({
     deviceScaleFactor: 2,
     isMobile: true,
     hasTouch: true,
-    locale: "en-US",
+    // Times, dates and units as most journeys read them; those of another region have a journey of their own.
+    locale: "en-GB",
     timezoneId: "America/New_York",
     serviceWorkers: "allow",
     trace: "off",

@@ -1,21 +1,24 @@
-//! A page in metric units and the same page in US units say the same quantities.
+//! A page in metric units and the same page in US units say the same quantities; written for one region and for another it
+//! says the same times and dates.
 
 use std::collections::BTreeMap;
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::Choice;
+use yeanling_core::practice::{Choice, Clock};
 use yeanling_core::units::{Moment, System};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Block, Page, made_up};
+use yeanling_pages::phone::Dates;
+use yeanling_pages::{Action, Block, Page, made_up};
 
 use crate::phone::Phone;
+use crate::times::{Time, times};
 
 /// A quantity as it stands in a text: what kind it is of, in one unit, and how far its last digit lets it be off.
 #[derive(Clone, Copy, Debug, PartialEq)]
-struct Quantity {
-    kind: &'static str,
-    value: f64,
-    off: f64,
+pub(crate) struct Quantity {
+    pub(crate) kind: &'static str,
+    pub(crate) value: f64,
+    pub(crate) off: f64,
 }
 
 /// The units that are told: kind, factor to the one inside, and what is added after.
@@ -38,7 +41,7 @@ const UNITS: [(&str, &str, f64, f64); 15] = [
 ];
 
 /// Returns the quantities of a text that stands alone in one unit; of one given in both, nothing.
-fn quantities(text: &str) -> Vec<Quantity> {
+pub(crate) fn quantities(text: &str) -> Vec<Quantity> {
     let text = text.replace('\u{a0}', " ").replace("fl oz", "floz");
     let words: Vec<&str> = text.split_whitespace().collect();
     let mut found = Vec::new();
@@ -61,46 +64,102 @@ fn told(page: &Page) -> BTreeMap<(usize, String), Vec<String>> {
     blocks.map(|(place, block)| ((place, block.key.to_string()), block.texts())).collect()
 }
 
-/// Holds a phone's screens in one system against those in the other; returns how many quantities were held.
-fn hold(phone: &Phone) -> usize {
+/// The same phone as another farm has it: in the other units, with another clock, in another region.
+fn elsewhere(phone: &Phone) -> Phone {
     let mut other = phone.clone();
     let metric = phone.flock.practice.system == System::Metric;
     let system = if metric { System::Us } else { System::Metric };
     other.note(Event::Chose(Choice::System(system)));
-    let mut held = 0;
-    for screen in phone.screens() {
-        let (ours, theirs) = (told(&phone.page_of(screen)), told(&other.page_of(screen)));
+    other.note(Event::Chose(Choice::Clock(Clock::Twelve)));
+    other.region.way.dates = Dates::MonthFirst;
+    other
+}
+
+/// Returns the pages of a phone, each with the sheets that can be asked for on it.
+fn pages(phone: &Phone) -> Vec<(String, Page)> {
+    let sheets = crate::sheets::every(phone).into_iter().map(|sheet| {
+        let mut asked = phone.clone();
+        asked.act(&Action::Ask(sheet.clone()));
+        (format!("{sheet:?}"), asked.page())
+    });
+    let screens = phone.screens().into_iter().map(|screen| (format!("{screen:?}"), phone.page_of(screen)));
+    screens.chain(sheets).collect()
+}
+
+/// How much was held against each other.
+#[derive(Clone, Copy, Debug, Default)]
+struct Held {
+    quantities: usize,
+    times: usize,
+}
+
+/// Holds what a phone says against what the same phone says elsewhere.
+fn hold(phone: &Phone, held: &mut Held) {
+    for ((place, ours), (there, theirs)) in pages(phone).into_iter().zip(pages(&elsewhere(phone))) {
+        // What is due has another order there: it is another sheet.
+        if place != there {
+            continue;
+        }
+        let (ours, theirs) = (told(&ours), told(&theirs));
         for (key, one) in &ours {
             let Some(two) = theirs.get(key).filter(|two| two.len() == one.len()) else { continue };
             for (one, two) in one.iter().zip(two) {
-                let (first, second) = (quantities(one), quantities(two));
-                let alike =
-                    first.len() == second.len() && first.iter().zip(&second).all(|(a, b)| a.kind == b.kind);
-                if !alike {
-                    continue;
-                }
-                for (a, b) in first.iter().zip(&second) {
-                    // Each was rounded to its last digit; a volume is offered in steps that can be measured.
-                    let off = a.off + b.off + if a.kind == "volume" { 4.0 } else { 0.0 };
-                    assert!((a.value - b.value).abs() <= off, "{screen:?}: {one:?} is not {two:?}");
-                    held += 1;
-                }
+                held.quantities += alike(&place, one, two);
+                let (first, second) = (times(one), times(two));
+                let same = first.len() == second.len() && first.iter().zip(&second).all(|(a, b)| a.is(b));
+                assert!(same, "{place}: {one:?} and {two:?} tell other times: {first:?}, {second:?}");
+                held.times += first.len();
             }
         }
     }
-    held
+}
+
+/// Holds the quantities of two texts against each other, and returns how many.
+fn alike(place: &str, one: &str, two: &str) -> usize {
+    let (first, second) = (quantities(one), quantities(two));
+    if first.len() != second.len() || first.iter().zip(&second).any(|(a, b)| a.kind != b.kind) {
+        return 0;
+    }
+    for (a, b) in first.iter().zip(&second) {
+        // Each was rounded to its last digit; a volume is offered in steps that can be measured.
+        let off = a.off + b.off + if a.kind == "volume" { 4.0 } else { 0.0 };
+        assert!((a.value - b.value).abs() <= off, "{place}: {one:?} is not {two:?}");
+    }
+    first.len()
 }
 
 #[test]
-fn a_flock_says_the_same_in_both_units() {
+fn a_flock_says_the_same_in_both_units_and_with_both_clocks() {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let mut held = 0;
+    let mut held = Held::default();
     for hours in [0, 5, 30] {
         let mut phone = Phone::with(made_up::book(begins, System::Metric), begins);
         phone.later(hours * 60);
-        held += hold(&phone);
+        hold(&phone, &mut held);
     }
-    assert!(held > 100, "{held} quantities were held");
+    assert!(held.quantities > 100 && held.times > 500, "only so much was held: {held:?}");
+}
+
+#[test]
+fn with_twelve_hours_every_time_says_which_half_of_the_day() {
+    let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
+    let phone = elsewhere(&Phone::with(made_up::book(begins, System::Metric), begins));
+    let mut told = 0;
+    for (place, page) in pages(&phone) {
+        // A strip of time has room for the figures alone; its whole is read out.
+        let strips = |block: &&std::sync::Arc<yeanling_pages::Block>| !matches!(block.kind, Kind::Ribbon(_));
+        // There both clocks stand to be chosen from.
+        if place.starts_with("Settings") {
+            continue;
+        }
+        for text in page.all().into_iter().filter(strips).flat_map(|block| block.texts()) {
+            for time in times(&text) {
+                assert!(!matches!(time, Time::Clock { half: None, .. }), "{place}: {text:?}");
+                told += 1;
+            }
+        }
+    }
+    assert!(told > 100, "only {told} times were told");
 }
 
 #[test]

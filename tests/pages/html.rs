@@ -13,9 +13,10 @@ use crate::tree::{self, Node};
 /// Returns what a page looks like, with all that stands above it.
 pub(crate) fn nodes(phone: &Phone, screen: Screen, page: &Page) -> Vec<yeanling_draw::Node> {
     let standing = phone.view(|view| yeanling_pages::standing(view, screen));
-    let top = yeanling_pages::top(&phone.flock.practice.farm_name, &phone.says.saving);
+    let top = phone
+        .view(|view| yeanling_pages::top(&phone.flock.practice.farm_name, &phone.says.saving, view.way()));
     let top: &Top = &top;
-    drawn_page(screen, page, Around { top, standing: &standing })
+    drawn_page(screen, page, Around { top, standing: &standing, undo: None })
 }
 
 /// Says what is wrong with the HTML of a page.

@@ -1,5 +1,6 @@
 //! Every screen by its public face: what it says, what a press does, and the laws over all of them.
 
+mod asked;
 mod both_units;
 mod bottle_round;
 mod busy;
@@ -37,12 +38,14 @@ mod season;
 mod setup;
 mod sheets;
 mod speech;
+mod stands;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]
 mod step;
 mod stores;
 mod stories;
 mod timeline;
+mod times;
 mod tree;
 mod unusual;
 mod vet;

@@ -13,7 +13,7 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{self, Refusal};
 use yeanling_pages::block::Kind;
 use yeanling_pages::everyone::Everyone;
-use yeanling_pages::phone::{Outgoing, Phone as Says};
+use yeanling_pages::phone::{Outgoing, Phone as Says, Region};
 use yeanling_pages::{
     Action, Block, Draft, Effect, Heard, KeyPress, Lazy, Noting, Page, Request, Screen, View, act, enter,
     leave, page,
@@ -41,6 +41,8 @@ pub(crate) struct Phone {
     pub(crate) made_up: bool,
     /// Its id.
     pub(crate) device: DeviceId,
+    /// How its region writes.
+    pub(crate) region: Region,
     /// What was asked of the phone, in order.
     pub(crate) asked: Vec<Request>,
     from: (Screen, &'static str),
@@ -85,6 +87,7 @@ impl Phone {
             says: Says::default(),
             made_up: false,
             device: device(),
+            region: Region::default(),
             asked: Vec::new(),
             from: (Screen::Watch, yeanling_words::frame::WATCH),
             drafts: BTreeMap::new(),
@@ -215,6 +218,7 @@ impl Phone {
             at_local: |local| Moment::from_local(local, -300),
             new_id,
             device: self.device,
+            region: self.region,
             from: self.from,
             made_up: self.made_up,
             duties: Lazy::new(&duties),

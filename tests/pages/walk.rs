@@ -14,7 +14,7 @@ use yeanling_pages::{Action, Block, Page, made_up};
 use crate::chance::Chance;
 use crate::phone::Phone;
 use crate::reach::{fields, pressables};
-use crate::{html, laws};
+use crate::{html, laws, stands};
 
 /// How many presses are made, over all, where nobody asks for more.
 const PRESSES: u64 = 16_000;
@@ -92,6 +92,8 @@ fn walk(mut phone: Phone, seed: u64, seen: &mut BTreeMap<String, u64>) {
             story.join("\n")
         );
     }
+    let missing = stands::missing(&phone);
+    assert!(missing.is_empty(), "walk {seed}:\n{}\nafter:\n{}", missing.join("\n"), story.join("\n"));
 }
 
 /// Does something that a person might, and tells it.

@@ -11,14 +11,21 @@ use super::{
 };
 use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
-use crate::units::Moment;
+use crate::units::{Moment, System};
 
 /// Returns the flock that this book makes.
 #[must_use]
 pub fn fold(book: &Book) -> Flock {
+    fold_in(book, System::default())
+}
+
+/// Returns the flock that this book makes where people read and type in these units until the farm has chosen.
+#[must_use]
+pub fn fold_in(book: &Book, units: System) -> Flock {
     let Corrected { standing, awaited } = corrected(book);
     let sorted = Sorted::of(&standing);
     let mut flock = Flock { same: same_animals(&sorted.joins), ..Flock::default() };
+    flock.practice.system = units;
     // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
     let (stays, joined): (Vec<_>, Vec<_>) = sorted.comers.into_iter().partition(|line| is_own(&flock, line));
     for line in stays.into_iter().chain(joined) {

@@ -21,7 +21,7 @@ use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 pub use ewe::{ConditionScore, Ewe, Scan};
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
-pub use fold::fold;
+pub use fold::{fold, fold_in};
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
 pub use illness::{EweIll, LambIll, UdderSeen, Vital};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};

@@ -2,6 +2,7 @@
 //!
 //! Choices of the farm are entries, one choice each, latest by when they were noted. Day or night is the phone's.
 
+mod clock;
 mod keep;
 mod labor;
 mod limits;
@@ -11,6 +12,7 @@ mod newborn;
 mod season;
 mod vet;
 
+pub use clock::Clock;
 pub use keep::KeepMarks;
 pub use labor::{LaborLimits, PenStay};
 pub use limits::{Limit, LimitError, Limits};
@@ -31,6 +33,8 @@ pub struct Practice {
     pub farm_name: String,
     /// The units people read and type.
     pub system: System,
+    /// How the time of day is written.
+    pub clock: Clock,
     /// How much colostrum in 24 hours.
     pub day_rule: DayRule,
     /// Where newborns live.
@@ -78,6 +82,7 @@ impl Default for Practice {
         Self {
             farm_name: String::new(),
             system: System::default(),
+            clock: Clock::default(),
             day_rule: DayRule::default(),
             housing: Housing::default(),
             bottle_table: BottleTable::default(),
@@ -108,6 +113,8 @@ pub enum Choice {
     FarmName(String),
     /// The units.
     System(System),
+    /// The clock.
+    Clock(Clock),
     /// The colostrum rule.
     DayRule(DayRule),
     /// Housed or outdoors.
@@ -160,6 +167,7 @@ impl Practice {
         match choice {
             Choice::FarmName(name) => self.farm_name.clone_from(name),
             Choice::System(system) => self.system = *system,
+            Choice::Clock(clock) => self.clock = *clock,
             Choice::DayRule(rule) => self.day_rule = *rule,
             Choice::Housing(housing) => self.housing = *housing,
             Choice::BottleTable(table) => self.bottle_table = *table,

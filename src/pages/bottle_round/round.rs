@@ -8,7 +8,7 @@ use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
 use yeanling_core::watch::{self, Discharge, Duty, LambTask, Task};
 
-use yeanling_words::common::{clock, volume};
+use yeanling_words::common::{clock, time_of_day, volume};
 use yeanling_words::why::headings;
 use yeanling_words::{animals, bottle_round as words, errors, watch as watch_words};
 
@@ -150,10 +150,7 @@ fn day<'a>(
         .into_iter()
         .map(|(feeds, due)| {
             let times = bottle::times(feeds, due.local().time());
-            words::times(
-                feeds,
-                &times.iter().map(|time| time.format("%H:%M").to_string()).collect::<Vec<_>>(),
-            )
+            words::times(feeds, &times.into_iter().map(time_of_day).collect::<Vec<_>>())
         })
         .collect();
     round.used = used;

@@ -20,7 +20,7 @@ use crate::block::{Kind, Notice, NoticeKind, Row};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::view::View;
-use crate::{Action, Button, Key, Screen, Sheet, season};
+use crate::{Action, Button, Key, Screen, Sheet, season, timeline};
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
@@ -40,7 +40,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     Page::new(&group.name)
         .back(Screen::Season, ahead::TITLE)
         .under(words::stands(group, view.now.local().date()))
-        .blocks(if stands { blocks.button(part) } else { blocks })
+        .blocks(if stands { blocks.button(part) } else { blocks }.then(timeline::of_group(view, id)))
 }
 
 /// Ewes put in, the ram in and out, and the way to go through them.

@@ -9,7 +9,7 @@ mod part;
 mod vet;
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::{BottleTable, Choice, DayRule, Housing, Practice};
+use yeanling_core::practice::{BottleTable, Choice, Clock, DayRule, Housing, Practice};
 use yeanling_core::units::System;
 use yeanling_words::{frame, practice as words};
 
@@ -22,7 +22,7 @@ use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
 use crate::phone::Look;
 use crate::view::View;
-use crate::{Action, Button, Effect, Key, Request, Screen};
+use crate::{Action, Button, Effect, Key, Request, Screen, timeline};
 
 /// What only this screen does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -46,6 +46,7 @@ pub enum Does {
 const NAME: &str = "practice-name";
 
 const SYSTEMS: [System; 2] = [System::Metric, System::Us];
+const CLOCKS: [Clock; 3] = [Clock::Phone, Clock::Twelve, Clock::TwentyFour];
 const DAY_RULES: [DayRule; 3] = [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent];
 const HOUSINGS: [Housing; 2] = [Housing::Housed, Housing::Outdoors];
 const TABLES: [BottleTable; 2] = [BottleTable::VetSupplier, BottleTable::UsHandbook];
@@ -65,7 +66,7 @@ pub(crate) fn page(view: &View) -> Page {
     Page::new(words::TITLE)
         .under(words::SUB)
         .back(Screen::Farm, frame::FARM)
-        .blocks(Blocks::new().rows("parts", Part::ALL.map(row)))
+        .blocks(Blocks::new().rows("parts", Part::ALL.map(row)).then(timeline::of_choices(view)))
 }
 
 /// Returns one part.
@@ -136,7 +137,13 @@ fn farm_name(practice: &Practice, fields: &Fields) -> Blocks {
 fn units(practice: &Practice) -> Blocks {
     let systems = SYSTEMS.map(|system| (Choice::System(system), (words::system(system), "")));
     let systems = one_of(words::UNITS, systems, &Choice::System(practice.system));
-    Blocks::new().section("units", words::UNITS, Blocks::new().choices("", systems))
+    let clocks = CLOCKS.map(|clock| (Choice::Clock(clock), (words::clock(clock), "")));
+    let clocks = one_of(words::CLOCK, clocks, &Choice::Clock(practice.clock));
+    Blocks::new().section("units", words::UNITS, Blocks::new().choices("", systems)).section(
+        "clock",
+        words::CLOCK,
+        Blocks::new().choices("", clocks),
+    )
 }
 
 /// Where newborns live.

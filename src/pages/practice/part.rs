@@ -22,7 +22,8 @@ pub enum Part {
 type Chosen = fn(&Practice) -> Choice;
 
 /// What is a matter of taste or of the place goes back; the name, the numbers and the units are nobody's default.
-const FARM: [Chosen; 2] = [|of| Choice::Housing(of.housing), |of| Choice::BreedType(of.breed_type)];
+const FARM: [Chosen; 3] =
+    [|of| Choice::Clock(of.clock), |of| Choice::Housing(of.housing), |of| Choice::BreedType(of.breed_type)];
 const ALERT_TIMES: [Chosen; 3] =
     [|of| Choice::Limits(of.limits), |of| Choice::LaborLimits(of.labor), |of| Choice::PenStay(of.stay)];
 const FEEDING: [Chosen; 6] = [

@@ -17,7 +17,7 @@ pub(crate) use freezer::{save as save_frozen, sheet as freeze_sheet};
 use crate::block::Row;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Key, Reason, Screen, Sheet, State};
+use crate::{Action, Button, Key, Reason, Screen, Sheet, State, timeline};
 
 /// A thing on the shelf.
 #[derive(Clone, Debug, PartialEq)]
@@ -41,7 +41,8 @@ pub(crate) fn page(view: &View) -> Page {
         Blocks::new()
             .section("shelf", words::SHELF, shelf)
             .fold("others", words::OTHERS, Blocks::new().rows("not-on-shelf", others.iter().map(row)))
-            .then(freezer::blocks(view, coming)),
+            .then(freezer::blocks(view, coming))
+            .then(timeline::of_stores(view)),
     )
 }
 

@@ -4,9 +4,11 @@ import { expect, test as base } from "@playwright/test";
 import { Site } from "../site";
 import { inFirefox, inWebKit, patience, type Hand } from "./hands";
 
-/** Keeps what goes wrong in the page. It runs before the app, as a file of the site, as the content policy wants it. */
+/** Keeps what goes wrong in the page, and says where the phone is at home. It runs before the app, as a file of the site, as the content policy wants it. */
 const faults = `
   window.faults = [];
+  // Weights are typed as in Europe, wherever the engine thinks it is.
+  Object.defineProperty(navigator, "language", { value: "en-GB" });
   const told = console.error;
   console.error = (...words) => { window.faults.push(words.join(" ")); told(...words); };
   addEventListener("error", ({ message, target }) => window.faults.push(message ?? "not loaded: " + target.outerHTML), true);

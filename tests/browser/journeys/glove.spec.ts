@@ -100,7 +100,7 @@ test("a row that moved since another tab noted something takes no press, and the
   await page.waitForTimeout(1300);
   expect(await page.evaluate(() => localStorage.length)).toBe(there);
   await page.touchscreen.tap(...at);
-  await expect(page.locator(".undo-bar [role=status]")).not.toBeEmpty();
+  await expect(page.locator(".noted-now")).not.toBeEmpty();
 });
 
 test("a sheet that comes up under the finger takes no press, and is not closed by one", async ({ page }) => {

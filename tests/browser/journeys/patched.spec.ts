@@ -9,7 +9,7 @@ import { expect, test } from "../watching";
 /** What stands in the browser, a line an element: without what tells of the way there, of a hand at work or of the minute. */
 function stands(page: Page): Promise<string[]> {
   return page.evaluate(() => {
-    const passing = ".top-bar, .undo-bar, .refusal";
+    const passing = ".top-bar, .refusal";
     const lines: string[] = [];
     const walk = (node: Node, deep: number) => {
       if (node instanceof Text) {

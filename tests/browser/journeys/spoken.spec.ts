@@ -97,7 +97,7 @@ test("what was noted and that it is safe is read out; a countdown is not", async
   await page.clock.install({ time: new Date("2026-02-25T03:12:00-05:00") });
   const phone = new Phone(page);
   await phone.open();
-  const noted = page.locator(".undo-bar > p");
+  const noted = page.locator(".noted-now");
   expect(await isReadOut(noted), "the region stands there before there is anything to say").toBe(true);
   await phone.lambing("31");
   await phone.tap("Ewe lamb");

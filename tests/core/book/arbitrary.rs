@@ -11,8 +11,8 @@ use yeanling_core::book::{
     Mouth, Part, PenId, PenSize, RamAge, Ring, Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::practice::{
-    BottleTable, BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, DayRule, FreezerLife, Housing,
-    LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+    BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, DayRule, FreezerLife,
+    Housing, LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{
     Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
@@ -88,6 +88,7 @@ fn choice() -> impl Strategy<Value = Choice> {
         text().prop_map(Choice::FarmName),
         Just(Choice::System(System::Us)),
         Just(Choice::System(System::Metric)),
+        Just(Choice::Clock(Clock::Twelve)),
         Just(Choice::DayRule(DayRule::TenPercent)),
         Just(Choice::DayRule(DayRule::Ruma210)),
         Just(Choice::Housing(Housing::Outdoors)),

@@ -3,8 +3,8 @@
 use serde_json::Value;
 use yeanling_core::book::Event;
 use yeanling_core::practice::{
-    BreedMeans, BreedType, ChillLimit, Choice, DamsVaccinated, FreezerLife, KeepMarks, PowderRule, Practice,
-    RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+    BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, FreezerLife, KeepMarks, PowderRule,
+    Practice, RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -51,6 +51,9 @@ const LINES: &[&str] = &[
     r#"{"chose":{"vet-phone":"+1 (555) 010-0199"}}"#,
     r#"{"chose":{"vet-phone":""}}"#,
     r#"{"chose":{"vet-night-phone":"555 0100"}}"#,
+    r#"{"chose":{"clock":"phone"}}"#,
+    r#"{"chose":{"clock":"twelve"}}"#,
+    r#"{"chose":{"clock":"twenty-four"}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -102,6 +105,9 @@ fn choices() -> Vec<Choice> {
         Choice::VetPhone("+1 (555) 010-0199".to_owned()),
         Choice::VetPhone(String::new()),
         Choice::VetNightPhone("555 0100".to_owned()),
+        Choice::Clock(Clock::Phone),
+        Choice::Clock(Clock::Twelve),
+        Choice::Clock(Clock::TwentyFour),
     ]
 }
 
@@ -178,6 +184,7 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::KeepMarks(marks) => expected.keep_marks = marks,
             Choice::VetPhone(number) => expected.vet_phones.day = number,
             Choice::VetNightPhone(number) => expected.vet_phones.night = number,
+            Choice::Clock(clock) => expected.clock = clock,
             Choice::FarmName(_)
             | Choice::System(_)
             | Choice::DayRule(_)

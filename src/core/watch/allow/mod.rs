@@ -264,6 +264,7 @@ fn fact(
         Event::Chose(Choice::Rings(rings)) => rings.checked().map(|_| ()).map_err(Refusal::from),
         Event::Chose(
             Choice::System(_)
+            | Choice::Clock(_)
             | Choice::DayRule(_)
             | Choice::Housing(_)
             | Choice::BottleTable(_)
