@@ -147,7 +147,7 @@ fn with_twelve_hours_every_time_says_which_half_of_the_day() {
     let mut told = 0;
     for (place, page) in pages(&phone) {
         // A strip of time has room for the figures alone; its whole is read out.
-        let strips = |block: &&std::sync::Arc<yeanling_pages::Block>| !matches!(block.kind, Kind::Ribbon(_));
+        let strips = |block: &&std::sync::Arc<Block>| !matches!(block.kind, Kind::Ribbon(_));
         // There both clocks stand to be chosen from.
         if place.starts_with("Settings") {
             continue;
