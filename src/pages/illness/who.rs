@@ -6,6 +6,7 @@ use yeanling_words::{animals, illness as words};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::sheets::ewe_picker::{self, Picker, Then};
+use crate::sheets::picks_a_ewe;
 use crate::view::View;
 use crate::{Action, Button, Screen};
 
@@ -26,6 +27,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let lambs = if lambs.is_empty() { Blocks::new() } else { Blocks::new().buttons(3, lambs) };
     let ewes =
         ewe_picker::blocks(view, &draft.fields, Picker::default(), |picked| Then::IsIll.picked(picked));
+    let ewes = if picks_a_ewe(draft) { Blocks::new() } else { ewes };
     Page::new(words::WHO)
         .back(to, name)
         .blocks(Blocks::new().section("ill-lambs", words::LAMBS, lambs).then(ewes))

@@ -10,6 +10,7 @@ use super::{Does, only, people};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::sheets::ewe_picker::{self, Picked, Picker, Then};
+use crate::sheets::picks_a_ewe;
 use crate::view::View;
 use crate::{Action, Button, Screen};
 
@@ -30,6 +31,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         Picked::Unknown => only(Does::Lambs(Screen::LambingUnknown)),
         Picked::New(_) => Then::Lambs.picked(picked),
     });
+    let ewes = if picks_a_ewe(draft) { Blocks::new() } else { ewes };
     let page = Page::new(words::WHO).back(Screen::Watch, frame::BACK);
     page.blocks(blocks.then(ewes).then(people()))
 }

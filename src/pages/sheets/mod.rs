@@ -138,6 +138,14 @@ pub enum Sheet {
     GiveDam(LambId),
 }
 
+/// Says whether a sheet lies open on which a ewe is picked: the page under it lets none be picked meanwhile, since two pickers
+/// would be one to the draft and to the phone.
+pub(crate) fn picks_a_ewe(draft: &Draft) -> bool {
+    let of_a_lamb = |sheet: &Sheet| matches!(sheet, Sheet::Foster(_) | Sheet::Dam(_) | Sheet::GiveDam(_));
+    let of_others = |sheet: &Sheet| matches!(sheet, Sheet::SameEwe(_) | Sheet::PutIn(_));
+    draft.sheets.iter().any(|open| of_a_lamb(&open.sheet) || of_others(&open.sheet))
+}
+
 /// Returns the sheets that lie open, the uppermost last.
 pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
     let mut pages: Vec<SheetPage> = draft

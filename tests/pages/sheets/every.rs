@@ -97,3 +97,19 @@ fn every_sheet_keeps_the_laws_in_metric_units() {
 fn every_sheet_keeps_the_laws_in_us_units() {
     every_sheet_keeps_the_laws(System::Us);
 }
+
+#[test]
+fn a_sheet_on_which_a_ewe_is_picked_leaves_no_other_picker_on_the_page() {
+    let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
+    let phone = Phone::with(made_up::book(begins, System::Metric), begins);
+    let picks = every(&phone).into_iter().filter(|sheet| matches!(sheet, Sheet::Foster(_) | Sheet::PutIn(_)));
+    for sheet in picks {
+        for screen in [Screen::Lambing, Screen::NotRight] {
+            let mut other = phone.clone();
+            other.open(screen);
+            other.act(&Action::Ask(sheet.clone()));
+            let pickers = other.page().all().into_iter().filter(|block| block.key == "ewe-find").count();
+            assert_eq!(pickers, 1, "{sheet:?} over {screen:?}");
+        }
+    }
+}
