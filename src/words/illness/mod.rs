@@ -221,8 +221,8 @@ pub fn lamb_task(now: bool, row: Option<lamb_table::Row>) -> String {
 }
 
 fn vet_task(now: bool, name: Option<&str>, not_right: &str) -> String {
-    let what = name.map_or_else(|| not_right.to_owned(), |name| format!("May be: {}", name.to_lowercase()));
-    if now { format!("{what}. *Call your vet now*") } else { format!("{what}. *Vet today*") }
+    let what = name.map_or_else(|| not_right.to_owned(), |name| format!("May be {}", name.to_lowercase()));
+    if now { format!("{what}: *call your vet now*") } else { format!("{what}: *vet today*") }
 }
 
 /// Returns what the Watch says of a look.
