@@ -126,7 +126,7 @@ impl Topic {
             Self::Vet => "The ewe, the lamb, and how long to wait",
             Self::Cold => "By temperature and age: what comes first",
             Self::Tube => "When not to, then step by step",
-            Self::TooLate => "2 h, 6 h, 12 h and 24 h",
+            Self::TooLate => "Hour by hour, as published",
             Self::Labor => "When to look, check inside, assist, call",
             Self::Presentation => "Drawn, and what each one needs",
             Self::FirstDay => "Eight steps from birth to 24 h",
