@@ -162,7 +162,7 @@ fn holds(text: &str, figure: &str) -> bool {
 }
 
 /// Published figures that are told as published, and what is no limit of the farm: each with why it stays.
-const KEPT: [(&str, &str); 12] = [
+const KEPT: [(&str, &str); 17] = [
     ("*By 6 h*", "the volume for the first six hours, printed by Bond 2020 and cited beside it"),
     ("By 6 h:", "the working of that volume"),
     ("By 18 h:", "the working of the volume of Mellor & Murray"),
@@ -175,6 +175,11 @@ const KEPT: [(&str, &str); 12] = [
     ("*by 24 h*", "the volume for the first day, by the farm's rule"),
     ("÷ 12 h", "the curve of Dominguez"),
     ("Up to half an hour", "where the curve of Dominguez bends"),
+    ("*2 h*: the goal", "by when a lamb is first fed; its sources are cited beside it"),
+    ("*6 h*: the latest", "the same"),
+    ("(AHDB says 4 to 6 h; Teagasc 6 h)", "what two of them say"),
+    ("*12 h*: treat it as the last chance", "what is left of the uptake; its sources are cited beside it"),
+    ("a first feed at 2 h and at 14 h", "the study of Hernández-Castellano 2015"),
 ];
 
 /// Returns a text without the sentences that tell what is published.

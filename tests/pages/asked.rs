@@ -6,7 +6,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::Event;
 use yeanling_core::units::{Mass, Moment, System};
-use yeanling_pages::block::{Kind, ListLook, Row};
+use yeanling_pages::block::{Kind, Line, LineLook, ListLook, Row};
 use yeanling_pages::{Action, Block, Page, Screen, Sheet, made_up};
 
 use crate::both_units::{Quantity, quantities};
@@ -55,10 +55,14 @@ fn asks_anywhere(block: &Arc<Block>) -> bool {
     asks(block) || block.inside().into_iter().any(asks_anywhere)
 }
 
-/// Says whether a row leads to a page on which it can be asked.
+/// Says whether a row, or what comes next at night, leads to a page on which it can be asked.
 fn leads_there(phone: &Phone, block: &Block) -> bool {
-    let Kind::Row(Row { to: Some(to), .. }) = &block.kind else { return false };
-    phone.page_of(*to).all().into_iter().any(|one| asks(one))
+    let to = match &block.kind {
+        Kind::Row(Row { to: Some(to), .. }) => *to,
+        Kind::Line(Line { look: LineLook::NightNext(to), .. }) => *to,
+        _ => return false,
+    };
+    phone.page_of(to).all().into_iter().any(|one| asks(one))
 }
 
 /// Gathers the texts whose quantities nobody can ask about; `asked` says whether "why?" stands around them.
@@ -88,6 +92,16 @@ fn unasked(phone: &Phone, blocks: &[Arc<Block>], known: &Known) -> BTreeSet<Stri
     found
 }
 
+/// Returns the sheets of feeds that a page opens: only these have volumes that were worked out.
+fn feeds_of(page: &Page) -> Vec<Sheet> {
+    let blocks = page.all();
+    let opened = blocks.iter().flat_map(|block| block.buttons()).filter_map(|button| match &button.does {
+        Action::Ask(sheet @ Sheet::Feed(..)) => Some(sheet.clone()),
+        _ => None,
+    });
+    opened.collect()
+}
+
 /// Returns what a phone says unasked, each with its screen or sheet.
 fn all(phone: &Phone) -> BTreeSet<String> {
     let known = Known::of(phone);
@@ -100,8 +114,11 @@ fn all(phone: &Phone) -> BTreeSet<String> {
         let Page { blocks, thumb, .. } = phone.page_of(screen);
         add(format!("{screen:?}"), &[blocks, thumb].concat());
     }
-    for sheet in crate::sheets::every(phone) {
-        // A feed is asked about on the page of its lamb, over which its sheet lies.
+    let feeds: Vec<Sheet> =
+        phone.screens().into_iter().flat_map(|screen| feeds_of(&phone.page_of(screen))).collect();
+    let others = crate::sheets::every(phone).into_iter().filter(|sheet| !matches!(sheet, Sheet::Feed(..)));
+    for sheet in others.chain(feeds) {
+        // A feed is asked about on the page of its lamb.
         let of_a_feed = |lamb| phone.page_of(Screen::Lamb(lamb)).all().into_iter().any(|one| asks(one));
         let asked = match &sheet {
             Sheet::Why(_) => true,

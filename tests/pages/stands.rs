@@ -37,9 +37,10 @@ fn is_there(flock: &Flock, line: &Line) -> bool {
         Event::LambBorn { .. } => animal(Animal::Lamb(id.as_lamb())),
         Event::PenMade { .. } => flock.pens.contains_key(&id.as_pen()),
         Event::GroupFormed { .. } => flock.groups.contains_key(&id.as_group()),
+        // What is about an animal comes back with it, also where a pen or a group is still there.
+        _ if event.animals().next().is_some() => event.animals().any(animal),
         _ => {
             event.is_of_the_stores()
-                || event.animals().any(animal)
                 || event.pen().is_some_and(|pen| flock.pens.contains_key(&pen))
                 || event.group().is_some_and(|group| flock.groups.contains_key(&group))
         }

@@ -127,9 +127,11 @@ fn foster(one: &Shown) -> Option<Button> {
 
 /// Notes of each that is still asked that her afterbirth passed.
 fn all_passed(card: &[&Shown]) -> Button {
-    let passed = |one: &&Shown| match one.button.as_ref().map(|act| &act.does) {
-        Some(Does::Notes(event @ Event::AfterbirthPassed { .. })) => Some(event.clone()),
-        _ => None,
+    let passed = |one: &&Shown| {
+        let Does::Notes(event @ Event::AfterbirthPassed { .. }) = &one.button.as_ref()?.does else {
+            return None;
+        };
+        Some(event.clone())
     };
     let events: Vec<Event> = card.iter().filter_map(passed).collect();
     let done = events.is_empty();
