@@ -49,8 +49,12 @@ pub(crate) fn calls(view: &View) -> Vec<Button> {
 
 /// Returns the same as blocks.
 pub(crate) fn blocks(view: &View) -> Blocks {
-    let calls = calls(view);
-    Blocks::new().buttons(if calls.len() > 1 { 2 } else { 1 }, calls)
+    let mut calls = calls(view);
+    // A single one is as wide as its words.
+    match (calls.pop(), calls.is_empty()) {
+        (Some(only), true) => Blocks::new().button(only),
+        (last, _) => Blocks::new().buttons(2, calls.into_iter().chain(last)),
+    }
 }
 
 /// Says whether this text asks for a call.
