@@ -96,7 +96,7 @@ test("what would be code in a file is words on every screen, and on paper", asyn
       if (words.includes("<script>alert(1)</script>")) shown.add(hash.split("/")[1] ?? "");
     });
   }
-  for (const screen of ["", "flock", "ewe", "lamb", "pens", "pen", "group", "race", "season", "stores", "medicines", "weighing"]) {
+  for (const screen of ["", "flock", "ewe", "lamb", "pens", "pen", "group", "score-ewes", "season", "supplies", "medicines", "weigh-lambs"]) {
     expect([...shown], "screens that show the words").toContain(screen);
   }
   expect(dialogs).toEqual([]);

@@ -111,7 +111,7 @@ test("a sheet that comes up leaves every element of its page, and looks the same
     expect(under.filter(([, stood]) => !stood), "made anew under the sheet").toEqual([]);
     expect(under.length).toBeGreaterThan(0);
     await page.keyboard.press("Escape");
-    await expect(page.getByRole("dialog")).toHaveCount(0);
+    await expect(page.locator("dialog")).toHaveCount(0);
     expect(await stands(page), "the page behind the sheet").toEqual(before);
   }
 });

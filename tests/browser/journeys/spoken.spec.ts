@@ -42,31 +42,33 @@ test("everything of a birth has its name, its role and its state", async ({ page
   await expect(page.getByRole("main")).toMatchAriaSnapshot(`
     - main:
       - heading "Ewe 14 lambing" [level=1]
-      - button "Ewe lamb"
-      - button "Ram lamb"
-      - button "Sex not seen"
-      - button "Born dead"
+      - region "A lamb is here":
+        - button "Ewe lamb"
+        - button "Ram lamb"
+        - button "Sex not seen"
+        - button "Born dead"
   `);
   await phone.tap("Ewe lamb");
   await phone.weigh("4.2");
   await phone.tap("Sucked");
   await expect(page.locator("body")).toMatchAriaSnapshot(`
     - main:
+      - button "Undo"
       - status: /saved/
       - heading "Ewe 14 lambing" [level=1]
       - group "What it is":
         - button "Ewe lamb" [pressed]
         - button "Ram lamb"
         - button "Born dead"
+      - status: 4.2 kg
+      - group "Unit of weight":
+        - button "kg" [pressed]
+        - button "lb"
       - group "number pad":
         - button "1"
         - button "point"
         - button "0"
         - button "delete last digit"
-      - status: "4.2"
-      - group "Unit of weight":
-        - button "kg" [pressed]
-        - button "lb"
       - group "Seen so far":
         - button "Navel dipped"
         - button "Up"
@@ -75,8 +77,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
         - button "No help"
       - button "Next lamb"
       - button "All lambs born"
-    - status: "14a: Sucked"
-    - button "Undo"
+    - status: /^14a. /
   `);
   await phone.tap("All lambs born");
   await expect(page.getByRole("main")).toMatchAriaSnapshot(`
@@ -85,11 +86,10 @@ test("everything of a birth has its name, its role and its state", async ({ page
         - heading "Now" [level=2]
         - list:
           - listitem:
-            - link /14a Dip the navel now/
-            - button "Dipped, 14a"
-            - img /First milk. .* left of 24 hours/
-            - paragraph:
-              - button "why? Colostrum wanted"
+            - list "Ewe 14":
+              - listitem:
+                - link /14a Dip the navel/
+                - button "Dipped, 14a"
   `);
 });
 

@@ -197,7 +197,7 @@ function places(page: Page): Promise<Record<string, number>> {
   return page.locator("main").evaluate((main) => {
     // The line above goes with the glass, as what is under the thumb does.
     const pressed = [...main.querySelectorAll("button, a[href]")].filter((one) => !one.closest(".thumb, .top-bar"));
-    const named = (one: Element) => (one.textContent ?? "").replace(/\d\d:\d\d/, "").trim();
+    const named = (one: Element) => (one.getAttribute("aria-label") ?? one.textContent ?? "").replace(/\d\d:\d\d/, "").trim();
     return Object.fromEntries(pressed.map((one) => [named(one), Math.round(one.getBoundingClientRect().top + scrollY)]));
   });
 }
