@@ -26,7 +26,9 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let lambs: Vec<Button> = lambs.collect();
     let lambs = if lambs.is_empty() { Blocks::new() } else { Blocks::new().buttons(3, lambs) };
     let ewes =
-        ewe_picker::blocks(view, &draft.fields, Picker::default(), |picked| Then::IsIll.picked(picked));
+        ewe_picker::blocks(view, &draft.fields, Picker { on_page: true, ..Picker::default() }, |picked| {
+            Then::IsIll.picked(picked)
+        });
     let ewes = if picks_a_ewe(draft) { Blocks::new() } else { ewes };
     Page::new(words::WHO)
         .back(to, name)

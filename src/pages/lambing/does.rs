@@ -173,7 +173,7 @@ pub(crate) fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
 /// sex and weight would be noted of the wrong lamb.
 pub(crate) fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if screen == Screen::Lambing {
-        draft.fields.forget(ewe_picker::FIND);
+        draft.fields.forget(ewe_picker::FIND_ON_PAGE);
     }
     if !is_lambing(screen) {
         return Vec::new();

@@ -38,13 +38,18 @@ pub(super) fn around(view: &View, fields: &Fields, id: EweId, (lamb, found): (Bl
     let ewe = view.flock.ewe(id);
     let task = duty.and_then(|duty| Some(LaborClock::of(duty)?.task));
     let on_card = if above { card_buttons(view, ewe, id, task) } else { Blocks::new() };
-    let due = duty.map_or_else(Blocks::new, |duty| due_card(view, duty, id)).then(on_card);
+    let due = duty.map_or_else(Blocks::new, |duty| due_card(view, duty, id));
     let jobs: &[Job] = if above { &ON_CARD } else { &[] };
     let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, (ewe, id), jobs));
     let seen = buttons("sign-buttons", 3, signs(ewe, id).then(shows(id)));
     let parts = lamb.section("signs", words::SIGNS_TITLE, seen).then(found);
     let parts = parts.section("help", words::HELP_TITLE, help).then(people());
-    if above { Blocks::new().group("labor-due", Shape::LaborDue, due).then(parts) } else { parts.then(due) }
+    if !above {
+        return parts.then(due);
+    }
+    // The way to call stands there from the first, and the buttons last: what comes in with a job would push them.
+    let due = due.then(crate::vet::blocks(view)).then(on_card);
+    Blocks::new().group("labor-due", Shape::LaborDue, due).then(parts)
 }
 
 fn buttons(key: &'static str, columns: u8, inside: Blocks) -> Blocks {

@@ -24,7 +24,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     if view.flock.ewes.is_empty() {
         blocks = blocks.lead(words::NO_EWES);
     }
-    let picker = Picker { unknown: true, ..Picker::default() };
+    let picker = Picker { on_page: true, unknown: true, ..Picker::default() };
     let ewes = ewe_picker::blocks(view, &draft.fields, picker, |picked| match picked {
         // Answers of the picker, so they are buttons, also where they only lead on.
         Picked::Ewe(ewe) => only(Does::Lambs(Screen::LambingEwe(ewe))),

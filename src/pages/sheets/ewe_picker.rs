@@ -14,8 +14,10 @@ use crate::page::{Blocks, key_of};
 use crate::view::View;
 use crate::{Action, Button, Does, Effect, Key, Kind, Screen};
 
-/// What is looked for.
+/// What is looked for on a sheet.
 pub(crate) const FIND: &str = "ewe-find";
+/// What is looked for on a page of its own; a sheet over it has another field.
+pub(crate) const FIND_ON_PAGE: &str = "who-find";
 
 /// So many ewes of a kind are shown; more are found by a digit of their tag.
 const MOST: usize = 60;
@@ -23,6 +25,8 @@ const MOST: usize = 60;
 /// Who can be picked.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub(crate) struct Picker {
+    /// Whether she is picked on a page, not on a sheet.
+    pub(crate) on_page: bool,
     /// Whether "dam unknown" is offered.
     pub(crate) unknown: bool,
     /// Whether those that have lambed come first, as when lambs need a dam.
@@ -91,7 +95,8 @@ pub(crate) fn blocks(
     picker: Picker,
     does: impl Fn(Picked) -> Action,
 ) -> Blocks {
-    let typed = fields.text(FIND, "");
+    let key = if picker.on_page { FIND_ON_PAGE } else { FIND };
+    let typed = fields.text(key, "");
     let tag = animals::tag_of(&typed).to_owned();
     let ewes = found(view, &tag.to_lowercase(), picker);
     let add = (!tag.is_empty() && !ewes.known).then(|| does(Picked::New(tag.clone())));
@@ -100,7 +105,7 @@ pub(crate) fn blocks(
         Some(enter) => find.enter(enter),
         None => find,
     };
-    let mut blocks = Blocks::new().field(FIND, find);
+    let mut blocks = Blocks::new().field(key, find);
     if let Some(add) = add {
         blocks = blocks.button(Button::new("ewe-new", words::add(&tag), add).filled());
     }
@@ -233,6 +238,7 @@ pub(crate) fn does(new: &NewEwe, view: &View, draft: &mut Draft) -> Vec<Effect> 
         return effects;
     }
     draft.top_mut().forget(FIND);
+    draft.top_mut().forget(FIND_ON_PAGE);
     match &new.then {
         Then::Lambs => effects.push(Effect::Go(Screen::LambingEwe(ewe))),
         Then::IsIll => effects.push(Effect::Go(Screen::IllEwe(ewe))),

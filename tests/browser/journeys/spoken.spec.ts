@@ -86,10 +86,11 @@ test("everything of a birth has its name, its role and its state", async ({ page
         - heading "Now" [level=2]
         - list:
           - listitem:
-            - list "Ewe 14":
-              - listitem:
-                - link /14a Dip the navel/
-                - button "Dipped, 14a"
+            - link /14a Dip the navel now/
+            - button "Dipped, 14a"
+            - img /First milk. .* left of 24 hours/
+            - paragraph:
+              - button "why? Colostrum wanted"
   `);
 });
 
