@@ -1,7 +1,7 @@
 //! Starts the app: what guards it, the farm, and the screen of the address. It lives as long as the page.
 
 use crate::browser::safety::Safety;
-use crate::browser::{focus, look, panic, press};
+use crate::browser::{focus, panic, press, theme};
 use crate::farm::Farm;
 use crate::show::Shown;
 use crate::words::frame as words;
@@ -9,7 +9,7 @@ use crate::words::frame as words;
 /// Starts the app.
 pub(crate) fn start() {
     panic::on_panic(broke, words::RELOAD);
-    look::show(look::load());
+    theme::show(theme::load());
     press::guard();
     focus::keep();
     Shown::start(Farm::open());

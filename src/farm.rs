@@ -3,10 +3,10 @@
 //! A sample flock can stand in front of the real one; what is noted in it is never kept.
 
 mod effects;
-mod hand_over;
-mod keep;
 mod night;
 mod phone;
+mod saving;
+mod share;
 mod time;
 mod view;
 
@@ -15,32 +15,32 @@ use std::collections::BTreeMap;
 use std::sync::Arc;
 
 use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, LambId};
-use yeanling_core::figures::{Outlooks, outlooks};
 use yeanling_core::flock::{Flock, fold_in};
+use yeanling_core::seasons::{LambingForecasts, lambing_forecasts};
 use yeanling_core::units::{Moment, System};
-use yeanling_core::watch::{self, Duty, Refusal};
+use yeanling_core::watch::{self, Duty, Rejection};
 
-pub use crate::browser::look::Look;
 pub use crate::browser::storage::Promised;
+pub use crate::browser::theme::Look;
 pub use crate::browser::worker::Offline;
-pub use hand_over::Outgoing;
-pub use keep::Saving;
 pub use night::Night;
+pub use saving::Saving;
+pub use share::Outgoing;
 pub use time::here;
 use yeanling_pages::Last;
 
-use crate::browser::keep::Keeper;
-use crate::browser::local::Broken;
+use crate::browser::local_storage::Broken;
+use crate::browser::persistence::Keeper;
 use crate::browser::worker;
-use crate::browser::{draft, id, local, look, now, place, press, region, storage};
-use keep::UnderWay;
+use crate::browser::{draft, id, local_storage, navigation, now, press, region, storage, theme};
+use saving::PendingWrites;
 use yeanling_pages::everyone::Everyone;
-use yeanling_pages::made_up;
 use yeanling_pages::phone::{HalfTyped, Region};
+use yeanling_pages::sample;
 
 /// A book and the flock it makes.
 #[derive(Clone, Debug, Default)]
-pub struct Ground {
+pub struct Records {
     /// What was noted.
     pub book: Book,
     /// What is.
@@ -52,11 +52,11 @@ pub struct Ground {
 /// The farm. Cheap to copy; given to every screen.
 #[derive(Clone, Copy, Debug)]
 pub struct Farm {
-    real: RwSignal<Ground>,
-    made_up: RwSignal<Option<Ground>>,
+    real: RwSignal<Records>,
+    sample: RwSignal<Option<Records>>,
     clock: RwSignal<Moment>,
     duties: Memo<Arc<Vec<Duty>>>,
-    outlooks: Memo<Arc<Outlooks>>,
+    lambing_forecasts: Memo<Arc<LambingForecasts>>,
     everyone: Memo<Arc<Everyone>>,
     outgoing: Memo<Arc<Option<Outgoing>>>,
     unsent: Memo<Option<usize>>,
@@ -68,17 +68,17 @@ pub struct Farm {
     broken: RwSignal<Vec<Broken>>,
     last: RwSignal<Last>,
     still: RwSignal<Option<Moment>>,
-    refused: RwSignal<Option<Refusal>>,
+    refused: RwSignal<Option<Rejection>>,
     look: RwSignal<Look>,
     sent: RwSignal<Option<Moment>>,
     saved_here: RwSignal<Option<Moment>>,
-    shout: RwSignal<Option<Moment>>,
+    returned_at: RwSignal<Option<Moment>>,
     cold_lamb: RwSignal<String>,
     half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
     missed_stood: RwSignal<Vec<Duty>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
-    under_way: StoredValue<UnderWay>,
+    pending_writes: StoredValue<PendingWrites>,
     device: DeviceId,
     region: Region,
 }
@@ -87,25 +87,25 @@ impl Farm {
     /// Opens the farm: paints from local storage, then joins IndexedDB, the clock, other tabs and the worker.
     #[must_use]
     pub fn open() -> Self {
-        let (held, region) = (local::load(), region::region());
-        let real = RwSignal::new(Ground::from_book(held.entries.into_iter().collect(), region.units));
-        let (made_up, clock) = (RwSignal::new(None), RwSignal::new(now::now()));
+        let (held, region) = (local_storage::load(), region::region());
+        let real = RwSignal::new(Records::from_book(held.entries.into_iter().collect(), region.units));
+        let (sample, clock) = (RwSignal::new(None), RwSignal::new(now::now()));
         let (sent, device) = (RwSignal::new(storage::sent()), id::device(now::now()));
         let farm = Self {
             real,
-            made_up,
+            sample,
             clock,
             duties: Memo::new(move |_| {
-                Arc::new(with_ground(real, made_up, |ground| due(ground, clock.get())))
+                Arc::new(with_ground(real, sample, |records| due(records, clock.get())))
             }),
-            outlooks: Memo::new(move |_| {
-                Arc::new(with_ground(real, made_up, |ground| outlooks(&ground.flock, clock.get())))
+            lambing_forecasts: Memo::new(move |_| {
+                Arc::new(with_ground(real, sample, |records| lambing_forecasts(&records.flock, clock.get())))
             }),
             everyone: Memo::new(move |_| {
-                Arc::new(with_ground(real, made_up, |ground| Everyone::of(&ground.flock)))
+                Arc::new(with_ground(real, sample, |records| Everyone::of(&records.flock)))
             }),
-            outgoing: Memo::new(move |_| Arc::new(real.with(|ground| hand_over::written(ground, device)))),
-            unsent: hand_over::unsent_memo(real, made_up, clock, sent, device),
+            outgoing: Memo::new(move |_| Arc::new(real.with(|records| share::written(records, device)))),
+            unsent: share::unsent_memo(real, sample, clock, sent, device),
             promise: RwSignal::new(None),
             room_left: RwSignal::new(None),
             saving: RwSignal::new(Saving::Opening),
@@ -115,51 +115,51 @@ impl Farm {
             last: RwSignal::new(Last::Nothing),
             still: RwSignal::new(None),
             refused: RwSignal::new(None),
-            look: RwSignal::new(look::load()),
+            look: RwSignal::new(theme::load()),
             sent,
             saved_here: RwSignal::new(storage::saved_here()),
-            shout: RwSignal::new(None),
+            returned_at: RwSignal::new(None),
             cold_lamb: RwSignal::new(draft::cold_lamb()),
             half_typed: RwSignal::new(HalfTyped::read(&draft::half_typed())),
             missed_stood: RwSignal::new(Vec::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
-            under_way: StoredValue::new(UnderWay::default()),
+            pending_writes: StoredValue::new(PendingWrites::default()),
             device,
             region,
         };
         farm.join_base();
         farm.keep_time();
-        local::on_other_tab(move |entries| {
+        local_storage::on_other_tab(move |entries| {
             press::ground_moves();
-            farm.real.update(|ground| ground.take(entries));
+            farm.real.update(|records| records.take(entries));
             farm.clock.set(now::now());
         });
-        local::on_erased(place::start_anew);
+        local_storage::on_erased(navigation::start_anew);
         draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
     }
 
     /// Reads the ground: the sample flock while it is looked round in, else the real one.
-    pub fn with<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
-        with_ground(self.real, self.made_up, read)
+    pub fn with<T>(self, read: impl FnOnce(&Records) -> T) -> T {
+        with_ground(self.real, self.sample, read)
     }
 
     /// Reads this phone's own ground, also while the sample flock is looked round in.
-    pub fn with_own<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
+    pub fn with_own<T>(self, read: impl FnOnce(&Records) -> T) -> T {
         self.real.with(read)
     }
 
     /// Reads the ground without following it.
-    pub fn peek<T>(self, read: impl FnOnce(&Ground) -> T) -> T {
+    pub fn peek<T>(self, read: impl FnOnce(&Records) -> T) -> T {
         untrack(|| self.with(read))
     }
 
     /// Returns the units people read and type.
     #[must_use]
     pub fn system(self) -> System {
-        self.with(|ground| ground.flock.practice.system)
+        self.with(|records| records.flock.settings.system)
     }
 
     /// Returns now as a signal that moves every minute and with every entry.
@@ -176,8 +176,8 @@ impl Farm {
 
     /// Reads the ground and what is due at [`Farm::now`], the most urgent first, each instant as this phone's wall clock
     /// will show it.
-    pub fn with_duties<T>(self, read: impl FnOnce(&Ground, &[Duty]) -> T) -> T {
-        self.with(|ground| self.duties.with(|duties| read(ground, duties)))
+    pub fn with_duties<T>(self, read: impl FnOnce(&Records, &[Duty]) -> T) -> T {
+        self.with(|records| self.duties.with(|duties| read(records, duties)))
     }
 
     /// Says how far the app is from working with no signal.
@@ -242,7 +242,7 @@ impl Farm {
         let (entries, events) = match last {
             Last::Nothing | Last::Undone(_) => return,
             Last::Noted(entries) => {
-                let events = entries.iter().map(|entry| Event::Struck { entry: *entry }).collect();
+                let events = entries.iter().map(|entry| Event::Deleted { entry: *entry }).collect();
                 (entries, events)
             }
             Last::TakenBack(entry) => (vec![entry], vec![Event::Restored { entry }]),
@@ -257,11 +257,11 @@ impl Farm {
 
     /// Returns what the noting of a fact leaves to be undone.
     fn last_of(self, id: EntryId, event: &Event) -> Last {
-        if let Event::Struck { entry } = event {
+        if let Event::Deleted { entry } = event {
             Last::TakenBack(*entry)
         } else if let Event::Amended { entry, .. } = event {
-            self.peek(|ground| {
-                let line = ground.flock.lines.iter().rev().find(|line| line.entry == *entry);
+            self.peek(|records| {
+                let line = records.flock.lines.iter().rev().find(|line| line.entry == *entry);
                 line.map_or(Last::Nothing, |line| Last::Changed {
                     entry: *entry,
                     event: Box::new(line.event.clone()),
@@ -280,15 +280,15 @@ impl Farm {
         press::ground_moves();
         self.keep_missed();
         if self.looks_round() {
-            self.made_up.update(|ground| {
-                if let Some(ground) = ground {
-                    ground.take(entries);
+            self.sample.update(|records| {
+                if let Some(records) = records {
+                    records.take(entries);
                 }
             });
         } else {
             // The disk first: what breaks while it is drawn is lost to no one.
             let keeping = self.begin_keeping(entries.clone());
-            self.real.update(|ground| ground.take(entries));
+            self.real.update(|records| records.take(entries));
             self.go_on_keeping(keeping);
         }
         self.clock.set(now);
@@ -298,7 +298,7 @@ impl Farm {
 
     /// Returns the refusal that has not been read yet.
     #[must_use]
-    pub fn refused(self) -> Option<Refusal> {
+    pub fn refused(self) -> Option<Rejection> {
         self.refused.get()
     }
 
@@ -310,30 +310,30 @@ impl Farm {
     /// Says whether the sample flock is being looked round in.
     #[must_use]
     pub fn looks_round(self) -> bool {
-        self.made_up.with_untracked(Option::is_some)
+        self.sample.with_untracked(Option::is_some)
     }
 
     /// Says, as a signal, whether the sample flock is being looked round in.
     #[must_use]
-    pub fn is_made_up(self) -> bool {
-        self.made_up.with(Option::is_some)
+    pub fn is_sample(self) -> bool {
+        self.sample.with(Option::is_some)
     }
 
     /// Puts the sample flock in front of the real one.
     pub fn look_round(self) {
         self.let_last_go();
-        let units = self.peek(|ground| ground.flock.practice.system);
-        self.made_up.set(Some(Ground::from_book(made_up::book(now::now(), units), units)));
+        let units = self.peek(|records| records.flock.settings.system);
+        self.sample.set(Some(Records::from_book(sample::book(now::now(), units), units)));
     }
 
     /// Returns to the real flock; the made-up one is forgotten.
     pub fn stop_looking_round(self) {
         self.let_last_go();
-        self.made_up.set(None);
+        self.sample.set(None);
     }
 }
 
-impl Ground {
+impl Records {
     fn from_book(book: Book, units: System) -> Self {
         let flock = fold_in(&book, units);
         Self { book, flock, units }
@@ -344,7 +344,7 @@ impl Ground {
         let mut learned = true;
         for entry in entries {
             let news = self.book.entry(entry.id).is_none();
-            learned = learned && (!news || self.flock.learn(&entry));
+            learned = learned && (!news || self.flock.apply(&entry));
             self.book.add(entry);
         }
         if !learned {
@@ -359,19 +359,19 @@ impl Ground {
 }
 
 fn with_ground<T>(
-    real: RwSignal<Ground>,
-    made_up: RwSignal<Option<Ground>>,
-    read: impl FnOnce(&Ground) -> T,
+    real: RwSignal<Records>,
+    sample: RwSignal<Option<Records>>,
+    read: impl FnOnce(&Records) -> T,
 ) -> T {
-    if made_up.with(Option::is_some) {
-        made_up.with(|ground| read(ground.as_ref().unwrap_or(&Ground::default())))
+    if sample.with(Option::is_some) {
+        sample.with(|records| read(records.as_ref().unwrap_or(&Records::default())))
     } else {
         real.with(read)
     }
 }
 
-fn due(ground: &Ground, now: Moment) -> Vec<Duty> {
-    let mut duties = watch::duties(&ground.flock, now, &ground.flock.practice);
+fn due(records: &Records, now: Moment) -> Vec<Duty> {
+    let mut duties = watch::duties(&records.flock, now, &records.flock.settings);
     for duty in &mut duties {
         for at in [&mut duty.from, &mut duty.due, &mut duty.late].into_iter().chain(&mut duty.put_off) {
             *at = now::here(*at);

@@ -2,7 +2,7 @@
 
 pub use yeanling_pages::Screen;
 
-use crate::browser::place;
+use crate::browser::navigation;
 
 /// Going to a screen.
 pub(crate) trait Way {
@@ -15,10 +15,10 @@ pub(crate) trait Way {
 
 impl Way for Screen {
     fn go(self) {
-        place::go(&self.hash());
+        navigation::go(&self.hash());
     }
 
     fn replace(self) {
-        place::replace(&self.hash());
+        navigation::replace(&self.hash());
     }
 }

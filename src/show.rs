@@ -15,10 +15,10 @@ use yeanling_pages::{
 };
 
 use crate::browser::after_paint::after_paint;
-use crate::browser::{dom, place};
+use crate::browser::{dom, navigation};
 use crate::farm::Farm;
 use crate::route::Way;
-use crate::words::{frame as words, refusals};
+use crate::words::{frame as words, rejections};
 use leptos::prelude::*;
 
 /// So many rows of a list fill the screen of a phone: they are drawn first, the others once they are seen.
@@ -43,12 +43,12 @@ pub(crate) struct Shown {
 impl Shown {
     /// Draws the screen of the address, and follows it.
     pub(crate) fn start(farm: Farm) {
-        let screen = RwSignal::new(Screen::from_hash(&place::hash()));
+        let screen = RwSignal::new(Screen::from_hash(&navigation::hash()));
         let (draft, left) = (RwSignal::new(Draft::default()), StoredValue::new(BTreeMap::new()));
         let (from, led) = (RwSignal::new((Screen::Watch, words::WATCH)), StoredValue::new(false));
         let shown = Self { farm, screen, from, draft, left, led };
         shown.enter(screen.get_untracked());
-        place::on_move(move || shown.go_to(Screen::from_hash(&place::hash())));
+        navigation::on_move(move || shown.go_to(Screen::from_hash(&navigation::hash())));
         Effect::new(move |_| farm.show_count(words::NAME));
         shown.move_in_time();
         shown.keep();
@@ -70,10 +70,10 @@ impl Shown {
         self.enter(to);
         self.screen.set(to);
         self.farm.let_refusal_go();
-        place::to_top();
-        place::to_heading();
+        navigation::to_top();
+        navigation::to_heading();
         if back {
-            place::to_link(&from.hash());
+            navigation::to_link(&from.hash());
         }
     }
 
@@ -117,7 +117,7 @@ impl Shown {
     }
 
     /// Returns the refusal that is shown above the thumb; one on a sheet is shown there.
-    fn refused(self) -> Option<yeanling_core::watch::Refusal> {
+    fn refused(self) -> Option<yeanling_core::watch::Rejection> {
         self.draft.with(|draft| draft.refused.clone().filter(|_| draft.sheets.is_empty()))
     }
 
@@ -204,7 +204,7 @@ impl Shown {
             }
             if stands {
                 let now = farm.now();
-                farm.with_duties(|_, duties| farm.hear(duties, now));
+                farm.with_duties(|_, duties| farm.update_alarm(duties, now));
             }
         });
     }
@@ -225,11 +225,11 @@ impl Shown {
         let top = Memo::new(move |_| farm.top());
         let undo = Memo::new(move |_| {
             let last = farm.last();
-            farm.with(|ground| in_way(farm.way(), || pages::offer(&last, &ground.book, &ground.flock)))
+            farm.with(|records| in_way(farm.way(), || pages::offer(&last, &records.book, &records.flock)))
         });
         let refused = Memo::new(move |_| {
-            let refusal = farm.refused().or_else(|| self.refused())?;
-            Some(in_way(farm.way(), || refusals::refusal(&refusal, farm.peek_now(), farm.system())))
+            let rejection = farm.refused().or_else(|| self.refused())?;
+            Some(in_way(farm.way(), || rejections::rejection(&rejection, farm.peek_now(), farm.system())))
         });
         let drawn = move || {
             made.with(|(screen, page)| {

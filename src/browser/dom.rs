@@ -11,7 +11,7 @@ use web_sys::{
 use yeanling_draw::{Dom, HEARS, On, Patcher};
 use yeanling_pages::Action;
 
-use super::place;
+use super::navigation;
 
 /// Where drawings are at home.
 const SVG: &str = "http://www.w3.org/2000/svg";
@@ -217,7 +217,7 @@ fn is_new_press(event: &MouseEvent) -> bool {
         return true;
     }
     let (at, x, y) = (event.time_stamp(), event.client_x(), event.client_y());
-    let press = Press { at, x, y, screen: place::hash() };
+    let press = Press { at, x, y, screen: navigation::hash() };
     LAST_PRESS.with_borrow_mut(|last| {
         let again = last.as_ref().is_some_and(|last| {
             let near = (x - last.x).abs() < NEAR && (y - last.y).abs() < NEAR;

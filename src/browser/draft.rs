@@ -5,7 +5,7 @@ use gloo_storage::{LocalStorage, Storage};
 use leptos::prelude::window;
 use wasm_bindgen::{JsCast, closure::Closure};
 
-use super::local;
+use super::local_storage;
 
 const COLD_LAMB: &str = "yeanling/cold-lamb";
 
@@ -14,12 +14,12 @@ const HALF_TYPED: &str = "yeanling/half-typed";
 /// Returns the digits that were not noted; empty when none are.
 #[must_use]
 pub fn half_typed() -> String {
-    if local::available() { LocalStorage::get(HALF_TYPED).unwrap_or_default() } else { String::new() }
+    if local_storage::available() { LocalStorage::get(HALF_TYPED).unwrap_or_default() } else { String::new() }
 }
 
 /// Keeps digits that are not noted yet.
 pub fn keep_half_typed(text: &str) {
-    if !local::available() {
+    if !local_storage::available() {
         return;
     }
     if text.is_empty() {
@@ -33,12 +33,12 @@ pub fn keep_half_typed(text: &str) {
 /// Returns what was answered about a cold lamb; empty when nothing was.
 #[must_use]
 pub fn cold_lamb() -> String {
-    if local::available() { LocalStorage::get(COLD_LAMB).unwrap_or_default() } else { String::new() }
+    if local_storage::available() { LocalStorage::get(COLD_LAMB).unwrap_or_default() } else { String::new() }
 }
 
 /// Keeps what was answered about a cold lamb.
 pub fn keep_cold_lamb(text: &str) {
-    if local::available() {
+    if local_storage::available() {
         // What cannot be kept is still on the screen; only a reload asks again.
         let _ = LocalStorage::set(COLD_LAMB, text);
     }

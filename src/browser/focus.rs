@@ -9,7 +9,7 @@ use std::time::Duration;
 use wasm_bindgen::{JsCast, closure::Closure};
 use web_sys::{Element, HtmlElement, UiEvent};
 
-use super::place;
+use super::navigation;
 
 /// What the keyboard can come to by itself.
 const REACHED: &str = "a[href], button:enabled, input:enabled, textarea:enabled, select:enabled";
@@ -63,6 +63,6 @@ fn find(around: &[Element]) {
         Some(element) => {
             let _ = element.focus();
         }
-        None => place::to_heading(),
+        None => navigation::to_heading(),
     }
 }

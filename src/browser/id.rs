@@ -5,7 +5,7 @@ use uuid::{NoContext, Timestamp, Uuid};
 use yeanling_core::book::{DeviceId, EntryId};
 use yeanling_core::units::Moment;
 
-use super::local;
+use super::local_storage;
 
 const DEVICE: &str = "yeanling/device";
 
@@ -18,7 +18,7 @@ pub fn new_entry(now: Moment) -> EntryId {
 /// Returns this phone's id, made on first use and kept in local storage; without storage, one for this visit.
 #[must_use]
 pub fn device(now: Moment) -> DeviceId {
-    if !local::available() {
+    if !local_storage::available() {
         return DeviceId::from_uuid(version_7(now));
     }
     LocalStorage::get(DEVICE).unwrap_or_else(|_| {

@@ -2,19 +2,18 @@
 
 pub mod after_paint;
 pub mod badge;
-pub mod base;
 pub mod dom;
 pub mod draft;
 pub mod files;
 pub mod focus;
 pub mod id;
-pub mod keep;
-pub mod local;
-pub mod look;
+pub mod indexed_db;
+pub mod local_storage;
+pub mod navigation;
 pub mod now;
 pub mod panic;
 pub mod paper;
-pub mod place;
+pub mod persistence;
 pub mod press;
 mod reach;
 pub mod region;
@@ -22,6 +21,7 @@ pub mod safety;
 pub mod shared;
 pub mod sound;
 pub mod storage;
+pub mod theme;
 pub mod wake;
 pub mod worker;
 

@@ -17,7 +17,7 @@ use leptos::prelude::{document, request_animation_frame, set_timeout};
 use wasm_bindgen::{JsCast, closure::Closure};
 use web_sys::{Element, MouseEvent, MutationObserver, MutationObserverInit, Node};
 
-use super::{place, window};
+use super::{navigation, window};
 
 /// What has moved takes no press for so long, in milliseconds (ours): a hand that meant the old place has let go by then.
 const STANDS_FOR: f64 = 1200.0;
@@ -248,7 +248,7 @@ impl Before {
     fn now() -> Self {
         let within = within();
         let (scrolled, stood) = (scrolled(within.as_ref()), standing(within.as_ref()));
-        Self { screen: place::hash(), scrolled, within, stood }
+        Self { screen: navigation::hash(), scrolled, within, stood }
     }
 
     /// Takes in what came since and misleads nobody.
@@ -314,7 +314,7 @@ fn look() {
     if !goes_on {
         return;
     }
-    let screen = place::hash();
+    let screen = navigation::hash();
     let until = when + STANDS_FOR;
     let stood = standing(within().as_ref());
     GUARD.with_borrow_mut(|guard| {

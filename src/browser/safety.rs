@@ -2,7 +2,7 @@
 
 use std::cell::Cell;
 
-use super::keep::Kept;
+use super::persistence::Kept;
 
 /// How safe what was noted is.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]

@@ -11,7 +11,7 @@ use wasm_bindgen_futures::JsFuture;
 use web_sys::StorageManager;
 use yeanling_core::units::Moment;
 
-use super::{local, reach, window};
+use super::{local_storage, reach, window};
 
 const SENT: &str = "yeanling/sent";
 const SAVED_HERE: &str = "yeanling/saved-here";
@@ -57,12 +57,12 @@ fn storage() -> Option<StorageManager> {
 /// Returns up to when what was noted lies elsewhere too: the book was shared then, or someone said so.
 #[must_use]
 pub fn sent() -> Option<Moment> {
-    if local::available() { LocalStorage::get(SENT).ok() } else { None }
+    if local_storage::available() { LocalStorage::get(SENT).ok() } else { None }
 }
 
 /// Keeps up to when the book lies elsewhere.
 pub fn keep_sent(at: Moment) {
-    if local::available() {
+    if local_storage::available() {
         // A phone that cannot keep it says "not yet" next time, which errs on the safe side.
         let _ = LocalStorage::set(SENT, at);
     }
@@ -71,12 +71,12 @@ pub fn keep_sent(at: Moment) {
 /// Returns up to when the book was saved as a file among this phone's own downloads.
 #[must_use]
 pub fn saved_here() -> Option<Moment> {
-    if local::available() { LocalStorage::get(SAVED_HERE).ok() } else { None }
+    if local_storage::available() { LocalStorage::get(SAVED_HERE).ok() } else { None }
 }
 
 /// Keeps that the book was saved as a file on this phone.
 pub fn keep_saved_here(at: Moment) {
-    if local::available() {
+    if local_storage::available() {
         // A phone that cannot keep it does not ask in a later visit whether that file is safe: sharing it says so too.
         let _ = LocalStorage::set(SAVED_HERE, at);
     }
@@ -85,12 +85,12 @@ pub fn keep_saved_here(at: Moment) {
 /// Returns when the browser was last asked to keep everything for good without a tap on the button for it.
 #[must_use]
 pub fn asked_at() -> Option<Moment> {
-    if local::available() { LocalStorage::get(ASKED).ok() } else { None }
+    if local_storage::available() { LocalStorage::get(ASKED).ok() } else { None }
 }
 
 /// Keeps that it was asked.
 pub fn keep_asked(at: Moment) {
-    if local::available() {
+    if local_storage::available() {
         // A phone that cannot keep it asks again in the next visit: no harm.
         let _ = LocalStorage::set(ASKED, at);
     }

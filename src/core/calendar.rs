@@ -8,7 +8,7 @@
 
 use chrono::{Datelike, Timelike};
 
-use crate::inert::turns_text;
+use crate::sanitize::turns_text;
 use crate::units::{Moment, TimeDelta};
 
 /// One alarm. The texts are for people and may hold anything; what a calendar cannot hold is left out.

@@ -2,19 +2,19 @@
 //!
 //! The book makes the flock, the flock makes the watch and the season's figures; `reckon` stands beside them. There is no browser here, no
 //! clock, no chance and no text for people: an instant or an id is always handed in. `calendar` writes plain alarms down,
-//! `spreadsheet` plain tables; `arrange` puts things in order for all, and `terms` are the trade's words beneath all but
+//! `spreadsheet` plain tables; `sort_small` puts things in order for all, and `terms` are the trade's words beneath all but
 //! the units.
 
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
-pub mod arrange;
 pub mod book;
 pub mod calendar;
-pub mod figures;
 pub mod flock;
-mod inert;
-pub mod practice;
 pub mod reckon;
+mod sanitize;
+pub mod seasons;
+pub mod settings;
+pub mod sort_small;
 pub mod source;
 pub mod spreadsheet;
 pub mod terms;

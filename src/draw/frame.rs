@@ -18,7 +18,7 @@ pub struct Frame<'a> {
 /// Returns what stands around a page.
 #[must_use]
 pub fn frame(screen: Screen, around: Frame<'_>) -> [Node; 3] {
-    [noted(around.undo).into(), refusal(around.refused).into(), tab_bar(screen).into()]
+    [noted(around.undo).into(), rejection(around.refused).into(), tab_bar(screen).into()]
 }
 
 /// What was just noted, for those who listen: it is always there, so that a change of its text is read out. To the eye it
@@ -28,7 +28,7 @@ fn noted(text: Option<&str>) -> Element {
 }
 
 /// It takes no room, so nothing moves for it.
-fn refusal(text: Option<&str>) -> Element {
+fn rejection(text: Option<&str>) -> Element {
     el("div", "refusal").key("refusal").all(text.map(|text| refused(text).into()))
 }
 

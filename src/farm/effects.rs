@@ -15,7 +15,7 @@ use yeanling_pages::{Action, Heard, Noting, Request};
 
 use super::{Farm, Last};
 use crate::browser::id;
-use crate::browser::{now, place};
+use crate::browser::{navigation, now};
 use leptos::prelude::*;
 
 /// The name of the file of lines that could not be read.
@@ -36,9 +36,9 @@ impl Farm {
         let now = now::now();
         let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
         let allowed =
-            self.peek(|ground| watch::allow_all(&ground.flock, &ground.book, facts, self.device, now));
-        if let Err((_, refusal)) = allowed {
-            self.refused.set(Some(refusal));
+            self.peek(|records| watch::validate_all(&records.flock, &records.book, facts, self.device, now));
+        if let Err((_, rejection)) = allowed {
+            self.refused.set(Some(rejection));
             return false;
         }
         self.refused.set(None);
@@ -46,10 +46,10 @@ impl Farm {
             [one] => self.last_of(one.id, &one.event),
             many => Last::Noted(many.iter().map(|noting| noting.id).collect()),
         };
-        let mut noted = self.peek(|ground| ground.book.next_noted(now));
+        let mut noted = self.peek(|records| records.book.next_noted(now));
         let mut entries = Vec::with_capacity(notings.len());
         for Noting { id, event, at } in notings {
-            noted = noted.max(self.peek(|ground| ground.book.next_noted_of(&event, now)));
+            noted = noted.max(self.peek(|records| records.book.next_noted_of(&event, now)));
             entries.push(Entry { id, device: self.device, noted, at, event });
             noted = noted + TimeDelta::milliseconds(1);
         }
@@ -79,7 +79,7 @@ impl Farm {
             }),
             Request::GiveCalendar(key, name, mut alarms) => spawn_local(async move {
                 for alarm in &mut alarms {
-                    alarm.url = place::whole(&alarm.url);
+                    alarm.url = navigation::whole(&alarm.url);
                 }
                 let text = calendar::write(&alarms, now::now());
                 told(Heard::Given(key, self.give_calendar(&name, &text).await.err()));
@@ -112,7 +112,7 @@ impl Farm {
             Request::TakeIn(incoming) => self.take_in(&incoming),
             Request::EraseBook => spawn_local(async move {
                 match self.erase().await {
-                    Ok(()) => place::start_anew(),
+                    Ok(()) => navigation::start_anew(),
                     Err(said) => told(Heard::NotErased(said)),
                 }
             }),

@@ -17,7 +17,7 @@ use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
 use crate::browser::wake::{self, Awake};
-use crate::browser::{look, now, sound};
+use crate::browser::{now, sound, theme};
 
 /// The night watch.
 #[derive(Clone, Debug, Default, PartialEq)]
@@ -66,7 +66,7 @@ impl Farm {
         self.change_night(|night| {
             (night.shown, night.known, night.answered) = (true, None, None);
         });
-        look::black_bars(true);
+        theme::black_bars(true);
         self.seen_again();
     }
 
@@ -77,7 +77,7 @@ impl Farm {
             night.next = None;
             night.ringing.clear();
         });
-        look::black_bars(false);
+        theme::black_bars(false);
         sound::quiet();
         wake::release();
     }
@@ -114,7 +114,7 @@ impl Farm {
     }
 
     /// Hears what is due at `now`, and rings for what has become so.
-    pub fn hear(self, duties: &[Duty], now: Moment) {
+    pub fn update_alarm(self, duties: &[Duty], now: Moment) {
         let rings = |told: &Told| told.state > State::Coming && told.task.rings();
         let due: Vec<Told> = duties.iter().map(|duty| Told::of(duty, now)).filter(rings).collect();
         let ahead = |at: &Moment| at.since(now) > TimeDelta::zero();

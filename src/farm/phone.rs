@@ -9,10 +9,10 @@ use yeanling_pages::phone::HalfTyped;
 use super::Farm;
 use crate::browser::draft;
 use crate::browser::files::{self, FileTrouble};
-use crate::browser::look::{self, Look};
 use crate::browser::now;
 use crate::browser::paper;
 use crate::browser::storage::{self, Promised};
+use crate::browser::theme::{self, Look};
 
 /// How long a browser that would not promise is left alone.
 const ASK_EVERY: TimeDelta = TimeDelta::days(7);
@@ -26,7 +26,7 @@ impl Farm {
 
     /// Chooses how this phone looks.
     pub fn choose_look(self, look: Look) {
-        look::choose(look);
+        theme::choose(look);
         self.look.set(look);
     }
 
@@ -67,7 +67,7 @@ impl Farm {
     /// # Errors
     /// The browser failed.
     pub fn save_file(self, name: &str, text: &str) -> Result<(), FileTrouble> {
-        files::save(name, text, super::hand_over::PLAIN)
+        files::save(name, text, super::share::PLAIN)
     }
 
     /// Reads the file picked in the field of this key; nothing picked is `Ok(None)`.
@@ -119,7 +119,7 @@ impl Farm {
     /// By then the book is worth it, and the browser has seen the app in use, which is what some go by.
     pub(super) fn ask_in_time(self) {
         let now = now::now();
-        let lambs = self.real.with_untracked(|ground| !ground.flock.lambs.is_empty());
+        let lambs = self.real.with_untracked(|records| !records.flock.lambs.is_empty());
         let lately = storage::asked_at().is_some_and(|asked| now.since(asked) < ASK_EVERY && asked <= now);
         if lambs && !lately {
             storage::keep_asked(now);

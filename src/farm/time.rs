@@ -12,7 +12,7 @@ use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, State};
 
 use super::Farm;
-use crate::browser::{badge, now, place, press, sound};
+use crate::browser::{badge, navigation, now, press, sound};
 
 /// Returns the same instant as this phone's wall clock shows it: what was noted keeps the clock it was lived at, what
 /// is to come is told by the clock that hangs there then.
@@ -42,7 +42,7 @@ impl Farm {
         };
         let _ = set_interval_with_handle(every_second, std::time::Duration::from_secs(1));
         let away = Cell::new(false);
-        place::on_return(move |seen| {
+        navigation::on_return(move |seen| {
             if !seen {
                 away.set(true);
                 return;
@@ -50,7 +50,7 @@ impl Farm {
             tick();
             self.seen_again();
             if away.replace(false) {
-                self.shout.set(Some(now::now()));
+                self.returned_at.set(Some(now::now()));
             }
         });
     }
@@ -58,13 +58,13 @@ impl Farm {
     /// Returns when something was noted that this phone's clock has not reached yet; nothing while the two agree.
     #[must_use]
     pub fn clock_is_behind(self, now: Moment) -> Option<Moment> {
-        self.with(|ground| ground.book.doubts(now, self.device))
+        self.with(|records| records.book.doubts(now, self.device))
     }
 
     /// Returns what was late when someone came back to the page, until it is done or read.
     #[must_use]
     pub fn missed(self, now: Moment) -> Vec<Duty> {
-        let Some(back) = self.shout.get() else { return Vec::new() };
+        let Some(back) = self.returned_at.get() else { return Vec::new() };
         let late = |duty: &&Duty| duty.state(back) >= State::Late && duty.state(now) >= State::Late;
         self.with_duties(|_, duties| duties.iter().filter(late).cloned().collect())
     }
@@ -87,12 +87,12 @@ impl Farm {
     /// Says whether what was missed is still told of: nobody has said that it was read.
     #[must_use]
     pub fn tells_of_missed(self) -> bool {
-        self.shout.with(Option::is_some)
+        self.returned_at.with(Option::is_some)
     }
 
     /// Lets what was missed go once it was read.
     pub fn let_missed_go(self) {
-        self.shout.set(None);
+        self.returned_at.set(None);
     }
 
     /// Tells outside the page how much is late or due; of the sample flock nothing.
@@ -100,7 +100,7 @@ impl Farm {
         let now = self.now();
         let due =
             self.with_duties(|_, due| due.iter().filter(|duty| duty.state(now) > State::Coming).count());
-        let due = if self.is_made_up() { 0 } else { due };
+        let due = if self.is_sample() { 0 } else { due };
         badge::show(title, u16::try_from(due).unwrap_or(u16::MAX));
     }
 }

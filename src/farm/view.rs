@@ -1,6 +1,6 @@
 //! What a page reads of the farm: the ground, the hour, and what this phone says of itself.
 //!
-//! When each ewe may lamb is one memo of the farm (`View::outlooks`): the Watch, the season, her group and her
+//! When each ewe may lamb is one memo of the farm (`View::lambing_forecasts`): the Watch, the season, her group and her
 //! own screen read the same; what the season makes of it is worked out when the season is opened.
 
 use std::sync::Arc;
@@ -11,21 +11,21 @@ use yeanling_pages::{Lazy, Screen, View};
 
 use leptos::prelude::*;
 
-use super::{Farm, Ground, here};
+use super::{Farm, Records, here};
 use crate::browser::{id, now, region};
 
 impl Farm {
     /// Reads all that a page is made from, at `now`; `from` is the screen that one came from. What it reads it follows.
     pub fn view<T>(self, now: Moment, from: (Screen, &'static str), read: impl FnOnce(&View) -> T) -> T {
-        let (duties, outlooks) = (move || self.duties.get(), move || self.outlooks.get());
+        let (duties, lambing_forecasts) = (move || self.duties.get(), move || self.lambing_forecasts.get());
         let (everyone, phone) = (move || self.everyone.get(), move || Arc::new(self.phone(now)));
         let outgoing = move || self.outgoing.get();
-        let made_up = self.is_made_up();
+        let sample = self.is_sample();
         let still = move || Arc::new(self.holds_still());
-        let read = |ground: &Ground, own: &Ground| {
+        let read = |records: &Records, own: &Records| {
             read(&View {
-                book: &ground.book,
-                flock: &ground.flock,
+                book: &records.book,
+                flock: &records.flock,
                 own_book: &own.book,
                 own_flock: &own.flock,
                 now,
@@ -36,16 +36,16 @@ impl Farm {
                 device: self.device,
                 region: self.region,
                 from,
-                made_up,
+                sample,
                 duties: Lazy::new(&duties),
-                outlooks: Lazy::new(&outlooks),
+                lambing_forecasts: Lazy::new(&lambing_forecasts),
                 everyone: Lazy::new(&everyone),
                 still: Lazy::new(&still),
                 phone: Lazy::new(&phone),
                 outgoing: Lazy::new(&outgoing),
             })
         };
-        self.with(|ground| self.with_own(|own| read(ground, own)))
+        self.with(|records| self.with_own(|own| read(records, own)))
     }
 
     /// Returns what this phone says of itself.
@@ -67,7 +67,7 @@ impl Farm {
             saved_here: self.saved_here(),
             promised: self.promise.get(),
             room: self.room_left.get(),
-            own_book: self.with_own(|ground| !ground.book.is_empty()),
+            own_book: self.with_own(|records| !records.book.is_empty()),
             night: self.night().seen(),
             cold_lamb: self.cold_lamb(),
             half_typed: self.half_typed.get(),
@@ -79,12 +79,12 @@ impl Farm {
     pub fn top(self) -> yeanling_pages::Top {
         let saving: Saving = self.saving();
         let way = self.way();
-        self.with(|ground| yeanling_pages::top(&ground.flock.practice.farm_name, &saving, way))
+        self.with(|records| yeanling_pages::top(&records.flock.settings.farm_name, &saving, way))
     }
 
     /// Returns how times and dates are written here.
     #[must_use]
     pub fn way(self) -> Way {
-        self.with(|ground| self.region.way(ground.flock.practice.clock))
+        self.with(|records| self.region.way(records.flock.settings.clock))
     }
 }

@@ -8,8 +8,8 @@ use yeanling_core::calendar::Alarm;
 use yeanling_core::units::Moment;
 
 use crate::draft::{Draft, Noting};
-use crate::hand_over::Incoming;
 use crate::phone::{FileTrouble, HalfTyped, Look, Promised};
+use crate::share::Incoming;
 use crate::view::View;
 use crate::{Does, Key, Screen, Sheet, sheets};
 

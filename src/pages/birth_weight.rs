@@ -23,6 +23,6 @@ pub(crate) fn verdict(view: &View, lamb: &Lamb, weight: Mass) -> Option<(String,
         |band: &Band, lambs: usize| words::verdict(why::verdict(band.verdict), &animals::litter(lambs));
     let if_more = of(lambs + 1).filter(|more| may_grow && more.verdict != now.verdict);
     let if_more = if_more.map(|more| told(&more, lambs + 1));
-    let text = words::judged(told(&now, lambs), if_more, view.practice().keeps_hair_sheep());
+    let text = words::judged(told(&now, lambs), if_more, view.settings().keeps_hair_sheep());
     Some((text, now))
 }

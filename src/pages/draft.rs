@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::{EntryId, Event};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::Refusal;
+use yeanling_core::watch::Rejection;
 
 use crate::view::View;
 use crate::watch::Stood;
@@ -27,13 +27,13 @@ pub struct Draft {
     /// The sheets that lie open, the uppermost last, each with its own fields.
     pub sheets: Vec<Open>,
     /// What was refused last and not read yet.
-    pub refused: Option<Refusal>,
+    pub refused: Option<Rejection>,
     /// What was said of something handed to the phone, until the screen is left.
     said: BTreeMap<Key, String>,
     /// What a screen keeps as it stood.
     pub(crate) kept: Kept,
     /// What is under way on Share & back up alone.
-    pub(crate) hand_over: crate::hand_over::UnderWay,
+    pub(crate) share: crate::share::UnderWay,
     /// How many sheets were opened.
     opened: usize,
 }
@@ -178,7 +178,7 @@ impl Draft {
 
     /// Notes facts, all of them or none; a refusal is shown where the finger is.
     pub fn note(&mut self, view: &View, notings: Vec<Noting>) -> Vec<Effect> {
-        self.refused = view.allow(&notings).err();
+        self.refused = view.validate(&notings).err();
         if self.refused.is_none() { vec![Effect::Note(notings)] } else { Vec::new() }
     }
 
@@ -193,14 +193,13 @@ impl Draft {
 
     /// Notes what was typed and closes the uppermost sheet; a refusal is said at the field of this key.
     pub fn save(&mut self, view: &View, key: &'static str, notings: Vec<Noting>) -> Vec<Effect> {
-        match view.allow(&notings) {
+        match view.validate(&notings) {
             Ok(()) => {
                 self.close();
                 vec![Effect::Note(notings)]
             }
-            Err(refusal) => {
-                self.say_wrong(key, yeanling_words::refusals::refusal(&refusal, view.now, view.system()))
-            }
+            Err(rejection) => self
+                .say_wrong(key, yeanling_words::rejections::rejection(&rejection, view.now, view.system())),
         }
     }
 

@@ -1,7 +1,7 @@
 //! Erasing this phone's book: the backup is offered first, it is asked twice, and then both copies go.
 
 use yeanling_words::common::day_and_clock;
-use yeanling_words::{erase as words, frame, hand_over};
+use yeanling_words::{erase as words, frame, share};
 
 use crate::block::NoticeKind;
 use crate::draft::Draft;
@@ -37,7 +37,7 @@ fn backup(view: &View) -> String {
 
 /// The first question: the backup stands before it.
 fn ask(blocks: Blocks) -> Blocks {
-    let back_up = Button::new("back-up", hand_over::GO_SEND, Action::Go(Screen::Share)).filled();
+    let back_up = Button::new("back-up", share::GO_SEND, Action::Go(Screen::Share)).filled();
     let erase = Button::new("erase", words::ERASE, Action::Choose(ASKED.into(), 1));
     blocks.button(back_up).button(erase)
 }

@@ -3,12 +3,12 @@
 use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
-use yeanling_core::arrange::{Arrange, Gather};
 use yeanling_core::book::{Animal, EweId, LambId};
-use yeanling_core::figures::seasons;
 use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::seasons::seasons;
+use yeanling_core::sort_small::{Gather, SortSmall};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Product, withheld};
+use yeanling_core::watch::{Product, withdrawal};
 
 use yeanling_words::{animals, flock as words, pens};
 
@@ -25,7 +25,7 @@ pub enum Which {
     /// In a pen.
     Penned,
     /// Meat or milk withheld.
-    Withheld,
+    Withdrawal,
     /// Without a tag of its own.
     Untagged,
     /// Lambs that were not weighed at eight weeks.
@@ -41,7 +41,7 @@ pub const WHICH: [(Which, &str); 8] = [
     (Which::Here, words::HERE),
     (Which::Bottle, words::BOTTLE),
     (Which::Penned, words::PENNED),
-    (Which::Withheld, words::WITHHELD),
+    (Which::Withdrawal, words::WITHHELD),
     (Which::Untagged, words::UNTAGGED),
     (Which::Unweighed, words::UNWEIGHED),
     (Which::Earlier, words::EARLIER),
@@ -110,13 +110,13 @@ impl Everyone {
         );
         let mut everyone = Self { living, ..Self::default() };
         let mut ewes: Vec<(String, &Ewe)> = flock.ewes.values().map(|ewe| (animals::ewe(ewe), ewe)).collect();
-        ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        ewes.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
         for (name, ewe) in ewes {
             everyone.taken.extend(ewe.tag.as_ref().map(|tag| tag.to_lowercase()));
             everyone.ewes.add(ewe.id, ewe.worn.iter().cloned().chain([name]).chain(pen(Animal::Ewe(ewe.id))));
         }
         let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(|lamb| lamb.kept.is_none()).collect();
-        lambs.arrange_by_key(|lamb| Reverse((lamb.born, lamb.id)));
+        lambs.sort_small_by_key(|lamb| Reverse((lamb.born, lamb.id)));
         for lamb in lambs {
             let names = || lamb.worn.iter().cloned().chain([animals::lamb(flock, lamb)]);
             everyone.taken.extend(names().map(|name| name.to_lowercase()));
@@ -206,8 +206,8 @@ fn ewe_is(flock: &Flock, ewe: &Ewe, which: Which, now: Moment) -> bool {
     match which {
         Which::Here => ewe.lives(),
         Which::Penned => ewe.lives() && flock.pen_of(animal).is_some(),
-        Which::Withheld => {
-            let held = |product| withheld(flock, animal, product, now).is_some();
+        Which::Withdrawal => {
+            let held = |product| withdrawal(flock, animal, product, now).is_some();
             ewe.lives() && (held(Product::Meat) || held(Product::Milk))
         }
         Which::Untagged => ewe.lives() && ewe.tag.is_none(),
@@ -224,7 +224,7 @@ fn lamb_is(flock: &Flock, lamb: &Lamb, which: Which, latest: &BTreeSet<LambId>, 
         }
         Which::Bottle => lamb.on_bottle(),
         Which::Penned => lamb.lives() && flock.pen_of(animal).is_some(),
-        Which::Withheld => lamb.lives() && withheld(flock, animal, Product::Meat, now).is_some(),
+        Which::Withdrawal => lamb.lives() && withdrawal(flock, animal, Product::Meat, now).is_some(),
         Which::Untagged => lamb.lives() && lamb.tag.is_none(),
         Which::Unweighed => {
             let weighed = lamb.weights.iter().any(|weight| weight.at.since(lamb.born) >= WEIGH_FROM);

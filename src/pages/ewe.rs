@@ -3,11 +3,11 @@
 mod due;
 
 use yeanling_core::book::{Animal, Event, EweId};
-use yeanling_core::figures::{marks, record};
 use yeanling_core::flock::{Ewe, Lamb};
+use yeanling_core::seasons::{marks, record};
 use yeanling_core::watch::may_be_well;
 use yeanling_words::common::{date, day_and_clock};
-use yeanling_words::{animals, ewe as words, frame, illness, keep, labor, life, pens, season};
+use yeanling_words::{animals, cull_rules, ewe as words, frame, illness, labor, life, pens, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
@@ -15,7 +15,7 @@ use crate::lamb_row::lamb_row;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet, due_now, timeline, withheld};
+use crate::{Action, Button, Screen, Sheet, due_now, timeline, withdrawal};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -29,7 +29,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
         blocks = blocks.notice("gone", NoticeKind::Calm, said, []);
     }
     if ewe.lives() {
-        blocks = blocks.then(withheld::notice(view, Animal::Ewe(ewe.id)));
+        blocks = blocks.then(withdrawal::notice(view, Animal::Ewe(ewe.id)));
     }
     if ewe.lives() {
         blocks = blocks.then(due_now::blocks(view, Animal::Ewe(ewe.id)));
@@ -41,7 +41,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
         blocks = blocks.then(due::blocks(view, ewe.id));
     }
     blocks = blocks
-        .section("her-record", keep::RECORD, her_record(view, ewe.id))
+        .section("her-record", cull_rules::RECORD, her_record(view, ewe.id))
         .then(litters(view, ewe.id))
         .then(fostered_on(view, ewe.id))
         .section("note", words::NOTE, notes(view, ewe));
@@ -86,8 +86,8 @@ fn lambing(view: &View, ewe: &Ewe) -> Blocks {
 fn her_record(view: &View, id: EweId) -> Blocks {
     let known = record(view.flock, id, view.now).filter(|known| known.litters > 0 || known.barren > 0);
     let Some(known) = known else { return Blocks::new() };
-    let met = marks(&known, &view.practice().keep_marks).into_iter().map(keep::meets);
-    keep::record(&known, view.system()).into_iter().chain(met).fold(Blocks::new(), Blocks::text)
+    let met = marks(&known, &view.settings().cull_rules).into_iter().map(cull_rules::meets);
+    cull_rules::record(&known, view.system()).into_iter().chain(met).fold(Blocks::new(), Blocks::text)
 }
 
 /// Returns her litters, the latest first.

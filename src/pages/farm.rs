@@ -2,7 +2,7 @@
 
 use yeanling_words::common::day_and_clock;
 use yeanling_words::help::Topic;
-use yeanling_words::{erase, farm as words, hand_over};
+use yeanling_words::{erase, farm as words, share};
 
 use crate::block::{Row, State};
 use crate::page::{Blocks, Page};
@@ -17,7 +17,7 @@ pub(crate) fn page(view: &View) -> Page {
     let rows =
         [("settings", settings(view)), ("share", share(view)), ("new-phone", new_phone), ("erase", erase)];
     let try_it = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
-    let try_it = if view.made_up { Blocks::new() } else { Blocks::new().text(words::TRY_SUB).button(try_it) };
+    let try_it = if view.sample { Blocks::new() } else { Blocks::new().text(words::TRY_SUB).button(try_it) };
     Page::new(yeanling_words::frame::FARM).blocks(
         Blocks::new().rows("ways", rows).section("try", words::TRY, try_it).section(
             "about",
@@ -31,13 +31,13 @@ pub(crate) fn page(view: &View) -> Page {
 }
 
 fn settings(view: &View) -> Row {
-    let told = words::settings(view.practice());
+    let told = words::settings(view.settings());
     Row::new(words::SETTINGS).text(Text::typed(&told)).to(Screen::Settings)
 }
 
 /// The way to the backup, with how long ago there was one.
 fn share(view: &View) -> Row {
-    let row = Row::new(hand_over::TITLE).to(Screen::Share);
+    let row = Row::new(share::TITLE).to(Screen::Share);
     if view.own_book.is_empty() {
         return row.text(words::SHARE_SUB);
     }

@@ -20,7 +20,7 @@ pub(crate) fn lamb_row(view: &View, id: LambId) -> (Key, Row) {
 
 /// Returns a lamb's name, and what and of when it is: "ram lamb · born 02:14".
 pub(crate) fn lamb_words(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, String) {
-    let kind = animals::lamb_kind(lamb, flock.practice.system);
+    let kind = animals::lamb_kind(lamb, flock.settings.system);
     let kind = format!("{kind} · {}", words::born_at(&day_and_clock(lamb.born, now)));
     let with = lamb.foster_dam().map(|ewe| format!(" · {}", life::with_ewe(&animals::ewe_of(flock, ewe))));
     (animals::lamb(flock, lamb), kind + &with.unwrap_or_default())

@@ -10,6 +10,7 @@ mod birth_weight;
 pub mod block;
 mod bottle_round;
 mod button;
+mod calculators;
 pub mod chart;
 mod cold_lamb;
 mod draft;
@@ -20,10 +21,8 @@ pub mod everyone;
 mod ewe;
 mod farm;
 mod feed;
-mod figures;
 mod flock;
 mod group;
-mod hand_over;
 mod help;
 mod illness;
 mod keypad;
@@ -31,7 +30,6 @@ mod lamb;
 mod lamb_row;
 mod lambing;
 mod lost;
-pub mod made_up;
 mod meaning;
 mod medicines;
 mod milk;
@@ -42,8 +40,10 @@ mod page;
 mod pens;
 pub mod phone;
 mod powder;
-mod practice;
-mod race;
+pub mod sample;
+mod score_ewes;
+mod settings;
+mod share;
 
 pub mod ribbon;
 mod screen;
@@ -63,19 +63,19 @@ mod weighing;
 mod watch;
 mod weight;
 mod why;
-mod withheld;
+mod withdrawal;
 mod year;
 
 pub use action::{Action, Effect, Heard, Request, act};
 pub use block::{Block, Key, Kind, State};
 pub use button::{Button, Size, Stays, Weight};
 pub use draft::{Draft, Fields, Noting, Open};
-pub use hand_over::{Ahead, Incoming};
 pub use keypad::KeyPress;
 pub use meaning::Meaning;
 pub use page::{Blocks, Page, SheetPage, Tally, key_of, why};
-pub use practice::Part as SettingsPart;
 pub use screen::Screen;
+pub use settings::Part as SettingsPart;
+pub use share::{Ahead, Incoming};
 pub use sheets::Sheet;
 pub use standing::{SaveState, Top, standing, top};
 pub use text::{Span, Text};
@@ -96,7 +96,7 @@ pub enum Does {
     /// What the pens know.
     Pens(pens::Does),
     /// What one group gone through knows.
-    Race(race::Does),
+    ScoreEwes(score_ewes::Does),
     /// What the scales know.
     Weighing(weighing::Does),
     /// A ewe that is new to the book comes, and what she was picked for follows.
@@ -110,7 +110,7 @@ pub enum Does {
     /// A lamb was found already born, and can be so old at the most.
     FoundBorn(LambId, Found),
     /// Of the farm settings.
-    Practice(practice::Does),
+    FarmSettings(settings::Does),
     /// Medicines.
     Medicines(medicines::Does),
     /// A medicine given.
@@ -118,7 +118,7 @@ pub enum Does {
     /// What was seen of an animal that is not right.
     Illness(illness::Does),
     /// Of the calculators.
-    Figures(figures::Does),
+    Figures(calculators::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
     /// Adds a ewe for each tag of the range or list that was typed.
@@ -126,7 +126,7 @@ pub enum Does {
     /// Of the first run.
     Setup(setup::Does),
     /// Of sending the book and taking one in.
-    HandOver(hand_over::Does),
+    Share(share::Does),
 }
 
 /// Returns a screen.
@@ -137,19 +137,19 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
 
 fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
-        Screen::Calculators => figures::page(view, draft),
-        Screen::Share => hand_over::page(view, draft),
+        Screen::Calculators => calculators::page(view, draft),
+        Screen::Share => share::page(view, draft),
         Screen::Farm => farm::page(view),
         Screen::Supplies => stores::page(view),
         Screen::Pens => pens::page(view),
         Screen::Pen(pen) => pens::one_page(view, pen),
-        Screen::ScoreEwes(group) => race::page(view, draft, group),
+        Screen::ScoreEwes(group) => score_ewes::page(view, draft, group),
         Screen::Group(group) => group::page(view, draft, group),
         Screen::Season => season::page(view, draft),
         Screen::WeighLambs => weighing::page(view, draft),
         Screen::Feed => feed::page(view, draft),
-        Screen::Settings => practice::page(view),
-        Screen::SettingsOf(part) => practice::part_page(view, draft, part),
+        Screen::Settings => settings::page(view),
+        Screen::SettingsOf(part) => settings::part_page(view, draft, part),
         Screen::Medicines => medicines::page(view, draft),
         Screen::Lamb(id) => lamb::page(view, id),
         Screen::Ewe(id) => ewe::page(view, id),
@@ -181,13 +181,13 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
 fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     weight::chose_unit(key, draft.top_mut());
     if matches!(screen, Screen::ScoreEwes(_)) {
-        race::typed(key, &mut draft.fields);
+        score_ewes::typed(key, &mut draft.fields);
     }
     if screen == Screen::WeighLambs {
         weighing::typed(key, view, &mut draft.fields);
     }
     if matches!(screen, Screen::SettingsOf(_)) {
-        practice::typed(key, draft);
+        settings::typed(key, draft);
     }
     lamb::typed_dam(key, draft.top_mut());
     if let Screen::ColdLamb(_) = screen {
@@ -203,7 +203,7 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
 fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Pens(does) => pens::does(*does, view, draft),
-        Does::Race(does) => race::does(does, view, draft),
+        Does::ScoreEwes(does) => score_ewes::does(does, view, draft),
         Does::Weighing(does) => weighing::does(*does, view, draft),
         Does::ToCalendar(what) => to_calendar::does(what, view, draft),
         Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
@@ -211,15 +211,15 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
         Does::Lambing(does) => lambing::does(does, screen, view, draft),
         Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
-        Does::Practice(does) => practice::does(*does, view, draft),
+        Does::FarmSettings(does) => settings::does(*does, view, draft),
         Does::Medicines(does) => medicines::does(*does, view, draft),
         Does::Treat(does) => sheets::does_treat(*does, view, draft),
         Does::Illness(does) => illness::does(*does, view, draft),
-        Does::Figures(does) => figures::does(does, view, draft),
+        Does::Figures(does) => calculators::does(does, view, draft),
         Does::AddFound => flock::add(view, draft),
         Does::AddMany => flock::add_many(view, draft),
         Does::Setup(does) => setup::does(*does, view, draft),
-        Does::HandOver(does) => hand_over::does(does, view, draft),
+        Does::Share(does) => share::does(does, view, draft),
     }
 }
 
@@ -233,7 +233,7 @@ fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
 /// What the phone has answered.
 fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if screen == Screen::Share {
-        return hand_over::heard(heard, view, draft);
+        return share::heard(heard, view, draft);
     }
     match heard {
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
@@ -257,7 +257,7 @@ fn entered(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         Screen::Help => help::enter(view, draft),
         Screen::Watch => watch::enter(draft),
         Screen::Erase => erase::enter(draft),
-        Screen::Share => effects.extend(hand_over::enter()),
+        Screen::Share => effects.extend(share::enter()),
         _ => {}
     }
     effects
@@ -280,11 +280,11 @@ fn left(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         }
     }
     if matches!(screen, Screen::SettingsOf(_)) {
-        practice::left(draft);
+        settings::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));
     if screen == Screen::Share {
-        hand_over::leave(draft);
+        share::leave(draft);
     }
     draft.leave();
     effects

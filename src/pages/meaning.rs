@@ -4,7 +4,7 @@
 //! It follows from the action alone, in this one place; `tests/pages/meaning.rs` presses every button and compares.
 
 use crate::action::{Action, Request};
-use crate::{Does, Sheet, cold_lamb, figures, hand_over, lambing, medicines, sheets};
+use crate::{Does, Sheet, calculators, cold_lamb, lambing, medicines, share, sheets};
 
 /// What a press means.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -69,12 +69,12 @@ impl Does {
         match self {
             Self::ToCalendar(_)
             | Self::Pens(_)
-            | Self::Race(_)
+            | Self::ScoreEwes(_)
             | Self::Weighing(_)
             | Self::NewEwe(_)
             | Self::Lamb(_)
             | Self::FoundBorn(..)
-            | Self::Practice(_)
+            | Self::FarmSettings(_)
             | Self::Illness(_)
             | Self::AddFound
             | Self::AddMany
@@ -103,15 +103,13 @@ impl Does {
                 | lambing::Does::Weighs(..) => Meaning::Saves,
             },
             Self::Medicines(medicines::Does::Treat(_)) => Meaning::Opens,
-            Self::Treat(sheets::TreatDoes::Fill(_)) | Self::Figures(figures::Does::Meant(_)) => Meaning::Here,
-            Self::HandOver(does) => match does {
-                hand_over::Does::Read(_) => Meaning::Opens,
-                hand_over::Does::LeaveBook | hand_over::Does::LeaveEwes | hand_over::Does::Apart(..) => {
-                    Meaning::Here
-                }
-                hand_over::Does::TakeIn | hand_over::Does::AddEwes | hand_over::Does::Give(_) => {
-                    Meaning::Saves
-                }
+            Self::Treat(sheets::TreatDoes::Fill(_)) | Self::Figures(calculators::Does::Meant(_)) => {
+                Meaning::Here
+            }
+            Self::Share(does) => match does {
+                share::Does::Read(_) => Meaning::Opens,
+                share::Does::LeaveBook | share::Does::LeaveEwes | share::Does::Apart(..) => Meaning::Here,
+                share::Does::TakeIn | share::Does::AddEwes | share::Does::Give(_) => Meaning::Saves,
             },
         }
     }

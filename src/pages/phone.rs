@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::book::{Animal, LambId};
-use yeanling_core::practice::Clock;
+use yeanling_core::settings::Clock;
 use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{Duty, State, Task};
 pub use yeanling_words::time::{Dates, Hours, Way};

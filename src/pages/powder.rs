@@ -62,7 +62,7 @@ fn plan(view: &View, typed: &str, used: Mass) -> Result<Option<Plan>, String> {
         return Ok(None);
     }
     let lambs = typed.parse::<u16>().map_err(|_| words::not_lambs(typed))?;
-    let plan = powder::plan(lambs, view.practice().powder_rule, used);
+    let plan = powder::plan(lambs, view.settings().powder_rule, used);
     plan.map(Some).map_err(|wrong| errors::no_plan(&wrong, view.system()))
 }
 

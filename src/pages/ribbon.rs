@@ -6,7 +6,7 @@
 //!
 //! A ribbon's now stands at its minute, so that a row on which nothing happened is not drawn anew with every entry.
 
-use yeanling_core::arrange::Arrange;
+use yeanling_core::sort_small::SortSmall;
 
 /// A strip of time.
 #[derive(Clone, Debug, PartialEq)]
@@ -154,7 +154,7 @@ const PIN_WIDE: f64 = 0.05;
 #[must_use]
 pub fn gather(pins: &[Pin]) -> Vec<Gathered> {
     let mut pins: Vec<&Pin> = pins.iter().collect();
-    pins.arrange_by(|one, other| one.at.total_cmp(&other.at));
+    pins.sort_small_by(|one, other| one.at.total_cmp(&other.at));
     let mut all: Vec<Gathered> = Vec::new();
     for pin in pins {
         match all.last_mut().filter(|last| pin.at - last.at < PIN_WIDE) {
@@ -193,7 +193,7 @@ const ROOMS: [u8; 8] = [0, 14, 18, 22, 26, 32, 40, 52];
 /// asks for the narrowest strip on which it stays clear of those placed before.
 #[must_use]
 pub fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
-    ticks.arrange_by(|one, other| one.rank.cmp(&other.rank).then(one.at.total_cmp(&other.at)));
+    ticks.sort_small_by(|one, other| one.rank.cmp(&other.rank).then(one.at.total_cmp(&other.at)));
     let mut placed: Vec<Placed> = Vec::new();
     for tick in ticks {
         let wide = width(&tick.text);
@@ -210,7 +210,7 @@ pub fn place(mut ticks: Vec<Tick>) -> Vec<Placed> {
             placed.push(Placed { at, text: tick.text, wide, room });
         }
     }
-    placed.arrange_by(|one, other| one.at.total_cmp(&other.at));
+    placed.sort_small_by(|one, other| one.at.total_cmp(&other.at));
     placed
 }
 

@@ -6,7 +6,8 @@ use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 use yeanling_core::flock::Flock;
 use yeanling_words::help::Topic;
 use yeanling_words::{
-    bottle_round, figures, frame, hand_over, illness, medicines, night, pens, practice, race, weighing, year,
+    bottle_round, calculators, frame, illness, medicines, night, pens, score_ewes, settings, share, weighing,
+    year,
 };
 
 use crate::SettingsPart;
@@ -194,16 +195,16 @@ impl Screen {
             Self::Season => Some(frame::SEASON),
             Self::Help => Some(frame::HELP),
             Self::Farm => Some(frame::FARM),
-            Self::Calculators => Some(figures::TITLE),
-            Self::Share => Some(hand_over::TITLE),
-            Self::Settings => Some(practice::TITLE),
+            Self::Calculators => Some(calculators::TITLE),
+            Self::Share => Some(share::TITLE),
+            Self::Settings => Some(settings::TITLE),
             Self::Pens => Some(pens::TITLE),
             Self::BottleRound => Some(bottle_round::TITLE),
-            Self::Group(_) => Some(race::GROUP),
+            Self::Group(_) => Some(score_ewes::GROUP),
             Self::Medicines => Some(medicines::TITLE),
             Self::WeighLambs => Some(weighing::TITLE),
             Self::Summary => Some(year::TITLE),
-            Self::ScoreEwes(_) => Some(race::TITLE),
+            Self::ScoreEwes(_) => Some(score_ewes::TITLE),
             Self::Pen(_) => Some(pens::PEN),
             Self::Night => Some(night::TITLE),
             Self::NotRight => Some(illness::TITLE),

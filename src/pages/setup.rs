@@ -3,9 +3,9 @@
 //! Nothing is noted until the one button is pressed, then all of it at once, so that one press takes it back.
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::{BreedType, Choice as Chosen};
+use yeanling_core::settings::{BreedType, Choice as Chosen};
 use yeanling_core::units::System;
-use yeanling_words::{frame, practice, setup as words, vet};
+use yeanling_words::{frame, settings, setup as words, vet};
 
 use crate::block::{Choice, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
@@ -38,7 +38,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let units = SYSTEMS
         .iter()
         .enumerate()
-        .map(|(place, system)| Choice::new(practice::system(*system), Action::Choose(UNITS.into(), place)));
+        .map(|(place, system)| Choice::new(settings::system(*system), Action::Choose(UNITS.into(), place)));
     let system = system(view, fields);
     let units = Choices::new(words::UNITS, units.collect(), SYSTEMS.iter().position(|one| *one == system));
     let sheep = SHEEP_KINDS
@@ -79,20 +79,20 @@ pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
 
 fn done(view: &View, draft: &mut Draft) -> Vec<Effect> {
     draft.fields.all_right();
-    let practice = view.practice();
+    let settings = view.settings();
     let mut events = Vec::new();
     let system = system(view, &draft.fields);
-    if system != practice.system {
+    if system != settings.system {
         events.push(Event::Chose(Chosen::System(system)));
     }
     let sheep = draft.fields.chosen(SHEEP).and_then(|place| SHEEP_KINDS.get(place)).map(|(kind, _)| *kind);
-    if let Some(kind) = sheep.filter(|kind| *kind != practice.breed_type) {
+    if let Some(kind) = sheep.filter(|kind| *kind != settings.breed_type) {
         events.push(Event::Chose(Chosen::BreedType(kind)));
     }
-    if let Some(number) = draft.fields.written(VET).filter(|number| *number != practice.vet_phones.day) {
+    if let Some(number) = draft.fields.written(VET).filter(|number| *number != settings.vet_phones.day) {
         let fact = Event::Chose(Chosen::VetPhone(number));
-        if let Err(refusal) = view.allow(&[view.noting(fact.clone())]) {
-            let said = yeanling_words::refusals::refusal(&refusal, view.now, view.system());
+        if let Err(rejection) = view.validate(&[view.noting(fact.clone())]) {
+            let said = yeanling_words::rejections::rejection(&rejection, view.now, view.system());
             return draft.say_wrong(VET, said);
         }
         events.push(fact);

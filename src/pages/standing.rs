@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use yeanling_core::watch::Duty;
-use yeanling_words::{animals, frame, hand_over, night, watch};
+use yeanling_words::{animals, frame, night, share, watch};
 
 use crate::block::{Aloud, Block, Kind, Line, LineLook, NoticeKind};
 use crate::page::Blocks;
@@ -57,7 +57,7 @@ pub fn standing(view: &View, screen: Screen) -> Vec<Arc<Block>> {
 fn stands(view: &View, screen: Screen) -> Vec<Arc<Block>> {
     let phone: &Phone = &view.phone;
     let mut blocks = Blocks::new();
-    if view.made_up {
+    if view.sample {
         let leave =
             Button::new("leave", frame::LEAVE_MADE_UP, Action::Phone(Request::StopLookingRound)).small();
         let text = Text::from(frame::MADE_UP);
@@ -71,7 +71,7 @@ fn stands(view: &View, screen: Screen) -> Vec<Arc<Block>> {
         blocks = blocks.notice("update", NoticeKind::Calm, frame::UPDATE, [take]);
     }
     if let Saving::Poorly { memory_only, said } = &phone.saving {
-        let save = Button::new("save", hand_over::SAVE, Action::Phone(Request::SaveBook(None)));
+        let save = Button::new("save", share::SAVE, Action::Phone(Request::SaveBook(None)));
         let text = frame::poorly(*memory_only, said.as_deref());
         blocks = blocks.notice("poorly", NoticeKind::Bad, text, phone.own_book.then_some(save));
     }
@@ -79,8 +79,8 @@ fn stands(view: &View, screen: Screen) -> Vec<Arc<Block>> {
         blocks = blocks.notice("broken", NoticeKind::Warn, frame::broken(phone.lost_lines), []);
     }
     if let Some(births) = phone.unsent.filter(|_| !screen.is_at_work()) {
-        let send = Button::new("send", hand_over::GO_SEND, Action::Go(Screen::Share)).small();
-        blocks = blocks.notice("unsent", NoticeKind::Warn, hand_over::unsent(births), [send]);
+        let send = Button::new("send", share::GO_SEND, Action::Go(Screen::Share)).small();
+        blocks = blocks.notice("unsent", NoticeKind::Warn, share::unsent(births), [send]);
     }
     if let Some(noted) = phone.behind {
         blocks = blocks.notice("behind", NoticeKind::Bad, night::clock_behind(noted, view.now), []);

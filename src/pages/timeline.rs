@@ -76,6 +76,6 @@ fn buttons(line: &Line, text: &str) -> Vec<Button> {
     // What a newer version noted cannot be changed here.
     let readable = !matches!(line.event, Event::Unread(_));
     let change = readable.then(|| button("change", frame::CHANGE, Action::Ask(Sheet::Amend(entry))));
-    let undo = button("undo", frame::UNDO, Action::Note(vec![Event::Struck { entry }]));
+    let undo = button("undo", frame::UNDO, Action::Note(vec![Event::Deleted { entry }]));
     change.into_iter().chain([undo]).collect()
 }

@@ -1,11 +1,11 @@
 //! Alarms handed to the phone's own calendar, which rings in a pocket: all that lie ahead, one of them, or the dates of groups.
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, GroupId};
 use yeanling_core::calendar::Alarm;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{Duty, Task};
-use yeanling_words::{ahead, animals, hand_over, night as words, watch};
+use yeanling_words::{animals, night as words, season_forecast, share, watch};
 
 use crate::block::{Aloud, Kind, Line, LineLook};
 use crate::draft::Draft;
@@ -39,7 +39,7 @@ impl ToCalendar {
         match self {
             Self::All => Button::new("to-calendar", words::ALL_TO_CALENDAR, does),
             Self::One(..) => Button::new("one-to-calendar", words::ONE_TO_CALENDAR, does).small(),
-            Self::Dates(_) => Button::new("dates-to-calendar", ahead::TO_CALENDAR, does),
+            Self::Dates(_) => Button::new("dates-to-calendar", season_forecast::TO_CALENDAR, does),
         }
     }
 
@@ -48,7 +48,7 @@ impl ToCalendar {
         match self {
             Self::All => (words::FILE, alarms(view, |_| true)),
             Self::One(task) => (words::FILE, alarms(view, |duty| duty.task == *task)),
-            Self::Dates(groups) => (ahead::FILE, season::alarms(view, groups)),
+            Self::Dates(groups) => (season_forecast::FILE, season::alarms(view, groups)),
         }
     }
 }
@@ -56,8 +56,8 @@ impl ToCalendar {
 /// Returns the button, and what was said when it was pressed; of the sample flock nothing is handed over.
 pub(crate) fn blocks(view: &View, draft: &Draft, what: &ToCalendar) -> Blocks {
     let blocks = match what {
-        ToCalendar::One(..) if view.made_up => Blocks::new(),
-        ToCalendar::All | ToCalendar::Dates(_) if view.made_up => Blocks::new().small(words::MADE_UP),
+        ToCalendar::One(..) if view.sample => Blocks::new(),
+        ToCalendar::All | ToCalendar::Dates(_) if view.sample => Blocks::new().small(words::MADE_UP),
         ToCalendar::All | ToCalendar::One(..) | ToCalendar::Dates(_) => Blocks::new().button(what.button()),
     };
     let text = draft.said(&what.key()).into();
@@ -80,7 +80,7 @@ pub(crate) fn does(what: &ToCalendar, view: &View, draft: &mut Draft) -> Vec<Eff
 pub(crate) fn given(key: &Key, trouble: Option<&FileTrouble>, draft: &mut Draft) {
     let said = match trouble {
         None => words::IN_CALENDAR.to_owned(),
-        Some(FileTrouble::Failed(browser)) => hand_over::not_saved(browser),
+        Some(FileTrouble::Failed(browser)) => share::not_saved(browser),
         Some(FileTrouble::Closed | FileTrouble::CannotShare | FileTrouble::TooLarge(_)) => String::new(),
     };
     draft.say(key.clone(), said);
@@ -95,7 +95,7 @@ pub(crate) fn is_ours(key: &str) -> bool {
 fn alarms(view: &View, wanted: impl Fn(&Duty) -> bool) -> Vec<Alarm> {
     let wanted = view.duties.iter().filter(|duty| wanted(duty));
     let mut found: Vec<Alarm> = wanted.filter_map(|duty| alarm(view, duty)).collect();
-    found.arrange_by_key(|alarm| alarm.at);
+    found.sort_small_by_key(|alarm| alarm.at);
     found
 }
 

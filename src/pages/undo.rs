@@ -2,9 +2,9 @@
 
 use std::collections::BTreeSet;
 
-use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Book, EntryId, Event};
 use yeanling_core::flock::{Flock, Line};
+use yeanling_core::sort_small::Gather;
 use yeanling_core::units::Moment;
 use yeanling_words::{animals, frame as words, noted};
 
@@ -51,7 +51,7 @@ pub fn offer(last: &Last, book: &Book, flock: &Flock) -> Option<String> {
     let line = *lines.last()?;
     let animals: BTreeSet<_> = lines.iter().flat_map(|line| line.event.animals()).gathered();
     let others = animals.len().saturating_sub(1);
-    let noted = noted::line(&line.event, flock, flock.practice.system).replace('*', "");
+    let noted = noted::line(&line.event, flock, flock.settings.system).replace('*', "");
     let whose = line.event.animals().next().map(|animal| animals::animal(flock, animal));
     let said = match whose {
         Some(whose) if !noted.starts_with(&whose) => format!("{whose}: {noted}"),

@@ -6,7 +6,7 @@
 use std::sync::Arc;
 
 use chrono::Timelike;
-use yeanling_core::practice::dialed;
+use yeanling_core::settings::dialed;
 use yeanling_words::vet as words;
 
 use crate::block::{Block, Kind, RowLook, Shape};
@@ -24,7 +24,7 @@ const SAYS: [&str; 2] = ["all your vet", "all the vet"];
 
 /// Returns the buttons that call the vet, the number for this hour first; without a number, the way to give one.
 pub(crate) fn calls(view: &View) -> Vec<Button> {
-    let phones = &view.practice().vet_phones;
+    let phones = &view.settings().vet_phones;
     let call =
         |key: &'static str, label, number: &str| Some(Button::new(key, label, Action::Call(dialed(number)?)));
     let mut calls: Vec<Button> = match (phones.day.is_empty(), phones.night.is_empty()) {

@@ -6,11 +6,11 @@ use std::sync::Arc;
 
 use chrono::NaiveDateTime;
 use yeanling_core::book::{Book, DeviceId, EntryId, Event};
-use yeanling_core::figures::Outlooks;
 use yeanling_core::flock::Flock;
-use yeanling_core::practice::Practice;
+use yeanling_core::seasons::LambingForecasts;
+use yeanling_core::settings::FarmSettings;
 use yeanling_core::units::{Moment, System};
-use yeanling_core::watch::{self, Duty, Refusal};
+use yeanling_core::watch::{self, Duty, Rejection};
 
 use crate::Screen;
 use crate::draft::Noting;
@@ -45,11 +45,11 @@ pub struct View<'a> {
     /// The screen that one came from, with its name.
     pub from: (Screen, &'static str),
     /// Whether the sample flock is looked round in.
-    pub made_up: bool,
+    pub sample: bool,
     /// What is due, the most urgent first, each instant as this phone's wall clock will show it.
     pub duties: Lazy<'a, Vec<Duty>>,
     /// When each ewe may lamb.
-    pub outlooks: Lazy<'a, Outlooks>,
+    pub lambing_forecasts: Lazy<'a, LambingForecasts>,
     /// All animals by all that they are found by.
     pub everyone: Lazy<'a, Everyone>,
     /// Whether a hand is at work: what it did last is still offered to be undone, or was undone just now. As long as it is,
@@ -91,20 +91,20 @@ impl<T> std::fmt::Debug for Lazy<'_, T> {
 impl View<'_> {
     /// Returns what the farm has chosen.
     #[must_use]
-    pub const fn practice(&self) -> &Practice {
-        &self.flock.practice
+    pub const fn settings(&self) -> &FarmSettings {
+        &self.flock.settings
     }
 
     /// Returns the units people read and type.
     #[must_use]
     pub const fn system(&self) -> System {
-        self.flock.practice.system
+        self.flock.settings.system
     }
 
     /// Returns how times and dates are written.
     #[must_use]
     pub const fn way(&self) -> Way {
-        self.region.way(self.flock.practice.clock)
+        self.region.way(self.flock.settings.clock)
     }
 
     /// Returns a fact that happens now, to be noted.
@@ -123,17 +123,17 @@ impl View<'_> {
     ///
     /// # Errors
     /// The reason of the first that may not.
-    pub fn allow(&self, notings: &[Noting]) -> Result<(), Refusal> {
-        self.allow_each(notings).map_err(|(_, refusal)| refusal)
+    pub fn validate(&self, notings: &[Noting]) -> Result<(), Rejection> {
+        self.allow_each(notings).map_err(|(_, rejection)| rejection)
     }
 
     /// Says whether facts may be noted one after the other.
     ///
     /// # Errors
     /// The place of the first that may not, and the reason.
-    pub fn allow_each(&self, notings: &[Noting]) -> Result<(), (usize, Refusal)> {
+    pub fn allow_each(&self, notings: &[Noting]) -> Result<(), (usize, Rejection)> {
         let facts = notings.iter().map(|noting| (noting.id, &noting.event, noting.at));
-        watch::allow_all(self.flock, self.book, facts, self.device, self.now)
+        watch::validate_all(self.flock, self.book, facts, self.device, self.now)
     }
 
     /// Returns the instant at which the wall clock that shows `moment` as it was noted shows `local`: this phone's own, if

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, LambId};
 use yeanling_core::reckon::gain::odd;
 use yeanling_core::units::{Mass, System};
-use yeanling_core::watch::allow;
+use yeanling_core::watch::validate;
 use yeanling_words::common::{mass, number, short_date};
 use yeanling_words::{errors, lamb as words, weighing};
 
@@ -187,7 +187,7 @@ pub(crate) fn asks_once(
     }
     let last = view.flock.lamb(lamb)?.weights.last()?;
     // What cannot be noted at all is refused with its own reason.
-    allow(view.flock, view.book, &Event::Weighed { lamb, mass: weighed }, view.now, view.now).ok()?;
+    validate(view.flock, view.book, &Event::Weighed { lamb, mass: weighed }, view.now, view.now).ok()?;
     if !odd((last.at, last.mass), (view.now, weighed)) {
         return None;
     }

@@ -2,14 +2,12 @@
 
 use std::sync::Arc;
 
-use yeanling_core::figures::Ahead;
-use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::birth_weight::Against;
 use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::chill::{Chill, Indoors};
 use yeanling_core::reckon::cold_lamb::Answer;
-use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::flock_figures::Figures;
 use yeanling_core::reckon::growth::Expected;
@@ -18,11 +16,13 @@ use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::condition::{Stage, System as Targets};
-use yeanling_core::reckon::season::ewe::Outlook;
+use yeanling_core::reckon::season::ewe::LambingForecast;
 use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::reckon::ten_point::Score;
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{Strength, passive_transfer, weaning};
+use yeanling_core::seasons::SeasonForecast;
+use yeanling_core::settings::FreezerLife;
 use yeanling_core::units::{Mass, TimeDelta, Volume};
 use yeanling_words::label;
 use yeanling_words::why::{self, LaborClock, Why};
@@ -37,7 +37,7 @@ use crate::view::View;
 #[derive(Clone, Debug, PartialEq)]
 pub enum Reason {
     /// What a newborn wants of first milk.
-    Milk(Want),
+    Milk(ColostrumTarget),
     /// When something is due for a ewe at work.
     Labor(LaborClock),
     /// What to have on the shelf.
@@ -60,7 +60,7 @@ pub enum Reason {
     /// When the first vaccine is due.
     Vaccine(Vaccine),
     /// When a ewe may lamb.
-    Outlook(Outlook),
+    LambingForecast(LambingForecast),
     /// What to do with a cold lamb, by its age as that is known.
     ColdLamb(Box<Answer>, cold_lamb::Age),
     /// What a birth weight means by its litter size alone.
@@ -83,13 +83,13 @@ pub enum Reason {
     /// How lambs are told side by side.
     Grown,
     /// How many births a night.
-    Nights(Arc<Ahead>),
+    Nights(Arc<SeasonForecast>),
     /// How many pens they take.
     PensWanted(Arc<Wanted>),
     /// The same under the name of one of several figures that share it.
     Of(&'static str, Box<Self>),
     /// The next feed of a lamb that wants so much.
-    NextFeed(Box<(Next, Want)>),
+    NextFeed(Box<(Next, ColostrumTarget)>),
     /// How long colostrum works at this age.
     Window(TimeDelta),
     /// What a bottle lamb takes on a day.
@@ -123,8 +123,8 @@ impl Reason {
     #[must_use]
     pub fn answer(&self, view: &View) -> Why {
         match self {
-            Self::Milk(want) => why::colostrum(want, view.system()),
-            Self::Labor(clock) => why::labor(*clock, view.practice(), view.now),
+            Self::Milk(target) => why::colostrum(target, view.system()),
+            Self::Labor(clock) => why::labor(*clock, view.settings(), view.now),
             Self::Shopping => why::shopping(),
             Self::BirthWeight(against) => why::against(against, view.system()),
             Self::Growth { birth_weight, weight, age, at } => {
@@ -132,13 +132,13 @@ impl Reason {
             }
             Self::Ring(window, state) => why::marking(window, *state),
             Self::Vaccine(vaccine) => why::vaccine(vaccine),
-            Self::Outlook(outlook) => why::outlook(outlook),
+            Self::LambingForecast(lambing_forecast) => why::lambing_forecast(lambing_forecast),
             Self::ColdLamb(answer, age) => {
                 why::cold_lamb(answer, &cold_lamb::old(*age, answer), view.system())
             }
             Self::BirthBand(band) => why::birth_weight(band, view.system()),
             Self::Mixing(mix) => why::mixing(mix, view.system()),
-            Self::Vigor(grade) => why::vigor(*grade, &view.practice().limits),
+            Self::Vigor(grade) => why::vigor(*grade, &view.settings().limits),
             Self::TenPoint(score) => why::ten_point(score),
 
             Self::Condition(by, stage) => why::condition(*by, *stage),

@@ -1,13 +1,13 @@
 //! A bag of colostrum: whether it is good, whether it still serves, how to thaw it.
 
-use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::passive_transfer::{self, Suggests};
 use yeanling_core::reckon::quality::{Grade, Keeps, Origin, Reading, Store, Thaw};
+use yeanling_core::settings::FreezerLife;
 
 use yeanling_core::units::Strength;
 
 use super::common::{number, span};
-use super::practice::freezer_life;
+use super::settings::freezer_life;
 
 /// Heads how good it is.
 pub const GOOD: &str = "Is it good?";

@@ -160,7 +160,7 @@ pub fn times(feeds: u8, times: &[String]) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::reckon::mixing::{MIX as RATE, made_up_to};
+    use yeanling_core::reckon::mixing::{MIX as RATE, sample_to};
 
     fn ml(milliliters: f64) -> Volume {
         Volume::from_milliliters(milliliters)
@@ -168,7 +168,7 @@ mod tests {
 
     #[test]
     fn the_trap_is_told_at_the_labels_own_rate() {
-        let liter = made_up_to(ml(1000.0), RATE).expect("in bounds");
+        let liter = sample_to(ml(1000.0), RATE).expect("in bounds");
         assert!(trap(&liter, System::Metric).contains("200 g added to 1 L of water is only 167 g/L"));
         let us = trap(&liter, System::Us);
         assert!(us.contains("26.7 oz added to 1 gallon of water is only 22.3 oz/gal"), "{us}");
@@ -176,7 +176,7 @@ mod tests {
 
     #[test]
     fn a_mix_is_told_in_the_farms_units() {
-        let mix = made_up_to(ml(375.0), RATE).expect("in bounds");
+        let mix = sample_to(ml(375.0), RATE).expect("in bounds");
         assert_eq!(mix_for(&mix, 3, System::Metric), "*375 ml* for 3 lambs, at 200 g/L");
         assert_eq!(
             how(&mix, System::Us),

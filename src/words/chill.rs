@@ -4,7 +4,7 @@ use yeanling_core::reckon::chill::{AtRisk, Chill, Indoors, Verdict};
 use yeanling_core::units::System;
 
 use super::common::{mass, number, temperature_both};
-use super::practice::chill_limit;
+use super::settings::chill_limit;
 
 /// Asks where the lambs are.
 pub const WHERE: &str = "The lambs are";
@@ -77,8 +77,8 @@ pub fn at_risk(reason: AtRisk, system: System) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::{ChillLimit, Housing};
     use yeanling_core::reckon::chill;
+    use yeanling_core::settings::{ChillLimit, Housing};
     use yeanling_core::units::{Rain, Speed, Temperature};
 
     fn outdoors(celsius: f64, meters: f64, millimeters: f64) -> Chill {

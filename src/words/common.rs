@@ -287,10 +287,10 @@ mod tests {
                 assert!(offered.as_milliliters() <= wanted.as_milliliters() + more, "{label} of {wanted:?}");
                 assert_eq!(offered.offered(system), offered, "{label} is offered as it is");
                 // Warmed or not, the first feed of a lamb is one number.
-                let first = colostrum::want(
+                let first = colostrum::target(
                     weight(grams),
-                    yeanling_core::practice::DayRule::Ahdb200,
-                    yeanling_core::practice::Housing::Outdoors,
+                    yeanling_core::settings::DayRule::Ahdb200,
+                    yeanling_core::settings::Housing::Outdoors,
                 );
                 if let Ok(first) = first {
                     check(volume(first.next_feed.offered(system), system), &label);

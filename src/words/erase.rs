@@ -1,6 +1,6 @@
 //! Erasing this phone's book.
 
-use super::hand_over::count;
+use super::share::count;
 
 /// The screen's name.
 pub const TITLE: &str = "Erase this book";

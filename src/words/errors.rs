@@ -2,7 +2,7 @@
 
 use yeanling_core::reckon::bottle::{MOST_IN_A_DAY, NoRow};
 use yeanling_core::reckon::colostrum::ONE_FEED;
-use yeanling_core::reckon::feeds::{ASSUMED, Guard, Refusal};
+use yeanling_core::reckon::feeds::{ASSUMED, Guard, Rejection};
 use yeanling_core::units::{Length, Mass, NotInALamb, OutOfBounds, System, Volume, Why};
 
 mod limit;
@@ -160,11 +160,11 @@ pub fn lamb_temperature(error: &NotInALamb) -> String {
 /// Returns why a feed is refused, and what to give instead.
 ///
 /// What is taught is the feed of 50 ml/kg and the day of 200 ml/kg, never the guards that stand above them.
-pub fn refusal(refusal: &Refusal, system: System) -> String {
-    match refusal {
-        Refusal::NotAVolume(error) => feed(error, system),
-        Refusal::NotAWeight(error) => weight(error, system),
-        Refusal::TooMuchAtOnce { given, most, weight, guard } => {
+pub fn rejection(rejection: &Rejection, system: System) -> String {
+    match rejection {
+        Rejection::NotAVolume(error) => feed(error, system),
+        Rejection::NotAWeight(error) => weight(error, system),
+        Rejection::TooMuchAtOnce { given, most, weight, guard } => {
             let given = volume_as_given(*given, system);
             match guard {
                 Guard::FirstWeek => format!(
@@ -180,7 +180,7 @@ pub fn refusal(refusal: &Refusal, system: System) -> String {
                 ),
             }
         }
-        Refusal::TooMuchInADay { would_be, most, weight, guard } => {
+        Rejection::TooMuchInADay { would_be, most, weight, guard } => {
             let would_be = volume_as_given(*would_be, system);
             match guard {
                 Guard::FirstWeek => format!(
@@ -270,7 +270,7 @@ mod tests {
         let volume = Volume::from_milliliters;
         let weight = kilograms.map(Mass::from_kilograms);
         let check = feeds::check(volume(milliliters), weight, TimeDelta::days(days), volume(before));
-        refusal(&check.expect_err("refused"), System::Metric)
+        rejection(&check.expect_err("refused"), System::Metric)
     }
 
     #[test]

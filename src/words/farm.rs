@@ -1,11 +1,11 @@
 //! The Farm tab: the farm's choices, its book, and the program itself.
 
-use yeanling_core::practice::Practice;
+use yeanling_core::settings::FarmSettings;
 
-use super::practice::{breed_type, system};
+use super::settings::{breed_type, system};
 
 /// Leads to the farm's choices.
-pub const SETTINGS: &str = super::practice::TITLE;
+pub const SETTINGS: &str = super::settings::TITLE;
 /// Says that the book was never backed up.
 pub const NO_BACKUP: &str = "Never backed up: a lost phone is a lost book";
 /// Says that the only copy of it is on this phone.
@@ -32,10 +32,10 @@ pub fn version(version: &str) -> String {
 }
 
 /// Returns the farm's choices in a few words: "High Moor · kg, ml, °C · hair sheep".
-pub fn settings(practice: &Practice) -> String {
-    let name = practice.farm_name.trim();
+pub fn settings(settings: &FarmSettings) -> String {
+    let name = settings.farm_name.trim();
     let name = (!name.is_empty()).then_some(name);
-    let told = name.into_iter().chain([system(practice.system), breed_type(practice.breed_type).0]);
+    let told = name.into_iter().chain([system(settings.system), breed_type(settings.breed_type).0]);
     told.collect::<Vec<_>>().join(" · ")
 }
 
@@ -50,9 +50,9 @@ mod tests {
 
     #[test]
     fn the_farm_is_told_by_its_name_and_its_units() {
-        let mut practice = Practice::default();
-        assert_eq!(settings(&practice), "kg, ml, °C · any sheep");
-        practice.farm_name = " High Moor ".to_owned();
-        assert_eq!(settings(&practice), "High Moor · kg, ml, °C · any sheep");
+        let mut chosen = FarmSettings::default();
+        assert_eq!(settings(&chosen), "kg, ml, °C · any sheep");
+        chosen.farm_name = " High Moor ".to_owned();
+        assert_eq!(settings(&chosen), "High Moor · kg, ml, °C · any sheep");
     }
 }

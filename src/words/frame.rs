@@ -11,7 +11,7 @@ pub const WATCH: &str = "Watch";
 /// All animals.
 pub const FLOCK: &str = "Flock";
 /// What lies ahead, and what was.
-pub const SEASON: &str = super::ahead::TITLE;
+pub const SEASON: &str = super::season_forecast::TITLE;
 /// What can be read, and what can be worked out.
 pub const HELP: &str = super::help::TITLE;
 /// The farm's choices and its book.

@@ -62,7 +62,7 @@ pub fn head(number: &str, unit: &str) -> String {
 
 /// Tells the chart of the first day in words.
 pub fn milk_label(given: &str, wants: &[(i64, String)]) -> String {
-    let wants: Vec<String> = wants.iter().map(|(hours, want)| format!("{want} by {hours} h")).collect();
+    let wants: Vec<String> = wants.iter().map(|(hours, target)| format!("{target} by {hours} h")).collect();
     format!("Chart of the first 24 hours. Given by hand so far: {given}. Wanted: {}.", wants.join(", "))
 }
 

@@ -10,13 +10,13 @@ pub mod tube;
 
 pub use topics::{SHELVES, Topic};
 
-use yeanling_core::practice::{LaborLimits, Practice};
 use yeanling_core::reckon::colostrum::{FIRST_SIX_HOURS, ONE_FEED, day_figure};
 use yeanling_core::reckon::ten_point::Sign;
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::settings::{FarmSettings, LaborLimits};
 
 use super::common::{minutes, per_weight};
-use super::practice::day_rule;
+use super::settings::day_rule;
 use super::{cold_lamb, why};
 
 /// The screen's name.
@@ -94,10 +94,10 @@ pub const SOURCES: &str = "Every source";
 pub type Sourced = (String, &'static str);
 
 /// Returns a newborn's first day in eight steps, with the farm's own figures.
-pub fn first_day(practice: &Practice) -> Vec<Sourced> {
-    let limits = &practice.limits;
+pub fn first_day(settings: &FarmSettings) -> Vec<Sourced> {
+    let limits = &settings.limits;
     let per_kilogram =
-        |figure: yeanling_core::reckon::PerKilogram| per_weight(figure.as_milliliters(), practice.system);
+        |figure: yeanling_core::reckon::PerKilogram| per_weight(figure.as_milliliters(), settings.system);
     vec![
         (
             "*Breathing?* Clear its nose and mouth. Then let the ewe lick it dry.".to_owned(),
@@ -135,10 +135,10 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
             format!(
                 "*By 6 h* {} together, *by 24 h* {}, in 4 or 5 feeds. {} is the colostrum deadline.",
                 per_kilogram(FIRST_SIX_HOURS),
-                per_kilogram(day_figure(practice.day_rule)),
+                per_kilogram(day_figure(settings.day_rule)),
                 minutes(limits.last_call_minutes)
             ),
-            day_source(practice),
+            day_source(settings),
         ),
         (
             "*Look again* after each round: belly full, warm, with its dam. Go on until it feeds by itself."
@@ -148,9 +148,9 @@ pub fn first_day(practice: &Practice) -> Vec<Sourced> {
     ]
 }
 
-fn day_source(practice: &Practice) -> &'static str {
-    use yeanling_core::practice::DayRule;
-    match practice.day_rule {
+fn day_source(settings: &FarmSettings) -> &'static str {
+    use yeanling_core::settings::DayRule;
+    match settings.day_rule {
         DayRule::Ahdb200 => "Bond 2020; AHDB; Irish Farmers Journal",
         DayRule::Ruma210 => "Bond 2020; RUMA; Irish Farmers Journal",
         DayRule::TenPercent => "Bond 2020; hobby press, half the guidance; Irish Farmers Journal",
@@ -158,8 +158,8 @@ fn day_source(practice: &Practice) -> &'static str {
 }
 
 /// Says by which rule the steps are told.
-pub fn by_rule(practice: &Practice) -> String {
-    format!("Told by your farm’s rule: {}. Change it in Farm settings.", day_rule(practice.day_rule).0)
+pub fn by_rule(settings: &FarmSettings) -> String {
+    format!("Told by your farm’s rule: {}. Change it in Farm settings.", day_rule(settings.day_rule).0)
 }
 
 /// The signs that a lamb has fed.
@@ -208,7 +208,7 @@ pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
 }
 
 /// Returns when to call the vet about a lamb.
-pub fn vet_lamb(practice: &Practice) -> Vec<String> {
+pub fn vet_lamb(settings: &FarmSettings) -> Vec<String> {
     vec![
         "*Colder than 37 °C (98.6 °F)* and older than 5 hours when it got cold, or of unknown age: call before you warm \
          it."
@@ -221,7 +221,7 @@ pub fn vet_lamb(practice: &Practice) -> Vec<String> {
         "*A navel or a joint* that is hot and swollen (joint ill).".to_owned(),
         format!(
             "*No colostrum* by the colostrum deadline ({}), and you cannot get it in.",
-            minutes(practice.limits.last_call_minutes)
+            minutes(settings.limits.last_call_minutes)
         ),
     ]
 }
@@ -261,12 +261,12 @@ pub fn sources_of(subject: &str, count: usize) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::DayRule;
+    use yeanling_core::settings::DayRule;
 
     #[test]
     fn the_first_day_is_eight_steps_told_by_the_farms_own_figures() {
-        let practice = Practice { day_rule: DayRule::Ruma210, ..Practice::default() };
-        let steps = first_day(&practice);
+        let settings = FarmSettings { day_rule: DayRule::Ruma210, ..FarmSettings::default() };
+        let steps = first_day(&settings);
         assert_eq!(steps.len(), 8);
         assert!(steps.iter().any(|(step, _)| step.contains("*by 24 h* 210 ml/kg")));
         assert!(steps.iter().any(|(step, _)| step.contains("seen it by 1 h")));
@@ -309,7 +309,7 @@ mod tests {
     fn every_red_sign_of_a_lamb_is_told_and_a_fever_is_read_twice() {
         // Source: UK hypothermia sheet, Eales et al. 1982 and 1984, AHDB; the second reading is ours.
         tells(
-            &vet_lamb(&Practice::default()),
+            &vet_lamb(&FarmSettings::default()),
             &[
                 "colder than 37 °c (98.6 °f)",
                 "less than 0.5 °c (0.9 °f) gained",

@@ -4,8 +4,8 @@ use yeanling_core::book::Item;
 use yeanling_core::flock::Batch;
 use yeanling_core::units::{Amount, Moment, System, Volume};
 
-use super::ahead::away;
 use super::common::{date, number, volume};
+use super::season_forecast::away;
 use super::stores;
 
 /// The screen's name.

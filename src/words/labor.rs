@@ -1,6 +1,6 @@
 //! The words around lambing: signs, what shows, what a hand finds, and what each asks for.
 
-use yeanling_core::book::{Awaited, Found, Lie, Part, Sign};
+use yeanling_core::book::{Awaited, Found, Part, Presentation, Sign};
 use yeanling_core::flock::Saw;
 use yeanling_core::reckon::labor::Needs;
 use yeanling_core::units::Moment;
@@ -38,90 +38,96 @@ pub const fn part(part: Part) -> &'static str {
 }
 
 /// Every lie, the good one first.
-pub const LIES: [Lie; 14] = [
-    Lie::Normal,
-    Lie::OneLegBack,
-    Lie::BothLegsBack,
-    Lie::HeadBack,
-    Lie::HeadDown,
-    Lie::ElbowsLocked,
-    Lie::HindFeetFirst,
-    Lie::TailFirst,
-    Lie::TwoTangled,
-    Lie::UpsideDown,
-    Lie::Crosswise,
-    Lie::TooBig,
-    Lie::Deformed,
-    Lie::Dead,
+pub const LIES: [Presentation; 14] = [
+    Presentation::Normal,
+    Presentation::OneLegBack,
+    Presentation::BothLegsBack,
+    Presentation::HeadBack,
+    Presentation::HeadDown,
+    Presentation::ElbowsLocked,
+    Presentation::HindFeetFirst,
+    Presentation::TailFirst,
+    Presentation::TwoTangled,
+    Presentation::UpsideDown,
+    Presentation::Crosswise,
+    Presentation::TooBig,
+    Presentation::Deformed,
+    Presentation::Dead,
 ];
 
 /// Returns how a lamb lies.
-pub const fn lie(lie: Lie) -> &'static str {
+pub const fn lie(lie: Presentation) -> &'static str {
     match lie {
-        Lie::Normal => "Two feet and nose",
-        Lie::OneLegBack => "One leg back",
-        Lie::BothLegsBack => "Both legs back",
-        Lie::HeadBack => "Head turned back",
-        Lie::HeadDown => "Head tucked down",
-        Lie::ElbowsLocked => "Elbows locked",
-        Lie::HindFeetFirst => "Hind feet first",
-        Lie::TailFirst => "Tail first",
-        Lie::Crosswise => "Crosswise",
-        Lie::TwoTangled => "Two tangled",
-        Lie::TooBig => "Too big",
-        Lie::UpsideDown => "Upside down",
-        Lie::Deformed => "Deformed",
-        Lie::Dead => "Dead",
+        Presentation::Normal => "Two feet and nose",
+        Presentation::OneLegBack => "One leg back",
+        Presentation::BothLegsBack => "Both legs back",
+        Presentation::HeadBack => "Head turned back",
+        Presentation::HeadDown => "Head tucked down",
+        Presentation::ElbowsLocked => "Elbows locked",
+        Presentation::HindFeetFirst => "Hind feet first",
+        Presentation::TailFirst => "Tail first",
+        Presentation::Crosswise => "Crosswise",
+        Presentation::TwoTangled => "Two tangled",
+        Presentation::TooBig => "Too big",
+        Presentation::UpsideDown => "Upside down",
+        Presentation::Deformed => "Deformed",
+        Presentation::Dead => "Dead",
     }
 }
 
 /// Returns the name of a lie's drawing in `lies.svg`.
-pub const fn drawing(lie: Lie) -> &'static str {
+pub const fn drawing(lie: Presentation) -> &'static str {
     match lie {
-        Lie::Normal => "normal",
-        Lie::OneLegBack => "one-leg-back",
-        Lie::BothLegsBack => "both-legs-back",
-        Lie::HeadBack => "head-back",
-        Lie::HeadDown => "head-down",
-        Lie::ElbowsLocked => "elbows-locked",
-        Lie::HindFeetFirst => "hind-feet-first",
-        Lie::TailFirst => "tail-first",
-        Lie::Crosswise => "crosswise",
-        Lie::TwoTangled => "two-tangled",
-        Lie::TooBig => "too-big",
-        Lie::UpsideDown => "upside-down",
-        Lie::Deformed => "deformed",
-        Lie::Dead => "dead",
+        Presentation::Normal => "normal",
+        Presentation::OneLegBack => "one-leg-back",
+        Presentation::BothLegsBack => "both-legs-back",
+        Presentation::HeadBack => "head-back",
+        Presentation::HeadDown => "head-down",
+        Presentation::ElbowsLocked => "elbows-locked",
+        Presentation::HindFeetFirst => "hind-feet-first",
+        Presentation::TailFirst => "tail-first",
+        Presentation::Crosswise => "crosswise",
+        Presentation::TwoTangled => "two-tangled",
+        Presentation::TooBig => "too-big",
+        Presentation::UpsideDown => "upside-down",
+        Presentation::Deformed => "deformed",
+        Presentation::Dead => "dead",
     }
 }
 
 /// Returns what to do for a lamb that lies so, in a line. Common practice, no source; a vet teaches the hand.
-pub const fn what_to_do(lie: Lie) -> &'static str {
+pub const fn what_to_do(lie: Presentation) -> &'static str {
     match lie {
-        Lie::Normal => "She can do it. Give her time.",
-        Lie::OneLegBack => "Push it back in between contractions, cup the hoof, bring the leg forward.",
-        Lie::BothLegsBack => {
+        Presentation::Normal => "She can do it. Give her time.",
+        Presentation::OneLegBack => {
+            "Push it back in between contractions, cup the hoof, bring the leg forward."
+        }
+        Presentation::BothLegsBack => {
             "Push it back gently in between contractions, bring one leg forward, then the other."
         }
-        Lie::HeadBack => {
+        Presentation::HeadBack => {
             "Push it back in between contractions, bring the nose round. A head that does not come is the vet’s."
         }
-        Lie::HeadDown => "Push it back in between contractions, lift the nose over the edge of the pelvis.",
-        Lie::ElbowsLocked => {
+        Presentation::HeadDown => {
+            "Push it back in between contractions, lift the nose over the edge of the pelvis."
+        }
+        Presentation::ElbowsLocked => {
             "Push it back a little, ease one elbow over the edge of the pelvis, then the other."
         }
-        Lie::HindFeetFirst => "Pull straight out, then down, and be quick once the hips are through.",
-        Lie::TailFirst => {
+        Presentation::HindFeetFirst => {
+            "Pull straight out, then down, and be quick once the hips are through."
+        }
+        Presentation::TailFirst => {
             "Push it back in between contractions, cup each hind hoof, bring both legs up, then out hind feet first."
         }
-        Lie::Crosswise => "Call your vet. Do not pull.",
-        Lie::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
-        Lie::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
-        Lie::UpsideDown => {
+        Presentation::Crosswise => "Call your vet. Do not pull.",
+        Presentation::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
+        Presentation::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
+        Presentation::UpsideDown => {
             "Push it back in between contractions, turn it over. If it does not turn, it is the vet’s."
         }
-        Lie::Deformed => "Call your vet. Do not pull.",
-        Lie::Dead => "Call your vet. Gloves, plenty of lubricant: what killed it may harm people.",
+        Presentation::Deformed => "Call your vet. Do not pull.",
+        Presentation::Dead => "Call your vet. Gloves, plenty of lubricant: what killed it may harm people.",
     }
 }
 
@@ -137,7 +143,7 @@ pub const fn needs(needs: Needs) -> &'static str {
 /// Returns what a hand found.
 pub const fn found(found: Found) -> &'static str {
     match found {
-        Found::NeckTight => "Cervix not open",
+        Found::CervixClosed => "Cervix not open",
         Found::NothingYet => "Open, no lamb in reach",
         Found::Empty => "No further lamb",
         Found::Lamb(how) => lie(how),

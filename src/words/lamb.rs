@@ -1,7 +1,7 @@
 //! One lamb.
 
 use yeanling_core::flock::{Flock, Lamb};
-use yeanling_core::practice::Limits;
+use yeanling_core::settings::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Hold, hold_milk};
 
@@ -291,7 +291,7 @@ pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
         born_at(&day_and_clock(lamb.born, now)),
     ];
     parts.extend(lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe))));
-    parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.practice.system))));
+    parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.settings.system))));
     parts.join(" · ")
 }
 
@@ -362,8 +362,8 @@ pub fn dam(ewe: &str) -> String {
 }
 
 /// Returns what was given by hand of the day's want.
-pub fn given(given: &str, want: &str) -> String {
-    format!("{given} of {want} given by hand")
+pub fn given(given: &str, target: &str) -> String {
+    format!("{given} of {target} given by hand")
 }
 
 /// Returns the word on the button of a bottle feed: "Fed 195".

@@ -4,7 +4,7 @@ use yeanling_core::book::{BirthDay, Castration, Departure, Life, NoBirthDay, Rou
 use yeanling_core::flock::{Flock, Left};
 use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::units::{Moment, System};
-use yeanling_core::watch::{LifeRefusal, Product, Withheld};
+use yeanling_core::watch::{LifeRejection, Product, Withdrawal};
 
 use super::animals;
 use super::common::{date, day_and_clock, long_date, mass, number, short_date, typed};
@@ -211,7 +211,7 @@ pub fn birth_day(born: BirthDay) -> String {
 }
 
 /// Returns what is withheld and until when: "Meat withdrawal: until 12 Mar 14:30 (Drench)".
-pub fn withheld(product: Product, held: &Withheld, now: Moment) -> String {
+pub fn withdrawal(product: Product, held: &Withdrawal, now: Moment) -> String {
     let what = match product {
         Product::Meat => "Meat",
         Product::Milk => "Milk",
@@ -255,39 +255,39 @@ pub fn no_birth_day(error: &NoBirthDay) -> String {
 }
 
 /// Returns why something of a life cannot be noted.
-pub fn refusal(refusal: &LifeRefusal, now: Moment, system: System) -> String {
+pub fn rejection(rejection: &LifeRejection, now: Moment, system: System) -> String {
     let when = |at: Moment| day_and_clock(at, now);
-    match refusal {
-        LifeRefusal::TagWorn { tag, .. } => {
+    match rejection {
+        LifeRejection::TagWorn { tag, .. } => {
             format!("Tag {tag} is on another live animal. Use another tag or merge the two.")
         }
-        LifeRefusal::AlreadyDead { died } => {
+        LifeRejection::AlreadyDead { died } => {
             format!("Its death is noted already ({}). Change that entry if it is wrong.", when(*died))
         }
-        LifeRefusal::NotDead => "Its death is not noted. Note it first.".to_owned(),
-        LifeRefusal::AfterLeft { at, left } => {
+        LifeRejection::NotDead => "Its death is not noted. Note it first.".to_owned(),
+        LifeRejection::AfterLeft { at, left } => {
             format!("It left at {}, so this cannot be at {}.", when(*left), when(*at))
         }
-        LifeRefusal::WithHer => "It is already with this ewe.".to_owned(),
-        LifeRefusal::WrongSex => {
+        LifeRejection::WithHer => "It is already with this ewe.".to_owned(),
+        LifeRejection::WrongSex => {
             "That does not fit its sex. If the sex is wrong, change the birth entry.".to_owned()
         }
-        LifeRefusal::TooYoungToKeep { from } => {
+        LifeRejection::TooYoungToKeep { from } => {
             format!("She counts as a lamb until {}. You can keep her for breeding after that.", when(*from))
         }
-        LifeRefusal::Kept => "She is already kept for breeding.".to_owned(),
-        LifeRefusal::BirthYear { given, least, most } => {
+        LifeRejection::Kept => "She is already kept for breeding.".to_owned(),
+        LifeRejection::BirthYear { given, least, most } => {
             format!("{given} is out of range. Enter {least} to {most}, and no day to come.")
         }
-        LifeRefusal::TooManyDays { given, most } => {
+        LifeRejection::TooManyDays { given, most } => {
             format!("{given} days is out of range. Enter 0 to {most}.")
         }
-        LifeRefusal::KeepMark { most } => format!("Enter 1 to {most}, or leave it blank."),
-        LifeRefusal::Withheld(held) => format!(
+        LifeRejection::KeepMark { most } => format!("Enter 1 to {most}, or leave it blank."),
+        LifeRejection::Withdrawal(held) => format!(
             "{}. Do not sell or slaughter until then. Where your law allows it, choose “Sold, buyer told of the withdrawal in writing”.",
-            withheld(Product::Meat, held, now).replace('*', "")
+            withdrawal(Product::Meat, held, now).replace('*', "")
         ),
-        LifeRefusal::Growth { before, at, grams_a_day } => format!(
+        LifeRejection::Growth { before, at, grams_a_day } => format!(
             "It weighed {} at {}. That would be {} g a day, more than any lamb. If the other weight is wrong, change that one.",
             mass(*before, system),
             when(*at),

@@ -10,9 +10,9 @@ mod unusual;
 use std::fs;
 use std::path::{Path, PathBuf};
 
-use yeanling_core::book::{EweId, LambId, Lie, Part};
-use yeanling_core::practice::{Limit, Practice};
+use yeanling_core::book::{EweId, LambId, Part, Presentation};
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::settings::{FarmSettings, Limit};
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
 
@@ -22,19 +22,19 @@ use super::why::LaborClock;
 use super::{help, watch, why};
 
 /// Returns a limit as it is told.
-fn told(practice: &Practice, limit: Limit) -> String {
-    span(unusual::length(practice, limit))
+fn told(settings: &FarmSettings, limit: Limit) -> String {
+    span(unusual::length(settings, limit))
 }
 
 /// Returns the texts that tell a limit, each with its name.
-fn texts(practice: &Practice, limit: Limit) -> Vec<(&'static str, String)> {
-    let first_day = ("a newborn's first day", first_day(practice));
-    let clocks = ("around lambing", help::lambing::clocks(&practice.labor, &practice.stay).join(" "));
-    let ewe = ("when to call the vet, the ewe", help::vet_ewe(&practice.labor).join(" "));
-    let lamb = ("when to call the vet, the lamb", help::vet_lamb(practice).join(" "));
-    let because = |task| ("why?", why_labor(practice, task));
+fn texts(settings: &FarmSettings, limit: Limit) -> Vec<(&'static str, String)> {
+    let first_day = ("a newborn's first day", first_day(settings));
+    let clocks = ("around lambing", help::lambing::clocks(&settings.labor, &settings.stay).join(" "));
+    let ewe = ("when to call the vet, the ewe", help::vet_ewe(&settings.labor).join(" "));
+    let lamb = ("when to call the vet, the lamb", help::vet_lamb(settings).join(" "));
+    let because = |task| ("why?", why_labor(settings, task));
     match limit {
-        Limit::Up => vec![first_day, ("why?", why_vigor(practice))],
+        Limit::Up => vec![first_day, ("why?", why_vigor(settings))],
         Limit::Help | Limit::Red | Limit::NavelAgain => vec![first_day],
         Limit::LastCall => vec![first_day, lamb],
         Limit::Look => vec![clocks, because(EweTask::Look)],
@@ -48,12 +48,12 @@ fn texts(practice: &Practice, limit: Limit) -> Vec<(&'static str, String)> {
             ]
         }
         Limit::Progress => vec![clocks, because(EweTask::Progress)],
-        Limit::Neck => vec![clocks, ewe, because(EweTask::NeckTight)],
+        Limit::Neck => vec![clocks, ewe, because(EweTask::CervixClosed)],
         Limit::PutRight => vec![
             clocks,
             ewe,
             because(EweTask::PutRight { trouble: Trouble::Helped }),
-            because(EweTask::PutRight { trouble: Trouble::Lies(Lie::HeadBack) }),
+            because(EweTask::PutRight { trouble: Trouble::Lies(Presentation::HeadBack) }),
         ],
         Limit::NextLamb => vec![clocks, because(EweTask::NextLamb { check: false })],
         Limit::NextCheck => vec![clocks, ewe, because(EweTask::NextLamb { check: true })],
@@ -65,20 +65,20 @@ fn texts(practice: &Practice, limit: Limit) -> Vec<(&'static str, String)> {
     }
 }
 
-fn first_day(practice: &Practice) -> String {
-    help::first_day(practice).into_iter().map(|(step, _)| step).collect::<Vec<_>>().join(" ")
+fn first_day(settings: &FarmSettings) -> String {
+    help::first_day(settings).into_iter().map(|(step, _)| step).collect::<Vec<_>>().join(" ")
 }
 
-fn why_labor(practice: &Practice, task: EweTask) -> String {
+fn why_labor(settings: &FarmSettings, task: EweTask) -> String {
     let now = Moment::from_unix_milliseconds(1_772_000_000_000, 0);
-    let why = why::labor(LaborClock { task, since: now, due: now, late: now }, practice, now);
+    let why = why::labor(LaborClock { task, since: now, due: now, late: now }, settings, now);
     let lines = [vec![why.rule], why.others, why.caution].concat();
     lines.join(" ")
 }
 
-fn why_vigor(practice: &Practice) -> String {
+fn why_vigor(settings: &FarmSettings) -> String {
     let grades = FourGrade::ALL.into_iter().map(|grade| {
-        let why = why::vigor(grade, &practice.limits);
+        let why = why::vigor(grade, &settings.limits);
         [why.working, vec![why.rule], why.caution].concat().join(" ")
     });
     grades.collect::<Vec<_>>().join(" ")
@@ -96,11 +96,11 @@ const EWE_TASKS: [EweTask; 16] = [
     EweTask::HandCheck { step_in: false },
     EweTask::HandCheck { step_in: true },
     EweTask::Progress,
-    EweTask::NeckTight,
+    EweTask::CervixClosed,
     EweTask::PutRight { trouble: Trouble::Helped },
     EweTask::PutRight { trouble: Trouble::Shows(Part::Tail) },
-    EweTask::PutRight { trouble: Trouble::Lies(Lie::HeadBack) },
-    EweTask::PutRight { trouble: Trouble::Lies(Lie::Crosswise) },
+    EweTask::PutRight { trouble: Trouble::Lies(Presentation::HeadBack) },
+    EweTask::PutRight { trouble: Trouble::Lies(Presentation::Crosswise) },
     EweTask::NextLamb { check: false },
     EweTask::NextLamb { check: true },
     EweTask::Afterbirth { vet: false, hanging: false },
@@ -143,8 +143,8 @@ fn tasks() -> impl Iterator<Item = String> {
 
 /// What no text may hold once a limit is set: the figures Yeanling starts with, as they are told.
 fn defaults() -> Vec<String> {
-    let practice = Practice::default();
-    let mut told: Vec<String> = every_limit().map(|limit| told(&practice, limit)).collect();
+    let settings = FarmSettings::default();
+    let mut told: Vec<String> = every_limit().map(|limit| told(&settings, limit)).collect();
     told.extend(
         ["60 min", "24 h", "48 h", "72 h", "an hour", "half an hour", "for hours"].map(str::to_owned),
     );
@@ -191,10 +191,10 @@ fn own(text: &str) -> String {
 
 #[test]
 fn every_limit_is_told_as_the_farm_has_set_it() {
-    let practice = unusual::first();
+    let settings = unusual::first();
     for limit in every_limit() {
-        let figure = told(&practice, limit);
-        for (name, text) in texts(&practice, limit) {
+        let figure = told(&settings, limit);
+        for (name, text) in texts(&settings, limit) {
             assert!(holds(&text, &figure), "{limit:?} is {figure}, which {name} does not say: {text}");
         }
     }
@@ -202,10 +202,10 @@ fn every_limit_is_told_as_the_farm_has_set_it() {
 
 #[test]
 fn no_text_holds_a_figure_that_the_farm_has_changed() {
-    let practice = unusual::first();
+    let settings = unusual::first();
     let mut all: Vec<String> = tasks().collect();
-    all.extend(every_limit().flat_map(|limit| texts(&practice, limit)).map(|(_, text)| text));
-    all.extend(EWE_TASKS.into_iter().map(|task| why_labor(&practice, task)));
+    all.extend(every_limit().flat_map(|limit| texts(&settings, limit)).map(|(_, text)| text));
+    all.extend(EWE_TASKS.into_iter().map(|task| why_labor(&settings, task)));
     for text in all {
         let own = own(&text);
         for figure in defaults() {

@@ -1,11 +1,11 @@
 //! Rings, tags and vaccine. Wherever a law stands behind a line, it says when it was read, and "check local rules".
 
-use yeanling_core::practice::DamsVaccinated;
 use yeanling_core::reckon::marking::{READ_IN, RingState, TagRule, Vaccine, Window};
+use yeanling_core::settings::DamsVaccinated;
 use yeanling_core::terms::Ring;
 
 use super::common::span;
-use super::practice::ring_rule;
+use super::settings::ring_rule;
 
 /// Says that the farm uses no rings.
 pub const NO_RINGS: &str = "Rings: none on this farm. Farm settings has the choice.";
@@ -126,8 +126,8 @@ pub fn vaccine_of(due: &Vaccine, days: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::{RingRule, Rings};
     use yeanling_core::reckon::marking;
+    use yeanling_core::settings::{RingRule, Rings};
     use yeanling_core::units::TimeDelta;
 
     fn told(rule: RingRule) -> String {
@@ -169,8 +169,8 @@ mod tests {
         let both = Rings { rule: RingRule::Germany, tails: true, ram_lambs: true };
         assert!(marking::ring(both, Ring::Castration).is_none());
         assert!(ring_rule(RingRule::Germany).1.contains("castration rings banned"));
-        assert!(super::super::practice::rings(both).ends_with("castration rings are banned there"));
-        assert!(!super::super::practice::rings(Rings { ram_lambs: false, ..both }).contains("banned"));
+        assert!(super::super::settings::rings(both).ends_with("castration rings are banned there"));
+        assert!(!super::super::settings::rings(Rings { ram_lambs: false, ..both }).contains("banned"));
     }
 
     #[test]

@@ -1,12 +1,14 @@
 //! What was noted, in a line each, and the words of every choice that can be noted.
 
-use yeanling_core::book::{Belly, Care, Cause, Ease, Event, GroupId, Item, Milk, Ring, Sex, VigorScale, Way};
+use yeanling_core::book::{
+    Belly, Care, Cause, Event, GroupId, Item, LambingEase, Milk, Ring, Sex, VigorScale, Way,
+};
 use yeanling_core::flock::Flock;
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, typed, volume_as_given};
-use super::{animals, danger, illness, labor, life, practice, season, stores, watch};
+use super::{animals, danger, illness, labor, life, season, settings, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -121,7 +123,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))
         }
         Event::Amended { .. } => "An entry was changed".to_owned(),
-        Event::Struck { .. } => "An entry was deleted".to_owned(),
+        Event::Deleted { .. } => "An entry was deleted".to_owned(),
         Event::Restored { .. } => "An entry was restored".to_owned(),
         Event::Unread(_) => "Written by a newer version; kept as it is".to_owned(),
     }
@@ -150,55 +152,61 @@ fn goods(item: Item, amount: Amount, system: System) -> String {
 fn chose(choice: &Choice, system: System) -> String {
     match choice {
         Choice::FarmName(name) => format!("Farm called {name}"),
-        Choice::System(system) => format!("Units: {}", practice::system(*system)),
-        Choice::Clock(clock) => format!("Clock: {}", practice::clock(*clock)),
-        Choice::DayRule(rule) => format!("Colostrum by {}", practice::day_rule(*rule).0),
-        Choice::Housing(housing) => format!("Newborns {}", practice::housing(*housing)),
-        Choice::BottleTable(table) => format!("Bottle by {}", practice::bottle_table(*table).0),
+        Choice::System(system) => format!("Units: {}", settings::system(*system)),
+        Choice::Clock(clock) => format!("Clock: {}", settings::clock(*clock)),
+        Choice::DayRule(rule) => format!("Colostrum by {}", settings::day_rule(*rule).0),
+        Choice::Housing(housing) => format!("Newborns {}", settings::housing(*housing)),
+        Choice::BottleTable(table) => format!("Bottle by {}", settings::bottle_table(*table).0),
         Choice::Limits(_) => "Alert times changed".to_owned(),
         Choice::LaborLimits(_) => "Alert times around lambing changed".to_owned(),
         Choice::PenStay(_) => "Stay in the pens changed".to_owned(),
-        Choice::FreezerLife(life) => format!("Frozen colostrum keeps {}", practice::freezer_life(*life).0),
-        Choice::PowderRate(rate) => format!("Powder at {}", practice::rate(*rate, system)),
-        Choice::PowderRule(rule) => format!("Powder to weaning by {}", practice::powder_rule(*rule).0),
-        Choice::WeaningRule(rule) => format!("Weaning by {}", practice::weaning_rule(*rule).0),
-        Choice::BreedMeans(means) => format!("Birth weights: {}", practice::breed_means(*means).0),
-        Choice::KeepMarks(_) => "Cull rules changed".to_owned(),
+        Choice::FreezerLife(life) => format!("Frozen colostrum keeps {}", settings::freezer_life(*life).0),
+        Choice::PowderRate(rate) => format!("Powder at {}", settings::rate(*rate, system)),
+        Choice::PowderRule(rule) => format!("Powder to weaning by {}", settings::powder_rule(*rule).0),
+        Choice::WeaningRule(rule) => format!("Weaning by {}", settings::weaning_rule(*rule).0),
+        Choice::BreedMeans(means) => format!("Birth weights: {}", settings::breed_means(*means).0),
+        Choice::CullRules(_) => "Cull rules changed".to_owned(),
         Choice::VetPhone(number) => super::vet::noted(number, false),
         Choice::VetNightPhone(number) => super::vet::noted(number, true),
-        Choice::BreedType(breed) => format!("Carried as {}", practice::breed_type(*breed).0),
-        Choice::Vigor(scale) => format!("Vigor on {}", practice::vigor(*scale).0),
-        Choice::ChillLimit(limit) => format!("Chill by {}", practice::chill_limit(*limit).0),
-        Choice::Rings(rings) => format!("Rings: {}", practice::rings(*rings)),
-        Choice::DamsVaccinated(vaccinated) => practice::dams_vaccinated(*vaccinated).to_owned(),
+        Choice::BreedType(breed) => format!("Carried as {}", settings::breed_type(*breed).0),
+        Choice::Vigor(scale) => format!("Vigor on {}", settings::vigor(*scale).0),
+        Choice::ChillLimit(limit) => format!("Chill by {}", settings::chill_limit(*limit).0),
+        Choice::Rings(rings) => format!("Rings: {}", settings::rings(*rings)),
+        Choice::DamsVaccinated(vaccinated) => settings::dams_vaccinated(*vaccinated).to_owned(),
     }
 }
 
 /// Every grade of birth ease, in order.
-pub const EASES: [Ease; 6] =
-    [Ease::Alone, Ease::SlightByHand, Ease::HardByHand, Ease::Vet, Ease::Surgery, Ease::PlannedSurgery];
+pub const EASES: [LambingEase; 6] = [
+    LambingEase::Alone,
+    LambingEase::SlightByHand,
+    LambingEase::HardByHand,
+    LambingEase::Vet,
+    LambingEase::Surgery,
+    LambingEase::PlannedSurgery,
+];
 
 /// Returns how a birth went.
-pub const fn ease(ease: Ease) -> &'static str {
+pub const fn ease(ease: LambingEase) -> &'static str {
     match ease {
-        Ease::Alone => "no help",
-        Ease::SlightByHand => "slight help by hand",
-        Ease::HardByHand => "hard pull by hand",
-        Ease::Vet => "the vet helped",
-        Ease::Surgery => "C-section",
-        Ease::PlannedSurgery => "planned C-section",
+        LambingEase::Alone => "no help",
+        LambingEase::SlightByHand => "slight help by hand",
+        LambingEase::HardByHand => "hard pull by hand",
+        LambingEase::Vet => "the vet helped",
+        LambingEase::Surgery => "C-section",
+        LambingEase::PlannedSurgery => "planned C-section",
     }
 }
 
 /// Returns how a birth went, for a button.
-pub const fn ease_short(ease: Ease) -> &'static str {
+pub const fn ease_short(ease: LambingEase) -> &'static str {
     match ease {
-        Ease::Alone => "No help",
-        Ease::SlightByHand => "Light pull",
-        Ease::HardByHand => "Hard pull",
-        Ease::Vet => "Vet",
-        Ease::Surgery => "C-section",
-        Ease::PlannedSurgery => "Planned",
+        LambingEase::Alone => "No help",
+        LambingEase::SlightByHand => "Light pull",
+        LambingEase::HardByHand => "Hard pull",
+        LambingEase::Vet => "Vet",
+        LambingEase::Surgery => "C-section",
+        LambingEase::PlannedSurgery => "Planned",
     }
 }
 

@@ -135,7 +135,7 @@ pub fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
         if day == born { clock(moment) } else { format!("{} {}", short_date(day), clock(moment)) }
     };
     let first = |name: &str, times: &[Moment]| times.first().map(|time| format!("{name} {}", at(*time)));
-    let weight = lamb.weight().map(|weight| super::common::mass(weight, flock.practice.system));
+    let weight = lamb.weight().map(|weight| super::common::mass(weight, flock.settings.system));
     let parts = [
         Some(animals::lamb(flock, lamb)),
         Some(animals::sex(lamb.sex).to_owned()),

@@ -4,7 +4,7 @@ use yeanling_core::reckon::powder::Plan;
 use yeanling_core::units::{Mass, System};
 
 use super::common::mass;
-use super::practice::powder_rule;
+use super::settings::powder_rule;
 
 /// Heads the plan.
 pub const TITLE: &str = "Powder until weaning";
@@ -60,8 +60,8 @@ pub fn not_lambs(given: &str) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::PowderRule;
     use yeanling_core::reckon::powder::plan;
+    use yeanling_core::settings::PowderRule;
 
     fn kg(kilograms: f64) -> Mass {
         Mass::from_kilograms(kilograms)

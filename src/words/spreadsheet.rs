@@ -1,6 +1,6 @@
 //! The heads and the words of the tables for a spreadsheet.
 
-use yeanling_core::book::Ease;
+use yeanling_core::book::LambingEase;
 use yeanling_core::units::System;
 
 /// Heads the way out.
@@ -99,14 +99,14 @@ pub const fn feeds(system: System) -> [&'static str; 6] {
 }
 
 /// Returns the grade of a birth on its printed scale.
-pub const fn ease(ease: Ease) -> u8 {
+pub const fn ease(ease: LambingEase) -> u8 {
     match ease {
-        Ease::Alone => 1,
-        Ease::SlightByHand => 2,
-        Ease::HardByHand => 3,
-        Ease::Vet => 4,
-        Ease::Surgery => 5,
-        Ease::PlannedSurgery => 6,
+        LambingEase::Alone => 1,
+        LambingEase::SlightByHand => 2,
+        LambingEase::HardByHand => 3,
+        LambingEase::Vet => 4,
+        LambingEase::Surgery => 5,
+        LambingEase::PlannedSurgery => 6,
     }
 }
 

@@ -52,7 +52,7 @@ fn ewe_task(task: EweTask) -> String {
         EweTask::HandCheck { step_in: false } => "If nothing shows: *check inside*".to_owned(),
         EweTask::HandCheck { step_in: true } => "Still nothing shows: *assist, or call your vet*".to_owned(),
         EweTask::Progress => "No progress: *check inside*".to_owned(),
-        EweTask::NeckTight => "Cervix not open: *call your vet*".to_owned(),
+        EweTask::CervixClosed => "Cervix not open: *call your vet*".to_owned(),
         EweTask::PutRight { trouble: Trouble::Lies(lie) } => match needs(lie) {
             Needs::Vet => format!("{}: *call your vet*", labor::lie(lie)),
             Needs::Help | Needs::Nothing => format!("{}: put right, or *call your vet*", labor::lie(lie)),
@@ -102,8 +102,8 @@ fn lamb_task(task: LambTask, system: System) -> String {
         LambTask::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
         LambTask::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
         LambTask::DayTotal { hold: true, .. } => "First day’s milk is short, but *no milk yet*".to_owned(),
-        LambTask::DayTotal { given, want, .. } => {
-            format!("First day’s milk: *{}* of {}", volume(given, system), volume(want, system))
+        LambTask::DayTotal { given, target, .. } => {
+            format!("First day’s milk: *{}* of {}", volume(given, system), volume(target, system))
         }
         LambTask::Weigh { for_feeds: false } => "Weigh it".to_owned(),
         LambTask::Weigh { for_feeds: true } => "Weigh it: its feeds go by an old weight".to_owned(),
@@ -180,7 +180,7 @@ const fn ewe_done(task: EweTask) -> &'static str {
     match task {
         EweTask::Look => ALL_WELL,
         EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress => "See to her",
-        EweTask::NeckTight | EweTask::PutRight { .. } => "Vet called",
+        EweTask::CervixClosed | EweTask::PutRight { .. } => "Vet called",
         EweTask::NextLamb { .. } => "All born",
         EweTask::Afterbirth { .. } => "Passed",
         EweTask::LetOut => "Out",
@@ -236,7 +236,7 @@ pub const fn why_title(task: EweTask) -> &'static str {
         EweTask::LongRestless => "Restless too long",
         EweTask::HandCheck { .. } => "Internal check",
         EweTask::Progress => "No progress",
-        EweTask::NeckTight => "Cervix not open",
+        EweTask::CervixClosed => "Cervix not open",
         EweTask::PutRight { .. } => "Putting the lamb right",
         EweTask::NextLamb { .. } => "The next lamb",
         EweTask::Afterbirth { .. } => "The afterbirth",
@@ -267,7 +267,7 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::LongRestless => "restless long",
         DutyKind::HandCheck => "internal check",
         DutyKind::Progress => "progress",
-        DutyKind::NeckTight => "cervix not open",
+        DutyKind::CervixClosed => "cervix not open",
         DutyKind::PutRight => "put right",
         DutyKind::NextLamb => "next lamb",
         DutyKind::Afterbirth => "afterbirth",

@@ -4,7 +4,7 @@ use yeanling_core::reckon::weaning::{Answer, Condition, Met, Verdict};
 use yeanling_core::units::System;
 
 use super::common::mass;
-use super::practice::weaning_rule;
+use super::settings::weaning_rule;
 
 /// Heads weaning.
 pub const TITLE: &str = "Weaning";
@@ -129,8 +129,8 @@ fn says(condition: Condition, system: System) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::WeaningRule;
     use yeanling_core::reckon::weaning::{Lamb, wean};
+    use yeanling_core::settings::WeaningRule;
     use yeanling_core::units::{Mass, TimeDelta};
 
     fn answer(days: i64, birth_weight: Option<f64>, rule: WeaningRule) -> Answer {

@@ -1,8 +1,8 @@
 //! Weigh lambs: one after another over the scales, and how they grew.
 
-use yeanling_core::figures::{ClassGain, Grown, NoAdjusted};
 use yeanling_core::flock::Reared;
 use yeanling_core::reckon::adjusted_weight::{Adjusted, DamAge, NotAdjusted};
+use yeanling_core::seasons::{ClassGain, Grown, NoAdjusted};
 use yeanling_core::units::{Mass, System};
 
 use super::common::{mass, number};

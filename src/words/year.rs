@@ -2,10 +2,10 @@
 
 use chrono::{Datelike, NaiveDate};
 use yeanling_core::book::Cause;
-use yeanling_core::figures::{Alive, Loss, Season};
 use yeanling_core::reckon::flock_figures::{Of, Share};
 use yeanling_core::reckon::losses::Span;
 use yeanling_core::reckon::survival::Bin;
+use yeanling_core::seasons::{Alive, Loss, Season};
 use yeanling_core::units::{Mass, System};
 
 use super::common::{date, mass, number, short_date};

@@ -1,8 +1,8 @@
 //! How the fold from book to flock grows with the book.
 use yeanling_core::flock::fold;
 
-use crate::made_up_book::book;
 use crate::quickest::ratio;
+use crate::sample_book::book;
 
 /// How often either book is folded.
 const RUNS: usize = 10;

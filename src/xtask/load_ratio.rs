@@ -6,8 +6,8 @@ use yeanling_core::book::{self, Book};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::Moment;
 
-use crate::made_up_book::{book as made_up, device};
 use crate::quickest::ratio;
+use crate::sample_book::{book as sample, device};
 
 /// Entries in the file: some five seasons of 500 ewes.
 const ENTRIES: usize = 20_000;
@@ -25,7 +25,7 @@ pub(crate) fn load_ratio() -> Result<f64> {
 
 /// Returns a book of so many entries as its file.
 pub(crate) fn file(entries: usize) -> String {
-    book::write(&made_up(entries), Moment::from_unix_milliseconds(1_772_000_000_000, 0), device())
+    book::write(&sample(entries), Moment::from_unix_milliseconds(1_772_000_000_000, 0), device())
 }
 
 /// Opens a book file.

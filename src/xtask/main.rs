@@ -11,11 +11,11 @@ mod handbook;
 mod ledger;
 mod licenses;
 mod load_ratio;
-mod made_up_book;
 mod measure;
 #[cfg(feature = "measure")]
 mod merge_ratio;
 mod quickest;
+mod sample_book;
 mod say;
 mod serve;
 mod shots;

@@ -4,8 +4,8 @@ use automerge::transaction::Transactable;
 use automerge::{AutoCommit, ObjType, ROOT, ReadDoc};
 use yeanling_core::book::{Book, Entry};
 
-use crate::made_up_book::Phone;
 use crate::quickest::quickest;
+use crate::sample_book::Phone;
 
 /// Entries in either book, half of them in both.
 const ENTRIES: usize = 50_000;

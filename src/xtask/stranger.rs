@@ -8,8 +8,8 @@ use yeanling_core::book::{self, Animal, Book, Entry, EntryId, Event};
 use yeanling_core::units::Moment;
 
 use crate::load_ratio::{file, opened};
-use crate::made_up_book::device;
 use crate::quickest::quickest;
+use crate::sample_book::device;
 
 /// The size of each file.
 const BYTES: usize = 20_000_000;

@@ -30,7 +30,7 @@ pub(crate) fn watch_ratio() -> f64 {
 
 fn time(flock: &Flock, now: Moment) -> Duration {
     let start = Instant::now();
-    black_box(duties(black_box(flock), now, &flock.practice));
+    black_box(duties(black_box(flock), now, &flock.settings));
     start.elapsed()
 }
 
@@ -74,7 +74,7 @@ mod tests {
         let count = |animals| {
             let flock = flock(animals, now);
             assert_eq!(flock.ewes.len() + flock.lambs.len(), animals);
-            duties(&flock, now, &flock.practice).len()
+            duties(&flock, now, &flock.settings).len()
         };
         assert_eq!(count(10_000), count(100));
     }

@@ -1,10 +1,10 @@
 //! What the figures of ten seasons cost against those of one.
-use yeanling_core::figures::{Year, put_to_ram, seasons, year};
 use yeanling_core::flock::{Flock, fold};
+use yeanling_core::seasons::{Year, put_to_ram, seasons, year};
 use yeanling_core::units::Moment;
 
-use crate::made_up_book::Phone;
 use crate::quickest::ratio;
+use crate::sample_book::Phone;
 
 /// How often either is worked out.
 const RUNS: usize = 40;

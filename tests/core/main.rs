@@ -1,14 +1,14 @@
 //! The core by its public face.
 
-mod arrange;
 mod book;
 mod calendar;
-mod figures;
 mod flock;
 mod handbook;
 mod nights;
 mod rooms;
 mod scribe;
+mod seasons;
+mod sort_small;
 mod spreadsheet;
 mod tags;
 mod typed;

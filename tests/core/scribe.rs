@@ -2,7 +2,8 @@
 
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Book, Cause, DeviceId, Ease, Entry, EntryId, Event, EweId, GroupId, LambId, Milk, VigorScale, Way,
+    Animal, Book, Cause, DeviceId, Entry, EntryId, Event, EweId, GroupId, LambId, LambingEase, Milk,
+    VigorScale, Way,
 };
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
@@ -116,7 +117,7 @@ impl Scribe {
     }
 
     pub(crate) fn strike(&mut self, at: Moment, entry: EntryId) -> EntryId {
-        self.note(at, Event::Struck { entry })
+        self.note(at, Event::Deleted { entry })
     }
 
     pub(crate) fn restore(&mut self, at: Moment, entry: EntryId) -> EntryId {
@@ -142,5 +143,5 @@ pub(crate) fn scored(lamb: LambId, score: u8) -> Event {
 }
 
 pub(crate) fn eased(lamb: LambId) -> Event {
-    Event::BirthEase { lamb, ease: Ease::Alone }
+    Event::BirthEase { lamb, ease: LambingEase::Alone }
 }

@@ -10,8 +10,8 @@ use uom::si::mass::{kilogram, pound};
 use uom::si::thermodynamic_temperature::{degree_celsius, degree_fahrenheit};
 use uom::si::velocity::{kilometer_per_hour, meter_per_second, mile_per_hour};
 use uom::si::volume::{fluid_ounce, milliliter};
-use yeanling_core::practice::{DayRule, Housing};
-use yeanling_core::reckon::colostrum::want;
+use yeanling_core::reckon::colostrum::target;
+use yeanling_core::settings::{DayRule, Housing};
 use yeanling_core::units::{
     Brix, Mass, Moment, Rain, Speed, Strength, System, Temperature, TimeDelta, TypedError, Volume,
 };
@@ -63,7 +63,7 @@ proptest! {
     #[test]
     fn a_farm_in_pounds_gives_the_same_milliliters(pounds in 2.0..26.0) {
         let kilograms = UomMass::new::<pound>(pounds).get::<kilogram>();
-        let of = |weight| want(weight, DayRule::Ahdb200, Housing::Outdoors).expect("in bounds");
+        let of = |weight| target(weight, DayRule::Ahdb200, Housing::Outdoors).expect("in bounds");
         let (us, metric) = (of(Mass::from_pounds(pounds)), of(Mass::from_kilograms(kilograms)));
         near(us.next_feed.as_milliliters(), metric.next_feed.as_milliliters(), 0.01);
         near(us.by_24h.as_milliliters(), metric.by_24h.as_milliliters(), 0.01);

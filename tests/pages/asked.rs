@@ -7,7 +7,7 @@ use std::sync::Arc;
 use yeanling_core::book::Event;
 use yeanling_core::units::{Mass, Moment, System};
 use yeanling_pages::block::{Kind, Line, LineLook, ListLook, Row};
-use yeanling_pages::{Action, Block, Page, Screen, Sheet, made_up};
+use yeanling_pages::{Action, Block, Page, Screen, Sheet, sample};
 
 use crate::both_units::{Quantity, quantities};
 use crate::phone::Phone;
@@ -19,11 +19,11 @@ struct Known(Vec<Quantity>);
 impl Known {
     /// Those that were noted, as a timeline tells them, and those that stand in an empty book.
     fn of(phone: &Phone) -> Self {
-        let system = phone.flock.practice.system;
+        let system = phone.flock.settings.system;
         let lines = phone.flock.lines.iter();
         let noted = lines.map(|line| yeanling_words::noted::line(&line.event, &phone.flock, system));
         let mut empty = Phone::with(Default::default(), phone.now);
-        empty.note(Event::Chose(yeanling_core::practice::Choice::System(system)));
+        empty.note(Event::Chose(yeanling_core::settings::Choice::System(system)));
         let printed = empty.screens().into_iter().flat_map(|screen| texts(&empty.page_of(screen)));
         Self(noted.chain(printed).flat_map(|text| quantities(&text.replace('*', ""))).collect())
     }
@@ -142,7 +142,7 @@ fn every_quantity_that_was_worked_out_can_be_asked_about() {
     let mut found = BTreeSet::new();
     for system in [System::Metric, System::Us] {
         for hours in [0, 5, 30] {
-            let mut phone = Phone::with(made_up::book(begins, system), begins);
+            let mut phone = Phone::with(sample::book(begins, system), begins);
             phone.later(hours * 60);
             found.extend(all(&phone));
         }

@@ -4,11 +4,11 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::{Choice, Clock};
+use yeanling_core::settings::{Choice, Clock};
 use yeanling_core::units::{Moment, System};
 use yeanling_pages::block::Kind;
 use yeanling_pages::phone::Dates;
-use yeanling_pages::{Action, Block, Page, made_up};
+use yeanling_pages::{Action, Block, Page, sample};
 
 use crate::phone::Phone;
 use crate::times::{Time, times};
@@ -67,7 +67,7 @@ fn told(page: &Page) -> BTreeMap<(usize, String), Vec<String>> {
 /// The same phone as another farm has it: in the other units, with another clock, in another region.
 fn elsewhere(phone: &Phone) -> Phone {
     let mut other = phone.clone();
-    let metric = phone.flock.practice.system == System::Metric;
+    let metric = phone.flock.settings.system == System::Metric;
     let system = if metric { System::Us } else { System::Metric };
     other.note(Event::Chose(Choice::System(system)));
     other.note(Event::Chose(Choice::Clock(Clock::Twelve)));
@@ -133,7 +133,7 @@ fn a_flock_says_the_same_in_both_units_and_with_both_clocks() {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
     let mut held = Held::default();
     for hours in [0, 5, 30] {
-        let mut phone = Phone::with(made_up::book(begins, System::Metric), begins);
+        let mut phone = Phone::with(sample::book(begins, System::Metric), begins);
         phone.later(hours * 60);
         hold(&phone, &mut held);
     }
@@ -143,7 +143,7 @@ fn a_flock_says_the_same_in_both_units_and_with_both_clocks() {
 #[test]
 fn with_twelve_hours_every_time_says_which_half_of_the_day() {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let phone = elsewhere(&Phone::with(made_up::book(begins, System::Metric), begins));
+    let phone = elsewhere(&Phone::with(sample::book(begins, System::Metric), begins));
     let mut told = 0;
     for (place, page) in pages(&phone) {
         // A strip of time has room for the figures alone; its whole is read out.
@@ -213,7 +213,7 @@ fn no_page_of_a_farm_in_us_units_tells_a_quantity_in_metric_units_alone() {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
     let mut foreign = std::collections::BTreeSet::new();
     for hours in [0, 5, 30] {
-        let mut phone = Phone::with(made_up::book(begins, System::Us), begins);
+        let mut phone = Phone::with(sample::book(begins, System::Us), begins);
         phone.later(hours * 60);
         for screen in phone.screens() {
             let page = phone.page_of(screen);

@@ -1,7 +1,7 @@
 //! The bottle round: one mix, a tick each, and every tick can be taken back.
 
 use yeanling_core::book::{Event, LambId, Milk, Way};
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System, Volume};
 use yeanling_pages::{Action, Screen, Sheet};
 

@@ -1,7 +1,7 @@
 //! The cold lamb: from the thermometer to what to do, with a record and without.
 
 use yeanling_core::book::{Event, LambId, Sex};
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System};
 use yeanling_pages::{Request, Screen};
 

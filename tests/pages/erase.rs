@@ -1,7 +1,7 @@
 //! Erasing the book: the backup stands first, it is asked twice, and what fails is said.
 
 use yeanling_pages::{Action, Heard, Request, Screen};
-use yeanling_words::{erase as words, hand_over};
+use yeanling_words::{erase as words, share};
 
 use crate::phone::Phone;
 
@@ -12,7 +12,7 @@ fn a_book_is_erased_only_after_two_questions_and_the_backup_stands_before_both()
     phone.ewe("7");
     phone.open(Screen::Farm).press(words::TITLE).says("1 ewe, 0 lambs and 1 entry are on this phone.");
     let labels: Vec<String> = phone.pressables().into_iter().map(|one| one.label).collect();
-    assert_eq!(labels, [hand_over::GO_SEND, words::ERASE]);
+    assert_eq!(labels, [share::GO_SEND, words::ERASE]);
     phone.press(words::ERASE).says("This cannot be undone.");
     let labels: Vec<String> = phone.pressables().into_iter().map(|one| one.label).collect();
     assert_eq!(labels, [words::KEEP, words::ERASE_ALL]);

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, BirthDay, Cause, Event, Life};
 use yeanling_core::units::System;
-use yeanling_pages::{Action, Page, Screen, Sheet, made_up};
+use yeanling_pages::{Action, Page, Screen, Sheet, sample};
 
 use crate::phone::Phone;
 use crate::reach::texts;
@@ -66,13 +66,13 @@ fn she_stands_in_her_pen_and_is_let_out_of_it() {
 #[test]
 fn when_she_may_lamb_is_told_with_its_chances_and_asked_why() {
     let now = Phone::at("2027-02-01 23:55").now;
-    let mut phone = Phone::with(made_up::book(now, System::Metric), now);
+    let mut phone = Phone::with(sample::book(now, System::Metric), now);
     let awaited = phone
         .flock
         .ewes
         .keys()
         .copied()
-        .find(|ewe| matches!(yeanling_core::figures::awaited(&phone.flock, *ewe, now), Some(Ok(_))));
+        .find(|ewe| matches!(yeanling_core::seasons::awaited(&phone.flock, *ewe, now), Some(Ok(_))));
     phone.open(Screen::Ewe(awaited.expect("one is awaited")));
     says(&phone, &["When she may lamb", "within 12 h", "likely"]);
     phone.press("why? When she may lamb");

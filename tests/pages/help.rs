@@ -1,7 +1,7 @@
 //! Help: one page a topic, told by the farm's own choices; the finder; the words of the trade. And an address that is none.
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::{Choice, DayRule, Limits};
+use yeanling_core::settings::{Choice, DayRule, Limits};
 use yeanling_core::units::System;
 use yeanling_pages::block::{Block, Kind};
 use yeanling_pages::{Action, Screen};

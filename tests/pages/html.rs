@@ -14,7 +14,7 @@ use crate::tree::{self, Node};
 pub(crate) fn nodes(phone: &Phone, screen: Screen, page: &Page) -> Vec<yeanling_draw::Node> {
     let standing = phone.view(|view| yeanling_pages::standing(view, screen));
     let top = phone
-        .view(|view| yeanling_pages::top(&phone.flock.practice.farm_name, &phone.says.saving, view.way()));
+        .view(|view| yeanling_pages::top(&phone.flock.settings.farm_name, &phone.says.saving, view.way()));
     let top: &Top = &top;
     drawn_page(screen, page, Around { top, standing: &standing, undo: None })
 }

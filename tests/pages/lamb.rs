@@ -1,7 +1,7 @@
 //! One lamb: its first milk and the next feed, what holds milk back, weaning, rings, growing up, and the right dam.
 
 use yeanling_core::book::{Animal, Cause, Event, LambId, Life, Milk, Sex, Sign, VigorScale, Way};
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System, Temperature, Volume};
 use yeanling_pages::block::{Fold, Kind};
 use yeanling_pages::{Action, Button, Screen, Sheet};
@@ -152,7 +152,7 @@ fn a_newborn_has_its_time_left_until_it_is_hungry_and_then_how_long_it_has_had_n
 #[test]
 fn the_hour_of_help_is_the_farms_own() {
     let (mut phone, _) = at_lamb(Some(4.0));
-    let mut limits = phone.flock.practice.limits;
+    let mut limits = phone.flock.settings.limits;
     limits.help_minutes = 30;
     limits.red_minutes = 90;
     phone.note(Event::Chose(Choice::Limits(limits)));
@@ -291,8 +291,8 @@ fn the_register_is_folded_away_in_the_first_days() {
 #[test]
 fn a_ring_is_offered_in_the_farms_window_and_noted_once() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
-    let mut rings = phone.flock.practice.rings;
-    rings.rule = yeanling_core::practice::RingRule::EnglandWales;
+    let mut rings = phone.flock.settings.rings;
+    rings.rule = yeanling_core::settings::RingRule::EnglandWales;
     rings.tails = true;
     phone.note(Event::Chose(Choice::Rings(rings)));
     says(&phone, &["Not in the first 24 h"]);

@@ -3,7 +3,7 @@
 use std::time::Duration;
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::practice::{BreedType, Choice};
+use yeanling_core::settings::{BreedType, Choice};
 use yeanling_core::units::{Mass, System, TimeDelta};
 use yeanling_pages::Screen;
 

@@ -193,8 +193,8 @@ fn gate(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
         let mut draft = phone.draft();
         draft.refused = None;
         let effects = phone.view(|view| act(&does, screen, view, &mut draft));
-        let said = draft.refused.as_ref().map(|refusal| {
-            yeanling_words::refusals::refusal(refusal, phone.now, phone.flock.practice.system)
+        let said = draft.refused.as_ref().map(|rejection| {
+            yeanling_words::rejections::rejection(rejection, phone.now, phone.flock.settings.system)
         });
         if effects.is_empty() && said.is_none_or(|said| said.is_empty()) {
             wrong.push(format!("{name:?} notes nothing and says nothing"));

@@ -5,26 +5,26 @@
 use std::collections::BTreeSet;
 
 use yeanling_core::book::{Event, Sign};
-use yeanling_core::practice::{Choice, Limit, Practice};
+use yeanling_core::settings::{Choice, FarmSettings, Limit};
 use yeanling_core::units::{Moment, System};
-use yeanling_pages::{Page, made_up};
+use yeanling_pages::{Page, sample};
 use yeanling_words::common::span;
 
 use crate::phone::Phone;
 use crate::reach::{pressables, texts};
 use crate::unusual::{self, every_limit, length};
 
-fn choose(practice: &Practice, phone: &mut Phone) {
-    let Practice { limits, labor, stay, .. } = practice;
+fn choose(settings: &FarmSettings, phone: &mut Phone) {
+    let FarmSettings { limits, labor, stay, .. } = settings;
     for choice in [Choice::Limits(*limits), Choice::LaborLimits(*labor), Choice::PenStay(*stay)] {
         phone.note(Event::Chose(choice));
     }
 }
 
 /// Returns a farm's limits as people read them.
-fn told(practice: &Practice) -> Vec<String> {
+fn told(settings: &FarmSettings) -> Vec<String> {
     let told = |limit: Limit| {
-        let length = length(practice, limit);
+        let length = length(settings, limit);
         if Limit::OF_THE_STAY.contains(&limit) {
             return vec![format!("{} hours", length.num_hours())];
         }
@@ -47,7 +47,7 @@ fn all_texts(phone: &Phone, page: &Page) -> BTreeSet<String> {
 /// A barn in which every limit has something to be told of.
 fn barn() -> Phone {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let mut phone = Phone::with(made_up::book(begins, System::Metric), begins);
+    let mut phone = Phone::with(sample::book(begins, System::Metric), begins);
     let ewe = phone.ewe("901");
     phone.note(Event::SignSeen { ewe, sign: Sign::Restless });
     let ewe = phone.ewe("902");

@@ -103,6 +103,6 @@ fn the_alarms_go_to_the_phones_own_calendar_all_or_the_next_alone() {
         .collect();
     assert!(counts[0] > 1, "{counts:?}");
     assert_eq!(counts[1], 1);
-    phone.made_up = true;
+    phone.sample = true;
     phone.says("The sample flock stays out of your calendar.").says_nowhere("only this one");
 }

@@ -152,9 +152,9 @@ fn the_card_of_a_pen_has_the_dam_her_lambs_and_what_is_still_to_do() {
         _ => None,
     };
     let card = phone.page().all().iter().find_map(|block| card(&block.kind)).expect("a card");
-    let [lambs, withheld, to_do] = &card.lists[..] else { panic!("{card:?}") };
+    let [lambs, withdrawal, to_do] = &card.lists[..] else { panic!("{card:?}") };
     assert!(lambs.heading.contains("Ewe 14") && lambs.lines.len() == 2, "{lambs:?}");
-    assert!(withheld.lines.is_empty());
+    assert!(withdrawal.lines.is_empty());
     assert!(to_do.boxes && to_do.lines.iter().any(|line| line.starts_with("14a: ")), "{to_do:?}");
     phone.press("Print its card");
     assert_eq!(phone.asked, [Request::Print]);

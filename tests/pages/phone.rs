@@ -7,10 +7,10 @@ use std::time::Duration;
 
 use uuid::Uuid;
 use yeanling_core::book::{self, Animal, Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
-use yeanling_core::figures::outlooks;
 use yeanling_core::flock::{Flock, fold};
+use yeanling_core::seasons::lambing_forecasts;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{self, Refusal};
+use yeanling_core::watch::{self, Rejection};
 use yeanling_pages::block::Kind;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::{Outgoing, Phone as Says, Region};
@@ -38,7 +38,7 @@ pub(crate) struct Phone {
     pub(crate) screen: Screen,
     /// What this phone says of itself.
     pub(crate) says: Says,
-    pub(crate) made_up: bool,
+    pub(crate) sample: bool,
     /// Its id.
     pub(crate) device: DeviceId,
     /// How its region writes.
@@ -85,7 +85,7 @@ impl Phone {
             now,
             screen: Screen::Watch,
             says: Says::default(),
-            made_up: false,
+            sample: false,
             device: device(),
             region: Region::default(),
             asked: Vec::new(),
@@ -201,8 +201,8 @@ impl Phone {
 
     /// Reads all that a page is made from.
     pub(crate) fn view<T>(&self, read: impl FnOnce(&View) -> T) -> T {
-        let duties = || Arc::new(watch::duties(&self.flock, self.now, &self.flock.practice));
-        let outlooks = || Arc::new(outlooks(&self.flock, self.now));
+        let duties = || Arc::new(watch::duties(&self.flock, self.now, &self.flock.settings));
+        let lambing_forecasts = || Arc::new(lambing_forecasts(&self.flock, self.now));
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
         let outgoing = || Arc::new(self.outgoing());
@@ -220,9 +220,9 @@ impl Phone {
             device: self.device,
             region: self.region,
             from: self.from,
-            made_up: self.made_up,
+            sample: self.sample,
             duties: Lazy::new(&duties),
-            outlooks: Lazy::new(&outlooks),
+            lambing_forecasts: Lazy::new(&lambing_forecasts),
             everyone: Lazy::new(&everyone),
             still: Lazy::new(&still),
             phone: Lazy::new(&says),
@@ -355,7 +355,7 @@ impl Phone {
         if let Request::TakeIn(incoming) = request {
             self.book.union(incoming.file.entries.iter().cloned());
             self.flock = fold(&self.book);
-            self.made_up = false;
+            self.sample = false;
         }
     }
 
@@ -371,9 +371,9 @@ impl Phone {
 
     /// Returns what takes facts back that were noted together: of one that corrects another, what stood before.
     fn undo_of(&self, notings: &[Noting]) -> Vec<Event> {
-        let strike = |noting: &Noting| Event::Struck { entry: noting.id };
+        let strike = |noting: &Noting| Event::Deleted { entry: noting.id };
         let [one] = notings else { return notings.iter().map(strike).collect() };
-        if let Event::Struck { entry } = one.event {
+        if let Event::Deleted { entry } = one.event {
             return vec![Event::Restored { entry }];
         }
         if let Event::Amended { entry, .. } = one.event {
@@ -385,8 +385,8 @@ impl Phone {
         if one.event.corrects().is_some() { Vec::new() } else { vec![strike(one)] }
     }
 
-    fn take(&mut self, notings: Vec<Noting>) -> Result<(), Refusal> {
-        self.view(|view| view.allow(&notings))?;
+    fn take(&mut self, notings: Vec<Noting>) -> Result<(), Rejection> {
+        self.view(|view| view.validate(&notings))?;
         self.undoes = self.undo_of(&notings);
         self.still_until = Some(self.now + UNDO_FOR);
         let mut noted = self.book.next_noted(self.now);
@@ -395,7 +395,7 @@ impl Phone {
             let entry = Entry { id, device: self.device, noted, at, event };
             noted = noted + TimeDelta::milliseconds(1);
             assert!(self.book.entry(id).is_none(), "what is noted is new to the book");
-            let learned = self.flock.learn(&entry);
+            let learned = self.flock.apply(&entry);
             self.book.add(entry);
             if !learned {
                 self.flock = fold(&self.book);

@@ -167,9 +167,9 @@ fn the_dates_go_to_the_calendar_at_seven_in_the_morning_and_the_page_says_how_it
 }
 
 #[test]
-fn the_made_up_flock_stays_out_of_the_calendar() {
+fn the_sample_flock_stays_out_of_the_calendar() {
     let (mut phone, _) = planned();
-    phone.made_up = true;
+    phone.sample = true;
     phone.says("The sample flock stays out of your calendar.");
     assert!(phone.pressables().iter().all(|one| one.label != "Add dates to my calendar"));
 }

@@ -1,6 +1,6 @@
 //! The first run: four questions, each of which may be skipped, and eighteen ewes from nothing.
 
-use yeanling_core::practice::BreedType;
+use yeanling_core::settings::BreedType;
 use yeanling_core::units::System;
 use yeanling_pages::{Action, Screen};
 use yeanling_words::{flock, setup as words, vet, watch};
@@ -21,7 +21,7 @@ fn all_four_are_noted_with_one_press_and_the_flock_comes_next() {
     assert_eq!(phone.book.len(), 0);
     phone.press(words::DONE);
     assert_eq!(phone.screen, Screen::Flock);
-    let farm = &phone.flock.practice;
+    let farm = &phone.flock.settings;
     assert_eq!(
         (farm.system, farm.breed_type, farm.vet_phones.day.as_str()),
         (System::Us, BreedType::Hair, "555 0100")
@@ -30,7 +30,7 @@ fn all_four_are_noted_with_one_press_and_the_flock_comes_next() {
     assert_eq!(names, ["1", "2", "3", "4", "5", "6"]);
     assert!(phone.undo());
     assert!(phone.flock.pens.values().all(|pen| pen.closed.is_some()) || phone.flock.pens.is_empty());
-    assert!(phone.flock.practice.vet_phones.is_empty());
+    assert!(phone.flock.settings.vet_phones.is_empty());
 }
 
 #[test]
@@ -45,7 +45,7 @@ fn the_units_begin_as_the_phones_region_has_them() {
     let mut phone = first_run();
     phone.says.region_us = true;
     phone.press(words::DONE);
-    assert_eq!(phone.flock.practice.system, System::Us);
+    assert_eq!(phone.flock.settings.system, System::Us);
 }
 
 #[test]

@@ -31,7 +31,7 @@ fn is_there(flock: &Flock, line: &Line) -> bool {
     let (event, id) = (&line.event, line.entry);
     match event {
         // What a newer version wrote is passed on as it is, and cannot be read here.
-        Event::Unread(_) | Event::Amended { .. } | Event::Struck { .. } | Event::Restored { .. } => false,
+        Event::Unread(_) | Event::Amended { .. } | Event::Deleted { .. } | Event::Restored { .. } => false,
         Event::Chose(_) => true,
         Event::EweCame { .. } | Event::Life(Life::KeptAsEwe { .. }) => animal(Animal::Ewe(id.as_ewe())),
         Event::LambBorn { .. } => animal(Animal::Lamb(id.as_lamb())),
@@ -59,9 +59,9 @@ pub(crate) fn missing(phone: &Phone) -> Vec<String> {
 }
 
 #[test]
-fn every_fact_of_the_made_up_flock_stands_in_a_timeline() {
+fn every_fact_of_the_sample_flock_stands_in_a_timeline() {
     let begins = yeanling_core::units::Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let book = yeanling_pages::made_up::book(begins, yeanling_core::units::System::Metric);
+    let book = yeanling_pages::sample::book(begins, yeanling_core::units::System::Metric);
     let phone = Phone::with(book, begins);
     assert_eq!(missing(&phone), Vec::<String>::new());
 }

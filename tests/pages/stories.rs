@@ -2,7 +2,7 @@
 //! the market.
 
 use yeanling_core::book::{Animal, Event, EweId, GroupId, LambId};
-use yeanling_core::practice::{Choice, KeepMarks};
+use yeanling_core::settings::{Choice, CullRules};
 use yeanling_core::units::Mass;
 use yeanling_pages::block::{Kind, Row};
 use yeanling_pages::{Action, Request, Screen};
@@ -204,7 +204,7 @@ fn weighed_lambs_show_how_they_grew_who_lags_and_which_ewe_meets_a_mark() {
     let lags = |row: &Row| format!("{} {}", row.text.plain(), row.says.plain()).contains("lags behind");
     assert_eq!(rows(&phone).iter().filter(|row| lags(row)).count(), 1);
 
-    phone.note(Event::Chose(Choice::KeepMarks(KeepMarks { lost: Some(1), ..KeepMarks::default() })));
+    phone.note(Event::Chose(Choice::CullRules(CullRules { lost: Some(1), ..CullRules::default() })));
     phone.open(Screen::Summary).says("born triplet or more, reared triplet or more");
     let again: Vec<String> = rows(&phone).into_iter().map(|row| row.name).collect();
     assert!(again.contains(&"Ewe 1".to_owned()) && !again.contains(&"Ewe 2".to_owned()), "{again:?}");

@@ -1,7 +1,7 @@
 //! Two farms' limits: none is one that Yeanling starts with, none is another's, and all are allowed. The words and the
 //! pages are held against the same two.
 
-use yeanling_core::practice::{LaborLimits, Limit, Limits, PenStay, Practice};
+use yeanling_core::settings::{FarmSettings, LaborLimits, Limit, Limits, PenStay};
 use yeanling_core::units::TimeDelta;
 
 /// Returns every limit that can be set.
@@ -10,10 +10,10 @@ pub(crate) fn every_limit() -> impl Iterator<Item = Limit> {
 }
 
 /// Returns how long a limit is, so that a limit without a place here does not compile.
-pub(crate) fn length(practice: &Practice, limit: Limit) -> TimeDelta {
+pub(crate) fn length(settings: &FarmSettings, limit: Limit) -> TimeDelta {
     let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
     let hours = |hours: u16| TimeDelta::hours(i64::from(hours));
-    let Practice { limits, labor, stay, .. } = practice;
+    let FarmSettings { limits, labor, stay, .. } = settings;
     match limit {
         Limit::Up => minutes(limits.up_minutes),
         Limit::Help => minutes(limits.help_minutes),
@@ -38,17 +38,17 @@ pub(crate) fn length(practice: &Practice, limit: Limit) -> TimeDelta {
     }
 }
 
-fn practice(limits: Limits, labor: LaborLimits, stay: PenStay) -> Practice {
-    Practice {
+fn settings(limits: Limits, labor: LaborLimits, stay: PenStay) -> FarmSettings {
+    FarmSettings {
         limits: limits.checked().expect("allowed"),
         labor: labor.checked().expect("allowed"),
         stay: stay.checked().expect("allowed"),
-        ..Practice::default()
+        ..FarmSettings::default()
     }
 }
 
 /// Returns the practice of the first farm.
-pub(crate) fn first() -> Practice {
+pub(crate) fn first() -> FarmSettings {
     let limits = Limits {
         up_minutes: 23,
         help_minutes: 47,
@@ -70,11 +70,11 @@ pub(crate) fn first() -> Practice {
         afterbirth_late_minutes: 677,
         afterbirth_vet_minutes: 1009,
     };
-    practice(limits, labor, PenStay { single_hours: 31, twins_hours: 67, more_hours: 109 })
+    settings(limits, labor, PenStay { single_hours: 31, twins_hours: 67, more_hours: 109 })
 }
 
 /// Returns the practice of the second farm.
-pub(crate) fn second() -> Practice {
+pub(crate) fn second() -> FarmSettings {
     let limits = Limits {
         up_minutes: 26,
         help_minutes: 44,
@@ -96,5 +96,5 @@ pub(crate) fn second() -> Practice {
         afterbirth_late_minutes: 683,
         afterbirth_vet_minutes: 1013,
     };
-    practice(limits, labor, PenStay { single_hours: 34, twins_hours: 71, more_hours: 113 })
+    settings(limits, labor, PenStay { single_hours: 34, twins_hours: 71, more_hours: 113 })
 }

@@ -29,14 +29,14 @@ fn a_number_given_once_is_a_button_that_dials() {
         .open(Screen::SettingsOf(SettingsPart::Farm))
         .write(words::NUMBER, " +1 (555) 010-0199 ")
         .press(words::SAVE);
-    assert_eq!(phone.flock.practice.vet_phones.day, "+1 (555) 010-0199");
+    assert_eq!(phone.flock.settings.vet_phones.day, "+1 (555) 010-0199");
     phone.says_nowhere(words::SAVE);
     phone.open(Screen::Topic(Topic::Vet));
     assert_eq!(calls(&phone).first(), Some(&pair(words::CALL, "+15550100199")));
     let html = tree::drawn(nodes(&phone, Screen::Topic(Topic::Vet), &phone.page())).html();
     assert!(html.contains("href=\"tel:+15550100199\""), "{html}");
     phone.open(Screen::SettingsOf(SettingsPart::Farm)).write(words::NUMBER, "").press(words::SAVE);
-    assert!(phone.flock.practice.vet_phones.is_empty());
+    assert!(phone.flock.settings.vet_phones.is_empty());
 }
 
 #[test]

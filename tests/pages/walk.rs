@@ -6,10 +6,10 @@
 use std::collections::BTreeMap;
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Moment, System};
 use yeanling_pages::block::Kind;
-use yeanling_pages::{Action, Block, Page, made_up};
+use yeanling_pages::{Action, Block, Page, sample};
 
 use crate::chance::Chance;
 use crate::phone::Phone;
@@ -179,12 +179,12 @@ fn empty_book() -> Phone {
     Phone::with(yeanling_core::book::Book::default(), begins())
 }
 
-fn made_up_flock() -> Phone {
-    Phone::with(made_up::book(begins(), System::Metric), begins())
+fn sample_flock() -> Phone {
+    Phone::with(sample::book(begins(), System::Metric), begins())
 }
 
 fn in_us_units() -> Phone {
-    let mut phone = Phone::with(made_up::book(begins(), System::Us), begins());
+    let mut phone = Phone::with(sample::book(begins(), System::Us), begins());
     phone.note(Event::Chose(Choice::System(System::Us)));
     phone
 }
@@ -196,7 +196,7 @@ fn an_empty_book_keeps_the_laws() {
 
 #[test]
 fn a_flock_in_metric_units_keeps_the_laws() {
-    walks(1, made_up_flock);
+    walks(1, sample_flock);
 }
 
 #[test]
@@ -206,5 +206,5 @@ fn a_flock_in_us_units_keeps_the_laws() {
 
 #[test]
 fn a_flock_keeps_the_laws_on_other_walks() {
-    walks(3, made_up_flock);
+    walks(3, sample_flock);
 }

@@ -1,11 +1,11 @@
 //! Season summary: the figures of a season with what each is a share of, another season beside it, losses, births, gains, marks.
 
 use yeanling_core::book::{Animal, Cause, Event, LambId, Sex};
-use yeanling_core::practice::{Choice, KeepMarks};
+use yeanling_core::settings::{Choice, CullRules};
 use yeanling_core::units::{Mass, Moment, TimeDelta};
 use yeanling_pages::block::{Kind, LedgerRow};
 use yeanling_pages::{Action, Request, Screen};
-use yeanling_words::{keep, weighing, year as words};
+use yeanling_words::{cull_rules, weighing, year as words};
 
 use crate::phone::Phone;
 
@@ -151,11 +151,11 @@ fn gains_are_told_by_litter_and_by_the_age_of_the_dam() {
 #[test]
 fn ewes_that_meet_a_mark_of_the_farms_are_shown_again() {
     let mut phone = two_seasons();
-    phone.says(keep::NO_MARKS);
+    phone.says(cull_rules::NO_MARKS);
     let marks =
-        |lost| Event::Chose(Choice::KeepMarks(KeepMarks { lost: Some(lost), ..KeepMarks::default() }));
+        |lost| Event::Chose(Choice::CullRules(CullRules { lost: Some(lost), ..CullRules::default() }));
     phone.note(marks(2));
-    phone.says(keep::NONE).says_nowhere(keep::NO_MARKS);
+    phone.says(cull_rules::NONE).says_nowhere(cull_rules::NO_MARKS);
     phone.note(marks(1));
     phone.says("Ewe 2026-1").says("1 lamb lost").says_nowhere("Ewe 2026-2");
 }

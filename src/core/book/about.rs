@@ -149,7 +149,7 @@ impl Event {
             | Self::ColostrumFrozen { .. }
             | Self::ColostrumThawed { .. }
             | Self::ColostrumThrown { .. } => About::STORES,
-            Self::Amended { entry, .. } | Self::Struck { entry } | Self::Restored { entry } => {
+            Self::Amended { entry, .. } | Self::Deleted { entry } | Self::Restored { entry } => {
                 About::entry(*entry)
             }
             Self::EweCame { .. }

@@ -6,7 +6,7 @@
 //! An entry more than two days ahead of all clocks pulls none of them along; the preview asks about it first.
 
 use super::{Book, DeviceId, Entry, Event};
-use crate::arrange::Arrange;
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta};
 
 /// How far ahead of a phone's clock an entry may lie and still move it (ours): two phones that differ by a day and a time
@@ -53,7 +53,7 @@ impl Book {
     fn own_ahead(&self, now: Moment, device: DeviceId) -> Option<Moment> {
         let own = self.entries().filter(|entry| entry.device == device && entry.event.corrects().is_none());
         let mut own: Vec<Moment> = own.map(|entry| entry.noted).collect();
-        own.arrange();
+        own.sort_small();
         let median = own.get(own.len().saturating_sub(1) / 2)?;
         (median.since(now) > SLACK).then_some(*median)
     }

@@ -42,8 +42,9 @@ pub enum DutyKind {
     HandCheck,
     /// A part showing without progress.
     Progress,
-    /// A tight neck of the womb.
-    NeckTight,
+    /// A cervix that does not open.
+    #[serde(rename = "neck-tight")]
+    CervixClosed,
     /// A lamb that is not put right.
     PutRight,
     /// The next lamb.

@@ -13,9 +13,9 @@ use super::illness::Illness;
 use super::life::Life;
 use super::milked_from::MilkedFrom;
 use super::unread::Unread;
-use crate::practice::Choice;
+use crate::settings::Choice;
 use crate::terms::{
-    Belly, Cause, Ease, Found, Item, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale, Way,
+    Belly, Cause, Found, Item, LambingEase, Milk, Part, PenSize, RamAge, Ring, Sex, Sign, VigorScale, Way,
 };
 use crate::units::{Amount, Brix, Condition, Mass, Moment, Temperature, Volume};
 
@@ -62,7 +62,7 @@ pub enum Event {
         /// Which lamb.
         lamb: LambId,
         /// On the six-grade scale.
-        ease: Ease,
+        ease: LambingEase,
     },
     /// A lamb was seen standing.
     Stood {
@@ -465,7 +465,8 @@ pub enum Event {
         at: Moment,
     },
     /// An earlier entry does not count.
-    Struck {
+    #[serde(rename = "struck")]
+    Deleted {
         /// Which entry.
         entry: EntryId,
     },

@@ -16,7 +16,7 @@ use sha2::{Digest, Sha256};
 
 use super::entry::pieces;
 use super::{Book, DeviceId, Entry, EntryId};
-use crate::inert::told;
+use crate::sanitize::told;
 use crate::units::Moment;
 
 /// What the field `format` says.

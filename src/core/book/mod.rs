@@ -41,8 +41,8 @@ pub use standing::{Corrected, Standing, corrected, standing};
 pub use unread::Unread;
 
 pub use crate::terms::{
-    Belly, Cause, Ease, Found, Item, Lie, Measure, Milk, Mouth, Part, PenSize, RamAge, Ring, Sex, Sign, Suck,
-    VigorScale, Way,
+    Belly, Cause, Found, Item, LambingEase, Measure, Milk, Mouth, Part, PenSize, Presentation, RamAge, Ring,
+    Sex, Sign, Suck, VigorScale, Way,
 };
 use crate::units::Moment;
 

@@ -6,7 +6,7 @@ use chrono::Datelike;
 
 use super::file::{MOST_BYTES, document};
 use super::{Book, DeviceId, Entry};
-use crate::arrange::Arrange;
+use crate::sort_small::SortSmall;
 use crate::units::Moment;
 
 /// The most bytes of a file that is written, as long as it has more than one entry: the book is split beyond.
@@ -43,7 +43,7 @@ pub fn split_within(most: usize, book: &Book, made: Moment, device: DeviceId) ->
     if size(&lines) <= room {
         return vec![file(&lines, made, device)];
     }
-    lines.arrange_by_key(|line| (line.year, line.entry.noted, line.entry.id));
+    lines.sort_small_by_key(|line| (line.year, line.entry.noted, line.entry.id));
     let mut parts: Vec<Vec<Line<'_>>> = Vec::new();
     for season in lines.chunk_by(|one, other| one.year == other.year) {
         for piece in pieces(season, room) {
@@ -57,7 +57,7 @@ pub fn split_within(most: usize, book: &Book, made: Moment, device: DeviceId) ->
         }
     }
     for part in &mut parts {
-        part.arrange_by_key(|line| line.entry.id);
+        part.sort_small_by_key(|line| line.entry.id);
     }
     parts.iter().map(|part| file(part, made, device)).collect()
 }

@@ -67,7 +67,7 @@ pub fn corrected(book: &Book) -> Corrected<'_> {
             continue;
         }
         let slot = corrections.entry(target).or_default();
-        let strikes = matches!(event, Event::Struck { .. });
+        let strikes = matches!(event, Event::Deleted { .. });
         slot.struck.get_or_insert(strikes);
         if let Event::Amended { event, at, .. } = event {
             slot.amended.get_or_insert((event, *at));

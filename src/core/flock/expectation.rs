@@ -3,8 +3,8 @@
 //! A season is nothing that is noted: it is what is left of a ewe's mating windows after her last lambing.
 
 use super::{CrayonMark, Ewe, Flock, Litter, MatingWindow, Scan};
-use crate::arrange::Arrange;
 use crate::book::EweId;
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta};
 
 /// A ewe lambs no earlier than so many days after mating (Sheep 201, as quoted; seen). The day of mating
@@ -185,7 +185,7 @@ impl Flock {
             Some(Gestation { ewe: ewe.id, born: litter.began, lambs: litter.lambs.len(), days })
         };
         let mut all: Vec<Gestation> = self.litters.values().filter_map(of).collect();
-        all.arrange_by_key(|gestation| (gestation.ewe, gestation.born));
+        all.sort_small_by_key(|gestation| (gestation.ewe, gestation.born));
         all
     }
 

@@ -7,10 +7,10 @@ use std::collections::BTreeMap;
 use super::how::{How, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
-    Seen, VetCall, Weight, group, illness, keep, life, litter, pen, stores,
+    Seen, VetCall, Weight, group, illness, index, life, litter, pen, stores,
 };
-use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
+use crate::sort_small::{Gather, SortSmall};
 use crate::units::{Moment, System};
 
 /// Returns the flock that this book makes.
@@ -25,15 +25,15 @@ pub fn fold_in(book: &Book, units: System) -> Flock {
     let Corrected { standing, awaited } = corrected(book);
     let sorted = Sorted::of(&standing);
     let mut flock = Flock { same: same_animals(&sorted.joins), ..Flock::default() };
-    flock.practice.system = units;
+    flock.settings.system = units;
     // The record that stays is read first, so that what it says holds; the other only fills in what it left open.
     let (stays, joined): (Vec<_>, Vec<_>) = sorted.comers.into_iter().partition(|line| is_own(&flock, line));
     for line in stays.into_iter().chain(joined) {
-        bring_in(&mut flock, line);
+        create(&mut flock, line);
     }
     life::keep_ewes(&mut flock, &sorted.kept);
     for line in standing.iter().filter(|line| !line.struck) {
-        tell(&mut flock, line);
+        apply(&mut flock, line);
     }
     life::carry_tags(&mut flock);
     choose(&mut flock, sorted.choices);
@@ -44,9 +44,9 @@ pub fn fold_in(book: &Book, units: System) -> Flock {
         }
     }
     group::members(&mut flock);
-    keep::lines(&mut flock, &standing);
-    keep::labors(&mut flock);
-    keep::indices(&mut flock);
+    index::lines(&mut flock, &standing);
+    index::labors(&mut flock);
+    index::indices(&mut flock);
     flock.awaited = awaited;
     flock
 }
@@ -100,36 +100,36 @@ fn same_animals(joins: &[&Standing<'_>]) -> BTreeMap<Animal, Animal> {
 /// Says whether the animal that this line may bring in is read under its own id.
 fn is_own(flock: &Flock, line: &Standing<'_>) -> bool {
     let id = line.entry.id;
-    [Animal::Ewe(id.as_ewe()), Animal::Lamb(id.as_lamb())].into_iter().all(|own| flock.one(own) == own)
+    [Animal::Ewe(id.as_ewe()), Animal::Lamb(id.as_lamb())].into_iter().all(|own| flock.canonical(own) == own)
 }
 
 /// Takes the farm's choices over in the order in which they were noted: a choice is made when it is written, and a
 /// phone whose clock was wrong must not hold on to an old one.
 fn choose(flock: &mut Flock, mut lines: Vec<&Standing<'_>>) {
-    lines.arrange_by_key(|line| (line.entry.noted, line.entry.id));
+    lines.sort_small_by_key(|line| (line.entry.noted, line.entry.id));
     for line in lines {
         if let Event::Chose(choice) = line.event {
-            flock.practice.choose(choice);
+            flock.settings.choose(choice);
             flock.chosen = Some((line.entry.noted, line.entry.id));
         }
     }
 }
 
-pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn create(flock: &mut Flock, line: &Standing<'_>) {
     match line.event {
         Event::EweCame { tag } => {
-            let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { return };
+            let Animal::Ewe(id) = flock.canonical(Animal::Ewe(line.entry.id.as_ewe())) else { return };
             let ewe = flock.ewes.entry(id).or_insert_with(|| Ewe::new(id, line.at));
             ewe.tag = ewe.tag.take().or_else(|| tag.clone());
         }
         Event::LambBorn { dam, beside: mate, sex, alive } => {
-            let Animal::Lamb(id) = flock.one(Animal::Lamb(line.entry.id.as_lamb())) else { return };
+            let Animal::Lamb(id) = flock.canonical(Animal::Lamb(line.entry.id.as_lamb())) else { return };
             let dam = dam.and_then(|dam| one_ewe(flock, dam));
             let lamb = flock.lambs.entry(id).or_insert_with(|| Lamb::new(id, line.at, *alive));
             lamb.dam = lamb.dam.or(dam);
             lamb.sex = lamb.sex.or(*sex);
             if let Some(mate) = mate
-                && let Animal::Lamb(mate) = flock.one(Animal::Lamb(*mate))
+                && let Animal::Lamb(mate) = flock.canonical(Animal::Lamb(*mate))
             {
                 flock.beside.push((id, mate));
             }
@@ -142,7 +142,7 @@ pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
             let id = line.entry.id.as_group();
             flock.groups.insert(id, Group::new(id, line.at, name.clone()));
         }
-        Event::ColostrumFrozen { .. } => stores::bring_in(flock, line),
+        Event::ColostrumFrozen { .. } => stores::create(flock, line),
         Event::Tagged { .. }
         | Event::DamGiven { .. }
         | Event::BirthEase { .. }
@@ -204,24 +204,24 @@ pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
-        | Event::Struck { .. }
+        | Event::Deleted { .. }
         | Event::Restored { .. }
         | Event::Unread(_) => {}
     }
 }
 
 fn one_ewe(flock: &Flock, ewe: EweId) -> Option<EweId> {
-    match flock.one(Animal::Ewe(ewe)) {
+    match flock.canonical(Animal::Ewe(ewe)) {
         Animal::Ewe(ewe) => Some(ewe),
         Animal::Lamb(_) => None,
     }
 }
 
 /// Tells what was seen. A fact about an animal that is not here (its birth was struck, or is on another phone) waits.
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
     let at = line.at;
     match line.event {
-        Event::Tagged { animal, tag } => match flock.one(*animal) {
+        Event::Tagged { animal, tag } => match flock.canonical(*animal) {
             Animal::Ewe(id) => {
                 if let Some(ewe) = flock.ewes.get_mut(&id) {
                     ewe.worn.extend(ewe.tag.replace(tag.clone()));
@@ -287,7 +287,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::PenCleaned { .. }
         | Event::PenClosed { .. }
         | Event::PutInPen { .. }
-        | Event::LetOut { .. } => pen::tell(flock, line),
+        | Event::LetOut { .. } => pen::apply(flock, line),
         Event::GroupNamed { .. }
         | Event::GroupParted { .. }
         | Event::JoinedGroup { .. }
@@ -296,7 +296,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::RamOut { .. }
         | Event::CrayonChanged { .. }
         | Event::FeedSet { .. }
-        | Event::BoosterGiven { .. } => group::tell(flock, line),
+        | Event::BoosterGiven { .. } => group::apply(flock, line),
         Event::CrayonMark { .. } | Event::Scanned { .. } => group::seen(flock, line),
         Event::Conditioned { ewe, score } => {
             flock.on_ewe(*ewe, |ewe| ewe.scores.push(ConditionScore { at, score: *score }));
@@ -309,14 +309,14 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::StoreThrown { .. }
         | Event::StoreCounted { .. }
         | Event::ColostrumThawed { .. }
-        | Event::ColostrumThrown { .. } => stores::tell(flock, line),
+        | Event::ColostrumThrown { .. } => stores::apply(flock, line),
         Event::PutOff { animal, duty, until } => {
-            let animal = flock.one(*animal);
+            let animal = flock.canonical(*animal);
             flock.put_off.insert((animal, *duty), PutOff { at, until: *until });
         }
-        Event::Life(fact) => life::tell(flock, line, fact),
+        Event::Life(fact) => life::apply(flock, line, fact),
         Event::Care(care) => tell_care(flock, line, care),
-        Event::Illness(fact) => illness::tell(flock, line, fact),
+        Event::Illness(fact) => illness::apply(flock, line, fact),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
@@ -329,7 +329,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
-        | Event::Struck { .. }
+        | Event::Deleted { .. }
         | Event::Restored { .. } => {}
     }
 }
@@ -362,13 +362,13 @@ fn see(flock: &mut Flock, ewe: EweId, line: &Standing<'_>, what: Saw) {
 
 /// Keeps that the vet was called for an animal, and returns which animal that is.
 fn called(flock: &mut Flock, animal: Animal, at: Moment) -> Animal {
-    let animal = flock.one(animal);
+    let animal = flock.canonical(animal);
     flock.calls.push((at, animal));
     animal
 }
 
 fn die(flock: &mut Flock, animal: Animal, death: Death) {
-    let died = match flock.one(animal) {
+    let died = match flock.canonical(animal) {
         Animal::Ewe(id) => flock.ewes.get_mut(&id).map(|ewe| &mut ewe.died),
         Animal::Lamb(id) => flock.lambs.get_mut(&id).map(|lamb| &mut lamb.died),
     };

@@ -5,8 +5,8 @@
 //! A ewe is in one group at a time; a ram is a label of his time with a group, and all go out at once.
 
 use super::{Flock, Scan};
-use crate::arrange::Arrange;
 use crate::book::{Animal, EntryId, Event, EweId, GroupId, RamAge, Standing};
+use crate::sort_small::SortSmall;
 use crate::units::{Mass, Moment};
 
 /// A group.
@@ -187,13 +187,13 @@ impl Flock {
     pub(super) fn windows_in(&self, stays: &[GroupStay]) -> Vec<MatingWindow> {
         let of = |stay: &GroupStay| self.groups.get(&stay.group).map(|group| group.windows_of(stay));
         let mut windows: Vec<MatingWindow> = stays.iter().filter_map(of).flatten().collect();
-        windows.arrange_by_key(|window| window.ram_in);
+        windows.sort_small_by_key(|window| window.ram_in);
         windows
     }
 }
 
 /// Tells what happened to a group, or who came or went. What concerns a group or a ewe that is not here waits.
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
     let (at, entry) = (line.at, line.entry.id);
     if let Event::JoinedGroup { ewe, group } = line.event {
         join(flock, *ewe, *group, line);
@@ -232,7 +232,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
 
 /// A ewe is in one group at a time: who joins another has left the last. A group that was broken up takes no one.
 fn join(flock: &mut Flock, ewe: EweId, group: GroupId, line: &Standing<'_>) {
-    let Animal::Ewe(id) = flock.one(Animal::Ewe(ewe)) else { return };
+    let Animal::Ewe(id) = flock.canonical(Animal::Ewe(ewe)) else { return };
     if flock.groups.get(&group).is_none_or(|group| group.parted.is_some()) {
         return;
     }
@@ -248,7 +248,7 @@ fn join(flock: &mut Flock, ewe: EweId, group: GroupId, line: &Standing<'_>) {
 }
 
 fn last_stay(flock: &mut Flock, ewe: EweId) -> Option<&mut GroupStay> {
-    let Animal::Ewe(id) = flock.one(Animal::Ewe(ewe)) else { return None };
+    let Animal::Ewe(id) = flock.canonical(Animal::Ewe(ewe)) else { return None };
     flock.ewes.get_mut(&id)?.stays.last_mut()
 }
 

@@ -48,7 +48,7 @@ pub(super) const fn how(event: &Event) -> How {
         | Event::GroupFormed { .. }
         | Event::ColostrumFrozen { .. } => How::Comes,
         Event::SameAnimal { .. } => How::Joins,
-        Event::Amended { .. } | Event::Struck { .. } | Event::Restored { .. } => How::Corrects,
+        Event::Amended { .. } | Event::Deleted { .. } | Event::Restored { .. } => How::Corrects,
         Event::Chose(_) => How::Chooses,
         Event::AllBorn { .. } => How::EndsLitter,
         Event::DamGiven { .. }

@@ -126,7 +126,7 @@ impl Lamb {
     }
 }
 
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, fact: &Illness) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, fact: &Illness) {
     let at = line.at;
     match fact {
         Illness::EweSeen { ewe, stage, standing, eating, nothing_out, signs, onset } => {

@@ -108,7 +108,7 @@ impl Labor {
     /// Says whether a lamb shows, was found or is being helped, or the neck of the womb was found tight: more than signs.
     #[must_use]
     pub fn is_sure(&self) -> bool {
-        let found = |(_, found): &(Moment, Found)| matches!(found, Found::Lamb(_) | Found::NeckTight);
+        let found = |(_, found): &(Moment, Found)| matches!(found, Found::Lamb(_) | Found::CervixClosed);
         !self.parts.is_empty() || !self.help.is_empty() || self.checks.iter().any(found)
     }
 

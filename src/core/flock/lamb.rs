@@ -5,8 +5,8 @@
 
 use super::{LambIll, Left, Vital};
 use crate::book::{
-    Belly, Castration, Cause, Ease, EntryId, EweId, GlucoseBy, LambId, Milk, Mouth, Ring, Sex, Suck, VetSaid,
-    VigorScale, Way,
+    Belly, Castration, Cause, EntryId, EweId, GlucoseBy, LambId, LambingEase, Milk, Mouth, Ring, Sex, Suck,
+    VetSaid, VigorScale, Way,
 };
 use crate::terms::Change;
 use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
@@ -37,7 +37,7 @@ pub struct Lamb {
     /// The ewes it was given to be reared by, and when.
     pub fostered: Vec<(Moment, EweId)>,
     /// How its birth went.
-    pub ease: Option<Ease>,
+    pub ease: Option<LambingEase>,
     /// Its weights.
     pub weights: Vec<Weight>,
     /// When it was seen standing.

@@ -5,8 +5,8 @@
 use chrono::Datelike;
 
 use super::{Ewe, Flock, Lamb};
-use crate::arrange::Arrange;
 use crate::book::{Animal, BirthDay, Departure, EntryId, Event, EweId, LambId, Life, Standing, Treatment};
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta};
 
 /// How an animal left the flock, and when.
@@ -52,7 +52,7 @@ impl Flock {
     #[must_use]
     pub fn treated(&self, animal: Animal) -> Vec<&Treated> {
         let own = |animal: Animal| self.treated.get(&animal).map_or(&[][..], Vec::as_slice);
-        let animal = self.one(animal);
+        let animal = self.canonical(animal);
         let was = match animal {
             Animal::Ewe(ewe) => self.ewes.get(&ewe).and_then(|ewe| ewe.was).map(Animal::Lamb),
             Animal::Lamb(_) => None,
@@ -64,7 +64,7 @@ impl Flock {
     #[must_use]
     pub fn treatments(&self) -> Vec<&Treated> {
         let mut all: Vec<&Treated> = self.treated.values().flatten().collect();
-        all.arrange_by_key(|treated| std::cmp::Reverse((treated.at, treated.entry)));
+        all.sort_small_by_key(|treated| std::cmp::Reverse((treated.at, treated.entry)));
         all
     }
 
@@ -118,7 +118,7 @@ impl Flock {
         let own = own.flat_map(|litter| &litter.lambs);
         let mut ids: Vec<LambId> =
             own.chain(self.fostered.get(&ewe.id).into_iter().flatten()).copied().collect();
-        ids.arrange();
+        ids.sort_small();
         ids.dedup();
         let lambs = ids.iter().filter_map(|id| self.lambs.get(id));
         lambs.filter(|lamb| self.rearer(lamb) == Some(ewe.id)).collect()
@@ -149,8 +149,8 @@ impl Flock {
 pub(super) fn keep_ewes(flock: &mut Flock, kept: &[&Standing<'_>]) {
     for line in kept {
         let Event::Life(Life::KeptAsEwe { lamb }) = line.event else { continue };
-        let Animal::Lamb(lamb) = flock.one(Animal::Lamb(*lamb)) else { continue };
-        let Animal::Ewe(id) = flock.one(Animal::Ewe(line.entry.id.as_ewe())) else { continue };
+        let Animal::Lamb(lamb) = flock.canonical(Animal::Lamb(*lamb)) else { continue };
+        let Animal::Ewe(id) = flock.canonical(Animal::Ewe(line.entry.id.as_ewe())) else { continue };
         let Some(was) = flock.lambs.get_mut(&lamb) else { continue };
         was.kept.get_or_insert(id);
         let ewe = flock.ewes.entry(id).or_insert_with(|| Ewe::new(id, line.at));
@@ -168,12 +168,12 @@ pub(super) fn carry_tags(flock: &mut Flock) {
 }
 
 /// Tells what happened in an animal's life.
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
     let at = line.at;
     match life {
         Life::Fostered { lamb, dam } => {
             let (Animal::Lamb(lamb), Animal::Ewe(dam)) =
-                (flock.one(Animal::Lamb(*lamb)), flock.one(Animal::Ewe(*dam)))
+                (flock.canonical(Animal::Lamb(*lamb)), flock.canonical(Animal::Ewe(*dam)))
             else {
                 return;
             };
@@ -186,7 +186,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
                 }
             }
         }
-        Life::Marked { animal, mark } => match flock.one(*animal) {
+        Life::Marked { animal, mark } => match flock.canonical(*animal) {
             Animal::Ewe(ewe) => flock.on_ewe(ewe, |ewe| ewe.worn.push(mark.clone())),
             Animal::Lamb(lamb) => flock.on_lamb(lamb, |lamb| lamb.worn.push(mark.clone())),
         },
@@ -198,14 +198,14 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
         }),
         Life::Castrated { lamb, way } => flock.on_lamb(*lamb, |lamb| lamb.castrated.push((at, *way))),
         Life::Treated { animal, treatment } => {
-            let animal = flock.one(*animal);
+            let animal = flock.canonical(*animal);
             let treatment = (**treatment).clone();
             let treated = Treated { entry: line.entry.id, animal, at, treatment };
             flock.treated.entry(animal).or_default().push(treated);
         }
         Life::Went { animal, how, to } => {
             let left = Left { at, how: *how, to: to.clone() };
-            match flock.one(*animal) {
+            match flock.canonical(*animal) {
                 Animal::Ewe(ewe) => flock.on_ewe(ewe, |ewe| _ = ewe.left.get_or_insert(left)),
                 Animal::Lamb(lamb) => flock.on_lamb(lamb, |lamb| _ = lamb.left.get_or_insert(left)),
             }

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use super::Flock;
 use super::fold::top;
-use crate::arrange::{Arrange, Gather};
 use crate::book::{EweId, LambId};
+use crate::sort_small::{Gather, SortSmall};
 use crate::units::{Mass, Moment, TimeDelta};
 
 /// The longest that may lie between two births of one litter: seven days (ours; far longer than any, so that a late
@@ -86,7 +86,7 @@ impl Flock {
         if !litter.goes_on(now) {
             return Counted { lambs: born, may_grow: false };
         }
-        let wait = TimeDelta::minutes(i64::from(self.practice.labor.next_check_minutes));
+        let wait = TimeDelta::minutes(i64::from(self.settings.labor.next_check_minutes));
         match litter.dam.and_then(|dam| self.scanned_for(dam, now)) {
             Some(scanned) => Counted { lambs: born.max(usize::from(scanned)), may_grow: false },
             None => Counted { lambs: born, may_grow: now.since(litter.latest) < wait },
@@ -120,7 +120,7 @@ fn mean(weights: impl Iterator<Item = Mass>) -> Option<BirthMean> {
 pub(super) fn make(flock: &mut Flock) {
     let mates = mates(&flock.beside);
     let mut order: Vec<(Moment, LambId)> = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
-    order.arrange();
+    order.sort_small();
     let mut litters: BTreeMap<LambId, Litter> = BTreeMap::new();
     let mut of_mates: BTreeMap<LambId, LambId> = BTreeMap::new();
     let mut last: BTreeMap<EweId, LambId> = BTreeMap::new();

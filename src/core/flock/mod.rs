@@ -1,15 +1,15 @@
 //! What is: ewes, lambs, litters, groups and stores, worked out from the book and from nothing else.
 
+mod apply;
 mod ewe;
 mod expectation;
 mod fold;
 mod group;
 mod how;
 mod illness;
-mod keep;
+mod index;
 mod labor;
 mod lamb;
-mod learn;
 mod life;
 mod line;
 mod litter;
@@ -33,9 +33,9 @@ pub use pen::{Pen, Stay};
 pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
-use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
+use crate::sort_small::{Gather, SortSmall};
 use crate::units::Moment;
 
 /// A duty that was put off.
@@ -71,7 +71,7 @@ pub struct Flock {
     /// Ewes that live and of which something was seen that is not right, until they are well again.
     pub ill: BTreeSet<EweId>,
     /// What the farm has chosen.
-    pub practice: Practice,
+    pub settings: FarmSettings,
     /// Everything noted, as it stands, in the order in which it happened.
     pub lines: Vec<Line>,
     /// Entries this version cannot read.
@@ -100,7 +100,7 @@ impl Flock {
     /// Returns the ewe, also under an id that was found to be hers.
     #[must_use]
     pub fn ewe(&self, id: EweId) -> Option<&Ewe> {
-        match self.one(Animal::Ewe(id)) {
+        match self.canonical(Animal::Ewe(id)) {
             Animal::Ewe(id) => self.ewes.get(&id),
             Animal::Lamb(_) => None,
         }
@@ -109,7 +109,7 @@ impl Flock {
     /// Returns the lamb, also under an id that was found to be its own.
     #[must_use]
     pub fn lamb(&self, id: LambId) -> Option<&Lamb> {
-        match self.one(Animal::Lamb(id)) {
+        match self.canonical(Animal::Lamb(id)) {
             Animal::Lamb(id) => self.lambs.get(&id),
             Animal::Ewe(_) => None,
         }
@@ -125,7 +125,7 @@ impl Flock {
     #[must_use]
     pub fn litters_of(&self, ewe: EweId) -> Vec<&Litter> {
         let mut litters: Vec<&Litter> = self.litters_by(ewe).collect();
-        litters.arrange_by_key(|litter| std::cmp::Reverse(litter.began));
+        litters.sort_small_by_key(|litter| std::cmp::Reverse(litter.began));
         litters
     }
 
@@ -137,13 +137,13 @@ impl Flock {
 
     /// Returns the animal that this one was found to be; itself, if nothing was found.
     #[must_use]
-    pub fn one(&self, animal: Animal) -> Animal {
+    pub fn canonical(&self, animal: Animal) -> Animal {
         self.same.get(&animal).copied().unwrap_or(animal)
     }
 
     /// Returns what was noted about an animal, as it stands, oldest first; struck lines too.
     pub fn lines_of(&self, animal: Animal) -> impl DoubleEndedIterator<Item = &Line> {
-        let indices = self.of.get(&self.one(animal)).map_or(&[][..], Vec::as_slice);
+        let indices = self.of.get(&self.canonical(animal)).map_or(&[][..], Vec::as_slice);
         indices.iter().filter_map(|index| self.lines.get(*index))
     }
 
@@ -178,7 +178,7 @@ impl Flock {
     /// Returns the pen an animal is in and since when: put there itself, or gone in with its dam.
     #[must_use]
     pub fn pen_of(&self, animal: Animal) -> Option<(PenId, Moment)> {
-        let animal = self.one(animal);
+        let animal = self.canonical(animal);
         if let Some(place) = self.place.get(&animal) {
             return Some(*place);
         }
@@ -196,7 +196,7 @@ impl Flock {
     /// Returns when a duty was put off last and until when, if it was.
     #[must_use]
     pub fn put_off(&self, animal: Animal, duty: DutyKind) -> Option<PutOff> {
-        self.put_off.get(&(self.one(animal), duty)).copied()
+        self.put_off.get(&(self.canonical(animal), duty)).copied()
     }
 
     /// Returns the animals that the vet was called for after `from`, each once, without looking at any other.
@@ -207,7 +207,7 @@ impl Flock {
     }
 
     fn on_lamb(&mut self, lamb: LambId, change: impl FnOnce(&mut Lamb)) {
-        if let Animal::Lamb(id) = self.one(Animal::Lamb(lamb))
+        if let Animal::Lamb(id) = self.canonical(Animal::Lamb(lamb))
             && let Some(lamb) = self.lambs.get_mut(&id)
         {
             change(lamb);
@@ -215,7 +215,7 @@ impl Flock {
     }
 
     fn on_ewe(&mut self, ewe: EweId, change: impl FnOnce(&mut Ewe)) {
-        if let Animal::Ewe(id) = self.one(Animal::Ewe(ewe))
+        if let Animal::Ewe(id) = self.canonical(Animal::Ewe(ewe))
             && let Some(ewe) = self.ewes.get_mut(&id)
         {
             change(ewe);

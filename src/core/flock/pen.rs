@@ -50,10 +50,10 @@ impl Pen {
 }
 
 /// Tells what happened to a pen, or who went in or out. What concerns a pen that is not here waits.
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
     let at = line.at;
     if let Event::PutInPen { animal, pen } = line.event {
-        let animal = flock.one(*animal);
+        let animal = flock.canonical(*animal);
         if flock.pens.contains_key(pen) {
             leave(flock, animal, line);
             flock.place.insert(animal, (*pen, at));
@@ -62,7 +62,7 @@ pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
             }
         }
     } else if let Event::LetOut { animal } = line.event {
-        let animal = flock.one(*animal);
+        let animal = flock.canonical(*animal);
         flock.let_out.insert(animal, at);
         leave(flock, animal, line);
     } else if let Some(pen) = line.event.pen().and_then(|pen| flock.pens.get_mut(&pen)) {

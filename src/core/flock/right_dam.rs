@@ -88,7 +88,7 @@ impl Flock {
         stays: Option<LambId>,
     ) -> Option<Event> {
         let Event::LambBorn { dam, beside: Some(beside), sex, alive } = event else { return None };
-        let is_gone = self.one(Animal::Lamb(*beside)) == Animal::Lamb(gone);
+        let is_gone = self.canonical(Animal::Lamb(*beside)) == Animal::Lamb(gone);
         let beside = stays.filter(|other| *other != id);
         is_gone.then_some(Event::LambBorn { dam: *dam, beside, sex: *sex, alive: *alive })
     }
@@ -214,7 +214,7 @@ fn of_ewe(event: &Event, ewe: EweId) -> Option<(Kind, Event)> {
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
-        | Event::Struck { .. }
+        | Event::Deleted { .. }
         | Event::Restored { .. }
         | Event::Unread(_) => return None,
     };

@@ -7,8 +7,8 @@
 use std::collections::BTreeMap;
 
 use super::Flock;
-use crate::arrange::Arrange;
 use crate::book::{Animal, BatchId, EntryId, Event, Item, MilkedFrom, Standing};
+use crate::sort_small::SortSmall;
 use crate::units::{Amount, Brix, Moment, Volume};
 
 /// The stores.
@@ -121,7 +121,7 @@ impl Stores {
     #[must_use]
     pub fn freezer(&self) -> Vec<&Batch> {
         let mut batches: Vec<&Batch> = self.batches.values().filter(|batch| batch.left() > 0).collect();
-        batches.arrange_by_key(|batch| (batch.frozen, batch.id));
+        batches.sort_small_by_key(|batch| (batch.frozen, batch.id));
         batches
     }
 
@@ -154,10 +154,10 @@ impl Batch {
 }
 
 /// Brings in colostrum that was frozen.
-pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn create(flock: &mut Flock, line: &Standing<'_>) {
     if let Event::ColostrumFrozen { from, bags, volume, brix, label } = line.event {
         let from = match *from {
-            MilkedFrom::Ewe(ewe) => match flock.one(Animal::Ewe(ewe)) {
+            MilkedFrom::Ewe(ewe) => match flock.canonical(Animal::Ewe(ewe)) {
                 Animal::Ewe(ewe) => MilkedFrom::Ewe(ewe),
                 Animal::Lamb(_) => MilkedFrom::SomeEwe,
             },
@@ -173,7 +173,7 @@ pub(super) fn bring_in(flock: &mut Flock, line: &Standing<'_>) {
 }
 
 /// Tells what came into the stores or went out. What concerns colostrum that is not here waits.
-pub(super) fn tell(flock: &mut Flock, line: &Standing<'_>) {
+pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
     let (entry, at) = (line.entry.id, line.at);
     let mut put = |item: Item, change: StoreChange| {
         flock.stores.moves.entry(item).or_default().push(StoreMove { entry, at, change });

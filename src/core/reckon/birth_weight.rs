@@ -5,7 +5,7 @@
 //! A breed's recalled mean raises no alarm; the flock's own does, from 15 lambs of that litter size on.
 
 use super::cited::{HANRAHAN_KEADY, common, memory, ours, seen};
-use crate::practice::BreedMeans;
+use crate::settings::BreedMeans;
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds};
 
@@ -250,7 +250,7 @@ pub struct Against {
 /// Returns a breed's mean for a litter size: the middle of its range, or none where none is recalled (memory).
 ///
 /// ```
-/// use yeanling_core::practice::BreedMeans;
+/// use yeanling_core::settings::BreedMeans;
 /// use yeanling_core::reckon::birth_weight::breed_mean;
 /// use yeanling_core::units::Mass;
 /// assert_eq!(breed_mean(BreedMeans::Dorper, 1), Some(Mass::from_kilograms(4.25)));
@@ -279,7 +279,7 @@ pub fn breed_mean(breed: BreedMeans, litter_size: u8) -> Option<Mass> {
 /// The weight, the litter's mean or the flock's is outside `Mass::AT_BIRTH`.
 ///
 /// ```
-/// use yeanling_core::practice::BreedMeans;
+/// use yeanling_core::settings::BreedMeans;
 /// use yeanling_core::reckon::birth_weight::{OwnMean, against};
 /// use yeanling_core::units::Mass;
 /// let kg = Mass::from_kilograms;

@@ -7,7 +7,7 @@ use super::PerKilogram;
 use super::cited::{VET_SUPPLIER, ours, seen};
 use super::colostrum::ONE_FEED;
 use super::feeds::{ASSUMED, FIRST_WEEK};
-use crate::practice::BottleTable;
+use crate::settings::BottleTable;
 use crate::source::Source;
 use crate::units::{Mass, NaiveTime, OutOfBounds, TimeDelta, Volume};
 
@@ -157,7 +157,7 @@ pub enum NoRow {
 /// The age lies outside the table, or the weight outside `Mass::ON_THE_BOTTLE`.
 ///
 /// ```
-/// use yeanling_core::practice::BottleTable;
+/// use yeanling_core::settings::BottleTable;
 /// use yeanling_core::reckon::bottle::day;
 /// use yeanling_core::units::{Mass, TimeDelta, Volume};
 /// let lamb = Some(Mass::from_kilograms(3.0));

@@ -5,7 +5,7 @@
 
 use super::birth_weight::WATCH_UNDER;
 use super::cited::{common, memory, ours, seen};
-use crate::practice::{ChillLimit, Housing};
+use crate::settings::{ChillLimit, Housing};
 use crate::source::{Known, Source};
 use crate::units::{Mass, OutOfBounds, Rain, Speed, Temperature, TimeDelta};
 
@@ -140,7 +140,7 @@ pub const fn source(limit: ChillLimit) -> Source {
 /// `Rain::OF_A_DAY`.
 ///
 /// ```
-/// use yeanling_core::practice::{ChillLimit, Housing};
+/// use yeanling_core::settings::{ChillLimit, Housing};
 /// use yeanling_core::reckon::chill::{Verdict, chill};
 /// use yeanling_core::units::{Rain, Speed, Temperature};
 /// let (air, wind) = (Temperature::from_celsius(10.0), Speed::from_meters_per_second(4.0));

@@ -9,7 +9,7 @@
 
 use super::PerKilogram;
 use super::cited::{AHDB, BOND, MELLOR_MURRAY, MERCHANT, RUMA, UK_SHEET, VET_TIMES, ours, seen};
-use crate::practice::{DayRule, Housing};
+use crate::settings::{DayRule, Housing};
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds, Volume};
 
@@ -91,7 +91,7 @@ pub enum Caution {
 
 /// How much colostrum one newborn wants, exact; round for reading.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Want {
+pub struct ColostrumTarget {
     /// The birth weight it was worked out for.
     pub weight: Mass,
     /// The farm's rule for the day.
@@ -110,7 +110,7 @@ pub struct Want {
     pub rule_24h: Volume,
 }
 
-impl Want {
+impl ColostrumTarget {
     /// Returns what must be said with this answer, if anything.
     #[must_use]
     pub const fn caution(&self) -> Option<Caution> {
@@ -149,14 +149,14 @@ pub const fn eighteen_hour_figure(housing: Housing) -> PerKilogram {
 /// The weight is outside `Mass::AT_BIRTH`, 0.5 to 12 kg, or no number.
 ///
 /// ```
-/// use yeanling_core::practice::{DayRule, Housing};
-/// use yeanling_core::reckon::colostrum::want;
+/// use yeanling_core::settings::{DayRule, Housing};
+/// use yeanling_core::reckon::colostrum::target;
 /// use yeanling_core::units::{Mass, Volume};
-/// let want = want(Mass::from_kilograms(5.0), DayRule::Ahdb200, Housing::Housed).unwrap();
-/// assert_eq!(want.next_feed, Volume::from_milliliters(250.0));
-/// assert_eq!(want.by_24h, Volume::from_milliliters(1000.0));
+/// let target = target(Mass::from_kilograms(5.0), DayRule::Ahdb200, Housing::Housed).unwrap();
+/// assert_eq!(target.next_feed, Volume::from_milliliters(250.0));
+/// assert_eq!(target.by_24h, Volume::from_milliliters(1000.0));
 /// ```
-pub fn want(weight: Mass, rule: DayRule, housing: Housing) -> Result<Want, OutOfBounds<Mass>> {
+pub fn target(weight: Mass, rule: DayRule, housing: Housing) -> Result<ColostrumTarget, OutOfBounds<Mass>> {
     let weight = Mass::AT_BIRTH.check(weight)?;
     let rule_24h = day_figure(rule).of(weight);
     let by_6h = FIRST_SIX_HOURS.of(weight);
@@ -166,15 +166,17 @@ pub fn want(weight: Mass, rule: DayRule, housing: Housing) -> Result<Want, OutOf
         DayRule::TenPercent => (smaller(by_6h, rule_24h), smaller(by_18h, rule_24h), rule_24h),
     };
     let next_feed = ONE_FEED.of(weight);
-    Ok(Want { weight, rule, housing, next_feed, by_6h, by_18h, by_24h, rule_24h })
+    Ok(ColostrumTarget { weight, rule, housing, next_feed, by_6h, by_18h, by_24h, rule_24h })
 }
 
 /// Returns what every source asks for this lamb: who, the least and the most of its range, and in how many hours.
 #[must_use]
-pub fn others(want: &Want) -> Vec<(Source, Volume, Volume, u8)> {
+pub fn others(target: &ColostrumTarget) -> Vec<(Source, Volume, Volume, u8)> {
     DAY_SPREAD
         .iter()
-        .map(|figure| (figure.source, figure.low.of(want.weight), figure.high.of(want.weight), figure.hours))
+        .map(|figure| {
+            (figure.source, figure.low.of(target.weight), figure.high.of(target.weight), figure.hours)
+        })
         .collect()
 }
 

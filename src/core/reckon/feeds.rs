@@ -5,7 +5,7 @@
 
 use super::PerKilogram;
 use super::cited::{AHDB, IRISH_FARMERS, RUMA, VET_SUPPLIER, VET_TIMES, ours};
-use super::colostrum::Want;
+use super::colostrum::ColostrumTarget;
 use super::window::CLOSE;
 use crate::source::Source;
 use crate::units::{Mass, OutOfBounds, TimeDelta, Volume};
@@ -57,7 +57,7 @@ pub enum Guard {
 
 /// Why a feed is refused.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
-pub enum Refusal {
+pub enum Rejection {
     /// It is no feed at all.
     #[error("not a feed: {0}")]
     NotAVolume(OutOfBounds<Volume>),
@@ -147,22 +147,22 @@ pub fn check(
     weight: Option<Mass>,
     age: TimeDelta,
     given_last_24h: Volume,
-) -> Result<(), Refusal> {
-    let given = Volume::ONE_FEED.check(volume).map_err(Refusal::NotAVolume)?;
+) -> Result<(), Rejection> {
+    let given = Volume::ONE_FEED.check(volume).map_err(Rejection::NotAVolume)?;
     let guard = if age < FIRST_WEEK { Guard::FirstWeek } else { Guard::Later };
     let (at_once, in_a_day) = match guard {
         Guard::FirstWeek => {
-            let weight = Mass::AT_BIRTH.check(weight.unwrap_or(ASSUMED)).map_err(Refusal::NotAWeight)?;
+            let weight = Mass::AT_BIRTH.check(weight.unwrap_or(ASSUMED)).map_err(Rejection::NotAWeight)?;
             (MOST_AT_ONCE.of(weight), MOST_IN_A_DAY.of(weight))
         }
         Guard::Later => (MOST_AT_ONCE_LATER, MOST_IN_A_DAY_LATER),
     };
     if !within(given, at_once) {
-        return Err(Refusal::TooMuchAtOnce { given, most: at_once, weight, guard });
+        return Err(Rejection::TooMuchAtOnce { given, most: at_once, weight, guard });
     }
     let would_be = given_last_24h + given;
     if !within(would_be, in_a_day) {
-        return Err(Refusal::TooMuchInADay { would_be, most: in_a_day, weight, guard });
+        return Err(Rejection::TooMuchInADay { would_be, most: in_a_day, weight, guard });
     }
     Ok(())
 }
@@ -180,42 +180,47 @@ fn within(volume: Volume, most: Volume) -> bool {
 /// rounding and asks for no feed of its own (ours). After a very late feed the next may be due past 24 h.
 ///
 /// ```
-/// use yeanling_core::practice::{DayRule, Housing};
-/// use yeanling_core::reckon::{colostrum::want, feeds::next};
+/// use yeanling_core::settings::{DayRule, Housing};
+/// use yeanling_core::reckon::{colostrum::target, feeds::next};
 /// use yeanling_core::units::{Mass, TimeDelta, Volume};
-/// let want = want(Mass::from_kilograms(4.0), DayRule::Ahdb200, Housing::Housed).unwrap();
+/// let target = target(Mass::from_kilograms(4.0), DayRule::Ahdb200, Housing::Housed).unwrap();
 /// let first = Some(TimeDelta::minutes(30));
-/// let next = next(&want, Volume::from_milliliters(200.0), first, TimeDelta::hours(1)).unwrap();
+/// let next = next(&target, Volume::from_milliliters(200.0), first, TimeDelta::hours(1)).unwrap();
 /// assert_eq!((next.volume, next.feeds_left), (Volume::from_milliliters(200.0), 3));
 /// assert_eq!(next.due_age, TimeDelta::minutes(30 + 330));
 /// ```
 #[must_use]
-pub fn next(want: &Want, given: Volume, last_fed_age: Option<TimeDelta>, age: TimeDelta) -> Option<Next> {
-    let feeds_left = feeds_to(want.by_24h, given, want.next_feed)?;
+pub fn next(
+    target: &ColostrumTarget,
+    given: Volume,
+    last_fed_age: Option<TimeDelta>,
+    age: TimeDelta,
+) -> Option<Next> {
+    let feeds_left = feeds_to(target.by_24h, given, target.next_feed)?;
     if feeds_left == 0 || age >= CLOSE {
         return None;
     }
-    let missing = Volume::from_milliliters(want.by_24h.as_milliliters() - given.as_milliliters());
-    let volume = if missing < want.next_feed { missing } else { want.next_feed };
+    let missing = Volume::from_milliliters(target.by_24h.as_milliliters() - given.as_milliliters());
+    let volume = if missing < target.next_feed { missing } else { target.next_feed };
     let due_age = match last_fed_age {
         None => TimeDelta::zero(),
-        Some(last) => last + spacing(want, given, last),
+        Some(last) => last + spacing(target, given, last),
     };
     Some(Next { volume, due_age, feeds_left })
 }
 
 /// Returns the time to the next feed: the shortest that any edge still ahead asks for, within `SPACING`.
-fn spacing(want: &Want, given: Volume, last: TimeDelta) -> TimeDelta {
+fn spacing(target: &ColostrumTarget, given: Volume, last: TimeDelta) -> TimeDelta {
     let (shortest, longest) = SPACING;
     let edges = [
-        (TimeDelta::hours(6), want.by_6h),
-        (TimeDelta::hours(18), want.by_18h),
-        (CLOSE - shortest, want.by_24h),
+        (TimeDelta::hours(6), target.by_6h),
+        (TimeDelta::hours(18), target.by_18h),
+        (CLOSE - shortest, target.by_24h),
     ];
     edges
         .into_iter()
         .filter_map(|(edge, wanted)| {
-            let feeds = feeds_to(wanted, given, want.next_feed)?;
+            let feeds = feeds_to(wanted, given, target.next_feed)?;
             (feeds > 0).then(|| (edge - last) / i32::from(feeds))
         })
         .filter(|apart| *apart > TimeDelta::zero())

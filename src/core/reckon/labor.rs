@@ -4,7 +4,7 @@
 
 use super::cited::{common, ours, seen};
 use crate::source::{Known, Source};
-use crate::terms::Lie;
+use crate::terms::Presentation;
 use crate::units::TimeDelta;
 
 /// A restless ewe is looked at so often (common practice).
@@ -72,18 +72,20 @@ pub enum Needs {
 
 /// Says what a lamb that lies so needs (ours).
 #[must_use]
-pub const fn needs(lie: Lie) -> Needs {
+pub const fn needs(lie: Presentation) -> Needs {
     match lie {
-        Lie::Normal => Needs::Nothing,
-        Lie::OneLegBack
-        | Lie::BothLegsBack
-        | Lie::HeadDown
-        | Lie::ElbowsLocked
-        | Lie::HindFeetFirst
-        | Lie::TailFirst
-        | Lie::HeadBack
-        | Lie::TwoTangled
-        | Lie::UpsideDown => Needs::Help,
-        Lie::Crosswise | Lie::TooBig | Lie::Deformed | Lie::Dead => Needs::Vet,
+        Presentation::Normal => Needs::Nothing,
+        Presentation::OneLegBack
+        | Presentation::BothLegsBack
+        | Presentation::HeadDown
+        | Presentation::ElbowsLocked
+        | Presentation::HindFeetFirst
+        | Presentation::TailFirst
+        | Presentation::HeadBack
+        | Presentation::TwoTangled
+        | Presentation::UpsideDown => Needs::Help,
+        Presentation::Crosswise | Presentation::TooBig | Presentation::Deformed | Presentation::Dead => {
+            Needs::Vet
+        }
     }
 }

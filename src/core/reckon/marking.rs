@@ -8,7 +8,7 @@
 //! A law's limit is told with the year it was read and "check local rules"; months are counted at their shortest.
 
 use super::cited::{AHDB, ours, seen};
-use crate::practice::{DamsVaccinated, RingRule, Rings};
+use crate::settings::{DamsVaccinated, RingRule, Rings};
 use crate::source::Source;
 use crate::terms::Ring;
 use crate::units::TimeDelta;
@@ -102,7 +102,7 @@ pub const fn banned(rule: RingRule, ring: Ring) -> bool {
 /// Returns when a ring of this kind may go on, or none if the farm has chosen no ring for it or the law bans it.
 ///
 /// ```
-/// use yeanling_core::practice::{RingRule, Rings};
+/// use yeanling_core::settings::{RingRule, Rings};
 /// use yeanling_core::reckon::marking::ring;
 /// use yeanling_core::terms::Ring;
 /// use yeanling_core::units::TimeDelta;
@@ -185,7 +185,7 @@ pub struct Vaccine {
 /// Returns when the clostridial vaccine is due (University of Maryland).
 ///
 /// ```
-/// use yeanling_core::practice::DamsVaccinated;
+/// use yeanling_core::settings::DamsVaccinated;
 /// use yeanling_core::reckon::marking::vaccine;
 /// use yeanling_core::units::TimeDelta;
 /// assert_eq!(vaccine(DamsVaccinated::Yes).first, (TimeDelta::weeks(6), TimeDelta::weeks(8)));

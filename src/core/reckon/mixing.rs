@@ -67,13 +67,13 @@ pub enum NoMix {
 /// The volume is outside `ONE_ROUND`, or the rate outside `Strength::ON_A_LABEL`.
 ///
 /// ```
-/// use yeanling_core::reckon::mixing::{MIX, made_up_to};
+/// use yeanling_core::reckon::mixing::{MIX, sample_to};
 /// use yeanling_core::units::{Mass, Volume};
-/// let mix = made_up_to(Volume::from_milliliters(1000.0), MIX).unwrap();
+/// let mix = sample_to(Volume::from_milliliters(1000.0), MIX).unwrap();
 /// assert_eq!((mix.powder, mix.water), (Mass::from_kilograms(0.2), Volume::from_milliliters(800.0)));
 /// assert_eq!(mix.if_added.as_grams_per_liter().round(), 167.0);
 /// ```
-pub fn made_up_to(finished: Volume, rate: Strength) -> Result<Mix, NoMix> {
+pub fn sample_to(finished: Volume, rate: Strength) -> Result<Mix, NoMix> {
     let finished = ONE_ROUND.check(finished)?;
     let rate = Strength::ON_A_LABEL.check(rate)?;
     let milliliters = finished.as_milliliters();
@@ -91,7 +91,7 @@ pub fn made_up_to(finished: Volume, rate: Strength) -> Result<Mix, NoMix> {
 /// Returns one mix for a whole round of lambs, each with its own volume.
 ///
 /// # Errors
-/// As `made_up_to`, for the sum.
+/// As `sample_to`, for the sum.
 ///
 /// ```
 /// use yeanling_core::reckon::mixing::{MIX, round};
@@ -100,7 +100,7 @@ pub fn made_up_to(finished: Volume, rate: Strength) -> Result<Mix, NoMix> {
 /// assert_eq!(round(&feeds, MIX).unwrap().powder, Mass::from_kilograms(0.1));
 /// ```
 pub fn round(feeds: &[Volume], rate: Strength) -> Result<Mix, NoMix> {
-    made_up_to(feeds.iter().copied().sum(), rate)
+    sample_to(feeds.iter().copied().sum(), rate)
 }
 
 /// Returns the powder, and the water to shake it up with, for so much finished mix at 200 g made up to a liter.

@@ -1,7 +1,7 @@
 //! How much powder it takes until weaning: 7 to 13 kg a lamb, by whom you ask.
 
 use super::cited::{ours, seen};
-use crate::practice::PowderRule;
+use crate::settings::PowderRule;
 use crate::source::Source;
 use crate::units::{Bounds, Mass, OutOfBounds, Why};
 
@@ -85,7 +85,7 @@ pub enum NoPlan {
 /// The number of lambs is outside `LAMBS`, or what was used outside `USED`.
 ///
 /// ```
-/// use yeanling_core::practice::PowderRule;
+/// use yeanling_core::settings::PowderRule;
 /// use yeanling_core::reckon::powder::plan;
 /// use yeanling_core::units::Mass;
 /// let plan = plan(3, PowderRule::NewZealand, Mass::from_kilograms(5.0)).unwrap();

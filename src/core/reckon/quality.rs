@@ -2,7 +2,7 @@
 
 use super::Strength;
 use super::cited::{BOND, MERCHANT, VET_TIMES, common, ours, seen};
-use crate::practice::FreezerLife;
+use crate::settings::FreezerLife;
 use crate::source::{Known, Source};
 use crate::units::{Brix, Mass, OutOfBounds, Temperature, TimeDelta, Volume};
 
@@ -147,7 +147,7 @@ pub const fn freezer_life(life: FreezerLife) -> TimeDelta {
 /// An age below zero comes from clocks that disagree and is read as just filled.
 ///
 /// ```
-/// use yeanling_core::practice::FreezerLife;
+/// use yeanling_core::settings::FreezerLife;
 /// use yeanling_core::reckon::quality::{Keeps, Store, bag};
 /// use yeanling_core::units::TimeDelta;
 /// let age = TimeDelta::days(300);

@@ -4,7 +4,7 @@
 //! would be the whole paper.
 
 use super::cited::{ours, seen};
-use crate::arrange::Arrange;
+use crate::sort_small::SortSmall;
 use crate::source::Source;
 use crate::units::Mass;
 
@@ -102,7 +102,7 @@ pub fn by_birth_weight(lambs: &[Fate]) -> Option<Vec<Bin>> {
             None => bins.push((bin, 1, lived)),
         }
     }
-    bins.arrange_by(|one, two| one.0.total_cmp(&two.0));
+    bins.sort_small_by(|one, two| one.0.total_cmp(&two.0));
     let kilograms = |bin: f64| Mass::from_kilograms(bin * BIN_KILOGRAMS);
     let bin = |(bin, lambs, lived): (f64, u32, u32)| {
         let interval = wilson(lived, lambs)?;

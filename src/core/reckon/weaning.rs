@@ -3,7 +3,7 @@
 //! What is not known is never taken as met. No rule lets a lamb off the bottle before four weeks.
 
 use super::cited::{common, ours, seen};
-use crate::practice::WeaningRule;
+use crate::settings::WeaningRule;
 use crate::source::Source;
 use crate::units::{Bounds, Mass, OutOfBounds, TimeDelta, Why};
 
@@ -141,7 +141,7 @@ pub fn eats_enough(days: [Mass; 3]) -> Result<bool, OutOfBounds<Mass>> {
 /// The present weight is outside `WEIGHT`, or the birth weight outside `Mass::AT_BIRTH`.
 ///
 /// ```
-/// use yeanling_core::practice::WeaningRule;
+/// use yeanling_core::settings::WeaningRule;
 /// use yeanling_core::reckon::weaning::{Lamb, Verdict, wean};
 /// use yeanling_core::units::{Mass, TimeDelta};
 /// let kg = Mass::from_kilograms;

@@ -6,7 +6,7 @@
 
 use chrono::{Datelike, NaiveDate, Timelike};
 
-use crate::inert::turns_text;
+use crate::sanitize::turns_text;
 use crate::units::Moment;
 
 /// One cell.

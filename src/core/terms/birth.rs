@@ -44,7 +44,7 @@ pub enum Part {
 /// How a lamb lies.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Lie {
+pub enum Presentation {
     /// Two fore feet and the nose.
     Normal,
     /// One fore leg back.
@@ -79,20 +79,21 @@ pub enum Lie {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
 pub enum Found {
-    /// The neck of the womb is tight.
-    NeckTight,
+    /// The cervix does not open.
+    #[serde(rename = "neck-tight")]
+    CervixClosed,
     /// The way is open, no lamb in reach yet.
     NothingYet,
     /// No further lamb.
     Empty,
     /// A lamb, lying so.
-    Lamb(Lie),
+    Lamb(Presentation),
 }
 
 /// How the birth went, on the six-grade scale of UK recording, each lamb by itself.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Serialize, Deserialize)]
 #[serde(rename_all = "kebab-case")]
-pub enum Ease {
+pub enum LambingEase {
     /// 1: no help.
     Alone,
     /// 2: slight help by hand.

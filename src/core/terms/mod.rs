@@ -12,7 +12,7 @@ mod pen;
 mod ram;
 mod store;
 
-pub use birth::{Ease, Found, Lie, Part, Sign};
+pub use birth::{Found, LambingEase, Part, Presentation, Sign};
 pub use illness::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
 pub use lamb::{Belly, Cause, Mouth, Ring, Sex, Suck, VigorScale};
 pub use milk::{Milk, Way};

@@ -26,14 +26,14 @@ pub struct Duty {
     /// The last call to the vet about it, and what came of that.
     pub vet: Option<Called>,
     /// What discharges it.
-    pub discharge: Discharge,
+    pub completion: Completion,
     /// Until when it was put off, if it was.
     pub put_off: Option<Moment>,
 }
 
 /// What discharges a duty.
 #[derive(Clone, Debug, PartialEq)]
-pub enum Discharge {
+pub enum Completion {
     /// Noting this, with one tap.
     Note(Event),
     /// Something that must be read or chosen first.

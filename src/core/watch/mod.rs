@@ -3,7 +3,6 @@
 //! The work follows what is live: newborns, ewes at work, pens in use and bottle lambs, never the whole flock;
 //! lambs of ring age only where the farm rings.
 
-mod allow;
 mod duty;
 mod illness;
 mod labor;
@@ -12,13 +11,13 @@ mod pen;
 mod put_off;
 mod round;
 mod task;
+mod validate;
 mod vet;
-mod withheld;
+mod withdrawal;
 
 use std::collections::{BTreeMap, BTreeSet};
 
-pub use allow::{EweRefusal, GroupRefusal, KEPT_FROM, LifeRefusal, Refusal, StoreRefusal, allow, allow_all};
-pub use duty::{Discharge, Duty, State, may_be_well};
+pub use duty::{Completion, Duty, State, may_be_well};
 pub use illness::{Course, ewe_case, ewe_illness, lamb_case, lamb_illness, stage_of};
 pub use newborn::{
     ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
@@ -27,15 +26,18 @@ pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};
 pub use task::{EweTask, LambTask, Task, Trouble};
+pub use validate::{
+    EweRejection, GroupRejection, KEPT_FROM, LifeRejection, Rejection, StoreRejection, validate, validate_all,
+};
 pub use vet::Called;
-pub use withheld::{Product, Withheld, usable_after, withheld};
+pub use withdrawal::{Product, Withdrawal, usable_after, withdrawal};
 
-use allow::may_be_fed;
+use validate::may_be_fed;
 
-use crate::arrange::{Arrange, Gather};
 use crate::book::{Animal, EweId, LambId};
 use crate::flock::{Ewe, Flock, LITTER_APART, Lamb, Litter};
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
+use crate::sort_small::{Gather, SortSmall};
 use crate::units::{Moment, TimeDelta};
 
 /// Lambs and litters younger than this are looked at with every beat of the clock (ours: no rule of a newborn or of
@@ -53,17 +55,17 @@ const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
 /// Danger comes before late, late before now, now before coming; among the late and the present a call to the vet comes first, then what a
 /// life hangs on, then what was due first; among what is coming, what comes first.
 #[must_use]
-pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
+pub fn duties(flock: &Flock, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
     let mut duties = Vec::new();
     for lamb in live(flock, now).into_iter().filter_map(|id| flock.lambs.get(&id)) {
-        duties.extend(newborn::duties(lamb, now, practice));
+        duties.extend(newborn::duties(lamb, now, settings));
         duties.extend(illness::of_lamb(lamb, now));
     }
-    for lamb in ringable(flock, now, practice) {
-        duties.extend(newborn::ring::duty(lamb, now, practice.rings));
+    for lamb in ringable(flock, now, settings) {
+        duties.extend(newborn::ring::duty(lamb, now, settings.rings));
     }
     for (ewe, litter) in ewes(flock, now) {
-        duties.extend(labor::duties(flock, ewe, litter, now, practice.labor));
+        duties.extend(labor::duties(flock, ewe, litter, now, settings.labor));
     }
     for ewe in flock.ill.iter().filter_map(|id| flock.ewes.get(id)) {
         duties.extend(illness::of_ewe(flock, ewe, now));
@@ -76,7 +78,7 @@ pub fn duties(flock: &Flock, now: Moment, practice: &Practice) -> Vec<Duty> {
         let put_off = flock.put_off(duty.subject(), duty.task.kind());
         duty.put_off = put_off.and_then(|put_off| put_off::until(duty, put_off));
     }
-    duties.arrange_by_key(|duty| {
+    duties.sort_small_by_key(|duty| {
         let state = duty.state(now);
         let weight = if state == State::Coming { 0 } else { duty.task.weight() };
         let call = state > State::Coming && matches!(duty.task, Task::Lamb(_, LambTask::CallVet));
@@ -118,8 +120,8 @@ fn fresh(flock: &Flock, now: Moment) -> impl Iterator<Item = &Lamb> {
 }
 
 /// The living lambs young enough for a ring or to be told that it is too late; none where the farm uses no rings.
-fn ringable<'a>(flock: &'a Flock, now: Moment, practice: &Practice) -> impl Iterator<Item = &'a Lamb> {
-    let reach = newborn::ring::reach(practice.rings);
+fn ringable<'a>(flock: &'a Flock, now: Moment, settings: &FarmSettings) -> impl Iterator<Item = &'a Lamb> {
+    let reach = newborn::ring::reach(settings.rings);
     let young = reach.map(|reach| flock.born_after(now - reach));
     young.into_iter().flatten().filter(|lamb| lamb.lives())
 }

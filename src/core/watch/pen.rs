@@ -1,6 +1,6 @@
 //! The bonding pens: who may go out, and why not yet.
 
-use super::{Discharge, Duty, EweTask, Task, hold_milk};
+use super::{Completion, Duty, EweTask, Task, hold_milk};
 use crate::book::{Animal, Event, EweId, LambId};
 use crate::flock::{Flock, Lamb, Stay};
 use crate::reckon::body_temperature::{Band, band};
@@ -44,7 +44,7 @@ pub enum WhyNot {
 #[must_use]
 pub fn readiness(flock: &Flock, ewe: EweId, since: Moment, now: Moment) -> Readiness {
     let lambs = flock.lambs_at_foot(ewe);
-    let hours = flock.practice.stay.hours(lambs.len());
+    let hours = flock.settings.stay.hours(lambs.len());
     // The stay counts from the birth where they were together before; from the pen where she went in later.
     let begun = lambs.iter().map(|lamb| lamb.born).max().map_or(since, |born| born.max(since));
     let stay_over = begun + TimeDelta::hours(i64::from(hours));
@@ -90,7 +90,7 @@ pub(super) fn duty(flock: &Flock, stay: &Stay, now: Moment) -> Option<Duty> {
         late: ready.stay_over + LATE_AFTER,
         danger: None,
         vet: None,
-        discharge: Discharge::Note(Event::LetOut { animal: stay.animal }),
+        completion: Completion::Note(Event::LetOut { animal: stay.animal }),
         put_off: None,
     })
 }

@@ -16,8 +16,8 @@ const WHEN_LATE: TimeDelta = TimeDelta::minutes(15);
 /// animal is in danger by it.
 #[must_use]
 pub fn may_wait_until(flock: &Flock, animal: Animal, kind: DutyKind, now: Moment) -> Option<Moment> {
-    let animal = flock.one(animal);
-    let duties = duties(flock, now, &flock.practice);
+    let animal = flock.canonical(animal);
+    let duties = duties(flock, now, &flock.settings);
     let duty = duties.into_iter().find(|duty| duty.subject() == animal && duty.task.kind() == kind)?;
     (duty.state(now) != State::Danger).then(|| most(&duty, now))
 }

@@ -1,7 +1,7 @@
 //! A round with the bottle: feeds that fall close together, so that one trip and one mix serve several lambs.
 
 use super::{Duty, LambTask, Task};
-use crate::arrange::Arrange;
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta, Volume};
 
 /// Feeds due within so long of the first go into one round (ours).
@@ -26,7 +26,7 @@ pub fn round(duties: &[Duty], now: Moment) -> Option<Round> {
         .filter(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Feed { .. })))
         .cloned()
         .collect();
-    feeds.arrange_by_key(|duty| (duty.comes(), duty.subject()));
+    feeds.sort_small_by_key(|duty| (duty.comes(), duty.subject()));
     let due = feeds.first()?.comes();
     let until = due.max(now) + TOGETHER;
     feeds.retain(|duty| duty.comes() <= until);

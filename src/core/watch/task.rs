@@ -6,7 +6,7 @@
 use std::mem::discriminant;
 
 use super::newborn::LambDanger;
-use crate::book::{Animal, DutyKind, EweId, LambId, Lie, Part};
+use crate::book::{Animal, DutyKind, EweId, LambId, Part, Presentation};
 use crate::reckon::illness::{ewe, lamb};
 use crate::units::Volume;
 
@@ -34,7 +34,7 @@ pub enum EweTask {
     /// See whether what shows has come further.
     Progress,
     /// Call the vet: the neck of the womb has not opened.
-    NeckTight,
+    CervixClosed,
     /// Call the vet unless the lamb is put right.
     PutRight {
         /// What was found last.
@@ -102,7 +102,7 @@ pub enum LambTask {
         /// What it was given by hand.
         given: Volume,
         /// What it wants in 24 hours.
-        want: Volume,
+        target: Volume,
         /// Whether milk must wait: something holds it back.
         hold: bool,
     },
@@ -162,7 +162,7 @@ pub enum LambTask {
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Trouble {
     /// A hand found that it lies so.
-    Lies(Lie),
+    Lies(Presentation),
     /// This alone shows of it.
     Shows(Part),
     /// Nobody said; she is being helped.
@@ -227,7 +227,7 @@ impl EweTask {
             Self::LongRestless
             | Self::HandCheck { .. }
             | Self::Progress
-            | Self::NeckTight
+            | Self::CervixClosed
             | Self::PutRight { .. }
             | Self::Ill { .. } => 0,
             Self::NextLamb { .. } | Self::Look | Self::IllLook { .. } => 1,
@@ -244,7 +244,7 @@ impl EweTask {
             Self::LongRestless => DutyKind::LongRestless,
             Self::HandCheck { .. } => DutyKind::HandCheck,
             Self::Progress => DutyKind::Progress,
-            Self::NeckTight => DutyKind::NeckTight,
+            Self::CervixClosed => DutyKind::CervixClosed,
             Self::PutRight { .. } => DutyKind::PutRight,
             Self::NextLamb { .. } => DutyKind::NextLamb,
             Self::Afterbirth { .. } => DutyKind::Afterbirth,

@@ -3,7 +3,7 @@
 mod round;
 
 use yeanling_core::book::Event;
-use yeanling_core::reckon::mixing::{Mix, made_up_to};
+use yeanling_core::reckon::mixing::{Mix, sample_to};
 use yeanling_core::units::{Mass, System, Volume};
 use yeanling_words::common::{feed_mass, volume, volume_as_given};
 use yeanling_words::{bottle_round as words, errors, frame, why as why_words};
@@ -63,7 +63,7 @@ fn row(one: &OnRound) -> (Key, Row) {
     let ask = || Action::Ask(Sheet::Feed(one.id, one.volume, one.milk));
     let action = match (one.fed, &one.feed) {
         (Some(entry), _) => {
-            let undo = Action::Note(vec![Event::Struck { entry }]);
+            let undo = Action::Note(vec![Event::Deleted { entry }]);
             Some(Button::new("undo", words::UNDO, undo).action(named(words::UNDO)).quiet())
         }
         (None, Some(event)) => {
@@ -135,7 +135,7 @@ fn mixed(mix: &Mix, lambs: usize, system: System) -> Blocks {
     let answers =
         Blocks::new().group("mix-powder", Shape::Answer, powder).group("mix-water", Shape::Answer, water);
     let trap =
-        made_up_to(Volume::from_milliliters(1000.0), mix.rate).ok().map(|liter| words::trap(&liter, system));
+        sample_to(Volume::from_milliliters(1000.0), mix.rate).ok().map(|liter| words::trap(&liter, system));
     Blocks::new()
         .remark(words::mix_for(mix, lambs, system), [why(why_words::MIXING, Reason::Mixing(*mix))])
         .group("mix-answers", Shape::Answers, answers)

@@ -1,12 +1,12 @@
 //! What the round shows: who is to feed, who was fed just now, who comes later, and the one mix.
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, EntryId, Event, LambId, Milk};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::reckon::mixing::{self, Mix, NoMix};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{self, Discharge, Duty, LambTask, Task};
+use yeanling_core::watch::{self, Completion, Duty, LambTask, Task};
 
 use yeanling_words::common::{clock, time_of_day, volume};
 use yeanling_words::why::headings;
@@ -70,7 +70,7 @@ impl Round {
 
 /// Returns the round as it is at this instant.
 pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
-    let practice = &flock.practice;
+    let settings = &flock.settings;
     let lambs: Vec<&Lamb> = flock.on_bottle.iter().filter_map(|id| flock.lamb(*id)).collect();
     let feed_of = |lamb: &Lamb| {
         let of = |duty: &&Duty| matches!(duty.task, Task::Lamb(id, LambTask::Feed { .. }) if id == lamb.id);
@@ -87,7 +87,7 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
         let just_fed = lamb.feeds.last().filter(|feed| now.since(feed.at) < JUST_NOW);
         match just_fed {
             Some(feed) => round.fed.push(OnRound {
-                text: words::fed(feed.volume, &clock(feed.at), practice.system),
+                text: words::fed(feed.volume, &clock(feed.at), settings.system),
                 says: if one.says.is_empty() { String::new() } else { words::next(&one.says) },
                 state: State::Done,
                 fed: Some(feed.entry),
@@ -100,12 +100,12 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
     let due = |one: &OnRound| {
         lambs.iter().find(|lamb| lamb.id == one.id).and_then(|lamb| feed_of(lamb)).map(Duty::comes)
     };
-    round.to_feed.arrange_by_key(|one| (due(one), one.id));
-    round.later.arrange_by_key(|one| (due(one).is_none(), due(one), one.id));
+    round.to_feed.sort_small_by_key(|one| (due(one), one.id));
+    round.later.sort_small_by_key(|one| (due(one).is_none(), due(one), one.id));
     round.when = round.to_feed.first().map(|first| first.says.clone()).unwrap_or_default();
     let mixed = |one: &&OnRound| one.milk == Milk::Replacer;
     let volumes: Vec<Volume> = round.to_feed.iter().filter(mixed).filter_map(|one| one.volume).collect();
-    round.mix = (!volumes.is_empty()).then(|| (mixing::round(&volumes, practice.powder_rate), volumes.len()));
+    round.mix = (!volumes.is_empty()).then(|| (mixing::round(&volumes, settings.powder_rate), volumes.len()));
     round.unknown = round.to_feed.iter().filter(|one| one.volume.is_none() && !one.held).count();
     let others: Vec<Volume> =
         round.to_feed.iter().filter(|one| !mixed(one)).filter_map(|one| one.volume).collect();
@@ -122,7 +122,7 @@ fn day<'a>(
     feed_of: impl Fn(&'a Lamb) -> Option<&'a Duty>,
     now: Moment,
 ) {
-    let practice = &flock.practice;
+    let settings = &flock.settings;
     let mut total = Volume::ZERO;
     let mut feeds = 0_u16;
     let mut first: Vec<(u8, Moment)> = Vec::new();
@@ -133,7 +133,7 @@ fn day<'a>(
             .iter()
             .filter(|feed| feed.milk == Milk::Replacer)
             .map(|feed| {
-                feed.volume.as_milliliters() / 1000.0 * practice.powder_rate.as_grams_per_liter() / 1000.0
+                feed.volume.as_milliliters() / 1000.0 * settings.powder_rate.as_grams_per_liter() / 1000.0
             })
             .sum::<f64>();
         let Some(day) = of_table(flock, lamb, now) else { continue };
@@ -145,7 +145,7 @@ fn day<'a>(
             None => first.push((day.feeds, due)),
         }
     }
-    first.arrange_by_key(|(feeds, _)| std::cmp::Reverse(*feeds));
+    first.sort_small_by_key(|(feeds, _)| std::cmp::Reverse(*feeds));
     round.times = first
         .into_iter()
         .map(|(feeds, due)| {
@@ -154,7 +154,7 @@ fn day<'a>(
         })
         .collect();
     round.used = used;
-    round.day = mixing::made_up_to(total, practice.powder_rate).ok().map(|mix| (total, mix.powder, feeds));
+    round.day = mixing::sample_to(total, settings.powder_rate).ok().map(|mix| (total, mix.powder, feeds));
 }
 
 /// The table's day of a lamb past its first 24 hours.
@@ -163,14 +163,14 @@ fn of_table(flock: &Flock, lamb: &Lamb, now: Moment) -> Option<bottle::Day> {
     if age < TimeDelta::hours(24) {
         return None;
     }
-    bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), flock.practice.bottle_table).ok()
+    bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), flock.settings.bottle_table).ok()
 }
 
 fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnRound {
-    let practice = &flock.practice;
-    let system = practice.system;
+    let settings = &flock.settings;
+    let system = settings.system;
     let age = lamb.age(now);
-    let milk = watch::next_milk(lamb, now, practice);
+    let milk = watch::next_milk(lamb, now, settings);
     let (amount, held, weigh) = match duty.map(|duty| duty.task) {
         Some(Task::Lamb(_, LambTask::Feed { volume, hold, weigh })) => (volume, hold, weigh),
         Some(_) | None => (None, false, false),
@@ -185,7 +185,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let (day, why) = if age < TimeDelta::hours(24) {
         first_day(flock, lamb, now)
     } else {
-        match bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), practice.bottle_table) {
+        match bottle::day(age, lamb.last_weight(now).map(|weight| weight.mass), settings.bottle_table) {
             Ok(day) => {
                 let given = lamb.given(now - TimeDelta::hours(24), now);
                 (
@@ -208,9 +208,9 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
         volume: amount,
         amount: amount.map(|amount| volume(amount, system)).unwrap_or_default(),
         milk,
-        feed: duty.and_then(|duty| match &duty.discharge {
-            Discharge::Note(event) => Some(event.clone()),
-            Discharge::Open => None,
+        feed: duty.and_then(|duty| match &duty.completion {
+            Completion::Note(event) => Some(event.clone()),
+            Completion::Open => None,
         }),
         held,
         fed: None,
@@ -219,17 +219,17 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
 
 /// How the first day of a lamb fed by hand stands, and why the next feed is what it is.
 fn first_day(flock: &Flock, lamb: &Lamb, now: Moment) -> (String, Option<(&'static str, Reason)>) {
-    let practice = &flock.practice;
-    let system = practice.system;
-    let want = lamb
+    let settings = &flock.settings;
+    let system = settings.system;
+    let target = lamb
         .birth_weight()
-        .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok());
-    let Some(want) = want else { return (String::new(), None) };
+        .and_then(|weight| colostrum::target(weight, settings.day_rule, settings.housing).ok());
+    let Some(target) = target else { return (String::new(), None) };
     let given = lamb.given_first_day(now);
     let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
-    let why = match feeds::next(&want, given, last, lamb.age(now)) {
-        Some(next) => (headings::NEXT_FEED, Reason::NextFeed(Box::new((next, want)))),
-        None => (headings::COLOSTRUM, Reason::Milk(want)),
+    let why = match feeds::next(&target, given, last, lamb.age(now)) {
+        Some(next) => (headings::NEXT_FEED, Reason::NextFeed(Box::new((next, target)))),
+        None => (headings::COLOSTRUM, Reason::Milk(target)),
     };
-    (words::first_day(given, want.by_24h, system), Some(why))
+    (words::first_day(given, target.by_24h, system), Some(why))
 }

@@ -226,7 +226,7 @@ fn fed(hand: Hand, answer: &Answer) -> Blocks {
     }
     let lamb = hand.lamb.filter(|_| may_be_fed(answer)).and_then(|id| view.flock.lamb(id));
     let Some((lamb, feed)) = lamb.zip(case.feed(system)) else { return Blocks::new() };
-    let milk = next_milk(lamb, view.now, view.practice());
+    let milk = next_milk(lamb, view.now, view.settings());
     let fed = Action::Note(vec![Event::Fed { lamb: lamb.id, volume: feed, milk, way: Way::Bottle }]);
     Blocks::new().button(Button::new("feed", words::fed_by_bottle(&volume(feed, system)), fed))
 }

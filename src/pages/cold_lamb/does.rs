@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, GlucoseBy, LambId};
 use yeanling_core::flock::{Reading, VetCall};
 use yeanling_core::units::System;
-use yeanling_words::refusals;
+use yeanling_words::rejections;
 
 use super::answer::{WEIGHT, typed_weight};
 use super::ask::{DEGREES, SCALE, SCALES, reading};
@@ -78,8 +78,8 @@ fn read(system: System, lamb: Option<LambId>, view: &View, draft: &mut Draft) ->
     let effects = match lamb {
         Some(lamb) => {
             let read = vec![view.noting(Event::TemperatureTaken { lamb, temperature })];
-            if let Err(refusal) = view.allow(&read) {
-                return draft.say_wrong(DEGREES, refusals::refusal(&refusal, view.now, view.system()));
+            if let Err(rejection) = view.validate(&read) {
+                return draft.say_wrong(DEGREES, rejections::rejection(&rejection, view.now, view.system()));
             }
             draft.note(view, read)
         }

@@ -2,10 +2,10 @@
 
 use chrono::NaiveDate;
 use yeanling_core::book::EweId;
-use yeanling_core::figures::awaited;
-use yeanling_core::reckon::season::ewe::Outlook;
-use yeanling_words::ahead as words;
+use yeanling_core::reckon::season::ewe::LambingForecast;
+use yeanling_core::seasons::awaited;
 use yeanling_words::common::short_date;
+use yeanling_words::season_forecast as words;
 
 use crate::Reason;
 use crate::block::Kind;
@@ -18,10 +18,10 @@ pub(super) fn blocks(view: &View, id: EweId) -> Blocks {
     let told = match awaited(view.flock, id, view.now) {
         None => Blocks::new(),
         Some(Err(why)) => Blocks::new().text(words::no_outlook(&why)),
-        Some(Ok(outlook)) => {
-            let (within, days) = (words::within(&outlook), words::days(&outlook));
-            let ribbon = ribbon(&outlook);
-            let why = why(words::HERS, Reason::Outlook(outlook));
+        Some(Ok(lambing_forecast)) => {
+            let (within, days) = (words::within(&lambing_forecast), words::days(&lambing_forecast));
+            let ribbon = ribbon(&lambing_forecast);
+            let why = why(words::HERS, Reason::LambingForecast(lambing_forecast));
             Blocks::new().remark(within, [why]).add("due-ribbon", Kind::Ribbon(ribbon)).text(days)
         }
     };
@@ -29,19 +29,19 @@ pub(super) fn blocks(view: &View, id: EweId) -> Blocks {
 }
 
 /// From today to her last day: plain up to the first, full about the likely one.
-fn ribbon(outlook: &Outlook) -> Ribbon {
+fn ribbon(lambing_forecast: &LambingForecast) -> Ribbon {
     let days = |date: NaiveDate| {
-        f64::from(i32::try_from(date.signed_duration_since(outlook.today).num_days()).unwrap_or(0))
+        f64::from(i32::try_from(date.signed_duration_since(lambing_forecast.today).num_days()).unwrap_or(0))
     };
-    let whole = days(outlook.last) + 1.0;
+    let whole = days(lambing_forecast.last) + 1.0;
     let at = |date: NaiveDate| (days(date) / whole).clamp(0.0, 1.0);
-    let (first, likely, last) = (at(outlook.first), at(outlook.likely), 1.0);
+    let (first, likely, last) = (at(lambing_forecast.first), at(lambing_forecast.likely), 1.0);
     // Two days about the likely one.
     let near = (2.0 / whole).min(0.5);
     let stretch = |from: f64, to: f64, kind| Stretch { from, to: to.max(from), kind, label: String::new() };
     let (from, to) = ((likely - near).max(first), (likely + near).min(last));
     Ribbon {
-        label: words::days(outlook),
+        label: words::days(lambing_forecast),
         stretches: vec![
             stretch(0.0, first, RibbonKind::Plain),
             stretch(first, from, RibbonKind::Fair),
@@ -49,9 +49,9 @@ fn ribbon(outlook: &Outlook) -> Ribbon {
             stretch(to, last, RibbonKind::Fair),
         ],
         ticks: vec![
-            Tick::new(first, short_date(outlook.first)).rank(2),
-            Tick::new(likely, short_date(outlook.likely)).rank(1),
-            Tick::new(last, short_date(outlook.last)).rank(0),
+            Tick::new(first, short_date(lambing_forecast.first)).rank(2),
+            Tick::new(likely, short_date(lambing_forecast.likely)).rank(1),
+            Tick::new(last, short_date(lambing_forecast.last)).rank(0),
         ],
         now: Some(0.0),
         pins: Vec::new(),

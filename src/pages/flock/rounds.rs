@@ -3,7 +3,7 @@
 use chrono::NaiveDate;
 use yeanling_core::flock::{Group, Lamb};
 use yeanling_core::units::TimeDelta;
-use yeanling_words::{medicines, race, rounds as words, weighing};
+use yeanling_words::{medicines, rounds as words, score_ewes, weighing};
 
 use crate::block::{Row, State};
 use crate::everyone::Which;
@@ -16,7 +16,7 @@ pub(super) fn blocks(view: &View) -> Blocks {
     let groups = view.flock.groups.values().filter(|group| group.parted.is_none());
     let mut rows: Vec<(Key, Row)> = groups.map(|group| score(view, group)).collect();
     if rows.is_empty() {
-        rows.push(("score".into(), Row::new(race::TITLE).text(words::NO_GROUP).to(Screen::Season)));
+        rows.push(("score".into(), Row::new(score_ewes::TITLE).text(words::NO_GROUP).to(Screen::Season)));
     }
     rows.push(("weigh".into(), weigh(view)));
     rows.push(("medicines".into(), medicines(view)));
@@ -26,7 +26,7 @@ pub(super) fn blocks(view: &View) -> Blocks {
 fn score(view: &View, group: &Group) -> (Key, Row) {
     let scores = group.ewes().filter_map(|ewe| view.flock.ewe(ewe)?.condition());
     let last = scores.map(|score| score.at.local().date()).max();
-    let row = Row::new(race::TITLE)
+    let row = Row::new(score_ewes::TITLE)
         .kind(Text::typed(&group.name))
         .text(words::scored(group.ewes().count(), last))
         .to(Screen::ScoreEwes(group.id));
@@ -45,7 +45,7 @@ fn weigh(view: &View) -> Row {
 }
 
 fn medicines(view: &View) -> Row {
-    let found = view.everyone.browse(view.flock, Which::Withheld, view.now);
+    let found = view.everyone.browse(view.flock, Which::Withdrawal, view.now);
     let held = found.ewes.len() + found.lambs.len();
     let row = Row::new(medicines::TITLE).to(Screen::Medicines);
     if held == 0 { row.text(words::withdrawal(held)) } else { row.says(State::Now, words::withdrawal(held)) }

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::flock::{Ewe, Flock};
 use yeanling_core::units::{Moment, TagList, parse_tags};
-use yeanling_words::{animals, group as words, refusals};
+use yeanling_words::{animals, group as words, rejections};
 
 use super::{day_of, on_day};
 use crate::block::{Field, FieldKind};
@@ -75,8 +75,8 @@ pub(crate) fn save(view: &View, draft: &mut Draft, group: GroupId) -> Vec<Effect
             draft.close();
             vec![Effect::Note(notings)]
         }
-        Err((place, refusal)) => {
-            let said = refusals::refusal(&refusal, view.now, view.system());
+        Err((place, rejection)) => {
+            let said = rejections::rejection(&rejection, view.now, view.system());
             let who = notings.get(place).and_then(|noting| known(view, &noting.event));
             draft.say_wrong(TAGS, who.map_or_else(|| said.clone(), |who| format!("{who}: {said}")))
         }

@@ -6,12 +6,12 @@ mod ram;
 use std::collections::BTreeSet;
 
 use chrono::NaiveTime;
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{EntryId, Event, EweId, GroupId};
 use yeanling_core::flock::{Flock, Group, GroupStay, Line};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Moment;
 use yeanling_words::common::{field_time, read_field_day};
-use yeanling_words::{ahead, animals, frame, group as words, race};
+use yeanling_words::{animals, frame, group as words, score_ewes, season_forecast};
 
 pub(crate) use add::{save as save_ewes, sheet as add_sheet};
 pub(crate) use ram::{save as save_ram, sheet as ram_sheet};
@@ -25,7 +25,7 @@ use crate::{Action, Button, Key, Screen, Sheet, season, timeline};
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     let Some(group) = view.flock.groups.get(&id) else {
-        let gone = Page::new(frame::NOT_HERE).back(Screen::Season, ahead::TITLE);
+        let gone = Page::new(frame::NOT_HERE).back(Screen::Season, season_forecast::TITLE);
         return gone.blocks(Blocks::new().empty(frame::GONE, []));
     };
     let stands = group.parted.is_none();
@@ -38,7 +38,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
         blocks.then(season::dates(view, draft, &[group])).section("ewes", words::EWES, ewes(view, group));
     let part = Button::new("part", words::PART, Action::Note(vec![Event::GroupParted { group: id }])).quiet();
     Page::new(&group.name)
-        .back(Screen::Season, ahead::TITLE)
+        .back(Screen::Season, season_forecast::TITLE)
         .under(words::stands(group, view.now.local().date()))
         .blocks(if stands { blocks.button(part) } else { blocks }.then(timeline::of_group(view, id)))
 }
@@ -51,8 +51,8 @@ fn chores(group: &Group) -> Blocks {
         Button::new("ram-in", words::RAM_IN, Action::Ask(Sheet::RamIn(group.id)))
     };
     let add = Button::new("add", words::ADD, Action::Ask(Sheet::AddEwes(group.id))).filled();
-    let race = Button::new("race", race::LINK, Action::Go(Screen::ScoreEwes(group.id)));
-    Blocks::new().buttons(2, [add, ram]).button(race)
+    let score_ewes = Button::new("race", score_ewes::LINK, Action::Go(Screen::ScoreEwes(group.id)));
+    Blocks::new().buttons(2, [add, ram]).button(score_ewes)
 }
 
 /// Says that ewes stand in the group only since after the ram came, which counts from then, and offers to mend it.
@@ -93,7 +93,7 @@ fn ewes(view: &View, group: &Group) -> Blocks {
         return Blocks::new().text(words::NO_EWES);
     }
     // By length first, so that 2 comes before 10.
-    ewes.arrange_by(|one, other| (one.1.len(), &one.1).cmp(&(other.1.len(), &other.1)));
+    ewes.sort_small_by(|one, other| (one.1.len(), &one.1).cmp(&(other.1.len(), &other.1)));
     Blocks::new().rows("its-ewes", ewes.into_iter().map(|(ewe, name)| row(view, group.id, ewe, name)))
 }
 
@@ -106,15 +106,15 @@ fn row(view: &View, group: GroupId, ewe: EweId, name: String) -> (Key, Row) {
 
 /// When she may lamb, or did.
 fn days(view: &View, ewe: EweId) -> Option<String> {
-    if let Some(one) = view.outlooks.of(ewe) {
-        return Some(match &one.outlook {
-            Ok(outlook) => ahead::days(outlook),
-            Err(why) => ahead::no_outlook(why),
+    if let Some(one) = view.lambing_forecasts.of(ewe) {
+        return Some(match &one.lambing_forecast {
+            Ok(lambing_forecast) => season_forecast::days(lambing_forecast),
+            Err(why) => season_forecast::no_outlook(why),
         });
     }
     let windows = view.flock.windows_of(ewe);
     let litter = windows.iter().rev().find_map(|window| view.flock.litter_of_window(window))?;
-    Some(ahead::has_lambed(litter.began.local().date(), litter.lambs.len()))
+    Some(season_forecast::has_lambed(litter.began.local().date(), litter.lambs.len()))
 }
 
 /// The morning of a day, or now when that is today: nothing can be noted that has not come yet.

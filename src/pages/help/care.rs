@@ -1,10 +1,10 @@
 //! The aids as pages to read: the table of the cold lamb, both scales of vigor, rings, tags and vaccine.
 
-use yeanling_core::practice::{DamsVaccinated, Limits, RingRule, Rings};
 use yeanling_core::reckon::cold_lamb::{Answer, decide};
 use yeanling_core::reckon::marking::{ring, vaccine};
 use yeanling_core::reckon::ten_point::Sign;
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::settings::{DamsVaccinated, Limits, RingRule, Rings};
 use yeanling_core::terms::Ring;
 use yeanling_core::units::{System, Temperature, TimeDelta};
 use yeanling_words::cold_lamb::courses;

@@ -1,7 +1,7 @@
 //! The finder of Help: topics by their names first, then by other words for them, then by what they say; and words of the
 //! trade with what they mean.
 
-use yeanling_core::arrange::Arrange;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_words::help::glossary::{TERMS, TITLE as GLOSSARY, Term};
 use yeanling_words::help::{self as words, Topic};
 
@@ -38,7 +38,7 @@ pub(super) fn found(view: &View, sought: &str) -> Blocks {
     let within = |text: &str| wanted.iter().all(|word| text.contains(word.as_str()));
     let mut topics: Vec<(u8, Topic)> =
         Topic::ALL.into_iter().filter_map(|topic| Some((rank(view, topic, within)?, topic))).collect();
-    topics.arrange_by_key(|(rank, _)| *rank);
+    topics.sort_small_by_key(|(rank, _)| *rank);
     let rows = topics.into_iter().map(|(_, topic)| row(topic));
     let figures = within(words::CALCULATORS_FOUND_BY).then(calculators);
     let rows: Vec<(Key, Row)> = rows.chain(figures).collect();

@@ -5,7 +5,7 @@ mod find;
 mod topic;
 
 use yeanling_words::help::{self as words, SHELVES, Topic};
-use yeanling_words::{cautions, figures};
+use yeanling_words::{calculators, cautions};
 
 use crate::block::{Fold, Item, Kind, ListLook, Row};
 use crate::draft::Draft;
@@ -48,7 +48,7 @@ fn row(topic: Topic) -> (Key, Row) {
 }
 
 fn calculators() -> (Key, Row) {
-    ("calculators".into(), Row::new(figures::TITLE).text(figures::ABOUT).to(Screen::Calculators))
+    ("calculators".into(), Row::new(calculators::TITLE).text(calculators::ABOUT).to(Screen::Calculators))
 }
 
 /// Lines to be read.

@@ -1,12 +1,12 @@
 //! One topic of Help, on a page of its own, told by the farm's own choices.
 
-use yeanling_core::practice::Practice;
 use yeanling_core::reckon::{all_sources, season};
+use yeanling_core::settings::FarmSettings;
 use yeanling_core::source::Source;
 use yeanling_words::cold_lamb::courses;
 use yeanling_words::help::glossary::Term;
 use yeanling_words::help::{self as words, Topic, glossary, lambing, milk, phone, too_late, tube};
-use yeanling_words::{cautions, frame, hand_over, why};
+use yeanling_words::{cautions, frame, share, why};
 
 use super::{care, find, fold, read, steps};
 use crate::block::{Item, ListLook};
@@ -21,22 +21,22 @@ pub(crate) fn page(view: &View, topic: Topic) -> Page {
 
 /// Returns what a topic says.
 pub(super) fn inside(view: &View, topic: Topic) -> Blocks {
-    let practice = view.practice();
+    let settings = view.settings();
     match topic {
         Topic::Vet => call(view),
-        Topic::Cold => care::cold(practice.system),
-        Topic::Tube => by_tube(practice),
-        Topic::TooLate => too_late(practice),
-        Topic::Labor => read(lambing::clocks(&practice.labor, &practice.stay)).small(lambing::CLOCKS_SUB),
+        Topic::Cold => care::cold(settings.system),
+        Topic::Tube => by_tube(settings),
+        Topic::TooLate => too_late(settings),
+        Topic::Labor => read(lambing::clocks(&settings.labor, &settings.stay)).small(lambing::CLOCKS_SUB),
         Topic::Presentation => presentation(),
-        Topic::FirstDay => first_day(practice),
+        Topic::FirstDay => first_day(settings),
         Topic::Fed => read(words::FED_SIGNS.iter().copied()).small(words::FED_SOURCE),
-        Topic::Vigor => care::vigor(&practice.limits),
-        Topic::Quality => read(milk::bag(practice)),
-        Topic::Bottle => read(milk::bottle(practice)),
+        Topic::Vigor => care::vigor(&settings.limits),
+        Topic::Quality => read(milk::bag(settings)),
+        Topic::Bottle => read(milk::bottle(settings)),
         Topic::Weaning => read(milk::weaning()),
         Topic::Temperature => read(courses::THERMOMETER_STEPS).small(courses::THERMOMETER_SOURCE),
-        Topic::Chill => read(milk::weather(practice)),
+        Topic::Chill => read(milk::weather(settings)),
         Topic::Rings => care::rings(),
         Topic::Hygiene => read(cautions::HYGIENE.iter().copied()).small(cautions::HYGIENE_SOURCE),
         Topic::People => Blocks::new().caution([cautions::PEOPLE]),
@@ -51,29 +51,29 @@ pub(super) fn inside(view: &View, topic: Topic) -> Blocks {
 
 /// When to call the vet, about a ewe and about a lamb, with the call itself above.
 fn call(view: &View) -> Blocks {
-    let practice = view.practice();
+    let settings = view.settings();
     vet::blocks(view)
-        .section("ewe", words::EWE, read(words::vet_ewe(&practice.labor)))
-        .section("lamb", words::LAMB, read(words::vet_lamb(practice)))
+        .section("ewe", words::EWE, read(words::vet_ewe(&settings.labor)))
+        .section("lamb", words::LAMB, read(words::vet_lamb(settings)))
         .small(words::VET_SOURCE)
 }
 
 /// What must not be done, what must hold, how much, and how.
-fn by_tube(practice: &Practice) -> Blocks {
+fn by_tube(settings: &FarmSettings) -> Blocks {
     Blocks::new()
         .caution(tube::NEVER)
         .section("first", tube::FIRST, read(tube::ONLY_IF))
-        .section("how-much", tube::HOW_MUCH, read(tube::most(practice.system)))
+        .section("how-much", tube::HOW_MUCH, read(tube::most(settings.system)))
         .section("how", tube::STEPS_TITLE, steps(tube::STEPS))
         .small(tube::SOURCE)
 }
 
 /// Until when colostrum works, and what to do with a lamb that has had none.
-fn too_late(practice: &Practice) -> Blocks {
+fn too_late(settings: &FarmSettings) -> Blocks {
     let open = Button::new("calculators", too_late::OPEN, Action::Go(Screen::Calculators));
     read(too_late::HOURS)
         .section("first", too_late::FIRST, steps(too_late::STEPS))
-        .section("own", too_late::OWN, Blocks::new().text(too_late::own(&practice.limits)).button(open))
+        .section("own", too_late::OWN, Blocks::new().text(too_late::own(&settings.limits)).button(open))
         .small(too_late::SOURCE)
 }
 
@@ -87,19 +87,19 @@ fn presentation() -> Blocks {
 }
 
 /// A newborn's first day, step by step, each with who says so.
-fn first_day(practice: &Practice) -> Blocks {
-    let steps = words::first_day(practice).into_iter();
+fn first_day(settings: &FarmSettings) -> Blocks {
+    let steps = words::first_day(settings).into_iter();
     let steps = steps.map(|(step, source)| Item::new(step).note(source));
-    Blocks::new().list(ListLook::Ranked, steps).small(words::by_rule(practice))
+    Blocks::new().list(ListLook::Ranked, steps).small(words::by_rule(settings))
 }
 
 fn back_up() -> Blocks {
-    let open = Button::new("share", hand_over::TITLE, Action::Go(Screen::Share)).filled();
+    let open = Button::new("share", share::TITLE, Action::Go(Screen::Share)).filled();
     steps(phone::BACK_UP_STEPS).button(open).then(read(phone::BACK_UP_NOTES)).small(phone::SOURCE)
 }
 
 fn new_phone() -> Blocks {
-    let open = Button::new("share", hand_over::TITLE, Action::Go(Screen::Share)).filled();
+    let open = Button::new("share", share::TITLE, Action::Go(Screen::Share)).filled();
     Blocks::new().section("move", phone::MOVE, steps(phone::MOVE_STEPS)).button(open).section(
         "lost",
         phone::LOST,

@@ -2,16 +2,16 @@
 
 use yeanling_core::book::{Event, Ring, Sex};
 use yeanling_core::flock::Lamb;
-use yeanling_core::practice::RingRule;
 use yeanling_core::reckon::birth_weight::{Against, OwnMean, against};
 use yeanling_core::reckon::body_temperature;
 use yeanling_core::reckon::cold_lamb::decide;
 use yeanling_core::reckon::marking::{ring, ring_state, vaccine};
+use yeanling_core::settings::RingRule;
 use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{ColdSpell, cold_spell};
 use yeanling_words::common::{date, day_and_clock, mass, temperature_both};
 use yeanling_words::why::headings;
-use yeanling_words::{cold_lamb, lamb as words, marking as marks, practice as practice_words, watch};
+use yeanling_words::{cold_lamb, lamb as words, marking as marks, settings as settings_words, watch};
 
 use crate::birth_weight;
 use crate::block::NoticeKind;
@@ -60,13 +60,13 @@ pub(super) fn birth_weight(view: &View, lamb: &Lamb) -> Blocks {
 
 /// Returns a birth weight against its litter and its flock.
 fn weighed(view: &View, lamb: &Lamb, weight: Mass) -> Option<Against> {
-    let (flock, practice) = (view.flock, view.practice());
+    let (flock, settings) = (view.flock, view.settings());
     let litter = flock.litter_of(lamb.id)?;
     let size = birth_weight::counted(view, lamb).lambs;
     let own = flock.birth_mean(size).map(|own| OwnMean { mean: own.mean, lambs: own.lambs });
     let counted = u8::try_from(size).unwrap_or(u8::MAX);
     let mean = flock.litter_mean(litter);
-    against(weight, counted, mean, own, practice.breed_means).ok()
+    against(weight, counted, mean, own, settings.breed_means).ok()
 }
 
 /// Returns tags and vaccine folded away, and the rings with the farm's limits.
@@ -79,14 +79,14 @@ pub(super) fn marking(view: &View, lamb: &Lamb) -> Blocks {
 
 /// Returns one ring: that it is on, that it is banned, or its window and whether it can still be noted.
 fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
-    let (none, rings) = (Blocks::new(), view.practice().rings);
+    let (none, rings) = (Blocks::new(), view.settings().rings);
     if let Some((at, _)) = lamb.rings.iter().find(|(_, ring)| *ring == kind) {
         return none.remark(marks::ringed_at(kind, &day_and_clock(*at, view.now)), []);
     }
     if kind == Ring::Castration && lamb.sex != Some(Sex::Ram) {
         return none;
     }
-    if kind == Ring::Castration && practice_words::is_banned(rings) {
+    if kind == Ring::Castration && settings_words::is_banned(rings) {
         return none.remark(marks::banned(kind), []);
     }
     let Some(window) = ring(rings, kind) else { return none };
@@ -102,11 +102,11 @@ fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
 
 /// The rules about tags that may be this farm's, and when the first vaccine is due.
 fn tags_and_vaccine(view: &View, lamb: &Lamb) -> Blocks {
-    let practice = view.practice();
-    let due = vaccine(practice.dams_vaccinated);
+    let settings = view.settings();
+    let due = vaccine(settings.dams_vaccinated);
     let (first, last) = due.first;
     let days = marks::vaccine_days(&date(lamb.born + first), &date(lamb.born + last));
-    let none = (practice.rings.rule == RingRule::NoRings).then(|| marks::NO_RINGS.to_owned());
+    let none = (settings.rings.rule == RingRule::NoRings).then(|| marks::NO_RINGS.to_owned());
     let lines = none.into_iter().chain(marks::TAGS.map(marks::tag)).chain([marks::vaccine_of(&due, &days)]);
     lines
         .fold(Blocks::new(), |blocks, line| blocks.remark(line, []))

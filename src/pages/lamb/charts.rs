@@ -39,11 +39,11 @@ pub(super) fn weights(view: &View, lamb: &Lamb) -> Blocks {
 const DAY: TimeDelta = TimeDelta::hours(24);
 
 fn milk(view: &View, lamb: &Lamb) -> Option<Chart> {
-    let (practice, now, system) = (view.practice(), view.now, view.system());
-    let want = colostrum::want(lamb.birth_weight()?, practice.day_rule, practice.housing).ok()?;
+    let (settings, now, system) = (view.settings(), view.now, view.system());
+    let target = colostrum::target(lamb.birth_weight()?, settings.day_rule, settings.housing).ok()?;
     let in_first_day = |at: Moment| at.since(lamb.born) < DAY;
     lamb.feeds.first().filter(|feed| in_first_day(feed.at))?;
-    let most = want.by_24h.as_milliliters().max(lamb.given_first_day(now).as_milliliters());
+    let most = target.by_24h.as_milliliters().max(lamb.given_first_day(now).as_milliliters());
     let (step, top) = scale(shown_volume(most, system));
     let up = |volume: Volume| shown_volume(volume.as_milliliters(), system) / top;
     let at = |age: TimeDelta| age.as_seconds_f64() / DAY.as_seconds_f64();
@@ -55,11 +55,11 @@ fn milk(view: &View, lamb: &Lamb) -> Option<Chart> {
     }
     let age = lamb.age(now).min(DAY);
     given.push((at(age), up(so_far)));
-    let wants = [(6, want.by_6h), (18, want.by_18h), (24, want.by_24h)];
+    let wants = [(6, target.by_6h), (18, target.by_18h), (24, target.by_24h)];
     let mut wanted = vec![(0.0, 0.0)];
-    wanted.extend(wants.iter().map(|(hours, want)| (at(TimeDelta::hours(*hours)), up(*want))));
+    wanted.extend(wants.iter().map(|(hours, target)| (at(TimeDelta::hours(*hours)), up(*target))));
     let told: Vec<(i64, String)> =
-        wants.iter().map(|(hours, want)| (*hours, volume(*want, system))).collect();
+        wants.iter().map(|(hours, target)| (*hours, volume(*target, system))).collect();
     let across = [0, 6, 12, 18, 24].map(|hours: i64| {
         let text = if hours == 24 { words::hours(hours) } else { hours.to_string() };
         (at(TimeDelta::hours(hours)), text)

@@ -5,7 +5,7 @@
 use yeanling_core::book::{Event, Milk, Way};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::bottle::Day;
-use yeanling_core::reckon::colostrum::Want;
+use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{System, TimeDelta, Volume};
 use yeanling_core::watch::{Duty, Hold, LambTask, Task, hold_milk, next_milk};
@@ -35,7 +35,7 @@ struct Plan {
 /// Returns the next feed by bottle with one tap, or by tube once its safety list is read.
 pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
     let (plan, system) = (plan(view, lamb), view.system());
-    let milk = next_milk(lamb, view.now, view.practice());
+    let milk = next_milk(lamb, view.now, view.settings());
     let other = Action::Ask(Sheet::Feed(lamb.id, plan.volume, milk));
     let other = Button::new("other-feed", words::OTHER_FEED, other);
     // What holds milk back is told of a lamb of any age, also of one that its dam feeds.
@@ -115,39 +115,41 @@ fn plan(view: &View, lamb: &Lamb) -> Plan {
     let age = lamb.age(view.now);
     if age < TimeDelta::hours(24) {
         let title = if lamb.hand_fed() { words::NEXT_FEED_HAND } else { words::NEXT_FEED };
-        let practice = view.practice();
-        let want = |weight| colostrum::want(weight, practice.day_rule, practice.housing).ok();
-        return match lamb.birth_weight().and_then(want) {
-            Some(want) => newborn(view, lamb, title, &want),
+        let settings = view.settings();
+        let target = |weight| colostrum::target(weight, settings.day_rule, settings.housing).ok();
+        return match lamb.birth_weight().and_then(target) {
+            Some(target) => newborn(view, lamb, title, &target),
             None => Plan { title, note: words::NO_WEIGHT.to_owned(), ..Plan::default() },
         };
     }
     let weight = lamb.last_weight(view.now).map(|weight| weight.mass);
     let title = words::BOTTLE_FEED;
-    match bottle::day(age, weight, view.practice().bottle_table) {
+    match bottle::day(age, weight, view.settings().bottle_table) {
         Ok(day) => of_day(view, lamb, title, &day),
         Err(error) => Plan { title, note: errors::no_row(&error, view.system()), ..Plan::default() },
     }
 }
 
 /// The next feed of a newborn, against what it wants in its first day.
-fn newborn(view: &View, lamb: &Lamb, title: &'static str, want: &Want) -> Plan {
+fn newborn(view: &View, lamb: &Lamb, title: &'static str, target: &ColostrumTarget) -> Plan {
     let system = view.system();
     let given = lamb.given_first_day(view.now);
     let last = lamb.feeds.last().map(|feed| feed.at.since(lamb.born));
-    let next = feeds::next(want, given, last, lamb.age(view.now));
+    let next = feeds::next(target, given, last, lamb.age(view.now));
     let by = |wanted: Volume, hours: i64| {
         let at = clock((view.here)(lamb.born + TimeDelta::hours(hours)));
         Fact::new(watch::of(&volume_number(given, system), &volume(wanted, system)), watch::by(&at))
     };
-    let of_day = Reason::Milk(*want);
+    let of_day = Reason::Milk(*target);
     let (why_next, note) = match &next {
-        Some(next) => (why(headings::NEXT_FEED, Reason::NextFeed(Box::new((*next, *want)))), due(view, lamb)),
+        Some(next) => {
+            (why(headings::NEXT_FEED, Reason::NextFeed(Box::new((*next, *target)))), due(view, lamb))
+        }
         None => (why(headings::COLOSTRUM, of_day.clone()), words::ENOUGH.to_owned()),
     };
     let progress = || Progress {
-        share: given.as_milliliters() / want.by_24h.as_milliliters(),
-        text: words::given(&volume(given, system), &volume(want.by_24h, system)).into(),
+        share: given.as_milliliters() / target.by_24h.as_milliliters(),
+        text: words::given(&volume(given, system), &volume(target.by_24h, system)).into(),
     };
     let why_day = why(headings::COLOSTRUM, of_day);
     Plan {
@@ -155,7 +157,7 @@ fn newborn(view: &View, lamb: &Lamb, title: &'static str, want: &Want) -> Plan {
         volume: next.map(|next| next.volume.offered(system)),
         note,
         why: Some(why_next),
-        facts: vec![by(want.by_6h, 6), by(want.by_18h, 18), by(want.by_24h, 24)],
+        facts: vec![by(target.by_6h, 6), by(target.by_18h, 18), by(target.by_24h, 24)],
         facts_why: Some(Button {
             key: "why-day".into(),
             name: words::why_day(headings::COLOSTRUM),

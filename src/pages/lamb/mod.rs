@@ -24,7 +24,7 @@ use crate::draft::Draft;
 use crate::milk_ribbon::milk_ribbon;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
-use crate::{Action, Button, Effect, Reason, Screen, Sheet, due_now, timeline, withheld};
+use crate::{Action, Button, Effect, Reason, Screen, Sheet, due_now, timeline, withdrawal};
 
 /// What only this screen knows.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -87,7 +87,7 @@ fn gone(view: &View, lamb: &Lamb) -> Blocks {
 fn living(view: &View, lamb: &Lamb) -> Blocks {
     let newborn = is_newborn(view, lamb);
     let ill = Action::Go(Screen::IllLamb(lamb.id));
-    let mut blocks = withheld::notice(view, Animal::Lamb(lamb.id))
+    let mut blocks = withdrawal::notice(view, Animal::Lamb(lamb.id))
         .then(in_danger(view, lamb))
         .then(due_now::blocks(view, Animal::Lamb(lamb.id)))
         .button(Button::new("not-right", illness::lamb::NOT_RIGHT, ill));
@@ -144,7 +144,7 @@ fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
         Some(left) => (span(left), words::LEFT.to_owned()),
         None => (words::CLOSED.to_owned(), words::CLOSED_ALSO.to_owned()),
     };
-    let says = words::stands(lamb, &view.practice().limits, view.now);
+    let says = words::stands(lamb, &view.settings().limits, view.now);
     let beside = Blocks::new().remark(says, [why(headings::WINDOW, Reason::Window(age))]).into();
     let figure = Figure { value, also, size: FigureSize::Head, beside, ..Figure::default() };
     let ribbon = milk_ribbon(lamb, view.now, true);

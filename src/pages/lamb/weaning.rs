@@ -25,7 +25,7 @@ pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
         return Blocks::new();
     }
     let system = view.system();
-    let (ready, said) = match may_be_weaned(lamb, view.now, view.practice().weaning_rule) {
+    let (ready, said) = match may_be_weaned(lamb, view.now, view.settings().weaning_rule) {
         Ok(answer) => {
             let check = |(met, text): (Option<bool>, String)| Check { met, text: text.into() };
             let checks = words::checks(&answer, system).into_iter().map(check).collect();

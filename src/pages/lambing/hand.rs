@@ -12,7 +12,7 @@ use crate::page::{Blocks, SheetPage};
 /// Returns the sheet.
 pub(crate) fn sheet(ewe: EweId) -> SheetPage {
     let found = |found: Found| Action::Answer(vec![Event::HandChecked { ewe, found }]);
-    let ways = [Found::NothingYet, Found::NeckTight, Found::Empty];
+    let ways = [Found::NothingYet, Found::CervixClosed, Found::Empty];
     let ways = ways.map(|way| Choice::new(words::found(way), found(way))).into();
     let lies = words::LIES.into_iter().fold(Blocks::new(), |blocks, lie| {
         let button = DrawnButton {

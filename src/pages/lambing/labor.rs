@@ -93,7 +93,7 @@ const fn first_job(task: EweTask) -> Job {
         EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress | EweTask::NextLamb { .. } => {
             Job::Hand
         }
-        EweTask::NeckTight
+        EweTask::CervixClosed
         | EweTask::PutRight { .. }
         | EweTask::Afterbirth { .. }
         | EweTask::LetOut
@@ -197,7 +197,7 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::LongRestless
         | EweTask::HandCheck { .. }
         | EweTask::Progress
-        | EweTask::NeckTight
+        | EweTask::CervixClosed
         | EweTask::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
         | EweTask::NextLamb { .. }
         | EweTask::Afterbirth { .. }
@@ -234,7 +234,7 @@ fn seen(blocks: Blocks, key: Key, label: &str, (ewe, what): (Option<&Ewe>, Saw),
         let last = ewe.seen.iter().rev().find(|seen| seen.what == what)?;
         in_labor(labor, what, last.at).then_some((last.entry, last.at))
     });
-    let event = noted.map_or(event, |(entry, _)| Event::Struck { entry });
+    let event = noted.map_or(event, |(entry, _)| Event::Deleted { entry });
     let note = noted.map(|(_, at)| clock(at)).unwrap_or_default();
     let does = Action::Note(vec![event]);
     let label = label.to_owned();

@@ -1,6 +1,6 @@
 //! Everything for one lamb on one screen: what it is, its weight, what was seen, how the birth went.
 
-use yeanling_core::book::{Ease, Event, Sex};
+use yeanling_core::book::{Event, LambingEase, Sex};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::watch::hold_milk;
 use yeanling_words::{danger, lambing as words, noted};
@@ -12,7 +12,8 @@ use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Screen, Sheet};
 
-const EASES: [Ease; 4] = [Ease::Alone, Ease::SlightByHand, Ease::HardByHand, Ease::Vet];
+const EASES: [LambingEase; 4] =
+    [LambingEase::Alone, LambingEase::SlightByHand, LambingEase::HardByHand, LambingEase::Vet];
 
 /// Returns everything for one lamb.
 pub(super) fn blocks(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
@@ -66,7 +67,7 @@ fn seen(view: &View, lamb: &Lamb) -> Blocks {
         let noted = |line: &&Line| !line.struck && line.event == event;
         let before = || view.flock.lines.iter().rev().find(noted).map(|line| line.entry);
         let event = match pressed.then(before).flatten() {
-            Some(entry) => Event::Struck { entry },
+            Some(entry) => Event::Deleted { entry },
             None => event,
         };
         Kind::Toggle(Toggle { label: label.to_owned(), pressed, note: None, does: Action::Note(vec![event]) })
@@ -89,7 +90,7 @@ fn seen(view: &View, lamb: &Lamb) -> Blocks {
 
 /// How the birth went: one tap, another changes it.
 fn eases(lamb: &Lamb) -> Choices {
-    let choice = |ease: &Ease| {
+    let choice = |ease: &LambingEase| {
         let does = if lamb.ease == Some(*ease) {
             Action::Nothing
         } else {

@@ -11,7 +11,7 @@ use std::time::Duration;
 use yeanling_core::book::{EntryId, Event, LambId};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::units::{Mass, Moment, System};
-use yeanling_words::{figures, lambing as words};
+use yeanling_words::{calculators, lambing as words};
 
 use super::{Does, only};
 use crate::birth_weight;
@@ -174,7 +174,7 @@ fn asks(keys: &Keys) -> Blocks {
 /// A plain verdict on the weight, which can be asked why.
 fn verdict(view: &View, lamb: &Lamb, mass: Mass) -> Blocks {
     let Some((text, band)) = birth_weight::verdict(view, lamb, mass) else { return Blocks::new() };
-    Blocks::new().remark(text, [why(figures::BIRTH_WEIGHT, Reason::BirthBand(Box::new(band)))])
+    Blocks::new().remark(text, [why(calculators::BIRTH_WEIGHT, Reason::BirthBand(Box::new(band)))])
 }
 
 /// Returns what can have been meant by digits that are too much for a lamb: a point is missing ("4.2" for "42"), they are
@@ -324,7 +324,7 @@ fn take_back(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     match (before, noted) {
         (Some(before), Some(_)) => note_weight(view, draft, id, before),
         (None, Some((entry, ..))) => {
-            let mut effects = draft.note(view, vec![view.noting(Event::Struck { entry })]);
+            let mut effects = draft.note(view, vec![view.noting(Event::Deleted { entry })]);
             if !effects.is_empty() {
                 keep(&mut draft.fields, MADE, None);
                 // Other digits stand on the keys: to bring the first back is not offered.

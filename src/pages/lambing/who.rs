@@ -1,8 +1,8 @@
 //! Who is lambing: picked, added on the spot, or not known yet.
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::EweId;
 use yeanling_core::flock::{Litter, SIGNS_FOR, Saw, Seen};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Moment;
 use yeanling_words::{animals, frame, lambing as words};
 
@@ -49,7 +49,7 @@ fn at_work(view: &View) -> Vec<Button> {
         (!has_begun && now.since(last.at) < SIGNS_FOR).then_some((last.at, ewe.id, last.what))
     };
     let mut seen: Vec<(Moment, EweId, Saw)> = flock.at_work.iter().filter_map(seen).collect();
-    seen.arrange_by_key(|(at, ewe, _)| (*at, *ewe));
+    seen.sort_small_by_key(|(at, ewe, _)| (*at, *ewe));
     let seen = seen.into_iter().map(|(at, ewe, what)| {
         let label = words::at_work(&animals::ewe_of(flock, ewe), what, at, now);
         Button::new(key_of("seen", ewe.entry()), label, Action::Go(Screen::LambingEwe(ewe)))

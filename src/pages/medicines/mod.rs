@@ -13,7 +13,7 @@ use crate::block::Row;
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::view::View;
-use crate::withheld::told_withheld;
+use crate::withdrawal::told_withheld;
 use crate::{Action, Button, Effect, Key, Screen, Sheet};
 
 /// What only this screen does.

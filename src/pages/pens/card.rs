@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, EweId};
 use yeanling_core::flock::{Lamb, Pen};
-use yeanling_core::watch::{Product, withheld};
+use yeanling_core::watch::{Product, withdrawal};
 use yeanling_words::common::date;
 use yeanling_words::{animals, ewe as ewe_words, life, pens as words, watch};
 
@@ -13,7 +13,7 @@ use crate::view::View;
 /// Returns the card.
 pub(super) fn card(view: &View, pen: &Pen) -> PaperCard {
     PaperCard {
-        sub: words::printed(&view.practice().farm_name, &date(view.now)),
+        sub: words::printed(&view.settings().farm_name, &date(view.now)),
         lists: pen.inside.iter().flat_map(|stay| lists(view, stay.animal)).collect(),
     }
 }
@@ -47,8 +47,8 @@ fn dam(view: &View, ewe: EweId) -> String {
 /// What must not be sold of them yet.
 fn held(view: &View, who: &[Animal]) -> Vec<String> {
     let line = |animal: &Animal| {
-        let held = withheld(view.flock, *animal, Product::Meat, view.now)?;
-        Some(about(view, *animal, &life::withheld(Product::Meat, &held, view.now)))
+        let held = withdrawal(view.flock, *animal, Product::Meat, view.now)?;
+        Some(about(view, *animal, &life::withdrawal(Product::Meat, &held, view.now)))
     };
     who.iter().filter_map(line).collect()
 }

@@ -5,9 +5,9 @@ mod name;
 mod new;
 mod one;
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId};
 use yeanling_core::flock::{Flock, Pen, Stay};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Readiness, readiness};
 use yeanling_words::common::day_and_clock;
@@ -44,7 +44,7 @@ pub(crate) fn page(view: &View) -> Page {
 /// The pens that stand, by length first, so that 2 comes before 10.
 fn standing(flock: &Flock) -> Vec<&Pen> {
     let mut standing: Vec<&Pen> = flock.pens.values().filter(|pen| pen.closed.is_none()).collect();
-    standing.arrange_by_key(|pen| (pen.name.len(), &pen.name, pen.id));
+    standing.sort_small_by_key(|pen| (pen.name.len(), &pen.name, pen.id));
     standing
 }
 

@@ -3,8 +3,8 @@
 use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::reckon::season::forecast::{Forecast, Night};
 use yeanling_core::reckon::season::pens::Wanted;
-use yeanling_words::ahead as words;
 use yeanling_words::common::{number, short_date};
+use yeanling_words::season_forecast as words;
 
 use crate::chart::{Bar, Chart, ChartLine, LineKind};
 

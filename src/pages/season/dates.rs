@@ -1,14 +1,14 @@
 //! The dates of the season, those to come, and the way of them into the phone's calendar.
 
 use chrono::{NaiveDate, NaiveTime, TimeDelta};
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::GroupId;
 use yeanling_core::calendar::Alarm;
-use yeanling_core::figures::group_dates;
 use yeanling_core::flock::Group;
 use yeanling_core::reckon::season::dates::Dated;
-use yeanling_words::ahead as words;
+use yeanling_core::seasons::group_dates;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_words::common::short_date;
+use yeanling_words::season_forecast as words;
 
 use crate::block::{Kind, Ledger, LedgerRow};
 use crate::draft::Draft;
@@ -40,7 +40,7 @@ fn all<'a>(view: &View, groups: &[&'a Group]) -> Vec<Told<'a>> {
         })
         .filter(|told| told.dated.date >= from)
         .collect();
-    told.arrange_by_key(|told| told.dated.date);
+    told.sort_small_by_key(|told| told.dated.date);
     told
 }
 

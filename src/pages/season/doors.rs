@@ -1,6 +1,6 @@
 //! The ways from the season to its supplies, its feed and its summary; each says how it stands.
 
-use yeanling_core::figures::{Ahead, seasons};
+use yeanling_core::seasons::{SeasonForecast, seasons};
 use yeanling_words::{feed, year};
 
 use crate::block::Row;
@@ -9,7 +9,7 @@ use crate::view::View;
 use crate::{Screen, stores};
 
 /// Returns the ways.
-pub(super) fn blocks(view: &View, seen: &Ahead) -> Blocks {
+pub(super) fn blocks(view: &View, seen: &SeasonForecast) -> Blocks {
     let feed = Row::new(feed::TITLE).text(feed::SUB).to(Screen::Feed);
     Blocks::new()
         .rows("ways", [("supplies", stores::door(view, seen)), ("feed", feed), ("summary", summary(view))])

@@ -7,12 +7,12 @@ mod new_group;
 
 use std::sync::Arc;
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::EweId;
-use yeanling_core::figures::{Ahead, Awaited, Overdue, ahead, overdue};
 use yeanling_core::flock::{Flock, Group};
 use yeanling_core::reckon::season::pens::Wanted;
-use yeanling_words::{ahead as words, animals, group as group_words};
+use yeanling_core::seasons::{Awaited, Overdue, SeasonForecast, overdue, season_forecast};
+use yeanling_core::sort_small::SortSmall;
+use yeanling_words::{animals, group as group_words, season_forecast as words};
 
 pub(crate) use dates::{alarms, blocks as dates};
 pub(crate) use new_group::{save as save_group, sheet as group_sheet};
@@ -30,7 +30,7 @@ const MOST_NEAR: usize = 8;
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    let seen = Arc::new(ahead(view.flock, &view.outlooks, view.now));
+    let seen = Arc::new(season_forecast(view.flock, &view.lambing_forecasts, view.now));
     let groups = groups(view.flock);
     let blocks = if groups.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
     let blocks = if seen.put_to_ram > 0 {
@@ -57,7 +57,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 /// The groups that are not broken up, as they were formed.
 fn groups(flock: &Flock) -> Vec<&Group> {
     let mut groups: Vec<&Group> = flock.groups.values().filter(|group| group.parted.is_none()).collect();
-    groups.arrange_by_key(|group| (group.formed, group.id));
+    groups.sort_small_by_key(|group| (group.formed, group.id));
     groups
 }
 
@@ -73,11 +73,18 @@ fn ewe(view: &View, noun: &'static str, id: EweId) -> (Key, Row) {
 }
 
 /// The ewes that may lamb within a day, the likeliest first.
-fn near(view: &View, seen: &Ahead) -> Blocks {
+fn near(view: &View, seen: &SeasonForecast) -> Blocks {
     let row = |one: &Awaited| {
-        let outlook = one.outlook.as_ref().ok().filter(|outlook| outlook.within_24h >= NEAR)?;
+        let lambing_forecast = one
+            .lambing_forecast
+            .as_ref()
+            .ok()
+            .filter(|lambing_forecast| lambing_forecast.within_24h >= NEAR)?;
         let (key, row) = ewe(view, "near", one.ewe);
-        Some((key, row.text(words::within(outlook)).says(State::Coming, words::days(outlook))))
+        Some((
+            key,
+            row.text(words::within(lambing_forecast)).says(State::Coming, words::days(lambing_forecast)),
+        ))
     };
     let rows: Vec<(Key, Row)> = seen.awaited.iter().filter_map(row).take(MOST_NEAR).collect();
     let blocks = if rows.is_empty() { Blocks::new().text(words::NOBODY_NEAR) } else { Blocks::new() };
@@ -91,7 +98,8 @@ fn past(view: &View) -> Blocks {
         let (key, row) = ewe(view, "past", one.ewe);
         (key, row.text(words::overdue(one, today)).says(State::Now, ""))
     };
-    let rows: Vec<(Key, Row)> = overdue(view.flock, &view.outlooks, view.now).iter().map(row).collect();
+    let rows: Vec<(Key, Row)> =
+        overdue(view.flock, &view.lambing_forecasts, view.now).iter().map(row).collect();
     if rows.is_empty() {
         return Blocks::new();
     }
@@ -99,7 +107,7 @@ fn past(view: &View) -> Blocks {
 }
 
 /// Births a night.
-fn nights(view: &View, seen: &Arc<Ahead>) -> Blocks {
+fn nights(view: &View, seen: &Arc<SeasonForecast>) -> Blocks {
     let Some(forecast) = &seen.forecast else { return Blocks::new().text(words::NOBODY) };
     let births = charts::births(forecast, &seen.happened, view.now.local().date());
     let births = births.map(Kind::Chart);

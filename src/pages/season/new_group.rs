@@ -1,7 +1,7 @@
 //! The sheet that forms a group; once it is formed one is led to it.
 
 use yeanling_core::book::Event;
-use yeanling_words::{ahead as words, frame};
+use yeanling_words::{frame, season_forecast as words};
 
 use crate::block::{Field, FieldKind};
 use crate::draft::{Draft, Fields};

@@ -100,7 +100,7 @@ fn go_over(event: &mut Event, form: &mut Form) {
         Event::Conditioned { score, .. } => form.condition(score),
         Event::Scanned { lambs, days, .. } => form.scan(lambs, days),
         Event::Life(Life::Treated { treatment, .. }) => {
-            form.withheld(&mut treatment.meat_days, &mut treatment.milk_days);
+            form.withdrawal(&mut treatment.meat_days, &mut treatment.milk_days);
         }
         Event::StoreIn { item, amount }
         | Event::StoreUsed { item, amount }
@@ -166,7 +166,7 @@ fn go_over(event: &mut Event, form: &mut Form) {
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
-        | Event::Struck { .. }
+        | Event::Deleted { .. }
         | Event::Restored { .. }
         | Event::Unread(_) => {}
     }

@@ -2,9 +2,9 @@
 //!
 //! Those that have lambed this season stand apart from those that have not, so that the one looked for is soon found.
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId, Life, PenId};
-use yeanling_core::figures::APART;
+use yeanling_core::seasons::APART;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_words::{animals, lambing as words};
 
@@ -156,7 +156,7 @@ fn found(view: &View, part: &str, Picker { without, born, .. }: Picker) -> Ewes 
     let known = ewes.iter().any(|(tag, _)| tag.to_lowercase() == part);
     ewes.retain(|(_, ewe)| Some(*ewe) != without);
     // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
-    ewes.arrange_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+    ewes.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
     let has_lambed = |(_, ewe): &Named| {
         view.flock.litters_of(*ewe).first().is_some_and(|litter| view.now.since(litter.began) <= APART)
     };

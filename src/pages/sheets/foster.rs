@@ -2,9 +2,9 @@
 
 use std::cmp::Reverse;
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, EweId, LambId, Life};
 use yeanling_core::flock::{Ewe, Flock, Lamb};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_words::{animals, life as words};
 
@@ -49,7 +49,7 @@ pub(super) fn take_on(view: &View, ewe: EweId) -> SheetPage {
 fn young_lambs(flock: &Flock, ewe: EweId, now: Moment) -> Vec<&Lamb> {
     let young = |lamb: &&Lamb| lamb.lives() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe);
     let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
-    lambs.arrange_by_key(|lamb| {
+    lambs.sort_small_by_key(|lamb| {
         (!lamb.on_bottle(), !is_alone(flock, lamb), Reverse(litter(flock, lamb)), Reverse(lamb.born), lamb.id)
     });
     lambs

@@ -203,8 +203,8 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
             SheetPage { opened: open.number, ..page }
         })
         .collect();
-    if let (Some(top), Some(refusal)) = (pages.last_mut(), &draft.refused) {
-        top.refused = Some(yeanling_words::refusals::refusal(refusal, view.now, view.system()));
+    if let (Some(top), Some(rejection)) = (pages.last_mut(), &draft.refused) {
+        top.refused = Some(yeanling_words::rejections::rejection(rejection, view.now, view.system()));
     }
     pages
 }

@@ -1,8 +1,8 @@
 //! The sheets of the pens: which ewe goes in, and into which pen.
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::{Animal, Event, PenId};
 use yeanling_core::flock::Pen;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_words::{animals, pens as words};
 
 use super::ewe_picker::{self, Picker, Then};
@@ -28,7 +28,7 @@ pub(super) fn which(view: &View, animal: Animal) -> SheetPage {
     let here = view.flock.pen_of(animal).map(|(pen, _)| pen);
     let other = |pen: &&Pen| pen.closed.is_none() && Some(pen.id) != here;
     let mut open: Vec<&Pen> = view.flock.pens.values().filter(other).collect();
-    open.arrange_by_key(|pen| (!pen.inside.is_empty(), pen.soiled(), pen.name.len(), pen.name.clone()));
+    open.sort_small_by_key(|pen| (!pen.inside.is_empty(), pen.soiled(), pen.name.len(), pen.name.clone()));
     let blocks = if open.is_empty() { Blocks::new().text(words::NO_PENS) } else { Blocks::new() };
     let options = open.into_iter().map(|pen| choice(view, animal, pen)).collect();
     let choices = Choices::new(words::MOVE_ASK, options, None).stacked();

@@ -1,8 +1,8 @@
 //! The sheet in which a lamb's vigor is scored, on the scale that the farm uses.
 
 use yeanling_core::book::{Animal, Event, LambId, VigorScale};
-use yeanling_core::practice::{Limits, VigorInUse};
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::settings::{Limits, VigorInUse};
 use yeanling_core::units::TimeDelta;
 use yeanling_words::{lamb as words, why as reasons};
 
@@ -22,14 +22,14 @@ pub(super) const GRADES: [FourGrade; 4] = [FourGrade::One, FourGrade::Two, FourG
 
 /// Returns the sheet.
 pub(super) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
-    match view.practice().vigor {
+    match view.settings().vigor {
         VigorInUse::TenPoint => ten_point::sheet(view, fields, lamb),
         VigorInUse::FourGrade => four_grades(view, lamb),
     }
 }
 
 fn four_grades(view: &View, lamb: LambId) -> SheetPage {
-    let limits = &view.practice().limits;
+    let limits = &view.settings().limits;
     let score = |grade: FourGrade| {
         let event = Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: grade.number() };
         choice(grade, limits, Action::Answer(vec![event]))

@@ -6,8 +6,8 @@ use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE};
 use yeanling_core::units::{Brix, Mass, Volume};
-use yeanling_core::watch::{Refusal, StoreRefusal};
-use yeanling_words::{errors, frame, kit as words, refusals, stores};
+use yeanling_core::watch::{Rejection, StoreRejection};
+use yeanling_words::{errors, frame, kit as words, rejections, stores};
 
 use crate::block::{Choice, Choices, Field, FieldKind, Row};
 use crate::draft::{Draft, Fields};
@@ -37,7 +37,7 @@ pub(super) fn blocks(view: &View, (_, lambs): (u32, f64)) -> Blocks {
 
 fn is_old(view: &View, batch: &Batch) -> bool {
     let age = view.now.since(batch.frozen);
-    matches!(quality::bag(age, Store::Freezer, view.practice().freezer_life), Keeps::Past(_))
+    matches!(quality::bag(age, Store::Freezer, view.settings().freezer_life), Keeps::Past(_))
 }
 
 fn row(view: &View, batch: &Batch, first: bool) -> (Key, Row) {
@@ -60,12 +60,12 @@ fn row(view: &View, batch: &Batch, first: bool) -> (Key, Row) {
 
 /// What to have frozen against what is: for a share of the lambs to come, each its first day.
 fn to_freeze(flock: &Flock, lambs: f64) -> Option<String> {
-    let each = colostrum::want(USUAL_LAMB, flock.practice.day_rule, flock.practice.housing).ok()?.by_24h;
+    let each = colostrum::target(USUAL_LAMB, flock.settings.day_rule, flock.settings.housing).ok()?.by_24h;
     let freeze = shopping::freeze(lambs, ON_THE_BOTTLE, each).ok().filter(|freeze| freeze.lambs > 0)?;
     let batches = flock.stores.freezer();
     let there = batches.iter().map(|batch| batch.volume.as_milliliters() * f64::from(batch.left())).sum();
     let there = Volume::from_milliliters(there);
-    Some(words::to_freeze(freeze.total, freeze.lambs, there, flock.practice.system))
+    Some(words::to_freeze(freeze.total, freeze.lambs, there, flock.settings.system))
 }
 
 const FROM: &str = "freeze-from";
@@ -115,16 +115,16 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     };
     let (from, label) = (fields.pick(FROM, &FROMS, MilkedFrom::SomeEwe), fields.written(LABEL));
     let frozen = vec![view.noting(Event::ColostrumFrozen { from, bags, volume, brix, label })];
-    match view.allow(&frozen) {
+    match view.validate(&frozen) {
         Ok(()) => draft.answer(view, frozen),
-        Err(refusal) => {
-            let field = match &refusal {
-                Refusal::Store(StoreRefusal::Bag(_)) => EACH,
-                Refusal::Store(StoreRefusal::Brix(_)) => BRIX,
-                Refusal::NoText | Refusal::LongText { .. } => LABEL,
+        Err(rejection) => {
+            let field = match &rejection {
+                Rejection::Store(StoreRejection::Bag(_)) => EACH,
+                Rejection::Store(StoreRejection::Brix(_)) => BRIX,
+                Rejection::NoText | Rejection::LongText { .. } => LABEL,
                 _ => BAGS,
             };
-            draft.say_wrong(field, refusals::refusal(&refusal, view.now, system))
+            draft.say_wrong(field, rejections::rejection(&rejection, view.now, system))
         }
     }
 }

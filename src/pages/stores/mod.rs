@@ -3,11 +3,11 @@
 mod count;
 mod freezer;
 
-use yeanling_core::arrange::Arrange;
 use yeanling_core::book::Item;
-use yeanling_core::figures::{Ahead, ahead};
 use yeanling_core::flock::Flock;
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE, kit};
+use yeanling_core::seasons::{SeasonForecast, season_forecast};
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Amount;
 use yeanling_words::{frame, kit as words, stores};
 
@@ -32,7 +32,7 @@ struct OnShelf {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View) -> Page {
-    let coming = to_come(view.flock, &ahead(view.flock, &view.outlooks, view.now));
+    let coming = to_come(view.flock, &season_forecast(view.flock, &view.lambing_forecasts, view.now));
     let (first, others): (Vec<_>, Vec<_>) = shelf(view.flock, coming).into_iter().partition(|one| one.known);
     let why = why(words::SHELF, Reason::Shopping);
     let shelf = Blocks::new().remark(words::SHELF_SUB, [why]).rows("on-shelf", first.iter().map(row));
@@ -47,7 +47,7 @@ pub(crate) fn page(view: &View) -> Page {
 }
 
 /// Returns the way to this screen, with what is short.
-pub(crate) fn door(view: &View, seen: &Ahead) -> Row {
+pub(crate) fn door(view: &View, seen: &SeasonForecast) -> Row {
     let shelf = shelf(view.flock, to_come(view.flock, seen));
     let short: Vec<Item> = shelf.iter().filter(|one| one.short).map(|one| one.item).collect();
     let counted = Item::ALL.into_iter().filter(|item| view.flock.stores.level(*item).is_some()).count();
@@ -65,7 +65,7 @@ fn row(one: &OnShelf) -> (Key, Row) {
 }
 
 /// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
-fn to_come(flock: &Flock, seen: &Ahead) -> (u32, f64) {
+fn to_come(flock: &Flock, seen: &SeasonForecast) -> (u32, f64) {
     if seen.put_to_ram > 0 {
         return seen.to_come();
     }
@@ -77,7 +77,7 @@ fn to_come(flock: &Flock, seen: &Ahead) -> (u32, f64) {
 /// How much of a thing to have, in its own unit; none for what nobody can say.
 fn wanted(item: Item, need: Option<&shopping::Need>, lambs: f64, flock: &Flock) -> Option<Amount> {
     if item == Item::MilkPowder {
-        let rule = flock.practice.powder_rule;
+        let rule = flock.settings.powder_rule;
         let powder = shopping::powder(lambs, ON_THE_BOTTLE, rule).ok().filter(|powder| powder.lambs > 0)?;
         return Some(Amount::from_units(powder.total.1.as_kilograms()));
     }
@@ -91,7 +91,7 @@ fn in_uses(need: &shopping::Need) -> Option<String> {
 
 /// The shelf, what is short first, then what was not counted, then what is enough.
 fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
-    let system = flock.practice.system;
+    let system = flock.settings.system;
     let needs = kit(ewes, lambs).unwrap_or_default();
     let mut shelf: Vec<(u8, OnShelf)> = Item::ALL
         .into_iter()
@@ -113,6 +113,6 @@ fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
             (rank, OnShelf { item, text, short: short.is_some(), known, says })
         })
         .collect();
-    shelf.arrange_by_key(|(rank, _)| *rank);
+    shelf.sort_small_by_key(|(rank, _)| *rank);
     shelf.into_iter().map(|(_, one)| one).collect()
 }

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Awaited, Care, Event, EweId};
 use yeanling_core::units::System;
-use yeanling_core::watch::{Discharge, Duty, EweTask, LambTask, Task};
+use yeanling_core::watch::{Completion, Duty, EweTask, LambTask, Task};
 use yeanling_words::{danger, illness, labor, watch as words};
 
 use super::lamb::lamb_to;
@@ -77,14 +77,14 @@ impl Does {
 /// Returns the press that does what is due; a look says that all is well only where it may be.
 pub(crate) fn act(duty: &Duty, may_be_well: bool, system: System) -> Act {
     let key = duty.task.kind().to_string();
-    let does = match (&duty.discharge, duty.task) {
-        (Discharge::Note(event), _) => Does::Notes(event.clone()),
-        (Discharge::Open, task) if waits_for_word(duty) => {
+    let does = match (&duty.completion, duty.task) {
+        (Completion::Note(event), _) => Does::Notes(event.clone()),
+        (Completion::Open, task) if waits_for_word(duty) => {
             return Act::new(key, danger::SAID, Does::Asks(Sheet::Vet(task.subject())));
         }
-        (Discharge::Open, Task::Lamb(lamb, LambTask::Weigh { .. })) => Does::Asks(Sheet::Weight(lamb)),
-        (Discharge::Open, Task::Lamb(lamb, LambTask::ScoreVigor)) => Does::Asks(Sheet::Vigor(lamb)),
-        (Discharge::Open, task) => Does::Leads(leads_to(task)),
+        (Completion::Open, Task::Lamb(lamb, LambTask::Weigh { .. })) => Does::Asks(Sheet::Weight(lamb)),
+        (Completion::Open, Task::Lamb(lamb, LambTask::ScoreVigor)) => Does::Asks(Sheet::Vigor(lamb)),
+        (Completion::Open, task) => Does::Leads(leads_to(task)),
     };
     let called = matches!(&does, Does::Notes(Event::VetCalled { .. }));
     let looks = matches!(duty.task, Task::Ewe(_, EweTask::Look));
@@ -104,7 +104,7 @@ const fn waits_for_word(duty: &Duty) -> bool {
         duty.task,
         Task::Lamb(_, LambTask::Danger(_) | LambTask::CallVet)
             | Task::Lamb(_, LambTask::Ill { .. })
-            | Task::Ewe(_, EweTask::NeckTight | EweTask::PutRight { .. } | EweTask::Ill { .. })
+            | Task::Ewe(_, EweTask::CervixClosed | EweTask::PutRight { .. } | EweTask::Ill { .. })
     );
     vets && duty.vet.is_some()
 }
@@ -123,7 +123,7 @@ pub(crate) fn answers(ewe: EweId, task: EweTask) -> Vec<Act> {
         | EweTask::LongRestless
         | EweTask::HandCheck { .. }
         | EweTask::Progress
-        | EweTask::NeckTight
+        | EweTask::CervixClosed
         | EweTask::NextLamb { .. }
         | EweTask::LetOut
         | EweTask::IllLook { .. } => Vec::new(),
@@ -147,7 +147,7 @@ const fn ewe_to(ewe: EweId, task: EweTask) -> Screen {
         | EweTask::LongRestless
         | EweTask::HandCheck { .. }
         | EweTask::Progress
-        | EweTask::NeckTight
+        | EweTask::CervixClosed
         | EweTask::PutRight { .. }
         | EweTask::NextLamb { .. } => Screen::LambingEwe(ewe),
     }

@@ -5,9 +5,9 @@
 
 use yeanling_core::book::{Animal, LambId};
 use yeanling_core::flock::Lamb;
-use yeanling_core::reckon::colostrum::{self, Want};
+use yeanling_core::reckon::colostrum::{self, ColostrumTarget};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, LambTask, State, Task, hold_milk, next_milk};
+use yeanling_core::watch::{Completion, Duty, LambTask, State, Task, hold_milk, next_milk};
 
 use yeanling_words::common::{clock, mass, volume, volume_number};
 use yeanling_words::why::headings;
@@ -23,18 +23,18 @@ use crate::{Reason, Screen, Sheet};
 
 /// Shows a lamb with all that is due for it.
 pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: Moment) -> Shown {
-    let (flock, practice) = (view.flock, view.practice());
-    let system = practice.system;
+    let (flock, settings) = (view.flock, view.settings());
+    let system = settings.system;
     let newborn = lamb.age(now) < TimeDelta::hours(24);
-    let want = lamb
+    let target = lamb
         .birth_weight()
-        .and_then(|weight| colostrum::want(weight, practice.day_rule, practice.housing).ok())
+        .and_then(|weight| colostrum::target(weight, settings.day_rule, settings.housing).ok())
         .filter(|_| newborn);
     let job = job(duties, now);
     let state = duties.first().map(|duty| duty.state(now));
     let Told { text, step, says } = told(lamb, job, duties, now, system);
     let main = job.map(|job| main(job, system));
-    let other = job.and_then(|job| other(view, lamb, job, want.as_ref(), now));
+    let other = job.and_then(|job| other(view, lamb, job, target.as_ref(), now));
     // The same way is not offered twice.
     let other = other.filter(|other| !main.as_ref().is_some_and(|main| main.is(other)));
     let others: Vec<Act> = other.into_iter().collect();
@@ -56,11 +56,11 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: 
         others,
         offers,
         ribbon: newborn.then(|| milk_ribbon(lamb, now, false)),
-        facts: want
+        facts: target
             .filter(|_| wants_milk(lamb, duties, now))
-            .map(|want| facts(view, &want, lamb, now))
+            .map(|target| facts(view, &target, lamb, now))
             .unwrap_or_default(),
-        why: want.map(|want| (headings::COLOSTRUM, Reason::Milk(want))),
+        why: target.map(|target| (headings::COLOSTRUM, Reason::Milk(target))),
         seat,
     }
 }
@@ -155,11 +155,11 @@ fn main(job: &Duty, system: System) -> Act {
 
 /// The one further answer on its card: of a danger the steps, of a lamb that waits for milk the other way to it, of a feed
 /// another amount. All others are on its page.
-fn other(view: &View, lamb: &Lamb, job: &Duty, want: Option<&Want>, now: Moment) -> Option<Act> {
+fn other(view: &View, lamb: &Lamb, job: &Duty, target: Option<&ColostrumTarget>, now: Moment) -> Option<Act> {
     let Task::Lamb(id, task) = job.task else { return None };
     let system = view.system();
     if matches!(task, LambTask::Danger(_)) {
-        let called = job.vet.is_some() || matches!(job.discharge, Discharge::Note(_));
+        let called = job.vet.is_some() || matches!(job.completion, Completion::Note(_));
         return called.then(|| Act::new("steps", danger::STEPS, Does::Leads(Screen::ColdLamb(Some(id)))));
     }
     if matches!(task, LambTask::Ill { .. }) {
@@ -168,10 +168,10 @@ fn other(view: &View, lamb: &Lamb, job: &Duty, want: Option<&Want>, now: Moment)
     if hold_milk(lamb).is_some() {
         return None;
     }
-    let ask = |volume| Does::Asks(Sheet::Feed(id, volume, next_milk(lamb, now, view.practice())));
+    let ask = |volume| Does::Asks(Sheet::Feed(id, volume, next_milk(lamb, now, view.settings())));
     match task {
         LambTask::FirstMilk { check: false, .. } if job.state(now) > State::Coming => {
-            let next = want.map(|want| want.next_feed.offered(system));
+            let next = target.map(|target| target.next_feed.offered(system));
             let label =
                 next.map_or_else(|| words::FEED_IT.to_owned(), |next| words::feed_it(&volume(next, system)));
             Some(Act::new("feed-instead", label, ask(next)))
@@ -225,7 +225,7 @@ fn seen(lamb: &Lamb) -> String {
 }
 
 /// What it should take at the next feed and by 6, 18 and 24 hours in all, against what it was given by hand.
-fn facts(view: &View, want: &Want, lamb: &Lamb, now: Moment) -> Vec<Fact> {
+fn facts(view: &View, target: &ColostrumTarget, lamb: &Lamb, now: Moment) -> Vec<Fact> {
     let system = view.system();
     let given = lamb.given_first_day(now);
     let by = |wanted, hours: i64| {
@@ -236,9 +236,9 @@ fn facts(view: &View, want: &Want, lamb: &Lamb, now: Moment) -> Vec<Fact> {
         Fact::new(text, words::by(&at))
     };
     vec![
-        Fact::new(volume(want.next_feed.offered(system), system), words::A_FEED),
-        by(want.by_6h, 6),
-        by(want.by_18h, 18),
-        by(want.by_24h, 24),
+        Fact::new(volume(target.next_feed.offered(system), system), words::A_FEED),
+        by(target.by_6h, 6),
+        by(target.by_18h, 18),
+        by(target.by_24h, 24),
     ]
 }

@@ -18,11 +18,11 @@ mod shown;
 
 use std::sync::Arc;
 
-use yeanling_core::arrange::Arrange;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{State as Due, round as next_round};
 use yeanling_words::common::{clock, volume};
-use yeanling_words::{danger, hand_over, illness, watch as words};
+use yeanling_words::{danger, illness, share, watch as words};
 
 pub(crate) use acts::{act, answers};
 
@@ -208,7 +208,7 @@ fn empty(view: &View, quiet: bool) -> Blocks {
     if view.book.is_empty() {
         let set_up = Button::new("set-up", words::SET_UP, Action::Go(Screen::Setup)).filled();
         let look = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
-        let had = Button::new("had-a-book", hand_over::HAD_A_BOOK, Action::Go(Screen::Share));
+        let had = Button::new("had-a-book", share::HAD_A_BOOK, Action::Go(Screen::Share));
         Blocks::new().empty(words::EMPTY, [set_up, look, had])
     } else if quiet {
         Blocks::new().empty(words::QUIET, [])
@@ -247,7 +247,7 @@ fn by_place(rows: &[&Shown]) -> Blocks {
     let place = |one: &Shown| one.seat.place.clone();
     let mut places: Vec<Option<String>> = rows.iter().map(|one| place(one)).collect();
     // By length first, so that pen 2 comes before pen 10; the barn last.
-    places.arrange_by_key(|place| (place.is_none(), place.as_ref().map_or(0, String::len), place.clone()));
+    places.sort_small_by_key(|place| (place.is_none(), place.as_ref().map_or(0, String::len), place.clone()));
     places.dedup();
     places.into_iter().enumerate().fold(Blocks::new(), |blocks, (number, here)| {
         let title = here.as_deref().unwrap_or(words::BARN);

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeMap;
 
-use yeanling_core::arrange::{Arrange, Gather};
 use yeanling_core::book::{Animal, Event, EweId, Sign};
 use yeanling_core::flock::{Flock, Labor, SIGNS_FOR};
+use yeanling_core::sort_small::{Gather, SortSmall};
 use yeanling_core::units::Moment;
 use yeanling_words::common::clock;
-use yeanling_words::{ahead as ahead_words, animals, labor, watch as words};
+use yeanling_words::{animals, labor, season_forecast, watch as words};
 
 use super::seat::place;
 use crate::block::{Row, State};
@@ -47,25 +47,29 @@ pub(super) fn near(view: &View) -> Vec<Near> {
     let mut signs: BTreeMap<EweId, (Moment, String)> =
         flock.at_work.iter().filter_map(|id| Some((*id, signs_of(flock, *id, now)?))).gathered();
     let mut near: Vec<(f64, Near)> = Vec::new();
-    for awaited in &view.outlooks.awaited {
-        let Ok(outlook) = &awaited.outlook else { continue };
+    for awaited in &view.lambing_forecasts.awaited {
+        let Ok(lambing_forecast) = &awaited.lambing_forecast else { continue };
         let Some(ewe) = flock.ewe(awaited.ewe) else { continue };
         // Her labor has begun: she stands above, by the clock.
         if ewe.labor.as_ref().is_some_and(Labor::runs) {
             continue;
         }
         let sign = signs.remove(&ewe.id).map(|(_, text)| text);
-        if sign.is_some() || outlook.within_24h >= LIKELY_FROM {
+        if sign.is_some() || lambing_forecast.within_24h >= LIKELY_FROM {
             let signs = sign.is_some();
-            let text = sign.into_iter().chain([ahead_words::within(outlook)]).collect::<Vec<_>>().join(" · ");
+            let text = sign
+                .into_iter()
+                .chain([season_forecast::within(lambing_forecast)])
+                .collect::<Vec<_>>()
+                .join(" · ");
             let place = place(flock, Animal::Ewe(ewe.id));
             near.push((
-                outlook.within_24h,
+                lambing_forecast.within_24h,
                 Near { ewe: ewe.id, name: animals::ewe(ewe), text, place, signs, done: false },
             ));
         }
     }
-    near.arrange_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
+    near.sort_small_by(|(a, one), (b, other)| b.total_cmp(a).then(one.ewe.cmp(&other.ewe)));
     let mut known_by_signs: Vec<(Moment, Near)> = signs
         .into_iter()
         .filter_map(|(id, (last, text))| {
@@ -74,7 +78,7 @@ pub(super) fn near(view: &View) -> Vec<Near> {
             Some((last, Near { ewe: id, name: animals::ewe(ewe), text, place, signs: true, done: false }))
         })
         .collect();
-    known_by_signs.arrange_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
+    known_by_signs.sort_small_by_key(|(last, near)| (std::cmp::Reverse(*last), near.ewe));
     let first = known_by_signs.into_iter().map(|(_, near)| near);
     first.chain(near.into_iter().map(|(_, near)| near)).take(MOST_NEAR).collect()
 }

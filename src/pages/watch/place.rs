@@ -7,8 +7,8 @@
 
 use std::collections::BTreeMap;
 
-use yeanling_core::arrange::Gather;
 use yeanling_core::book::{Animal, EntryId, Event};
+use yeanling_core::sort_small::Gather;
 use yeanling_core::watch::State;
 
 use yeanling_words::watch as words;

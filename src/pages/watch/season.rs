@@ -1,10 +1,10 @@
 //! What the season asks for this week, under what presses tonight: each with the one tap that does it.
 
 use yeanling_core::book::Event;
-use yeanling_core::figures::{Asked, overdue, this_week};
 use yeanling_core::reckon::season::dates::What;
+use yeanling_core::seasons::{Asked, overdue, this_week};
 use yeanling_core::units::{Mass, Moment};
-use yeanling_words::{ahead, animals, watch as words};
+use yeanling_words::{animals, season_forecast, watch as words};
 
 use crate::block::{Row, State};
 use crate::page::Blocks;
@@ -36,8 +36,8 @@ pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
     let week = |asked: Asked| Week {
         asked,
         group: view.flock.groups.get(&asked.group).map(|group| group.name.clone()).unwrap_or_default(),
-        text: ahead::what(&asked.dated.what, view.system()),
-        says: ahead::away(asked.dated.date, today),
+        text: season_forecast::what(&asked.dated.what, view.system()),
+        says: season_forecast::away(asked.dated.date, today),
         late: asked.dated.date < today,
         done: false,
     };
@@ -49,8 +49,8 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
     let past = past(view);
     let past = (past > 0).then(|| {
         let row = Row::new(animals::ewes(past))
-            .text(ahead::OVERDUE_TEXT)
-            .says(State::Now, ahead::OVERDUE_SAYS)
+            .text(season_forecast::OVERDUE_TEXT)
+            .says(State::Now, season_forecast::OVERDUE_SAYS)
             .to(Screen::Season);
         (Key::Borrowed("overdue"), row)
     });
@@ -60,7 +60,7 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
 
 /// Returns how many ewes are past their days.
 pub(super) fn past(view: &View) -> usize {
-    overdue(view.flock, &view.outlooks, view.now).len()
+    overdue(view.flock, &view.lambing_forecasts, view.now).len()
 }
 
 fn row(one: &Week) -> (Key, Row) {

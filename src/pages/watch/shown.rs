@@ -98,7 +98,7 @@ fn one(view: &View, animal: Animal, duties: &[&Duty], now: Moment) -> Option<Sho
 }
 
 fn ewe(flock: &Flock, ewe: &Ewe, duties: &[&Duty], seat: Seat, now: Moment) -> Shown {
-    let system = flock.practice.system;
+    let system = flock.settings.system;
     let job = job(duties, now);
     let state = duties.first().map(|duty| duty.state(now));
     let well = may_be_well(duties.iter().copied(), Animal::Ewe(ewe.id), now);

@@ -1,6 +1,6 @@
 //! How the lambs of the latest season grew, side by side with their like.
 
-use yeanling_core::figures::{Grown, grown, seasons};
+use yeanling_core::seasons::{Grown, grown, seasons};
 use yeanling_words::{animals, weighing as words};
 
 use crate::block::Row;

@@ -4,10 +4,10 @@ mod grew;
 mod wean;
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::figures::seasons;
 use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::seasons::seasons;
 use yeanling_core::units::{Mass, Moment, TimeDelta};
-use yeanling_words::{animals, errors, frame, lamb as lamb_words, refusals, weighing as words};
+use yeanling_words::{animals, errors, frame, lamb as lamb_words, rejections, weighing as words};
 
 pub(crate) use wean::sheet as wean_sheet;
 
@@ -138,8 +138,8 @@ fn save(view: &View, draft: &mut Draft, lamb: LambId) -> Vec<Effect> {
         return draft.say_wrong(key, question);
     }
     let weighed = vec![view.noting(Event::Weighed { lamb, mass })];
-    if let Err(refusal) = view.allow(&weighed) {
-        return draft.say_wrong(key, refusals::refusal(&refusal, view.now, unit));
+    if let Err(rejection) = view.validate(&weighed) {
+        return draft.say_wrong(key, rejections::rejection(&rejection, view.now, unit));
     }
     let at = fields.chosen(AT).unwrap_or(0);
     fields.choose(AT, at + 1);

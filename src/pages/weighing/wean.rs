@@ -1,7 +1,7 @@
 //! Lambs with their ewes, to be weaned together; nothing while none is old enough.
 
 use yeanling_core::book::{Event, LambId};
-use yeanling_core::figures::REARED_AT;
+use yeanling_core::seasons::REARED_AT;
 use yeanling_words::weighing as words;
 
 use super::in_order;

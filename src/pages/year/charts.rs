@@ -1,8 +1,8 @@
 //! Three charts of a season: what was lost at which age, births by day, and birth weight against survival.
 
-use yeanling_core::figures::Year;
 use yeanling_core::reckon::losses::Span;
 use yeanling_core::reckon::survival::{self, Bin, by_birth_weight};
+use yeanling_core::seasons::Year;
 use yeanling_core::units::System;
 use yeanling_words::common::{mass, short_date};
 use yeanling_words::year as words;

@@ -1,10 +1,10 @@
 //! How the season's lambs grew by class, and the ewes that meet the farm's own marks.
 
 use yeanling_core::book::EweId;
-use yeanling_core::figures::{ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked};
-use yeanling_core::practice::KeepMarks;
+use yeanling_core::seasons::{ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked};
+use yeanling_core::settings::CullRules;
 use yeanling_core::units::System;
-use yeanling_words::{animals, keep, practice, weighing as words, year};
+use yeanling_words::{animals, cull_rules, settings, weighing as words, year};
 
 use crate::block::{LedgerRow, Row};
 use crate::page::Blocks;
@@ -30,23 +30,23 @@ fn gain(name: &str, gained: ClassGain, system: System) -> LedgerRow {
 /// The ewes that meet a mark of the farm.
 pub(super) fn look_again(view: &View) -> Blocks {
     let shown = marked(view.flock, view.now);
-    let inside = if view.practice().keep_marks == KeepMarks::default() {
+    let inside = if view.settings().cull_rules == CullRules::default() {
         let set =
-            Button::new("practice", practice::TITLE, Action::Go(Screen::SettingsOf(SettingsPart::Care)));
-        Blocks::new().text(keep::NO_MARKS).button(set)
+            Button::new("practice", settings::TITLE, Action::Go(Screen::SettingsOf(SettingsPart::Care)));
+        Blocks::new().text(cull_rules::NO_MARKS).button(set)
     } else if shown.is_empty() {
-        Blocks::new().text(keep::NONE)
+        Blocks::new().text(cull_rules::NONE)
     } else {
         Blocks::new().rows("marked", shown.into_iter().map(|one| row(view, one)))
     };
-    Blocks::new().section("look-again", keep::LOOK_AGAIN, inside)
+    Blocks::new().section("look-again", cull_rules::LOOK_AGAIN, inside)
 }
 
 fn row(view: &View, (ewe, record, marks): (EweId, Record, Vec<KeepMark>)) -> (Key, Row) {
-    let lines = keep::record(&record, view.system());
+    let lines = cull_rules::record(&record, view.system());
     let row = Row::new(animals::ewe_of(view.flock, ewe))
         .text(lines.into_iter().next().unwrap_or_default())
-        .says(State::Coming, keep::marks(marks))
+        .says(State::Coming, cull_rules::marks(marks))
         .to(Screen::Ewe(ewe));
     (format!("marked-{ewe}").into(), row)
 }

@@ -3,8 +3,8 @@
 mod charts;
 mod flock;
 
-use yeanling_core::figures::{Loss, Season, Year, put_to_ram, seasons, year};
 use yeanling_core::reckon::flock_figures::Share;
+use yeanling_core::seasons::{Loss, Season, Year, put_to_ram, seasons, year};
 use yeanling_core::units::System;
 use yeanling_words::common::mass;
 use yeanling_words::{frame, year as words};

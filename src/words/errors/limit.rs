@@ -1,6 +1,6 @@
 //! What is wrong with a limit of the farm's own.
 
-use yeanling_core::practice::{Limit, LimitError};
+use yeanling_core::settings::{Limit, LimitError};
 
 /// Returns what is wrong with a limit of the farm's own.
 pub fn limit(error: &LimitError) -> String {
@@ -53,7 +53,7 @@ pub fn limit(error: &LimitError) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::Limits;
+    use yeanling_core::settings::Limits;
 
     #[test]
     fn a_wrong_limit_says_which_and_why() {

@@ -54,8 +54,8 @@ fn no_wind(error: &OutOfBounds<Speed>, system: System) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::{ChillLimit, Housing};
     use yeanling_core::reckon::chill::chill;
+    use yeanling_core::settings::{ChillLimit, Housing};
     use yeanling_core::units::{Rain, Temperature};
 
     #[track_caller]

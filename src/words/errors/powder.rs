@@ -1,8 +1,8 @@
 //! What is wrong with an amount of powder, or with the farm's own limit for rings.
 
-use yeanling_core::practice::RingDaysError;
 use yeanling_core::reckon::mixing::NoMix;
 use yeanling_core::reckon::powder::NoPlan;
+use yeanling_core::settings::RingDaysError;
 use yeanling_core::units::{OutOfBounds, Strength, System};
 
 use super::sayable;
@@ -65,19 +65,19 @@ pub fn ring_days(error: &RingDaysError) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::{PowderRule, RingRule, Rings};
     use yeanling_core::reckon::{mixing, powder};
+    use yeanling_core::settings::{PowderRule, RingRule, Rings};
     use yeanling_core::units::{Mass, Volume};
 
     #[test]
     fn a_rate_of_nothing_sends_to_the_label() {
         let rate = Strength::from_grams_per_liter(0.0);
-        let error = mixing::made_up_to(Volume::from_milliliters(500.0), rate).expect_err("no rate");
+        let error = mixing::sample_to(Volume::from_milliliters(500.0), rate).expect_err("no rate");
         assert_eq!(
             no_mix(&error, System::Metric),
             "0 g/L is out of range. Enter 100 to 300 g/L. Look on the label for grams in a liter of mix."
         );
-        let error = mixing::made_up_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
+        let error = mixing::sample_to(Volume::ZERO, mixing::MIX).expect_err("nothing");
         let said = "0 ml is out of range for one round. Enter 1 ml to 100000 ml.";
         assert_eq!(no_mix(&error, System::Metric), said);
     }

@@ -1,7 +1,7 @@
 //! Around lambing, to be read with no network: by when to look, to put in a hand, to call; and how a lamb lies.
 
-use yeanling_core::practice::{LaborLimits, PenStay};
 use yeanling_core::reckon::labor::needs;
+use yeanling_core::settings::{LaborLimits, PenStay};
 
 use crate::common::{hours, minutes};
 use crate::labor;

@@ -1,6 +1,6 @@
 //! Until when colostrum works: 2, 6, 12 and 24 hours after birth, as published; and when this farm is told.
 
-use yeanling_core::practice::Limits;
+use yeanling_core::settings::Limits;
 
 use crate::common::minutes;
 

@@ -7,7 +7,7 @@ use yeanling_core::units::{Mass, System};
 
 use super::{Why, cited, general, headings};
 use crate::common::{mass, number};
-use crate::practice::breed_means;
+use crate::settings::breed_means;
 
 /// Returns why a birth weight comes to its verdict.
 pub fn birth_weight(band: &Band, system: System) -> Why {
@@ -155,8 +155,8 @@ mod tests {
 
     #[test]
     fn the_mean_that_was_used_is_said() {
-        use yeanling_core::practice::BreedMeans;
         use yeanling_core::reckon::birth_weight::{OwnMean, against as reckon};
+        use yeanling_core::settings::BreedMeans;
         let kg = Mass::from_kilograms;
         let says = |own, breed| {
             let answer = reckon(kg(2.8), 3, Some(kg(3.9)), own, breed).expect("in bounds");

@@ -1,8 +1,8 @@
 //! Why a bottle lamb takes this much today.
 
-use yeanling_core::practice::BottleTable;
 use yeanling_core::reckon::bottle::{self, Day, MOST_IN_A_DAY, SOURCES};
 use yeanling_core::reckon::mixing::mix;
+use yeanling_core::settings::BottleTable;
 use yeanling_core::units::{Mass, System, TimeDelta, Volume};
 
 use super::{Why, cited, converted, headings, told, with_tube};

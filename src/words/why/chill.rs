@@ -1,7 +1,7 @@
 //! Why tonight's weather does or does not chill lambs.
 
-use yeanling_core::practice::ChillLimit;
 use yeanling_core::reckon::chill::{Chill, Indoors, SOURCES, Verdict, limit_of, source};
+use yeanling_core::settings::ChillLimit;
 use yeanling_core::units::System;
 
 use super::{Why, cited, general, source_line};
@@ -65,8 +65,8 @@ pub fn indoors(air: &Indoors, system: System) -> Why {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::Housing;
     use yeanling_core::reckon::chill as reckon;
+    use yeanling_core::settings::Housing;
     use yeanling_core::units::{Rain, Speed, Temperature};
 
     #[test]

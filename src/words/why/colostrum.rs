@@ -1,33 +1,34 @@
 //! Why this much colostrum.
 
-use yeanling_core::practice::{DayRule, Housing};
 use yeanling_core::reckon::colostrum::{
-    COLD_EXTRA, Caution, FIRST_SIX_HOURS, ONE_FEED, SOURCES, Want, day_figure, eighteen_hour_figure, others,
+    COLD_EXTRA, Caution, ColostrumTarget, FIRST_SIX_HOURS, ONE_FEED, SOURCES, day_figure,
+    eighteen_hour_figure, others,
 };
+use yeanling_core::settings::{DayRule, Housing};
 use yeanling_core::units::{System, Volume};
 
 use super::{Why, cited, converted, headings, milk, rate, source_line, times, told, with_tube};
 
 /// Returns why a lamb wants this much colostrum.
-pub fn colostrum(want: &Want, system: System) -> Why {
-    let mut working: Vec<String> = converted(want.weight, system).into_iter().collect();
-    working.push(format!("One feed: {}", times(ONE_FEED, want.weight, system)));
+pub fn colostrum(target: &ColostrumTarget, system: System) -> Why {
+    let mut working: Vec<String> = converted(target.weight, system).into_iter().collect();
+    working.push(format!("One feed: {}", times(ONE_FEED, target.weight, system)));
     working.push(format!(
         "By 6 h: {}",
-        edge(want.by_6h, times(FIRST_SIX_HOURS, want.weight, system), want, system)
+        edge(target.by_6h, times(FIRST_SIX_HOURS, target.weight, system), target, system)
     ));
-    let eighteen = times(eighteen_hour_figure(want.housing), want.weight, system);
-    working.push(format!("By 18 h: {}", edge(want.by_18h, eighteen, want, system)));
-    working.push(format!("By 24 h: {}", times(day_figure(want.rule), want.weight, system)));
-    if want.by_24h > want.rule_24h {
+    let eighteen = times(eighteen_hour_figure(target.housing), target.weight, system);
+    working.push(format!("By 18 h: {}", edge(target.by_18h, eighteen, target, system)));
+    working.push(format!("By 24 h: {}", times(day_figure(target.rule), target.weight, system)));
+    if target.by_24h > target.rule_24h {
         working.push(format!(
             "The day’s total is raised to that of the first 18 h: {}",
-            milk(want.by_24h, system)
+            milk(target.by_24h, system)
         ));
     }
 
     let mut caution = Vec::new();
-    match want.caution() {
+    match target.caution() {
         Some(Caution::HalfTheGuidance) => caution.push(
             "Your farm uses the 10% minimum. That is half the guidance, and a cold lamb needs more."
                 .to_owned(),
@@ -38,37 +39,37 @@ pub fn colostrum(want: &Want, system: System) -> Why {
     Why {
         heading: headings::COLOSTRUM.to_owned(),
         working,
-        rule: rule(want),
+        rule: rule(target),
         sources: cited(SOURCES),
-        others: said_by_others(want, system),
+        others: said_by_others(target, system),
         caution,
     }
 }
 
 /// Returns the working of an edge, or that the floor holds it down.
-fn edge(wanted: Volume, working: String, want: &Want, system: System) -> String {
-    match want.rule {
+fn edge(wanted: Volume, working: String, target: &ColostrumTarget, system: System) -> String {
+    match target.rule {
         DayRule::Ahdb200 | DayRule::Ruma210 => working,
         DayRule::TenPercent => format!("{}, raised to the daily minimum", milk(wanted, system)),
     }
 }
 
-fn rule(want: &Want) -> String {
-    let who = match want.rule {
+fn rule(target: &ColostrumTarget) -> String {
+    let who = match target.rule {
         DayRule::Ahdb200 => "AHDB",
         DayRule::Ruma210 => "the lower end of RUMA",
         DayRule::TenPercent => "10% of body weight, the popular minimum",
     };
-    let housing = match want.housing {
+    let housing = match target.housing {
         Housing::Housed => "housed",
         Housing::Outdoors => "outdoors",
     };
-    let figure = rate(day_figure(want.rule));
+    let figure = rate(day_figure(target.rule));
     format!("Your farm's rule is {figure} in 24 h ({who}), {housing}; {} is one feed.", rate(ONE_FEED))
 }
 
-fn said_by_others(want: &Want, system: System) -> Vec<String> {
-    let mut lines: Vec<String> = others(want)
+fn said_by_others(target: &ColostrumTarget, system: System) -> Vec<String> {
+    let mut lines: Vec<String> = others(target)
         .into_iter()
         .map(|(source, low, high, hours)| {
             let volume = if low < high {
@@ -82,7 +83,7 @@ fn said_by_others(want: &Want, system: System) -> Vec<String> {
     for extra in COLD_EXTRA {
         let (low, high) = (extra.low_percent, extra.high_percent);
         let more = |percent: u8| {
-            let milliliters = want.by_24h.as_milliliters() * (1.0 + f64::from(percent) / 100.0);
+            let milliliters = target.by_24h.as_milliliters() * (1.0 + f64::from(percent) / 100.0);
             told(Volume::from_milliliters(milliliters), system)
         };
         lines.push(format!(
@@ -98,13 +99,13 @@ fn said_by_others(want: &Want, system: System) -> Vec<String> {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::reckon::colostrum::want;
+    use yeanling_core::reckon::colostrum::target;
     use yeanling_core::units::Mass;
 
     #[track_caller]
     fn check(rule: DayRule, housing: Housing, system: System, working: &[&str]) -> Why {
-        let want = want(Mass::from_kilograms(3.9), rule, housing).expect("in bounds");
-        let why = colostrum(&want, system);
+        let target = target(Mass::from_kilograms(3.9), rule, housing).expect("in bounds");
+        let why = colostrum(&target, system);
         assert_eq!(why.working, working);
         why
     }

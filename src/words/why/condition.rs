@@ -4,7 +4,7 @@ use yeanling_core::reckon::season::condition::{SOURCES, Stage, System as Targets
 
 use super::{Why, cited, general};
 use crate::common::number;
-use crate::race as words;
+use crate::score_ewes as words;
 
 /// Returns where the targets of a time of the year are from, and what the other sources print.
 pub fn condition(of: Targets, stage: Stage) -> Why {

@@ -1,8 +1,8 @@
 //! Why a clock of labor speaks up when it does.
 
-use yeanling_core::book::Lie;
-use yeanling_core::practice::Practice;
+use yeanling_core::book::Presentation;
 use yeanling_core::reckon::labor::{Needs, SOURCES, needs};
+use yeanling_core::settings::FarmSettings;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, EweTask, Task, Trouble};
 
@@ -34,7 +34,7 @@ impl LaborClock {
 }
 
 /// Returns why a duty of a ewe at lambing is due when it is: counted from when, and by which limits of the farm.
-pub fn labor(of: LaborClock, practice: &Practice, now: Moment) -> Why {
+pub fn labor(of: LaborClock, settings: &FarmSettings, now: Moment) -> Why {
     let LaborClock { task, since: from, due, late } = of;
     let mut working = vec![format!("Counted from {}: {} ago", clock(from), span(now.since(from)))];
     // What was already due or late before this was found is no less so for it.
@@ -53,7 +53,7 @@ pub fn labor(of: LaborClock, practice: &Practice, now: Moment) -> Why {
     Why {
         heading: watch::why_title(task).to_owned(),
         working,
-        rule: rule(task, practice),
+        rule: rule(task, settings),
         sources: cited(SOURCES),
         others: others(task),
         caution,
@@ -61,7 +61,7 @@ pub fn labor(of: LaborClock, practice: &Practice, now: Moment) -> Why {
 }
 
 /// Returns how it lies, where a hand found out.
-const fn lies(trouble: Trouble) -> Option<Lie> {
+const fn lies(trouble: Trouble) -> Option<Presentation> {
     match trouble {
         Trouble::Lies(lie) => Some(lie),
         Trouble::Shows(_) | Trouble::Helped => None,
@@ -69,8 +69,8 @@ const fn lies(trouble: Trouble) -> Option<Lie> {
 }
 
 /// Returns the rule in the farm's own limits.
-fn rule(task: EweTask, practice: &Practice) -> String {
-    let (labor, stay) = (&practice.labor, &practice.stay);
+fn rule(task: EweTask, settings: &FarmSettings) -> String {
+    let (labor, stay) = (&settings.labor, &settings.stay);
     match task {
         EweTask::LongRestless => {
             format!(
@@ -89,7 +89,7 @@ fn rule(task: EweTask, practice: &Practice) -> String {
                 minutes(labor.progress_minutes)
             )
         }
-        EweTask::NeckTight => format!(
+        EweTask::CervixClosed => format!(
             "Cervix not open (ringwomb): try gently for {} at most, then the vet.",
             minutes(labor.neck_minutes)
         ),
@@ -137,7 +137,7 @@ fn others(task: EweTask) -> Vec<String> {
             "Published: internal check at 30 min (extension guides; from memory, not checked).",
             "Published: assist at 60 min (Maryland, Anexa, CHB Vets).",
         ],
-        EweTask::NeckTight => &["Published: 10 min (NADIS), 30 min (Cornell)."],
+        EweTask::CervixClosed => &["Published: 10 min (NADIS), 30 min (Cornell)."],
         EweTask::PutRight { .. } => &["Published: 10 to 15 min."],
         EweTask::NextLamb { .. } => &["Published: within 30 min, a check at 60 min (Anexa)."],
         EweTask::Afterbirth { .. } => &["Published: 6, 12 and 18 h (MSD Vet Manual)."],

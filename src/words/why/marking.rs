@@ -42,8 +42,8 @@ pub fn vaccine(vaccine: &Vaccine) -> Why {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::{DamsVaccinated, RingRule, Rings};
     use yeanling_core::reckon::marking as reckon;
+    use yeanling_core::settings::{DamsVaccinated, RingRule, Rings};
     use yeanling_core::terms::Ring;
     use yeanling_core::units::TimeDelta;
 

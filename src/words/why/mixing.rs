@@ -5,7 +5,7 @@ use yeanling_core::units::System;
 
 use super::{Why, cited, general};
 use crate::common::{number, volume_as_given};
-use crate::practice::rate;
+use crate::settings::rate;
 
 /// Heads the answer.
 pub const MIXING: &str = "Mixing";
@@ -52,12 +52,12 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::reckon::mixing::{MIX, made_up_to};
+    use yeanling_core::reckon::mixing::{MIX, sample_to};
     use yeanling_core::units::Volume;
 
     #[track_caller]
     fn check(system: System, working: [&str; 3]) {
-        let mix = made_up_to(Volume::from_milliliters(1000.0), MIX).expect("in bounds");
+        let mix = sample_to(Volume::from_milliliters(1000.0), MIX).expect("in bounds");
         assert_eq!(mixing(&mix, system).working, working);
     }
 

@@ -45,7 +45,7 @@ pub use passive_transfer::passive_transfer;
 pub use people::people;
 pub use powder::powder;
 pub use quality::{antibody, antibody_in, bag, brix};
-pub use season::{nights, outlook, pens_wanted, season_subject};
+pub use season::{lambing_forecast, nights, pens_wanted, season_subject};
 pub use shopping::shopping;
 pub use ten_point::{points, sign, ten_point};
 pub use tube::{item, tube};

@@ -6,7 +6,7 @@ use yeanling_core::units::{Mass, System};
 use super::{Why, cited, general};
 use crate::common::mass;
 use crate::powder::range;
-use crate::practice::powder_rule;
+use crate::settings::powder_rule;
 
 /// Returns why so many lambs take this much powder.
 pub fn powder(plan: &Plan, system: System) -> Why {
@@ -36,8 +36,8 @@ pub fn powder(plan: &Plan, system: System) -> Why {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::PowderRule;
     use yeanling_core::reckon::powder::plan;
+    use yeanling_core::settings::PowderRule;
 
     #[test]
     fn the_working_counts_the_lambs_and_what_was_used() {

@@ -1,9 +1,9 @@
 //! Why a bag of colostrum is called good, and what a feed of it brings.
 
-use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::quality::{
     self, GOOD_ANTIBODY, Keeps, Reading, SOURCES, Store, freezer_life, percent_of_wanted,
 };
+use yeanling_core::settings::FreezerLife;
 use yeanling_core::units::{Strength, System, Volume};
 
 use super::{Why, cited, general, told};
@@ -60,7 +60,7 @@ pub fn antibody_in(volume: Volume, strength: Strength, system: System) -> Why {
 }
 
 /// Returns why a bag still serves or does not.
-pub fn bag(keep: Keeps, store: Store, life: FreezerLife) -> Why {
+pub fn bag(cull_rules: Keeps, store: Store, life: FreezerLife) -> Why {
     let rule = match store {
         Store::Freezer => {
             format!("Frozen colostrum keeps {} (your farm’s choice).", span(freezer_life(life)))
@@ -71,7 +71,7 @@ pub fn bag(keep: Keeps, store: Store, life: FreezerLife) -> Why {
     caution.extend(general());
     Why {
         heading: "How old is this bag?".to_owned(),
-        working: vec![keeps(keep, store)],
+        working: vec![keeps(cull_rules, store)],
         rule,
         sources: cited(SOURCES),
         others: vec![

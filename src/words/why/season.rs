@@ -1,15 +1,15 @@
 //! Why the season ahead looks as it does: whose gestation, whose share that holds, whose litters.
 
-use yeanling_core::figures::Ahead;
 use yeanling_core::reckon::season::conception::{self, Whose};
-use yeanling_core::reckon::season::ewe::{self, Outlook};
+use yeanling_core::reckon::season::ewe::{self, LambingForecast};
 use yeanling_core::reckon::season::gestation::{self, MeanUsed};
 use yeanling_core::reckon::season::pens::{self, Wanted};
 use yeanling_core::reckon::season::{Subject, cycles, forecast, litters};
+use yeanling_core::seasons::SeasonForecast;
 
 use super::{Why, cited, general};
-use crate::ahead as words;
 use crate::common::number;
+use crate::season_forecast as words;
 
 /// Returns the heading under which a calculation of the season has its sources listed.
 pub fn season_subject(subject: Subject) -> &'static str {
@@ -35,7 +35,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
 }
 
 /// Returns how the births a night are reckoned.
-pub fn nights(ahead: &Ahead) -> Why {
+pub fn nights(ahead: &SeasonForecast) -> Why {
     let mean = number(ahead.gestation.gestation.mean_days(), 1);
     let whose = match ahead.gestation.used {
         MeanUsed::Own { lambings } => format!("this flock’s own, over {lambings} lambings"),
@@ -84,12 +84,12 @@ pub fn pens_wanted(wanted: &Wanted) -> Why {
 }
 
 /// Returns on what the days of one ewe rest.
-pub fn outlook(outlook: &Outlook) -> Why {
+pub fn lambing_forecast(lambing_forecast: &LambingForecast) -> Why {
     let mut caution = vec![words::SIGNS_COUNT.to_owned()];
     caution.extend(general());
     Why {
         heading: words::HERS.to_owned(),
-        working: outlook.grounds.iter().map(words::ground).collect(),
+        working: lambing_forecast.grounds.iter().map(words::ground).collect(),
         rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day.".to_owned(),
         sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),
         others: Vec::new(),

@@ -1,7 +1,7 @@
 //! Why a newborn's grade asks for what it asks.
 
-use yeanling_core::practice::Limits;
 use yeanling_core::reckon::vigor::{Ask, FourGrade, SOURCES};
+use yeanling_core::settings::Limits;
 
 use super::{Why, cited, general};
 use crate::common::minutes;

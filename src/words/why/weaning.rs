@@ -29,8 +29,8 @@ pub fn weaning(answer: &Answer, system: System) -> Why {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::practice::WeaningRule;
     use yeanling_core::reckon::weaning::Lamb;
+    use yeanling_core::settings::WeaningRule;
     use yeanling_core::units::{Mass, TimeDelta};
 
     #[test]

@@ -7,10 +7,11 @@ use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
     Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, Departure, DeviceId, DutyKind,
-    Ease, Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, Lie, Life, Milk, MilkedFrom,
-    Mouth, Part, PenId, PenSize, RamAge, Ring, Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
+    Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase, Life, Milk,
+    MilkedFrom, Mouth, Part, PenId, PenSize, Presentation, RamAge, Ring, Route, Sex, Sign, Suck, Treatment,
+    VetSaid, VigorScale, Way,
 };
-use yeanling_core::practice::{
+use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, DayRule, FreezerLife,
     Housing, LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
@@ -149,11 +150,11 @@ fn labor() -> impl Strategy<Value = Event> {
     let sign = prop_oneof![Just(Sign::Restless), Just(Sign::UdderTight)];
     let part = prop_oneof![Just(Part::ForeFeet), Just(Part::Tail)];
     let found = prop_oneof![
-        Just(Found::NeckTight),
+        Just(Found::CervixClosed),
         Just(Found::NothingYet),
         Just(Found::Empty),
-        Just(Found::Lamb(Lie::Normal)),
-        Just(Found::Lamb(Lie::Crosswise)),
+        Just(Found::Lamb(Presentation::Normal)),
+        Just(Found::Lamb(Presentation::Crosswise)),
     ];
     prop_oneof![
         (ewe(), sign).prop_map(|(ewe, sign)| Event::SignSeen { ewe, sign }),
@@ -319,7 +320,11 @@ fn fact() -> impl Strategy<Value = Event> {
     let birth = (prop::option::of(ewe()), prop::option::of(lamb()), prop::option::of(sex()), any::<bool>())
         .prop_map(|(dam, beside, sex, alive)| Event::LambBorn { dam, beside, sex, alive });
     let cause = prop_oneof![Just(Cause::Cold), Just(Cause::HardBirth), Just(Cause::Unknown)];
-    let ease = prop_oneof![Just(Ease::Alone), Just(Ease::HardByHand), Just(Ease::PlannedSurgery)];
+    let ease = prop_oneof![
+        Just(LambingEase::Alone),
+        Just(LambingEase::HardByHand),
+        Just(LambingEase::PlannedSurgery)
+    ];
     let belly = prop_oneof![Just(Belly::Full), Just(Belly::Hollow)];
     prop_oneof![
         3 => prop::option::of(text()).prop_map(|tag| Event::EweCame { tag }),
@@ -363,10 +368,10 @@ pub(super) fn event() -> impl Strategy<Value = Event> {
             .prop_map(|(entry, event, at)| Event::Amended { entry, event: Box::new(event), at }),
         1 => (entry_id(), entry_id(), moment()).prop_map(|(entry, inner, at)| Event::Amended {
             entry,
-            event: Box::new(Event::Struck { entry: inner }),
+            event: Box::new(Event::Deleted { entry: inner }),
             at
         }),
-        3 => entry_id().prop_map(|entry| Event::Struck { entry }),
+        3 => entry_id().prop_map(|entry| Event::Deleted { entry }),
         3 => entry_id().prop_map(|entry| Event::Restored { entry }),
     ];
     prop_oneof![2 => fact(), 1 => correction]

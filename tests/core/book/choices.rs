@@ -2,9 +2,9 @@
 
 use serde_json::Value;
 use yeanling_core::book::Event;
-use yeanling_core::practice::{
-    BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, FreezerLife, KeepMarks, PowderRule,
-    Practice, RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+use yeanling_core::settings::{
+    BreedMeans, BreedType, ChillLimit, Choice, Clock, CullRules, DamsVaccinated, FarmSettings, FreezerLife,
+    PowderRule, RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -94,8 +94,8 @@ fn choices() -> Vec<Choice> {
         Choice::BreedType(BreedType::Suffolk),
         Choice::BreedType(BreedType::Meat),
         Choice::BreedType(BreedType::FineWool),
-        Choice::KeepMarks(KeepMarks::default()),
-        Choice::KeepMarks(KeepMarks {
+        Choice::CullRules(CullRules::default()),
+        Choice::CullRules(CullRules {
             hard_births: Some(1),
             lost: Some(2),
             turned_away: Some(3),
@@ -167,9 +167,9 @@ fn a_choice_that_is_none_does_not_fit_and_is_not_read() {
 #[test]
 fn each_choice_is_taken_over_and_nothing_else_is() {
     for choice in choices() {
-        let mut practice = Practice::default();
-        practice.choose(&choice);
-        let mut expected = Practice::default();
+        let mut settings = FarmSettings::default();
+        settings.choose(&choice);
+        let mut expected = FarmSettings::default();
         match choice {
             Choice::FreezerLife(life) => expected.freezer_life = life,
             Choice::PowderRate(rate) => expected.powder_rate = rate,
@@ -181,7 +181,7 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::Rings(rings) => expected.rings = rings,
             Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
             Choice::BreedType(breed) => expected.breed_type = breed,
-            Choice::KeepMarks(marks) => expected.keep_marks = marks,
+            Choice::CullRules(marks) => expected.cull_rules = marks,
             Choice::VetPhone(number) => expected.vet_phones.day = number,
             Choice::VetNightPhone(number) => expected.vet_phones.night = number,
             Choice::Clock(clock) => expected.clock = clock,
@@ -194,25 +194,25 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             | Choice::LaborLimits(_)
             | Choice::PenStay(_) => panic!("a choice of the first lines"),
         }
-        assert_eq!(practice, expected);
+        assert_eq!(settings, expected);
     }
 }
 
 #[test]
 fn what_a_file_brings_out_of_bounds_changes_nothing() {
-    let mut practice = Practice::default();
-    assert_eq!(practice.powder_rate, USUAL_POWDER_RATE);
+    let mut settings = FarmSettings::default();
+    assert_eq!(settings.powder_rate, USUAL_POWDER_RATE);
     for grams in [0.0, 99.0, 301.0] {
-        practice.choose(&Choice::PowderRate(Strength::from_grams_per_liter(grams)));
+        settings.choose(&Choice::PowderRate(Strength::from_grams_per_liter(grams)));
     }
     for days in [0, 1, 182] {
-        practice.choose(&Choice::Rings(Rings { rule: RingRule::Own { days }, tails: true, ram_lambs: true }));
+        settings.choose(&Choice::Rings(Rings { rule: RingRule::Own { days }, tails: true, ram_lambs: true }));
     }
     for from in [0, 31] {
-        practice.choose(&Choice::KeepMarks(KeepMarks { lost: Some(from), ..KeepMarks::default() }));
+        settings.choose(&Choice::CullRules(CullRules { lost: Some(from), ..CullRules::default() }));
     }
     for number in ["the vet", "12", "+", "1234567890123456", "555 0100 <b>", " "] {
-        practice.choose(&Choice::VetPhone(number.to_owned()));
+        settings.choose(&Choice::VetPhone(number.to_owned()));
     }
-    assert_eq!(practice, Practice::default());
+    assert_eq!(settings, FarmSettings::default());
 }

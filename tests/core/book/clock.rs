@@ -3,7 +3,7 @@
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{DeviceId, Entry, Event, standing};
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Moment, System, TimeDelta};
 
 use super::arbitrary::{config, entries};
@@ -58,9 +58,9 @@ fn the_choice_made_last_stands_though_one_from_2099_is_here() {
     other.note(far(), Event::Chose(Choice::System(System::Us)));
     let mut scribe = Scribe::new(1);
     scribe.meet(&other);
-    assert_eq!(scribe.flock().practice.system, System::Us);
+    assert_eq!(scribe.flock().settings.system, System::Us);
     scribe.note(at(5), Event::Chose(Choice::System(System::Metric)));
-    assert_eq!(scribe.flock().practice.system, System::Metric);
+    assert_eq!(scribe.flock().settings.system, System::Metric);
 }
 
 #[test]

@@ -140,7 +140,7 @@ fn by_hand<'a>(all: &'a [Entry], target: &'a Entry) -> Standing<'a> {
         _ => None,
     });
     let (event, at) = amended.unwrap_or((&target.event, target.at));
-    let struck = corrections.last().is_some_and(|last| matches!(last.event, Event::Struck { .. }));
+    let struck = corrections.last().is_some_and(|last| matches!(last.event, Event::Deleted { .. }));
     Standing { entry: target, event, at, amended: amended.is_some(), struck }
 }
 

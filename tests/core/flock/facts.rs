@@ -1,8 +1,8 @@
 //! What was seen of an animal, and what follows from it.
 
-use yeanling_core::book::{Animal, Belly, Ease, Event, LambId, Milk, Sex, Way};
+use yeanling_core::book::{Animal, Belly, Event, LambId, LambingEase, Milk, Sex, Way};
 use yeanling_core::flock::Lamb;
-use yeanling_core::practice::{Choice, DayRule, Housing, Limits, Practice};
+use yeanling_core::settings::{Choice, DayRule, FarmSettings, Housing, Limits};
 use yeanling_core::units::{Mass, Moment, System, TimeDelta};
 
 use crate::scribe::{MS, Scribe, at, birth, fed, hour, kg, ml, scored};
@@ -25,14 +25,14 @@ fn every_fact_is_told_of_its_lamb_in_the_order_in_which_it_happened() {
     scribe.sucked(at(40), id);
     scribe.note(at(31), Event::Stood { lamb: id });
     scribe.note(at(8), Event::NavelDipped { lamb: id });
-    scribe.note(at(3), Event::BirthEase { lamb: id, ease: Ease::Vet });
+    scribe.note(at(3), Event::BirthEase { lamb: id, ease: LambingEase::Vet });
     scribe.note(at(5), scored(id, 2));
     scribe.note(at(6), Event::BellyFelt { lamb: id, belly: Belly::Hollow });
     scribe.weighed(at(60), id, 4.0);
     let feed = scribe.note(at(70), fed(id, 60.0, Milk::PowderColostrum, Way::Tube));
     let lamb = lamb(&scribe, id);
     assert_eq!(lamb.sucked, [at(40), at(50)]);
-    assert_eq!((lamb.stood, lamb.navel, lamb.ease), (vec![at(31)], vec![at(8)], Some(Ease::Vet)));
+    assert_eq!((lamb.stood, lamb.navel, lamb.ease), (vec![at(31)], vec![at(8)], Some(LambingEase::Vet)));
     assert_eq!((lamb.vigor[0].at, lamb.vigor[0].score), (at(5), 2));
     assert_eq!((lamb.belly[0].at, lamb.belly[0].belly), (at(6), Belly::Hollow));
     assert_eq!((lamb.weights[0].at, lamb.weights[0].mass), (at(60), kg(4.0)));
@@ -222,14 +222,14 @@ fn a_tag_is_the_one_given_last() {
 }
 
 #[track_caller]
-fn practice(scribe: &Scribe, expected: &Practice) {
-    assert_eq!(&scribe.flock().practice, expected);
+fn settings(scribe: &Scribe, expected: &FarmSettings) {
+    assert_eq!(&scribe.flock().settings, expected);
 }
 
 #[test]
 fn of_several_choices_the_one_noted_last_holds() {
     let mut scribe = Scribe::new(1);
-    practice(&scribe, &Practice::default());
+    settings(&scribe, &FarmSettings::default());
     for choice in [
         Choice::DayRule(DayRule::TenPercent),
         Choice::System(System::Us),
@@ -238,19 +238,19 @@ fn of_several_choices_the_one_noted_last_holds() {
     ] {
         scribe.note(at(0), Event::Chose(choice));
     }
-    let mut expected = Practice {
+    let mut expected = FarmSettings {
         system: System::Us,
         housing: Housing::Outdoors,
         day_rule: DayRule::Ruma210,
-        ..Practice::default()
+        ..FarmSettings::default()
     };
-    practice(&scribe, &expected);
+    settings(&scribe, &expected);
     let last = scribe.note(at(-600), Event::Chose(Choice::System(System::Metric)));
     expected.system = System::Metric;
-    practice(&scribe, &expected);
+    settings(&scribe, &expected);
     scribe.strike(at(1), last);
     expected.system = System::Us;
-    practice(&scribe, &expected);
+    settings(&scribe, &expected);
 }
 
 #[test]
@@ -260,7 +260,7 @@ fn a_choice_made_after_a_phone_with_a_wrong_clock_holds() {
     let mut other = Scribe::new(2);
     other.meet(&ahead);
     other.note(at(0), Event::Chose(Choice::System(System::Metric)));
-    assert_eq!(other.flock().practice.system, System::Metric);
+    assert_eq!(other.flock().settings.system, System::Metric);
 }
 
 #[test]
@@ -269,7 +269,7 @@ fn limits_without_sense_change_nothing() {
     let sound = Limits { up_minutes: 20, ..Limits::default() };
     scribe.note(at(0), Event::Chose(Choice::Limits(sound)));
     scribe.note(at(1), Event::Chose(Choice::Limits(Limits { red_minutes: 6000, ..sound })));
-    assert_eq!(scribe.flock().practice.limits, sound);
+    assert_eq!(scribe.flock().settings.limits, sound);
 }
 
 #[test]

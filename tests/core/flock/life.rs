@@ -4,7 +4,7 @@ use yeanling_core::book::{Animal, BirthDay, Castration, Departure, Event, EweId,
 use yeanling_core::flock::{Flock, Reared};
 use yeanling_core::reckon::withholding::Usable;
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{Product, withheld};
+use yeanling_core::watch::{Product, withdrawal};
 
 use crate::scribe::{Scribe, at, hour};
 
@@ -141,12 +141,12 @@ fn the_treatment_that_withholds_longest_is_told() {
     two.scribe.note(at(0), treated(ewe, "Six days", true, Some(6)));
     two.scribe.note(at(10), treated(ewe, "Two days", false, Some(2)));
     let flock = two.scribe.flock();
-    let held = withheld(&flock, ewe, Product::Meat, at(20)).expect("withheld");
+    let held = withdrawal(&flock, ewe, Product::Meat, at(20)).expect("withheld");
     let day: chrono::NaiveDate = "2026-03-04".parse().expect("a day");
     assert_eq!((held.usable, held.product.as_str()), (Usable::FromDay(day), "Six days"));
-    assert_eq!(withheld(&flock, ewe, Product::Meat, hour(24 * 8)), None);
-    assert_eq!(withheld(&flock, ewe, Product::Meat, at(-1)), None, "not yet treated");
-    assert_eq!(withheld(&flock, Animal::Lamb(two.one), Product::Meat, at(20)), None);
+    assert_eq!(withdrawal(&flock, ewe, Product::Meat, hour(24 * 8)), None);
+    assert_eq!(withdrawal(&flock, ewe, Product::Meat, at(-1)), None, "not yet treated");
+    assert_eq!(withdrawal(&flock, Animal::Lamb(two.one), Product::Meat, at(20)), None);
     let all: Vec<&str> = flock.treatments().iter().map(|one| one.treatment.product.as_str()).collect();
     assert_eq!(all, ["Two days", "Six days"]);
 }
@@ -178,7 +178,7 @@ fn a_ewe_lamb_that_was_kept_is_a_ewe_with_her_tag_her_age_and_her_medicines() {
     let birthday = at(90).local().date();
     assert_eq!(flock.ewe_born(ewe.id), Some(BirthDay::Day(birthday)));
     assert_eq!(flock.ewe_years(ewe.id, at(90) + TimeDelta::days(366)), Some(1));
-    assert!(withheld(&flock, Animal::Ewe(ewe.id), Product::Meat, hour(24 * 300)).is_some());
+    assert!(withdrawal(&flock, Animal::Ewe(ewe.id), Product::Meat, hour(24 * 300)).is_some());
     let lines = flock.lines_of(Animal::Ewe(ewe.id)).count();
     assert_eq!(lines, 1, "the day she was kept opens her story");
 }

@@ -1,8 +1,8 @@
 //! The flock by its public face: what the book makes.
 
+mod applied;
 mod facts;
 pub(crate) mod groups;
-mod learned;
 mod life;
 mod litters;
 mod means;

@@ -1,10 +1,10 @@
 //! What a birth weight means.
 
 use super::{kg, near};
-use yeanling_core::practice::BreedMeans;
 use yeanling_core::reckon::birth_weight::{
     HAIR_BREEDS, MeanUsed, OWN_FROM, OwnMean, Reason, Verdict, against, band, breed_mean, litter_alarm,
 };
+use yeanling_core::settings::BreedMeans;
 use yeanling_core::units::Mass;
 
 #[track_caller]

@@ -1,8 +1,8 @@
 //! What a bottle lamb takes, against both printed tables.
 
 use super::{kg, ml, same_ml};
-use yeanling_core::practice::BottleTable;
 use yeanling_core::reckon::bottle::{Day, NoRow, day, times};
+use yeanling_core::settings::BottleTable;
 use yeanling_core::units::{Mass, NaiveTime, TimeDelta, Volume};
 
 fn on_day(day_of_life: i64, weight: Option<Mass>, table: BottleTable) -> Result<Day, NoRow> {

@@ -1,11 +1,11 @@
 //! Whether the weather chills lambs, against both worked examples.
 
 use super::{celsius, hours, kg, near};
-use yeanling_core::practice::{ChillLimit, Housing};
 use yeanling_core::reckon::chill::{
     AtRisk, Chill, NoIndex, SUMMIT_WATTS_PER_KILOGRAM, Verdict, WET_ADDS_WATTS_PER_KILOGRAM, at_risk, chill,
     indoors, limit_of, source,
 };
+use yeanling_core::settings::{ChillLimit, Housing};
 use yeanling_core::units::{Rain, Speed, TimeDelta};
 
 const VICTORIA: ChillLimit = ChillLimit::Victoria1000;

@@ -1,21 +1,21 @@
 //! How much colostrum, against the worked examples in print.
 
 use super::{kg, ml, same_ml};
-use yeanling_core::practice::{DayRule, Housing};
-use yeanling_core::reckon::colostrum::{COLD_EXTRA, Caution, Want, others, want};
+use yeanling_core::reckon::colostrum::{COLD_EXTRA, Caution, ColostrumTarget, others, target};
+use yeanling_core::settings::{DayRule, Housing};
 use yeanling_core::units::Mass;
 
-fn wanted(kilograms: f64, rule: DayRule, housing: Housing) -> Want {
-    want(kg(kilograms), rule, housing).expect("a weight within bounds")
+fn wanted(kilograms: f64, rule: DayRule, housing: Housing) -> ColostrumTarget {
+    target(kg(kilograms), rule, housing).expect("a weight within bounds")
 }
 
 #[track_caller]
 fn check(kilograms: f64, rule: DayRule, housing: Housing, [feed, six, eighteen, day]: [f64; 4]) {
-    let want = wanted(kilograms, rule, housing);
-    same_ml(want.next_feed, feed);
-    same_ml(want.by_6h, six);
-    same_ml(want.by_18h, eighteen);
-    same_ml(want.by_24h, day);
+    let target = wanted(kilograms, rule, housing);
+    same_ml(target.next_feed, feed);
+    same_ml(target.by_6h, six);
+    same_ml(target.by_18h, eighteen);
+    same_ml(target.by_24h, day);
 }
 
 #[test]
@@ -43,9 +43,9 @@ fn at_50_and_210_ml_per_kilogram_the_merchants_table_comes_out() {
     for (kilograms, feed, day) in
         [(3.0, 150.0, 630.0), (4.0, 200.0, 840.0), (5.0, 250.0, 1050.0), (6.0, 300.0, 1260.0)]
     {
-        let want = wanted(kilograms, DayRule::Ruma210, Housing::Housed);
-        same_ml(want.next_feed, feed);
-        same_ml(want.by_24h, day);
+        let target = wanted(kilograms, DayRule::Ruma210, Housing::Housed);
+        same_ml(target.next_feed, feed);
+        same_ml(target.by_24h, day);
     }
 }
 
@@ -64,8 +64,12 @@ fn the_volumes_never_fall_from_one_edge_to_the_next() {
     // Source: ours.
     for rule in [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent] {
         for housing in [Housing::Housed, Housing::Outdoors] {
-            let want = wanted(3.9, rule, housing);
-            assert!(want.next_feed <= want.by_6h && want.by_6h <= want.by_18h && want.by_18h <= want.by_24h);
+            let target = wanted(3.9, rule, housing);
+            assert!(
+                target.next_feed <= target.by_6h
+                    && target.by_6h <= target.by_18h
+                    && target.by_18h <= target.by_24h
+            );
         }
     }
 }
@@ -95,10 +99,10 @@ fn cold_wet_weather_adds_15_to_20_or_20_to_30_percent() {
 fn a_weight_no_lamb_is_born_with_is_refused_with_what_is_allowed() {
     // Source: ours, 0.5 to 12 kg.
     for kilograms in [0.0, -3.0, 0.49, 12.01, 40.0, f64::NAN, f64::INFINITY] {
-        let refused = want(kg(kilograms), DayRule::Ahdb200, Housing::Housed).expect_err("out of bounds");
+        let refused = target(kg(kilograms), DayRule::Ahdb200, Housing::Housed).expect_err("out of bounds");
         assert_eq!(refused.allowed, Mass::AT_BIRTH);
     }
     for kilograms in [0.5, 12.0] {
-        assert!(want(kg(kilograms), DayRule::Ahdb200, Housing::Housed).is_ok());
+        assert!(target(kg(kilograms), DayRule::Ahdb200, Housing::Housed).is_ok());
     }
 }

@@ -1,15 +1,15 @@
 //! How often, and how much is too much.
 
 use super::{hours, kg, ml, same_ml};
-use yeanling_core::practice::{DayRule, Housing};
-use yeanling_core::reckon::colostrum::{Want, want};
-use yeanling_core::reckon::feeds::{Guard, Next, Refusal, check, count, next};
+use yeanling_core::reckon::colostrum::{ColostrumTarget, target};
+use yeanling_core::reckon::feeds::{Guard, Next, Rejection, check, count, next};
+use yeanling_core::settings::{DayRule, Housing};
 use yeanling_core::units::{Mass, TimeDelta, Volume};
 
 const DAY_ONE: TimeDelta = TimeDelta::hours(1);
 
 #[track_caller]
-fn refused(volume: Volume, weight: Option<Mass>, age: TimeDelta, given: Volume) -> Refusal {
+fn refused(volume: Volume, weight: Option<Mass>, age: TimeDelta, given: Volume) -> Rejection {
     check(volume, weight, age, given).expect_err("this feed must be refused")
 }
 
@@ -43,8 +43,11 @@ fn the_misprint_of_110_ml_per_pound_is_refused() {
     for pounds in [5.0, 8.8, 12.0] {
         let weight = Mass::from_pounds(pounds);
         let misprint = ml(110.0 * pounds);
-        let refusal = refused(misprint, Some(weight), DAY_ONE, Volume::ZERO);
-        assert!(matches!(refusal, Refusal::TooMuchAtOnce { guard: Guard::FirstWeek, .. }), "{refusal:?}");
+        let rejection = refused(misprint, Some(weight), DAY_ONE, Volume::ZERO);
+        assert!(
+            matches!(rejection, Rejection::TooMuchAtOnce { guard: Guard::FirstWeek, .. }),
+            "{rejection:?}"
+        );
     }
 }
 
@@ -62,9 +65,9 @@ fn fifty_ml_per_kilogram_rounded_to_five_always_passes() {
 fn the_guidance_for_a_day_passes_whatever_the_rule() {
     // Source: AHDB, RUMA (lower end), Mellor & Murray 1986.
     for rule in [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent] {
-        let want = want(kg(3.9), rule, Housing::Outdoors).expect("in bounds");
-        let before = ml(want.by_24h.as_milliliters() - want.next_feed.as_milliliters());
-        let_through(want.next_feed, Some(want.weight), hours(20.0), before);
+        let target = target(kg(3.9), rule, Housing::Outdoors).expect("in bounds");
+        let before = ml(target.by_24h.as_milliliters() - target.next_feed.as_milliliters());
+        let_through(target.next_feed, Some(target.weight), hours(20.0), before);
     }
 }
 
@@ -72,35 +75,35 @@ fn the_guidance_for_a_day_passes_whatever_the_rule() {
 fn over_60_ml_per_kilogram_at_once_is_refused_with_the_most() {
     // Source: ours.
     let_through(ml(240.0), Some(kg(4.0)), DAY_ONE, Volume::ZERO);
-    let refusal = refused(ml(240.1), Some(kg(4.0)), DAY_ONE, Volume::ZERO);
-    let expected = Refusal::TooMuchAtOnce {
+    let rejection = refused(ml(240.1), Some(kg(4.0)), DAY_ONE, Volume::ZERO);
+    let expected = Rejection::TooMuchAtOnce {
         given: ml(240.1),
         most: ml(240.0),
         weight: Some(kg(4.0)),
         guard: Guard::FirstWeek,
     };
-    assert_eq!(refusal, expected);
+    assert_eq!(rejection, expected);
 }
 
 #[test]
 fn over_300_ml_per_kilogram_in_a_day_is_refused_with_the_most() {
     // Source: ours.
     let_through(ml(200.0), Some(kg(4.0)), DAY_ONE, ml(1000.0));
-    let refusal = refused(ml(200.0), Some(kg(4.0)), DAY_ONE, ml(1001.0));
+    let rejection = refused(ml(200.0), Some(kg(4.0)), DAY_ONE, ml(1001.0));
     let (would_be, most) = (ml(1201.0), ml(1200.0));
     assert_eq!(
-        refusal,
-        Refusal::TooMuchInADay { would_be, most, weight: Some(kg(4.0)), guard: Guard::FirstWeek }
+        rejection,
+        Rejection::TooMuchInADay { would_be, most, weight: Some(kg(4.0)), guard: Guard::FirstWeek }
     );
-    assert!(matches!(refused(ml(50.0), None, DAY_ONE, ml(f64::NAN)), Refusal::TooMuchInADay { .. }));
+    assert!(matches!(refused(ml(50.0), None, DAY_ONE, ml(f64::NAN)), Rejection::TooMuchInADay { .. }));
 }
 
 #[test]
 fn a_lamb_of_unknown_weight_counts_as_an_ordinary_triplet_of_4_kg() {
     // Source: ours, from Hanrahan & Keady 2013 (78 % of 5 kg).
     let_through(ml(240.0), None, DAY_ONE, Volume::ZERO);
-    let refusal = refused(ml(250.0), None, DAY_ONE, Volume::ZERO);
-    assert!(matches!(refusal, Refusal::TooMuchAtOnce { weight: None, .. }));
+    let rejection = refused(ml(250.0), None, DAY_ONE, Volume::ZERO);
+    assert!(matches!(rejection, Rejection::TooMuchAtOnce { weight: None, .. }));
     let_through(ml(250.0), Some(kg(5.0)), DAY_ONE, Volume::ZERO);
 }
 
@@ -109,13 +112,13 @@ fn what_is_no_volume_or_no_weight_is_refused() {
     // Source: ours, 1 to 2000 ml and 0.5 to 12 kg.
     for milliliters in [0.0, -3.0, 0.5, 2000.5, f64::NAN, f64::INFINITY] {
         for age in [hours(1.0), TimeDelta::days(20)] {
-            let refusal = refused(ml(milliliters), Some(kg(4.0)), age, Volume::ZERO);
-            assert!(matches!(refusal, Refusal::NotAVolume(_)), "{milliliters}: {refusal:?}");
+            let rejection = refused(ml(milliliters), Some(kg(4.0)), age, Volume::ZERO);
+            assert!(matches!(rejection, Rejection::NotAVolume(_)), "{milliliters}: {rejection:?}");
         }
     }
     for kilograms in [0.0, -3.0, 40.0, f64::NAN] {
-        let refusal = refused(ml(100.0), Some(kg(kilograms)), DAY_ONE, Volume::ZERO);
-        assert!(matches!(refusal, Refusal::NotAWeight(_)), "{kilograms}: {refusal:?}");
+        let rejection = refused(ml(100.0), Some(kg(kilograms)), DAY_ONE, Volume::ZERO);
+        assert!(matches!(rejection, Rejection::NotAWeight(_)), "{kilograms}: {rejection:?}");
     }
 }
 
@@ -127,20 +130,20 @@ fn after_a_week_a_liter_at_once_and_three_in_a_day_are_the_most() {
     let_through(ml(500.0), Some(kg(4.0)), week, Volume::ZERO);
     let_through(ml(1000.0), None, week, ml(2000.0));
     let at_once = refused(ml(1001.0), None, week, Volume::ZERO);
-    assert!(matches!(at_once, Refusal::TooMuchAtOnce { guard: Guard::Later, .. }));
+    assert!(matches!(at_once, Rejection::TooMuchAtOnce { guard: Guard::Later, .. }));
     let in_a_day = refused(ml(1000.0), Some(kg(4.0)), week, ml(2001.0));
-    assert!(matches!(in_a_day, Refusal::TooMuchInADay { guard: Guard::Later, .. }));
+    assert!(matches!(in_a_day, Rejection::TooMuchInADay { guard: Guard::Later, .. }));
 }
 
-fn four_kilograms(rule: DayRule, housing: Housing) -> Want {
-    want(kg(4.0), rule, housing).expect("in bounds")
+fn four_kilograms(rule: DayRule, housing: Housing) -> ColostrumTarget {
+    target(kg(4.0), rule, housing).expect("in bounds")
 }
 
 /// Feeds a lamb on the dot from birth and returns the ages in hours and the volumes in milliliters.
-fn fed_on_the_dot(want: &Want) -> Vec<(f64, f64)> {
+fn fed_on_the_dot(target: &ColostrumTarget) -> Vec<(f64, f64)> {
     let mut feeds = Vec::new();
     let (mut given, mut last) = (Volume::ZERO, None);
-    while let Some(Next { volume, due_age, .. }) = next(want, given, last, last.unwrap_or_default()) {
+    while let Some(Next { volume, due_age, .. }) = next(target, given, last, last.unwrap_or_default()) {
         feeds.push((due_age.as_seconds_f64() / 3600.0, volume.as_milliliters()));
         given = given + volume;
         last = Some(due_age);
@@ -169,12 +172,12 @@ fn the_plan_meets_each_edge_for_every_rule_and_weight() {
     for rule in [DayRule::Ahdb200, DayRule::Ruma210, DayRule::TenPercent] {
         for housing in [Housing::Housed, Housing::Outdoors] {
             for grams in [500, 2_300, 3_900, 5_470, 12_000] {
-                let want = want(kg(f64::from(grams) / 1000.0), rule, housing).expect("in bounds");
-                let feeds = fed_on_the_dot(&want);
-                for (edge, wanted) in [(6.0, want.by_6h), (18.0, want.by_18h), (24.0, want.by_24h)] {
+                let target = target(kg(f64::from(grams) / 1000.0), rule, housing).expect("in bounds");
+                let feeds = fed_on_the_dot(&target);
+                for (edge, wanted) in [(6.0, target.by_6h), (18.0, target.by_18h), (24.0, target.by_24h)] {
                     let by_then: f64 = feeds.iter().filter(|(age, _)| *age <= edge).map(|(_, ml)| ml).sum();
                     let missing = wanted.as_milliliters() - by_then;
-                    let rounding = want.next_feed.as_milliliters() / 10.0 + 1e-6;
+                    let rounding = target.next_feed.as_milliliters() / 10.0 + 1e-6;
                     assert!(
                         missing <= rounding,
                         "{rule:?} {housing:?} {grams} g, {edge} h: {missing} ml; {feeds:?}"
@@ -189,8 +192,8 @@ fn the_plan_meets_each_edge_for_every_rule_and_weight() {
 #[test]
 fn a_lamb_never_fed_is_due_since_birth() {
     // Source: AHDB, as soon as possible.
-    let want = four_kilograms(DayRule::Ahdb200, Housing::Housed);
-    let first = next(&want, Volume::ZERO, None, hours(5.0)).expect("a feed");
+    let target = four_kilograms(DayRule::Ahdb200, Housing::Housed);
+    let first = next(&target, Volume::ZERO, None, hours(5.0)).expect("a feed");
     assert_eq!((first.due_age, first.feeds_left), (TimeDelta::zero(), 4));
     same_ml(first.volume, 200.0);
 }
@@ -198,28 +201,28 @@ fn a_lamb_never_fed_is_due_since_birth() {
 #[test]
 fn a_late_start_brings_the_feeds_closer_but_never_under_two_hours() {
     // Source: ours.
-    let want = four_kilograms(DayRule::Ahdb200, Housing::Housed);
-    let after_ten = next(&want, ml(200.0), Some(hours(10.0)), hours(10.0)).expect("a feed");
+    let target = four_kilograms(DayRule::Ahdb200, Housing::Housed);
+    let after_ten = next(&target, ml(200.0), Some(hours(10.0)), hours(10.0)).expect("a feed");
     assert_eq!(after_ten.due_age, hours(10.0) + TimeDelta::minutes(160));
-    let after_twenty = next(&want, ml(200.0), Some(hours(20.0)), hours(20.0)).expect("a feed");
+    let after_twenty = next(&target, ml(200.0), Some(hours(20.0)), hours(20.0)).expect("a feed");
     assert_eq!(after_twenty.due_age, hours(22.0));
 }
 
 #[test]
 fn a_lamb_that_has_had_enough_or_is_a_day_old_has_no_next_feed() {
     // Source: ours.
-    let want = four_kilograms(DayRule::Ahdb200, Housing::Housed);
-    assert_eq!(next(&want, ml(800.0), Some(hours(18.0)), hours(18.0)), None);
-    assert_eq!(next(&want, ml(900.0), Some(hours(18.0)), hours(18.0)), None);
-    assert_eq!(next(&want, ml(400.0), Some(hours(18.0)), hours(24.0)), None);
-    assert!(next(&want, ml(400.0), Some(hours(18.0)), hours(23.9)).is_some());
+    let target = four_kilograms(DayRule::Ahdb200, Housing::Housed);
+    assert_eq!(next(&target, ml(800.0), Some(hours(18.0)), hours(18.0)), None);
+    assert_eq!(next(&target, ml(900.0), Some(hours(18.0)), hours(18.0)), None);
+    assert_eq!(next(&target, ml(400.0), Some(hours(18.0)), hours(24.0)), None);
+    assert!(next(&target, ml(400.0), Some(hours(18.0)), hours(23.9)).is_some());
 }
 
 #[test]
 fn rounded_feeds_leave_no_crumb_of_a_feed() {
     // Source: ours.
-    let want = want(kg(3.84), DayRule::Ahdb200, Housing::Housed).expect("in bounds");
-    let after = |feeds: f64| next(&want, ml(190.0 * feeds), Some(hours(1.0)), hours(2.0));
+    let target = target(kg(3.84), DayRule::Ahdb200, Housing::Housed).expect("in bounds");
+    let after = |feeds: f64| next(&target, ml(190.0 * feeds), Some(hours(1.0)), hours(2.0));
     assert_eq!(after(1.0).map(|next| next.feeds_left), Some(3));
     assert_eq!(after(4.0), None);
 }

@@ -1,8 +1,8 @@
 //! How long labor may take, and the limits the farm starts from.
 
-use yeanling_core::practice::LaborLimits;
 use yeanling_core::reckon::labor::{self, Needs, needs};
-use yeanling_core::terms::Lie;
+use yeanling_core::settings::LaborLimits;
+use yeanling_core::terms::Presentation;
 use yeanling_core::units::TimeDelta;
 
 fn minutes(minutes: u16) -> TimeDelta {
@@ -96,11 +96,11 @@ fn limits_out_of_order_or_out_of_bounds_are_refused() {
 fn some_lies_go_straight_to_the_vet() {
     // Source: ours.
     for (lie, expected) in [
-        (Lie::Normal, Needs::Nothing),
-        (Lie::HindFeetFirst, Needs::Help),
-        (Lie::Crosswise, Needs::Vet),
-        (Lie::TooBig, Needs::Vet),
-        (Lie::Deformed, Needs::Vet),
+        (Presentation::Normal, Needs::Nothing),
+        (Presentation::HindFeetFirst, Needs::Help),
+        (Presentation::Crosswise, Needs::Vet),
+        (Presentation::TooBig, Needs::Vet),
+        (Presentation::Deformed, Needs::Vet),
     ] {
         assert_eq!(needs(lie), expected, "{lie:?}");
     }

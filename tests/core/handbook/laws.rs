@@ -2,16 +2,16 @@
 
 use super::{celsius, kg, ml};
 use proptest::prelude::*;
-use yeanling_core::practice::{BottleTable, ChillLimit, DayRule, Housing};
 use yeanling_core::reckon::Strength;
 use yeanling_core::reckon::body_temperature::band;
 use yeanling_core::reckon::bottle::{self, MOST_IN_A_DAY};
 use yeanling_core::reckon::chill::chill;
 use yeanling_core::reckon::cold_lamb::{self, Step, Vet, decide};
-use yeanling_core::reckon::colostrum::want;
+use yeanling_core::reckon::colostrum::target;
 use yeanling_core::reckon::feeds::{self, FIRST_WEEK};
-use yeanling_core::reckon::mixing::made_up_to;
+use yeanling_core::reckon::mixing::sample_to;
 use yeanling_core::reckon::window::{absorption, left, stretch};
+use yeanling_core::settings::{BottleTable, ChillLimit, DayRule, Housing};
 use yeanling_core::units::{Rain, Speed, TimeDelta, Volume};
 
 fn rule() -> impl Strategy<Value = DayRule> {
@@ -43,7 +43,7 @@ proptest! {
     ) {
         // Source: ours.
         let heavy = f64::min(light + more, 12.0);
-        let of = |kilograms| want(kg(kilograms), rule, housing).expect("in bounds");
+        let of = |kilograms| target(kg(kilograms), rule, housing).expect("in bounds");
         let (light, heavy) = (of(light), of(heavy));
         prop_assert!(light.next_feed <= heavy.next_feed && light.by_6h <= heavy.by_6h);
         prop_assert!(light.by_18h <= heavy.by_18h && light.by_24h <= heavy.by_24h);
@@ -85,11 +85,11 @@ proptest! {
         kilograms in 0.5..12.0, rule in rule(), housing in housing(),
     ) {
         // Source: ours, 60 ml/kg at once and 300 ml/kg in a day.
-        let want = want(kg(kilograms), rule, housing).expect("in bounds");
+        let target = target(kg(kilograms), rule, housing).expect("in bounds");
         let (mut given, mut last) = (Volume::ZERO, None);
-        while let Some(next) = feeds::next(&want, given, last, last.unwrap_or_default()) {
+        while let Some(next) = feeds::next(&target, given, last, last.unwrap_or_default()) {
             if next.volume.as_milliliters() >= 1.0 {
-                let let_through = feeds::check(next.volume, Some(want.weight), FIRST_WEEK / 7, given);
+                let let_through = feeds::check(next.volume, Some(target.weight), FIRST_WEEK / 7, given);
                 prop_assert!(let_through.is_ok(), "{let_through:?}");
             }
             given = given + next.volume;
@@ -160,7 +160,7 @@ proptest! {
         milliliters in 1.0..100_000.0, grams in 100.0..300.0,
     ) {
         // Source: ours, from a feed maker.
-        let mix = made_up_to(ml(milliliters), Strength::from_grams_per_liter(grams)).expect("in bounds");
+        let mix = sample_to(ml(milliliters), Strength::from_grams_per_liter(grams)).expect("in bounds");
         let whole = mix.powder.as_kilograms() * 1000.0 + mix.water.as_milliliters();
         prop_assert!((whole - milliliters).abs() < 1e-6);
         prop_assert!(mix.if_added < mix.rate);

@@ -1,9 +1,9 @@
 //! Until when rings and tags go on, and when the vaccine is due; laws as read in 2026.
 
-use yeanling_core::practice::{DamsVaccinated, RingRule, Rings};
 use yeanling_core::reckon::marking::{
     READ_IN, RINGS_FROM, RingState, TagRule, Window, banned, ring, ring_state, tag_by, vaccine,
 };
+use yeanling_core::settings::{DamsVaccinated, RingRule, Rings};
 use yeanling_core::terms::Ring;
 use yeanling_core::units::TimeDelta;
 

@@ -3,7 +3,7 @@
 use super::{celsius, kg, ml, near, same_ml};
 use yeanling_core::reckon::Strength;
 use yeanling_core::reckon::mixing::{
-    FAT_PERCENT, MIX, Mix, NoMix, PROTEIN_AT_LEAST_PERCENT, WATER_UNDER, made_up_to, mix, round,
+    FAT_PERCENT, MIX, Mix, NoMix, PROTEIN_AT_LEAST_PERCENT, WATER_UNDER, mix, round, sample_to,
     strength_if_added,
 };
 
@@ -12,7 +12,7 @@ fn rate(grams: f64) -> Strength {
 }
 
 fn mixed(milliliters: f64, grams: f64) -> Mix {
-    made_up_to(ml(milliliters), rate(grams)).expect("in bounds")
+    sample_to(ml(milliliters), rate(grams)).expect("in bounds")
 }
 
 #[track_caller]
@@ -69,7 +69,7 @@ fn a_labels_own_rate_comes_first() {
 fn one_mix_serves_a_round_of_lambs() {
     // Source: ours, arithmetic.
     let feeds = [ml(150.0), ml(125.0), ml(225.0)];
-    assert_eq!(round(&feeds, MIX), made_up_to(ml(500.0), MIX));
+    assert_eq!(round(&feeds, MIX), sample_to(ml(500.0), MIX));
     assert!(matches!(round(&[], MIX), Err(NoMix::Finished(_))));
 }
 
@@ -77,17 +77,17 @@ fn one_mix_serves_a_round_of_lambs() {
 fn what_is_on_no_label_is_refused() {
     // Source: ours, 100 to 300 g/L and 1 ml to 100 liters.
     for grams in [0.0, -5.0, 99.9, 300.1, f64::NAN] {
-        let refused = made_up_to(ml(500.0), rate(grams)).expect_err("no rate");
+        let refused = sample_to(ml(500.0), rate(grams)).expect_err("no rate");
         assert!(
             matches!(refused, NoMix::Rate(out) if out.allowed == Strength::ON_A_LABEL),
             "{grams}: {refused:?}"
         );
     }
     for milliliters in [0.0, -5.0, 100_001.0, f64::NAN] {
-        let refused = made_up_to(ml(milliliters), MIX);
+        let refused = sample_to(ml(milliliters), MIX);
         assert!(matches!(refused, Err(NoMix::Finished(_))), "{milliliters}: {refused:?}");
     }
-    assert!(made_up_to(ml(1.0), rate(100.0)).is_ok() && made_up_to(ml(100_000.0), rate(300.0)).is_ok());
+    assert!(sample_to(ml(1.0), rate(100.0)).is_ok() && sample_to(ml(100_000.0), rate(300.0)).is_ok());
 }
 
 #[test]

@@ -1,7 +1,7 @@
 //! When a navel is dipped.
 
-use yeanling_core::practice::Limits;
 use yeanling_core::reckon::navel::{AGAIN_AFTER, IODINE_PERCENT, OTHERS_AGAIN_AFTER};
+use yeanling_core::settings::Limits;
 use yeanling_core::units::TimeDelta;
 
 #[test]

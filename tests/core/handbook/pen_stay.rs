@@ -1,7 +1,7 @@
 //! How long a pair stays in its pen.
 
-use yeanling_core::practice::PenStay;
 use yeanling_core::reckon::pen_stay;
+use yeanling_core::settings::PenStay;
 
 #[test]
 fn a_single_stays_a_day_twins_two_and_triplets_three() {

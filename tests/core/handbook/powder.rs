@@ -1,8 +1,8 @@
 //! How much powder until weaning.
 
 use super::{kg, near};
-use yeanling_core::practice::PowderRule;
 use yeanling_core::reckon::powder::{NoPlan, RULES, for_one_lamb, plan, source};
+use yeanling_core::settings::PowderRule;
 use yeanling_core::units::Mass;
 
 #[track_caller]

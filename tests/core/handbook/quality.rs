@@ -1,12 +1,12 @@
 //! Antibody in a feed, when colostrum is good, and how long a bag serves.
 
 use super::{celsius, kg, ml, near};
-use yeanling_core::practice::FreezerLife;
 use yeanling_core::reckon::Strength;
 use yeanling_core::reckon::quality::{
     ANTIBODY_WANTED, FEED_AT, FREEZER_AT, GOOD_ANTIBODY, GOOD_BRIX_OF_A_COW, Grade, Keeps, OLDER_TARGETS,
     Origin, Store, Thaw, antibody, bag, freezer_life, percent_of_wanted, reading, thaw,
 };
+use yeanling_core::settings::FreezerLife;
 use yeanling_core::units::{Brix, TimeDelta};
 
 fn rate(grams: f64) -> Strength {

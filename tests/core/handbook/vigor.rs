@@ -1,9 +1,9 @@
 //! How lively a newborn is, and by when it should be up and fed.
 
-use yeanling_core::practice::Limits;
 use yeanling_core::reckon::vigor::{
     Ask, FourGrade, GRADED_AT, Milestone, NotAGrade, QUICK, QUICK_ALIVE_AT_90_DAYS_PERCENT, worth_scoring,
 };
+use yeanling_core::settings::Limits;
 use yeanling_core::units::TimeDelta;
 
 #[track_caller]

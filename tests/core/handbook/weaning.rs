@@ -1,10 +1,10 @@
 //! Whether a bottle lamb can be weaned, rule by rule.
 
 use super::kg;
-use yeanling_core::practice::WeaningRule;
 use yeanling_core::reckon::weaning::{
     Answer, Condition, EARLIEST, Lamb, Met, RULES, Verdict, WEIGHT, eats_enough, source, wean,
 };
+use yeanling_core::settings::WeaningRule;
 use yeanling_core::units::TimeDelta;
 
 fn lamb(days: i64, weight: Option<f64>, birth_weight: Option<f64>, eats_solids: Option<bool>) -> Lamb {

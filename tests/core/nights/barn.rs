@@ -4,7 +4,7 @@ use uuid::Uuid;
 use yeanling_core::book::{Book, DeviceId, Entry, EntryId, Event, EweId, LambId};
 use yeanling_core::flock::{Flock, fold};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, allow, duties, may_wait_until};
+use yeanling_core::watch::{Completion, Duty, duties, may_wait_until, validate};
 
 use super::event::{of_ewe, of_lamb};
 use super::laws::{self, Broken, Scene};
@@ -100,7 +100,7 @@ impl Barn {
             at,
             event,
         };
-        let learned = side.flock.learn(&entry);
+        let learned = side.flock.apply(&entry);
         let id = entry.id;
         side.book.add(entry);
         if !learned {
@@ -152,7 +152,7 @@ impl Barn {
             return Ok(());
         };
         let side = &self.sides[place];
-        if let Err(refused) = allow(&side.flock, &side.book, &event, at, now) {
+        if let Err(refused) = validate(&side.flock, &side.book, &event, at, now) {
             if matches!(step.what, What::Press(_)) {
                 return Err(Broken {
                     law: "every tap passes the gate",
@@ -170,7 +170,7 @@ impl Barn {
             self.lambs.push(id.as_lamb());
         }
         let side = &self.sides[place];
-        let after = duties(&side.flock, now, &side.flock.practice);
+        let after = duties(&side.flock, now, &side.flock.settings);
         story.noted(self.names(), now, at, &event);
         story.watch(&side.flock, self.names(), now, &after, &event);
         let (flock, book, lambs) = (&side.flock, &side.book, &self.lambs[..]);
@@ -189,7 +189,7 @@ impl Barn {
         if let Some((_, said)) = side.said.take_if(|(then, _)| *then == now) {
             return Ok(said);
         }
-        let duties = duties(&side.flock, now, &side.flock.practice);
+        let duties = duties(&side.flock, now, &side.flock.settings);
         if let Some((then, said)) = side.said.take_if(|(then, _)| now.since(*then) > TimeDelta::zero()) {
             laws::of_time(&side.flock, then, &said, now, &duties)?;
         }
@@ -239,9 +239,9 @@ impl Barn {
             What::Ewe(ewe, fact) => Some(of_ewe(self.ewes[ewe], fact, now)),
             What::Lamb(lamb, fact) => self.lambs.get(lamb).map(|lamb| of_lamb(*lamb, fact, now, &self.ewes)),
             What::Press(nth) => {
-                let taps = duties.iter().filter_map(|duty| match &duty.discharge {
-                    Discharge::Note(event) => Some(event),
-                    Discharge::Open => None,
+                let taps = duties.iter().filter_map(|duty| match &duty.completion {
+                    Completion::Note(event) => Some(event),
+                    Completion::Open => None,
                 });
                 let taps: Vec<&Event> = taps.collect();
                 (!taps.is_empty()).then(|| taps[nth % taps.len()].clone())
@@ -253,7 +253,7 @@ impl Barn {
                 let part = most.since(now) * i32::try_from(quarters).ok()? / 4;
                 Some(Event::PutOff { animal, duty: kind, until: now + part })
             }
-            What::Strike(back) => self.entry_back(back).map(|entry| Event::Struck { entry }),
+            What::Strike(back) => self.entry_back(back).map(|entry| Event::Deleted { entry }),
             What::Restore(back) => {
                 let struck = side.flock.lines.iter().filter(|line| line.struck);
                 struck.rev().nth(back).map(|line| Event::Restored { entry: line.entry })

@@ -2,7 +2,7 @@
 //!
 //! Animals go by their place (the first ewe, the second lamb), so that a night from which steps are taken is still one.
 
-use yeanling_core::book::{Awaited, Belly, Cause, Found, GlucoseBy, Lie, Mouth, Part, Sign, Suck};
+use yeanling_core::book::{Awaited, Belly, Cause, Found, GlucoseBy, Mouth, Part, Presentation, Sign, Suck};
 
 use yeanling_core::terms::{Change, EweSign, Gate, LambSign};
 
@@ -118,15 +118,15 @@ pub(super) enum About {
 
 const PARTS: [Part; 6] =
     [Part::FeetAndNose, Part::ForeFeet, Part::OneFoot, Part::Head, Part::HindFeet, Part::Tail];
-const LIES: [Lie; 8] = [
-    Lie::Normal,
-    Lie::Normal,
-    Lie::OneLegBack,
-    Lie::HeadBack,
-    Lie::HindFeetFirst,
-    Lie::TailFirst,
-    Lie::Crosswise,
-    Lie::TooBig,
+const LIES: [Presentation; 8] = [
+    Presentation::Normal,
+    Presentation::Normal,
+    Presentation::OneLegBack,
+    Presentation::HeadBack,
+    Presentation::HindFeetFirst,
+    Presentation::TailFirst,
+    Presentation::Crosswise,
+    Presentation::TooBig,
 ];
 
 /// Returns the night of this seed.
@@ -257,7 +257,7 @@ fn of_ewe_now(chance: &mut Chance) -> OfEwe {
         8..=10 => OfEwe::Straining,
         11..=15 => OfEwe::Shows(chance.of(&PARTS)),
         16..=18 => OfEwe::Check(Found::Lamb(chance.of(&LIES))),
-        19..=20 => OfEwe::Check(Found::NeckTight),
+        19..=20 => OfEwe::Check(Found::CervixClosed),
         21 => OfEwe::Check(Found::NothingYet),
         22 => OfEwe::Check(Found::Empty),
         23 => OfEwe::Help,

@@ -48,7 +48,7 @@ impl Story {
         if self.lines.is_none() {
             return;
         }
-        let about: Vec<Animal> = event.animals().map(|animal| flock.one(animal)).collect();
+        let about: Vec<Animal> = event.animals().map(|animal| flock.canonical(animal)).collect();
         let of = |duty: &&Duty| about.is_empty() || about.contains(&duty.subject());
         let said: Vec<String> = duties.iter().filter(of).take(3).map(|duty| asks(names, now, duty)).collect();
         let said = if said.is_empty() { "nothing".to_owned() } else { said.join("; ") };
@@ -123,7 +123,7 @@ pub(super) fn words(names: Names<'_>, event: &Event) -> String {
         Event::Care(Care::GlucoseGiven { .. }) => "glucose given".to_owned(),
         Event::Care(Care::FoundBorn { .. }) => "found already born".to_owned(),
         Event::Care(Care::AfterbirthAwaited { seen, .. }) => format!("afterbirth {seen:?}"),
-        Event::Struck { .. } => "an entry taken back".to_owned(),
+        Event::Deleted { .. } => "an entry taken back".to_owned(),
         Event::Restored { .. } => "an entry brought back".to_owned(),
         Event::Amended { event, at, .. } => format!("changed to {} at {}", words(names, event), clock(*at)),
         other => format!("{other:?}"),

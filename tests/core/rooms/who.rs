@@ -58,14 +58,14 @@ const IN_CORE: &[(&str, &[&str])] = &[
     ("units", &[]),
     ("source", &[]),
     ("terms", &["units"]),
-    ("practice", &["units", "terms"]),
-    ("book", &["units", "terms", "practice"]),
+    ("settings", &["units", "terms"]),
+    ("book", &["units", "terms", "settings"]),
     ("spreadsheet", &["units", "terms", "book"]),
     ("calendar", &["units"]),
-    ("reckon", &["units", "terms", "practice", "source"]),
-    ("flock", &["units", "terms", "practice", "book"]),
-    ("watch", &["units", "terms", "practice", "source", "reckon", "book", "flock"]),
-    ("figures", &["units", "terms", "practice", "reckon", "book", "flock"]),
+    ("reckon", &["units", "terms", "settings", "source"]),
+    ("flock", &["units", "terms", "settings", "book"]),
+    ("watch", &["units", "terms", "settings", "source", "reckon", "book", "flock"]),
+    ("seasons", &["units", "terms", "settings", "reckon", "book", "flock"]),
 ];
 
 /// Returns what is never mentioned in each room of the core, and in all of it.

@@ -1,9 +1,9 @@
 //! A lamb that lives from the hand: its next feed, and what its first day is short of.
 
 use yeanling_core::book::{Animal, Event, LambId, Milk, VigorScale, Way};
-use yeanling_core::practice::{BottleTable, Choice, DayRule};
+use yeanling_core::settings::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
-use yeanling_core::watch::{Discharge, Hold, LambTask, State, allow, hold_milk};
+use yeanling_core::watch::{Completion, Hold, LambTask, State, hold_milk, validate};
 
 use super::{all, check, day_total, feed, find, lamb_task, none, weigh};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
@@ -27,12 +27,12 @@ fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
 
 #[track_caller]
 fn one_tap(scribe: &Scribe, now: Moment, expected: Event) {
-    assert_eq!(find(scribe, now, feed).map(|duty| duty.discharge), Some(Discharge::Note(expected)));
+    assert_eq!(find(scribe, now, feed).map(|duty| duty.completion), Some(Completion::Note(expected)));
 }
 
 #[track_caller]
 fn read_first(scribe: &Scribe, now: Moment) {
-    assert_eq!(find(scribe, now, feed).map(|duty| duty.discharge), Some(Discharge::Open));
+    assert_eq!(find(scribe, now, feed).map(|duty| duty.completion), Some(Completion::Open));
 }
 
 #[test]
@@ -178,9 +178,9 @@ fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
     let (mut scribe, lamb) = on_the_bottle();
     check(&scribe, at(30), day_total, hour(20), hour(24));
     let total =
-        |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (lamb_task(&duty), duty.discharge));
+        |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (lamb_task(&duty), duty.completion));
     let short = |given| {
-        Some((LambTask::DayTotal { given: ml(given), want: ml(800.0), hold: false }, Discharge::Open))
+        Some((LambTask::DayTotal { given: ml(given), target: ml(800.0), hold: false }, Completion::Open))
     };
     assert_eq!(total(&scribe, hour(20)), short(200.0));
     scribe.fed(hour(21), lamb, 569.0);
@@ -230,7 +230,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
         let Some(duty) = find(&scribe, now, feed).filter(|duty| duty.state(now) >= State::Now) else {
             continue;
         };
-        let Discharge::Note(event) = duty.discharge else {
+        let Completion::Note(event) = duty.completion else {
             let LambTask::Feed { volume, .. } = lamb_task(&duty) else { panic!("{duty:?}") };
             // What is not one tap is given all the same, as much as a careful hand would.
             let half = volume.map_or(60.0, |volume| volume.as_milliliters() / 2.0);
@@ -239,7 +239,7 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
         };
         let flock = scribe.flock();
         assert_eq!(
-            allow(&flock, &scribe.book, &event, now, now),
+            validate(&flock, &scribe.book, &event, now, now),
             Ok(()),
             "{kilograms} kg at {minutes} minutes"
         );
@@ -252,12 +252,12 @@ fn follow(kilograms: f64, rule: DayRule, table: BottleTable) {
     assert!(taps > 90, "{taps} feeds of {kilograms} kg in 36 days");
     let flock = scribe.flock();
     let given = flock.lamb(lamb).expect("it is here").given_first_day(hour(24) - MS);
-    let want = match rule {
+    let target = match rule {
         DayRule::Ahdb200 => 200.0,
         DayRule::Ruma210 => 210.0,
         DayRule::TenPercent => 100.0,
     };
-    let short = kg(kilograms).as_kilograms() * want - given.as_milliliters();
+    let short = kg(kilograms).as_kilograms() * target - given.as_milliliters();
     assert!((-30.0..=30.0).contains(&short), "{short} ml short at {kilograms} kg");
     // Past the table only the question of weaning is left.
     let left: Vec<LambTask> = all(&scribe, hour(36 * 24)).iter().map(lamb_task).collect();
@@ -286,7 +286,7 @@ fn milk_after(noted: &[(i64, Event)], hold: Option<Hold>) {
     let duty = find(&scribe, now, feed).expect("it still has its hours");
     let LambTask::Feed { volume, hold: held, .. } = lamb_task(&duty) else { panic!("{duty:?}") };
     assert_eq!((volume.is_none(), held), (hold.is_some(), hold.is_some()));
-    assert_eq!(duty.discharge == Discharge::Open, hold.is_some());
+    assert_eq!(duty.completion == Completion::Open, hold.is_some());
 }
 
 /// The same fact of another lamb.

@@ -1,6 +1,8 @@
 //! A worse sign, one call more, or an hour that strikes makes nothing later, milder or larger: each found in a night.
 
-use yeanling_core::book::{Animal, Belly, Care, Event, EweId, Found, LambId, Lie, Part, Sign, VetSaid};
+use yeanling_core::book::{
+    Animal, Belly, Care, Event, EweId, Found, LambId, Part, Presentation, Sign, VetSaid,
+};
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{EweTask, LambTask, State, Task};
 
@@ -33,7 +35,7 @@ fn put_right(task: &Task) -> bool {
 }
 
 fn neck(task: &Task) -> bool {
-    matches!(task, Task::Ewe(_, EweTask::NeckTight))
+    matches!(task, Task::Ewe(_, EweTask::CervixClosed))
 }
 
 fn next_lamb(task: &Task) -> bool {
@@ -94,7 +96,7 @@ fn waters_after_a_hand_that_found_all_well_begin_no_later_clock() {
 fn what_shows_or_was_found_does_not_end_by_being_said_not_to_be() {
     for event in [
         |ewe| Event::PartShowing { ewe, part: Part::Head },
-        |ewe| Event::HandChecked { ewe, found: Found::Lamb(Lie::OneLegBack) },
+        |ewe| Event::HandChecked { ewe, found: Found::Lamb(Presentation::OneLegBack) },
         |ewe| Event::HelpBegun { ewe },
     ] {
         let (mut scribe, ewe) = with_ewe();
@@ -112,10 +114,10 @@ fn what_shows_or_was_found_does_not_end_by_being_said_not_to_be() {
 fn a_lamb_that_lies_wrong_behind_a_tight_neck_is_no_later_a_danger() {
     for event in [
         |ewe| Event::PartShowing { ewe, part: Part::Head },
-        |ewe| Event::HandChecked { ewe, found: Found::Lamb(Lie::HeadBack) },
+        |ewe| Event::HandChecked { ewe, found: Found::Lamb(Presentation::HeadBack) },
     ] {
         let (mut scribe, ewe) = with_ewe();
-        scribe.note(at(0), Event::HandChecked { ewe, found: Found::NeckTight });
+        scribe.note(at(0), Event::HandChecked { ewe, found: Found::CervixClosed });
         scribe.note(at(9), event(ewe));
         none(&scribe, at(10), neck);
         assert_eq!(state(&scribe, 10, put_right), Some(State::Danger));

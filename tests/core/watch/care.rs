@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
 use yeanling_core::units::{Temperature, TimeDelta};
-use yeanling_core::watch::{Discharge, LambDanger, LambTask, Refusal, State, Task, allow, duties};
+use yeanling_core::watch::{Completion, LambDanger, LambTask, Rejection, State, Task, duties, validate};
 
 use super::{check, find, first_milk, lamb_task, none};
 use crate::scribe::{Scribe, at, fed, hour, scored};
@@ -57,10 +57,10 @@ fn a_lamb_over_five_hours_and_under_37_is_the_vets_at_once() {
     let duty = find(&scribe, hour(6), vet).expect("the vet");
     assert_eq!(duty.due, hour(6));
     let call = Event::VetCalled { animal: Animal::Lamb(lamb) };
-    assert_eq!(duty.discharge, Discharge::Note(call.clone()));
+    assert_eq!(duty.completion, Completion::Note(call.clone()));
     scribe.note(hour(6), call);
     let duty = find(&scribe, hour(6), vet).expect("a call ends no danger");
-    assert_eq!((duty.state(hour(6)), duty.discharge), (State::Danger, Discharge::Open));
+    assert_eq!((duty.state(hour(6)), duty.completion), (State::Danger, Completion::Open));
     assert!(find(&scribe, hour(6), again).is_some(), "and it is read again");
 }
 
@@ -70,16 +70,16 @@ fn a_lamb_that_must_not_have_milk_is_the_vets_first_and_is_not_put_to_suck_by_on
     scribe.note(hour(4), Event::SwallowTried { lamb, able: false });
     scribe.note(hour(4), taken(lamb, 36.2));
     let flock = scribe.flock();
-    let all = duties(&flock, hour(4), &flock.practice);
+    let all = duties(&flock, hour(4), &flock.settings);
     assert!(matches!(all[0].task, Task::Lamb(_, LambTask::Danger(_))), "{all:?}");
     let milk = find(&scribe, hour(4), first_milk).expect("first milk");
     assert_eq!(lamb_task(&milk), LambTask::FirstMilk { last_call: false, hold: true, check: false });
-    assert_eq!(milk.discharge, Discharge::Open);
+    assert_eq!(milk.completion, Completion::Open);
     // Once it is warm and swallows, it is helped to suck as any other.
     scribe.note(hour(5), Event::SwallowTried { lamb, able: true });
     scribe.note(hour(5), taken(lamb, 39.2));
     let milk = find(&scribe, hour(5), first_milk).expect("first milk");
-    assert_eq!(milk.discharge, Discharge::Note(Event::Sucked { lamb }));
+    assert_eq!(milk.completion, Completion::Note(Event::Sucked { lamb }));
 }
 
 #[test]
@@ -90,7 +90,7 @@ fn at_five_hours_it_is_still_young_and_just_after_it_is_not() {
         scribe.note(at(minute), Event::SwallowTried { lamb, able: true });
         scribe.note(at(minute), taken(lamb, 36.0));
         let duty = find(&scribe, at(minute), vet).expect("it is in danger either way");
-        assert_eq!(duty.discharge != Discharge::Open, called, "{minute}");
+        assert_eq!(duty.completion != Completion::Open, called, "{minute}");
     }
 }
 
@@ -137,7 +137,7 @@ fn the_worst_grade_is_seen_to_until_something_is_better() {
     let danger =
         |scribe: &Scribe, minute| find(scribe, at(minute), failing).map(|duty| duty.state(at(minute)));
     let call = |scribe: &Scribe, minute| {
-        find(scribe, at(minute), failing).map(|duty| duty.discharge != Discharge::Open)
+        find(scribe, at(minute), failing).map(|duty| duty.completion != Completion::Open)
     };
     assert_eq!((danger(&scribe, 5), call(&scribe, 5)), (Some(State::Danger), Some(false)), "hands first");
     assert_eq!(call(&scribe, 15), Some(true), "not looked at in ten minutes, it is the vet's");
@@ -170,12 +170,12 @@ fn two_feeds_within_an_hour_lie_in_one_stomach() {
     let ask = |minute, milliliters| {
         let event =
             fed(lamb, milliliters, yeanling_core::book::Milk::DamColostrum, yeanling_core::book::Way::Bottle);
-        allow(&scribe.flock(), &scribe.book, &event, at(minute), at(minute))
+        validate(&scribe.flock(), &scribe.book, &event, at(minute), at(minute))
     };
     assert_eq!(ask(61, 40.0), Ok(()));
     let together = crate::scribe::ml(400.0);
-    assert_eq!(ask(61, 200.0), Err(Refusal::TooSoon { last: at(60), together }));
-    assert_eq!(ask(119, 200.0), Err(Refusal::TooSoon { last: at(60), together }));
+    assert_eq!(ask(61, 200.0), Err(Rejection::TooSoon { last: at(60), together }));
+    assert_eq!(ask(119, 200.0), Err(Rejection::TooSoon { last: at(60), together }));
     assert_eq!(ask(120, 200.0), Ok(()));
 }
 
@@ -185,8 +185,9 @@ fn an_old_try_says_nothing_of_a_new_reading() {
     let (mut scribe, lamb) = with_lamb();
     scribe.note(at(30), Event::SwallowTried { lamb, able: true });
     scribe.note(at(40), taken(lamb, 36.5));
-    let call =
-        |scribe: &Scribe, minute| find(scribe, at(minute), vet).map(|duty| duty.discharge != Discharge::Open);
+    let call = |scribe: &Scribe, minute| {
+        find(scribe, at(minute), vet).map(|duty| duty.completion != Completion::Open)
+    };
     assert_eq!(call(&scribe, 40), Some(false));
     scribe.note(at(61), taken(lamb, 37.0));
     assert_eq!(call(&scribe, 61), Some(true), "nobody tried it again");

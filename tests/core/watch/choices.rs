@@ -1,15 +1,15 @@
 //! Which of the farm's choices may be noted.
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::{Choice, FreezerLife, RingDaysError, RingRule, Rings, WeaningRule};
+use yeanling_core::settings::{Choice, FreezerLife, RingDaysError, RingRule, Rings, WeaningRule};
 use yeanling_core::units::{OutOfBounds, Strength};
-use yeanling_core::watch::{Refusal, allow};
+use yeanling_core::watch::{Rejection, validate};
 
 use crate::scribe::{Scribe, at};
 
-fn choose(choice: Choice) -> Result<(), Refusal> {
+fn choose(choice: Choice) -> Result<(), Rejection> {
     let scribe = Scribe::new(1);
-    allow(&scribe.flock(), &scribe.book, &Event::Chose(choice), at(0), at(0))
+    validate(&scribe.flock(), &scribe.book, &Event::Chose(choice), at(0), at(0))
 }
 
 #[test]
@@ -20,7 +20,7 @@ fn a_powder_rate_that_no_label_has_is_refused() {
     }
     for grams in [0.0, 99.9, 300.1] {
         let out = OutOfBounds { given: rate(grams), allowed: Strength::ON_A_LABEL };
-        assert_eq!(choose(Choice::PowderRate(rate(grams))), Err(Refusal::PowderRate(out)));
+        assert_eq!(choose(Choice::PowderRate(rate(grams))), Err(Rejection::PowderRate(out)));
     }
 }
 
@@ -34,7 +34,7 @@ fn rings_end_neither_on_the_first_day_nor_after_six_months() {
     }
     for given in [0, 1, 182] {
         let error = RingDaysError { given, least: 2, most: 181 };
-        assert_eq!(choose(rings(RingRule::Own { days: given })), Err(Refusal::Rings(error)));
+        assert_eq!(choose(rings(RingRule::Own { days: given })), Err(Rejection::Rings(error)));
     }
 }
 

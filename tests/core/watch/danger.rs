@@ -4,7 +4,7 @@
 use yeanling_core::book::{Animal, Belly, Care, Event, GlucoseBy, LambId, Mouth, Suck, VetSaid};
 use yeanling_core::units::{Moment, Temperature, TimeDelta};
 use yeanling_core::watch::{
-    Discharge, Duty, LambDanger, LambStep, LambTask, State, Task, WhyNot, cold_spell, hold_milk, holds,
+    Completion, Duty, LambDanger, LambStep, LambTask, State, Task, WhyNot, cold_spell, hold_milk, holds,
     may_wait_until, readiness,
 };
 
@@ -61,9 +61,9 @@ fn a_thermometer_says_nothing_of_swallowing_nor_standing_of_warmth() {
     scribe.note(at(30), taken(lamb, 39.3));
     let (failing, duty) = lamb_danger(&scribe, at(31));
     assert!(failing.failing && duty.state(at(31)) == State::Danger);
-    assert_eq!(duty.discharge, Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb) }));
+    assert_eq!(duty.completion, Completion::Note(Event::VetCalled { animal: Animal::Lamb(lamb) }));
     let milk = find(&scribe, at(61), first_milk).expect("not seen to suck");
-    assert_eq!(milk.discharge, Discharge::Open, "sucked is no tap while it fails");
+    assert_eq!(milk.completion, Completion::Open, "sucked is no tap while it fails");
     let (mut cold, lamb) = with_lamb();
     cold.note(at(30), tried(lamb, true));
     cold.note(at(30), taken(lamb, 36.0));
@@ -90,7 +90,7 @@ fn no_duty_with_milk_in_it_is_for_a_lamb_on_hold() {
             | LambTask::FirstMilk { hold, .. } => assert!(hold, "{duty:?}"),
             _ => {}
         }
-        let milk = matches!(duty.discharge, Discharge::Note(Event::Fed { .. } | Event::Sucked { .. }));
+        let milk = matches!(duty.completion, Completion::Note(Event::Fed { .. } | Event::Sucked { .. }));
         assert!(!milk, "{duty:?}");
     }
 }
@@ -102,13 +102,13 @@ fn a_lamb_that_nobody_tried_is_offered_no_milk_and_gets_one_answer() {
     scribe.note(hour(7), taken(lamb, 38.0));
     let duty = find(&scribe, hour(7), feed).expect("its hours go on");
     assert_eq!(
-        (&duty.discharge, lamb_task(&duty)),
-        (&Discharge::Open, LambTask::Feed { volume: None, hold: true, weigh: false })
+        (&duty.completion, lamb_task(&duty)),
+        (&Completion::Open, LambTask::Feed { volume: None, hold: true, weigh: false })
     );
     assert!(find(&scribe, hour(7), call).is_some(), "as the steps say");
     scribe.note(hour(7), tried(lamb, true));
     let duty = find(&scribe, hour(7), feed).expect("its hours go on");
-    assert!(matches!(duty.discharge, Discharge::Note(Event::Fed { .. })));
+    assert!(matches!(duty.completion, Completion::Note(Event::Fed { .. })));
     none(&scribe, hour(7), call);
 }
 
@@ -200,7 +200,7 @@ fn the_branch_is_fixed_when_the_cold_spell_begins_and_ends_with_it() {
     scribe.note(at(311), tried(lamb, true));
     scribe.note(at(311), taken(lamb, 36.0));
     assert_eq!(step(&scribe, at(311)), LambStep::WarmNow);
-    let vet = |scribe: &Scribe, now| lamb_danger(scribe, now).1.discharge != Discharge::Open;
+    let vet = |scribe: &Scribe, now| lamb_danger(scribe, now).1.completion != Completion::Open;
     assert!(!vet(&scribe, at(311)), "young, swallows and gains");
     scribe.note(at(331), tried(lamb, true));
     scribe.note(at(331), taken(lamb, 37.2));
@@ -217,7 +217,7 @@ fn the_branch_is_fixed_when_the_cold_spell_begins_and_ends_with_it() {
 #[test]
 fn two_looks_with_less_than_half_a_degree_gained_are_the_vets() {
     let (mut scribe, lamb) = with_lamb();
-    let vet = |scribe: &Scribe, minute| lamb_danger(scribe, at(minute)).1.discharge != Discharge::Open;
+    let vet = |scribe: &Scribe, minute| lamb_danger(scribe, at(minute)).1.completion != Completion::Open;
     for (minute, celsius, called) in [(60, 35.0, false), (80, 35.4, false), (100, 35.8, true)] {
         scribe.note(at(minute), tried(lamb, true));
         scribe.note(at(minute), taken(lamb, celsius));
@@ -245,17 +245,17 @@ fn hollow_or_long_unfed_is_read_before_milk() {
     let (mut scribe, lamb) = with_lamb();
     let first_milk = |scribe: &Scribe, now| {
         let duty = find(scribe, now, first_milk).expect("not seen to suck");
-        (lamb_task(&duty), duty.discharge)
+        (lamb_task(&duty), duty.completion)
     };
     let asks = LambTask::FirstMilk { last_call: false, hold: false, check: true };
-    assert_eq!(first_milk(&scribe, hour(2)), (asks, Discharge::Open));
+    assert_eq!(first_milk(&scribe, hour(2)), (asks, Completion::Open));
     let mut read = scribe.clone();
     read.note(hour(2), tried(lamb, true));
     read.note(hour(2), taken(lamb, 39.2));
-    assert_eq!(first_milk(&read, hour(2)).1, Discharge::Note(Event::Sucked { lamb }));
+    assert_eq!(first_milk(&read, hour(2)).1, Completion::Note(Event::Sucked { lamb }));
     let mut felt = scribe.clone();
     felt.note(hour(2), Event::Care(Care::MouthFelt { lamb, mouth: Mouth::Warm, suck: Suck::Strong }));
-    assert_eq!(first_milk(&felt, hour(2)).1, Discharge::Note(Event::Sucked { lamb }));
+    assert_eq!(first_milk(&felt, hour(2)).1, Completion::Note(Event::Sucked { lamb }));
     scribe.note(hour(3), Event::BellyFelt { lamb, belly: Belly::Hollow });
     let hollow = |scribe: &Scribe| {
         let hollow: fn(&Task) -> bool = |task| matches!(task, Task::Lamb(_, LambTask::Hollow { .. }));

@@ -4,7 +4,9 @@ use yeanling_core::book::{Animal, Care, Event, EweId, Illness, LambId, VetSaid};
 use yeanling_core::reckon::illness::ewe;
 use yeanling_core::terms::{Change, EweSign, EweStage, Gate, LambSign};
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{EweTask, Hold, LambTask, State, Task, allow, ewe_illness, hold_milk, stage_of};
+use yeanling_core::watch::{
+    EweTask, Hold, LambTask, State, Task, ewe_illness, hold_milk, stage_of, validate,
+};
 
 use super::{check, ewe_task, find, none};
 use crate::scribe::{Scribe, at, hour};
@@ -125,7 +127,7 @@ fn a_tight_belly_or_a_wet_chin_holds_milk_until_the_vet_allows_it() {
     scribe.note(hour(26), lamb_seen(lamb, &[LambSign::WetChin]));
     assert_eq!(hold(&scribe), Some(Hold::Belly { since: hour(26) }));
     let allowed = Event::Illness(Illness::MilkAllowed { lamb });
-    assert!(allow(&scribe.flock(), &scribe.book, &allowed, hour(27), hour(27)).is_ok());
+    assert!(validate(&scribe.flock(), &scribe.book, &allowed, hour(27), hour(27)).is_ok());
     scribe.note(
         hour(26),
         Event::Illness(Illness::Changed { animal: Animal::Lamb(lamb), change: Change::Well }),
@@ -142,7 +144,7 @@ fn milk_is_allowed_again_only_where_something_held_it() {
     let mut scribe = Scribe::new(1);
     let lamb = scribe.born(at(0), None);
     let allowed = Event::Illness(Illness::MilkAllowed { lamb });
-    assert!(allow(&scribe.flock(), &scribe.book, &allowed, at(10), at(10)).is_err());
+    assert!(validate(&scribe.flock(), &scribe.book, &allowed, at(10), at(10)).is_err());
 }
 
 #[test]

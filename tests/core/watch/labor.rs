@@ -1,9 +1,9 @@
 //! The clocks around lambing: each one minute before, at, and after its limits, and what ends it.
 
-use yeanling_core::book::{Animal, Event, EweId, Found, LambId, Lie, Part, Sign};
-use yeanling_core::practice::{Choice, LaborLimits};
+use yeanling_core::book::{Animal, Event, EweId, Found, LambId, Part, Presentation, Sign};
+use yeanling_core::settings::{Choice, LaborLimits};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, EweTask, State, Task};
+use yeanling_core::watch::{Completion, EweTask, State, Task};
 
 use super::{all, ewe_task, find, none};
 use crate::scribe::{Scribe, at, birth, hour};
@@ -47,7 +47,7 @@ fn progress(task: &Task) -> bool {
 }
 
 fn neck(task: &Task) -> bool {
-    matches!(task, Task::Ewe(_, EweTask::NeckTight))
+    matches!(task, Task::Ewe(_, EweTask::CervixClosed))
 }
 
 fn put_right(task: &Task) -> bool {
@@ -71,7 +71,7 @@ fn turns(scribe: &Scribe, kind: fn(&Task) -> bool, minute: i64, before: State, a
 
 #[track_caller]
 fn one_tap(scribe: &Scribe, now: Moment, kind: fn(&Task) -> bool, event: Event) {
-    assert_eq!(find(scribe, now, kind).map(|duty| duty.discharge), Some(Discharge::Note(event)));
+    assert_eq!(find(scribe, now, kind).map(|duty| duty.completion), Some(Completion::Note(event)));
 }
 
 #[test]
@@ -150,7 +150,7 @@ fn a_hand_that_finds_all_in_order_starts_the_clock_anew() {
     scribe.note(at(0), Event::WaterBagSeen { ewe });
     scribe.note(at(35), checked(ewe, Found::NothingYet));
     turns(&scribe, hand_check, 65, State::Coming, State::Now);
-    scribe.note(at(70), checked(ewe, Found::Lamb(Lie::Normal)));
+    scribe.note(at(70), checked(ewe, Found::Lamb(Presentation::Normal)));
     turns(&scribe, hand_check, 100, State::Coming, State::Now);
     none(&scribe, at(80), put_right);
 }
@@ -188,16 +188,16 @@ fn parts_may_show_before_any_waters() {
 fn a_tight_neck_is_the_vets_after_ten_minutes() {
     // Source: NADIS, gentle try of at most 10 min.
     let (mut scribe, ewe) = with_ewe();
-    scribe.note(at(0), checked(ewe, Found::NeckTight));
+    scribe.note(at(0), checked(ewe, Found::CervixClosed));
     turns(&scribe, neck, 10, State::Coming, State::Danger);
     one_tap(&scribe, at(10), neck, vet(ewe));
     none(&scribe, at(10), hand_check);
     // A second try does not begin the ten minutes anew, and a call ends no danger.
-    scribe.note(at(9), checked(ewe, Found::NeckTight));
+    scribe.note(at(9), checked(ewe, Found::CervixClosed));
     turns(&scribe, neck, 10, State::Coming, State::Danger);
     scribe.note(at(11), vet(ewe));
     let duty = find(&scribe, at(12), neck).expect("the danger is there");
-    assert_eq!((duty.state(at(12)), duty.discharge), (State::Danger, Discharge::Open));
+    assert_eq!((duty.state(at(12)), duty.completion), (State::Danger, Completion::Open));
     assert_eq!(duty.vet.map(|called| called.look_again), Some(at(31)));
     scribe.note(at(40), Event::PartShowing { ewe, part: Part::ForeFeet });
     none(&scribe, at(40), neck);
@@ -207,7 +207,7 @@ fn a_tight_neck_is_the_vets_after_ten_minutes() {
 fn a_lamb_that_is_not_put_right_in_ten_minutes_is_the_vets_and_red_at_fifteen() {
     // Source: the veterinary red list, 10 to 15 min.
     let (mut scribe, ewe) = with_ewe();
-    scribe.note(at(0), checked(ewe, Found::Lamb(Lie::OneLegBack)));
+    scribe.note(at(0), checked(ewe, Found::Lamb(Presentation::OneLegBack)));
     turns(&scribe, put_right, 10, State::Coming, State::Now);
     turns(&scribe, put_right, 15, State::Now, State::Danger);
     one_tap(&scribe, at(10), put_right, vet(ewe));
@@ -218,7 +218,7 @@ fn a_lamb_that_is_not_put_right_in_ten_minutes_is_the_vets_and_red_at_fifteen() 
 #[test]
 fn a_lamb_across_goes_to_the_vet_at_once() {
     let (mut scribe, ewe) = with_ewe();
-    scribe.note(at(0), checked(ewe, Found::Lamb(Lie::Crosswise)));
+    scribe.note(at(0), checked(ewe, Found::Lamb(Presentation::Crosswise)));
     assert_eq!(find(&scribe, at(0), put_right).map(|duty| duty.state(at(0))), Some(State::Danger));
 }
 

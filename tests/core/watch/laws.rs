@@ -2,17 +2,17 @@
 
 use proptest::prelude::*;
 use uuid::Uuid;
-use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event, Found, Lie, Part, Sign};
+use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event, Found, Part, Presentation, Sign};
 use yeanling_core::flock::fold;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, Duty, State, duties};
+use yeanling_core::watch::{Completion, Duty, State, duties};
 
 use crate::book::arbitrary::{config, entries};
 use crate::scribe::{Scribe, at, birth};
 
 fn of(book: &Book, now: Moment) -> Vec<Duty> {
     let flock = fold(book);
-    duties(&flock, now, &flock.practice)
+    duties(&flock, now, &flock.settings)
 }
 
 /// An instant within the days in which those books happen.
@@ -50,7 +50,7 @@ proptest! {
     fn noting_what_discharges_a_duty_removes_it(all in entries(), now in instant()) {
         let book: Book = all.into_iter().collect();
         for duty in of(&book, now) {
-            let Discharge::Note(event) = &duty.discharge else { continue };
+            let Completion::Note(event) = &duty.completion else { continue };
             // A feed is followed by the next feed, a first dip by the second.
             if matches!(event, Event::Fed { .. } | Event::NavelDipped { .. } | Event::LookedAt { .. }) {
                 continue;
@@ -58,7 +58,7 @@ proptest! {
             let (then, _) = book.with([noting(&book, now, event)]);
             // A call to the vet ends the duty to call, not the danger: it is not asked for once more.
             let called = matches!(event, Event::VetCalled { .. });
-            let asked = |other: &Duty| !called || other.discharge == duty.discharge;
+            let asked = |other: &Duty| !called || other.completion == duty.completion;
             let left: Vec<_> =
                 of(&then, now).into_iter().filter(|other| same(other, &duty) && asked(other)).collect();
             prop_assert!(left.is_empty(), "{:?} is still there after {:?}", left, event);
@@ -101,8 +101,8 @@ fn phone(device: u128, script: &[(u8, i64)]) -> Book {
             1 => Event::WaterBagSeen { ewe },
             2 => Event::StrainingSeen { ewe },
             3 => Event::PartShowing { ewe, part: Part::ForeFeet },
-            4 => Event::HandChecked { ewe, found: Found::NeckTight },
-            5 => Event::HandChecked { ewe, found: Found::Lamb(Lie::HeadBack) },
+            4 => Event::HandChecked { ewe, found: Found::CervixClosed },
+            5 => Event::HandChecked { ewe, found: Found::Lamb(Presentation::HeadBack) },
             6 => Event::HelpBegun { ewe },
             7 => Event::VetCalled { animal },
             8 => Event::LookedAt { animal },

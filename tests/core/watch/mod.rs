@@ -1,6 +1,5 @@
 //! The watch by its public face: what is due, and what may be noted.
 
-mod allow;
 mod bottle;
 mod by_night;
 mod care;
@@ -15,6 +14,7 @@ mod pens;
 mod put_off;
 mod ring;
 mod round;
+mod validate;
 mod weaning;
 mod worse;
 
@@ -25,7 +25,7 @@ use crate::scribe::{MS, Scribe};
 
 fn all(scribe: &Scribe, now: Moment) -> Vec<Duty> {
     let flock = scribe.flock();
-    duties(&flock, now, &flock.practice)
+    duties(&flock, now, &flock.settings)
 }
 
 /// Returns the duty of this kind at this instant, if there is one.

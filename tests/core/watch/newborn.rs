@@ -1,9 +1,9 @@
 //! The duties of a newborn: when each is due, when late, and what ends it.
 
 use yeanling_core::book::{Animal, Event, LambId};
-use yeanling_core::practice::{Choice, Limits};
+use yeanling_core::settings::{Choice, Limits};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, LambTask, State, Task};
+use yeanling_core::watch::{Completion, LambTask, State, Task};
 
 use super::{all, check, dip, dip_again, find, first_milk, get_up, lamb_task, none, score, weigh};
 use crate::scribe::{MS, Scribe, at, birth, hour, scored};
@@ -24,7 +24,7 @@ fn ends_after(scribe: &Scribe, last: Moment, kind: fn(&Task) -> bool) {
 /// Fails unless one tap notes this.
 #[track_caller]
 fn one_tap(scribe: &Scribe, now: Moment, kind: fn(&Task) -> bool, event: Event) {
-    assert_eq!(find(scribe, now, kind).map(|duty| duty.discharge), Some(Discharge::Note(event)));
+    assert_eq!(find(scribe, now, kind).map(|duty| duty.completion), Some(Completion::Note(event)));
 }
 
 #[test]
@@ -110,7 +110,7 @@ fn the_navel_is_dipped_at_once_and_six_hours_after() {
 fn it_is_weighed_in_its_first_day() {
     let (mut scribe, lamb) = with_lamb();
     check(&scribe, at(0), weigh, at(30), hour(6));
-    assert_eq!(find(&scribe, at(0), weigh).map(|duty| duty.discharge), Some(Discharge::Open));
+    assert_eq!(find(&scribe, at(0), weigh).map(|duty| duty.completion), Some(Completion::Open));
     ends_after(&scribe, hour(24) - MS, weigh);
     let weighed = scribe.weighed(at(40), lamb, 4.0);
     none(&scribe, at(40), weigh);
@@ -122,7 +122,7 @@ fn it_is_weighed_in_its_first_day() {
 fn its_vigor_is_scored_in_the_first_hour_or_not_at_all() {
     let (mut scribe, lamb) = with_lamb();
     check(&scribe, at(0), score, at(5), at(60));
-    assert_eq!(find(&scribe, at(0), score).map(|duty| duty.discharge), Some(Discharge::Open));
+    assert_eq!(find(&scribe, at(0), score).map(|duty| duty.completion), Some(Completion::Open));
     ends_after(&scribe, hour(1) - MS, score);
     scribe.note(at(6), scored(lamb, 2));
     none(&scribe, at(6), score);

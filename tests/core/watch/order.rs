@@ -120,7 +120,7 @@ fn the_weights_of_tasks_put_life_first() {
     let ranks = [
         (LambTask::FirstMilk { last_call: true, hold: false, check: false }, 0),
         (LambTask::Feed { volume: None, hold: false, weigh: false }, 0),
-        (LambTask::DayTotal { given: volume, want: volume, hold: false }, 1),
+        (LambTask::DayTotal { given: volume, target: volume, hold: false }, 1),
         (LambTask::GetUp, 1),
         (LambTask::DipNavel, 2),
         (LambTask::DipNavelAgain, 3),

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Event, EweId, LambId, PenId};
 use yeanling_core::units::Temperature;
-use yeanling_core::watch::{Discharge, EweTask, State, Task, WhyNot, readiness};
+use yeanling_core::watch::{Completion, EweTask, State, Task, WhyNot, readiness};
 
 use super::{check, find, none};
 use crate::scribe::{MS, Scribe, at, hour};
@@ -45,7 +45,7 @@ fn twins_go_out_after_two_days() {
     assert_eq!(why_not(&scribe, 48, ewe), [WhyNot::Stay]);
     assert_eq!(why_not(&scribe, 49, ewe), []);
     let out = Event::LetOut { animal: Animal::Ewe(ewe) };
-    assert_eq!(find(&scribe, due, let_out).map(|duty| duty.discharge), Some(Discharge::Note(out.clone())));
+    assert_eq!(find(&scribe, due, let_out).map(|duty| duty.completion), Some(Completion::Note(out.clone())));
     let mut scribe = scribe;
     scribe.note(due, out);
     none(&scribe, due, let_out);

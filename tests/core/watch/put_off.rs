@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, DutyKind, Event, Sign};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{EweTask, Refusal, State, Task, allow};
+use yeanling_core::watch::{EweTask, Rejection, State, Task, validate};
 
 use super::find;
 use crate::scribe::{MS, Scribe, at};
@@ -24,15 +24,15 @@ fn put_off(animal: Animal, until: Moment) -> Event {
 }
 
 #[track_caller]
-fn check(scribe: &Scribe, now: Moment, event: &Event, expected: Result<(), Refusal>) {
-    assert_eq!(allow(&scribe.flock(), &scribe.book, event, now, now), expected);
+fn check(scribe: &Scribe, now: Moment, event: &Event, expected: Result<(), Rejection>) {
+    assert_eq!(validate(&scribe.flock(), &scribe.book, event, now, now), expected);
 }
 
 #[test]
 fn a_duty_waits_until_its_red_limit_at_most() {
     let (scribe, ewe) = restless();
     check(&scribe, at(65), &put_off(ewe, at(90)), Ok(()));
-    let too_long = Refusal::PutOffTooLong { until: at(90) + MS, most: at(90) };
+    let too_long = Rejection::PutOffTooLong { until: at(90) + MS, most: at(90) };
     check(&scribe, at(65), &put_off(ewe, at(90) + MS), Err(too_long));
 }
 
@@ -41,7 +41,7 @@ fn what_is_late_waits_a_quarter_of_an_hour() {
     // Ours.
     let (scribe, ewe) = restless();
     check(&scribe, at(100), &put_off(ewe, at(115)), Ok(()));
-    let too_long = Refusal::PutOffTooLong { until: at(116), most: at(115) };
+    let too_long = Rejection::PutOffTooLong { until: at(116), most: at(115) };
     check(&scribe, at(100), &put_off(ewe, at(116)), Err(too_long));
 }
 
@@ -49,7 +49,7 @@ fn what_is_late_waits_a_quarter_of_an_hour() {
 fn what_is_not_due_cannot_wait() {
     let (scribe, ewe) = restless();
     let feed = Event::PutOff { animal: ewe, duty: DutyKind::Feed, until: at(70) };
-    check(&scribe, at(65), &feed, Err(Refusal::NoSuchDuty));
+    check(&scribe, at(65), &feed, Err(Rejection::NoSuchDuty));
 }
 
 #[test]

@@ -1,9 +1,9 @@
 //! Rings: never in the first day, late at the farm's limit, told for a week when it is too late, silent where unused.
 
 use yeanling_core::book::{Animal, Event, LambId, Ring, Sex};
-use yeanling_core::practice::{BreedType, Choice, RingRule, Rings};
+use yeanling_core::settings::{BreedType, Choice, RingRule, Rings};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, LambTask, Refusal, State, Task, allow};
+use yeanling_core::watch::{Completion, LambTask, Rejection, State, Task, validate};
 
 use super::{check, find, lamb_task, none};
 use crate::scribe::{MS, Scribe, at, hour};
@@ -32,7 +32,7 @@ fn a_tail_ring_is_due_at_a_day_and_late_at_the_limit() {
     let duty = find(&scribe, hour(24), ring).expect("a ring");
     assert_eq!(lamb_task(&duty), LambTask::Ring { tail: true, castration: false, too_late: false });
     let on = Event::Ringed { lamb, ring: Ring::Tail };
-    assert_eq!(duty.discharge, Discharge::Note(on.clone()));
+    assert_eq!(duty.completion, Completion::Note(on.clone()));
     scribe.note(hour(30), on);
     none(&scribe, hour(30), ring);
     none(&scribe, day(7), ring);
@@ -44,9 +44,9 @@ fn a_ring_before_a_day_is_refused() {
     let (scribe, lamb) = farm(RingRule::EnglandWales, true, false, None);
     let ask = |now| {
         let event = Event::Ringed { lamb, ring: Ring::Tail };
-        allow(&scribe.flock(), &scribe.book, &event, now, now)
+        validate(&scribe.flock(), &scribe.book, &event, now, now)
     };
-    assert_eq!(ask(hour(24) - MS), Err(Refusal::TooYoungToRing { from: hour(24) }));
+    assert_eq!(ask(hour(24) - MS), Err(Rejection::TooYoungToRing { from: hour(24) }));
     assert_eq!(ask(hour(24)), Ok(()));
 }
 
@@ -79,7 +79,7 @@ fn two_rings_are_one_duty_and_each_ends_by_its_own_ring() {
     let (mut scribe, lamb) = farm(RingRule::EnglandWales, true, true, Some(Sex::Ram));
     let duty = find(&scribe, day(2), ring).expect("both");
     assert_eq!(lamb_task(&duty), LambTask::Ring { tail: true, castration: true, too_late: false });
-    assert_eq!((duty.late, duty.discharge), (day(7), Discharge::Open));
+    assert_eq!((duty.late, duty.completion), (day(7), Completion::Open));
     let late = find(&scribe, day(7), ring).expect("both came too late");
     assert_eq!(lamb_task(&late), LambTask::Ring { tail: true, castration: true, too_late: true });
     scribe.note(day(3), Event::Ringed { lamb, ring: Ring::Tail });

@@ -1,10 +1,10 @@
 //! When a bottle lamb is looked at for weaning, and what ends it.
 
 use yeanling_core::book::{Event, LambId, Milk, Way};
-use yeanling_core::practice::{Choice, WeaningRule};
 use yeanling_core::reckon::weaning::Verdict;
+use yeanling_core::settings::{Choice, WeaningRule};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Discharge, LambTask, Task, may_be_weaned, next_milk};
+use yeanling_core::watch::{Completion, LambTask, Task, may_be_weaned, next_milk};
 
 use super::{check, find, lamb_task, none};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg};
@@ -34,7 +34,7 @@ fn solids(scribe: &mut Scribe, at: Moment, lamb: LambId, kilograms: f64) {
 fn verdict(scribe: &Scribe, lamb: LambId, now: Moment, expected: Verdict) {
     let flock = scribe.flock();
     let lamb = flock.lamb(lamb).expect("it is here");
-    let answer = may_be_weaned(lamb, now, flock.practice.weaning_rule).expect("in bounds");
+    let answer = may_be_weaned(lamb, now, flock.settings.weaning_rule).expect("in bounds");
     assert_eq!(answer.verdict, expected, "{:?}", answer.conditions);
 }
 
@@ -43,7 +43,7 @@ fn with_nothing_known_it_is_asked_about_at_the_earliest_age_of_the_rule() {
     let (mut scribe, _) = on_the_bottle();
     none(&scribe, day(34) - MS, weaning);
     check(&scribe, day(34), weaning, day(35), day(42));
-    assert_eq!(find(&scribe, day(35), weaning).map(|duty| duty.discharge), Some(Discharge::Open));
+    assert_eq!(find(&scribe, day(35), weaning).map(|duty| duty.completion), Some(Completion::Open));
     scribe.note(day(3), Event::Chose(Choice::WeaningRule(WeaningRule::FourWeeks)));
     check(&scribe, day(27), weaning, day(28), day(35));
 }
@@ -69,8 +69,8 @@ fn when_all_is_met_it_is_one_tap_and_the_tap_ends_it() {
     let duty = find(&scribe, day(36), weaning).expect("due");
     let wean = Event::Weaned { lamb };
     assert_eq!(
-        (lamb_task(&duty), duty.discharge),
-        (LambTask::WeaningCheck { ready: true }, Discharge::Note(wean.clone()))
+        (lamb_task(&duty), duty.completion),
+        (LambTask::WeaningCheck { ready: true }, Completion::Note(wean.clone()))
     );
     scribe.note(day(36), wean);
     none(&scribe, day(36), weaning);
@@ -108,7 +108,7 @@ fn after_the_first_day_colostrum_gives_way_to_milk_replacer() {
     let (known, orphan) = (scribe.born(at(0), Some(ewe)), scribe.born(at(0), None));
     let milk = |scribe: &Scribe, lamb, now| {
         let flock = scribe.flock();
-        next_milk(flock.lamb(lamb).expect("it is here"), now, &flock.practice)
+        next_milk(flock.lamb(lamb).expect("it is here"), now, &flock.settings)
     };
     assert_eq!(milk(&scribe, known, at(30)), Milk::DamColostrum);
     assert_eq!(milk(&scribe, orphan, at(30)), Milk::EweColostrum);
@@ -116,7 +116,7 @@ fn after_the_first_day_colostrum_gives_way_to_milk_replacer() {
     assert_eq!(milk(&scribe, known, hour(24) - MS), Milk::DamColostrum);
     assert_eq!(milk(&scribe, known, hour(24)), Milk::Replacer);
     scribe
-        .note(hour(25), Event::Chose(Choice::BottleTable(yeanling_core::practice::BottleTable::UsHandbook)));
+        .note(hour(25), Event::Chose(Choice::BottleTable(yeanling_core::settings::BottleTable::UsHandbook)));
     assert_eq!(milk(&scribe, known, hour(47)), Milk::DamColostrum);
     assert_eq!(milk(&scribe, known, hour(48)), Milk::Replacer);
     scribe.note(hour(49), fed(known, 100.0, Milk::Milk, Way::Bottle));

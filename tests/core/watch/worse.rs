@@ -1,8 +1,8 @@
 //! A worse sign never quiets an alarm: of several clocks of a ewe the earliest and the most urgent stands.
 
-use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, Found, Lie, Part, Sign, VetSaid};
+use yeanling_core::book::{Animal, Awaited, Care, Event, EweId, Found, Part, Presentation, Sign, VetSaid};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, EweTask, Refusal, State, Task, Trouble, allow};
+use yeanling_core::watch::{Completion, EweTask, Rejection, State, Task, Trouble, validate};
 
 use super::{all, ewe_task, find, none};
 use crate::scribe::{Scribe, at, hour};
@@ -104,7 +104,8 @@ fn a_tail_or_a_head_alone_is_due_now() {
 
 #[test]
 fn what_was_late_stays_late_when_a_hand_finds_something_wrong() {
-    let wrong = [Found::Lamb(Lie::OneLegBack), Found::Lamb(Lie::HeadBack), Found::NeckTight];
+    let wrong =
+        [Found::Lamb(Presentation::OneLegBack), Found::Lamb(Presentation::HeadBack), Found::CervixClosed];
     for found in wrong {
         let (mut scribe, ewe) = with_ewe();
         scribe.note(at(0), Event::WaterBagSeen { ewe });
@@ -117,7 +118,7 @@ fn what_was_late_stays_late_when_a_hand_finds_something_wrong() {
 #[test]
 fn what_was_found_last_stands_and_put_right_is_an_answer() {
     let (mut scribe, ewe) = with_ewe();
-    scribe.note(at(0), Event::HandChecked { ewe, found: Found::Lamb(Lie::OneLegBack) });
+    scribe.note(at(0), Event::HandChecked { ewe, found: Found::Lamb(Presentation::OneLegBack) });
     let mut shows = scribe.clone();
     shows.note(at(8), Event::PartShowing { ewe, part: Part::FeetAndNose });
     none(&shows, at(9), put_right);
@@ -138,7 +139,7 @@ fn what_was_found_last_stands_and_put_right_is_an_answer() {
 fn a_call_to_the_vet_ends_no_danger_of_a_ewe_and_each_call_counts() {
     let (mut scribe, ewe) = with_ewe();
     let animal = Animal::Ewe(ewe);
-    scribe.note(at(0), Event::HandChecked { ewe, found: Found::Lamb(Lie::Crosswise) });
+    scribe.note(at(0), Event::HandChecked { ewe, found: Found::Lamb(Presentation::Crosswise) });
     for minute in [1, 20, 40] {
         scribe.note(at(minute), Event::VetCalled { animal });
         assert_eq!(state(&scribe, minute, put_right), Some(State::Danger));
@@ -148,7 +149,7 @@ fn a_call_to_the_vet_ends_no_danger_of_a_ewe_and_each_call_counts() {
     // Nobody reached: the call is one tap again.
     scribe.note(at(41), said(animal, VetSaid::NobodyReached));
     let duty = find(&scribe, at(41), put_right).expect("the danger");
-    assert_eq!(duty.discharge, Discharge::Note(Event::VetCalled { animal }));
+    assert_eq!(duty.completion, Completion::Note(Event::VetCalled { animal }));
     // Advice is a plan and a look, no end.
     scribe.note(at(45), said(animal, VetSaid::Advised { what: None, look_again: at(75) }));
     assert_eq!(state(&scribe, 46, put_right), Some(State::Danger));
@@ -156,7 +157,7 @@ fn a_call_to_the_vet_ends_no_danger_of_a_ewe_and_each_call_counts() {
     // The vet saw her and left a plan: amber until the look; worse brings it back.
     scribe.note(at(90), said(animal, VetSaid::Saw { plan: None, look_again: at(150) }));
     assert_eq!(state(&scribe, 91, put_right), Some(State::Now));
-    scribe.note(at(100), Event::HandChecked { ewe, found: Found::Lamb(Lie::TooBig) });
+    scribe.note(at(100), Event::HandChecked { ewe, found: Found::Lamb(Presentation::TooBig) });
     assert_eq!(state(&scribe, 101, put_right), Some(State::Danger));
     // A birth ends labor's dangers.
     scribe.born(at(110), Some(ewe));
@@ -188,10 +189,10 @@ fn she_is_not_said_to_be_not_lambing_while_a_lamb_shows() {
     let (mut scribe, ewe) = with_ewe();
     scribe.note(at(0), Event::SignSeen { ewe, sign: Sign::Restless });
     let ask =
-        |scribe: &Scribe| allow(&scribe.flock(), &scribe.book, &Event::NotLambing { ewe }, at(20), at(20));
+        |scribe: &Scribe| validate(&scribe.flock(), &scribe.book, &Event::NotLambing { ewe }, at(20), at(20));
     assert_eq!(ask(&scribe), Ok(()));
     scribe.note(at(10), Event::PartShowing { ewe, part: Part::OneFoot });
-    assert_eq!(ask(&scribe), Err(Refusal::SheIsLambing));
+    assert_eq!(ask(&scribe), Err(Rejection::SheIsLambing));
 }
 
 #[test]
@@ -224,8 +225,8 @@ fn the_afterbirth_has_three_answers() {
     scribe.note(hour(7), awaited(Awaited::Hanging));
     assert_eq!(of(&scribe, hour(8)), Some((State::Now, EweTask::Afterbirth { vet: false, hanging: true })));
     assert_eq!(of(&scribe, hour(12)), Some((State::Late, EweTask::Afterbirth { vet: true, hanging: true })));
-    let tap = find(&scribe, hour(12), afterbirth).map(|duty| duty.discharge);
-    assert_eq!(tap, Some(Discharge::Note(Event::AfterbirthPassed { ewe })), "passed stays one tap");
+    let tap = find(&scribe, hour(12), afterbirth).map(|duty| duty.completion);
+    assert_eq!(tap, Some(Completion::Note(Event::AfterbirthPassed { ewe })), "passed stays one tap");
     scribe.note(hour(13), Event::AfterbirthPassed { ewe });
     assert_eq!(of(&scribe, hour(14)), None);
 }

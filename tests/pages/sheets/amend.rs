@@ -1,7 +1,7 @@
 //! An earlier entry is changed in time and in content; what was not touched stays as it was.
 
 use yeanling_core::book::{
-    Animal, Belly, Cause, Ease, EntryId, Event, Item, Life, Milk, Sex, Treatment, VigorScale, Way,
+    Animal, Belly, Cause, EntryId, Event, Item, LambingEase, Life, Milk, Sex, Treatment, VigorScale, Way,
 };
 use yeanling_core::units::{Amount, Condition, Mass, Temperature, TimeDelta, Volume};
 use yeanling_pages::block::Kind;
@@ -40,7 +40,7 @@ fn with_all() -> (Phone, Vec<EntryId>) {
     };
     let facts = [
         Event::Tagged { animal, tag: words() },
-        Event::BirthEase { lamb, ease: Ease::Alone },
+        Event::BirthEase { lamb, ease: LambingEase::Alone },
         Event::Weighed { lamb, mass },
         Event::Fed { lamb, volume: Volume::from_milliliters(150.0), milk: Milk::Milk, way: Way::Bottle },
         Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: 2 },

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Item, Milk};
 use yeanling_core::units::{Moment, System, Volume};
 use yeanling_core::watch;
-use yeanling_pages::{Action, Screen, Sheet, made_up};
+use yeanling_pages::{Action, Screen, Sheet, sample};
 
 use crate::laws;
 use crate::phone::Phone;
@@ -52,14 +52,14 @@ pub(crate) fn every(phone: &Phone) -> Vec<Sheet> {
     }
     all.extend(flock.pens.keys().map(|pen| Sheet::PutIn(*pen)));
     all.extend(flock.lines.iter().map(|line| Sheet::Amend(line.entry)));
-    let duties = watch::duties(flock, phone.now, &flock.practice);
+    let duties = watch::duties(flock, phone.now, &flock.settings);
     all.extend(duties.into_iter().map(|duty| Sheet::Later(Box::new(duty))));
     all
 }
 
 fn every_sheet_keeps_the_laws(system: System) {
     let now = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let mut phone = Phone::with(made_up::book(now, system), now);
+    let mut phone = Phone::with(sample::book(now, system), now);
     phone.open(Screen::Farm);
     let all = every(&phone);
     assert!(all.len() > 300, "{}", all.len());
@@ -101,7 +101,7 @@ fn every_sheet_keeps_the_laws_in_us_units() {
 #[test]
 fn a_sheet_on_which_a_ewe_is_picked_leaves_no_other_picker_on_the_page() {
     let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let phone = Phone::with(made_up::book(begins, System::Metric), begins);
+    let phone = Phone::with(sample::book(begins, System::Metric), begins);
     let picks = every(&phone).into_iter().filter(|sheet| matches!(sheet, Sheet::Foster(_) | Sheet::PutIn(_)));
     for sheet in picks {
         for screen in [Screen::Lambing, Screen::NotRight] {

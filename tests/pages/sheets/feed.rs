@@ -1,7 +1,7 @@
 //! A feed by hand.
 
 use yeanling_core::book::{Event, Milk, Way};
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::hold_milk;
 use yeanling_pages::Sheet;

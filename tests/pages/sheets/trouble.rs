@@ -2,11 +2,11 @@
 //! can wait.
 
 use yeanling_core::book::{Animal, Belly, Care, Event, LambId, Mouth, Suck, VetSaid, VigorScale};
-use yeanling_core::practice::{Choice, VigorInUse};
 use yeanling_core::reckon::ten_point::Sign;
+use yeanling_core::settings::{Choice, VigorInUse};
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{self, Duty};
-use yeanling_pages::{Screen, Sheet, made_up};
+use yeanling_pages::{Screen, Sheet, sample};
 use yeanling_words::{danger, why};
 
 use super::with_lamb;
@@ -139,7 +139,7 @@ fn a_lamb_that_was_found_can_be_as_old_as_is_said_and_undo_takes_all_of_it_back(
 }
 
 fn duty_of(phone: &Phone, animal: Animal) -> Duty {
-    let all = watch::duties(&phone.flock, phone.now, &phone.flock.practice);
+    let all = watch::duties(&phone.flock, phone.now, &phone.flock.settings);
     all.into_iter().find(|duty| duty.subject() == animal).expect("something is due")
 }
 
@@ -167,13 +167,13 @@ fn a_duty_waits_to_its_limit_and_no_further() {
 #[test]
 fn a_duty_that_cannot_wait_offers_nothing_and_says_so() {
     let now = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
-    let mut phone = Phone::with(made_up::book(now, System::Metric), now);
+    let mut phone = Phone::with(sample::book(now, System::Metric), now);
     phone.open(Screen::Farm);
     let soon = now + TimeDelta::minutes(10);
     let waits = |duty: &Duty| {
         watch::may_wait_until(&phone.flock, duty.subject(), duty.task.kind(), now).unwrap_or(now) >= soon
     };
-    let all = watch::duties(&phone.flock, now, &phone.flock.practice);
+    let all = watch::duties(&phone.flock, now, &phone.flock.settings);
     let duty = all.into_iter().find(|duty| !waits(duty)).expect("something cannot wait");
     phone.ask(Sheet::Later(Box::new(duty))).tells(&yeanling_words::watch::later_until("", true)[..10]);
     assert!(phone.pressables().is_empty());

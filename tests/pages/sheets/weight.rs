@@ -1,7 +1,7 @@
 //! A lamb on the scales, and a ewe.
 
 use yeanling_core::book::Event;
-use yeanling_core::practice::Choice;
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System};
 use yeanling_pages::Sheet;
 

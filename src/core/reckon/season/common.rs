@@ -7,7 +7,7 @@ use super::days::{float, whole};
 use super::ewe::Evidence;
 use super::gestation::{Gestation, lambed_by, reach_days};
 use super::mating::Mating;
-use crate::arrange::Arrange;
+use crate::sort_small::SortSmall;
 use crate::units::{NaiveDateTime, NaiveTime};
 
 /// What ewes have in common that were with a ram for the same days, carry alike and are looked at at one time.
@@ -84,6 +84,6 @@ pub(super) fn edges(now_day: f64, end: i64, more: impl Iterator<Item = f64>) -> 
     edges.extend((whole(now_day.floor()) + 1..=end).map(float));
     edges.extend(more);
     edges.retain(|edge| (now_day..=float(end).max(now_day + 1.0)).contains(edge));
-    edges.arrange_by(f64::total_cmp);
+    edges.sort_small_by(f64::total_cmp);
     edges
 }

@@ -4,8 +4,8 @@ use super::bounds::{DAYS_BEFORE, DAYS_BETWEEN_LOOKS, Refused};
 use super::days::{between, float, later};
 use super::feed_steps::Steps;
 use super::mating::Mating;
-use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours, seen};
+use crate::sort_small::SortSmall;
 use crate::source::Source;
 use crate::units::{Mass, NaiveDate};
 
@@ -215,6 +215,6 @@ pub fn dates(
     }
     let start = before(feed_days);
     all.extend(choices.steps.all().into_iter().map(|(day, each)| on(later(start, day), What::Feed { each })));
-    all.arrange_by_key(|one| one.date);
+    all.sort_small_by_key(|one| one.date);
     Ok(all)
 }

@@ -19,8 +19,8 @@ use super::gestation::{Gestation, lambed_by};
 use super::litters::Litters;
 use super::mating::Mating;
 use super::matings::{Stretch, matings};
-use crate::arrange::Arrange;
 use crate::reckon::cited::{common, ours};
+use crate::sort_small::SortSmall;
 use crate::source::Source;
 use crate::terms::Sign;
 use crate::units::{NaiveDate, NaiveDateTime};
@@ -134,7 +134,7 @@ pub enum Ground {
 
 /// When one ewe will lamb, as it looks now.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Outlook {
+pub struct LambingForecast {
     /// The date of the first night of `nights`: today.
     pub today: NaiveDate,
     /// The chance of each night from today on; of today only what is left of it. What they leave of 1 never lambs.
@@ -159,7 +159,7 @@ pub struct Outlook {
 
 /// Why there is no outlook.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
-pub enum NoOutlook {
+pub enum NoForecast {
     /// She was scanned empty.
     #[error("scanned empty on {on}")]
     ScannedEmpty {
@@ -219,7 +219,7 @@ pub(super) const PASSED: f64 = 1e-6;
 /// ```
 /// use chrono::{NaiveDate, NaiveTime};
 /// use yeanling_core::reckon::season::cycles::Conception;
-/// use yeanling_core::reckon::season::ewe::{Evidence, outlook};
+/// use yeanling_core::reckon::season::ewe::{Evidence, lambing_forecast};
 /// use yeanling_core::terms::Sign;
 /// use yeanling_core::reckon::season::gestation::Gestation;
 /// use yeanling_core::reckon::season::mating::Mating;
@@ -235,18 +235,18 @@ pub(super) const PASSED: f64 = 1e-6;
 ///     signs: Vec::new(),
 /// };
 /// let tight = Evidence { signs: vec![(Sign::UdderTight, now)], ..dated.clone() };
-/// assert!(outlook(&dated, now).unwrap().within_24h < 0.2);
-/// assert!(outlook(&tight, now).unwrap().within_24h > 0.6);
+/// assert!(lambing_forecast(&dated, now).unwrap().within_24h < 0.2);
+/// assert!(lambing_forecast(&tight, now).unwrap().within_24h > 0.6);
 /// ```
-pub fn outlook(evidence: &Evidence, now: NaiveDateTime) -> Result<Outlook, NoOutlook> {
-    outlook_among(evidence, &Common::of(evidence, now))
+pub fn lambing_forecast(evidence: &Evidence, now: NaiveDateTime) -> Result<LambingForecast, NoForecast> {
+    lambing_forecast_among(evidence, &Common::of(evidence, now))
 }
 
 /// Returns the same, with what she has in common with others worked out before.
 ///
 /// # Errors
-/// As [`outlook`].
-pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, NoOutlook> {
+/// As [`lambing_forecast`].
+pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<LambingForecast, NoForecast> {
     let matings = matings(evidence)?;
     let Common { now, now_day, end, .. } = *common;
     let ways = matings.ways;
@@ -275,7 +275,7 @@ pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, No
             held - weighed(&after) < least
         };
         let over = (0..end).find(|day| has_passed(day)).unwrap_or(end);
-        return Err(NoOutlook::Passed { last: later(ram_in, over - 1) });
+        return Err(NoForecast::Passed { last: later(ram_in, over - 1) });
     }
 
     let signs: Vec<(Sign, f64)> = evidence
@@ -368,7 +368,7 @@ pub fn outlook_among(evidence: &Evidence, common: &Common) -> Result<Outlook, No
         later(now.date(), i64::try_from(place.unwrap_or(nights.len() - 1)).unwrap_or(0))
     };
     let (first, likely, last) = (reached(0.01), reached(0.5), reached(0.99));
-    Ok(Outlook {
+    Ok(LambingForecast {
         today: now.date(),
         in_lamb,
         within_12h: share(&next_12h),
@@ -386,7 +386,7 @@ fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Grou
     let mut seen: Vec<(Sign, f64)> =
         signs.iter().map(|(sign, at)| (*sign, factor(*sign, now_day - at))).collect();
     seen.retain(|(_, factor)| *factor > 1.0);
-    seen.arrange_by(|one, other| other.1.total_cmp(&one.1));
+    seen.sort_small_by(|one, other| other.1.total_cmp(&one.1));
     let mut grounds: Vec<Ground> =
         seen.into_iter().map(|(sign, factor)| Ground::Sign { sign, factor }).collect();
     if let Some(Scan { on, age_days: Some(age_days), .. }) = evidence.scan {
@@ -400,7 +400,7 @@ fn grounds(evidence: &Evidence, signs: &[(Sign, f64)], now_day: f64) -> Vec<Grou
     grounds
 }
 
-impl Outlook {
+impl LambingForecast {
     /// Returns the chances by night of so many ewes of whom just this is known, for a forecast of what is left to come.
     ///
     /// # Errors

@@ -4,8 +4,8 @@
 
 use super::bounds::{GESTATION_MEAN, GESTATION_SPREAD, Refused};
 use super::days::{between, counted, later, whole};
-pub use crate::practice::BreedType;
 use crate::reckon::cited::{memory, ours, seen};
+pub use crate::settings::BreedType;
 use crate::source::Source;
 use crate::units::NaiveDate;
 

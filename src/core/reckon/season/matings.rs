@@ -3,8 +3,8 @@
 use super::bounds::{AGE_AT_SCAN, DAYS_BETWEEN_LOOKS, LAMBS_AT_SCAN};
 use super::cycles::{days, shares};
 use super::days::{between, float, whole};
-use super::ewe::{Evidence, MARK_RIGHT, NoOutlook, PASSED, SCAN_FROM_DAY, SCAN_SPREAD_DAYS, Scan};
-use crate::arrange::Arrange;
+use super::ewe::{Evidence, MARK_RIGHT, NoForecast, PASSED, SCAN_FROM_DAY, SCAN_SPREAD_DAYS, Scan};
+use crate::sort_small::SortSmall;
 
 /// Days of mating, in days after ram in.
 #[derive(Clone, Copy, Debug)]
@@ -33,11 +33,11 @@ pub(super) struct Matings {
 }
 
 /// Returns the days on which she can have held.
-pub(super) fn matings(evidence: &Evidence) -> Result<Matings, NoOutlook> {
+pub(super) fn matings(evidence: &Evidence) -> Result<Matings, NoForecast> {
     let mating = evidence.mating;
     let look = DAYS_BETWEEN_LOOKS.check(f64::from(evidence.look_days))?;
     let mut marks = evidence.marks.clone();
-    marks.arrange();
+    marks.sort_small();
     marks.dedup();
     let mut stretches = Vec::new();
     let mut rest = 1.0;
@@ -46,7 +46,7 @@ pub(super) fn matings(evidence: &Evidence) -> Result<Matings, NoOutlook> {
         // A mark that is found after the ram came out is from his last days.
         if day < 0 || float(day) >= float(mating.days()) + look {
             let (ram_in, ram_out) = (mating.ram_in(), mating.ram_out());
-            return Err(NoOutlook::MarkWithoutRam { mark: *mark, ram_in, ram_out });
+            return Err(NoForecast::MarkWithoutRam { mark: *mark, ram_in, ram_out });
         }
         let to = (float(day) + 1.0).min(float(mating.days()));
         let from = (float(day) + 1.0 - look).clamp(0.0, to - 1.0);
@@ -66,16 +66,16 @@ pub(super) fn matings(evidence: &Evidence) -> Result<Matings, NoOutlook> {
 }
 
 /// Returns the matings of a ewe that a scan found in lamb, weighed by the age it gave.
-fn scanned(matings: Matings, scan: Scan, evidence: &Evidence) -> Result<Matings, NoOutlook> {
+fn scanned(matings: Matings, scan: Scan, evidence: &Evidence) -> Result<Matings, NoForecast> {
     let (on, mating) = (scan.on, evidence.mating);
     let day = between(mating.ram_in(), on);
     if day < SCAN_FROM_DAY {
-        return Err(NoOutlook::ScanTooEarly { day });
+        return Err(NoForecast::ScanTooEarly { day });
     }
     if let Some(lambs) = scan.lambs {
         LAMBS_AT_SCAN.check(f64::from(lambs))?;
         if lambs == 0 {
-            return Err(NoOutlook::ScannedEmpty { on });
+            return Err(NoForecast::ScannedEmpty { on });
         }
     }
     let mean = evidence.conception.mean().as_share();
@@ -88,11 +88,11 @@ fn scanned(matings: Matings, scan: Scan, evidence: &Evidence) -> Result<Matings,
         let held_at = float(day) - age + 0.5;
         matings.stretches = matings.stretches.into_iter().flat_map(|one| by_day(one, held_at)).collect();
         if held(&matings) < PASSED {
-            return Err(NoOutlook::ScanDoesNotFit { on, age_days });
+            return Err(NoForecast::ScanDoesNotFit { on, age_days });
         }
     }
     if held(&matings) < PASSED {
-        return Err(NoOutlook::InLambWithoutMating { on });
+        return Err(NoForecast::InLambWithoutMating { on });
     }
     Ok(matings)
 }

@@ -7,8 +7,8 @@ use super::bounds::{EWES, Refused};
 use super::chances::{Alike, Counts};
 use super::days::{between, counted, float, later, whole};
 use super::forecast::{Curve, span};
-use crate::practice::PenStay;
 use crate::reckon::cited::{memory, ours, seen};
+use crate::settings::PenStay;
 use crate::source::Source;
 use crate::units::NaiveDate;
 

@@ -4,9 +4,9 @@
 
 use super::bounds::{Allowed, COLOSTRUM_EACH, EWES, Figure, Refused, SHARE, UNITS_PER_USE};
 use super::chances::rounded_up;
-use crate::practice::PowderRule;
 use crate::reckon::cited::{ours, seen};
 use crate::reckon::powder;
+use crate::settings::PowderRule;
 use crate::source::Source;
 use crate::terms::{Item, Measure};
 use crate::units::{Mass, Volume};
@@ -154,7 +154,7 @@ pub struct Freeze {
 
 /// Returns the colostrum to have frozen: for a share of the lambs and a quarter more, and for one to spare.
 ///
-/// `each` is what one lamb takes in its first day: `reckon::colostrum::want`.
+/// `each` is what one lamb takes in its first day: `reckon::colostrum::target`.
 ///
 /// # Errors
 /// The lambs are outside what 3,000 ewes bear, the share outside 0 to 1, or `each` outside `COLOSTRUM_EACH`.
@@ -189,7 +189,7 @@ pub struct Powder {
 /// The lambs are outside what 3,000 ewes bear, or the share outside 0 to 1.
 ///
 /// ```
-/// use yeanling_core::practice::PowderRule;
+/// use yeanling_core::settings::PowderRule;
 /// use yeanling_core::reckon::season::shopping::powder;
 /// let powder = powder(100.0, 0.05, PowderRule::NewZealand).unwrap();
 /// assert_eq!((powder.lambs, powder.total.0.as_kilograms()), (7, 49.0));

@@ -4,11 +4,11 @@
 //! first the last answer counts, but a ewe that was down and not on her back stays down, and what was out stays out.
 
 use super::{Course, Noted, course};
-use crate::arrange::Arrange;
 use crate::book::{Animal, EweId};
 use crate::flock::{Ewe, EweIll, Flock, Labor};
 use crate::reckon::illness::ewe::{self, Case, Check, FEVER_TWICE_FROM, OUT, Row};
 use crate::reckon::illness::{Answer, Urgency};
+use crate::sort_small::SortSmall;
 use crate::terms::{EweSign, EweStage, Gate};
 use crate::units::{Moment, TimeDelta};
 use crate::watch::{Duty, EweTask, Task};
@@ -103,7 +103,7 @@ fn take(case: &mut Case, look: &EweIll) {
     case.standing = stays_bad(case.standing, look.standing, !cast);
     case.eating = stays_bad(case.eating, look.eating, false);
     case.nothing_out = stays_bad(case.nothing_out, look.nothing_out, true);
-    case.signs.arrange();
+    case.signs.sort_small();
 }
 
 /// Returns the later answer, if there is one; a bad one stays where it `stays`.

@@ -4,11 +4,11 @@
 //! the danger of the cold lamb says so and nothing is told twice.
 
 use super::{Course, Noted, course};
-use crate::arrange::Arrange;
-use crate::book::{Animal, Ease};
+use crate::book::{Animal, LambingEase};
 use crate::flock::{Lamb, LambIll};
 use crate::reckon::illness::lamb::{self, Case, Check, Row, WET_CHIN_FROM};
 use crate::reckon::illness::{Answer, Urgency};
+use crate::sort_small::SortSmall;
 use crate::terms::{Gate, LambSign};
 use crate::units::{Moment, TimeDelta};
 use crate::watch::newborn::cold_spell;
@@ -56,7 +56,7 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     }
     case.tent_seconds = lamb.tents.iter().filter(|(at, _)| *at >= since).map(|(_, seconds)| *seconds).max();
     case.on_bottle = lamb.on_bottle();
-    case.hard_birth = matches!(lamb.ease, Some(Ease::HardByHand | Ease::Vet));
+    case.hard_birth = matches!(lamb.ease, Some(LambingEase::HardByHand | LambingEase::Vet));
     case
 }
 
@@ -72,7 +72,7 @@ fn take(case: &mut Case, look: &LambIll) {
     case.head_up = later(case.head_up, look.head_up);
     case.swallows = later(case.swallows, look.swallows);
     case.warm = later(case.warm, look.warm);
-    case.signs.arrange();
+    case.signs.sort_small();
 }
 
 /// Returns the illness of a lamb as it stands, if one goes on.

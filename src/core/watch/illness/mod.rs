@@ -14,7 +14,7 @@ pub(super) use ewe::duties as of_ewe;
 pub(super) use lamb::duties as of_lamb;
 
 use super::vet::{self, Called};
-use super::{Discharge, Duty, Task};
+use super::{Completion, Duty, Task};
 use crate::book::{Animal, Event, VetSaid};
 use crate::flock::VetCall;
 use crate::reckon::illness::{Answer, CHECK_WITHIN, TODAY_WITHIN, Urgency};
@@ -119,11 +119,11 @@ impl<Row: Copy, Check> Course<Row, Check> {
     /// The duties: the vet, and a look where none of the vet's own stands in its place.
     fn duties(&self, animal: Animal, vet_task: Task, look_task: Task) -> Vec<Duty> {
         let open =
-            if self.reached() { Discharge::Open } else { Discharge::Note(Event::VetCalled { animal }) };
+            if self.reached() { Completion::Open } else { Completion::Note(Event::VetCalled { animal }) };
         let check = !self.answer.check_now.is_empty();
         let look = |late: TimeDelta| {
             let due = self.look_again();
-            self.duty(look_task, self.looked, due, due + late, Discharge::Open)
+            self.duty(look_task, self.looked, due, due + late, Completion::Open)
         };
         let mut duties = Vec::new();
         match self.urgency {
@@ -150,7 +150,7 @@ impl<Row: Copy, Check> Course<Row, Check> {
         duties
     }
 
-    fn duty(&self, task: Task, since: Moment, due: Moment, late: Moment, discharge: Discharge) -> Duty {
-        Duty { task, since, from: since, due, late, danger: None, vet: None, discharge, put_off: None }
+    fn duty(&self, task: Task, since: Moment, due: Moment, late: Moment, completion: Completion) -> Duty {
+        Duty { task, since, from: since, due, late, danger: None, vet: None, completion, put_off: None }
     }
 }

@@ -6,10 +6,10 @@
 //!
 //! The afterbirth is asked for three days, then no more: a book full of old lambings must not shout.
 
-use super::{Discharge, Duty, EweTask, counted, minutes};
+use super::{Completion, Duty, EweTask, counted, minutes};
 use crate::book::{Awaited, Event};
 use crate::flock::{Ewe, Litter, Saw};
-use crate::practice::LaborLimits;
+use crate::settings::LaborLimits;
 use crate::units::{Moment, TimeDelta};
 
 /// Told from an hour before it is asked for, and for three days (ours).
@@ -31,7 +31,7 @@ pub(super) fn duty(ewe: &Ewe, litter: &Litter, now: Moment, limits: LaborLimits)
     let (ask, late) = (minutes(limits.afterbirth_ask_minutes), minutes(limits.afterbirth_late_minutes));
     let vet_from = if hanging { late } else { minutes(limits.afterbirth_vet_minutes) };
     let task = EweTask::Afterbirth { vet: since >= vet_from, hanging };
-    let passed = Discharge::Note(Event::AfterbirthPassed { ewe: ewe.id });
+    let passed = Completion::Note(Event::AfterbirthPassed { ewe: ewe.id });
     let mut duty = counted(ewe, task, litter.latest, ask, late, passed);
     if let Some(bright) = bright.filter(|_| !hanging) {
         duty.due = duty.due.max(bright + ask);

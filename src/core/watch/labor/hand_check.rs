@@ -6,9 +6,9 @@
 //! What goes straight to the vet: a lamb crosswise, too big, deformed, dead; a neck of the womb tight for ten
 //! minutes.
 
-use super::{Discharge, Duty, EweTask, advanced_well, counted, hand_well, minutes};
+use super::{Completion, Duty, EweTask, advanced_well, counted, hand_well, minutes};
 use crate::flock::{Ewe, Labor};
-use crate::practice::LaborLimits;
+use crate::settings::LaborLimits;
 use crate::units::Moment;
 
 pub(super) fn duty(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -> Option<Duty> {
@@ -19,5 +19,5 @@ pub(super) fn duty(ewe: &Ewe, labor: &Labor, now: Moment, limits: LaborLimits) -
     }
     let (due, late) = (minutes(limits.hand_check_minutes), minutes(limits.step_in_minutes));
     let task = EweTask::HandCheck { step_in: now.since(from) >= late };
-    Some(counted(ewe, task, from, due, late, Discharge::Open))
+    Some(counted(ewe, task, from, due, late, Completion::Open))
 }

@@ -2,10 +2,10 @@
 //!
 //! A look that was asked for is done by nothing but a look, or by good news: a sign that she goes on does not stand for it.
 
-use super::{Discharge, Duty, EweTask, advanced_well, counted, hand_well, minutes};
+use super::{Completion, Duty, EweTask, advanced_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event};
 use crate::flock::{Ewe, Labor};
-use crate::practice::LaborLimits;
+use crate::settings::LaborLimits;
 use crate::units::{Moment, TimeDelta};
 use crate::watch::vet;
 
@@ -40,6 +40,6 @@ pub(super) fn for_the_vet(ewe: &Ewe, birth: Option<Moment>, busy: bool, now: Mom
     Some(counted(ewe, EweTask::Look, called.at, wait, wait + vet::LOOK_LATE, looked(ewe)))
 }
 
-const fn looked(ewe: &Ewe) -> Discharge {
-    Discharge::Note(Event::LookedAt { animal: Animal::Ewe(ewe.id) })
+const fn looked(ewe: &Ewe) -> Completion {
+    Completion::Note(Event::LookedAt { animal: Animal::Ewe(ewe.id) })
 }

@@ -21,10 +21,10 @@ mod next_lamb;
 mod progress;
 mod put_right;
 
-use super::{Discharge, Duty, EweTask, Task, vet};
-use crate::book::{Event, Found, Lie, Part};
+use super::{Completion, Duty, EweTask, Task, vet};
+use crate::book::{Event, Found, Part, Presentation};
 use crate::flock::{Ewe, Flock, Labor, Litter};
-use crate::practice::LaborLimits;
+use crate::settings::LaborLimits;
 use crate::units::{Moment, TimeDelta};
 
 /// Returns the duties of a ewe: of a labor that goes on, and of what follows the last birth of her litter.
@@ -52,7 +52,7 @@ pub(super) fn duties(
     clocks.splice(0..0, labor.and_then(|labor| put_right::duty(ewe, labor, limits)));
     if matches!(
         clocks.first(),
-        Some(Duty { task: Task::Ewe(_, EweTask::PutRight { .. } | EweTask::NeckTight), .. })
+        Some(Duty { task: Task::Ewe(_, EweTask::PutRight { .. } | EweTask::CervixClosed), .. })
     ) {
         let mut worse = clocks.remove(0);
         // What was already due, late or a danger is no less so for what was found.
@@ -83,9 +83,9 @@ fn with_vet(ewe: &Ewe, clock: &mut Duty) {
     let labor = ewe.labor.as_ref();
     let looked = labor.and_then(|labor| labor.looked);
     let Some(called) = vet::called(&ewe.vet, clock.since, looked) else { return };
-    let calls = matches!(&clock.discharge, Discharge::Note(Event::VetCalled { .. }));
+    let calls = matches!(&clock.completion, Completion::Note(Event::VetCalled { .. }));
     if calls && !called.nobody_reached() {
-        clock.discharge = Discharge::Open;
+        clock.completion = Completion::Open;
     }
     let worse = labor.and_then(newest).is_some_and(|newest| newest > called.at);
     if called.vet_saw() && !worse {
@@ -140,8 +140,8 @@ fn advanced_well(labor: &Labor) -> Option<Moment> {
 /// Returns when a clean hand last found all well.
 fn found_well(labor: &Labor) -> Option<Moment> {
     let well = |found: Found| match found {
-        Found::NothingYet | Found::Lamb(Lie::Normal) => true,
-        Found::NeckTight | Found::Empty | Found::Lamb(_) => false,
+        Found::NothingYet | Found::Lamb(Presentation::Normal) => true,
+        Found::CervixClosed | Found::Empty | Found::Lamb(_) => false,
     };
     labor.checks.iter().rev().find(|(_, found)| well(*found)).map(|(at, _)| *at)
 }
@@ -158,7 +158,7 @@ fn counted(
     from: Moment,
     due: TimeDelta,
     late: TimeDelta,
-    discharge: Discharge,
+    completion: Completion,
 ) -> Duty {
     Duty {
         task: Task::Ewe(ewe.id, task),
@@ -168,7 +168,7 @@ fn counted(
         late: from + late,
         danger: None,
         vet: None,
-        discharge,
+        completion,
         put_off: None,
     }
 }

@@ -4,10 +4,10 @@
 //! that shows as it should, or a hand that found all well, begins it anew. It ends by itself after [`ENDS`], but never
 //! while her scan showed more than were born, or while she is seen to go on: then it lasts as long as a litter can.
 
-use super::{Discharge, Duty, EweTask, advanced_well, counted, hand_well, minutes};
+use super::{Completion, Duty, EweTask, advanced_well, counted, hand_well, minutes};
 use crate::book::{Event, Found};
 use crate::flock::{Ewe, Flock, Labor, Litter, Saw, Seen};
-use crate::practice::LaborLimits;
+use crate::settings::LaborLimits;
 use crate::units::{Moment, TimeDelta};
 
 /// So long after the last birth it ends by itself, where nothing says that more may come (ours).
@@ -39,6 +39,6 @@ pub(super) fn duty(
     let from = good.map_or(litter.latest, |good| good.max(litter.latest));
     let (due, late) = (minutes(limits.next_lamb_minutes), minutes(limits.next_check_minutes));
     let task = EweTask::NextLamb { check: now.since(from) >= late };
-    let all_born = Discharge::Note(Event::AllBorn { lamb: *last });
+    let all_born = Completion::Note(Event::AllBorn { lamb: *last });
     Some(counted(ewe, task, from, due, late, all_born))
 }

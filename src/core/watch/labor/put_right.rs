@@ -3,12 +3,12 @@
 //! A tail or a head alone is a lamb that lies wrong: due now. What was found last stands: a lamb that then shows as it
 //! should, a hand that found all well, or a lamb put right ends it.
 
-use super::{Discharge, Duty, EweTask, advanced_well, comes_well, counted, hand_well, minutes};
-use crate::arrange::Arrange;
+use super::{Completion, Duty, EweTask, advanced_well, comes_well, counted, hand_well, minutes};
 use crate::book::{Animal, Event, Found, Part};
 use crate::flock::{Ewe, Labor};
-use crate::practice::LaborLimits;
 use crate::reckon::labor::{Needs, needs};
+use crate::settings::LaborLimits;
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta};
 use crate::watch::Trouble;
 
@@ -27,7 +27,7 @@ pub(super) fn duty(ewe: &Ewe, labor: &Labor, limits: LaborLimits) -> Option<Duty
     let due = due.min()?;
     let vet = wrong.iter().find(|(_, trouble)| for_the_vet(*trouble)).map(|(at, _)| *at);
     let danger = from + limit + LATE_AFTER;
-    let call = Discharge::Note(Event::VetCalled { animal: Animal::Ewe(ewe.id) });
+    let call = Completion::Note(Event::VetCalled { animal: Animal::Ewe(ewe.id) });
     let mut duty = counted(ewe, EweTask::PutRight { trouble }, from, due.since(from), limit, call);
     duty.late = due.max(from) + LATE_AFTER;
     duty.danger = Some(vet.map_or(danger, |vet| vet.min(danger)));
@@ -40,7 +40,7 @@ fn wrong(labor: &Labor) -> Vec<(Moment, Trouble)> {
     let right = hand_well(labor).max(well);
     let lies = labor.checks.iter().filter_map(|(at, found)| match found {
         Found::Lamb(lie) if needs(*lie) != Needs::Nothing => Some((*at, Trouble::Lies(*lie))),
-        Found::Lamb(_) | Found::NeckTight | Found::NothingYet | Found::Empty => None,
+        Found::Lamb(_) | Found::CervixClosed | Found::NothingYet | Found::Empty => None,
     });
     let parts = labor.parts.iter().filter_map(|(at, part)| match part {
         Part::Tail | Part::Head => Some((*at, Trouble::Shows(*part))),
@@ -48,7 +48,7 @@ fn wrong(labor: &Labor) -> Vec<(Moment, Trouble)> {
     });
     let mut wrong: Vec<(Moment, Trouble)> =
         lies.chain(parts).filter(|(at, _)| right.is_none_or(|right| *at > right)).collect();
-    wrong.arrange_by_key(|(at, _)| *at);
+    wrong.sort_small_by_key(|(at, _)| *at);
     wrong
 }
 

@@ -1,10 +1,10 @@
 //! A belly that felt hollow: the lamb is read, and fed when nothing holds milk back, whatever was seen before; until a
 //! whole feed, a suck, or a full belly. A part of a feed is its part.
 
-use super::{Discharge, Duty, LambTask, at_once, feed, hold_milk, looked_at_since};
+use super::{Completion, Duty, LambTask, at_once, feed, hold_milk, looked_at_since};
 use crate::book::Belly;
 use crate::flock::{Felt, Lamb};
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta, Volume};
 
 /// Late so long after it was felt (ours).
@@ -12,7 +12,7 @@ const LATE_AFTER: TimeDelta = TimeDelta::hours(1);
 /// A reading so long before it still belongs to it (ours).
 const READ_BEFORE: TimeDelta = TimeDelta::hours(1);
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     // A belly that is tight, or over which the chin is wet, feels full and is not fed.
     let counts = |felt: &&Felt| felt.belly == Belly::Full && lamb.belly_or_chin_at(felt.at).is_none();
     let felt = lamb.belly.iter().rev().find(|felt| felt.belly == Belly::Hollow || counts(felt));
@@ -25,18 +25,18 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
     let hollow = lamb.belly.iter().map(|felt| felt.at).filter(|at| full.is_none_or(|full| *at > full));
     let since = hollow.into_iter().find(|at| {
         let sucked = lamb.sucked.last().is_some_and(|sucked| sucked >= at);
-        !sucked && !had_a_feed(lamb, *at, practice)
+        !sucked && !had_a_feed(lamb, *at, settings)
     })?;
     let hold = hold_milk(lamb).is_some();
     let check =
         !hold && !looked_at_since(lamb, felt.at - READ_BEFORE) && now.since(felt.at) < READ_BEFORE * 24;
-    Some(at_once(lamb, LambTask::Hollow { hold, check }, since, LATE_AFTER, Discharge::Open))
+    Some(at_once(lamb, LambTask::Hollow { hold, check }, since, LATE_AFTER, Completion::Open))
 }
 
 /// Says whether it was given a whole feed since; any feed counts as one while nobody knows how much that is.
-fn had_a_feed(lamb: &Lamb, since: Moment, practice: &Practice) -> bool {
+fn had_a_feed(lamb: &Lamb, since: Moment, settings: &FarmSettings) -> bool {
     let given: Volume = lamb.feeds.iter().filter(|fed| fed.at >= since).map(|fed| fed.volume).sum();
-    let one = feed::one_feed(lamb, since, practice);
+    let one = feed::one_feed(lamb, since, settings);
     lamb.feeds.iter().any(|fed| fed.at >= since)
         && one.is_none_or(|one| given.as_milliliters() >= one.as_milliliters() * feed::WHOLE)
 }

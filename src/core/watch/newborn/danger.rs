@@ -6,7 +6,7 @@
 
 use super::hold::{Hold, holds};
 use super::warmth::{ColdSpell, cold_spell};
-use super::{Discharge, Duty, LambTask, at_once};
+use super::{Completion, Duty, LambTask, at_once};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::reckon::cold_lamb::YOUNG_TO;
@@ -76,12 +76,12 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
     let called = vet::called(&lamb.vet, since, lamb.looked.last().copied());
     let open = called.as_ref().is_none_or(Called::nobody_reached);
     let call = wants_the_vet(lamb, spell.as_ref(), &danger, failing, now) && open;
-    let discharge = if call {
-        Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) })
+    let completion = if call {
+        Completion::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) })
     } else {
-        Discharge::Open
+        Completion::Open
     };
-    let mut duty = at_once(lamb, LambTask::Danger(danger), since, TimeDelta::zero(), discharge);
+    let mut duty = at_once(lamb, LambTask::Danger(danger), since, TimeDelta::zero(), completion);
     duty.danger = Some(since);
     // Seen by the vet, who left a plan: amber until the look that was asked for, unless it is worse since then.
     if let Some(saw) = called.as_ref().filter(|called| called.vet_saw() && called.at >= newest) {

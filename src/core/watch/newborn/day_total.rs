@@ -1,8 +1,8 @@
 //! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
 
-use super::{Discharge, Duty, LambTask, at_ages, hold_milk, want};
+use super::{Completion, Duty, LambTask, at_ages, hold_milk, target};
 use crate::flock::Lamb;
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta};
 
 /// Looked at from 20 hours, so that there is time for a feed before the window closes at 24 (ours).
@@ -14,15 +14,15 @@ const GONE: TimeDelta = TimeDelta::hours(26);
 /// A shortfall smaller than this is no shortfall (ours: half the smallest feed printed in the bottle tables).
 const SLACK_MILLILITERS: f64 = 30.0;
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     if !lamb.hand_fed() || !lamb.sucked.is_empty() || lamb.least_age(now) > GONE {
         return None;
     }
-    let want = want(lamb, practice)?.by_24h;
+    let target = target(lamb, settings)?.by_24h;
     let given = lamb.given_first_day(now);
-    if given.as_milliliters() + SLACK_MILLILITERS >= want.as_milliliters() {
+    if given.as_milliliters() + SLACK_MILLILITERS >= target.as_milliliters() {
         return None;
     }
     let hold = hold_milk(lamb).is_some();
-    Some(at_ages(lamb, LambTask::DayTotal { given, want, hold }, DUE, LATE, Discharge::Open))
+    Some(at_ages(lamb, LambTask::DayTotal { given, target, hold }, DUE, LATE, Completion::Open))
 }

@@ -10,12 +10,12 @@
 //! A part of a feed counts as its part: nine tenths of the least printed feed is a whole one; less brings the next
 //! sooner, and until an hour has passed the rest is offered.
 
-use super::{Discharge, Duty, LambTask, Task, hold_milk, want, weigh};
+use super::{Completion, Duty, LambTask, Task, hold_milk, target, weigh};
 use crate::book::{Event, Milk, Way};
 use crate::flock::{Feed, Lamb};
-use crate::practice::Practice;
-use crate::reckon::colostrum::Want;
+use crate::reckon::colostrum::ColostrumTarget;
 use crate::reckon::{bottle, feeds};
+use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta, Volume};
 use crate::watch::may_be_fed;
 
@@ -40,21 +40,21 @@ struct Plan {
     whole: Option<Volume>,
 }
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     let last = lamb.feeds.last().filter(|_| lamb.on_bottle())?;
-    let plan = plan(lamb, now, practice)?;
+    let plan = plan(lamb, now, settings)?;
     let (meal, part) = meal(lamb, plan.whole);
-    let due = due(lamb, last, now, practice)?;
+    let due = due(lamb, last, now, settings)?;
     // While the last meal is still in its stomach, the rest of it is what can be given.
     let open = part < WHOLE && now.since(last.at) < ONE_MEAL;
     let rest = plan.whole.map(|whole| whole.as_milliliters() - meal.as_milliliters()).filter(|_| open);
     let least = |volume: Volume, rest: f64| Volume::from_milliliters(volume.as_milliliters().min(rest));
     let volume =
-        plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).offered(practice.system));
+        plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).offered(settings.system));
     let volume = volume.and_then(|volume| let_through(lamb, volume, if open { now } else { now.max(due) }));
-    let milk = next_milk(lamb, now, practice);
+    let milk = next_milk(lamb, now, settings);
     let hold = hold_milk(lamb).is_some();
-    let weigh = weigh::for_feeds(lamb, now, practice).is_some();
+    let weigh = weigh::for_feeds(lamb, now, settings).is_some();
     let one_tap = !hold && !weigh;
     Some(Duty {
         task: Task::Lamb(lamb.id, LambTask::Feed { volume: volume.filter(|_| !hold), hold, weigh }),
@@ -64,58 +64,63 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         late: due + LATE_AFTER,
         danger: None,
         vet: None,
-        discharge: if one_tap { discharge(lamb, now, volume, milk, last.way) } else { Discharge::Open },
+        completion: if one_tap { completion(lamb, now, volume, milk, last.way) } else { Completion::Open },
         put_off: None,
     })
 }
 
 /// The next whole feed: in the first day from the colostrum wanted, later from the bottle table.
-fn plan(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Plan> {
+fn plan(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Plan> {
     if lamb.least_age(now) < DAY {
-        let Some(want) = want(lamb, practice) else { return Some(Plan { volume: None, whole: None }) };
-        let next = first_day(lamb, &want, lamb.given_first_day(now), lamb.least_age(now))?;
-        return Some(Plan { volume: Some(next.volume), whole: Some(want.next_feed) });
+        let Some(target) = target(lamb, settings) else { return Some(Plan { volume: None, whole: None }) };
+        let next = first_day(lamb, &target, lamb.given_first_day(now), lamb.least_age(now))?;
+        return Some(Plan { volume: Some(next.volume), whole: Some(target.next_feed) });
     }
-    let day = table(lamb, lamb.age(now), now, practice)?;
+    let day = table(lamb, lamb.age(now), now, settings)?;
     Some(Plan { volume: Some(day.per_feed), whole: Some(whole(&day)) })
 }
 
 /// When the next feed is due, by the hours that held when the last was given: no turn of a day makes it later.
-fn due(lamb: &Lamb, last: &Feed, now: Moment, practice: &Practice) -> Option<Moment> {
-    let (wait, whole) = hours(lamb, last, now, practice)?;
+fn due(lamb: &Lamb, last: &Feed, now: Moment, settings: &FarmSettings) -> Option<Moment> {
+    let (wait, whole) = hours(lamb, last, now, settings)?;
     Some(last.at + scaled(wait, meal(lamb, whole).1))
 }
 
 /// How long after this feed, if it is a whole one, the next is due, and what a whole one is.
-fn hours(lamb: &Lamb, last: &Feed, now: Moment, practice: &Practice) -> Option<(TimeDelta, Option<Volume>)> {
+fn hours(
+    lamb: &Lamb,
+    last: &Feed,
+    now: Moment,
+    settings: &FarmSettings,
+) -> Option<(TimeDelta, Option<Volume>)> {
     if lamb.least_age(last.at) < DAY {
-        let Some(want) = want(lamb, practice) else { return Some((WITHOUT_WEIGHT, None)) };
+        let Some(target) = target(lamb, settings) else { return Some((WITHOUT_WEIGHT, None)) };
         let given = lamb.given_first_day(last.at);
-        if let Some(next) = first_day(lamb, &want, given, lamb.least_age(last.at)) {
-            return Some(((lamb.born + next.due_age).since(last.at), Some(want.next_feed)));
+        if let Some(next) = first_day(lamb, &target, given, lamb.least_age(last.at)) {
+            return Some(((lamb.born + next.due_age).since(last.at), Some(target.next_feed)));
         }
     }
-    let day = table(lamb, lamb.age(last.at).max(DAY), now, practice)?;
+    let day = table(lamb, lamb.age(last.at).max(DAY), now, settings)?;
     Some((TimeDelta::minutes(24 * 60 / i64::from(day.feeds.max(1))), Some(whole(&day))))
 }
 
 /// What its first day still wants after its last feed, if it wants more.
-fn first_day(lamb: &Lamb, want: &Want, given: Volume, age: TimeDelta) -> Option<feeds::Next> {
-    feeds::next(want, given, Some(lamb.feeds.last()?.at.since(lamb.born)), age)
+fn first_day(lamb: &Lamb, target: &ColostrumTarget, given: Volume, age: TimeDelta) -> Option<feeds::Next> {
+    feeds::next(target, given, Some(lamb.feeds.last()?.at.since(lamb.born)), age)
 }
 
 /// The row of the farm's table for that age, by the last weight.
-fn table(lamb: &Lamb, age: TimeDelta, now: Moment, practice: &Practice) -> Option<bottle::Day> {
+fn table(lamb: &Lamb, age: TimeDelta, now: Moment, settings: &FarmSettings) -> Option<bottle::Day> {
     let weight = lamb.last_weight(now).map(|weight| weight.mass);
-    bottle::day(age, weight, practice.bottle_table).ok()
+    bottle::day(age, weight, settings.bottle_table).ok()
 }
 
 /// Returns the least that is one whole feed of this lamb at that time, if its weight lets it be known.
-pub(super) fn one_feed(lamb: &Lamb, at: Moment, practice: &Practice) -> Option<Volume> {
+pub(super) fn one_feed(lamb: &Lamb, at: Moment, settings: &FarmSettings) -> Option<Volume> {
     if lamb.least_age(at) < DAY {
-        return Some(want(lamb, practice)?.next_feed);
+        return Some(target(lamb, settings)?.next_feed);
     }
-    Some(whole(&table(lamb, lamb.age(at), at, practice)?))
+    Some(whole(&table(lamb, lamb.age(at), at, settings)?))
 }
 
 /// The least that is a whole feed: the least of the printed row, or what a cap leaves of it.
@@ -150,13 +155,13 @@ fn let_through(lamb: &Lamb, volume: Volume, at: Moment) -> Option<Volume> {
 }
 
 /// A tube is never one tap away: its safety list is read first. Nor is a feed that would not be let through.
-fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: Way) -> Discharge {
+fn completion(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: Way) -> Completion {
     let guarded = |volume: &Volume| may_be_fed(lamb, None, *volume, now).is_ok();
     match (volume.filter(guarded), way) {
         (Some(volume), Way::Bottle) => {
-            Discharge::Note(Event::Fed { lamb: lamb.id, volume, milk, way: Way::Bottle })
+            Completion::Note(Event::Fed { lamb: lamb.id, volume, milk, way: Way::Bottle })
         }
-        (Some(_), Way::Tube) | (None, Way::Bottle | Way::Tube) => Discharge::Open,
+        (Some(_), Way::Tube) | (None, Way::Bottle | Way::Tube) => Completion::Open,
     }
 }
 
@@ -165,11 +170,11 @@ fn discharge(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way: 
 /// In the first day it is colostrum: its dam's, or another ewe's where the dam is not known. After that colostrum
 /// gives way to milk replacer, unless milk was given already; where the farm's table still says colostrum, it stays.
 #[must_use]
-pub fn next_milk(lamb: &Lamb, now: Moment, practice: &Practice) -> Milk {
+pub fn next_milk(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Milk {
     let last = lamb.feeds.last().map(|feed| feed.milk);
     let age = lamb.age(now);
     let colostrum = lamb.least_age(now) < DAY
-        || bottle::day(age, None, practice.bottle_table).is_ok_and(|day| day.colostrum);
+        || bottle::day(age, None, settings.bottle_table).is_ok_and(|day| day.colostrum);
     match (last, colostrum) {
         (Some(last), true) => last,
         (None, true) if lamb.dam.is_some() => Milk::DamColostrum,

@@ -2,27 +2,28 @@
 //!
 //! It does not end with the window: a lamb of a day that has had nothing is a matter for a hand or a vet.
 
-use super::{Discharge, Duty, FIRST_TWO_DAYS, LambTask, at_ages, hold_milk, looked_at_since, minutes};
+use super::{Completion, Duty, FIRST_TWO_DAYS, LambTask, at_ages, hold_milk, looked_at_since, minutes};
 use crate::book::Event;
 use crate::flock::Lamb;
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta};
 
 /// A look at its warmth says something for so long (ours).
 const READ_BEFORE: TimeDelta = TimeDelta::hours(1);
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     if lamb.first_milk().is_some() || lamb.least_age(now) > FIRST_TWO_DAYS {
         return None;
     }
-    let limits = practice.limits;
+    let limits = settings.limits;
     let last_call = lamb.age(now) >= minutes(limits.last_call_minutes);
     // Who is too cold or cannot swallow is not put to the ewe with one tap.
     let hold = hold_milk(lamb).is_some();
     // Who is late and was not seen to nurse may be cold: a thermometer, or a finger in the mouth, comes before milk.
     let late = lamb.age(now) >= minutes(limits.red_minutes);
     let check = !hold && late && !looked_at_since(lamb, now - READ_BEFORE);
-    let suck = if hold || check { Discharge::Open } else { Discharge::Note(Event::Sucked { lamb: lamb.id }) };
+    let suck =
+        if hold || check { Completion::Open } else { Completion::Note(Event::Sucked { lamb: lamb.id }) };
     let task = LambTask::FirstMilk { last_call, hold, check };
     Some(at_ages(lamb, task, minutes(limits.help_minutes), minutes(limits.red_minutes), suck))
 }

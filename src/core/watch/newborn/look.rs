@@ -1,6 +1,6 @@
 //! A lamb that the vet was called for is looked at again, when the call asks for it.
 
-use super::{Discharge, Duty, LambTask, at_once, holds};
+use super::{Completion, Duty, LambTask, at_once, holds};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::units::{Moment, TimeDelta};
@@ -23,7 +23,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
         return None;
     }
     let called = vet::called(&lamb.vet, last.at - CALLED_FOR, looked)?;
-    let looked_at = Discharge::Note(Event::LookedAt { animal: Animal::Lamb(lamb.id) });
+    let looked_at = Completion::Note(Event::LookedAt { animal: Animal::Lamb(lamb.id) });
     let wait = called.look_again.since(called.at);
     let mut duty = at_once(lamb, LambTask::Look, called.at, wait + vet::LOOK_LATE, looked_at);
     duty.due = called.look_again;

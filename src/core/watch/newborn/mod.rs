@@ -22,28 +22,28 @@ pub use hold::{Hold, hold_milk, holds};
 pub use warmth::{ColdSpell, cold_spell};
 pub use weaning::may_be_weaned;
 
-use super::{Discharge, Duty, LambTask, Task};
+use super::{Completion, Duty, LambTask, Task};
 use crate::flock::Lamb;
-use crate::practice::Practice;
-use crate::reckon::colostrum::{self, Want};
+use crate::reckon::colostrum::{self, ColostrumTarget};
+use crate::settings::FarmSettings;
 use crate::units::{Mass, Moment, TimeDelta};
 
 /// Returns the duties for one living lamb.
-pub(super) fn duties(lamb: &Lamb, now: Moment, practice: &Practice) -> Vec<Duty> {
+pub(super) fn duties(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
     [
         danger::duty(lamb, now),
         temperature::vet(lamb, now),
         temperature::again(lamb, now),
         look::duty(lamb, now),
-        belly::duty(lamb, now, practice),
-        first_milk::duty(lamb, now, practice),
-        feed::duty(lamb, now, practice),
-        day_total::duty(lamb, now, practice),
-        get_up::duty(lamb, now, practice),
-        navel::duty(lamb, now, practice),
+        belly::duty(lamb, now, settings),
+        first_milk::duty(lamb, now, settings),
+        feed::duty(lamb, now, settings),
+        day_total::duty(lamb, now, settings),
+        get_up::duty(lamb, now, settings),
+        navel::duty(lamb, now, settings),
         vigor::duty(lamb, now),
-        weigh::duty(lamb, now, practice),
-        weaning::duty(lamb, now, practice),
+        weigh::duty(lamb, now, settings),
+        weaning::duty(lamb, now, settings),
     ]
     .into_iter()
     .flatten()
@@ -60,7 +60,7 @@ fn looked_at_since(lamb: &Lamb, since: Moment) -> bool {
 }
 
 /// A duty of this lamb, its instants given as ages.
-fn at_ages(lamb: &Lamb, task: LambTask, due: TimeDelta, late: TimeDelta, discharge: Discharge) -> Duty {
+fn at_ages(lamb: &Lamb, task: LambTask, due: TimeDelta, late: TimeDelta, completion: Completion) -> Duty {
     Duty {
         task: Task::Lamb(lamb.id, task),
         since: lamb.born,
@@ -69,13 +69,13 @@ fn at_ages(lamb: &Lamb, task: LambTask, due: TimeDelta, late: TimeDelta, dischar
         late: lamb.born + late,
         danger: None,
         vet: None,
-        discharge,
+        completion,
         put_off: None,
     }
 }
 
 /// A duty of this lamb, counted from an instant at which it is due at once.
-fn at_once(lamb: &Lamb, task: LambTask, from: Moment, late: TimeDelta, discharge: Discharge) -> Duty {
+fn at_once(lamb: &Lamb, task: LambTask, from: Moment, late: TimeDelta, completion: Completion) -> Duty {
     Duty {
         task: Task::Lamb(lamb.id, task),
         since: from,
@@ -84,7 +84,7 @@ fn at_once(lamb: &Lamb, task: LambTask, from: Moment, late: TimeDelta, discharge
         late: from + late,
         danger: None,
         vet: None,
-        discharge,
+        completion,
         put_off: None,
     }
 }
@@ -94,7 +94,7 @@ fn minutes(minutes: u16) -> TimeDelta {
 }
 
 /// What the lamb wants in its first day, by its birth weight; nothing while that is not known.
-pub(super) fn want(lamb: &Lamb, practice: &Practice) -> Option<Want> {
+pub(super) fn target(lamb: &Lamb, settings: &FarmSettings) -> Option<ColostrumTarget> {
     let weight: Mass = lamb.birth_weight()?;
-    colostrum::want(weight, practice.day_rule, practice.housing).ok()
+    colostrum::target(weight, settings.day_rule, settings.housing).ok()
 }

@@ -1,9 +1,9 @@
 //! The navel: dipped at birth, and again some hours after the first dip.
 
-use super::{Discharge, Duty, LambTask, at_ages, minutes};
+use super::{Completion, Duty, LambTask, at_ages, minutes};
 use crate::book::Event;
 use crate::flock::Lamb;
-use crate::practice::Practice;
+use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta};
 
 /// The first dip is late after half an hour, the second two hours after its time (ours).
@@ -12,12 +12,12 @@ const AGAIN_LATE: TimeDelta = TimeDelta::hours(2);
 /// A navel this old has dried: no more dipping is asked for (ours).
 const DRY: TimeDelta = TimeDelta::hours(24);
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     if lamb.age(now) > DRY {
         return None;
     }
-    let dip = Discharge::Note(Event::NavelDipped { lamb: lamb.id });
-    let again = minutes(practice.limits.navel_again_minutes);
+    let dip = Completion::Note(Event::NavelDipped { lamb: lamb.id });
+    let again = minutes(settings.limits.navel_again_minutes);
     match lamb.navel.as_slice() {
         [] => Some(at_ages(lamb, LambTask::DipNavel, TimeDelta::zero(), FIRST_LATE, dip)),
         [first] => {

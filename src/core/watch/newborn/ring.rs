@@ -4,11 +4,11 @@
 //!
 //! Two rings are one duty: what is open first, what came too late when nothing else is.
 
-use super::{Discharge, Duty, LambTask, Task};
+use super::{Completion, Duty, LambTask, Task};
 use crate::book::{Animal, Event, Ring, Sex};
 use crate::flock::Lamb;
-use crate::practice::Rings;
 use crate::reckon::marking::{RINGS_FROM, RingState, Window, ring, ring_state};
+use crate::settings::Rings;
 use crate::units::{Moment, TimeDelta};
 
 /// For so long after the limit a missed ring is told (ours).
@@ -33,11 +33,11 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
     };
     let open = of(false);
     if let Some(first) = open.iter().map(|window| window.before).min() {
-        let discharge = match open.as_slice() {
-            [window] => Discharge::Note(Event::Ringed { lamb: lamb.id, ring: window.ring }),
-            [] | [_, _, ..] => Discharge::Open,
+        let completion = match open.as_slice() {
+            [window] => Completion::Note(Event::Ringed { lamb: lamb.id, ring: window.ring }),
+            [] | [_, _, ..] => Completion::Open,
         };
-        return Some(made(lamb, &open, first, false, discharge));
+        return Some(made(lamb, &open, first, false, completion));
     }
     let past = of(true);
     let last = past.iter().map(|window| window.before).max()?;
@@ -45,11 +45,11 @@ pub(in crate::watch) fn duty(lamb: &Lamb, now: Moment, rings: Rings) -> Option<D
     if age >= last + TOLD || lamb.vet.iter().any(|called| called.at >= limit) {
         return None;
     }
-    let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
+    let call = Completion::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
     Some(made(lamb, &past, last, true, call))
 }
 
-fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, discharge: Discharge) -> Duty {
+fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, completion: Completion) -> Duty {
     let has = |kind: Ring| windows.iter().any(|window| window.ring == kind);
     let task = LambTask::Ring { tail: has(Ring::Tail), castration: has(Ring::Castration), too_late };
     let due = lamb.found.unwrap_or(lamb.born) + RINGS_FROM;
@@ -61,7 +61,7 @@ fn made(lamb: &Lamb, windows: &[Window], before: TimeDelta, too_late: bool, disc
         late: lamb.born + before,
         danger: None,
         vet: None,
-        discharge,
+        completion,
         put_off: None,
     }
 }

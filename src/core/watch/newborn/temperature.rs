@@ -9,7 +9,7 @@
 
 use super::danger::GONE;
 use super::warmth::{ColdSpell, cold_spell};
-use super::{Discharge, Duty, LambTask, at_once, holds};
+use super::{Completion, Duty, LambTask, at_once, holds};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::{Band, band};
@@ -47,7 +47,7 @@ pub(super) fn again(lamb: &Lamb, now: Moment) -> Option<Duty> {
     });
     let (read, wait) =
         [by_table, mouth, after].into_iter().flatten().min_by_key(|(read, wait)| *read + *wait)?;
-    let mut duty = at_once(lamb, LambTask::TakeTemperature, read, wait + LATE_AFTER, Discharge::Open);
+    let mut duty = at_once(lamb, LambTask::TakeTemperature, read, wait + LATE_AFTER, Completion::Open);
     duty.due = read + wait;
     Some(duty)
 }
@@ -67,7 +67,7 @@ pub(super) fn vet(lamb: &Lamb, now: Moment) -> Option<Duty> {
     if tried_since && !is_fever(&answer) || called.as_ref().is_some_and(|called| !called.nobody_reached()) {
         return None;
     }
-    let call = Discharge::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
+    let call = Completion::Note(Event::VetCalled { animal: Animal::Lamb(lamb.id) });
     let mut duty = at_once(lamb, LambTask::CallVet, read, TimeDelta::zero(), call);
     duty.vet = called.filter(Called::nobody_reached);
     Some(duty)

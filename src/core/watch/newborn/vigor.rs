@@ -2,7 +2,7 @@
 //!
 //! A lamb of the worst grade, or of the lowest band of points, is in danger: see there.
 
-use super::{Discharge, Duty, LambTask, at_ages};
+use super::{Completion, Duty, LambTask, at_ages};
 use crate::flock::Lamb;
 use crate::reckon::vigor;
 use crate::units::{Moment, TimeDelta};
@@ -12,5 +12,5 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
         return None;
     }
     let hour = TimeDelta::hours(1);
-    Some(at_ages(lamb, LambTask::ScoreVigor, TimeDelta::minutes(5), hour, Discharge::Open))
+    Some(at_ages(lamb, LambTask::ScoreVigor, TimeDelta::minutes(5), hour, Completion::Open))
 }

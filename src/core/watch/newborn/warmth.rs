@@ -9,12 +9,12 @@
 //! A reading is acted on for two hours, a try of head and swallow only with its reading: a lamb changes in minutes.
 //! Without a record "up to 5 h" is asked again at every reading that begins a spell of cold.
 
-use crate::arrange::Arrange;
 use crate::book::GlucoseBy;
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::warm_enough_to_feed;
 use crate::reckon::illness::by_hand::{self, ByHand};
 use crate::reckon::warming;
+use crate::sort_small::SortSmall;
 use crate::units::{Moment, Temperature, TimeDelta};
 
 /// Looks asked for after a spell has ended (ours).
@@ -115,7 +115,7 @@ pub fn cold_spell(lamb: &Lamb) -> Option<ColdSpell> {
     });
     let mut looks: Vec<(Moment, Look)> = read.chain(felt).collect();
     // Of two at one instant a thermometer is told first, so that a cold mouth beside it still counts.
-    looks.arrange_by_key(|(at, _)| *at);
+    looks.sort_small_by_key(|(at, _)| *at);
     let mut spell: Option<ColdSpell> = None;
     for (at, look) in looks {
         match (look, &mut spell) {

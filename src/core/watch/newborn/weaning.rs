@@ -5,11 +5,11 @@
 //! Weaning is asked about at the rule's earliest age, and a day after each look (a weight, a day's solids); what is
 //! not known is never met. The last note of a day's solids stands.
 
-use super::{Discharge, Duty, LambTask, Task};
+use super::{Completion, Duty, LambTask, Task};
 use crate::book::Event;
 use crate::flock::Lamb;
-use crate::practice::{Practice, WeaningRule};
 use crate::reckon::weaning::{self, Answer, EARLIEST, FIVE_WEEKS, Verdict};
+use crate::settings::{FarmSettings, WeaningRule};
 use crate::units::{Mass, Moment, OutOfBounds, TimeDelta};
 
 /// It comes into sight a day before its time, and after a look it is asked about again a day later (ours).
@@ -51,8 +51,8 @@ const fn earliest(rule: WeaningRule) -> TimeDelta {
     }
 }
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty> {
-    let rule = practice.weaning_rule;
+pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
+    let rule = settings.weaning_rule;
     if !lamb.on_bottle() || lamb.age(now) >= NO_LONGER {
         return None;
     }
@@ -64,7 +64,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         Some(look) => first.max(if ready { look } else { look + A_DAY }),
         None => first,
     };
-    let wean = Discharge::Note(Event::Weaned { lamb: lamb.id });
+    let wean = Completion::Note(Event::Weaned { lamb: lamb.id });
     Some(Duty {
         task: Task::Lamb(lamb.id, LambTask::WeaningCheck { ready }),
         since: lamb.born,
@@ -73,7 +73,7 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, practice: &Practice) -> Option<Duty
         late: due + LATE_AFTER,
         danger: None,
         vet: None,
-        discharge: if ready { wean } else { Discharge::Open },
+        completion: if ready { wean } else { Completion::Open },
         put_off: None,
     })
 }

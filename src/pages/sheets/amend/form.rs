@@ -1,8 +1,8 @@
 //! What of a fact is asked for: each asks and reads in one, so that what can be typed is what is noted.
 
-use yeanling_core::book::{Belly, Cause, Ease, Item, Measure, Milk, Sex, Way};
-use yeanling_core::practice::Limits;
+use yeanling_core::book::{Belly, Cause, Item, LambingEase, Measure, Milk, Sex, Way};
 use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::settings::Limits;
 use yeanling_core::units::{Amount, Condition, Mass, System, Temperature, Volume};
 use yeanling_words::common::number;
 use yeanling_words::{errors, lamb as words, lambing, life, noted, season, stores};
@@ -53,7 +53,7 @@ pub(super) struct Form<'a> {
 impl<'a> Form<'a> {
     /// Returns one that asks nothing yet.
     pub(super) fn new(view: &'a View, fields: &'a Fields) -> Self {
-        let limits = &view.practice().limits;
+        let limits = &view.settings().limits;
         Self { fields, system: view.system(), limits, asks: Blocks::new(), wrong: Vec::new() }
     }
 
@@ -153,7 +153,7 @@ impl<'a> Form<'a> {
         self.ask(|asks| asks.choices(SEX, sexes).add(DEAD, Kind::Toggle(dead)));
     }
 
-    pub(super) fn ease(&mut self, ease: &mut Ease) {
+    pub(super) fn ease(&mut self, ease: &mut LambingEase) {
         self.one_of(EASE, lambing::HELP, &noted::EASES.map(|ease| (ease, noted::ease(ease))), ease);
     }
 
@@ -203,7 +203,7 @@ impl<'a> Form<'a> {
         }
     }
 
-    pub(super) fn withheld(&mut self, meat: &mut Option<u16>, milk: &mut Option<u16>) {
+    pub(super) fn withdrawal(&mut self, meat: &mut Option<u16>, milk: &mut Option<u16>) {
         let fields = self.fields;
         let field = |key: &'static str, label: &str, stood: Option<u16>| {
             Field::new(label, FieldKind::Whole, fields.text(key, &typed_days(stood)))

@@ -1,6 +1,8 @@
 //! The forms of care: what the vet said, glucose, a finger in the mouth, the afterbirth, a lamb put right or found.
 
-use yeanling_core::book::{Animal, Awaited, Care, Event, Found, GlucoseBy, Lie, Mouth, Suck, VetSaid};
+use yeanling_core::book::{
+    Animal, Awaited, Care, Event, Found, GlucoseBy, Mouth, Presentation, Suck, VetSaid,
+};
 use yeanling_core::units::Moment;
 
 /// What version 1 writes of care.
@@ -48,7 +50,7 @@ pub(super) fn facts() -> Vec<Event> {
         Care::PutRight { ewe },
         Care::FoundBorn { lamb },
     ];
-    let dead = Event::HandChecked { ewe, found: Found::Lamb(Lie::Dead) };
+    let dead = Event::HandChecked { ewe, found: Found::Lamb(Presentation::Dead) };
     care.into_iter().map(Event::Care).chain([dead]).collect()
 }
 

@@ -10,8 +10,8 @@ use proptest::prelude::*;
 use proptest::sample::Index;
 use serde_json::Value;
 use yeanling_core::book::{self, Animal, Book, BookFile, Entry, FileError};
-use yeanling_core::figures::{ahead, outlooks, put_to_ram, seasons, year};
 use yeanling_core::flock::{Flock, fold};
+use yeanling_core::seasons::{lambing_forecasts, put_to_ram, season_forecast, seasons, year};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{duties, round};
 
@@ -140,8 +140,8 @@ fn worked_out(flock: &Flock) {
     for now in
         [at(0), Moment::from_unix_milliseconds(i64::MIN, 0), Moment::from_unix_milliseconds(i64::MAX, 0)]
     {
-        let _ = round(&duties(flock, now, &flock.practice), now);
-        let _ = ahead(flock, &outlooks(flock, now), now);
+        let _ = round(&duties(flock, now, &flock.settings), now);
+        let _ = season_forecast(flock, &lambing_forecasts(flock, now), now);
         for season in seasons(flock) {
             let put = put_to_ram(flock, &season);
             let _ = year(flock, &season, put, now);
@@ -298,7 +298,7 @@ fn records_joined_in_one_long_chain_are_one() {
         let (first, last) = if up { (1, most) } else { (most - 1, 0) };
         let animal = |number| Animal::Ewe(noting(number, "\"x\"").id.as_ewe());
         let flock = fold(&joined);
-        assert_eq!(flock.one(animal(first)), animal(last));
+        assert_eq!(flock.canonical(animal(first)), animal(last));
         let beside = chain(&|number| {
             format!("{{\"lamb-born\":{{\"beside\":\"{}\",\"alive\":true}}}}", id(next(number)))
         });

@@ -2,7 +2,7 @@
 
 use statrs::distribution::{Beta, ContinuousCDF};
 use yeanling_core::reckon::season::conception::{Fate, PRIOR, Whose, Witness, learned};
-use yeanling_core::reckon::season::ewe::{Evidence, outlook};
+use yeanling_core::reckon::season::ewe::{Evidence, lambing_forecast};
 use yeanling_core::reckon::season::forecast::forecast;
 use yeanling_core::reckon::season::gestation::lambed_by;
 use yeanling_core::reckon::season::litters::Litters;
@@ -64,8 +64,8 @@ fn of_40_put_to_the_ram_so_many_will_likely_lamb() {
             scan: None,
             signs: Vec::new(),
         };
-        let outlook = outlook(&evidence, at("2027-01-01")).expect("an outlook");
-        forecast(&[outlook.curve(40, Litters::default()).expect("ewes")]).expect("ewes").births
+        let lambing_forecast = lambing_forecast(&evidence, at("2027-01-01")).expect("an outlook");
+        forecast(&[lambing_forecast.curve(40, Litters::default()).expect("ewes")]).expect("ewes").births
     };
     let three = likely(&[], 3);
     assert_eq!((three.low, three.high), (37, 40));

@@ -1,6 +1,8 @@
 //! When one ewe will lamb.
 
-use yeanling_core::reckon::season::ewe::{Evidence, Ground, NoOutlook, Outlook, Scan, outlook, steps};
+use yeanling_core::reckon::season::ewe::{
+    Evidence, Ground, LambingForecast, NoForecast, Scan, lambing_forecast, steps,
+};
 use yeanling_core::reckon::season::forecast::{Group, curve};
 use yeanling_core::reckon::season::gestation::lambed_by;
 use yeanling_core::reckon::season::litters::Litters;
@@ -31,58 +33,62 @@ fn marked(marks: &[&str]) -> Evidence {
 }
 
 #[track_caller]
-fn of(evidence: &Evidence, now: NaiveDateTime) -> Outlook {
-    outlook(evidence, now).expect("an outlook")
+fn of(evidence: &Evidence, now: NaiveDateTime) -> LambingForecast {
+    lambing_forecast(evidence, now).expect("an outlook")
 }
 
 #[test]
 fn one_of_whom_nothing_is_known_lambs_as_her_group() {
     // Source: ours, the group's F(t; a, b) of each cycle.
-    let outlook = of(&plain(), at("2027-01-01", 0));
+    let lambing_forecast = of(&plain(), at("2027-01-01", 0));
     let group =
         curve(&Group { gestation: gestation(147.0, 2.2), ..group(1, "2026-10-01", 34) }).expect("a ewe");
-    near(outlook.in_lamb, 1.0 - 0.25 * 0.25, 1e-9);
-    for (night, chance) in outlook.nights.iter().enumerate() {
-        let date = outlook.today + days(i64::try_from(night).expect("few"));
+    near(lambing_forecast.in_lamb, 1.0 - 0.25 * 0.25, 1e-9);
+    for (night, chance) in lambing_forecast.nights.iter().enumerate() {
+        let date = lambing_forecast.today + days(i64::try_from(night).expect("few"));
         near(*chance, group.on(date), 1e-9);
     }
-    assert_eq!(outlook.grounds, [Ground::Group { ram_in: date("2026-10-01"), ram_out: date("2026-11-03") }]);
+    assert_eq!(
+        lambing_forecast.grounds,
+        [Ground::Group { ram_in: date("2026-10-01"), ram_out: date("2026-11-03") }]
+    );
 }
 
 #[test]
 fn not_lambed_yet_leaves_the_past_without_weight() {
     // Source: ours, (F(t+1) − F(t)) / (1 − F(t)).
     let now = at("2027-03-08", 0);
-    let outlook = of(&plain(), now);
-    assert_eq!(outlook.today, date("2027-03-08"));
+    let lambing_forecast = of(&plain(), now);
+    assert_eq!(lambing_forecast.today, date("2027-03-08"));
     let f = |day: f64| {
         0.75 * lambed_by(day, 0.0, 17.0, gestation(147.0, 2.2))
             + 0.1875 * lambed_by(day, 17.0, 34.0, gestation(147.0, 2.2))
     };
     let left = 1.0 - f(158.0);
-    near(outlook.within_24h, (f(159.0) - f(158.0)) / left, 1e-12);
-    near(outlook.within_12h, (f(158.5) - f(158.0)) / left, 1e-12);
-    near(outlook.in_lamb, (0.9375 - f(158.0)) / left, 1e-12);
-    near(outlook.nights.iter().sum(), outlook.in_lamb, 1e-12);
-    assert!(outlook.first >= now.date());
+    near(lambing_forecast.within_24h, (f(159.0) - f(158.0)) / left, 1e-12);
+    near(lambing_forecast.within_12h, (f(158.5) - f(158.0)) / left, 1e-12);
+    near(lambing_forecast.in_lamb, (0.9375 - f(158.0)) / left, 1e-12);
+    near(lambing_forecast.nights.iter().sum(), lambing_forecast.in_lamb, 1e-12);
+    assert!(lambing_forecast.first >= now.date());
 }
 
 #[test]
 fn a_mark_is_right_nine_times_in_ten() {
     // Source: ours.
-    let outlook = of(&marked(&["2026-10-10"]), at("2027-01-01", 0));
+    let lambing_forecast = of(&marked(&["2026-10-10"]), at("2027-01-01", 0));
     let near_it: f64 = (0..11)
         .map(|day| {
-            let night = (date("2027-02-28") + days(day)).signed_duration_since(outlook.today).num_days();
-            outlook.nights[usize::try_from(night).expect("ahead")]
+            let night =
+                (date("2027-02-28") + days(day)).signed_duration_since(lambing_forecast.today).num_days();
+            lambing_forecast.nights[usize::try_from(night).expect("ahead")]
         })
         .sum();
     assert!((0.9..0.97).contains(&near_it), "{near_it}");
-    assert_eq!(outlook.likely, date("2027-03-06"));
-    assert_eq!(outlook.grounds[0], Ground::Mark { on: date("2026-10-10") });
+    assert_eq!(lambing_forecast.likely, date("2027-03-06"));
+    assert_eq!(lambing_forecast.grounds[0], Ground::Mark { on: date("2026-10-10") });
     let plain = of(&plain(), at("2027-01-01", 0));
     assert!(
-        outlook.nights.iter().copied().fold(0.0, f64::max)
+        lambing_forecast.nights.iter().copied().fold(0.0, f64::max)
             > 3.0 * plain.nights.iter().copied().fold(0.0, f64::max)
     );
 }
@@ -90,10 +96,10 @@ fn a_mark_is_right_nine_times_in_ten() {
 #[test]
 fn of_two_marks_the_last_stands_first() {
     // Source: ours; one marked again did not hold before.
-    let outlook = of(&marked(&["2026-10-03", "2026-10-20"]), at("2027-01-01", 0));
-    assert_eq!(outlook.likely, date("2027-03-16"));
+    let lambing_forecast = of(&marked(&["2026-10-03", "2026-10-20"]), at("2027-01-01", 0));
+    assert_eq!(lambing_forecast.likely, date("2027-03-16"));
     assert_eq!(
-        outlook,
+        lambing_forecast,
         of(
             &Evidence { marks: vec![date("2026-10-20"), date("2026-10-03"), date("2026-10-20")], ..plain() },
             at("2027-01-01", 0)
@@ -108,10 +114,18 @@ fn the_ribbon_of_a_marked_ewe_is_about_the_days_to_watch() {
         scan: Some(Scan { on: date("2026-12-10"), lambs: Some(2), age_days: Some(61) }),
         ..marked(&["2026-10-10"])
     };
-    let outlook = of(&sure, at("2027-01-01", 0));
-    assert!((date("2027-02-28")..=date("2027-03-02")).contains(&outlook.first), "{}", outlook.first);
-    assert_eq!(outlook.likely, date("2027-03-06"));
-    assert!((date("2027-03-10")..=date("2027-03-13")).contains(&outlook.last), "{}", outlook.last);
+    let lambing_forecast = of(&sure, at("2027-01-01", 0));
+    assert!(
+        (date("2027-02-28")..=date("2027-03-02")).contains(&lambing_forecast.first),
+        "{}",
+        lambing_forecast.first
+    );
+    assert_eq!(lambing_forecast.likely, date("2027-03-06"));
+    assert!(
+        (date("2027-03-10")..=date("2027-03-13")).contains(&lambing_forecast.last),
+        "{}",
+        lambing_forecast.last
+    );
 }
 
 #[test]
@@ -131,15 +145,15 @@ fn a_scan_that_cannot_be_is_told() {
     // Source: ours, 30 d after ram in; "scanned 4 at day 20".
     let of = |on: &str, lambs, age_days| {
         let scan = Some(Scan { on: date(on), lambs, age_days });
-        outlook(&Evidence { scan, ..plain() }, at("2027-01-01", 0)).map(|_| ())
+        lambing_forecast(&Evidence { scan, ..plain() }, at("2027-01-01", 0)).map(|_| ())
     };
-    assert_eq!(of("2026-10-21", Some(4), None), Err(NoOutlook::ScanTooEarly { day: 20 }));
-    assert_eq!(of("2026-12-20", Some(0), None), Err(NoOutlook::ScannedEmpty { on: date("2026-12-20") }));
-    assert!(matches!(of("2026-12-20", Some(8), None), Err(NoOutlook::Refused(_))));
-    assert!(matches!(of("2026-12-20", Some(2), Some(200)), Err(NoOutlook::Refused(_))));
+    assert_eq!(of("2026-10-21", Some(4), None), Err(NoForecast::ScanTooEarly { day: 20 }));
+    assert_eq!(of("2026-12-20", Some(0), None), Err(NoForecast::ScannedEmpty { on: date("2026-12-20") }));
+    assert!(matches!(of("2026-12-20", Some(8), None), Err(NoForecast::Refused(_))));
+    assert!(matches!(of("2026-12-20", Some(2), Some(200)), Err(NoForecast::Refused(_))));
     let age_days = 120;
     let on = date("2026-12-20");
-    assert_eq!(of("2026-12-20", Some(2), Some(age_days)), Err(NoOutlook::ScanDoesNotFit { on, age_days }));
+    assert_eq!(of("2026-12-20", Some(2), Some(age_days)), Err(NoForecast::ScanDoesNotFit { on, age_days }));
     assert_eq!(of("2026-12-20", Some(4), None), Ok(()));
 }
 
@@ -147,14 +161,17 @@ fn a_scan_that_cannot_be_is_told() {
 fn a_mark_without_a_ram_is_told() {
     // Source: ours.
     for mark in ["2026-09-30", "2026-11-05"] {
-        let told = outlook(&marked(&[mark]), at("2027-01-01", 0)).expect_err("no ram");
-        assert!(matches!(told, NoOutlook::MarkWithoutRam { mark: given, .. } if given == date(mark)));
+        let told = lambing_forecast(&marked(&[mark]), at("2027-01-01", 0)).expect_err("no ram");
+        assert!(matches!(told, NoForecast::MarkWithoutRam { mark: given, .. } if given == date(mark)));
     }
-    assert!(outlook(&marked(&["2026-11-04"]), at("2027-01-01", 0)).is_ok(), "seen the morning after");
+    assert!(
+        lambing_forecast(&marked(&["2026-11-04"]), at("2027-01-01", 0)).is_ok(),
+        "seen the morning after"
+    );
     let last_day = of(&marked(&["2026-11-03"]), at("2027-01-01", 0));
     assert_eq!(of(&marked(&["2026-11-04"]), at("2027-01-01", 0)).nights, last_day.nights);
     let none = Evidence { look_days: 0, ..plain() };
-    assert!(matches!(outlook(&none, at("2027-01-01", 0)), Err(NoOutlook::Refused(_))));
+    assert!(matches!(lambing_forecast(&none, at("2027-01-01", 0)), Err(NoForecast::Refused(_))));
 }
 
 #[test]
@@ -202,23 +219,24 @@ fn crayons_looked_at_once_a_week_leave_a_week_open() {
     let (daily, weekly) =
         (of(&marked(&["2026-10-20"]), at("2027-01-01", 0)), of(&weekly, at("2027-01-01", 0)));
     assert_eq!((daily.likely, weekly.likely), (date("2027-03-16"), date("2027-03-13")));
-    let most = |outlook: &Outlook| outlook.nights.iter().copied().fold(0.0, f64::max);
+    let most =
+        |lambing_forecast: &LambingForecast| lambing_forecast.nights.iter().copied().fold(0.0, f64::max);
     assert!(most(&weekly) < most(&daily));
 }
 
 #[test]
 fn one_whose_days_have_all_passed_is_told() {
     // Source: ours.
-    let told = outlook(&marked(&["2026-10-10"]), at("2027-06-01", 0)).expect_err("passed");
-    assert!(matches!(told, NoOutlook::Passed { last } if last < date("2027-06-01")));
+    let told = lambing_forecast(&marked(&["2026-10-10"]), at("2027-06-01", 0)).expect_err("passed");
+    assert!(matches!(told, NoForecast::Passed { last } if last < date("2027-06-01")));
 }
 
 #[test]
 fn what_is_left_of_a_group_makes_a_forecast() {
     // Source: ours.
-    let outlook = of(&plain(), at("2027-03-08", 0));
-    let curve = outlook.curve(20, Litters::default()).expect("ewes");
+    let lambing_forecast = of(&plain(), at("2027-03-08", 0));
+    let curve = lambing_forecast.curve(20, Litters::default()).expect("ewes");
     assert_eq!((curve.first(), curve.ewes()), (date("2027-03-08"), 20));
-    near(curve.lambs_at_all(), outlook.in_lamb, 1e-12);
-    assert!(outlook.mean_days() > 0.0);
+    near(curve.lambs_at_all(), lambing_forecast.in_lamb, 1e-12);
+    assert!(lambing_forecast.mean_days() > 0.0);
 }

@@ -2,7 +2,7 @@
 
 use statrs::distribution::{Beta, Binomial, Continuous, Discrete, DiscreteCDF};
 use yeanling_core::reckon::season::conception::{Belief, learned};
-use yeanling_core::reckon::season::ewe::{Evidence, outlook};
+use yeanling_core::reckon::season::ewe::{Evidence, lambing_forecast};
 use yeanling_core::reckon::season::forecast::{
     Caution, Counts, Curve, Group, births, births_on, cautions, curve, forecast, lambed, lambs_on,
 };
@@ -217,9 +217,9 @@ fn mixture(ewes: u32, now: &str) -> (Curve, Vec<(f64, Curve)>) {
         let gestation = gestation(147.0, 2.2);
         let evidence =
             Evidence { mating, conception, gestation, marks, look_days: 1, scan: None, signs: Vec::new() };
-        let outlook =
-            outlook(&evidence, date(now).and_hms_opt(0, 0, 0).expect("a time")).expect("an outlook");
-        outlook.curve(ewes, Litters::default()).expect("ewes")
+        let lambing_forecast =
+            lambing_forecast(&evidence, date(now).and_hms_opt(0, 0, 0).expect("a time")).expect("an outlook");
+        lambing_forecast.curve(ewes, Litters::default()).expect("ewes")
     };
     let beta = Beta::new(36.0, 12.0).expect("a curve");
     let parts =

@@ -1,13 +1,13 @@
 //! What holds for every season: a later ram never brings a birth forward, more ewes never need fewer pens.
 
 use proptest::prelude::*;
-use yeanling_core::practice::PenStay;
 use yeanling_core::reckon::season::bounds::Refused;
-use yeanling_core::reckon::season::ewe::{Evidence, outlook};
+use yeanling_core::reckon::season::ewe::{Evidence, lambing_forecast};
 use yeanling_core::reckon::season::forecast::{Curve, Group, curve, forecast, lambed, lambs_on};
 use yeanling_core::reckon::season::gestation::{BreedType, expected};
 use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::reckon::season::pens::wanted;
+use yeanling_core::settings::PenStay;
 use yeanling_core::terms::Sign;
 use yeanling_core::units::{NaiveTime, TimeDelta};
 
@@ -94,16 +94,16 @@ proptest! {
             scan: None,
             signs: sign.map(|sign| (Sign::ALL[sign], now - TimeDelta::hours(ago))).into_iter().collect(),
         };
-        if let Ok(outlook) = outlook(&evidence, now) {
-            prop_assert_eq!(outlook.today, now.date());
-            prop_assert!(outlook.first >= now.date() && outlook.first <= outlook.likely && outlook.likely <= outlook.last);
-            let sum: f64 = outlook.nights.iter().sum();
-            prop_assert!((sum - outlook.in_lamb).abs() < 1e-9 && sum <= 1.0 + 1e-9);
-            prop_assert!(outlook.nights.iter().all(|night| *night >= 0.0));
-            prop_assert!(outlook.within_12h <= outlook.within_24h && outlook.within_24h <= outlook.in_lamb + 1e-12);
-            prop_assert!(outlook.within_24h <= outlook.nights[0] + outlook.nights[1] + 1e-12);
+        if let Ok(lambing_forecast) = lambing_forecast(&evidence, now) {
+            prop_assert_eq!(lambing_forecast.today, now.date());
+            prop_assert!(lambing_forecast.first >= now.date() && lambing_forecast.first <= lambing_forecast.likely && lambing_forecast.likely <= lambing_forecast.last);
+            let sum: f64 = lambing_forecast.nights.iter().sum();
+            prop_assert!((sum - lambing_forecast.in_lamb).abs() < 1e-9 && sum <= 1.0 + 1e-9);
+            prop_assert!(lambing_forecast.nights.iter().all(|night| *night >= 0.0));
+            prop_assert!(lambing_forecast.within_12h <= lambing_forecast.within_24h && lambing_forecast.within_24h <= lambing_forecast.in_lamb + 1e-12);
+            prop_assert!(lambing_forecast.within_24h <= lambing_forecast.nights[0] + lambing_forecast.nights[1] + 1e-12);
             let gone = evidence.mating.window(evidence.gestation).0 > now.date() + days(12);
-            prop_assert!(!gone || outlook.within_24h < 1e-3);
+            prop_assert!(!gone || lambing_forecast.within_24h < 1e-3);
         }
     }
 

@@ -1,10 +1,10 @@
 //! How many bonding pens will be wanted.
 
 use statrs::distribution::{Binomial, DiscreteCDF, Poisson};
-use yeanling_core::practice::PenStay;
 use yeanling_core::reckon::season::forecast::{Curve, curve};
 use yeanling_core::reckon::season::litters::Litters;
 use yeanling_core::reckon::season::pens::{Rule, SURE, wanted};
+use yeanling_core::settings::PenStay;
 
 use super::litters::lamb_births;
 use super::{date, group, near};

@@ -1,8 +1,8 @@
 //! What to have on hand before the first lamb.
 
-use yeanling_core::practice::PowderRule;
 use yeanling_core::reckon::powder as until_weaning;
 use yeanling_core::reckon::season::shopping::{HELPED, KIT, PROLAPSED, Per, Rate, freeze, kit, need, powder};
+use yeanling_core::settings::PowderRule;
 use yeanling_core::terms::{Item, Measure};
 
 use super::near;

@@ -1,6 +1,6 @@
 //! An animal in danger stays first until good news about that very sign.
 
-use yeanling_core::book::{Animal, Care, Event, Found, Illness, LambId, Lie, Part, VetSaid};
+use yeanling_core::book::{Animal, Care, Event, Found, Illness, LambId, Part, Presentation, VetSaid};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::terms::Change;
 use yeanling_core::units::{Moment, TimeDelta};
@@ -74,12 +74,15 @@ pub(in crate::nights) fn labors_danger_ends_by_good_news_alone(scene: &Scene<'_>
 /// A birth, a lamb put right, a clean hand that found all well or none left, a lamb that shows as it should, that the vet
 /// saw her, her death; and a correction, which says that it was never so.
 fn good_news(scene: &Scene<'_>, animal: Animal) -> bool {
-    let of = |ewe: &yeanling_core::book::EweId| scene.flock.one(Animal::Ewe(*ewe)) == animal;
+    let of = |ewe: &yeanling_core::book::EweId| scene.flock.canonical(Animal::Ewe(*ewe)) == animal;
     match scene.event {
         Event::LambBorn { dam: Some(ewe), .. }
         | Event::DamGiven { dam: ewe, .. }
         | Event::Care(Care::PutRight { ewe })
-        | Event::HandChecked { ewe, found: Found::NothingYet | Found::Empty | Found::Lamb(Lie::Normal) }
+        | Event::HandChecked {
+            ewe,
+            found: Found::NothingYet | Found::Empty | Found::Lamb(Presentation::Normal),
+        }
         | Event::PartShowing { ewe, part: Part::ForeFeet | Part::FeetAndNose } => of(ewe),
         Event::Care(Care::VetSaid { animal: of, said: VetSaid::Saw { .. } })
         | Event::Died { animal: of, .. } => *of == animal,
@@ -96,7 +99,7 @@ fn good_news(scene: &Scene<'_>, animal: Animal) -> bool {
             let good = [standing, eating, nothing_out].into_iter().any(|gate| gate.is_good());
             of(ewe) && (good || signs.iter().any(|sign| sign.is_good_news()))
         }
-        Event::Struck { .. } | Event::Restored { .. } | Event::Amended { .. } => true,
+        Event::Deleted { .. } | Event::Restored { .. } | Event::Amended { .. } => true,
         // What is noted of a time before the vet's visit was seen by the vet.
         _ => scene.flock.lines_of(animal).any(|line| {
             let saw = matches!(line.event, Event::Care(Care::VetSaid { said: VetSaid::Saw { .. }, .. }));

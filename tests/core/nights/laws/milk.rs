@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, Duty, LambTask, Task};
+use yeanling_core::watch::{Completion, Duty, LambTask, Task};
 
 use super::{Kept, Law, broken, judges};
 use crate::nights::model;
@@ -39,7 +39,7 @@ pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
                     | LambTask::DayTotal { hold: false, .. }
             )
         );
-        free || matches!(&duty.discharge, Discharge::Note(Event::Fed { .. } | Event::Sucked { .. }))
+        free || matches!(&duty.completion, Completion::Note(Event::Fed { .. } | Event::Sucked { .. }))
     });
     let Some(duty) = milk.next() else { return Ok(()) };
     let seen = model::seen(flock, lamb);
@@ -53,5 +53,5 @@ pub(in crate::nights) fn no_milk_is_one_tap_for_a_lamb_on_hold(
     let why = format!(
         "cold {cold}, no swallow {no_swallow}, failing {failing}, not tried {not_tried}, belly {belly}"
     );
-    broken("no milk is one tap for a lamb on hold", format!("{why}: {:?} {:?}", duty.task, duty.discharge))
+    broken("no milk is one tap for a lamb on hold", format!("{why}: {:?} {:?}", duty.task, duty.completion))
 }

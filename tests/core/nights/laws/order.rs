@@ -22,7 +22,7 @@ pub(in crate::nights) fn two_books_make_the_same_either_way(
     mixed.sort_by_key(|entry| entry.id.as_uuid().as_u128() % 2);
     let mixed: Book = mixed.into_iter().collect();
     let folded = fold(&forth);
-    let say = |flock: &Flock| duties(flock, now, &flock.practice);
+    let say = |flock: &Flock| duties(flock, now, &flock.settings);
     let said = say(&folded);
     if said == say(&fold(&back)) && said == say(&fold(&mixed)) {
         return Ok(folded);

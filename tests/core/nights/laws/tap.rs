@@ -4,7 +4,7 @@ use uuid::Uuid;
 use yeanling_core::book::{Animal, Book, DeviceId, Entry, EntryId, Event};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Discharge, Duty, allow, duties};
+use yeanling_core::watch::{Completion, Duty, duties, validate};
 
 use super::{Kept, Law, Scene, broken, judges};
 
@@ -17,9 +17,9 @@ pub(in crate::nights) fn every_tap_passes_the_gate(
     duties: &[Duty],
 ) -> Kept {
     for duty in duties {
-        let Discharge::Note(event) = &duty.discharge else { continue };
+        let Completion::Note(event) = &duty.completion else { continue };
         judges(Law::Tap);
-        if let Err(refused) = allow(flock, book, event, now, now) {
+        if let Err(refused) = validate(flock, book, event, now, now) {
             return broken("every tap passes the gate", format!("{:?}: {refused}", duty.task));
         }
     }
@@ -32,7 +32,7 @@ pub(in crate::nights) fn what_was_tapped_is_not_asked_again_at_once(scene: &Scen
         return Ok(());
     }
     judges(Law::Once);
-    let asks = |duty: &&Duty| duty.discharge == Discharge::Note(scene.event.clone());
+    let asks = |duty: &&Duty| duty.completion == Completion::Note(scene.event.clone());
     match scene.after.iter().find(asks) {
         Some(duty) => broken(ONCE, format!("{:?} after {:?}", duty.task, scene.event)),
         None => Ok(()),
@@ -47,7 +47,7 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
     said: &[Duty],
 ) -> Kept {
     for duty in said {
-        let Discharge::Note(event) = &duty.discharge else { continue };
+        let Completion::Note(event) = &duty.completion else { continue };
         if again(event) || ahead(flock, duty.subject(), now) {
             continue;
         }
@@ -59,11 +59,11 @@ pub(in crate::nights) fn every_tap_does_what_it_says(
             event: event.clone(),
         };
         let mut then = flock.clone();
-        if !then.learn(&entry) {
+        if !then.apply(&entry) {
             then = yeanling_core::flock::fold(&book.with([entry]).0);
         }
-        let left = duties(&then, now, &then.practice);
-        let asks = |other: &&Duty| other.subject() == duty.subject() && other.discharge == duty.discharge;
+        let left = duties(&then, now, &then.settings);
+        let asks = |other: &&Duty| other.subject() == duty.subject() && other.completion == duty.completion;
         if let Some(left) = left.iter().find(asks) {
             return broken(ONCE, format!("{:?} after {event:?}", left.task));
         }

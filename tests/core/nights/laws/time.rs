@@ -57,7 +57,7 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
             birth >= Some(TimeDelta::hours(if more || runs { 7 * 24 } else { 6 }))
         }
         // What was found wrong took its lateness over from the clock of another lamb, which goes with those days.
-        DutyKind::PutRight | DutyKind::NeckTight => {
+        DutyKind::PutRight | DutyKind::CervixClosed => {
             birth >= Some(TimeDelta::hours(73)) && duty.due.since(duty.since) < TimeDelta::zero()
         }
         // A look at one that is not right, once it is the vet's now.

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Book, Event, LambId, Milk, Way};
 use yeanling_core::flock::Flock;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, LambTask, Task, allow};
+use yeanling_core::watch::{Duty, LambTask, Task, validate};
 
 use super::{Kept, Law, broken, judges};
 
@@ -31,7 +31,7 @@ pub(in crate::nights) fn no_volume_is_over_the_guard(
         }
         // The gate as it stands when the feed comes.
         let event = Event::Fed { lamb, volume, milk: Milk::EweColostrum, way: Way::Bottle };
-        if let Err(refused) = allow(flock, book, &event, comes, comes) {
+        if let Err(refused) = validate(flock, book, &event, comes, comes) {
             return broken(LAW, format!("{:.0} ml is refused: {refused}", volume.as_milliliters()));
         }
     }

@@ -1,7 +1,7 @@
 //! A worse sign never makes an alarm later or milder.
 
 use yeanling_core::book::{
-    Animal, Belly, Care, Event, Found, Illness, LambId, Lie, Mouth, Part, Sign, Suck, VetSaid,
+    Animal, Belly, Care, Event, Found, Illness, LambId, Mouth, Part, Presentation, Sign, Suck, VetSaid,
 };
 use yeanling_core::flock::Flock;
 use yeanling_core::terms::Change;
@@ -31,7 +31,7 @@ pub(in crate::nights) fn a_worse_sign_never_makes_an_alarm_later_or_milder(scene
     let Some(was) = &scene.was else { return Ok(()) };
     for minutes in AHEAD {
         let then = scene.now + TimeDelta::minutes(minutes);
-        let said = |flock: &Flock| duties(flock, then, &flock.practice);
+        let said = |flock: &Flock| duties(flock, then, &flock.settings);
         let (before, after) = (kept(&said(was)), said(scene.flock));
         let after: Vec<Duty> = after.into_iter().filter(|duty| duty.subject() == animal).collect();
         milder(&before, &after, then)?;
@@ -92,8 +92,10 @@ fn sign(scene: &Scene<'_>, last: impl Fn(Animal) -> bool) -> Option<Animal> {
         | Event::PartShowing { ewe, part: Part::OneFoot | Part::Head | Part::HindFeet | Part::Tail } => {
             Some(Animal::Ewe(*ewe))
         }
-        Event::HandChecked { ewe, found: Found::NeckTight } => Some(Animal::Ewe(*ewe)),
-        Event::HandChecked { ewe, found: Found::Lamb(lie) } if *lie != Lie::Normal => Some(Animal::Ewe(*ewe)),
+        Event::HandChecked { ewe, found: Found::CervixClosed } => Some(Animal::Ewe(*ewe)),
+        Event::HandChecked { ewe, found: Found::Lamb(lie) } if *lie != Presentation::Normal => {
+            Some(Animal::Ewe(*ewe))
+        }
         Event::Illness(fact) => ill(fact).filter(|animal| last(*animal)),
         Event::VetCalled { animal } => Some(*animal),
         Event::TemperatureTaken { lamb, .. } if last(Animal::Lamb(*lamb)) => {

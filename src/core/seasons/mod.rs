@@ -1,0 +1,26 @@
+//! The season in numbers, worked out from the flock: nobody notes a season, it is seen in the births.
+
+mod grown;
+mod lambing_forecasts;
+mod matings;
+mod overdue;
+mod rams;
+mod record;
+mod season;
+mod season_forecast;
+mod standing;
+mod this_week;
+mod witnesses;
+mod year;
+
+pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
+pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
+pub use matings::put_to_ram;
+pub use overdue::{Overdue, overdue};
+pub use rams::{Served, served, settled};
+pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
+pub use season::{APART, Season, seasons};
+pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
+pub use standing::standing;
+pub use this_week::{Asked, this_week};
+pub use year::{Alive, Loss, Year, year};

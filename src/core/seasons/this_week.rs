@@ -1,0 +1,103 @@
+//! What the season asks for this week: the dates of the groups that are near and not done yet.
+
+use chrono::{Days, NaiveDate};
+
+use super::group_dates;
+use crate::book::GroupId;
+use crate::flock::{Flock, Group};
+use crate::reckon::season::dates::{Dated, What};
+use crate::sort_small::SortSmall;
+use crate::units::Moment;
+
+/// A date is told from so many days before it (ours).
+const AHEAD: u64 = 3;
+/// And for so many days after it, while it is not done (ours).
+const BEHIND: u64 = 10;
+/// A crayon changed so many days before its date, or later, was changed for it (ours).
+const EARLY: u64 = 4;
+/// A score so near to its date was felt for it (ours).
+const NEAR: u64 = 10;
+/// A step of feed is made when a ewe gets at least this share of it (ours): scoops are not scales.
+const NEARLY: f64 = 0.9;
+
+/// Something the season asks for.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Asked {
+    /// Of which group.
+    pub group: GroupId,
+    /// What, and when.
+    pub dated: Dated,
+}
+
+/// Returns what is asked for about now, the earliest first: from three days before its date to ten after, while it is
+/// not done. Of the steps of extra feed only the latest that has come.
+#[must_use]
+pub fn this_week(flock: &Flock, now: Moment) -> Vec<Asked> {
+    let today = now.local().date();
+    let mut asked: Vec<Asked> = Vec::new();
+    for group in flock.groups.values().filter(|group| group.parted.is_none()) {
+        let dates = group_dates(flock, group);
+        let step = dates.iter().rposition(|one| matches!(one.what, What::Feed { .. }) && one.date <= today);
+        let of_now = dates.iter().enumerate().filter(|(place, one)| {
+            let feed = matches!(one.what, What::Feed { .. });
+            near(one, today) && (!feed || step.is_none_or(|step| *place == step)) && !done(flock, group, one)
+        });
+        asked.extend(of_now.map(|(_, dated)| Asked { group: group.id, dated: *dated }));
+    }
+    asked.sort_small_by_key(|one| one.dated.date);
+    asked
+}
+
+fn near(one: &Dated, today: NaiveDate) -> bool {
+    let (until, from) = match one.what {
+        What::Booster { until, from } => (until, from),
+        // Nothing is done about these: they are told on their day and the day after.
+        What::WatchFrom | What::WatchUntil => (later(one.date, 1), one.date),
+        What::ScoreBeforeRam
+        | What::ScoreAtRam
+        | What::CrayonChange { .. }
+        | What::RamOut
+        | What::ScoreAtMid
+        | What::ScoreLate
+        | What::Feed { .. }
+        | What::FeedUntil => (later(one.date, BEHIND), one.date),
+    };
+    (earlier(from, AHEAD)..=until.max(later(one.date, 1))).contains(&today)
+}
+
+fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
+    let day = |at: Moment| at.local().date();
+    match one.what {
+        What::RamOut => group.rams_in().next().is_none(),
+        What::CrayonChange { .. } => {
+            let from = earlier(one.date, EARLY);
+            group.crayons.iter().any(|(at, _)| day(*at) >= from)
+        }
+        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => {
+            let span = earlier(one.date, NEAR)..=later(one.date, NEAR);
+            let ewes: Vec<_> =
+                group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(|ewe| ewe.lives()).collect();
+            let scored =
+                ewes.iter().filter(|ewe| ewe.scores.iter().any(|score| span.contains(&day(score.at))));
+            scored.count() * 2 > ewes.len()
+        }
+        What::Feed { each } => {
+            let enough = |kilograms: f64| kilograms >= each.as_kilograms() * NEARLY;
+            group.feed().is_some_and(|mass| enough(mass.as_kilograms()))
+        }
+        What::Booster { from, .. } => {
+            let from = earlier(from, EARLY);
+            group.boosters.iter().any(|at| day(*at) >= from)
+        }
+        What::FeedUntil => group.feed().is_none_or(|mass| mass.as_kilograms() <= 0.0),
+        What::WatchFrom | What::WatchUntil => false,
+    }
+}
+
+fn earlier(date: NaiveDate, days: u64) -> NaiveDate {
+    date.checked_sub_days(Days::new(days)).unwrap_or(date)
+}
+
+fn later(date: NaiveDate, days: u64) -> NaiveDate {
+    date.checked_add_days(Days::new(days)).unwrap_or(date)
+}

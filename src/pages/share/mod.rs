@@ -1,0 +1,183 @@
+//! Share & back up: sending the book, importing one, and how it is kept.
+
+mod ewes_in;
+mod incoming;
+mod kept;
+mod send;
+mod spreadsheet;
+mod tables;
+mod take;
+mod twice;
+
+use std::sync::Arc;
+
+use yeanling_core::book::EweId;
+use yeanling_core::spreadsheet::Sheet;
+use yeanling_words::{frame, share as words};
+
+use crate::block::{Aloud, FilePick, Line, LineLook};
+use crate::draft::Draft;
+use crate::page::{Blocks, Page};
+use crate::phone::{FileTrouble, Promised};
+use crate::view::View;
+use crate::{Action, Effect, Heard, Key, Kind, Request, Screen};
+
+pub use incoming::{Ahead, Incoming};
+pub(crate) use spreadsheet::Table;
+
+/// Under which key a book is picked.
+const BOOK: &str = "book-file";
+/// Under which key a table of ewes is picked.
+const EWES: &str = "ewes-file";
+
+/// What only this screen does.
+#[derive(Clone, Debug, PartialEq)]
+pub enum Does {
+    /// The file that was picked in the field of this key is read.
+    Read(Key),
+    /// What was read of a book is left.
+    LeaveBook,
+    /// What was read of a table of ewes is left.
+    LeaveEwes,
+    /// The book that was read is taken in.
+    TakeIn,
+    /// The ewes of the table that was read are added.
+    AddEwes,
+    /// A table of the book is handed to the phone.
+    Give(Table),
+    /// Two records of one tag are of two ewes.
+    Apart(EweId, EweId),
+}
+
+/// What is under way on this screen: it ends when the screen is left.
+#[derive(Clone, Debug, Default, PartialEq)]
+pub(crate) struct UnderWay {
+    /// How the book went out.
+    sent: send::Sent,
+    /// A book on its way in.
+    book: Reading<Read>,
+    /// A table of ewes on its way in.
+    ewes: Reading<Arc<Sheet>>,
+    /// The ewes that came of the last table.
+    came: Vec<EweId>,
+    /// What became of a table of the book.
+    given: spreadsheet::Given,
+    /// The pairs of records that are of two ewes.
+    apart: Vec<(EweId, EweId)>,
+    /// Whether the browser was asked to keep the book for good and said no.
+    said_no: bool,
+}
+
+/// How far reading a file is.
+#[derive(Clone, Debug, Default, PartialEq)]
+enum Reading<T> {
+    /// None is picked.
+    #[default]
+    Nothing,
+    /// It is being read.
+    Going,
+    /// It was read and found whole.
+    Read(T),
+    /// It is none that can be taken in; why, in words.
+    Wrong(String),
+    /// It was taken in; how much came.
+    Done(usize),
+}
+
+/// A book that was read. It is as large as a file may be: the same one is known by its place before it is looked through.
+#[derive(Clone, Debug)]
+struct Read(Arc<Incoming>);
+
+impl PartialEq for Read {
+    fn eq(&self, other: &Self) -> bool {
+        Arc::ptr_eq(&self.0, &other.0) || self.0 == other.0
+    }
+}
+
+/// Returns the screen.
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let mut blocks = Blocks::new()
+        .then(send::blocks(view, draft))
+        .then(take::blocks(view, draft))
+        .then(twice::blocks(view, draft));
+    if !view.sample {
+        blocks = blocks.then(spreadsheet::blocks(draft)).then(ewes_in::blocks(view, draft));
+    }
+    Page::new(words::TITLE)
+        .under(words::SUB)
+        .back(Screen::Farm, frame::FARM)
+        .blocks(blocks.then(kept::blocks(view, draft)))
+}
+
+/// Returns what is asked when the screen opens: for a file that was handed to the app, and how the book is kept.
+pub(crate) fn enter() -> Vec<Effect> {
+    vec![Effect::Phone(Request::ReadHandedIn(BOOK.into())), Effect::Phone(Request::LookAtRoom)]
+}
+
+/// The screen is left.
+pub(crate) fn leave(draft: &mut Draft) {
+    draft.share = UnderWay::default();
+    ewes_in::forget(draft);
+}
+
+/// Does what only this screen knows.
+pub(crate) fn does(does: &Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match does {
+        Does::Read(key) => {
+            if key == EWES {
+                draft.share.ewes = Reading::Going;
+                ewes_in::forget(draft);
+            } else {
+                draft.share.book = Reading::Going;
+            }
+            return vec![Effect::Phone(Request::ReadFile(key.clone()))];
+        }
+        Does::LeaveBook => draft.share.book = Reading::Nothing,
+        Does::LeaveEwes => draft.share.ewes = Reading::Nothing,
+        Does::TakeIn => return take::take_in(draft),
+        Does::AddEwes => return ewes_in::add(view, draft),
+        Does::Give(table) => return spreadsheet::give(*table, view, draft),
+        Does::Apart(older, newer) => draft.share.apart.push((*older, *newer)),
+    }
+    Vec::new()
+}
+
+/// The phone has answered.
+pub(crate) fn heard(heard: &Heard, view: &View, draft: &mut Draft) -> Vec<Effect> {
+    match heard {
+        Heard::Saved(saved, trouble) => return send::saved(saved, trouble.as_ref(), view, draft),
+        Heard::Shared(trouble) => return send::shared(trouble.as_ref(), view, draft),
+        Heard::Given(_, trouble) => spreadsheet::given(trouble.as_ref(), draft),
+        Heard::File(key, file) if key == EWES => {
+            draft.share.ewes = read(file, ewes_in::read);
+        }
+        Heard::File(_, file) => draft.share.book = read(file, |bytes| take::read(bytes, view)),
+        Heard::NotErased(_) => {}
+        Heard::Promised(promised) => draft.share.said_no = *promised == Promised::UntilRoomIsShort,
+    }
+    Vec::new()
+}
+
+/// Reads a file that the phone gave, or says in words why it did not; nothing when it was only not chosen.
+fn read<T>(
+    file: &Result<Option<Arc<[u8]>>, FileTrouble>,
+    read: impl Fn(&[u8]) -> Result<T, String>,
+) -> Reading<T> {
+    match file {
+        Ok(Some(bytes)) => read(bytes).map_or_else(Reading::Wrong, Reading::Read),
+        Ok(None) | Err(FileTrouble::Closed | FileTrouble::CannotShare) => Reading::Nothing,
+        Err(FileTrouble::TooLarge(bytes)) => Reading::Wrong(words::too_large(*bytes)),
+        Err(FileTrouble::Failed(browser)) => Reading::Wrong(words::not_read(browser)),
+    }
+}
+
+/// Returns the button that opens the phone's files.
+fn pick(key: &'static str, label: &str) -> Kind {
+    let does = Action::Does(crate::Does::Share(Does::Read(key.into())));
+    Kind::FilePick(FilePick { label: label.to_owned(), accepts: "", does })
+}
+
+/// Returns a line of this look that is read out when it comes.
+fn aloud(look: LineLook, text: impl Into<crate::Text>) -> Kind {
+    Kind::Line(Line { look, text: text.into(), aloud: Aloud::Politely, buttons: Vec::new() })
+}

@@ -1,0 +1,89 @@
+//! A ewe's record, and the farm's own cull rules.
+
+use yeanling_core::seasons::{KeepMark, Record};
+use yeanling_core::units::{Mass, System};
+
+use super::common::{mass, number};
+
+/// Heads her record.
+pub const RECORD: &str = "Record";
+/// Heads the ewes that meet a mark.
+pub const LOOK_AGAIN: &str = "Cull candidates";
+/// Says on her own screen that she meets a mark.
+pub const LOOK_AGAIN_HER: &str = "Meets your cull rule";
+/// Says that no marks are set.
+pub const NO_MARKS: &str =
+    "Set your own cull rules in Farm settings, such as 2 or more lambs lost. None is set.";
+/// Says that nobody meets one.
+pub const NONE: &str = "No ewe meets your cull rules.";
+/// Heads the marks.
+pub const MARKS: &str = "Cull rules";
+/// Explains them.
+pub const MARKS_SUB: &str = "Flag a ewe from this number. Blank: ignore. You set these; no handbook does.";
+/// Hard births.
+pub const HARD: &str = "Hard births";
+/// Lambs lost.
+pub const LOST: &str = "Lambs lost";
+/// Lambs rejected.
+pub const TURNED_AWAY: &str = "Lambs rejected";
+/// Seasons without lambs.
+pub const BARREN: &str = "Seasons put to the ram without lambs";
+/// Her age.
+pub const YEARS: &str = "Years of age";
+
+/// Returns how many, with the word for one or for more.
+fn count(count: u32, one: &str, more: &str) -> String {
+    format!("{count} {}", if count == 1 { one } else { more })
+}
+
+/// Says on her own screen that she meets a mark: "Meets your mark: *2 lambs lost*".
+pub fn meets(mark: KeepMark) -> String {
+    format!("{LOOK_AGAIN_HER}: *{}*", self::mark(mark))
+}
+
+/// Returns her record in lines, what is nothing left out.
+pub fn record(record: &Record, system: System) -> Vec<String> {
+    let fates = [(record.born_dead, "dead at birth"), (record.lost, "lost"), (record.reared, "reared")];
+    let fates: Vec<String> = fates
+        .into_iter()
+        .filter(|(often, _)| *often > 0)
+        .map(|(often, fate)| format!("*{often}* {fate}"))
+        .collect();
+    let born = format!(
+        "*{}*, *{}*",
+        count(record.litters, "lambing", "lambings"),
+        count(record.born, "lamb", "lambs")
+    );
+    let mut lines = vec![if fates.is_empty() { born } else { format!("{born}: {}", fates.join(", ")) }];
+    if let Some(all) = record.kilograms {
+        let a_lambing = Mass::from_kilograms(all.as_kilograms() / f64::from(record.litters.max(1)));
+        lines.push(format!("Reared *{}* in all, {} a lambing", mass(all, system), mass(a_lambing, system)));
+    }
+    let parts = [
+        (record.hard_births, count(record.hard_births, "hard birth", "hard births")),
+        (record.turned_away, count(record.turned_away, "lamb rejected", "lambs rejected")),
+        (record.barren, count(record.barren, "season without lambs", "seasons without lambs")),
+    ];
+    let parts: Vec<String> =
+        parts.into_iter().filter(|(often, _)| *often > 0).map(|(_, text)| text).collect();
+    if !parts.is_empty() {
+        lines.push(parts.join(", "));
+    }
+    lines
+}
+
+/// Returns a mark that a ewe meets.
+pub fn mark(mark: KeepMark) -> String {
+    match mark {
+        KeepMark::HardBirths(often) => count(often, "hard birth", "hard births"),
+        KeepMark::Lost(often) => count(often, "lamb lost", "lambs lost"),
+        KeepMark::TurnedAway(often) => count(often, "lamb rejected", "lambs rejected"),
+        KeepMark::Barren(often) => count(often, "season without lambs", "seasons without lambs"),
+        KeepMark::Years(years) => format!("{} years old", number(f64::from(years), 0)),
+    }
+}
+
+/// Returns the marks that a ewe meets.
+pub fn marks(marks: Vec<KeepMark>) -> String {
+    marks.into_iter().map(mark).collect::<Vec<_>>().join(", ")
+}

@@ -1,0 +1,276 @@
+//! The season ahead: who lambs tonight, births a night, pens, dates.
+
+use chrono::{NaiveDate, TimeDelta};
+use yeanling_core::reckon::season::conception::Likely;
+use yeanling_core::reckon::season::dates::What;
+use yeanling_core::reckon::season::ewe::{Ground, LambingForecast, NoForecast};
+use yeanling_core::reckon::season::forecast::Forecast;
+use yeanling_core::reckon::season::pens::Rule;
+use yeanling_core::seasons::Overdue;
+use yeanling_core::units::System;
+
+use super::common::{feed_mass, number, short_date};
+use super::labor;
+
+/// The screen's name.
+pub const TITLE: &str = "Season";
+/// Says what to do first.
+pub const EMPTY: &str =
+    "Form a group, add its ewes and the ram, and you see the season’s nights, dates and pens.";
+/// Heads who is near.
+pub const WHO: &str = "Close to lambing";
+/// Says that nobody is.
+pub const NOBODY_NEAR: &str = "No ewe is likely within 24 hours.";
+/// Heads the ewes whose days have passed.
+pub const OVERDUE: &str = "Overdue";
+/// Says what that may be.
+pub const OVERDUE_LEAD: &str = "Not lambed, and the last day has passed: another date, empty, lambed unseen, or a dead lamb inside. Look at each ewe. Dull, off her feed or a bad smell: call your vet now.";
+/// Says of them on the Watch what is up.
+pub const OVERDUE_TEXT: &str = "Overdue, not lambed";
+/// And what to do.
+pub const OVERDUE_SAYS: &str = "look at each";
+/// Heads the births by night.
+pub const NIGHTS: &str = "Births a night";
+/// Names the bars.
+pub const EXPECTED: &str = "expected";
+/// Names the spreads.
+pub const SPREAD: &str = "range, 9 nights in 10";
+/// Names what was.
+pub const HAPPENED: &str = "lambed";
+/// Says that nobody is awaited.
+pub const NOBODY: &str = "No lambings expected.";
+/// Heads the pens.
+pub const PENS: &str = "Bonding pens in use";
+/// Names the bars of the pens.
+pub const PENS_EXPECTED: &str = "on average";
+/// Names the line of the pens.
+pub const PENS_ENOUGH: &str = "enough 95 nights in 100";
+/// Heads the dates.
+pub const DATES: &str = "Dates";
+/// Hands the dates to the calendar.
+pub const TO_CALENDAR: &str = "Add dates to my calendar";
+/// The name of the calendar file.
+pub const FILE: &str = "yeanling-season.ics";
+/// Heads the groups.
+pub const GROUPS: &str = "Groups";
+/// Forms a group.
+pub const NEW_GROUP: &str = "Form a group";
+/// Asks for its name.
+pub const NAME: &str = "Name";
+/// A group of that name stands already.
+pub const SAME_NAME: &str = "There is a group with that name. Choose another name.";
+/// Heads when a ewe may lamb.
+pub const HERS: &str = "When she may lamb";
+/// What is uncertain in any forecast.
+pub const MAY_BUNCH: &str =
+    "Ewes long away from a ram come into heat together: then there are two peaks, about 17 days apart.";
+/// How a sign counts.
+pub const SIGNS_COUNT: &str = "A sign seen tonight counts far more than any date. Look at her.";
+
+/// Returns how the season stands: "60 ewes with the ram · 12 have lambed".
+pub fn stands(put: u32, lambed: u32) -> String {
+    if put == 0 {
+        return String::new();
+    }
+    let lambed = match lambed {
+        0 => "none has lambed".to_owned(),
+        1 => "1 has lambed".to_owned(),
+        lambed => format!("{lambed} have lambed"),
+    };
+    format!("*{put}* put to the ram · {lambed}")
+}
+
+/// Returns a chance in percent: "38%", "under 1%".
+pub fn chance(share: f64) -> String {
+    if share < 0.01 { "under 1%".to_owned() } else { format!("{}%", number(share * 100.0, 0)) }
+}
+
+/// Returns the chances of a ewe: "*38%* within 12 h, *62%* within 24 h".
+pub fn within(lambing_forecast: &LambingForecast) -> String {
+    format!(
+        "*{}* within 12 h, *{}* within 24 h",
+        chance(lambing_forecast.within_12h),
+        chance(lambing_forecast.within_24h)
+    )
+}
+
+/// Returns her days: "likely 6 Mar, 2 to 11 Mar".
+pub fn days(lambing_forecast: &LambingForecast) -> String {
+    format!(
+        "likely {}, between {} and {}",
+        short_date(lambing_forecast.likely),
+        short_date(lambing_forecast.first),
+        short_date(lambing_forecast.last)
+    )
+}
+
+/// Returns that a ewe has lambed: "lambed 24 Feb, 2 lambs".
+pub fn has_lambed(on: NaiveDate, lambs: usize) -> String {
+    let lambs = if lambs == 1 { "1 lamb".to_owned() } else { format!("{lambs} lambs") };
+    format!("*lambed* {}, {lambs}", short_date(on))
+}
+
+/// Returns on what her days rest.
+pub fn ground(ground: &Ground) -> String {
+    match ground {
+        Ground::Sign { sign, factor } => {
+            format!("{}: lambing now about {} times likelier", labor::sign(*sign), number(*factor, 0))
+        }
+        Ground::AgeAtScan { on, age_days } => {
+            format!("Scanned {}: lambs of {age_days} days", short_date(*on))
+        }
+        Ground::Mark { on } => format!("Crayon mark {}", short_date(*on)),
+        Ground::Group { ram_in, ram_out } => {
+            format!("Ram with her group {} to {}", short_date(*ram_in), short_date(*ram_out))
+        }
+    }
+}
+
+/// Returns why nothing can be told of a ewe.
+pub fn no_outlook(why: &NoForecast) -> String {
+    match why {
+        NoForecast::ScannedEmpty { on } => format!("Scanned empty on {}.", short_date(*on)),
+        NoForecast::ScanTooEarly { day } => {
+            format!(
+                "Scanned {day} days after ram in: too early to count on. Scan her again on day 30 or later."
+            )
+        }
+        NoForecast::ScanDoesNotFit { on, age_days } => format!(
+            "The scan of {} says {age_days} days, and no mating in her group fits that. Another ram, or another date?",
+            short_date(*on)
+        ),
+        NoForecast::InLambWithoutMating { on } => {
+            format!("Scanned in lamb on {}, but no mating is noted.", short_date(*on))
+        }
+        NoForecast::MarkWithoutRam { mark, ram_in, ram_out } => format!(
+            "The mark of {} is outside the ram’s days, {} to {}.",
+            short_date(*mark),
+            short_date(*ram_in),
+            short_date(*ram_out)
+        ),
+        NoForecast::Passed { last } => {
+            format!("Overdue since {}: empty, another date, or lambed unseen?", short_date(*last))
+        }
+        NoForecast::Refused(_) => "Her entries do not add up. Check them.".to_owned(),
+    }
+}
+
+/// Returns how long a ewe is past her days: "last day *19 Jan*, 7 days ago · scanned *2*".
+pub fn overdue(one: &Overdue, today: NaiveDate) -> String {
+    let scanned = one.lambs.map(|lambs| format!(" · scanned *{lambs}*")).unwrap_or_default();
+    format!("last day *{}*, {}{scanned}", short_date(one.last), away(one.last, today))
+}
+
+/// Returns how many will lamb: "of 40 put to the ram, likely 36 to 39 will lamb".
+pub fn likely(likely: &Likely) -> String {
+    let Likely { put, low, high, .. } = likely;
+    if low == high {
+        format!("Of *{put}* put to the ram, *{low}* will probably lamb.")
+    } else {
+        format!("Of *{put}* put to the ram, *{low} to {high}* will probably lamb.")
+    }
+}
+
+/// Returns the busiest nights: "Most births 2 to 9 Mar".
+pub fn peaks(forecast: &Forecast) -> String {
+    match (forecast.peaks.first(), forecast.peaks.last()) {
+        (Some(first), Some(last)) if first == last => format!("Most births *{}*", short_date(*first)),
+        (Some(first), Some(last)) => format!("Most births *{} to {}*", short_date(*first), short_date(*last)),
+        _ => String::new(),
+    }
+}
+
+/// Tells the chart of births in words.
+pub fn nights_label(forecast: &Forecast) -> String {
+    format!(
+        "{} lambings to come, {} to {}. {}.",
+        number(forecast.births.mean, 1),
+        forecast.births.low,
+        forecast.births.high,
+        peaks(forecast).replace('*', "")
+    )
+}
+
+/// Labels how sure a number of pens is.
+pub fn sure(times: u8) -> String {
+    format!("enough {times} nights in 100")
+}
+
+/// Tells the chart of pens in words.
+pub fn pens_label(enough: [u32; 3], busiest: NaiveDate) -> String {
+    let [ninety, ninety_five, ninety_nine] = enough;
+    format!(
+        "Most pens around {}: {ninety}, {ninety_five} and {ninety_nine} are enough on 90, 95 and 99 nights in 100.",
+        short_date(busiest)
+    )
+}
+
+/// Returns what a rule of thumb says.
+pub fn rule(rule: Rule, pens: (u32, u32)) -> String {
+    let name = match rule {
+        Rule::Usual => "One for 7 to 8 ewes",
+        Rule::Prolific => "One for 5 to 6 ewes, prolific",
+        Rule::Ten => "One for ten ewes",
+    };
+    let (few, many) = pens;
+    if few == many { format!("{name}: {few}") } else { format!("{name}: {few} to {many}") }
+}
+
+/// Returns what is to be done on a date.
+pub fn what(what: &What, system: System) -> String {
+    match what {
+        What::ScoreBeforeRam => "Score the ewes: eight weeks to correct condition".to_owned(),
+        What::ScoreAtRam => "Ram in: score the ewes".to_owned(),
+        What::CrayonChange { .. } => "Change the crayon".to_owned(),
+        What::RamOut => "Ram out".to_owned(),
+        What::ScoreAtMid => "Score the ewes in mid pregnancy".to_owned(),
+        What::ScoreLate => "Score the ewes before the last weeks".to_owned(),
+        What::Feed { each } => format!("Extra feed: {} a ewe a day", feed_mass(*each, system)),
+        What::Booster { from, until } => {
+            format!("Booster, from {} to {}. Ask your vet", short_date(*from), short_date(*until))
+        }
+        What::WatchFrom => "First lambs possible: watch at night".to_owned(),
+        What::WatchUntil => "Last night to watch".to_owned(),
+        What::FeedUntil => "Stop the extra feed if there is grass".to_owned(),
+    }
+}
+
+/// Names a date for good, so that a second calendar file moves it.
+pub fn key(what: &What, place: usize) -> String {
+    let name = match what {
+        What::ScoreBeforeRam => "score-before-ram",
+        What::ScoreAtRam => "score-at-ram",
+        What::CrayonChange { number } => return format!("crayon-{number}"),
+        What::RamOut => "ram-out",
+        What::ScoreAtMid => "score-mid",
+        What::ScoreLate => "score-late",
+        What::Feed { .. } => return format!("feed-{place}"),
+        What::Booster { .. } => "booster",
+        What::WatchFrom => "watch-from",
+        What::WatchUntil => "watch-until",
+        What::FeedUntil => "feed-until",
+    };
+    name.to_owned()
+}
+
+/// Says how many days away a date is: "today", "in 3 days", "5 days ago".
+pub fn away(date: NaiveDate, today: NaiveDate) -> String {
+    let days: TimeDelta = date.signed_duration_since(today);
+    match days.num_days() {
+        0 => "today".to_owned(),
+        1 => "tomorrow".to_owned(),
+        -1 => "yesterday".to_owned(),
+        days @ 2.. => format!("in {days} days"),
+        days => format!("{} days ago", -days),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn a_small_chance_is_not_told_as_none() {
+        assert_eq!((chance(0.004).as_str(), chance(0.386).as_str()), ("under 1%", "39%"));
+    }
+}

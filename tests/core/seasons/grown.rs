@@ -1,0 +1,119 @@
+//! How the lambs of a season grew: gains, weights made alike, classes, and who lags.
+
+use yeanling_core::book::{BirthDay, Event, LambId, Life, Sex};
+use yeanling_core::flock::Reared;
+use yeanling_core::reckon::adjusted_weight::DamAge;
+use yeanling_core::seasons::{Grown, NoAdjusted, by_dam_age, by_litter, grown, seasons};
+use yeanling_core::units::{Mass, TimeDelta};
+
+use super::days;
+use crate::scribe::{Scribe, at};
+
+fn of(scribe: &Scribe) -> Vec<Grown> {
+    let flock = scribe.flock();
+    let season = seasons(&flock).into_iter().next().expect("a season");
+    grown(&flock, &season, days(300))
+}
+
+fn born(scribe: &mut Scribe, minute: i64, dam: yeanling_core::book::EweId, sex: Sex) -> LambId {
+    let event = Event::LambBorn { dam: Some(dam), beside: None, sex: Some(sex), alive: true };
+    scribe.note(at(minute), event).as_lamb()
+}
+
+fn weigh(scribe: &mut Scribe, lamb: LambId, minute: i64, days: i64, pounds: f64) {
+    let event = Event::Weighed { lamb, mass: Mass::from_pounds(pounds) };
+    scribe.note(at(minute) + TimeDelta::days(days), event);
+}
+
+/// A two-year-old dam with twin ewe lambs.
+fn twins() -> (Scribe, [LambId; 2]) {
+    let mut scribe = Scribe::new(1);
+    let dam = scribe.ewe(at(-600), "12");
+    scribe.note(
+        at(-500),
+        Event::Life(Life::Described { ewe: dam, born: Some(BirthDay::Year(2024)), breed: None }),
+    );
+    let twins = [0, 10].map(|minute| born(&mut scribe, minute, dam, Sex::Ewe));
+    for lamb in twins {
+        weigh(&mut scribe, lamb, 30, 0, 10.0);
+    }
+    (scribe, twins)
+}
+
+#[test]
+fn the_printed_twin_weighs_79_91_pounds_at_60_days() {
+    // Source: Penn State Extension, Barkley: twin ewe lamb of a two-year-old dam, 10 lb at birth, 62 lb at 61 days.
+    let (mut scribe, [lamb, _]) = twins();
+    weigh(&mut scribe, lamb, 0, 61, 62.0);
+    let all = of(&scribe);
+    let [one] = &all[..] else { panic!("one was weighed late enough") };
+    let adjusted = one.adjusted.as_ref().expect("a weight");
+    assert_eq!(format!("{:.2}", adjusted.mass.as_pounds()), "79.91");
+    assert_eq!((one.born, one.reared, one.dam_age), (2, Some(Reared::ByEwe(2)), Some(DamAge::Two)));
+    let gain = one.since_birth.expect("a gain");
+    assert!((gain - (62.0 - 10.0) * 453.592_37 / 61.0).abs() < 0.1, "{gain}");
+}
+
+#[test]
+fn a_fostered_lamb_is_reckoned_as_born_and_as_reared() {
+    let (mut scribe, [lamb, other]) = twins();
+    let foster = scribe.ewe(at(-400), "50");
+    scribe.note(at(100), Event::Life(Life::Fostered { lamb, dam: foster }));
+    for lamb in [lamb, other] {
+        weigh(&mut scribe, lamb, 0, 60, 60.0);
+    }
+    // Born a twin, reared a single: 1.11 in place of 1.21, for both.
+    for one in of(&scribe) {
+        assert_eq!((one.born, one.reared), (2, Some(Reared::ByEwe(1))));
+        assert!((one.adjusted.expect("a weight").litter - 1.11).abs() < 1e-9);
+    }
+}
+
+#[test]
+fn a_lamb_reared_by_hand_stands_apart() {
+    let (mut scribe, [lamb, other]) = twins();
+    scribe.fed(days(20), lamb, 300.0);
+    weigh(&mut scribe, lamb, 0, 60, 50.0);
+    weigh(&mut scribe, other, 0, 60, 60.0);
+    let all = of(&scribe);
+    assert_eq!(all[0].lamb, other, "those made alike come first");
+    assert_eq!((all[1].reared, all[1].adjusted.clone()), (Some(Reared::ByHand), Err(NoAdjusted::ByHand)));
+    let classes = by_litter(&all);
+    let names: Vec<_> = classes.iter().map(|(class, gained)| (*class, gained.lambs)).collect();
+    assert_eq!(names, [((2, None), 1), ((2, Some(1)), 1)]);
+    assert_eq!(
+        by_dam_age(&all).iter().map(|(age, gained)| (*age, gained.lambs)).collect::<Vec<_>>(),
+        [(DamAge::Two, 1)]
+    );
+}
+
+#[test]
+fn who_is_under_85_percent_of_its_like_lags() {
+    let mut scribe = Scribe::new(1);
+    let mut lambs = Vec::new();
+    for number in 0..5_i64 {
+        let dam = scribe.ewe(at(-600 + number), &format!("{number}"));
+        let lamb = born(&mut scribe, number * 10, dam, Sex::Ewe);
+        weigh(&mut scribe, lamb, number * 10 + 5, 0, 9.0);
+        // Four of 70 lb and one of 52: the mean is 66.4, and 85 % of it 56.4.
+        weigh(&mut scribe, lamb, number * 10, 60, if number == 2 { 52.0 } else { 70.0 });
+        lambs.push(lamb);
+    }
+    let lagging: Vec<LambId> = of(&scribe).into_iter().filter(|one| one.lags).map(|one| one.lamb).collect();
+    assert_eq!(lagging, [lambs[2]]);
+}
+
+#[test]
+fn a_weight_of_the_first_two_weeks_tells_nothing_and_one_without_birth_weight_little() {
+    let mut scribe = Scribe::new(1);
+    let dam = scribe.ewe(at(-600), "9");
+    let (young, old) = (born(&mut scribe, 0, dam, Sex::Ram), born(&mut scribe, 5, dam, Sex::Ram));
+    weigh(&mut scribe, young, 0, 13, 14.0);
+    weigh(&mut scribe, old, 5, 58, 50.0);
+    let all = of(&scribe);
+    let [one] = &all[..] else { panic!("one alone") };
+    assert_eq!(
+        (one.lamb, one.since_birth, one.adjusted.clone()),
+        (old, None, Err(NoAdjusted::NoBirthWeight))
+    );
+}
