@@ -134,24 +134,13 @@ pub fn ewe_illness(flock: &Flock, ewe: &Ewe, now: Moment) -> Option<Course<Row, 
     course(answer, &noted)
 }
 
-/// When something was last seen that had not been seen before.
+/// When something was last seen that had not been seen before. A ewe that is down, and what is out, is new at each look.
 fn newest(looks: &[EweIll]) -> Option<Moment> {
-    let mut known: Vec<EweSign> = Vec::new();
-    let mut newest = looks.first()?.at;
-    for look in looks {
-        for sign in look.signs.iter().filter(|sign| !sign.is_good_news()) {
-            if !known.contains(sign) {
-                known.push(*sign);
-                newest = look.at;
-            }
-        }
-        if look.standing.is_bad()
-            || look.nothing_out.is_bad() && look.signs.iter().any(|sign| OUT.contains(sign))
-        {
-            newest = newest.max(look.at);
-        }
-    }
-    Some(newest)
+    super::newest(looks.iter().map(|look| {
+        let out = look.nothing_out.is_bad() && look.signs.iter().any(|sign| OUT.contains(sign));
+        let bad = look.signs.iter().copied().filter(|sign| !sign.is_good_news());
+        (look.at, bad, look.standing.is_bad() || out)
+    }))
 }
 
 /// Since when the table says now: from the first look whose signs alone say it, else from the last.

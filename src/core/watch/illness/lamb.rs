@@ -80,28 +80,17 @@ fn take(case: &mut Case, look: &LambIll) {
 pub fn lamb_illness(lamb: &Lamb, now: Moment) -> Option<Course<Row, Check>> {
     let looks = lamb.illness();
     let answer = lamb::decide(&lamb_case(lamb, now, None));
-    let noted = Noted {
-        seen: looks.iter().map(|look| look.at).collect(),
-        newest: newest(looks)?,
-        now_since: now_since(&answer, lamb, looks),
-        changed: &lamb.changed,
-        vet: &lamb.vet,
-    };
+    let noted =
+        Noted {
+            seen: looks.iter().map(|look| look.at).collect(),
+            newest: super::newest(looks.iter().map(|look| {
+                (look.at, look.signs.iter().copied().filter(|sign| !sign.is_good_news()), false)
+            }))?,
+            now_since: now_since(&answer, lamb, looks),
+            changed: &lamb.changed,
+            vet: &lamb.vet,
+        };
     course(answer, &noted)
-}
-
-fn newest(looks: &[LambIll]) -> Option<Moment> {
-    let mut known: Vec<LambSign> = Vec::new();
-    let mut newest = looks.first()?.at;
-    for look in looks {
-        for sign in look.signs.iter().filter(|sign| !sign.is_good_news()) {
-            if !known.contains(sign) {
-                known.push(*sign);
-                newest = look.at;
-            }
-        }
-    }
-    Some(newest)
 }
 
 /// Since when the table says now: from the first look whose signs say it, else from the last.

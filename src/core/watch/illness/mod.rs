@@ -55,6 +55,29 @@ struct Noted<'a> {
     vet: &'a [VetCall],
 }
 
+/// Returns when something was last seen that had not been seen before, of looks that each say when, which bad signs were
+/// seen, and whether it is new whatever was seen before; nothing without a look.
+fn newest<Sign: PartialEq, Signs: IntoIterator<Item = Sign>>(
+    looks: impl IntoIterator<Item = (Moment, Signs, bool)>,
+) -> Option<Moment> {
+    let mut known: Vec<Sign> = Vec::new();
+    let mut newest: Option<Moment> = None;
+    for (at, signs, anew) in looks {
+        let before = known.len();
+        for sign in signs {
+            if !known.contains(&sign) {
+                known.push(sign);
+            }
+        }
+        if newest.is_none() || known.len() > before {
+            newest = Some(at);
+        } else if anew {
+            newest = newest.max(Some(at));
+        }
+    }
+    newest
+}
+
 /// Returns how an illness stands.
 fn course<Row, Check>(answer: Answer<Row, Check>, noted: &Noted<'_>) -> Option<Course<Row, Check>> {
     let since = *noted.seen.first()?;

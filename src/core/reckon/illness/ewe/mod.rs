@@ -279,9 +279,9 @@ fn by_signs(case: &Case, row: Row) -> Option<Finding<Row>> {
         Row::Grain => now(case.has(Sign::GotAtGrain)),
         Row::Copper => now(case.has(Sign::YellowOrDarkUrine)),
         Row::Aborted => {
-            // A second ewe is set apart and told today; a third is many.
-            let many = case.others_aborted >= 2;
-            case.has(Sign::Aborted).then(|| Finding::today(row).or_now(many || case.ill()))
+            // A second ewe is now (ours, sooner than printed).
+            let another = case.others_aborted >= 1;
+            case.has(Sign::Aborted).then(|| Finding::today(row).or_now(another || case.ill()))
         }
         Row::HurtByBirth => None,
         Row::Bleeding => now(case.has(Sign::Bleeds) || unsure_out),

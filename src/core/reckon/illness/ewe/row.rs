@@ -121,7 +121,7 @@ impl Row {
             Self::Bloat => &[OZARKS_10, HAF],
             Self::Grain => &[VETLIFE, FARMOW, AUSTRALIAN],
             Self::Copper => &[UK_VET, NADIS],
-            Self::Aborted => &[TEAGASC, IRISH_FARMERS_18, AWANUI, VET_HELP, SCOTTISH],
+            Self::Aborted => &[TEAGASC, IRISH_FARMERS_18, AWANUI, VET_HELP, SCOTTISH, OURS],
             Self::Worms => &[IRISH_FARMERS_25, MEMORY],
             Self::Dull => &[OURS, MEMORY],
         }
