@@ -222,7 +222,7 @@ const TOLD_IN: [&str; 12] = [
     "watch.rs",
     "lambing.rs",
     "labor.rs",
-    "practice.rs",
+    "settings.rs",
     "night.rs",
     "pens.rs",
     "cautions.rs",
