@@ -167,6 +167,7 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Summary => year::page(view, draft),
         Screen::Help => help::page(view, draft),
         Screen::Topic(topic) => help::topic_page(view, topic),
+        Screen::Ailment(ailment) => help::ailment_page(view, ailment),
         Screen::Lost => lost::page(),
         Screen::Setup => setup::page(view, draft),
         Screen::Erase => erase::page(view, draft),

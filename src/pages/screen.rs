@@ -4,7 +4,8 @@ mod address;
 
 use yeanling_core::book::{Animal, EweId, GroupId, LambId, PenId};
 use yeanling_core::flock::Flock;
-use yeanling_words::help::Topic;
+use yeanling_core::reckon::illness::Ailment;
+use yeanling_words::help::{self, Topic};
 use yeanling_words::{
     bottle_round, calculators, frame, illness, medicines, night, pens, score_ewes, settings, share, weighing,
     year,
@@ -54,6 +55,8 @@ pub enum Screen {
     Help,
     /// One topic of it.
     Topic(Topic),
+    /// One illness of a ewe or a lamb, to be read.
+    Ailment(Ailment),
     /// The farm's choices, part by part.
     Settings,
     /// One part of them.
@@ -118,7 +121,7 @@ impl Screen {
     pub fn alone() -> Vec<Self> {
         let topics = Topic::ALL.map(Self::Topic);
         let parts = SettingsPart::ALL.map(Self::SettingsOf);
-        Self::ALONE.into_iter().chain(topics).chain(parts).collect()
+        Self::ALONE.into_iter().chain(topics).chain(Ailment::all().map(Self::Ailment)).chain(parts).collect()
     }
 
     /// Returns every screen that there is for a flock.
@@ -160,6 +163,7 @@ impl Screen {
             | Self::Share
             | Self::Help
             | Self::Topic(_)
+            | Self::Ailment(_)
             | Self::Settings
             | Self::SettingsOf(_)
             | Self::Farm
@@ -208,6 +212,8 @@ impl Screen {
             Self::Pen(_) => Some(pens::PEN),
             Self::Night => Some(night::TITLE),
             Self::NotRight => Some(illness::TITLE),
+            Self::Topic(Topic::SickEwe) => Some(help::illness::EWE),
+            Self::Topic(Topic::SickLamb) => Some(help::illness::LAMB),
             Self::IllEwe(_)
             | Self::IllLamb(_)
             | Self::Lambing
@@ -218,6 +224,7 @@ impl Screen {
             | Self::Ewe(_)
             | Self::ColdLamb(_)
             | Self::Topic(_)
+            | Self::Ailment(_)
             | Self::SettingsOf(_)
             | Self::Setup
             | Self::Erase
@@ -252,6 +259,7 @@ impl Screen {
                 | Self::Group(_)
                 | Self::Pen(_)
                 | Self::Topic(_)
+                | Self::Ailment(_)
                 | Self::SettingsOf(_)
         )
     }
@@ -289,7 +297,7 @@ impl Screen {
             | Self::WeighLambs
             | Self::Medicines => Some(Self::Flock),
             Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary => Some(Self::Season),
-            Self::Help | Self::Topic(_) | Self::Calculators | Self::ColdLamb(None) => Some(Self::Help),
+            Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => Some(Self::Help),
             Self::Farm | Self::Settings | Self::SettingsOf(_) | Self::Share | Self::Setup | Self::Erase => {
                 Some(Self::Farm)
             }

@@ -1,6 +1,7 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
 pub mod glossary;
+pub mod illness;
 pub mod lambing;
 pub mod milk;
 pub mod phone;

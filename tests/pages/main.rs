@@ -16,6 +16,7 @@ mod ewe;
 mod feed;
 mod flock;
 mod help;
+mod help_illness;
 mod html;
 mod illness;
 mod lamb;

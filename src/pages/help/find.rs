@@ -2,10 +2,13 @@
 //! trade with what they mean.
 
 use yeanling_core::sort_small::SortSmall;
+use yeanling_core::reckon::illness::Ailment;
 use yeanling_words::help::glossary::{TERMS, TITLE as GLOSSARY, Term};
+use yeanling_words::help::illness::{More, more};
 use yeanling_words::help::{self as words, Topic};
+use yeanling_words::illness::RowWords;
 
-use super::{calculators, read, row, topic};
+use super::{calculators, illness, read, row, topic};
 use crate::Key;
 use crate::block::{Block, Field, FieldKind, Row};
 use crate::draft::Fields;
@@ -36,10 +39,11 @@ pub(super) fn sought(fields: &Fields) -> Option<String> {
 pub(super) fn found(view: &View, sought: &str) -> Blocks {
     let wanted = wanted(sought);
     let within = |text: &str| wanted.iter().all(|word| text.contains(word.as_str()));
-    let mut topics: Vec<(u8, Topic)> =
-        Topic::ALL.into_iter().filter_map(|topic| Some((rank(view, topic, within)?, topic))).collect();
-    topics.sort_small_by_key(|(rank, _)| *rank);
-    let rows = topics.into_iter().map(|(_, topic)| row(topic));
+    let topics = Topic::ALL.into_iter().filter_map(|topic| Some((rank(view, topic, within)?, row(topic))));
+    let ailments = Ailment::all().filter_map(|one| Some((rank_of(one, within)?, illness::row(one))));
+    let mut all: Vec<(u8, (Key, Row))> = topics.chain(ailments).collect();
+    all.sort_small_by_key(|(rank, _)| *rank);
+    let rows = all.into_iter().map(|(_, row)| row);
     let figures = within(words::CALCULATORS_FOUND_BY).then(calculators);
     let rows: Vec<(Key, Row)> = rows.chain(figures).collect();
     let terms = TERMS.iter().filter(|term| within(&lower(&format!("{} {}", term.word, term.means))));
@@ -82,6 +86,22 @@ fn rank(view: &View, topic: Topic, within: impl Fn(&str) -> bool) -> Option<u8> 
         gather(&block, &mut said);
     }
     within(&lower(&said)).then_some(2)
+}
+
+/// How near an illness is: by its name 0, by whose it is, its signs and other words for it 1, by what its page says 2.
+fn rank_of(ailment: Ailment, within: impl Fn(&str) -> bool) -> Option<u8> {
+    let RowWords { name, may_be, tells, until, never } = illness::row_words(ailment);
+    let More { call, also, published, differ, found_by } = more(ailment);
+    if within(&lower(name)) {
+        return Some(0);
+    }
+    let known = [&[name, illness::whose(ailment), also, found_by], may_be, &illness::signs(ailment)[..]].concat();
+    let known = lower(&known.join(" "));
+    if within(&known) {
+        return Some(1);
+    }
+    let said = [&[known.as_str(), tells, call], until, never, published, differ].concat();
+    within(&lower(&said.join(" "))).then_some(2)
 }
 
 fn gather(block: &Block, to: &mut String) {

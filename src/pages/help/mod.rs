@@ -2,6 +2,7 @@
 
 mod care;
 mod find;
+mod illness;
 mod topic;
 
 use yeanling_words::help::{self as words, SHELVES, Topic};
@@ -13,6 +14,7 @@ use crate::page::{Blocks, Page};
 use crate::view::View;
 use crate::{Key, Screen};
 
+pub(crate) use illness::ailment_page;
 pub(crate) use topic::page as topic_page;
 
 /// Returns the screen: the finder, and all there is to read.

@@ -8,7 +8,7 @@ use yeanling_words::help::glossary::Term;
 use yeanling_words::help::{self as words, Topic, glossary, lambing, milk, phone, too_late, tube};
 use yeanling_words::{cautions, frame, share, why};
 
-use super::{care, find, fold, read, steps};
+use super::{care, find, fold, illness, read, steps};
 use crate::block::{Item, ListLook};
 use crate::page::{Blocks, Page};
 use crate::view::View;
@@ -27,6 +27,8 @@ pub(super) fn inside(view: &View, topic: Topic) -> Blocks {
         Topic::Cold => care::cold(settings.system),
         Topic::Tube => by_tube(settings),
         Topic::TooLate => too_late(settings),
+        Topic::SickEwe => illness::of_the_ewe(settings.system),
+        Topic::SickLamb => illness::of_the_lamb(),
         Topic::Labor => read(lambing::clocks(&settings.labor, &settings.stay)).small(lambing::CLOCKS_SUB),
         Topic::Presentation => presentation(),
         Topic::FirstDay => first_day(settings),

@@ -3,17 +3,21 @@
 //! An address that ever led somewhere goes on leading there: it may stand in a bookmark, in an alarm of the phone's calendar,
 //! or in an app that was installed long ago.
 
+mod ailment;
+
 use yeanling_words::help::Topic;
 
 use super::Screen;
 use crate::SettingsPart;
 
 /// The address of each topic, under that of Help.
-const TOPICS: [(Topic, &str); 23] = [
+const TOPICS: [(Topic, &str); 25] = [
     (Topic::Vet, "vet"),
     (Topic::Cold, "cold-lamb"),
     (Topic::Tube, "tube"),
     (Topic::TooLate, "too-late"),
+    (Topic::SickEwe, "sick-ewe"),
+    (Topic::SickLamb, "sick-lamb"),
     (Topic::Labor, "labor"),
     (Topic::Presentation, "presentation"),
     (Topic::FirstDay, "first-day"),
@@ -80,6 +84,8 @@ impl Screen {
             ["calculators" | "figures"] => Self::Calculators,
             ["share" | "hand-over"] => Self::Share,
             ["help"] => Self::Help,
+            ["help", "ewe", address] => ailment::of_ewe(address).map_or(Self::Lost, Self::Ailment),
+            ["help", "lamb", address] => ailment::of_lamb(address).map_or(Self::Lost, Self::Ailment),
             ["help", topic] => at(&TOPICS, topic).map_or(Self::Lost, Self::Topic),
             ["settings" | "practice"] => Self::Settings,
             ["settings", part] => at(&PARTS, part).map_or(Self::Lost, Self::SettingsOf),
@@ -123,6 +129,7 @@ impl Screen {
             Self::Share => "#/share".to_owned(),
             Self::Help => "#/help".to_owned(),
             Self::Topic(topic) => format!("#/help/{}", address_of(&TOPICS, topic)),
+            Self::Ailment(ailment) => ailment::hash(ailment),
             Self::Settings => "#/settings".to_owned(),
             Self::SettingsOf(part) => format!("#/settings/{}", address_of(&PARTS, part)),
             Self::Farm => "#/farm".to_owned(),

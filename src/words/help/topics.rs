@@ -11,6 +11,10 @@ pub enum Topic {
     Tube,
     /// Until when colostrum works.
     TooLate,
+    /// What a ewe that is not right may have.
+    SickEwe,
+    /// What a lamb that is not right may have.
+    SickLamb,
     /// By when to look, to check inside and to call.
     Labor,
     /// How a lamb lies, and what to do.
@@ -52,8 +56,9 @@ pub enum Topic {
 }
 
 /// All topics as Help lists them: what cannot wait first.
-pub const SHELVES: [(&str, &[Topic]); 6] = [
+pub const SHELVES: [(&str, &[Topic]); 7] = [
     ("Right now", &[Topic::Vet, Topic::Cold, Topic::Tube, Topic::TooLate]),
+    ("Illness", &[Topic::SickEwe, Topic::SickLamb]),
     ("Lambing", &[Topic::Labor, Topic::Presentation, Topic::FirstDay, Topic::Fed, Topic::Vigor]),
     ("Feeding", &[Topic::Quality, Topic::Bottle, Topic::Weaning]),
     ("Care", &[Topic::Temperature, Topic::Chill, Topic::Rings, Topic::Hygiene, Topic::People]),
@@ -63,11 +68,13 @@ pub const SHELVES: [(&str, &[Topic]); 6] = [
 
 impl Topic {
     /// Every topic.
-    pub const ALL: [Self; 23] = [
+    pub const ALL: [Self; 25] = [
         Self::Vet,
         Self::Cold,
         Self::Tube,
         Self::TooLate,
+        Self::SickEwe,
+        Self::SickLamb,
         Self::Labor,
         Self::Presentation,
         Self::FirstDay,
@@ -97,6 +104,8 @@ impl Topic {
             Self::Cold => super::COLD,
             Self::Tube => super::tube::TITLE,
             Self::TooLate => super::too_late::TITLE,
+            Self::SickEwe => super::illness::EWE,
+            Self::SickLamb => super::illness::LAMB,
             Self::Labor => super::lambing::CLOCKS,
             Self::Presentation => super::lambing::LIES,
             Self::FirstDay => super::FIRST_DAY,
@@ -127,6 +136,8 @@ impl Topic {
             Self::Cold => "By temperature and age: what comes first",
             Self::Tube => "When not to, then step by step",
             Self::TooLate => "Hour by hour, as published",
+            Self::SickEwe => "Down, off feed, something out, udder, lame",
+            Self::SickLamb => "Dull, scours, wet chin, belly, joint, eye",
             Self::Labor => "When to look, check inside, assist, call",
             Self::Presentation => "Drawn, and what each one needs",
             Self::FirstDay => "Eight steps from birth to 24 h",
@@ -157,6 +168,8 @@ impl Topic {
             Self::Cold => "hypothermia chilled freezing warm warming box lamp glucose weak limp",
             Self::Tube => "tubing tube feed feeding stomach stomach tube syringe how to",
             Self::TooLate => "colostrum late too late window closes deadline time hours first milk 2 6 12 24",
+            Self::SickEwe => "sick ill illness disease down staggers not eating off feed normal temperature pulse breaths",
+            Self::SickLamb => "sick ill illness disease dull scours swollen",
             Self::Labor => "labor straining stuck waters bag restless time long afterbirth next lamb",
             Self::Presentation => {
                 "malpresentation breech backward head back leg back twins tangled stuck pull"

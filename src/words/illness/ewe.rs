@@ -1,6 +1,6 @@
 //! A ewe that is not right: the signs as buttons, and each row of the table in words.
 
-use yeanling_core::reckon::illness::ewe::{Check, Row};
+use yeanling_core::reckon::illness::ewe::{Check, Lead, Row};
 use yeanling_core::terms::{EweSign, EweStage};
 
 use super::RowWords;
@@ -23,6 +23,16 @@ pub const fn check_now(check: Check) -> &'static str {
         Check::Standing => "whether she stands",
         Check::Eating => "whether she eats",
         Check::NothingOut => "under her tail",
+    }
+}
+
+/// Returns what leads to a row.
+pub const fn lead(lead: Lead) -> &'static str {
+    match lead {
+        Lead::Sign(seen) => sign(seen),
+        Lead::Not(Check::Standing) => "Not standing",
+        Lead::Not(Check::Eating) => "Not eating",
+        Lead::Not(Check::NothingOut) => "Bleeding or something out",
     }
 }
 

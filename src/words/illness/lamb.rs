@@ -1,6 +1,6 @@
 //! A lamb that is not right: the signs as buttons, and each row of the table in words.
 
-use yeanling_core::reckon::illness::lamb::{Check, Row};
+use yeanling_core::reckon::illness::lamb::{Check, Lead, Row};
 use yeanling_core::terms::LambSign;
 
 use super::RowWords;
@@ -27,6 +27,16 @@ pub const fn check_now(check: Check) -> &'static str {
         Check::HeadUp => "whether its head is up",
         Check::Swallows => "whether it swallows and sucks",
         Check::Warm => "whether it is warm",
+    }
+}
+
+/// Returns what leads to a row.
+pub const fn lead(lead: Lead) -> &'static str {
+    match lead {
+        Lead::Sign(seen) => sign(seen),
+        Lead::Not(Check::HeadUp) => "Head down",
+        Lead::Not(Check::Swallows) => "No suck or swallow",
+        Lead::Not(Check::Warm) => "Cold",
     }
 }
 

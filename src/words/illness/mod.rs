@@ -243,6 +243,14 @@ pub fn listed<'a>(names: impl IntoIterator<Item = &'a str>) -> String {
     names.into_iter().map(str::to_lowercase).collect::<Vec<_>>().join(", ")
 }
 
+/// Returns a list of signs as a sentence; nothing of none.
+pub fn sentence(names: &[&str]) -> String {
+    let Some((first, others)) = names.split_first() else { return String::new() };
+    let others = others.iter().map(|name| name.to_lowercase());
+    let all: Vec<String> = std::iter::once((*first).to_owned()).chain(others).collect();
+    format!("{}.", all.join("; "))
+}
+
 /// Returns a line of the timeline.
 pub fn noted(fact: &Illness, system: System) -> String {
     match fact {

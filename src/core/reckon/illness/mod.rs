@@ -43,6 +43,40 @@ pub const SOURCES: &[Source] = &[
     memory("A down ewe on her chest, straw on both sides, turned every 4 to 6 h"),
 ];
 
+/// A row of either table.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Ailment {
+    /// Of the table of a ewe.
+    Ewe(ewe::Row),
+    /// Of the table of a lamb.
+    Lamb(lamb::Row),
+}
+
+impl Ailment {
+    /// Returns every row of both tables, the ewe's first.
+    pub fn all() -> impl Iterator<Item = Self> {
+        ewe::Row::ALL.into_iter().map(Self::Ewe).chain(lamb::Row::ALL.into_iter().map(Self::Lamb))
+    }
+
+    /// Returns where it was printed.
+    #[must_use]
+    pub const fn sources(self) -> &'static [Source] {
+        match self {
+            Self::Ewe(row) => row.sources(),
+            Self::Lamb(row) => row.sources(),
+        }
+    }
+
+    /// Says whether people can catch what it may be.
+    #[must_use]
+    pub const fn people_catch_it(self) -> bool {
+        match self {
+            Self::Ewe(row) => row.people_catch_it(),
+            Self::Lamb(row) => row.people_catch_it(),
+        }
+    }
+}
+
 /// How urgent it is.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Urgency {

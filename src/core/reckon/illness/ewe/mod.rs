@@ -3,8 +3,10 @@
 //! Something that is out under the tail fits at any stage; only signs that mean another thing at another time go by the
 //! stage, and where the stage is not known every row that they may mean is shown.
 
+mod leads;
 mod row;
 
+pub use leads::Lead;
 pub use row::Row;
 
 use super::cited::{HOBBY_FARMS, INFOVETS, LIMA, NADIS, OURS, PENN, RAISING_SHEEP};

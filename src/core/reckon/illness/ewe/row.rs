@@ -126,4 +126,10 @@ impl Row {
             Self::Dull => &[OURS, MEMORY],
         }
     }
+
+    /// Says whether people can catch what it may be (NADIS; Teagasc).
+    #[must_use]
+    pub const fn people_catch_it(self) -> bool {
+        matches!(self, Self::Listeria | Self::Aborted)
+    }
 }

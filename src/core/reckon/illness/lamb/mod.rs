@@ -3,8 +3,10 @@
 //! A lamb that is cold goes on by the table of the cold lamb with what was already answered. A chin that is wet again after
 //! wiping counts from six hours on: before that it may be the birth. What is not known of the age takes the worse branch.
 
+mod leads;
 mod row;
 
+pub use leads::Lead;
 pub use row::Row;
 
 use super::cited::{DVM360, INFOVETS, NADIS, OURS};

@@ -134,4 +134,10 @@ impl Row {
             Self::MilkInLung => &[MEMORY],
         }
     }
+
+    /// Says whether people can catch what it may be (University of Maryland 2019; University of Arkansas).
+    #[must_use]
+    pub const fn people_catch_it(self) -> bool {
+        matches!(self, Self::Scour | Self::Orf)
+    }
 }
