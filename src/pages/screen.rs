@@ -297,7 +297,9 @@ impl Screen {
             | Self::WeighLambs
             | Self::Medicines => Some(Self::Flock),
             Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary => Some(Self::Season),
-            Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => Some(Self::Help),
+            Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => {
+                Some(Self::Help)
+            }
             Self::Farm | Self::Settings | Self::SettingsOf(_) | Self::Share | Self::Setup | Self::Erase => {
                 Some(Self::Farm)
             }

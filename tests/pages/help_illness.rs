@@ -156,15 +156,12 @@ fn of_ewes() -> Levels<ewe::Row> {
         ewe::Case { others_aborted: 2, ..well.clone() },
         ewe::Case { ketones: Some(Ketones::from_millimoles(4.0)), ..well.clone() },
     ];
-    others.extend([8, 13].map(|hours| ewe::Case {
-        since_last_lamb: Some(TimeDelta::hours(hours)),
-        ..well.clone()
-    }));
+    others.extend(
+        [8, 13].map(|hours| ewe::Case { since_last_lamb: Some(TimeDelta::hours(hours)), ..well.clone() }),
+    );
     for (place, one) in EweSign::ALL.into_iter().enumerate() {
         for other in &EweSign::ALL[place..] {
-            for stage in
-                [S::LateInLamb, S::Labor, S::AfterLambing, S::Milking, S::Other, S::Unknown]
-            {
+            for stage in [S::LateInLamb, S::Labor, S::AfterLambing, S::Milking, S::Other, S::Unknown] {
                 for case in &others {
                     let case = ewe::Case { stage, signs: vec![one, *other], ..case.clone() };
                     hold(&mut levels, &ewe::decide(&case).rows);
@@ -178,12 +175,8 @@ fn of_ewes() -> Levels<ewe::Row> {
 /// What the table of a lamb says of each row, over every two signs.
 fn of_lambs() -> Levels<lamb::Row> {
     let mut levels = Levels::new();
-    let good = lamb::Case {
-        head_up: Gate::Good,
-        swallows: Gate::Good,
-        warm: Gate::Good,
-        ..lamb::Case::default()
-    };
+    let good =
+        lamb::Case { head_up: Gate::Good, swallows: Gate::Good, warm: Gate::Good, ..lamb::Case::default() };
     let mut others = vec![
         good.clone(),
         lamb::Case { swallows: Gate::Bad, ..good.clone() },
@@ -192,10 +185,12 @@ fn of_lambs() -> Levels<lamb::Row> {
         lamb::Case { on_bottle: true, ..good.clone() },
         lamb::Case { hard_birth: true, ..good.clone() },
     ];
-    others.extend([40.3, 41.0].map(|celsius| lamb::Case {
-        temperature: Some(Temperature::from_celsius(celsius)),
-        ..good.clone()
-    }));
+    others.extend(
+        [40.3, 41.0].map(|celsius| lamb::Case {
+            temperature: Some(Temperature::from_celsius(celsius)),
+            ..good.clone()
+        }),
+    );
     others.extend([1, 3, 8].map(|seconds| lamb::Case { tent_seconds: Some(seconds), ..good.clone() }));
     let ages = [2, 26, 80, 24 * 8, 24 * 20, 24 * 40].map(|hours| Some(TimeDelta::hours(hours)));
     for (place, one) in LambSign::ALL.into_iter().enumerate() {

@@ -1,8 +1,8 @@
 //! The finder of Help: topics by their names first, then by other words for them, then by what they say; and words of the
 //! trade with what they mean.
 
-use yeanling_core::sort_small::SortSmall;
 use yeanling_core::reckon::illness::Ailment;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_words::help::glossary::{TERMS, TITLE as GLOSSARY, Term};
 use yeanling_words::help::illness::{More, more};
 use yeanling_words::help::{self as words, Topic};
@@ -95,7 +95,8 @@ fn rank_of(ailment: Ailment, within: impl Fn(&str) -> bool) -> Option<u8> {
     if within(&lower(name)) {
         return Some(0);
     }
-    let known = [&[name, illness::whose(ailment), also, found_by], may_be, &illness::signs(ailment)[..]].concat();
+    let known =
+        [&[name, illness::whose(ailment), also, found_by], may_be, &illness::signs(ailment)[..]].concat();
     let known = lower(&known.join(" "));
     if within(&known) {
         return Some(1);

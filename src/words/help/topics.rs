@@ -168,7 +168,9 @@ impl Topic {
             Self::Cold => "hypothermia chilled freezing warm warming box lamp glucose weak limp",
             Self::Tube => "tubing tube feed feeding stomach stomach tube syringe how to",
             Self::TooLate => "colostrum late too late window closes deadline time hours first milk 2 6 12 24",
-            Self::SickEwe => "sick ill illness disease down staggers not eating off feed normal temperature pulse breaths",
+            Self::SickEwe => {
+                "sick ill illness disease down staggers not eating off feed normal temperature pulse breaths"
+            }
             Self::SickLamb => "sick ill illness disease dull scours swollen",
             Self::Labor => "labor straining stuck waters bag restless time long afterbirth next lamb",
             Self::Presentation => {

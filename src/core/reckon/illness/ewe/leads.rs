@@ -14,14 +14,8 @@ pub enum Lead {
     Not(Check),
 }
 
-const STAGES: [Stage; 6] = [
-    Stage::Unknown,
-    Stage::LateInLamb,
-    Stage::Labor,
-    Stage::AfterLambing,
-    Stage::Milking,
-    Stage::Other,
-];
+const STAGES: [Stage; 6] =
+    [Stage::Unknown, Stage::LateInLamb, Stage::Labor, Stage::AfterLambing, Stage::Milking, Stage::Other];
 
 /// Every row with each thing that leads to it.
 static LEADS: LazyLock<Vec<(Row, Lead)>> = LazyLock::new(|| {
