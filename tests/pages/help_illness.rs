@@ -51,9 +51,9 @@ fn each_page_says_how_it_looks_what_to_do_and_who_says_so_and_that_no_vet_has_re
         {
             assert!(has(heading), "{ailment:?} has no {heading:?}");
         }
-        let sources = ailment.sources().iter().map(|source| yeanling_words::why::source_line(source));
+        let sources = ailment.sources().iter().map(yeanling_words::why::source_line);
         for line in sources.chain([HELPS.to_owned(), UNREAD.to_owned()]) {
-            assert!(told.iter().any(|text| *text == line), "{ailment:?} does not say {line:?}");
+            assert!(told.contains(&line), "{ailment:?} does not say {line:?}");
         }
     }
 }
