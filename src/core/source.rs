@@ -2,7 +2,7 @@
 
 /// How a figure is known to us.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Known {
+pub enum HowKnown {
     /// The figure was read in the named source.
     Seen,
     /// The figure was recalled and has not been checked against the source.
@@ -27,5 +27,5 @@ pub struct Source {
     /// Journal, volume and page, or publisher; empty if the authors say it.
     pub place: &'static str,
     /// How the figure taken from it is known.
-    pub known: Known,
+    pub known: HowKnown,
 }

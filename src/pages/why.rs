@@ -6,7 +6,7 @@ use yeanling_core::reckon::birth_weight::Against;
 use yeanling_core::reckon::birth_weight::Band;
 use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::chill::{Chill, Indoors};
-use yeanling_core::reckon::cold_lamb::Answer;
+use yeanling_core::reckon::cold_lamb::ColdLambAnswer;
 use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::flock_figures::Figures;
@@ -15,7 +15,7 @@ use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
 use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
-use yeanling_core::reckon::season::condition::{Stage, System as Targets};
+use yeanling_core::reckon::season::condition::{ConditionStage, System as Targets};
 use yeanling_core::reckon::season::ewe::LambingForecast;
 use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::reckon::ten_point::Score;
@@ -62,7 +62,7 @@ pub enum Reason {
     /// When a ewe may lamb.
     LambingForecast(LambingForecast),
     /// What to do with a cold lamb, by its age as that is known.
-    ColdLamb(Box<Answer>, cold_lamb::Age),
+    ColdLamb(Box<ColdLambAnswer>, cold_lamb::Age),
     /// What a birth weight means by its litter size alone.
     BirthBand(Box<Band>),
     /// What is made up to how much.
@@ -73,7 +73,7 @@ pub enum Reason {
     TenPoint(Score),
 
     /// How a group stands at a time of the year, by whose targets.
-    Condition(Targets, Stage),
+    Condition(Targets, ConditionStage),
     /// How much hay the winter takes.
     Hay,
     /// What a ration gives against what she needs.
@@ -95,7 +95,7 @@ pub enum Reason {
     /// What a bottle lamb takes on a day.
     Bottle(Box<Day>),
     /// Whether a lamb can be weaned.
-    Weaning(Box<weaning::Answer>),
+    Weaning(Box<weaning::WeaningAnswer>),
     /// How much powder is wanted until weaning.
     Powder(Plan),
     /// How good colostrum is by its Brix.

@@ -5,7 +5,7 @@ pub mod courses;
 use yeanling_core::book::{Mouth, Suck};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::body_temperature::{self, Band};
-use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet};
+use yeanling_core::reckon::cold_lamb::{Branch, ColdLambAnswer, Dissent, Never, Step, Vet};
 use yeanling_core::reckon::warming::{Look, Progress};
 use yeanling_core::units::{Moment, System, Temperature, Volume};
 use yeanling_core::watch::Hold;
@@ -256,7 +256,7 @@ pub const fn band(band: Band) -> &'static str {
 }
 
 /// Returns what an answer is called, with what it went by where that was not known.
-pub fn heading(answer: &Answer) -> String {
+pub fn heading(answer: &ColdLambAnswer) -> String {
     let cold = band(answer.band);
     match answer.branch {
         Branch::Normal | Branch::Mild | Branch::Fever => capital(cold),
@@ -269,7 +269,7 @@ pub fn heading(answer: &Answer) -> String {
 }
 
 /// Returns the answer's age beside its temperature; an age is always shown.
-pub fn age(answer: &Answer) -> String {
+pub fn age(answer: &ColdLambAnswer) -> String {
     answer.age.map_or_else(|| "age unknown".to_owned(), super::watch::age)
 }
 

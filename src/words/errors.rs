@@ -3,7 +3,7 @@
 use yeanling_core::reckon::bottle::{MOST_IN_A_DAY, NoRow};
 use yeanling_core::reckon::colostrum::ONE_FEED;
 use yeanling_core::reckon::feeds::{ASSUMED, Guard, Rejection};
-use yeanling_core::units::{Length, Mass, NotInALamb, OutOfBounds, System, Volume, Why};
+use yeanling_core::units::{BoundFor, Length, Mass, NotInALamb, OutOfBounds, System, Volume};
 
 mod limit;
 mod outdoors;
@@ -38,37 +38,37 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         return format!("That is not a weight. {allowed}");
     }
     let whose = match error.allowed.why {
-        Why::LambAtBirth => "a lamb at birth",
-        Why::LambOfItsAge => "a lamb of its age",
-        Why::SolidsInADay => "a day’s solid feed",
-        Why::LambAtWeaning => "a lamb at weaning",
-        Why::EweWeight => "a ewe",
-        Why::ExtraFeed => "a ewe’s extra feed in a day",
-        Why::LambOnTheBottle
-        | Why::OneFeed
-        | Why::LambTemperature
-        | Why::Weather
-        | Why::Wind
-        | Why::RainInADay
-        | Why::BrixOfColostrum
-        | Why::Ketones
-        | Why::EweTemperature
-        | Why::AntibodyInColostrum
-        | Why::AntibodyInSerum
-        | Why::LabelRate
-        | Why::OneRound
-        | Why::LambsOnTheBottle
-        | Why::PowderInStore
-        | Why::Pulse
-        | Why::PenSide
-        | Why::ConditionScore
-        | Why::FrozenBag
-        | Why::InStore
-        | Why::Percent => "a lamb on the bottle",
+        BoundFor::LambAtBirth => "a lamb at birth",
+        BoundFor::LambOfItsAge => "a lamb of its age",
+        BoundFor::SolidsInADay => "a day’s solid feed",
+        BoundFor::LambAtWeaning => "a lamb at weaning",
+        BoundFor::EweWeight => "a ewe",
+        BoundFor::ExtraFeed => "a ewe’s extra feed in a day",
+        BoundFor::LambOnTheBottle
+        | BoundFor::OneFeed
+        | BoundFor::LambTemperature
+        | BoundFor::Weather
+        | BoundFor::Wind
+        | BoundFor::RainInADay
+        | BoundFor::BrixOfColostrum
+        | BoundFor::Ketones
+        | BoundFor::EweTemperature
+        | BoundFor::AntibodyInColostrum
+        | BoundFor::AntibodyInSerum
+        | BoundFor::LabelRate
+        | BoundFor::OneRound
+        | BoundFor::LambsOnTheBottle
+        | BoundFor::PowderInStore
+        | BoundFor::Pulse
+        | BoundFor::PenSide
+        | BoundFor::ConditionScore
+        | BoundFor::FrozenBag
+        | BoundFor::InStore
+        | BoundFor::Percent => "a lamb on the bottle",
     };
     let too = match (error.allowed.why, error.given > error.allowed.most) {
-        (Why::ExtraFeed, true) => "much",
-        (Why::ExtraFeed, false) => "little",
+        (BoundFor::ExtraFeed, true) => "much",
+        (BoundFor::ExtraFeed, false) => "little",
         (_, true) => "heavy",
         (_, false) => "light",
     };
@@ -94,8 +94,8 @@ fn in_units(mass: Mass, system: System) -> f64 {
 /// Returns the slip that would explain a weight: a lost point, grams for kilograms, or pounds for kilograms.
 fn meant(error: &OutOfBounds<Mass>, system: System) -> Option<String> {
     let usual = match error.allowed.why {
-        Why::EweWeight => 40.0..=120.0,
-        Why::ExtraFeed => 0.1..=1.0,
+        BoundFor::EweWeight => 40.0..=120.0,
+        BoundFor::ExtraFeed => 0.1..=1.0,
         _ => 1.5..=8.0,
     };
     let ordinary = |kilograms: f64| usual.contains(&kilograms);

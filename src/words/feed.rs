@@ -5,7 +5,7 @@ use yeanling_core::reckon::season::budget::Budget;
 use yeanling_core::reckon::season::dates::Crop;
 use yeanling_core::reckon::season::minerals::{Copper, Guarded, Selenium};
 use yeanling_core::reckon::season::ration::{Checked, Held, Nutrient};
-use yeanling_core::reckon::season::requirement::{Energy, OutsideTable, Stage};
+use yeanling_core::reckon::season::requirement::{Energy, FeedStage, OutsideTable};
 use yeanling_core::reckon::season::water::Wanted;
 use yeanling_core::units::{Length, Mass, System, Volume};
 
@@ -97,14 +97,14 @@ pub fn energy(typed: f64, system: System) -> Energy {
 }
 
 /// Returns the name of a stage.
-pub const fn stage(stage: Stage) -> &'static str {
+pub const fn stage(stage: FeedStage) -> &'static str {
     match stage {
-        Stage::Maintenance => "dry (maintenance)",
-        Stage::FirstFifteenWeeks => "first 15 weeks of pregnancy",
-        Stage::LastFourWeeks(Crop::Usual) => "last 4 weeks, mostly singles",
-        Stage::LastFourWeeks(Crop::Prolific) => "last 4 weeks, many twins",
-        Stage::MilkingOne => "nursing one",
-        Stage::MilkingTwo => "nursing two",
+        FeedStage::Maintenance => "dry (maintenance)",
+        FeedStage::FirstFifteenWeeks => "first 15 weeks of pregnancy",
+        FeedStage::LastFourWeeks(Crop::Usual) => "last 4 weeks, mostly singles",
+        FeedStage::LastFourWeeks(Crop::Prolific) => "last 4 weeks, many twins",
+        FeedStage::MilkingOne => "nursing one",
+        FeedStage::MilkingTwo => "nursing two",
     }
 }
 
@@ -349,7 +349,7 @@ mod tests {
             copper_ppm: Some(300.0),
             selenium_ppm: None,
         };
-        let need = requirement::need(Stage::Maintenance, kg(70.0)).expect("a row");
+        let need = requirement::need(FeedStage::Maintenance, kg(70.0)).expect("a row");
         let [copper, _] = minerals(&ration::check(&[feed], need).expect("it is reckoned").minerals);
         assert_eq!(copper, "*Copper 300 ppm is too much for sheep*: over 15. Do not feed it; ask your vet.");
     }

@@ -184,7 +184,7 @@ mod tests {
     use yeanling_core::book::Item;
     use yeanling_core::reckon::{mixing, powder};
     use yeanling_core::settings::PowderRule;
-    use yeanling_core::units::{Amount, Bounds, Condition, Mass, TimeDelta, Volume, Why};
+    use yeanling_core::units::{Amount, BoundFor, Bounds, Condition, Mass, TimeDelta, Volume};
 
     fn now() -> Moment {
         "2026-11-20T18:00:00.000-05:00".parse().expect("a moment")
@@ -238,7 +238,7 @@ mod tests {
     fn every_number_out_of_range_is_told_with_what_is_allowed() {
         let told = |refused: Rejection| rejection(&refused, now(), System::Metric);
         let of = Amount::from_units;
-        let bounds = |least, most| Bounds { least: of(least), most: of(most), why: Why::InStore };
+        let bounds = |least, most| Bounds { least: of(least), most: of(most), why: BoundFor::InStore };
         let out = bounds(0.5, 900.0).check(of(2000.0)).expect_err("out of bounds");
         all_three(
             &told(StoreRejection::Amount { item: Item::Hay, out }.into()),

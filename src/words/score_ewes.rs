@@ -1,6 +1,6 @@
 //! Score ewes: what is noted of each in the race or in the field, and how the group stands.
 
-use yeanling_core::reckon::season::condition::{Change, Stage, System as Targets, Target};
+use yeanling_core::reckon::season::condition::{Change, ConditionStage, System as Targets, Target};
 use yeanling_core::units::{Condition, Moment, System};
 
 use super::common::{day_and_clock, number, short_date};
@@ -74,13 +74,13 @@ pub const fn targets(targets: Targets) -> &'static str {
 }
 
 /// Returns a time of the year.
-pub const fn stage(stage: Stage) -> &'static str {
+pub const fn stage(stage: ConditionStage) -> &'static str {
     match stage {
-        Stage::Mating => "mating",
-        Stage::MidPregnancy => "mid pregnancy",
-        Stage::LatePregnancy => "late pregnancy",
-        Stage::Lambing => "lambing",
-        Stage::Weaning => "weaning",
+        ConditionStage::Mating => "mating",
+        ConditionStage::MidPregnancy => "mid pregnancy",
+        ConditionStage::LatePregnancy => "late pregnancy",
+        ConditionStage::Lambing => "lambing",
+        ConditionStage::Weaning => "weaning",
     }
 }
 

@@ -2,7 +2,7 @@
 
 use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::reckon::season::conception::Likely;
-use yeanling_core::reckon::season::dates::What;
+use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::ewe::{Ground, LambingForecast, NoForecast};
 use yeanling_core::reckon::season::forecast::Forecast;
 use yeanling_core::reckon::season::pens::Rule;
@@ -217,38 +217,38 @@ pub fn rule(rule: Rule, pens: (u32, u32)) -> String {
 }
 
 /// Returns what is to be done on a date.
-pub fn what(what: &What, system: System) -> String {
+pub fn what(what: &DateTask, system: System) -> String {
     match what {
-        What::ScoreBeforeRam => "Score the ewes: eight weeks to correct condition".to_owned(),
-        What::ScoreAtRam => "Ram in: score the ewes".to_owned(),
-        What::CrayonChange { .. } => "Change the crayon".to_owned(),
-        What::RamOut => "Ram out".to_owned(),
-        What::ScoreAtMid => "Score the ewes in mid pregnancy".to_owned(),
-        What::ScoreLate => "Score the ewes before the last weeks".to_owned(),
-        What::Feed { each } => format!("Extra feed: {} a ewe a day", feed_mass(*each, system)),
-        What::Booster { from, until } => {
+        DateTask::ScoreBeforeRam => "Score the ewes: eight weeks to correct condition".to_owned(),
+        DateTask::ScoreAtRam => "Ram in: score the ewes".to_owned(),
+        DateTask::CrayonChange { .. } => "Change the crayon".to_owned(),
+        DateTask::RamOut => "Ram out".to_owned(),
+        DateTask::ScoreAtMid => "Score the ewes in mid pregnancy".to_owned(),
+        DateTask::ScoreLate => "Score the ewes before the last weeks".to_owned(),
+        DateTask::Feed { each } => format!("Extra feed: {} a ewe a day", feed_mass(*each, system)),
+        DateTask::Booster { from, until } => {
             format!("Booster, from {} to {}. Ask your vet", short_date(*from), short_date(*until))
         }
-        What::WatchFrom => "First lambs possible: watch at night".to_owned(),
-        What::WatchUntil => "Last night to watch".to_owned(),
-        What::FeedUntil => "Stop the extra feed if there is grass".to_owned(),
+        DateTask::WatchFrom => "First lambs possible: watch at night".to_owned(),
+        DateTask::WatchUntil => "Last night to watch".to_owned(),
+        DateTask::FeedUntil => "Stop the extra feed if there is grass".to_owned(),
     }
 }
 
 /// Names a date for good, so that a second calendar file moves it.
-pub fn key(what: &What, place: usize) -> String {
+pub fn key(what: &DateTask, place: usize) -> String {
     let name = match what {
-        What::ScoreBeforeRam => "score-before-ram",
-        What::ScoreAtRam => "score-at-ram",
-        What::CrayonChange { number } => return format!("crayon-{number}"),
-        What::RamOut => "ram-out",
-        What::ScoreAtMid => "score-mid",
-        What::ScoreLate => "score-late",
-        What::Feed { .. } => return format!("feed-{place}"),
-        What::Booster { .. } => "booster",
-        What::WatchFrom => "watch-from",
-        What::WatchUntil => "watch-until",
-        What::FeedUntil => "feed-until",
+        DateTask::ScoreBeforeRam => "score-before-ram",
+        DateTask::ScoreAtRam => "score-at-ram",
+        DateTask::CrayonChange { number } => return format!("crayon-{number}"),
+        DateTask::RamOut => "ram-out",
+        DateTask::ScoreAtMid => "score-mid",
+        DateTask::ScoreLate => "score-late",
+        DateTask::Feed { .. } => return format!("feed-{place}"),
+        DateTask::Booster { .. } => "booster",
+        DateTask::WatchFrom => "watch-from",
+        DateTask::WatchUntil => "watch-until",
+        DateTask::FeedUntil => "feed-until",
     };
     name.to_owned()
 }

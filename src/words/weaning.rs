@@ -1,6 +1,6 @@
 //! Whether a bottle lamb can be weaned.
 
-use yeanling_core::reckon::weaning::{Answer, Condition, Met, Verdict};
+use yeanling_core::reckon::weaning::{Condition, Met, Verdict, WeaningAnswer};
 use yeanling_core::units::System;
 
 use super::common::mass;
@@ -59,7 +59,7 @@ pub fn with_unit(typed: &str, system: System) -> String {
 }
 
 /// Returns each condition with whether it is met, and what is known of the lamb: "*Not yet:* 35 days old. It is 31."
-pub fn checks(answer: &Answer, system: System) -> Vec<(Option<bool>, String)> {
+pub fn checks(answer: &WeaningAnswer, system: System) -> Vec<(Option<bool>, String)> {
     let line = |(condition, met): &(Condition, Met)| {
         let (known, word) = match met {
             Met::Yes => (Some(true), "Yes"),
@@ -73,7 +73,7 @@ pub fn checks(answer: &Answer, system: System) -> Vec<(Option<bool>, String)> {
 }
 
 /// Returns what the lamb has of a condition: " · it is 31".
-fn now(condition: Condition, answer: &Answer, system: System) -> String {
+fn now(condition: Condition, answer: &WeaningAnswer, system: System) -> String {
     let lamb = &answer.lamb;
     match condition {
         Condition::Age { .. } => format!(" · it is {}", lamb.age.num_days()),
@@ -86,7 +86,7 @@ fn now(condition: Condition, answer: &Answer, system: System) -> String {
 }
 
 /// Returns the verdict with its rule's name: "Not yet, by Teagasc’s rule".
-pub fn verdict(answer: &Answer) -> String {
+pub fn verdict(answer: &WeaningAnswer) -> String {
     let said = match answer.verdict {
         Verdict::Ready => "Ready to wean",
         Verdict::NotYet => "Not yet",
@@ -95,13 +95,13 @@ pub fn verdict(answer: &Answer) -> String {
     format!("{said}, by {}", by(answer))
 }
 
-fn by(answer: &Answer) -> String {
+fn by(answer: &WeaningAnswer) -> String {
     let name = weaning_rule(answer.rule).0;
     if name.starts_with("feed maker") { format!("the {name}") } else { name.to_owned() }
 }
 
 /// Returns each condition with whether it is met: "Yes: 35 days old".
-pub fn conditions(answer: &Answer, system: System) -> Vec<String> {
+pub fn conditions(answer: &WeaningAnswer, system: System) -> Vec<String> {
     let line = |(condition, met): &(Condition, Met)| format!("{}: {}", word(*met), says(*condition, system));
     answer.conditions.iter().map(line).collect()
 }
@@ -133,7 +133,7 @@ mod tests {
     use yeanling_core::settings::WeaningRule;
     use yeanling_core::units::{Mass, TimeDelta};
 
-    fn answer(days: i64, birth_weight: Option<f64>, rule: WeaningRule) -> Answer {
+    fn answer(days: i64, birth_weight: Option<f64>, rule: WeaningRule) -> WeaningAnswer {
         let lamb = Lamb {
             age: TimeDelta::days(days),
             weight: Some(Mass::from_kilograms(10.0)),

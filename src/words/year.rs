@@ -2,7 +2,7 @@
 
 use chrono::{Datelike, NaiveDate};
 use yeanling_core::book::Cause;
-use yeanling_core::reckon::flock_figures::{Of, Share};
+use yeanling_core::reckon::flock_figures::{Share, ShareOf};
 use yeanling_core::reckon::losses::Span;
 use yeanling_core::reckon::survival::Bin;
 use yeanling_core::seasons::{Alive, Loss, Season};
@@ -86,10 +86,10 @@ pub fn season(season: &Season) -> String {
 /// Returns what a share is one of: "6 of 3 ewes that lambed".
 pub fn of(share: Share) -> String {
     let of = match share.denominator {
-        Of::PutToRam => "put to the ram",
-        Of::Lambed => "ewes that lambed",
-        Of::Born => "born",
-        Of::BornAlive => "born alive",
+        ShareOf::PutToRam => "put to the ram",
+        ShareOf::Lambed => "ewes that lambed",
+        ShareOf::Born => "born",
+        ShareOf::BornAlive => "born alive",
     };
     // More than all of them are no part of them.
     let from = if share.count > share.of { "from" } else { "of" };
@@ -219,7 +219,7 @@ mod tests {
 
     #[test]
     fn a_share_says_what_it_is_one_of() {
-        let share = Share { count: 385, of: 200, denominator: Of::PutToRam };
+        let share = Share { count: 385, of: 200, denominator: ShareOf::PutToRam };
         assert_eq!(
             (percent(share).as_str(), of(share).as_str()),
             ("*192.5%*", "385 from 200 put to the ram")

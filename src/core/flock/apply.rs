@@ -4,7 +4,7 @@
 //! A fold of a large book takes longer than a tap may. What this gives is what the fold would give, or it is not done.
 
 use super::fold::{apply, create};
-use super::how::{How, how};
+use super::how::{ReadAs, how};
 use super::{Flock, index, litter};
 use crate::book::{Animal, Entry, Event, EweId, LambId, Standing};
 use crate::units::Moment;
@@ -55,20 +55,25 @@ impl Flock {
     /// Says whether something noted later has to do with it: a correction that came before it, or a choice that stands.
     fn is_awaited(&self, entry: &Entry) -> bool {
         let outdone = self.chosen.is_some_and(|chosen| chosen > (entry.noted, entry.id));
-        self.awaited.contains(&entry.id) || (how(&entry.event) == How::Chooses && outdone)
+        self.awaited.contains(&entry.id) || (how(&entry.event) == ReadAs::Chooses && outdone)
     }
 
     /// Says whether no line from `place` on is about what this one is about, so that it may be told after them.
-    fn is_last_of_its_own(&self, entry: &Entry, how: How, place: usize) -> bool {
+    fn is_last_of_its_own(&self, entry: &Entry, how: ReadAs, place: usize) -> bool {
         let before = |lines: Option<&Vec<usize>>| {
             lines.and_then(|lines| lines.last()).is_none_or(|last| *last < place)
         };
         let animals = |animal: Animal| before(self.of.get(&self.canonical(animal)));
         match how {
-            How::Comes | How::Joins | How::Keeps | How::Corrects | How::Regroups | How::TellsInTurn => {
+            ReadAs::Comes
+            | ReadAs::Joins
+            | ReadAs::Keeps
+            | ReadAs::Corrects
+            | ReadAs::Regroups
+            | ReadAs::TellsInTurn => {
                 return false;
             }
-            How::EndsLitter => {
+            ReadAs::EndsLitter => {
                 let litter = entry.event.animals().find_map(|animal| match animal {
                     Animal::Lamb(lamb) => self.litter_of(lamb),
                     Animal::Ewe(_) => None,
@@ -78,7 +83,7 @@ impl Flock {
                     return false;
                 }
             }
-            How::ComesAlone | How::Chooses | How::Tells => {}
+            ReadAs::ComesAlone | ReadAs::Chooses | ReadAs::Tells => {}
         }
         entry.event.animals().all(animals)
             && entry.event.pen().is_none_or(|pen| before(self.of_pen.get(&pen)))

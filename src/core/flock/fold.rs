@@ -4,7 +4,7 @@
 
 use std::collections::BTreeMap;
 
-use super::how::{How, how};
+use super::how::{ReadAs, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
     Seen, VetCall, Weight, group, illness, index, life, litter, pen, stores,
@@ -68,12 +68,12 @@ impl<'a> Sorted<'a> {
         let mut sorted = Self::default();
         for line in standing.iter().filter(|line| !line.struck) {
             match how(line.event) {
-                How::ComesAlone | How::Comes => sorted.comers.push(line),
-                How::Joins => sorted.joins.push(line),
-                How::Chooses => sorted.choices.push(line),
-                How::EndsLitter => sorted.all_born.push(line),
-                How::Keeps => sorted.kept.push(line),
-                How::Corrects | How::Tells | How::TellsInTurn | How::Regroups => {}
+                ReadAs::ComesAlone | ReadAs::Comes => sorted.comers.push(line),
+                ReadAs::Joins => sorted.joins.push(line),
+                ReadAs::Chooses => sorted.choices.push(line),
+                ReadAs::EndsLitter => sorted.all_born.push(line),
+                ReadAs::Keeps => sorted.kept.push(line),
+                ReadAs::Corrects | ReadAs::Tells | ReadAs::TellsInTurn | ReadAs::Regroups => {}
             }
         }
         sorted

@@ -6,7 +6,7 @@ use crate::book::{Care, Event, Life};
 
 /// How a fact is read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub(super) enum How {
+pub(super) enum ReadAs {
     /// It brings in an animal that hangs on no other.
     ComesAlone,
     /// It brings in an animal beside another, a pen, a group or colostrum; what was noted of it before is read anew.
@@ -29,7 +29,7 @@ pub(super) enum How {
     Regroups,
 }
 
-impl How {
+impl ReadAs {
     /// Says whether what was known may read otherwise with it, so that the book is folded anew.
     pub(super) const fn changes_what_was(self) -> bool {
         match self {
@@ -40,24 +40,24 @@ impl How {
 }
 
 /// Returns how a fact is read.
-pub(super) const fn how(event: &Event) -> How {
+pub(super) const fn how(event: &Event) -> ReadAs {
     match event {
-        Event::EweCame { .. } | Event::LambBorn { beside: None, .. } => How::ComesAlone,
+        Event::EweCame { .. } | Event::LambBorn { beside: None, .. } => ReadAs::ComesAlone,
         Event::LambBorn { beside: Some(_), .. }
         | Event::PenMade { .. }
         | Event::GroupFormed { .. }
-        | Event::ColostrumFrozen { .. } => How::Comes,
-        Event::SameAnimal { .. } => How::Joins,
-        Event::Amended { .. } | Event::Deleted { .. } | Event::Restored { .. } => How::Corrects,
-        Event::Chose(_) => How::Chooses,
-        Event::AllBorn { .. } => How::EndsLitter,
+        | Event::ColostrumFrozen { .. } => ReadAs::Comes,
+        Event::SameAnimal { .. } => ReadAs::Joins,
+        Event::Amended { .. } | Event::Deleted { .. } | Event::Restored { .. } => ReadAs::Corrects,
+        Event::Chose(_) => ReadAs::Chooses,
+        Event::AllBorn { .. } => ReadAs::EndsLitter,
         Event::DamGiven { .. }
         | Event::GroupParted { .. }
         | Event::JoinedGroup { .. }
-        | Event::LeftGroup { .. } => How::Regroups,
+        | Event::LeftGroup { .. } => ReadAs::Regroups,
         // Calls to the vet stand in one list of all animals.
-        Event::VetCalled { .. } | Event::Care(Care::VetSaid { .. }) => How::TellsInTurn,
-        Event::PutInPen { .. } | Event::LetOut { .. } | Event::Unread(_) => How::TellsInTurn,
+        Event::VetCalled { .. } | Event::Care(Care::VetSaid { .. }) => ReadAs::TellsInTurn,
+        Event::PutInPen { .. } | Event::LetOut { .. } | Event::Unread(_) => ReadAs::TellsInTurn,
         Event::Tagged { .. }
         | Event::BirthEase { .. }
         | Event::Stood { .. }
@@ -111,21 +111,21 @@ pub(super) const fn how(event: &Event) -> How {
         | Event::ColostrumThawed { .. }
         | Event::ColostrumThrown { .. }
         | Event::Died { .. }
-        | Event::Remarked { .. } => How::Tells,
+        | Event::Remarked { .. } => ReadAs::Tells,
         // Each is told of its own animal alone.
-        Event::Illness(_) => How::Tells,
+        Event::Illness(_) => ReadAs::Tells,
         Event::Life(life) => how_life(life),
     }
 }
 
-const fn how_life(life: &Life) -> How {
+const fn how_life(life: &Life) -> ReadAs {
     match life {
-        Life::KeptAsEwe { .. } => How::Keeps,
-        Life::Fostered { .. } | Life::Went { .. } => How::TellsInTurn,
+        Life::KeptAsEwe { .. } => ReadAs::Keeps,
+        Life::Fostered { .. } | Life::Went { .. } => ReadAs::TellsInTurn,
         Life::Marked { .. }
         | Life::Described { .. }
         | Life::Castrated { .. }
         | Life::Treated { .. }
-        | Life::Examined { .. } => How::Tells,
+        | Life::Examined { .. } => ReadAs::Tells,
     }
 }

@@ -4,7 +4,7 @@
 
 use std::collections::BTreeSet;
 
-use super::how::{How, how};
+use super::how::{ReadAs, how};
 use super::{Ewe, Flock, Labor, Lamb, Line};
 use crate::book::{Animal, Event, EweId, LambId, Standing};
 use crate::sort_small::SortSmall;
@@ -45,7 +45,7 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, index: usize, animals: &mut
     animals.clear();
     animals.extend(line.event.animals());
     let came = matches!(line.event, Event::EweCame { .. });
-    if came || how(line.event) == How::Keeps {
+    if came || how(line.event) == ReadAs::Keeps {
         animals.push(Animal::Ewe(line.entry.id.as_ewe()));
     }
     if let Event::LambBorn { .. } = line.event {

@@ -22,7 +22,7 @@ pub const SOURCES: &[Source] = &[
 
 /// The ages to which weights are adjusted.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
-pub enum At {
+pub enum ToAge {
     /// 30 days.
     Day30,
     /// 60 days.
@@ -33,7 +33,7 @@ pub enum At {
     Day120,
 }
 
-impl At {
+impl ToAge {
     /// Every age, the youngest first.
     pub const ALL: [Self; 4] = [Self::Day30, Self::Day60, Self::Day90, Self::Day120];
 
@@ -166,7 +166,7 @@ pub struct Weighed {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Adjusted {
     /// To which age.
-    pub at: At,
+    pub at: ToAge,
     /// Straight from birth to that age, before any factor.
     pub straight: Mass,
     /// For the age of its dam.
@@ -215,7 +215,7 @@ pub enum NotAdjusted {
 /// assert_eq!(format!("{:.2}", adjust(&twin).unwrap().mass.as_pounds()), "79.91");
 /// ```
 pub fn adjust(lamb: &Weighed) -> Result<Adjusted, NotAdjusted> {
-    let at = At::of(lamb.age).ok_or(NotAdjusted::WrongAge(lamb.age))?;
+    let at = ToAge::of(lamb.age).ok_or(NotAdjusted::WrongAge(lamb.age))?;
     let birth = Mass::AT_BIRTH.check(lamb.birth).map_err(NotAdjusted::Birth)?.as_kilograms();
     let (born, reared) = (lamb.born, lamb.reared);
     let litter = born_and_reared(born, reared).ok_or(NotAdjusted::NoFactor { born, reared })?;

@@ -6,7 +6,7 @@
 use super::birth_weight::WATCH_UNDER;
 use super::cited::{common, memory, ours, seen};
 use crate::settings::{ChillLimit, Housing};
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 use crate::units::{Mass, OutOfBounds, Rain, Speed, Temperature, TimeDelta};
 
 /// Who wrote the formula.
@@ -15,7 +15,7 @@ pub const FORMULA: Source = Source {
     title: "",
     year: Some(1972),
     place: "Australian Journal of Agricultural Research 35:709",
-    known: Known::Memory,
+    known: HowKnown::Memory,
 };
 
 const VICTORIA: Source = seen("Agriculture Victoria", "Over 1000 kJ/m²/h: high risk", None, "");

@@ -1,6 +1,6 @@
 //! The publications that more than one figure rests on, each written out once.
 
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 
 /// Writes a source whose figure was read in it.
 pub(super) const fn seen(
@@ -9,22 +9,22 @@ pub(super) const fn seen(
     year: Option<u16>,
     place: &'static str,
 ) -> Source {
-    Source { authors, title, year, place, known: Known::Seen }
+    Source { authors, title, year, place, known: HowKnown::Seen }
 }
 
 /// Writes a choice of our own; the title says what was chosen.
 pub(super) const fn ours(title: &'static str) -> Source {
-    Source { authors: "", title, year: None, place: "", known: Known::Ours }
+    Source { authors: "", title, year: None, place: "", known: HowKnown::Ours }
 }
 
 /// Writes a rule of the trade that nobody signs.
 pub(super) const fn common(title: &'static str) -> Source {
-    Source { authors: "", title, year: None, place: "", known: Known::CommonPractice }
+    Source { authors: "", title, year: None, place: "", known: HowKnown::CommonPractice }
 }
 
 /// Writes a figure that was recalled.
 pub(super) const fn memory(title: &'static str) -> Source {
-    Source { authors: "", title, year: None, place: "", known: Known::Memory }
+    Source { authors: "", title, year: None, place: "", known: HowKnown::Memory }
 }
 
 pub(super) const AHDB: Source = seen("AHDB", "Watery mouth in lambs", None, "");

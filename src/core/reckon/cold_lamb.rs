@@ -153,7 +153,7 @@ pub enum Dissent {
 
 /// What to do, and why.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Answer {
+pub struct ColdLambAnswer {
     /// The temperature that was read.
     pub temperature: Temperature,
     /// The age, if known.
@@ -176,7 +176,7 @@ pub struct Answer {
     pub dissent: Option<Dissent>,
 }
 
-impl Answer {
+impl ColdLambAnswer {
     /// Returns where this row was printed.
     #[must_use]
     pub const fn sources(&self) -> &'static [Source] {
@@ -208,7 +208,7 @@ pub fn decide(
     temperature: Temperature,
     age: Option<TimeDelta>,
     head_up_and_swallows: Option<bool>,
-) -> Result<Answer, OutOfBounds<Temperature>> {
+) -> Result<ColdLambAnswer, OutOfBounds<Temperature>> {
     let band = band(temperature)?;
     let swallows = head_up_and_swallows == Some(true);
     let young = age.is_some_and(|age| age <= YOUNG_TO);
@@ -233,7 +233,7 @@ pub fn decide(
     } else {
         Vet::NotNeeded
     };
-    Ok(Answer {
+    Ok(ColdLambAnswer {
         temperature,
         age,
         head_up_and_swallows,

@@ -40,7 +40,7 @@ pub const USUAL_LOSS: Mark = Mark { from: 11.0, to: 15.0, by: "US surveys" };
 
 /// What a share is one of.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Of {
+pub enum ShareOf {
     /// Ewes put to the ram.
     PutToRam,
     /// Ewes that lambed.
@@ -59,12 +59,12 @@ pub struct Share {
     /// Of how many; never 0.
     pub of: u32,
     /// Of what.
-    pub denominator: Of,
+    pub denominator: ShareOf,
 }
 
 impl Share {
     /// Returns the share; none of nothing.
-    fn new(count: u32, of: u32, denominator: Of) -> Option<Self> {
+    fn new(count: u32, of: u32, denominator: ShareOf) -> Option<Self> {
         (of > 0).then_some(Self { count, of, denominator })
     }
 
@@ -136,17 +136,17 @@ pub struct Figures {
 /// ```
 #[must_use]
 pub fn figures(counts: &Counts) -> Figures {
-    let put = |count: u32| counts.put_to_ram.and_then(|of| Share::new(count, of, Of::PutToRam));
+    let put = |count: u32| counts.put_to_ram.and_then(|of| Share::new(count, of, ShareOf::PutToRam));
     let a_ewe = |mass: Mass, ewes: u32| {
         (ewes > 0).then(|| Mass::from_kilograms(mass.as_kilograms() / f64::from(ewes)))
     };
     Figures {
         fertility: put(counts.lambed),
-        prolificacy: Share::new(counts.born(), counts.lambed, Of::Lambed),
+        prolificacy: Share::new(counts.born(), counts.lambed, ShareOf::Lambed),
         lambing: put(counts.born()),
         weaning: put(counts.weaned),
-        stillbirth: Share::new(counts.born_dead, counts.born(), Of::Born),
-        loss: Share::new(counts.died, counts.born_alive, Of::BornAlive),
+        stillbirth: Share::new(counts.born_dead, counts.born(), ShareOf::Born),
+        loss: Share::new(counts.died, counts.born_alive, ShareOf::BornAlive),
         weaned_a_ewe: counts.weaned_mass.zip(counts.put_to_ram).and_then(|(mass, ewes)| a_ewe(mass, ewes)),
     }
 }

@@ -3,7 +3,7 @@
 //! Where sources differ the shorter time is kept.
 
 use super::cited::{common, ours, seen};
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 use crate::terms::Presentation;
 use crate::units::TimeDelta;
 
@@ -49,7 +49,7 @@ pub const SOURCES: &[Source] = &[
         title: "30 min of waters or straining and nothing shows: an internal check",
         year: None,
         place: "",
-        known: Known::Memory,
+        known: HowKnown::Memory,
     },
     seen("University of Maryland; Anexa; CHB Vets", "60 min: step in", None, ""),
     seen("NADIS", "Cervix not open: a gentle try of 10 min", None, ""),

@@ -6,7 +6,7 @@
 use super::Strength;
 use super::cited::{FEED_MAKER, ours, seen};
 use crate::source::Source;
-use crate::units::{Bounds, Mass, OutOfBounds, Temperature, Volume, Why};
+use crate::units::{BoundFor, Bounds, Mass, OutOfBounds, Temperature, Volume};
 
 /// The printed strength: 200 g of powder in each liter of the finished mix. The label's own rate comes first.
 pub const MIX: Strength = Strength::from_grams_per_liter(200.0);
@@ -24,7 +24,7 @@ pub const PROTEIN_AT_LEAST_PERCENT: u8 = 24;
 pub const ONE_ROUND: Bounds<Volume> = Bounds {
     least: Volume::from_milliliters(1.0),
     most: Volume::from_milliliters(100_000.0),
-    why: Why::OneRound,
+    why: BoundFor::OneRound,
 };
 
 /// Where the figures were printed.

@@ -3,20 +3,20 @@
 use super::cited::{ours, seen};
 use crate::settings::PowderRule;
 use crate::source::Source;
-use crate::units::{Bounds, Mass, OutOfBounds, Why};
+use crate::units::{BoundFor, Bounds, Mass, OutOfBounds};
 
 const NEW_ZEALAND: Source = seen("New Zealand guidance", "7 kg of powder to weaning", None, "");
 const NDSU: Source = seen("NDSU", "6.8–9.1 kg of powder to weaning", None, "");
 const FARMERS_JOURNAL: Source = seen("Irish Farmers Journal", "13 kg of powder to weaning", None, "");
 
 /// Lambs that can be planned for: 1 to 500 (ours).
-pub const LAMBS: Bounds<u16> = Bounds { least: 1, most: 500, why: Why::LambsOnTheBottle };
+pub const LAMBS: Bounds<u16> = Bounds { least: 1, most: 500, why: BoundFor::LambsOnTheBottle };
 
 /// Powder that can have been used: nothing to 10 tonnes (ours).
 pub const USED: Bounds<Mass> = Bounds {
     least: Mass::from_kilograms(0.0),
     most: Mass::from_kilograms(10_000.0),
-    why: Why::PowderInStore,
+    why: BoundFor::PowderInStore,
 };
 
 /// Where the figures were printed.

@@ -3,7 +3,7 @@
 use super::Strength;
 use super::cited::{BOND, MERCHANT, VET_TIMES, common, ours, seen};
 use crate::settings::FreezerLife;
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 use crate::units::{Brix, Mass, OutOfBounds, Temperature, TimeDelta, Volume};
 
 /// Ewe colostrum is good from this Brix reading on (Page et al. 2022).
@@ -40,7 +40,7 @@ pub const SOURCES: &[Source] = &[
     seen("Kessler et al.", "", Some(2021), "Journal of Dairy Science 104:2438"),
     BOND,
     VET_TIMES,
-    Source { authors: "Alves et al.", title: "", year: Some(2015), place: "", known: Known::Memory },
+    Source { authors: "Alves et al.", title: "", year: Some(2015), place: "", known: HowKnown::Memory },
     seen("", "Cow colostrum: Brix 22%", Some(2012), "Journal of Dairy Science, doi 10.3168/jds.2012-5823"),
     seen("SRUC", "Order of choice, fridge, freezer, thawing", None, ""),
     seen("WikiVet", "One year in the freezer", None, ""),

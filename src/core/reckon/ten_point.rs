@@ -7,13 +7,13 @@
 
 use super::cited::{memory, ours, seen};
 use crate::source::Source;
-use crate::units::{Bounds, OutOfBounds, Why};
+use crate::units::{BoundFor, Bounds, OutOfBounds};
 
 /// What a newborn's pulse can be, in beats a minute: 0 to 400 (ours).
-pub const PULSE: Bounds<u16> = Bounds { least: 0, most: 400, why: Why::Pulse };
+pub const PULSE: Bounds<u16> = Bounds { least: 0, most: 400, why: BoundFor::Pulse };
 
 /// What an ear oximeter can read, in percent.
-pub const OXYGEN: Bounds<u8> = Bounds { least: 0, most: 100, why: Why::Percent };
+pub const OXYGEN: Bounds<u8> = Bounds { least: 0, most: 100, why: BoundFor::Percent };
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[

@@ -73,7 +73,7 @@ impl Item {
 
 /// What is known of the lamb and of the feed.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
-pub struct Known {
+pub struct TubeChecks {
     /// Its temperature.
     pub temperature: Option<Temperature>,
     /// Whether it is awake.
@@ -94,9 +94,9 @@ pub struct Known {
 
 /// Whether a lamb may be fed by tube.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Answer {
+pub struct TubeAnswer {
     /// What was known.
-    pub known: Known,
+    pub known: TubeChecks,
     /// Items that do not hold.
     pub unmet: Vec<Item>,
     /// Items of which nothing is known; none of them may be left.
@@ -105,7 +105,7 @@ pub struct Answer {
     pub most: Option<Volume>,
 }
 
-impl Answer {
+impl TubeAnswer {
     /// Returns whether every item holds.
     #[must_use]
     pub const fn may(&self) -> bool {
@@ -119,12 +119,12 @@ impl Answer {
 /// The weight is outside `Mass::ON_THE_BOTTLE`.
 ///
 /// ```
-/// use yeanling_core::reckon::tube::{Item, Known, check};
+/// use yeanling_core::reckon::tube::{Item, TubeChecks, check};
 /// use yeanling_core::units::Temperature;
-/// let cold = Known { temperature: Some(Temperature::from_celsius(36.0)), ..Known::default() };
+/// let cold = TubeChecks { temperature: Some(Temperature::from_celsius(36.0)), ..TubeChecks::default() };
 /// assert_eq!(check(cold).unwrap().unmet, [Item::Warm]);
 /// ```
-pub fn check(known: Known) -> Result<Answer, OutOfBounds<Mass>> {
+pub fn check(known: TubeChecks) -> Result<TubeAnswer, OutOfBounds<Mass>> {
     let weight = known.weight.map(|weight| Mass::ON_THE_BOTTLE.check(weight)).transpose()?;
     let most = weight.map(|weight| {
         let most = AT_MOST.of(weight);
@@ -140,7 +140,7 @@ pub fn check(known: Known) -> Result<Answer, OutOfBounds<Mass>> {
         Item::NotTooMuch => known.volume.zip(most).map(|(volume, most)| within(volume, most)),
     };
     let those = |wanted: Option<bool>| Item::ALL.into_iter().filter(|item| holds(*item) == wanted).collect();
-    Ok(Answer { known, unmet: those(Some(false)), unknown: those(None), most })
+    Ok(TubeAnswer { known, unmet: those(Some(false)), unknown: those(None), most })
 }
 
 /// A typed volume is kept to a tenth of a milliliter.

@@ -5,7 +5,7 @@
 use super::cited::{common, ours, seen};
 use crate::settings::WeaningRule;
 use crate::source::Source;
-use crate::units::{Bounds, Mass, OutOfBounds, TimeDelta, Why};
+use crate::units::{BoundFor, Bounds, Mass, OutOfBounds, TimeDelta};
 
 /// The earliest age by any rule (common practice).
 pub const EARLIEST: TimeDelta = TimeDelta::days(28);
@@ -23,12 +23,15 @@ pub const NINE_KILOGRAMS: Mass = Mass::from_kilograms(9.0);
 pub const SOLIDS: Mass = Mass::from_kilograms(0.25);
 
 /// What a lamb at weaning can weigh: 0.5 to 60 kg (ours).
-pub const WEIGHT: Bounds<Mass> =
-    Bounds { least: Mass::from_kilograms(0.5), most: Mass::from_kilograms(60.0), why: Why::LambAtWeaning };
+pub const WEIGHT: Bounds<Mass> = Bounds {
+    least: Mass::from_kilograms(0.5),
+    most: Mass::from_kilograms(60.0),
+    why: BoundFor::LambAtWeaning,
+};
 
 /// What a lamb can eat of solids in a day: nothing to 3 kg (ours).
 pub const SOLIDS_IN_A_DAY: Bounds<Mass> =
-    Bounds { least: Mass::from_kilograms(0.0), most: Mass::from_kilograms(3.0), why: Why::SolidsInADay };
+    Bounds { least: Mass::from_kilograms(0.0), most: Mass::from_kilograms(3.0), why: BoundFor::SolidsInADay };
 
 const FEED_MAKER: Source =
     seen("Feed maker", "Weaning at 35 days, 2.5 × birth weight, 250 g solids on 3 days running", None, "");
@@ -102,7 +105,7 @@ pub enum Verdict {
 
 /// The verdict of one rule.
 #[derive(Clone, Debug, PartialEq)]
-pub struct Answer {
+pub struct WeaningAnswer {
     /// The rule.
     pub rule: WeaningRule,
     /// What was known of the lamb.
@@ -153,7 +156,7 @@ pub fn eats_enough(days: [Mass; 3]) -> Result<bool, OutOfBounds<Mass>> {
 /// };
 /// assert_eq!(wean(lamb, WeaningRule::FeedMaker).unwrap().verdict, Verdict::Ready);
 /// ```
-pub fn wean(lamb: Lamb, rule: WeaningRule) -> Result<Answer, OutOfBounds<Mass>> {
+pub fn wean(lamb: Lamb, rule: WeaningRule) -> Result<WeaningAnswer, OutOfBounds<Mass>> {
     let weight = lamb.weight.map(|weight| WEIGHT.check(weight)).transpose()?;
     let birth_weight = lamb.birth_weight.map(|weight| Mass::AT_BIRTH.check(weight)).transpose()?;
     let from_birth = birth_weight.map(|born| Mass::from_kilograms(born.as_kilograms() * TIMES_BIRTH_WEIGHT));
@@ -176,7 +179,7 @@ pub fn wean(lamb: Lamb, rule: WeaningRule) -> Result<Answer, OutOfBounds<Mass>> 
     } else {
         Verdict::Ready
     };
-    Ok(Answer { rule, lamb, verdict, conditions })
+    Ok(WeaningAnswer { rule, lamb, verdict, conditions })
 }
 
 const fn met(known: Option<bool>) -> Met {

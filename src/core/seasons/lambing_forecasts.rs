@@ -5,7 +5,7 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 
-use super::matings::{Known, Mated};
+use super::matings::{Mated, SeasonSoFar};
 use crate::book::{EweId, GroupId};
 use crate::flock::{Expectation, Flock};
 use crate::reckon::season::ewe::{
@@ -37,7 +37,7 @@ pub struct LambingForecasts {
     /// The ewes awaited, those most likely within a day first; those of whom nothing can be told last.
     pub awaited: Vec<Awaited>,
     pub(super) alike: Vec<Alike>,
-    pub(super) known: Option<Known>,
+    pub(super) known: Option<SeasonSoFar>,
 }
 
 impl LambingForecasts {
@@ -71,7 +71,7 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
         // Where no ram is noted, the rest of the flock's years need not be looked through.
         return LambingForecasts::default();
     }
-    let known = Known::of(flock, now);
+    let known = SeasonSoFar::of(flock, now);
     let mut awaited: Vec<Awaited> = Vec::new();
     let mut alike: Vec<Alike> = Vec::new();
     let mut commons: Vec<Common> = Vec::new();
@@ -118,11 +118,11 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
 #[must_use]
 pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<LambingForecast, NoForecast>> {
     let expectation = flock.expectation(ewe, now)?;
-    let evidence = evidence(flock, &expectation, &Known::of(flock, now));
+    let evidence = evidence(flock, &expectation, &SeasonSoFar::of(flock, now));
     Some(evidence.and_then(|evidence| lambing_forecast(&evidence, now.local())))
 }
 
-fn evidence(flock: &Flock, expectation: &Expectation, known: &Known) -> Result<Evidence, NoForecast> {
+fn evidence(flock: &Flock, expectation: &Expectation, known: &SeasonSoFar) -> Result<Evidence, NoForecast> {
     let day = |at: Moment| at.local().date();
     let Some(ram_in) = expectation.ram_in() else {
         return Err(NoForecast::Passed { last: NaiveDate::default() });

@@ -17,7 +17,7 @@ use crate::units::{Moment, TimeDelta};
 
 /// What is worked out once for all ewes.
 #[derive(Clone, Debug, PartialEq)]
-pub(super) struct Known {
+pub(super) struct SeasonSoFar {
     /// The matings of this season.
     pub(super) matings: Vec<Mated>,
     /// The same, those together that can have brought one litter.
@@ -34,7 +34,7 @@ pub(super) struct Mated {
     pub(super) litter: Option<Moment>,
 }
 
-impl Known {
+impl SeasonSoFar {
     pub(super) fn of(flock: &Flock, now: Moment) -> Self {
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);

@@ -22,5 +22,5 @@ pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
 pub use season::{APART, Season, seasons};
 pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
 pub use standing::standing;
-pub use this_week::{Asked, this_week};
+pub use this_week::{SeasonJob, this_week};
 pub use year::{Alive, Loss, Year, year};

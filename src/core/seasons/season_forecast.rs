@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 use chrono::NaiveDate;
 
 use super::lambing_forecasts::{Alike, Awaited, LambingForecasts};
-use super::matings::{Known, Lengths, Mated, count};
+use super::matings::{Lengths, Mated, SeasonSoFar, count};
 use crate::book::EweId;
 use crate::flock::{Flock, Group};
 use crate::reckon::season::conception::{Learned, Likely};
@@ -44,7 +44,7 @@ pub struct SeasonForecast {
     /// How long a ewe is taken to carry, and whose figure it is.
     pub gestation: Expected,
     /// How many lambs a lambing brings, and whose figure it is.
-    pub litters: litters::Known,
+    pub litters: litters::LitterShares,
     /// The share that holds in a cycle, and whose figure it is.
     pub conception: Learned,
 }
@@ -71,7 +71,7 @@ pub fn season_forecast(flock: &Flock, lambing_forecasts: &LambingForecasts, now:
     let known = if let Some(known) = &lambing_forecasts.known {
         known
     } else {
-        own = Known::of(flock, now);
+        own = SeasonSoFar::of(flock, now);
         &own
     };
     let litters = litters::known(sizes(flock, now));
@@ -125,7 +125,7 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
 
 /// Those that have lambed are certain, those still awaited come to the births of the forecast; who was scanned empty or
 /// is no longer here was put to the ram all the same.
-fn likely(known: &Known, lambed: u32, forecast: Option<&Forecast>) -> Option<Likely> {
+fn likely(known: &SeasonSoFar, lambed: u32, forecast: Option<&Forecast>) -> Option<Likely> {
     let put = count(known.stories.len());
     let births = forecast.map(|forecast| forecast.births).unwrap_or_default();
     let (mean, low, high) = (f64::from(lambed) + births.mean, lambed + births.low, lambed + births.high);

@@ -2,7 +2,7 @@
 
 use super::lambing_forecasts::LambingForecasts;
 use crate::flock::{ConditionScore, Ewe};
-use crate::reckon::season::condition::{Score, Stage, Standing};
+use crate::reckon::season::condition::{ConditionStage, Score, StageOfYear};
 use crate::units::{Moment, TimeDelta};
 
 /// A score as old as this says nothing of how fast she changes now (ours: late pregnancy, six weeks).
@@ -15,9 +15,9 @@ const SAME_TIME: TimeDelta = TimeDelta::days(42);
 pub fn standing(
     lambing_forecasts: &LambingForecasts,
     ewe: &Ewe,
-    stage: Stage,
+    stage: ConditionStage,
     now: Moment,
-) -> Option<(Score, Standing)> {
+) -> Option<(Score, StageOfYear)> {
     let of = |one: &ConditionScore| Score::from_points(one.score.as_score()).ok();
     let last = ewe.condition()?;
     let awaited = lambing_forecasts.of(ewe.id);
@@ -25,7 +25,7 @@ pub fn standing(
         .and_then(|awaited| awaited.lambing_forecast.as_ref().ok())
         .map(|lambing_forecast| lambing_forecast.first);
     let earlier = ewe.scores.iter().rev().skip(1).find(|one| one.at < last.at);
-    let standing = Standing {
+    let standing = StageOfYear {
         stage,
         lambs: awaited.and_then(|awaited| awaited.lambs),
         days_to_lambing: first.map(|first| first.signed_duration_since(now.local().date()).num_days()),

@@ -5,7 +5,7 @@ use chrono::{Days, NaiveDate};
 use super::group_dates;
 use crate::book::GroupId;
 use crate::flock::{Flock, Group};
-use crate::reckon::season::dates::{Dated, What};
+use crate::reckon::season::dates::{DateTask, Dated};
 use crate::sort_small::SortSmall;
 use crate::units::Moment;
 
@@ -22,7 +22,7 @@ const NEARLY: f64 = 0.9;
 
 /// Something the season asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Asked {
+pub struct SeasonJob {
     /// Of which group.
     pub group: GroupId,
     /// What, and when.
@@ -32,17 +32,18 @@ pub struct Asked {
 /// Returns what is asked for about now, the earliest first: from three days before its date to ten after, while it is
 /// not done. Of the steps of extra feed only the latest that has come.
 #[must_use]
-pub fn this_week(flock: &Flock, now: Moment) -> Vec<Asked> {
+pub fn this_week(flock: &Flock, now: Moment) -> Vec<SeasonJob> {
     let today = now.local().date();
-    let mut asked: Vec<Asked> = Vec::new();
+    let mut asked: Vec<SeasonJob> = Vec::new();
     for group in flock.groups.values().filter(|group| group.parted.is_none()) {
         let dates = group_dates(flock, group);
-        let step = dates.iter().rposition(|one| matches!(one.what, What::Feed { .. }) && one.date <= today);
+        let step =
+            dates.iter().rposition(|one| matches!(one.what, DateTask::Feed { .. }) && one.date <= today);
         let of_now = dates.iter().enumerate().filter(|(place, one)| {
-            let feed = matches!(one.what, What::Feed { .. });
+            let feed = matches!(one.what, DateTask::Feed { .. });
             near(one, today) && (!feed || step.is_none_or(|step| *place == step)) && !done(flock, group, one)
         });
-        asked.extend(of_now.map(|(_, dated)| Asked { group: group.id, dated: *dated }));
+        asked.extend(of_now.map(|(_, dated)| SeasonJob { group: group.id, dated: *dated }));
     }
     asked.sort_small_by_key(|one| one.dated.date);
     asked
@@ -50,17 +51,17 @@ pub fn this_week(flock: &Flock, now: Moment) -> Vec<Asked> {
 
 fn near(one: &Dated, today: NaiveDate) -> bool {
     let (until, from) = match one.what {
-        What::Booster { until, from } => (until, from),
+        DateTask::Booster { until, from } => (until, from),
         // Nothing is done about these: they are told on their day and the day after.
-        What::WatchFrom | What::WatchUntil => (later(one.date, 1), one.date),
-        What::ScoreBeforeRam
-        | What::ScoreAtRam
-        | What::CrayonChange { .. }
-        | What::RamOut
-        | What::ScoreAtMid
-        | What::ScoreLate
-        | What::Feed { .. }
-        | What::FeedUntil => (later(one.date, BEHIND), one.date),
+        DateTask::WatchFrom | DateTask::WatchUntil => (later(one.date, 1), one.date),
+        DateTask::ScoreBeforeRam
+        | DateTask::ScoreAtRam
+        | DateTask::CrayonChange { .. }
+        | DateTask::RamOut
+        | DateTask::ScoreAtMid
+        | DateTask::ScoreLate
+        | DateTask::Feed { .. }
+        | DateTask::FeedUntil => (later(one.date, BEHIND), one.date),
     };
     (earlier(from, AHEAD)..=until.max(later(one.date, 1))).contains(&today)
 }
@@ -68,12 +69,12 @@ fn near(one: &Dated, today: NaiveDate) -> bool {
 fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
     let day = |at: Moment| at.local().date();
     match one.what {
-        What::RamOut => group.rams_in().next().is_none(),
-        What::CrayonChange { .. } => {
+        DateTask::RamOut => group.rams_in().next().is_none(),
+        DateTask::CrayonChange { .. } => {
             let from = earlier(one.date, EARLY);
             group.crayons.iter().any(|(at, _)| day(*at) >= from)
         }
-        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => {
+        DateTask::ScoreBeforeRam | DateTask::ScoreAtRam | DateTask::ScoreAtMid | DateTask::ScoreLate => {
             let span = earlier(one.date, NEAR)..=later(one.date, NEAR);
             let ewes: Vec<_> =
                 group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(|ewe| ewe.lives()).collect();
@@ -81,16 +82,16 @@ fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
                 ewes.iter().filter(|ewe| ewe.scores.iter().any(|score| span.contains(&day(score.at))));
             scored.count() * 2 > ewes.len()
         }
-        What::Feed { each } => {
+        DateTask::Feed { each } => {
             let enough = |kilograms: f64| kilograms >= each.as_kilograms() * NEARLY;
             group.feed().is_some_and(|mass| enough(mass.as_kilograms()))
         }
-        What::Booster { from, .. } => {
+        DateTask::Booster { from, .. } => {
             let from = earlier(from, EARLY);
             group.boosters.iter().any(|at| day(*at) >= from)
         }
-        What::FeedUntil => group.feed().is_none_or(|mass| mass.as_kilograms() <= 0.0),
-        What::WatchFrom | What::WatchUntil => false,
+        DateTask::FeedUntil => group.feed().is_none_or(|mass| mass.as_kilograms() <= 0.0),
+        DateTask::WatchFrom | DateTask::WatchUntil => false,
     }
 }
 

@@ -2,7 +2,7 @@
 
 /// Names the reason for a pair of bounds; the words for it are chosen where people read them.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Why {
+pub enum BoundFor {
     /// No lamb is born lighter or heavier.
     LambAtBirth,
     /// No lamb of its age is lighter or heavier.
@@ -67,7 +67,7 @@ pub struct Bounds<Q> {
     /// The most that is allowed.
     pub most: Q,
     /// The reason for both.
-    pub why: Why,
+    pub why: BoundFor,
 }
 
 /// A quantity outside its bounds: what was given, and what is allowed.

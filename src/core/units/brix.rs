@@ -1,6 +1,6 @@
 //! What a refractometer reads: percent Brix.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::parse_number;
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
@@ -14,7 +14,7 @@ quantity!(Brix, "% Brix", 0, 100);
 impl Brix {
     /// What colostrum can read: 0 to 40 % (ours; a refractometer for colostrum ends near 32 or 40).
     pub const OF_COLOSTRUM: Bounds<Self> =
-        Bounds { least: Self(0.0), most: Self(40.0), why: Why::BrixOfColostrum };
+        Bounds { least: Self(0.0), most: Self(40.0), why: BoundFor::BrixOfColostrum };
 
     /// Returns a reading of so many percent.
     #[must_use]

@@ -1,6 +1,6 @@
 //! How fat a ewe feels over the loin: a condition score.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::parse_number;
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
@@ -19,7 +19,8 @@ quantity!(Condition, "scores", 0, 5);
 
 impl Condition {
     /// What a hand can score in a living ewe: 1 to 5 (Russel, Doney and Gunn 1969; 0 is near death).
-    pub const OF_A_EWE: Bounds<Self> = Bounds { least: Self(1.0), most: Self(5.0), why: Why::ConditionScore };
+    pub const OF_A_EWE: Bounds<Self> =
+        Bounds { least: Self(1.0), most: Self(5.0), why: BoundFor::ConditionScore };
 
     /// Returns a score.
     #[must_use]

@@ -1,6 +1,6 @@
 //! Ketones in a drop of blood, as a meter reads them: millimoles of beta-hydroxybutyrate a liter, the same unit everywhere.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::parse_number;
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
@@ -13,7 +13,7 @@ quantity!(Ketones, "mmol/L", 0, 30);
 
 impl Ketones {
     /// What a meter shows: 0 to 8 mmol/L (ours; handheld meters end near 8).
-    pub const ON_A_METER: Bounds<Self> = Bounds { least: Self(0.0), most: Self(8.0), why: Why::Ketones };
+    pub const ON_A_METER: Bounds<Self> = Bounds { least: Self(0.0), most: Self(8.0), why: BoundFor::Ketones };
 
     /// Returns a reading of so many mmol/L.
     #[must_use]

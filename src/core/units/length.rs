@@ -1,6 +1,6 @@
 //! How long: meters inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, UnitPair, split_units};
 use super::{System, parse_number};
@@ -21,7 +21,7 @@ const METERS_IN_A_FOOT: f64 = 0.3048;
 
 impl Length {
     /// What a side of a pen can be: 0.5 to 20 m (ours).
-    pub const PEN_SIDE: Bounds<Self> = Bounds { least: Self(0.5), most: Self(20.0), why: Why::PenSide };
+    pub const PEN_SIDE: Bounds<Self> = Bounds { least: Self(0.5), most: Self(20.0), why: BoundFor::PenSide };
 
     /// Returns the length of so many meters.
     #[must_use]

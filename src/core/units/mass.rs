@@ -1,6 +1,6 @@
 //! How heavy: kilograms inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, UnitPair, split_units};
 use super::{System, parse_number};
@@ -21,21 +21,24 @@ const KILOGRAMS_IN_A_POUND: f64 = 0.453_592_37;
 
 impl Mass {
     /// What a lamb can weigh at birth: 0.5 to 12 kg (ours; wider than any published range).
-    pub const AT_BIRTH: Bounds<Self> = Bounds { least: Self(0.5), most: Self(12.0), why: Why::LambAtBirth };
+    pub const AT_BIRTH: Bounds<Self> =
+        Bounds { least: Self(0.5), most: Self(12.0), why: BoundFor::LambAtBirth };
 
     /// What a lamb can weigh while it is on the bottle: 0.5 to 30 kg (ours).
     pub const ON_THE_BOTTLE: Bounds<Self> =
-        Bounds { least: Self(0.5), most: Self(30.0), why: Why::LambOnTheBottle };
+        Bounds { least: Self(0.5), most: Self(30.0), why: BoundFor::LambOnTheBottle };
 
     /// What a lamb can eat of solid feed in a day: nothing to 3 kg (ours).
     pub const SOLIDS_IN_A_DAY: Bounds<Self> =
-        Bounds { least: Self(0.0), most: Self(3.0), why: Why::SolidsInADay };
+        Bounds { least: Self(0.0), most: Self(3.0), why: BoundFor::SolidsInADay };
 
     /// What a ewe can weigh: 20 to 200 kg (ours; wider than any breed).
-    pub const OF_A_EWE: Bounds<Self> = Bounds { least: Self(20.0), most: Self(200.0), why: Why::EweWeight };
+    pub const OF_A_EWE: Bounds<Self> =
+        Bounds { least: Self(20.0), most: Self(200.0), why: BoundFor::EweWeight };
 
     /// What a ewe can be given of an extra feed in a day: nothing to 3 kg (ours; more than any table asks for).
-    pub const EXTRA_FEED: Bounds<Self> = Bounds { least: Self(0.0), most: Self(3.0), why: Why::ExtraFeed };
+    pub const EXTRA_FEED: Bounds<Self> =
+        Bounds { least: Self(0.0), most: Self(3.0), why: BoundFor::ExtraFeed };
 
     /// A birth weight from which the farm is asked whether pounds were meant, in kilograms (ours).
     pub const ASK_FROM: Self = Self(8.0);

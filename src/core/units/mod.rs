@@ -20,7 +20,7 @@ mod typed;
 mod volume;
 
 pub use amount::Amount;
-pub use bounds::{Bounds, OutOfBounds, Why};
+pub use bounds::{BoundFor, Bounds, OutOfBounds};
 pub use brix::Brix;
 pub use chrono::{NaiveDate, NaiveDateTime, NaiveTime, TimeDelta};
 pub use condition::Condition;

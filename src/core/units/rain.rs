@@ -1,6 +1,6 @@
 //! How much rain fell: millimeters inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
 use super::{System, parse_number};
@@ -21,7 +21,8 @@ const MILLIMETERS_IN_AN_INCH: f64 = 25.4;
 
 impl Rain {
     /// The rain of a day: none to 300 mm, 11.8 in (ours).
-    pub const OF_A_DAY: Bounds<Self> = Bounds { least: Self(0.0), most: Self(300.0), why: Why::RainInADay };
+    pub const OF_A_DAY: Bounds<Self> =
+        Bounds { least: Self(0.0), most: Self(300.0), why: BoundFor::RainInADay };
 
     /// Returns the rain of so many millimeters.
     #[must_use]

@@ -1,6 +1,6 @@
 //! How fast the wind blows: meters per second inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
 use super::{System, parse_number};
@@ -24,7 +24,7 @@ const KILOMETERS_PER_HOUR: f64 = 3.6;
 
 impl Speed {
     /// The wind that ewes lamb in: still air to 40 m/s, 89 mph (ours).
-    pub const OF_WIND: Bounds<Self> = Bounds { least: Self(0.0), most: Self(40.0), why: Why::Wind };
+    pub const OF_WIND: Bounds<Self> = Bounds { least: Self(0.0), most: Self(40.0), why: BoundFor::Wind };
 
     /// Returns the speed of so many meters per second.
     #[must_use]

@@ -1,6 +1,6 @@
 //! How much of a thing is in a liquid: antibody in colostrum, powder in a mix. Grams per liter inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::parse_number;
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
@@ -14,15 +14,15 @@ quantity!(Strength, "g/L", 0, 1000);
 impl Strength {
     /// What a label of lamb milk replacer asks for: 100 to 300 g in each liter of the finished mix (ours).
     pub const ON_A_LABEL: Bounds<Self> =
-        Bounds { least: Self(100.0), most: Self(300.0), why: Why::LabelRate };
+        Bounds { least: Self(100.0), most: Self(300.0), why: BoundFor::LabelRate };
 
     /// What colostrum holds of antibody: 0 to 200 g/L (ours).
     pub const IN_COLOSTRUM: Bounds<Self> =
-        Bounds { least: Self(0.0), most: Self(200.0), why: Why::AntibodyInColostrum };
+        Bounds { least: Self(0.0), most: Self(200.0), why: BoundFor::AntibodyInColostrum };
 
     /// What serum holds of antibody: 0 to 100 g/L (ours).
     pub const IN_SERUM: Bounds<Self> =
-        Bounds { least: Self(0.0), most: Self(100.0), why: Why::AntibodyInSerum };
+        Bounds { least: Self(0.0), most: Self(100.0), why: BoundFor::AntibodyInSerum };
 
     /// Returns the concentration of so many grams per liter.
     #[must_use]

@@ -1,6 +1,6 @@
 //! How warm: degrees Celsius inside.
 
-use super::bounds::{Bounds, OutOfBounds, Why};
+use super::bounds::{BoundFor, Bounds, OutOfBounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
 use super::{System, parse_number};
@@ -21,14 +21,15 @@ impl Temperature {
     ///
     /// The two scales do not overlap within it, so that a number of the wrong scale is always told apart.
     pub const IN_A_LAMB: Bounds<Self> =
-        Bounds { least: Self(15.0), most: Self(44.0), why: Why::LambTemperature };
+        Bounds { least: Self(15.0), most: Self(44.0), why: BoundFor::LambTemperature };
 
     /// What a thermometer in a living ewe can read: 30 to 44 °C, 86 to 111.2 °F (ours).
     pub const IN_A_EWE: Bounds<Self> =
-        Bounds { least: Self(30.0), most: Self(44.0), why: Why::EweTemperature };
+        Bounds { least: Self(30.0), most: Self(44.0), why: BoundFor::EweTemperature };
 
     /// The mean air that ewes lamb in: −30 to 40 °C (ours).
-    pub const OF_THE_AIR: Bounds<Self> = Bounds { least: Self(-30.0), most: Self(40.0), why: Why::Weather };
+    pub const OF_THE_AIR: Bounds<Self> =
+        Bounds { least: Self(-30.0), most: Self(40.0), why: BoundFor::Weather };
 
     /// Returns the temperature of so many degrees Celsius.
     #[must_use]

@@ -1,6 +1,6 @@
 //! How much milk: milliliters inside.
 
-use super::bounds::{Bounds, Why};
+use super::bounds::{BoundFor, Bounds};
 use super::quantity::quantity;
 use super::typed::{TypedError, split_units};
 use super::{System, parse_number};
@@ -24,11 +24,12 @@ impl Volume {
     pub const ZERO: Self = Self(0.0);
 
     /// What can be noted as one feed: 1 to 2,000 ml. Safe volumes are narrower: see `reckon::feeds`.
-    pub const ONE_FEED: Bounds<Self> = Bounds { least: Self(1.0), most: Self(2000.0), why: Why::OneFeed };
+    pub const ONE_FEED: Bounds<Self> =
+        Bounds { least: Self(1.0), most: Self(2000.0), why: BoundFor::OneFeed };
 
     /// What one bag or bottle of frozen colostrum can hold: 10 to 2,000 ml (ours).
     pub const FROZEN_BAG: Bounds<Self> =
-        Bounds { least: Self(10.0), most: Self(2000.0), why: Why::FrozenBag };
+        Bounds { least: Self(10.0), most: Self(2000.0), why: BoundFor::FrozenBag };
 
     /// Returns the volume of so many milliliters.
     #[must_use]

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Care, Event, GlucoseBy, LambId, VetSaid, Way};
 use yeanling_core::reckon::body_temperature::may_be_the_first_drop;
-use yeanling_core::reckon::cold_lamb::{Answer, Branch, Vet};
+use yeanling_core::reckon::cold_lamb::{Branch, ColdLambAnswer, Vet};
 use yeanling_core::reckon::warming::{self, Look, Progress};
 use yeanling_core::units::{Mass, System};
 use yeanling_core::watch::next_milk;
@@ -23,7 +23,7 @@ use crate::{Action, Button, Reason, Screen, Sheet, Text, weight};
 pub(super) const WEIGHT: &str = "cold-weight";
 
 /// Returns all of it, and the next reading once it is time.
-pub(super) fn all(hand: Hand, answer: &Answer) -> Blocks {
+pub(super) fn all(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     let due = is_due(hand, answer);
     let form = due || hand.fields.chosen(AGAIN).is_some();
     let again = if form { ask::how_warm(hand, words::HOW_WARM_NOW) } else { Blocks::new() };
@@ -38,13 +38,13 @@ pub(super) fn all(hand: Hand, answer: &Answer) -> Blocks {
 }
 
 /// Says whether it is time for the next reading.
-fn is_due(hand: Hand, answer: &Answer) -> bool {
+fn is_due(hand: Hand, answer: &ColdLambAnswer) -> bool {
     let over = |(last, wait)| matches!(warming::look_after(last, wait, hand.view.now), Look::Now(_));
     hand.case.last().map(|last| last.at).zip(answer.look_again).is_some_and(over)
 }
 
 /// How old it is, as it is told beside its temperature.
-pub(crate) fn old(age: Age, answer: &Answer) -> String {
+pub(crate) fn old(age: Age, answer: &ColdLambAnswer) -> String {
     match age {
         Age::UpToFive => words::UP_TO_FIVE.to_owned(),
         Age::OverFive => words::OVER_FIVE.to_owned(),
@@ -53,7 +53,7 @@ pub(crate) fn old(age: Age, answer: &Answer) -> String {
 }
 
 /// The reading, what it means, and what to do about it in order; and what never.
-fn what_to_do(hand: Hand, answer: &Answer) -> Blocks {
+fn what_to_do(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     let Hand { case, view, .. } = hand;
     let system = view.system();
     let young = match case.age {
@@ -133,7 +133,7 @@ fn answered(hand: Hand, does: Does, event: impl FnOnce(LambId) -> Event) -> Acti
 }
 
 /// Where the weight decides the volume and is not known: asks for it.
-fn weigh(hand: Hand, answer: &Answer) -> Blocks {
+fn weigh(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     if !asks_for_milk(answer) {
         return Blocks::new();
     }
@@ -170,7 +170,7 @@ pub(super) fn typed_weight(view: &View, fields: &Fields) -> Option<Result<Option
 }
 
 /// The taps that note what was done.
-fn done(hand: Hand, answer: &Answer) -> Blocks {
+fn done(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     let other = hand.lamb.filter(|_| asks_for_milk(answer));
     let other = other.map(|id| Button::new("other", words::OTHER_FEED, Action::Go(Screen::Lamb(id))));
     let inside = glucose(hand, answer).then(warmed(hand, answer)).then(fed(hand, answer));
@@ -189,7 +189,7 @@ fn done_line(key: &'static str, text: String) -> Blocks {
 }
 
 /// Glucose, where it comes first: by whom it was given, or that it was.
-fn glucose(hand: Hand, answer: &Answer) -> Blocks {
+fn glucose(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     if answer.branch != Branch::SevereOlder {
         return Blocks::new();
     }
@@ -204,7 +204,7 @@ fn glucose(hand: Hand, answer: &Answer) -> Blocks {
     both.map(button).into_iter().fold(Blocks::new(), Blocks::button)
 }
 
-fn warmed(hand: Hand, answer: &Answer) -> Blocks {
+fn warmed(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     if !is_warmed(answer) {
         return Blocks::new();
     }
@@ -218,7 +218,7 @@ fn warmed(hand: Hand, answer: &Answer) -> Blocks {
 }
 
 /// A feed by bottle, of the milk that comes next.
-fn fed(hand: Hand, answer: &Answer) -> Blocks {
+fn fed(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
     let Hand { view, case, .. } = hand;
     let system = view.system();
     if let Some((at, given)) = case.fed {
@@ -232,7 +232,7 @@ fn fed(hand: Hand, answer: &Answer) -> Blocks {
 }
 
 /// When it is looked at again: the clock time, and how long until then.
-fn look_again(hand: Hand, answer: &Answer, due: bool) -> Blocks {
+fn look_again(hand: Hand, answer: &ColdLambAnswer, due: bool) -> Blocks {
     let Some((last, wait)) = hand.case.last().zip(answer.look_again) else {
         return Blocks::new().button(new_reading());
     };
@@ -253,7 +253,7 @@ fn look_again(hand: Hand, answer: &Answer, due: bool) -> Blocks {
 }
 
 /// The cautions that go with it, and what others would do.
-fn beware(answer: &Answer) -> Blocks {
+fn beware(answer: &ColdLambAnswer) -> Blocks {
     let dissent = answer.dissent.map(words::dissent);
     let blocks = dissent.into_iter().fold(Blocks::new(), Blocks::small);
     if asks_for_milk(answer) { blocks.caution(cautions::TUBE.iter().copied()) } else { blocks }

@@ -3,7 +3,7 @@
 use yeanling_core::book::GlucoseBy;
 use yeanling_core::flock::{Lamb, Reading, VetCall};
 use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
-use yeanling_core::reckon::cold_lamb::{self, Answer, Step, YOUNG_TO, decide};
+use yeanling_core::reckon::cold_lamb::{self, ColdLambAnswer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
 use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::{ColdSpell, cold_spell};
@@ -105,7 +105,7 @@ impl Case {
     }
 
     /// Returns what to do, once everything was asked.
-    pub(super) fn answer(&self) -> Option<Answer> {
+    pub(super) fn answer(&self) -> Option<ColdLambAnswer> {
         let age = match self.age {
             Age::Ask => return None,
             Age::Known(age) => Some(age),
@@ -146,16 +146,16 @@ impl Case {
 }
 
 /// Says whether the table lets it be fed now; what waits for 37 °C does not count.
-pub(super) fn may_be_fed(answer: &Answer) -> bool {
+pub(super) fn may_be_fed(answer: &ColdLambAnswer) -> bool {
     answer.steps.contains(&Step::Feed)
 }
 
 /// Says whether a feed is among the steps, now or later.
-pub(super) fn asks_for_milk(answer: &Answer) -> bool {
+pub(super) fn asks_for_milk(answer: &ColdLambAnswer) -> bool {
     may_be_fed(answer) || answer.steps.contains(&Step::FeedAt37)
 }
 
 /// Says whether it is warmed.
-pub(super) fn is_warmed(answer: &Answer) -> bool {
+pub(super) fn is_warmed(answer: &ColdLambAnswer) -> bool {
     answer.steps.contains(&Step::Warm) || answer.steps.contains(&Step::WarmTo37)
 }

@@ -10,7 +10,7 @@ mod kept;
 
 use yeanling_core::book::LambId;
 use yeanling_core::flock::Lamb;
-use yeanling_core::reckon::cold_lamb::{Answer, Step};
+use yeanling_core::reckon::cold_lamb::{ColdLambAnswer, Step};
 use yeanling_core::watch::Hold;
 use yeanling_words::{
     animals, cautions, cold_lamb as words, cold_lamb::courses, danger, frame, help, lamb as of_lamb,
@@ -41,7 +41,7 @@ enum Stage {
     HowWarm,
     HowOld,
     HeadAndSwallow,
-    Answer(Box<Answer>),
+    Answer(Box<ColdLambAnswer>),
 }
 
 /// The lamb in hand, and what is known of it.
@@ -98,7 +98,7 @@ fn stage(view: &View, lamb: Option<LambId>, case: Option<&Case>) -> Stage {
 }
 
 /// While belly or chin holds milk back no step of the answer is milk, from a bottle or from the ewe.
-fn without_milk(view: &View, lamb: Option<LambId>, mut answer: Answer) -> Answer {
+fn without_milk(view: &View, lamb: Option<LambId>, mut answer: ColdLambAnswer) -> ColdLambAnswer {
     let milk =
         |step: &Step| matches!(step, Step::Feed | Step::FeedAt37 | Step::LeaveWithEwe | Step::BackToEwe);
     if belly_or_chin(view, lamb).is_some() {

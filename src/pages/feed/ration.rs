@@ -2,7 +2,7 @@
 
 use yeanling_core::reckon::season::dates::Crop;
 use yeanling_core::reckon::season::ration::{self, Checked, Held};
-use yeanling_core::reckon::season::requirement::{Stage, need};
+use yeanling_core::reckon::season::requirement::{FeedStage, need};
 use yeanling_core::units::System;
 use yeanling_words::common::number;
 use yeanling_words::feed as words;
@@ -37,7 +37,7 @@ struct TypedFeed {
 /// Returns the part of the screen.
 pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let system = view.system();
-    let stage = fields.pick(STAGE, &Stage::ALL, Stage::LastFourWeeks(Crop::Usual));
+    let stage = fields.pick(STAGE, &FeedStage::ALL, FeedStage::LastFourWeeks(Crop::Usual));
     let weight = Weight::of(fields, "ration-ewe", USUAL_EWE, system);
     let many = fields.chosen(MANY).unwrap_or(1);
     let feeds: Vec<TypedFeed> = (0..many).map(|place| TypedFeed::of(fields, place, system)).collect();
@@ -62,11 +62,11 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
         .caution(words::CAUTION)
 }
 
-fn stages(stage: Stage) -> Choices {
-    let options = Stage::ALL.iter().enumerate();
+fn stages(stage: FeedStage) -> Choices {
+    let options = FeedStage::ALL.iter().enumerate();
     let options =
         options.map(|(place, one)| Choice::new(words::stage(*one), Action::Choose(STAGE.into(), place)));
-    let chosen = Stage::ALL.iter().position(|one| *one == stage);
+    let chosen = FeedStage::ALL.iter().position(|one| *one == stage);
     Choices::new(words::STAGE, options.collect(), chosen).snug().labelled()
 }
 

@@ -1,6 +1,6 @@
 //! The aids as pages to read: the table of the cold lamb, both scales of vigor, rings, tags and vaccine.
 
-use yeanling_core::reckon::cold_lamb::{Answer, decide};
+use yeanling_core::reckon::cold_lamb::{ColdLambAnswer, decide};
 use yeanling_core::reckon::marking::{ring, vaccine};
 use yeanling_core::reckon::ten_point::Sign;
 use yeanling_core::reckon::vigor::FourGrade;
@@ -16,7 +16,7 @@ use crate::page::Blocks;
 use crate::{Action, Button, Screen};
 
 /// Every row of the table, each with what stands for it.
-fn rows() -> Vec<(Answer, bool)> {
+fn rows() -> Vec<(ColdLambAnswer, bool)> {
     let (young, older) = (Some(TimeDelta::hours(2)), Some(TimeDelta::hours(9)));
     [(36.0, young), (36.0, older), (38.0, young), (39.5, young), (40.5, young)]
         .into_iter()
@@ -30,7 +30,7 @@ fn rows() -> Vec<(Answer, bool)> {
 /// The table of the cold lamb, row by row.
 pub(super) fn cold(system: System) -> Blocks {
     let open = Button::new("open", words::OPEN_COLD, Action::Go(Screen::ColdLamb(None)));
-    let row = |blocks: Blocks, (place, (answer, able)): (usize, (Answer, bool))| {
+    let row = |blocks: Blocks, (place, (answer, able)): (usize, (ColdLambAnswer, bool))| {
         let heading = words::row(&cold_words::heading(&answer), able);
         fold(blocks, format!("cold-{place}"), heading, what_to_do(&answer, system))
     };
@@ -47,7 +47,7 @@ pub(super) fn cold(system: System) -> Blocks {
         .then(read([cold_words::FEVER]))
 }
 
-fn what_to_do(answer: &Answer, system: System) -> Blocks {
+fn what_to_do(answer: &ColdLambAnswer, system: System) -> Blocks {
     let steps = answer.steps.iter().map(|step| Item::new(cold_words::step(*step, None, system)));
     let nevers = answer.never.iter().map(|never| cold_words::never(*never));
     Blocks::new().list(ListLook::Ranked, steps).then(read(nevers))

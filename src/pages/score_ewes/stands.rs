@@ -3,7 +3,8 @@
 use yeanling_core::book::EweId;
 use yeanling_core::flock::Ewe;
 use yeanling_core::reckon::season::condition::{
-    Change, Flag, Score, Stage, Standing as AtStage, System as Targets, change, flags, mean, target,
+    Change, ConditionStage, Flag, Score, StageOfYear as AtStage, System as Targets, change, flags, mean,
+    target,
 };
 use yeanling_core::seasons::standing;
 use yeanling_core::units::{Condition, Mass, System, TimeDelta};
@@ -39,8 +40,11 @@ type Told = (EweId, String, String);
 /// Returns the part of the screen.
 pub(super) fn blocks(view: &View, fields: &Fields, ewes: &[&Ewe]) -> Blocks {
     let usual = if view.system() == System::Us { Targets::Us } else { Targets::Lowland };
-    let (stage, by) = (fields.pick(STAGE, &Stage::ALL, Stage::Mating), fields.pick(BY, &Targets::ALL, usual));
-    let stages = choices(STAGE, words::STAGE, &Stage::ALL, stage, words::stage);
+    let (stage, by) = (
+        fields.pick(STAGE, &ConditionStage::ALL, ConditionStage::Mating),
+        fields.pick(BY, &Targets::ALL, usual),
+    );
+    let stages = choices(STAGE, words::STAGE, &ConditionStage::ALL, stage, words::stage);
     let whose = choices(BY, words::BY_WHOM, &Targets::ALL, by, words::targets);
     let (text, told) = stands(view, ewes, by, stage);
     let row = |(ewe, name, text): &Told| {
@@ -69,7 +73,7 @@ fn choices<T: Copy + PartialEq>(
 }
 
 /// How they stand in words; those who are too fat, then those who are thin.
-fn stands(view: &View, ewes: &[&Ewe], by: Targets, stage: Stage) -> (String, Vec<Told>) {
+fn stands(view: &View, ewes: &[&Ewe], by: Targets, stage: ConditionStage) -> (String, Vec<Told>) {
     let scored: Vec<Scored> = ewes.iter().filter_map(|ewe| scored(view, ewe, stage)).collect();
     let scores: Vec<Score> = scored.iter().map(|one| one.score).collect();
     let Some(mean) = mean(&scores) else { return (words::NONE_SCORED.to_owned(), Vec::new()) };
@@ -82,7 +86,7 @@ fn stands(view: &View, ewes: &[&Ewe], by: Targets, stage: Stage) -> (String, Vec
     (text, told)
 }
 
-fn scored<'a>(view: &View, ewe: &'a Ewe, stage: Stage) -> Option<Scored<'a>> {
+fn scored<'a>(view: &View, ewe: &'a Ewe, stage: ConditionStage) -> Option<Scored<'a>> {
     let last = ewe.condition().filter(|last| view.now.since(last.at) <= FRESH)?;
     let (score, at) = standing(&view.lambing_forecasts, ewe, stage, view.now)?;
     Some(Scored { ewe, felt: last.score, score, at })
@@ -93,7 +97,7 @@ fn fat(one: &Scored, by: Targets) -> Option<Told> {
     is.then(|| (one.ewe.id, animals::ewe(one.ewe), words::too_fat(one.felt)))
 }
 
-fn thin(view: &View, one: &Scored, by: Targets, stage: Stage) -> Option<Told> {
+fn thin(view: &View, one: &Scored, by: Targets, stage: ConditionStage) -> Option<Told> {
     let under = |flag: &Flag| matches!(flag, Flag::Under | Flag::UnderLeast);
     let is = flags(by, one.score, one.at).iter().any(under);
     let target = target(by, stage, one.at.lambs).filter(|_| is)?;

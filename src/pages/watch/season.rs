@@ -1,8 +1,8 @@
 //! What the season asks for this week, under what presses tonight: each with the one tap that does it.
 
 use yeanling_core::book::Event;
-use yeanling_core::reckon::season::dates::What;
-use yeanling_core::seasons::{Asked, overdue, this_week};
+use yeanling_core::reckon::season::dates::DateTask;
+use yeanling_core::seasons::{SeasonJob, overdue, this_week};
 use yeanling_core::units::{Mass, Moment};
 use yeanling_words::{animals, season_forecast, watch as words};
 
@@ -14,7 +14,7 @@ use crate::{Action, Button, Key, Screen};
 /// One thing asked for, as it is shown.
 #[derive(Clone, Debug, PartialEq)]
 pub(crate) struct Week {
-    pub(super) asked: Asked,
+    pub(super) asked: SeasonJob,
     group: String,
     text: String,
     says: String,
@@ -33,7 +33,7 @@ impl Week {
 /// Returns what the season asks for.
 pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
     let today = now.local().date();
-    let week = |asked: Asked| Week {
+    let week = |asked: SeasonJob| Week {
         asked,
         group: view.flock.groups.get(&asked.group).map(|group| group.name.clone()).unwrap_or_default(),
         text: season_forecast::what(&asked.dated.what, view.system()),
@@ -64,23 +64,23 @@ pub(super) fn past(view: &View) -> usize {
 }
 
 fn row(one: &Week) -> (Key, Row) {
-    let Asked { group, dated } = one.asked;
+    let SeasonJob { group, dated } = one.asked;
     let action = does(&one.asked).map(|(label, event)| {
         let name = format!("{label}: {}, {}", one.group, one.text);
         let button = Button::new("done", label, Action::Note(vec![event])).action(name);
         if one.done { button.ticked() } else { button }
     });
     let to = match dated.what {
-        What::ScoreBeforeRam | What::ScoreAtRam | What::ScoreAtMid | What::ScoreLate => {
+        DateTask::ScoreBeforeRam | DateTask::ScoreAtRam | DateTask::ScoreAtMid | DateTask::ScoreLate => {
             Screen::ScoreEwes(group)
         }
-        What::RamOut
-        | What::Booster { .. }
-        | What::Feed { .. }
-        | What::FeedUntil
-        | What::CrayonChange { .. }
-        | What::WatchFrom
-        | What::WatchUntil => Screen::Group(group),
+        DateTask::RamOut
+        | DateTask::Booster { .. }
+        | DateTask::Feed { .. }
+        | DateTask::FeedUntil
+        | DateTask::CrayonChange { .. }
+        | DateTask::WatchFrom
+        | DateTask::WatchUntil => Screen::Group(group),
     };
     let state = if one.late { State::Now } else { State::Coming };
     let row = Row::new(&one.group).text(&one.text).says(state, &one.says).to(to).action(action);
@@ -88,36 +88,38 @@ fn row(one: &Week) -> (Key, Row) {
 }
 
 /// What tells one thing asked of a group from the others.
-fn key(what: What) -> String {
+fn key(what: DateTask) -> String {
     match what {
-        What::ScoreBeforeRam => "score-before-ram".to_owned(),
-        What::ScoreAtRam => "score-at-ram".to_owned(),
-        What::CrayonChange { .. } => "crayon".to_owned(),
-        What::RamOut => "ram-out".to_owned(),
-        What::ScoreAtMid => "score-at-mid".to_owned(),
-        What::ScoreLate => "score-late".to_owned(),
-        What::Booster { .. } => "booster".to_owned(),
-        What::Feed { .. } => "feed".to_owned(),
-        What::FeedUntil => "feed-until".to_owned(),
-        What::WatchFrom => "watch-from".to_owned(),
-        What::WatchUntil => "watch-until".to_owned(),
+        DateTask::ScoreBeforeRam => "score-before-ram".to_owned(),
+        DateTask::ScoreAtRam => "score-at-ram".to_owned(),
+        DateTask::CrayonChange { .. } => "crayon".to_owned(),
+        DateTask::RamOut => "ram-out".to_owned(),
+        DateTask::ScoreAtMid => "score-at-mid".to_owned(),
+        DateTask::ScoreLate => "score-late".to_owned(),
+        DateTask::Booster { .. } => "booster".to_owned(),
+        DateTask::Feed { .. } => "feed".to_owned(),
+        DateTask::FeedUntil => "feed-until".to_owned(),
+        DateTask::WatchFrom => "watch-from".to_owned(),
+        DateTask::WatchUntil => "watch-until".to_owned(),
     }
 }
 
 /// What one tap notes of it, where one is enough.
-fn does(asked: &Asked) -> Option<(&'static str, Event)> {
+fn does(asked: &SeasonJob) -> Option<(&'static str, Event)> {
     let group = asked.group;
     match asked.dated.what {
-        What::RamOut => Some((words::RAM_IS_OUT, Event::RamOut { group })),
-        What::Booster { .. } => Some((words::GIVEN, Event::BoosterGiven { group })),
-        What::Feed { each } => Some((words::FED_SO, Event::FeedSet { group, mass: each })),
-        What::FeedUntil => Some((words::STOPPED, Event::FeedSet { group, mass: Mass::from_kilograms(0.0) })),
-        What::ScoreBeforeRam
-        | What::ScoreAtRam
-        | What::CrayonChange { .. }
-        | What::ScoreAtMid
-        | What::ScoreLate
-        | What::WatchFrom
-        | What::WatchUntil => None,
+        DateTask::RamOut => Some((words::RAM_IS_OUT, Event::RamOut { group })),
+        DateTask::Booster { .. } => Some((words::GIVEN, Event::BoosterGiven { group })),
+        DateTask::Feed { each } => Some((words::FED_SO, Event::FeedSet { group, mass: each })),
+        DateTask::FeedUntil => {
+            Some((words::STOPPED, Event::FeedSet { group, mass: Mass::from_kilograms(0.0) }))
+        }
+        DateTask::ScoreBeforeRam
+        | DateTask::ScoreAtRam
+        | DateTask::CrayonChange { .. }
+        | DateTask::ScoreAtMid
+        | DateTask::ScoreLate
+        | DateTask::WatchFrom
+        | DateTask::WatchUntil => None,
     }
 }

@@ -1,7 +1,7 @@
 //! Why a cold lamb is treated so.
 
 use yeanling_core::reckon::body_temperature::{US_GUIDANCE, UsBand, may_be_the_first_drop, us_band};
-use yeanling_core::reckon::cold_lamb::{Answer, Branch};
+use yeanling_core::reckon::cold_lamb::{Branch, ColdLambAnswer};
 use yeanling_core::reckon::warming::{AIR, LIVED_A_WEEK_PERCENT, Treated};
 use yeanling_core::units::{System, Temperature, TimeDelta};
 
@@ -10,7 +10,7 @@ use crate::cold_lamb::{FEVER, band, courses, dissent, never, vet};
 use crate::common::{number, temperature_both};
 
 /// Returns why a lamb of this temperature and age is treated so; `age` is how its age is told.
-pub fn cold_lamb(answer: &Answer, age: &str, system: System) -> Why {
+pub fn cold_lamb(answer: &ColdLambAnswer, age: &str, system: System) -> Why {
     Why {
         heading: "Cold lamb".to_owned(),
         working: working(answer, age, system),
@@ -21,7 +21,7 @@ pub fn cold_lamb(answer: &Answer, age: &str, system: System) -> Why {
     }
 }
 
-fn working(answer: &Answer, age: &str, system: System) -> Vec<String> {
+fn working(answer: &ColdLambAnswer, age: &str, system: System) -> Vec<String> {
     let mut working = vec![
         format!("{}, {}: {}", exact(answer.temperature, system), age, band(answer.band)),
         match answer.head_up_and_swallows {
@@ -71,7 +71,7 @@ const fn rule(branch: Branch) -> &'static str {
     }
 }
 
-fn others(answer: &Answer) -> Vec<String> {
+fn others(answer: &ColdLambAnswer) -> Vec<String> {
     let us = match us_band(answer.temperature) {
         UsBand::Severe => "severe",
         UsBand::SevereBySome => "severe by some",
@@ -97,7 +97,7 @@ fn others(answer: &Answer) -> Vec<String> {
     others
 }
 
-fn caution(answer: &Answer, system: System) -> Vec<String> {
+fn caution(answer: &ColdLambAnswer, system: System) -> Vec<String> {
     let mut caution: Vec<String> = answer.never.iter().map(|one| never(*one).to_owned()).collect();
     caution.extend(course(answer.branch).into_iter().map(str::to_owned));
     match answer.branch {

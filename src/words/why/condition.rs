@@ -1,13 +1,13 @@
 //! Why a condition score is under its target, and how long it takes to mend it.
 
-use yeanling_core::reckon::season::condition::{SOURCES, Stage, System as Targets, target};
+use yeanling_core::reckon::season::condition::{ConditionStage, SOURCES, System as Targets, target};
 
 use super::{Why, cited, general};
 use crate::common::number;
 use crate::score_ewes as words;
 
 /// Returns where the targets of a time of the year are from, and what the other sources print.
-pub fn condition(of: Targets, stage: Stage) -> Why {
+pub fn condition(of: Targets, stage: ConditionStage) -> Why {
     let told = |system: Targets| {
         let target = target(system, stage, None)?;
         let high = target.high.filter(|high| (high - target.low).abs() > f64::EPSILON);

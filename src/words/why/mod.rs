@@ -54,7 +54,7 @@ pub use weaning::weaning;
 pub use window::window;
 
 use yeanling_core::reckon::{PerKilogram, Subject};
-use yeanling_core::source::{Known, Source};
+use yeanling_core::source::{HowKnown, Source};
 use yeanling_core::units::{Mass, System, Volume};
 
 use super::cautions;
@@ -86,10 +86,10 @@ pub fn source_line(source: &Source) -> String {
     let parts = [author.trim(), source.title, source.place];
     let line = parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
     match source.known {
-        Known::Seen => line,
-        Known::Memory => format!("{line} (from memory, not checked)"),
-        Known::CommonPractice => format!("{line} (common practice, no source)"),
-        Known::Ours => format!("{line} (our own choice)"),
+        HowKnown::Seen => line,
+        HowKnown::Memory => format!("{line} (from memory, not checked)"),
+        HowKnown::CommonPractice => format!("{line} (common practice, no source)"),
+        HowKnown::Ours => format!("{line} (our own choice)"),
     }
 }
 
@@ -189,7 +189,7 @@ mod tests {
     use super::*;
     use yeanling_core::reckon::all_sources;
 
-    fn source(authors: &'static str, title: &'static str, known: Known) -> Source {
+    fn source(authors: &'static str, title: &'static str, known: HowKnown) -> Source {
         Source { authors, title, year: None, place: "", known }
     }
 
@@ -205,12 +205,15 @@ mod tests {
             title: "",
             year: Some(1986),
             place: "Veterinary Record",
-            known: Known::Seen,
+            known: HowKnown::Seen,
         };
         check(&mellor, "Mellor & Murray 1986, Veterinary Record");
-        check(&source("", "Under 3.0 kg", Known::Memory), "Under 3.0 kg (from memory, not checked)");
-        check(&source("", "Help at 1 h", Known::CommonPractice), "Help at 1 h (common practice, no source)");
-        check(&source("", "Rounded", Known::Ours), "Rounded (our own choice)");
+        check(&source("", "Under 3.0 kg", HowKnown::Memory), "Under 3.0 kg (from memory, not checked)");
+        check(
+            &source("", "Help at 1 h", HowKnown::CommonPractice),
+            "Help at 1 h (common practice, no source)",
+        );
+        check(&source("", "Rounded", HowKnown::Ours), "Rounded (our own choice)");
     }
 
     #[test]

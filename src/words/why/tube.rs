@@ -1,13 +1,13 @@
 //! Why a lamb may or may not be fed by tube.
 
-use yeanling_core::reckon::tube::{Answer, Item, SOURCES, pour_takes};
+use yeanling_core::reckon::tube::{Item, SOURCES, TubeAnswer, pour_takes};
 use yeanling_core::units::System;
 
 use super::{Why, cited, with_tube};
 use crate::common::volume_at_most;
 
 /// Returns why a lamb may or may not be fed by tube.
-pub fn tube(answer: &Answer, system: System) -> Why {
+pub fn tube(answer: &TubeAnswer, system: System) -> Why {
     let mut working: Vec<String> = answer.unmet.iter().map(|one| format!("No: {}", item(*one))).collect();
     working.extend(answer.unknown.iter().map(|one| format!("Not known: {}", item(*one))));
     if answer.may() {
@@ -56,11 +56,11 @@ pub const fn item(item: Item) -> &'static str {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use yeanling_core::reckon::tube::{Known, check};
+    use yeanling_core::reckon::tube::{TubeChecks, check};
     use yeanling_core::units::{Mass, Temperature, Volume};
 
-    fn fit() -> Known {
-        Known {
+    fn fit() -> TubeChecks {
+        TubeChecks {
             temperature: Some(Temperature::from_celsius(38.5)),
             awake: Some(true),
             head_up: Some(true),
@@ -73,7 +73,7 @@ mod tests {
     }
 
     #[track_caller]
-    fn says(known: Known, working: &[&str]) -> Why {
+    fn says(known: TubeChecks, working: &[&str]) -> Why {
         let why = tube(&check(known).expect("in bounds"), System::Metric);
         assert_eq!(why.working, working);
         why
@@ -84,7 +84,7 @@ mod tests {
         let most = "At most 200 ml (50 ml/kg), over 67 to 83 s";
         says(fit(), &["Everything on the list is true", most]);
         let why = says(
-            Known { drools: Some(true), swallows: None, ..fit() },
+            TubeChecks { drools: Some(true), swallows: None, ..fit() },
             &["No: does not drool", "Not known: swallows", most],
         );
         assert!(why.caution[0].ends_with("Call your vet."));

@@ -1,13 +1,13 @@
 //! Why a bottle lamb can or cannot be weaned yet.
 
-use yeanling_core::reckon::weaning::{Answer, RULES, SOURCES, source, wean};
+use yeanling_core::reckon::weaning::{RULES, SOURCES, WeaningAnswer, source, wean};
 use yeanling_core::units::System;
 
 use super::{Why, cited, general, headings, source_line};
 use crate::weaning::{conditions, verdict};
 
 /// Returns why a lamb can or cannot be weaned yet.
-pub fn weaning(answer: &Answer, system: System) -> Why {
+pub fn weaning(answer: &WeaningAnswer, system: System) -> Why {
     let mut working = conditions(answer, system);
     working.push(verdict(answer));
     let others = RULES

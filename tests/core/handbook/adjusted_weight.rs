@@ -2,7 +2,7 @@
 
 use super::{kg, near};
 use yeanling_core::reckon::adjusted_weight::{
-    Adjusted, At, DamAge, Kind, NotAdjusted, Weighed, adjust, born_and_reared,
+    Adjusted, DamAge, Kind, NotAdjusted, ToAge, Weighed, adjust, born_and_reared,
 };
 use yeanling_core::units::{Mass, TimeDelta};
 
@@ -27,7 +27,7 @@ fn adjusted(lamb: &Weighed) -> Adjusted {
 fn the_printed_twin_is_adjusted_to_79_91_pounds() {
     // Source: Barkley, Penn State Extension: 61.15 lb at 60 days, adjusted 79.91 lb.
     let got = adjusted(&twin());
-    assert_eq!(got.at, At::Day60);
+    assert_eq!(got.at, ToAge::Day60);
     near(got.straight.as_pounds(), 61.15, 0.005);
     near(got.mass.as_pounds(), 79.91, 0.005);
 }
@@ -60,19 +60,19 @@ fn the_other_factors_are_as_recalled() {
 #[test]
 fn a_weight_counts_within_its_span_of_days() {
     // Source: Boggess 1991: 7 days about 60, 28 about 90. Ours: 7 about 30, 28 about 120.
-    let of = |days| At::of(TimeDelta::days(days));
-    assert_eq!([22, 23, 37, 38].map(of), [None, Some(At::Day30), Some(At::Day30), None]);
-    assert_eq!([52, 53, 61].map(of), [None, Some(At::Day60), Some(At::Day60)]);
+    let of = |days| ToAge::of(TimeDelta::days(days));
+    assert_eq!([22, 23, 37, 38].map(of), [None, Some(ToAge::Day30), Some(ToAge::Day30), None]);
+    assert_eq!([52, 53, 61].map(of), [None, Some(ToAge::Day60), Some(ToAge::Day60)]);
     // Where two spans meet, the nearer age: 75 days lie outside the first and within the second.
     assert_eq!(
         [67, 75, 90, 104, 106, 148, 149].map(of),
         [
-            Some(At::Day60),
-            Some(At::Day90),
-            Some(At::Day90),
-            Some(At::Day90),
-            Some(At::Day120),
-            Some(At::Day120),
+            Some(ToAge::Day60),
+            Some(ToAge::Day90),
+            Some(ToAge::Day90),
+            Some(ToAge::Day90),
+            Some(ToAge::Day120),
+            Some(ToAge::Day120),
             None
         ]
     );

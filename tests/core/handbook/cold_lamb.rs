@@ -1,7 +1,7 @@
 //! The decision for a cold lamb, cell by cell.
 
 use super::{celsius, kg, ml};
-use yeanling_core::reckon::cold_lamb::{Answer, Branch, Dissent, Never, Step, Vet, decide, feed};
+use yeanling_core::reckon::cold_lamb::{Branch, ColdLambAnswer, Dissent, Never, Step, Vet, decide, feed};
 use yeanling_core::units::{Temperature, TimeDelta};
 
 const YES: Option<bool> = Some(true);
@@ -11,7 +11,7 @@ fn old(minutes: i64) -> Option<TimeDelta> {
     Some(TimeDelta::minutes(minutes))
 }
 
-fn answer(degrees: f64, age: Option<TimeDelta>, swallows: Option<bool>) -> Answer {
+fn answer(degrees: f64, age: Option<TimeDelta>, swallows: Option<bool>) -> ColdLambAnswer {
     decide(celsius(degrees), age, swallows).expect("in bounds")
 }
 
@@ -207,7 +207,7 @@ fn the_misprint_of_glucose_under_five_hours_is_never_followed() {
 #[test]
 fn nothing_is_fed_under_37_degrees_and_glucose_always_comes_before_warmth() {
     // Source: Henderson 1996; Eales et al. 1982.
-    let place = |answer: &Answer, step| answer.steps.iter().position(|one| *one == step);
+    let place = |answer: &ColdLambAnswer, step| answer.steps.iter().position(|one| *one == step);
     for tenths in 150..370 {
         for age in ages() {
             for swallows in [YES, NO, None] {

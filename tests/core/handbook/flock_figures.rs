@@ -2,7 +2,7 @@
 
 use super::{kg, near};
 use yeanling_core::reckon::flock_figures::{
-    Counts, GOAL_LOSS, GOOD_FERTILITY, GOOD_WEANING, Of, Share, USUAL_LOSS, figures,
+    Counts, GOAL_LOSS, GOOD_FERTILITY, GOOD_WEANING, Share, ShareOf, USUAL_LOSS, figures,
 };
 
 /// The printed flock: 200 put to the ram, 190 lambed, 360 and 25 dead born, 327 weaned.
@@ -17,7 +17,7 @@ const LANE: Counts = Counts {
 };
 
 #[track_caller]
-fn check(share: Option<Share>, percent: f64, denominator: Of) {
+fn check(share: Option<Share>, percent: f64, denominator: ShareOf) {
     let share = share.expect("counted");
     near(share.percent(), percent, 0.005);
     assert_eq!(share.denominator, denominator);
@@ -27,12 +27,12 @@ fn check(share: Option<Share>, percent: f64, denominator: Of) {
 fn the_printed_flock_of_200_ewes() {
     // Source: Lane, inputs printed: 95.0 %, 192.5 %, 2.026, 6.49 %, 163.5 %, 9.17 %.
     let got = figures(&LANE);
-    check(got.fertility, 95.0, Of::PutToRam);
-    check(got.lambing, 192.5, Of::PutToRam);
+    check(got.fertility, 95.0, ShareOf::PutToRam);
+    check(got.lambing, 192.5, ShareOf::PutToRam);
     near(got.prolificacy.expect("counted").each(), 2.026, 0.0005);
-    check(got.stillbirth, 6.49, Of::Born);
-    check(got.weaning, 163.5, Of::PutToRam);
-    check(got.loss, 9.17, Of::BornAlive);
+    check(got.stillbirth, 6.49, ShareOf::Born);
+    check(got.weaning, 163.5, ShareOf::PutToRam);
+    check(got.loss, 9.17, ShareOf::BornAlive);
 }
 
 #[test]
@@ -41,7 +41,7 @@ fn the_open_data_set_of_840_ewes() {
     let got =
         figures(&Counts { put_to_ram: Some(840), lambed: 840 - 78, born_alive: 1341, ..Counts::default() });
     near(got.lambing.expect("counted").each(), 1.596, 0.0005);
-    check(got.fertility, 100.0 * 762.0 / 840.0, Of::PutToRam);
+    check(got.fertility, 100.0 * 762.0 / 840.0, ShareOf::PutToRam);
 }
 
 #[test]

@@ -53,5 +53,5 @@ fn every_figure_of_a_pen_has_its_source() {
         assert!(pen_stay::SOURCES.iter().any(|source| source.title.contains(figure)), "{figure}");
     }
     let longer = pen_stay::SOURCES.iter().find(|source| source.title.contains("longer"));
-    assert_eq!(longer.map(|source| source.known), Some(yeanling_core::source::Known::Ours), "of triplets");
+    assert_eq!(longer.map(|source| source.known), Some(yeanling_core::source::HowKnown::Ours), "of triplets");
 }

@@ -1,7 +1,7 @@
 //! Every figure names where it was printed.
 
 use yeanling_core::reckon::{all_sources, season};
-use yeanling_core::source::Known;
+use yeanling_core::source::HowKnown;
 
 #[test]
 fn every_source_can_be_cited() {
@@ -12,9 +12,11 @@ fn every_source_can_be_cited() {
     for (subject, sources) in all.chain(season) {
         for source in sources {
             let named = match source.known {
-                Known::Seen => !source.authors.is_empty() || !source.place.is_empty(),
-                Known::Memory => !source.authors.is_empty() || !source.title.is_empty(),
-                Known::CommonPractice | Known::Ours => source.authors.is_empty() && !source.title.is_empty(),
+                HowKnown::Seen => !source.authors.is_empty() || !source.place.is_empty(),
+                HowKnown::Memory => !source.authors.is_empty() || !source.title.is_empty(),
+                HowKnown::CommonPractice | HowKnown::Ours => {
+                    source.authors.is_empty() && !source.title.is_empty()
+                }
             };
             assert!(named, "{subject}: {source:?}");
         }

@@ -2,7 +2,7 @@
 
 use super::kg;
 use yeanling_core::reckon::weaning::{
-    Answer, Condition, EARLIEST, Lamb, Met, RULES, Verdict, WEIGHT, eats_enough, source, wean,
+    Condition, EARLIEST, Lamb, Met, RULES, Verdict, WEIGHT, WeaningAnswer, eats_enough, source, wean,
 };
 use yeanling_core::settings::WeaningRule;
 use yeanling_core::units::TimeDelta;
@@ -16,7 +16,7 @@ fn lamb(days: i64, weight: Option<f64>, birth_weight: Option<f64>, eats_solids: 
     }
 }
 
-fn answer(lamb: Lamb, rule: WeaningRule) -> Answer {
+fn answer(lamb: Lamb, rule: WeaningRule) -> WeaningAnswer {
     wean(lamb, rule).expect("in bounds")
 }
 

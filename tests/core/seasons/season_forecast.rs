@@ -1,9 +1,9 @@
 //! The season ahead, from what was noted of groups, marks, scans, signs and births.
 
 use yeanling_core::book::{Animal, Departure, Event, EweId, GroupId, Life, RamAge, Sign};
-use yeanling_core::reckon::season::condition::{Flag, Stage, System, flags};
+use yeanling_core::reckon::season::condition::{ConditionStage, Flag, System, flags};
 use yeanling_core::reckon::season::cycles::Settled;
-use yeanling_core::reckon::season::dates::What;
+use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::seasons::{
     SeasonForecast, Served, group_dates, lambing_forecasts, overdue, put_to_ram, record, season_forecast,
     seasons, served, settled, standing,
@@ -197,13 +197,13 @@ fn the_groups_dates_come_from_its_first_and_last_day() {
     let (scribe, group, _) = ten_ewes();
     let flock = scribe.flock();
     let dates = group_dates(&flock, &flock.groups[&group]);
-    let of = |what: fn(&What) -> bool| {
+    let of = |what: fn(&DateTask) -> bool| {
         dates.iter().find(|one| what(&one.what)).map(|one| one.date.to_string()).expect("it is there")
     };
-    assert_eq!(of(|what| matches!(what, What::WatchFrom)), "2027-02-20");
-    assert_eq!(of(|what| matches!(what, What::WatchUntil)), "2027-04-21");
-    assert_eq!(of(|what| matches!(what, What::Booster { .. })), "2027-01-23");
-    assert_eq!(of(|what| matches!(what, What::RamOut)), "2026-11-20");
+    assert_eq!(of(|what| matches!(what, DateTask::WatchFrom)), "2027-02-20");
+    assert_eq!(of(|what| matches!(what, DateTask::WatchUntil)), "2027-04-21");
+    assert_eq!(of(|what| matches!(what, DateTask::Booster { .. })), "2027-01-23");
+    assert_eq!(of(|what| matches!(what, DateTask::RamOut)), "2026-11-20");
 }
 
 #[test]
@@ -276,7 +276,7 @@ fn a_ewe_too_fat_in_her_last_month_is_told_of_from_what_was_noted() {
         let (score, standing) = standing(
             &lambing_forecasts(&flock, on(now)),
             &flock.ewes[&ewes[0]],
-            Stage::LatePregnancy,
+            ConditionStage::LatePregnancy,
             on(now),
         )
         .expect("she was scored");

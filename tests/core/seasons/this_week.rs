@@ -1,7 +1,7 @@
 //! What the season asks for about now, and no more once it is done.
 
 use yeanling_core::book::{Event, GroupId};
-use yeanling_core::reckon::season::dates::What;
+use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::seasons::this_week;
 use yeanling_core::units::{Condition, Mass, Moment};
 
@@ -25,7 +25,7 @@ fn put_to_ram() -> (Scribe, GroupId) {
 }
 
 #[track_caller]
-fn asked(scribe: &Scribe, day: &str) -> Vec<What> {
+fn asked(scribe: &Scribe, day: &str) -> Vec<DateTask> {
     this_week(&scribe.flock(), on(day)).into_iter().map(|asked| asked.dated.what).collect()
 }
 
@@ -33,7 +33,7 @@ fn asked(scribe: &Scribe, day: &str) -> Vec<What> {
 fn the_crayon_is_asked_for_from_three_days_before_until_it_is_changed() {
     // Source: crayons every 16 days: 17 October.
     let (mut scribe, group) = put_to_ram();
-    let change = What::CrayonChange { number: 1 };
+    let change = DateTask::CrayonChange { number: 1 };
     assert!(!asked(&scribe, "2026-10-13").contains(&change));
     assert!(asked(&scribe, "2026-10-14").contains(&change));
     assert!(asked(&scribe, "2026-10-20").contains(&change));
@@ -44,20 +44,20 @@ fn the_crayon_is_asked_for_from_three_days_before_until_it_is_changed() {
 #[test]
 fn scores_are_asked_for_until_more_than_half_were_felt() {
     let (mut scribe, _) = put_to_ram();
-    assert!(asked(&scribe, "2026-10-01").contains(&What::ScoreAtRam));
+    assert!(asked(&scribe, "2026-10-01").contains(&DateTask::ScoreAtRam));
     let ewes: Vec<_> = scribe.flock().ewes.keys().copied().collect();
     let score = Condition::from_score(3.0);
     scribe.note(on("2026-10-02"), Event::Conditioned { ewe: ewes[0], score });
-    assert!(asked(&scribe, "2026-10-03").contains(&What::ScoreAtRam));
+    assert!(asked(&scribe, "2026-10-03").contains(&DateTask::ScoreAtRam));
     scribe.note(on("2026-10-03"), Event::Conditioned { ewe: ewes[1], score });
-    assert!(!asked(&scribe, "2026-10-03").contains(&What::ScoreAtRam));
+    assert!(!asked(&scribe, "2026-10-03").contains(&DateTask::ScoreAtRam));
 }
 
 #[test]
 fn the_booster_is_asked_for_in_its_span_until_it_was_given() {
     // Source: 28 days before the earliest lambing (Maryland, NCSU, Missouri): 23 January, as in the dates' own test.
     let (mut scribe, group) = put_to_ram();
-    let is_booster = |what: &What| matches!(what, What::Booster { .. });
+    let is_booster = |what: &DateTask| matches!(what, DateTask::Booster { .. });
     assert!(!asked(&scribe, "2027-01-01").iter().any(is_booster));
     assert!(asked(&scribe, "2027-01-23").iter().any(is_booster));
     scribe.note(on("2027-01-24"), Event::BoosterGiven { group });
@@ -68,8 +68,8 @@ fn the_booster_is_asked_for_in_its_span_until_it_was_given() {
 fn of_the_steps_of_feed_the_latest_is_asked_for_and_done_when_she_gets_it() {
     let (mut scribe, group) = put_to_ram();
     let feeds = |scribe: &Scribe, day: &str| -> Vec<f64> {
-        let feed = |what: What| match what {
-            What::Feed { each } => Some(each.as_kilograms()),
+        let feed = |what: DateTask| match what {
+            DateTask::Feed { each } => Some(each.as_kilograms()),
             _ => None,
         };
         asked(scribe, day).into_iter().filter_map(feed).collect()

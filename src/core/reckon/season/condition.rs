@@ -5,7 +5,7 @@
 use super::bounds::{CONDITION_SCORE, EWE_WEIGHT, GAIN_IN_A_DAY, Refused};
 use super::days::{counted, whole};
 use crate::reckon::cited::{ours, seen};
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 use crate::units::Mass;
 
 /// One whole score is this share of body weight, and the range that is printed (FAS, SRUC, Montana: 10 to 14%).
@@ -33,7 +33,7 @@ pub const SOURCES: &[Source] = &[
         title: "Targets, EC 1433",
         year: None,
         place: "",
-        known: Known::Memory,
+        known: HowKnown::Memory,
     },
     seen("SRUC", "80 kg, one score: 9.5 kg, 6 to 8 weeks", None, ""),
     seen("NADIS", "Score 4 and over in the last month: risk of prolapse and toxemia", None, ""),
@@ -89,17 +89,17 @@ impl System {
 
     /// Returns how its targets are known.
     #[must_use]
-    pub const fn known(self) -> Known {
+    pub const fn known(self) -> HowKnown {
         match self {
-            Self::Lowland | Self::Upland | Self::Hill | Self::Australia => Known::Seen,
-            Self::Us => Known::Memory,
+            Self::Lowland | Self::Upland | Self::Hill | Self::Australia => HowKnown::Seen,
+            Self::Us => HowKnown::Memory,
         }
     }
 }
 
 /// A time of a ewe's year.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Stage {
+pub enum ConditionStage {
     /// The ram goes in.
     Mating,
     /// The middle of pregnancy.
@@ -112,7 +112,7 @@ pub enum Stage {
     Weaning,
 }
 
-impl Stage {
+impl ConditionStage {
     /// All of them, in the order of the year.
     pub const ALL: [Self; 5] =
         [Self::Mating, Self::MidPregnancy, Self::LatePregnancy, Self::Lambing, Self::Weaning];
@@ -146,38 +146,39 @@ const fn australia(score: f64) -> Option<Target> {
 /// Lambs count in late pregnancy and at lambing; where they are not known the range spans one and two.
 ///
 /// ```
-/// use yeanling_core::reckon::season::condition::{Stage, System, target};
-/// assert_eq!(target(System::Hill, Stage::Mating, None).unwrap().low, 2.5);
-/// assert!(target(System::Hill, Stage::LatePregnancy, None).is_none());
+/// use yeanling_core::reckon::season::condition::{ConditionStage, System, target};
+/// assert_eq!(target(System::Hill, ConditionStage::Mating, None).unwrap().low, 2.5);
+/// assert!(target(System::Hill, ConditionStage::LatePregnancy, None).is_none());
 /// ```
 #[must_use]
-pub const fn target(system: System, stage: Stage, lambs: Option<u8>) -> Option<Target> {
+pub const fn target(system: System, stage: ConditionStage, lambs: Option<u8>) -> Option<Target> {
     match (system, stage) {
-        (System::Lowland, Stage::Mating) => just(3.5),
-        (System::Lowland, Stage::MidPregnancy | Stage::Lambing) | (System::Upland, Stage::Mating) => {
-            just(3.0)
+        (System::Lowland, ConditionStage::Mating) => just(3.5),
+        (System::Lowland, ConditionStage::MidPregnancy | ConditionStage::Lambing)
+        | (System::Upland, ConditionStage::Mating) => just(3.0),
+        (System::Lowland, ConditionStage::Weaning)
+        | (System::Upland, ConditionStage::MidPregnancy | ConditionStage::Lambing)
+        | (System::Hill, ConditionStage::Mating) => just(2.5),
+        (System::Upland, ConditionStage::Weaning)
+        | (System::Hill, ConditionStage::MidPregnancy | ConditionStage::Lambing | ConditionStage::Weaning) => {
+            just(2.0)
         }
-        (System::Lowland, Stage::Weaning)
-        | (System::Upland, Stage::MidPregnancy | Stage::Lambing)
-        | (System::Hill, Stage::Mating) => just(2.5),
-        (System::Upland, Stage::Weaning)
-        | (System::Hill, Stage::MidPregnancy | Stage::Lambing | Stage::Weaning) => just(2.0),
-        (System::Lowland | System::Upland | System::Hill, Stage::LatePregnancy)
-        | (System::Australia, Stage::Lambing | Stage::Weaning) => None,
-        (System::Australia, Stage::Mating | Stage::MidPregnancy) => australia(3.0),
-        (System::Australia, Stage::LatePregnancy) => match lambs {
+        (System::Lowland | System::Upland | System::Hill, ConditionStage::LatePregnancy)
+        | (System::Australia, ConditionStage::Lambing | ConditionStage::Weaning) => None,
+        (System::Australia, ConditionStage::Mating | ConditionStage::MidPregnancy) => australia(3.0),
+        (System::Australia, ConditionStage::LatePregnancy) => match lambs {
             Some(0 | 1) => australia(3.0),
             Some(2..=u8::MAX) => australia(3.3),
             None => Some(Target { low: 3.0, high: Some(3.3), least: Some(2.5) }),
         },
-        (System::Us, Stage::Mating) => from_to(3.0, 4.0),
-        (System::Us, Stage::MidPregnancy) => from_to(2.5, 4.0),
-        (System::Us, Stage::LatePregnancy | Stage::Lambing) => match lambs {
+        (System::Us, ConditionStage::Mating) => from_to(3.0, 4.0),
+        (System::Us, ConditionStage::MidPregnancy) => from_to(2.5, 4.0),
+        (System::Us, ConditionStage::LatePregnancy | ConditionStage::Lambing) => match lambs {
             Some(0 | 1) => from_to(3.0, 3.5),
             Some(2..=u8::MAX) => from_to(3.5, 4.0),
             None => from_to(3.0, 4.0),
         },
-        (System::Us, Stage::Weaning) => Some(Target { low: 2.0, high: None, least: None }),
+        (System::Us, ConditionStage::Weaning) => Some(Target { low: 2.0, high: None, least: None }),
     }
 }
 
@@ -235,9 +236,9 @@ pub enum Flag {
 
 /// Where a ewe stands in her year, as far as flags need it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub struct Standing {
+pub struct StageOfYear {
     /// Her time of year.
-    pub stage: Stage,
+    pub stage: ConditionStage,
     /// Lambs she carries, if known.
     pub lambs: Option<u8>,
     /// Days until her earliest lambing, if she is in lamb.
@@ -249,17 +250,17 @@ pub struct Standing {
 /// Returns what a score calls for, most urgent first; nothing if all is well.
 ///
 /// ```
-/// use yeanling_core::reckon::season::condition::{Flag, Score, Stage, Standing, System, flags};
+/// use yeanling_core::reckon::season::condition::{Flag, Score, ConditionStage, StageOfYear, System, flags};
 /// let score = |points| Score::from_points(points).unwrap();
-/// let late = Standing { stage: Stage::LatePregnancy, lambs: Some(2), days_to_lambing: Some(20), before: Some(score(3.0)) };
+/// let late = StageOfYear { stage: ConditionStage::LatePregnancy, lambs: Some(2), days_to_lambing: Some(20), before: Some(score(3.0)) };
 /// assert_eq!(flags(System::Lowland, score(4.0), late), [Flag::TooFatLate, Flag::ChangedLate]);
 /// ```
 #[must_use]
-pub fn flags(system: System, score: Score, standing: Standing) -> Vec<Flag> {
+pub fn flags(system: System, score: Score, standing: StageOfYear) -> Vec<Flag> {
     let points = score.as_points();
     let target = target(system, standing.stage, standing.lambs);
     let last = |days: i64| standing.days_to_lambing.is_some_and(|left| (0..=days).contains(&left));
-    let is_late = last(42) || standing.stage == Stage::LatePregnancy;
+    let is_late = last(42) || standing.stage == ConditionStage::LatePregnancy;
     let changed = standing.before.map_or(0.0, |before| (points - before.as_points()).abs());
     let mut flags = Vec::new();
     if target.and_then(|target| target.least).is_some_and(|least| points < least) {

@@ -117,7 +117,7 @@ impl Default for Choices {
 
 /// What is to be done on a date.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum What {
+pub enum DateTask {
     /// Score the ewes while there is time to mend them.
     ScoreBeforeRam,
     /// Score the ewes as the ram goes in.
@@ -159,7 +159,7 @@ pub struct Dated {
     /// When.
     pub date: NaiveDate,
     /// What.
-    pub what: What,
+    pub what: DateTask,
 }
 
 /// Returns the dates of a group's season, the earliest first.
@@ -172,13 +172,13 @@ pub struct Dated {
 ///
 /// ```
 /// use chrono::NaiveDate;
-/// use yeanling_core::reckon::season::dates::{Choices, What, dates};
+/// use yeanling_core::reckon::season::dates::{Choices, DateTask, dates};
 /// use yeanling_core::reckon::season::gestation::Gestation;
 /// use yeanling_core::reckon::season::mating::Mating;
 /// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
 /// let mating = Mating::new(date(2026, 10, 1), None).unwrap();
 /// let all = dates(mating, mating.window(Gestation::default()), &Choices::default()).unwrap();
-/// let booster = all.iter().find(|one| matches!(one.what, What::Booster { .. })).unwrap();
+/// let booster = all.iter().find(|one| matches!(one.what, DateTask::Booster { .. })).unwrap();
 /// assert_eq!(booster.date, date(2027, 1, 23));
 /// ```
 pub fn dates(
@@ -196,25 +196,27 @@ pub fn dates(
     let (booster_from, booster_until) = (before(BOOSTER_WINDOW.0), before(BOOSTER_WINDOW.1));
 
     let mut all = vec![
-        on(later(ram_in, -SCORE_BEFORE_RAM), What::ScoreBeforeRam),
-        on(ram_in, What::ScoreAtRam),
-        on(ram_out, What::RamOut),
-        on(later(ram_in, SCORE_AT_MID), What::ScoreAtMid),
-        on(before(SCORE_LATE), What::ScoreLate),
-        on(before(BOOSTER_BEFORE), What::Booster { from: booster_from, until: booster_until }),
-        on(first, What::WatchFrom),
-        on(last, What::WatchUntil),
-        on(later(last, FEED_AFTER), What::FeedUntil),
+        on(later(ram_in, -SCORE_BEFORE_RAM), DateTask::ScoreBeforeRam),
+        on(ram_in, DateTask::ScoreAtRam),
+        on(ram_out, DateTask::RamOut),
+        on(later(ram_in, SCORE_AT_MID), DateTask::ScoreAtMid),
+        on(before(SCORE_LATE), DateTask::ScoreLate),
+        on(before(BOOSTER_BEFORE), DateTask::Booster { from: booster_from, until: booster_until }),
+        on(first, DateTask::WatchFrom),
+        on(last, DateTask::WatchUntil),
+        on(later(last, FEED_AFTER), DateTask::FeedUntil),
     ];
     let changes = (between(ram_in, ram_out) / i64::from(every)).max(0);
     for number in 1..=u16::try_from(changes).unwrap_or(u16::MAX) {
         let date = later(ram_in, i64::from(number) * i64::from(every));
         if date < ram_out {
-            all.push(on(date, What::CrayonChange { number }));
+            all.push(on(date, DateTask::CrayonChange { number }));
         }
     }
     let start = before(feed_days);
-    all.extend(choices.steps.all().into_iter().map(|(day, each)| on(later(start, day), What::Feed { each })));
+    all.extend(
+        choices.steps.all().into_iter().map(|(day, each)| on(later(start, day), DateTask::Feed { each })),
+    );
     all.sort_small_by_key(|one| one.date);
     Ok(all)
 }

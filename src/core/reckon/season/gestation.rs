@@ -143,7 +143,7 @@ pub struct Expected {
 
 /// What a length outside 138 to 159 days can mean.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Perhaps {
+pub enum MayMean {
     /// Another ram was there before or after.
     AnotherRam,
     /// The mating was on another date.
@@ -162,7 +162,7 @@ pub struct Impossible {
 
 impl Impossible {
     /// What it can mean.
-    pub const PERHAPS: [Perhaps; 3] = [Perhaps::AnotherRam, Perhaps::AnotherDate, Perhaps::LostEarly];
+    pub const PERHAPS: [MayMean; 3] = [MayMean::AnotherRam, MayMean::AnotherDate, MayMean::LostEarly];
 
     /// Returns the least and the most days that are possible.
     #[must_use]

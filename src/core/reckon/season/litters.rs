@@ -76,7 +76,7 @@ impl Default for Litters {
 
 /// Which shares stand, and why.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub struct Known {
+pub struct LitterShares {
     /// The shares.
     pub litters: Litters,
     /// Litters that the flock has seen.
@@ -93,10 +93,10 @@ pub struct Known {
 /// assert_eq!(known([10, 10, 0, 0]).litters.mean(), 1.5);
 /// ```
 #[must_use]
-pub fn known(litters: [u32; 4]) -> Known {
+pub fn known(litters: [u32; 4]) -> LitterShares {
     let seen = litters.iter().fold(0_u32, |sum, one| sum.saturating_add(*one));
     let own = seen >= OWN_FROM;
-    Known { litters: if own { Litters(of_counts(litters)) } else { Litters::default() }, seen, own }
+    LitterShares { litters: if own { Litters(of_counts(litters)) } else { Litters::default() }, seen, own }
 }
 
 fn of_counts(litters: [u32; 4]) -> [f64; 4] {

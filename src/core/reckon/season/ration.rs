@@ -100,7 +100,7 @@ pub struct Checked {
 ///
 /// ```
 /// use yeanling_core::reckon::season::ration::{Feed, Nutrient, check};
-/// use yeanling_core::reckon::season::requirement::{Energy, Stage, need};
+/// use yeanling_core::reckon::season::requirement::{Energy, FeedStage, need};
 /// use yeanling_core::units::Mass;
 /// let straw = Feed {
 ///     fed: Mass::from_kilograms(1.4),
@@ -111,7 +111,7 @@ pub struct Checked {
 ///     copper_ppm: None,
 ///     selenium_ppm: None,
 /// };
-/// let checked = check(&[straw], need(Stage::Maintenance, Mass::from_kilograms(70.0)).unwrap()).unwrap();
+/// let checked = check(&[straw], need(FeedStage::Maintenance, Mass::from_kilograms(70.0)).unwrap()).unwrap();
 /// assert_eq!(checked.limiting, Some(Nutrient::Protein));
 /// ```
 pub fn check(feeds: &[Feed], need: Need) -> Result<Checked, Refused> {

@@ -4,7 +4,7 @@
 
 use super::dates::Crop;
 use crate::reckon::cited::{memory, ours, seen};
-use crate::source::{Known, Source};
+use crate::source::{HowKnown, Source};
 use crate::units::Mass;
 
 /// Digestible energy in a kilogram of TDN, in megacalories (NRC 1985).
@@ -86,7 +86,7 @@ impl Energy {
 
 /// A time of a ewe's year, as the table has it.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Stage {
+pub enum FeedStage {
     /// Neither in lamb nor milking.
     Maintenance,
     /// The first 15 weeks in lamb.
@@ -99,7 +99,7 @@ pub enum Stage {
     MilkingTwo,
 }
 
-impl Stage {
+impl FeedStage {
     /// All of them, in the order of the table.
     pub const ALL: [Self; 6] = [
         Self::Maintenance,
@@ -112,10 +112,10 @@ impl Stage {
 
     /// Returns how its rows are known.
     #[must_use]
-    pub const fn known(self) -> Known {
+    pub const fn known(self) -> HowKnown {
         match self {
-            Self::Maintenance | Self::FirstFifteenWeeks => Known::Seen,
-            Self::LastFourWeeks(_) | Self::MilkingOne | Self::MilkingTwo => Known::Memory,
+            Self::Maintenance | Self::FirstFifteenWeeks => HowKnown::Seen,
+            Self::LastFourWeeks(_) | Self::MilkingOne | Self::MilkingTwo => HowKnown::Memory,
         }
     }
 }
@@ -203,20 +203,20 @@ const MILKING_TWO: [Row; 5] = [
 
 /// Returns the printed rows of a time of year, the lightest ewe first.
 #[must_use]
-pub const fn rows(stage: Stage) -> &'static [Row; 5] {
+pub const fn rows(stage: FeedStage) -> &'static [Row; 5] {
     match stage {
-        Stage::Maintenance => &MAINTENANCE,
-        Stage::FirstFifteenWeeks => &FIRST_FIFTEEN_WEEKS,
-        Stage::LastFourWeeks(Crop::Usual) => &LAST_FOUR_WEEKS,
-        Stage::LastFourWeeks(Crop::Prolific) => &LAST_FOUR_WEEKS_PROLIFIC,
-        Stage::MilkingOne => &MILKING_ONE,
-        Stage::MilkingTwo => &MILKING_TWO,
+        FeedStage::Maintenance => &MAINTENANCE,
+        FeedStage::FirstFifteenWeeks => &FIRST_FIFTEEN_WEEKS,
+        FeedStage::LastFourWeeks(Crop::Usual) => &LAST_FOUR_WEEKS,
+        FeedStage::LastFourWeeks(Crop::Prolific) => &LAST_FOUR_WEEKS_PROLIFIC,
+        FeedStage::MilkingOne => &MILKING_ONE,
+        FeedStage::MilkingTwo => &MILKING_TWO,
     }
 }
 
 /// How a row was come by.
 #[derive(Clone, Copy, Debug, PartialEq)]
-pub enum How {
+pub enum RowFrom {
     /// It is printed.
     Printed,
     /// It lies on a straight line between the rows of two printed weights (ours).
@@ -232,13 +232,13 @@ pub enum How {
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Need {
     /// The time of her year.
-    pub stage: Stage,
+    pub stage: FeedStage,
     /// What she needs.
     pub row: Row,
     /// How the row was come by.
-    pub how: How,
+    pub how: RowFrom,
     /// How the printed rows are known.
-    pub known: Known,
+    pub known: HowKnown,
 }
 
 /// A weight outside of the table: which row is nearest, for who wants to look at it.
@@ -261,24 +261,24 @@ pub struct OutsideTable {
 /// The weight is outside the table, 50 to 90 kg, or no number: nothing is drawn beyond what is printed.
 ///
 /// ```
-/// use yeanling_core::reckon::season::requirement::{How, Stage, need};
+/// use yeanling_core::reckon::season::requirement::{RowFrom, FeedStage, need};
 /// use yeanling_core::units::Mass;
-/// let need_of = |kilograms| need(Stage::Maintenance, Mass::from_kilograms(kilograms));
+/// let need_of = |kilograms| need(FeedStage::Maintenance, Mass::from_kilograms(kilograms));
 /// assert_eq!(need_of(70.0).unwrap().row.protein, Mass::from_kilograms(0.113));
-/// assert!(matches!(need_of(65.0).unwrap().how, How::Between { .. }));
+/// assert!(matches!(need_of(65.0).unwrap().how, RowFrom::Between { .. }));
 /// assert!(need_of(95.0).is_err());
 /// ```
-pub fn need(stage: Stage, weight: Mass) -> Result<Need, OutsideTable> {
+pub fn need(stage: FeedStage, weight: Mass) -> Result<Need, OutsideTable> {
     let rows = rows(stage);
     let (least, most) = (rows[0].weight, rows[4].weight);
     let known = stage.known();
     if let Some(row) = rows.iter().find(|row| row.weight == weight) {
-        return Ok(Need { stage, row: *row, how: How::Printed, known });
+        return Ok(Need { stage, row: *row, how: RowFrom::Printed, known });
     }
     for pair in rows.windows(2) {
         let (lighter, heavier) = (pair[0], pair[1]);
         if weight > lighter.weight && weight < heavier.weight {
-            let how = How::Between { lighter: lighter.weight, heavier: heavier.weight };
+            let how = RowFrom::Between { lighter: lighter.weight, heavier: heavier.weight };
             return Ok(Need { stage, row: between(lighter, heavier, weight), how, known });
         }
     }

@@ -13,7 +13,7 @@ use super::{Completion, Duty, LambTask, at_once, holds};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::{Band, band};
-use crate::reckon::cold_lamb::{Answer, Vet, decide};
+use crate::reckon::cold_lamb::{ColdLambAnswer, Vet, decide};
 use crate::units::{Moment, TimeDelta};
 use crate::watch::vet::{self, Called};
 use crate::watch::{Hold, newborn::hold_milk};
@@ -26,7 +26,7 @@ const FEVER_LASTS: TimeDelta = TimeDelta::minutes(25);
 const AFTER_A_SPELL: TimeDelta = TimeDelta::hours(1);
 
 /// What the table says of the last reading.
-fn answer(lamb: &Lamb, now: Moment) -> Option<(Moment, Answer)> {
+fn answer(lamb: &Lamb, now: Moment) -> Option<(Moment, ColdLambAnswer)> {
     let last = lamb.temperatures.last().filter(|last| now.since(last.at) <= GONE)?;
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
     let age = spell.map_or_else(|| lamb.age(last.at), |spell| spell.age(lamb));
@@ -83,6 +83,6 @@ fn drank(lamb: &Lamb, since: Moment) -> bool {
     lamb.sucked.iter().copied().chain(lamb.feeds.iter().map(|feed| feed.at)).any(|at| at >= since)
 }
 
-const fn is_fever(answer: &Answer) -> bool {
+const fn is_fever(answer: &ColdLambAnswer) -> bool {
     matches!(answer.branch, crate::reckon::cold_lamb::Branch::Fever)
 }

@@ -8,7 +8,7 @@
 use super::{Completion, Duty, LambTask, Task};
 use crate::book::Event;
 use crate::flock::Lamb;
-use crate::reckon::weaning::{self, Answer, EARLIEST, FIVE_WEEKS, Verdict};
+use crate::reckon::weaning::{self, EARLIEST, FIVE_WEEKS, Verdict, WeaningAnswer};
 use crate::settings::{FarmSettings, WeaningRule};
 use crate::units::{Mass, Moment, OutOfBounds, TimeDelta};
 
@@ -26,7 +26,11 @@ const NO_LONGER: TimeDelta = TimeDelta::days(120);
 ///
 /// # Errors
 /// A weight is none that a lamb at weaning, or at birth, has.
-pub fn may_be_weaned(lamb: &Lamb, now: Moment, rule: WeaningRule) -> Result<Answer, OutOfBounds<Mass>> {
+pub fn may_be_weaned(
+    lamb: &Lamb,
+    now: Moment,
+    rule: WeaningRule,
+) -> Result<WeaningAnswer, OutOfBounds<Mass>> {
     let known = weaning::Lamb {
         age: lamb.age(now),
         weight: lamb.recent_weight(now),

@@ -13,7 +13,7 @@ use crate::book::{
 };
 use crate::flock::{Flock, Lamb};
 use crate::reckon::{gain, withholding};
-use crate::units::{Mass, Moment, TimeDelta, Why};
+use crate::units::{BoundFor, Mass, Moment, TimeDelta};
 use crate::watch::{Product, Withdrawal, withdrawal};
 
 /// Why something cannot be noted of an animal's life.
@@ -117,7 +117,7 @@ pub(super) fn weighed(lamb: &Lamb, mass: Mass, at: Moment, most: Mass) -> Result
     if at.since(lamb.born) >= TimeDelta::hours(24) {
         let grown = most_at(at.since(lamb.born));
         allowed.most = if grown < most { grown } else { most };
-        allowed.why = Why::LambOfItsAge;
+        allowed.why = BoundFor::LambOfItsAge;
     }
     allowed.check(mass)?;
     Ok(())

@@ -4,7 +4,7 @@ use super::Rejection;
 use super::here::ewe_here;
 use crate::book::{BatchId, EntryId, Item, Measure, MilkedFrom};
 use crate::flock::Flock;
-use crate::units::{Amount, Bounds, Brix, Moment, OutOfBounds, Volume, Why};
+use crate::units::{Amount, BoundFor, Bounds, Brix, Moment, OutOfBounds, Volume};
 
 /// Why something cannot be noted of the stores.
 #[derive(Clone, Copy, Debug, PartialEq, thiserror::Error)]
@@ -82,7 +82,7 @@ const fn in_store(measure: Measure) -> Bounds<Amount> {
         Measure::Milliliters => (1.0, 200_000.0),
         Measure::Pieces => (1.0, 50_000.0),
     };
-    Bounds { least: Amount::from_units(least), most: Amount::from_units(most), why: Why::InStore }
+    Bounds { least: Amount::from_units(least), most: Amount::from_units(most), why: BoundFor::InStore }
 }
 
 pub(super) fn put_in(item: Item, amount: Amount) -> Result<(), Rejection> {

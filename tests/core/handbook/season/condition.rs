@@ -1,9 +1,9 @@
 //! What a ewe's condition should be.
 
 use yeanling_core::reckon::season::condition::{
-    Flag, Score, Stage, Standing, System, change, flags, mean, target,
+    ConditionStage, Flag, Score, StageOfYear, System, change, flags, mean, target,
 };
-use yeanling_core::source::Known;
+use yeanling_core::source::HowKnown;
 
 use super::near;
 use crate::handbook::kg;
@@ -13,7 +13,7 @@ fn score(points: f64) -> Score {
 }
 
 #[track_caller]
-fn check(system: System, stage: Stage, lambs: Option<u8>, printed: Option<(f64, f64)>) {
+fn check(system: System, stage: ConditionStage, lambs: Option<u8>, printed: Option<(f64, f64)>) {
     let found = target(system, stage, lambs);
     assert_eq!(found.map(|target| (target.low, target.high.unwrap_or(5.0))), printed, "{system:?} {stage:?}");
 }
@@ -26,8 +26,8 @@ fn the_scottish_targets_are_the_printed_ones() {
         (System::Upland, [Some(3.0), Some(2.5), None, Some(2.5), Some(2.0)]),
         (System::Hill, [Some(2.5), Some(2.0), None, Some(2.0), Some(2.0)]),
     ] {
-        assert_eq!(system.known(), Known::Seen);
-        for (stage, printed) in Stage::ALL.into_iter().zip(scores) {
+        assert_eq!(system.known(), HowKnown::Seen);
+        for (stage, printed) in ConditionStage::ALL.into_iter().zip(scores) {
             check(system, stage, None, printed.map(|score| (score, score)));
         }
     }
@@ -37,14 +37,14 @@ fn the_scottish_targets_are_the_printed_ones() {
 fn the_australian_targets_are_the_printed_ones() {
     // Source: Making More from Sheep: 3.0 (2.5), late with one 3.0, with two 3.3 (2.5).
     let australia = System::Australia;
-    check(australia, Stage::Mating, None, Some((3.0, 3.0)));
-    check(australia, Stage::MidPregnancy, None, Some((3.0, 3.0)));
-    check(australia, Stage::LatePregnancy, Some(1), Some((3.0, 3.0)));
-    check(australia, Stage::LatePregnancy, Some(2), Some((3.3, 3.3)));
-    check(australia, Stage::LatePregnancy, None, Some((3.0, 3.3)));
-    check(australia, Stage::Lambing, Some(2), None);
-    check(australia, Stage::Weaning, None, None);
-    for stage in [Stage::Mating, Stage::MidPregnancy, Stage::LatePregnancy] {
+    check(australia, ConditionStage::Mating, None, Some((3.0, 3.0)));
+    check(australia, ConditionStage::MidPregnancy, None, Some((3.0, 3.0)));
+    check(australia, ConditionStage::LatePregnancy, Some(1), Some((3.0, 3.0)));
+    check(australia, ConditionStage::LatePregnancy, Some(2), Some((3.3, 3.3)));
+    check(australia, ConditionStage::LatePregnancy, None, Some((3.0, 3.3)));
+    check(australia, ConditionStage::Lambing, Some(2), None);
+    check(australia, ConditionStage::Weaning, None, None);
+    for stage in [ConditionStage::Mating, ConditionStage::MidPregnancy, ConditionStage::LatePregnancy] {
         assert_eq!(target(australia, stage, None).and_then(|target| target.least), Some(2.5));
     }
 }
@@ -53,15 +53,15 @@ fn the_australian_targets_are_the_printed_ones() {
 fn the_us_targets_are_as_recalled() {
     // Source: memory (Oregon EC 1433).
     let us = System::Us;
-    assert_eq!(us.known(), Known::Memory);
-    check(us, Stage::Mating, None, Some((3.0, 4.0)));
-    check(us, Stage::MidPregnancy, None, Some((2.5, 4.0)));
-    for stage in [Stage::LatePregnancy, Stage::Lambing] {
+    assert_eq!(us.known(), HowKnown::Memory);
+    check(us, ConditionStage::Mating, None, Some((3.0, 4.0)));
+    check(us, ConditionStage::MidPregnancy, None, Some((2.5, 4.0)));
+    for stage in [ConditionStage::LatePregnancy, ConditionStage::Lambing] {
         check(us, stage, Some(1), Some((3.0, 3.5)));
         check(us, stage, Some(2), Some((3.5, 4.0)));
         check(us, stage, None, Some((3.0, 4.0)));
     }
-    check(us, Stage::Weaning, None, Some((2.0, 5.0)));
+    check(us, ConditionStage::Weaning, None, Some((2.0, 5.0)));
 }
 
 #[test]
@@ -112,9 +112,9 @@ fn a_weight_or_a_gain_no_ewe_has_is_refused() {
     }
 }
 
-fn late(days: i64, before: Option<f64>) -> Standing {
-    Standing {
-        stage: Stage::LatePregnancy,
+fn late(days: i64, before: Option<f64>) -> StageOfYear {
+    StageOfYear {
+        stage: ConditionStage::LatePregnancy,
         lambs: Some(2),
         days_to_lambing: Some(days),
         before: before.map(score),
@@ -136,8 +136,12 @@ fn more_than_half_a_score_late_is_flagged() {
     assert_eq!(flags(System::Upland, score(2.25), late(20, Some(3.0))), [Flag::ChangedLate]);
     assert_eq!(flags(System::Upland, score(2.5), late(20, Some(3.0))), []);
     assert_eq!(flags(System::Upland, score(3.75), late(20, Some(3.0))), [Flag::ChangedLate]);
-    let early =
-        Standing { stage: Stage::Mating, lambs: None, days_to_lambing: Some(142), before: Some(score(2.0)) };
+    let early = StageOfYear {
+        stage: ConditionStage::Mating,
+        lambs: None,
+        days_to_lambing: Some(142),
+        before: Some(score(2.0)),
+    };
     assert_eq!(flags(System::Upland, score(3.0), early), []);
 }
 
@@ -149,7 +153,8 @@ fn under_and_over_the_target_are_told_and_a_quarter_is_enough() {
     assert_eq!(of(3.0), [Flag::Under]);
     assert_eq!(of(2.25), [Flag::UnderLeast, Flag::Under]);
     assert_eq!(of(3.5), [Flag::Over]);
-    let weaning = Standing { stage: Stage::Weaning, lambs: None, days_to_lambing: None, before: None };
+    let weaning =
+        StageOfYear { stage: ConditionStage::Weaning, lambs: None, days_to_lambing: None, before: None };
     assert_eq!(flags(System::Us, score(4.5), weaning), []);
     assert_eq!(flags(System::Us, score(1.75), weaning), [Flag::Under]);
 }

@@ -4,7 +4,7 @@ use yeanling_core::reckon::season::conception;
 use yeanling_core::reckon::season::cycles::{
     self, CYCLE_DAYS, CYCLE_RANGE_DAYS, Conception, HOLDS_RANGE, Settled, cycles, settled,
 };
-use yeanling_core::source::Known;
+use yeanling_core::source::HowKnown;
 
 use super::{date, near, p, with_ram};
 
@@ -81,8 +81,8 @@ fn what_was_seen_and_what_is_recalled_of_the_share_that_holds_are_told_apart() {
     // Source: guides, 0.75 (0.60 to 0.85), memory; New Zealand data of 1975, 0.72 to 0.79, seen.
     for sources in [cycles::SOURCES, conception::SOURCES] {
         let known = |figure: &str| sources.iter().find(|one| one.title.contains(figure)).map(|one| one.known);
-        assert_eq!(known("0.60 to 0.85"), Some(Known::Memory));
-        assert_eq!(known("0.72 to 0.79"), Some(Known::Seen));
+        assert_eq!(known("0.60 to 0.85"), Some(HowKnown::Memory));
+        assert_eq!(known("0.72 to 0.79"), Some(HowKnown::Seen));
     }
 }
 

@@ -2,7 +2,7 @@
 
 use statrs::distribution::{ContinuousCDF, Normal};
 use yeanling_core::reckon::season::gestation::{
-    BreedType, Due, Gestation, Impossible, MeanUsed, OWN_FROM, POSSIBLE, Perhaps, SPREAD_DAYS, WATCH, due,
+    BreedType, Due, Gestation, Impossible, MayMean, MeanUsed, OWN_FROM, POSSIBLE, SPREAD_DAYS, WATCH, due,
     expected, lambed_by, length,
 };
 use yeanling_core::units::NaiveDate;
@@ -132,7 +132,7 @@ fn lambing_at_day_120_or_170_cannot_be() {
         }
     }
     assert_eq!(length(mated, mated - days(3)).expect_err("before").days, -3);
-    assert_eq!(Impossible::PERHAPS, [Perhaps::AnotherRam, Perhaps::AnotherDate, Perhaps::LostEarly]);
+    assert_eq!(Impossible::PERHAPS, [MayMean::AnotherRam, MayMean::AnotherDate, MayMean::LostEarly]);
 }
 
 #[test]

@@ -3,7 +3,7 @@
 use yeanling_core::reckon::season::bounds::Figure;
 use yeanling_core::reckon::season::minerals::{Copper, Selenium};
 use yeanling_core::reckon::season::ration::{Feed, Nutrient, check};
-use yeanling_core::reckon::season::requirement::{Energy, Need, Stage, need};
+use yeanling_core::reckon::season::requirement::{Energy, FeedStage, Need, need};
 
 use super::near;
 use crate::handbook::kg;
@@ -21,7 +21,7 @@ fn hay(fed: f64) -> Feed {
 }
 
 fn seventy() -> Need {
-    need(Stage::Maintenance, kg(70.0)).expect("in the table")
+    need(FeedStage::Maintenance, kg(70.0)).expect("in the table")
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! What a ewe needs a day.
 
 use yeanling_core::reckon::season::dates::Crop;
-use yeanling_core::reckon::season::requirement::{Energy, How, Row, Stage, late_2007, need, rows};
-use yeanling_core::source::Known;
+use yeanling_core::reckon::season::requirement::{Energy, FeedStage, Row, RowFrom, late_2007, need, rows};
+use yeanling_core::source::HowKnown;
 
 use super::near;
 use crate::handbook::kg;
@@ -21,7 +21,7 @@ const COLUMNS: [Column; 6] = [
 
 /// Reads every cell of a time of year back: each line is a column, for ewes of 50, 60, 70, 80 and 90 kg.
 #[track_caller]
-fn check(stage: Stage, known: Known, printed: [&str; 6]) {
+fn check(stage: FeedStage, known: HowKnown, printed: [&str; 6]) {
     assert_eq!(stage.known(), known);
     let printed: Vec<Vec<f64>> = printed
         .iter()
@@ -29,7 +29,7 @@ fn check(stage: Stage, known: Known, printed: [&str; 6]) {
         .collect();
     for (place, weight) in [50.0, 60.0, 70.0, 80.0, 90.0].into_iter().enumerate() {
         let found = need(stage, kg(weight)).expect("in the table");
-        assert_eq!((found.how, found.known), (How::Printed, known));
+        assert_eq!((found.how, found.known), (RowFrom::Printed, known));
         assert_eq!(found.row, rows(stage)[place]);
         near(found.row.weight.as_kilograms(), weight, 0.0);
         for ((name, read), column) in COLUMNS.into_iter().zip(&printed) {
@@ -42,8 +42,8 @@ fn check(stage: Stage, known: Known, printed: [&str; 6]) {
 fn every_cell_of_maintenance_is_the_printed_one() {
     // Source: NRC 1985, Table 1, maintenance.
     check(
-        Stage::Maintenance,
-        Known::Seen,
+        FeedStage::Maintenance,
+        HowKnown::Seen,
         [
             "1.0 / 1.1 / 1.2 / 1.3 / 1.4",
             ".55 / .61 / .66 / .72 / .78",
@@ -59,8 +59,8 @@ fn every_cell_of_maintenance_is_the_printed_one() {
 fn every_cell_of_the_first_15_weeks_is_the_printed_one() {
     // Source: NRC 1985, Table 1, the first 15 weeks.
     check(
-        Stage::FirstFifteenWeeks,
-        Known::Seen,
+        FeedStage::FirstFifteenWeeks,
+        HowKnown::Seen,
         [
             "1.2 / 1.3 / 1.4 / 1.5 / 1.6",
             ".67 / .72 / .77 / .82 / .87",
@@ -76,8 +76,8 @@ fn every_cell_of_the_first_15_weeks_is_the_printed_one() {
 fn every_cell_of_the_last_4_weeks_is_as_recalled() {
     // Source: memory (NRC 1985, Table 1, last 4 weeks, 130 to 150 %).
     check(
-        Stage::LastFourWeeks(Crop::Usual),
-        Known::Memory,
+        FeedStage::LastFourWeeks(Crop::Usual),
+        HowKnown::Memory,
         [
             "1.6 / 1.7 / 1.8 / 1.9 / 2.0",
             ".94 / 1.00 / 1.06 / 1.12 / 1.18",
@@ -93,8 +93,8 @@ fn every_cell_of_the_last_4_weeks_is_as_recalled() {
 fn every_cell_of_the_last_4_weeks_of_a_prolific_ewe_is_as_recalled() {
     // Source: memory (NRC 1985, Table 1, last 4 weeks, 180 to 225 %).
     check(
-        Stage::LastFourWeeks(Crop::Prolific),
-        Known::Memory,
+        FeedStage::LastFourWeeks(Crop::Prolific),
+        HowKnown::Memory,
         [
             "1.7 / 1.8 / 1.9 / 2.0 / 2.1",
             "1.10 / 1.17 / 1.24 / 1.30 / 1.37",
@@ -110,8 +110,8 @@ fn every_cell_of_the_last_4_weeks_of_a_prolific_ewe_is_as_recalled() {
 fn every_cell_of_milking_one_is_as_recalled() {
     // Source: memory (NRC 1985, Table 1, first 6 to 8 weeks milking one).
     check(
-        Stage::MilkingOne,
-        Known::Memory,
+        FeedStage::MilkingOne,
+        HowKnown::Memory,
         [
             "2.1 / 2.3 / 2.5 / 2.6 / 2.7",
             "1.36 / 1.50 / 1.63 / 1.69 / 1.75",
@@ -127,8 +127,8 @@ fn every_cell_of_milking_one_is_as_recalled() {
 fn every_cell_of_milking_two_is_as_recalled() {
     // Source: memory (NRC 1985, Table 1, first 6 to 8 weeks milking two).
     check(
-        Stage::MilkingTwo,
-        Known::Memory,
+        FeedStage::MilkingTwo,
+        HowKnown::Memory,
         [
             "2.4 / 2.6 / 2.8 / 3.0 / 3.2",
             "1.56 / 1.69 / 1.82 / 1.95 / 2.08",
@@ -144,7 +144,7 @@ fn every_cell_of_milking_two_is_as_recalled() {
 fn energy_and_tdn_of_the_table_agree() {
     // Source: NRC 1985, 1 kg TDN = 4.4 Mcal DE, ME = 0.82 DE; the table is rounded to a tenth.
     near(Energy::of_tdn(kg(1.0)).as_megacalories(), 3.608, 1e-9);
-    for stage in Stage::ALL {
+    for stage in FeedStage::ALL {
         for row in rows(stage) {
             let of_tdn = Energy::of_tdn(row.tdn).as_megacalories();
             near(row.energy.as_megacalories(), of_tdn, 0.1);
@@ -162,8 +162,8 @@ fn late_in_pregnancy_energy_goes_by_lambs() {
 #[test]
 fn between_two_printed_weights_the_line_is_named() {
     // Source: ours, a straight line.
-    let found = need(Stage::Maintenance, kg(75.0)).expect("in the table");
-    assert_eq!(found.how, How::Between { lighter: kg(70.0), heavier: kg(80.0) });
+    let found = need(FeedStage::Maintenance, kg(75.0)).expect("in the table");
+    assert_eq!(found.how, RowFrom::Between { lighter: kg(70.0), heavier: kg(80.0) });
     near(found.row.dry_matter.as_kilograms(), 1.25, 1e-9);
     near(found.row.tdn.as_kilograms(), 0.69, 1e-9);
     near(found.row.energy.as_megacalories(), 2.5, 1e-9);
@@ -177,7 +177,7 @@ fn between_two_printed_weights_the_line_is_named() {
 fn outside_of_the_table_the_nearest_row_is_named_and_nothing_drawn() {
     // Source: NRC 1985, Table 1, 50 to 90 kg.
     for (weight, nearest) in [(49.9, 50.0), (0.0, 50.0), (90.1, 90.0), (120.0, 90.0), (f64::NAN, 50.0)] {
-        let error = need(Stage::Maintenance, kg(weight)).expect_err("outside");
+        let error = need(FeedStage::Maintenance, kg(weight)).expect_err("outside");
         assert_eq!((error.least, error.most, error.nearest), (kg(50.0), kg(90.0), kg(nearest)));
     }
 }

@@ -10,7 +10,7 @@ mod stores;
 
 use yeanling_core::book::{Animal, Book, EntryId, Event, EweId, LambId, LambingEase, Milk, Sex, Way};
 use yeanling_core::settings::{Choice, DayRule, Limits};
-use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta, Why};
+use yeanling_core::units::{BoundFor, Mass, Moment, OutOfBounds, TimeDelta};
 use yeanling_core::watch::{Rejection, validate};
 
 use crate::scribe::{MS, Scribe, at, birth, eased, fed, hour, kg, scored};
@@ -146,7 +146,7 @@ fn after_a_day_a_lamb_may_weigh_more() {
     barn.ok(&weighed(barn.lamb, 40.0));
     barn.ok(&weighed(barn.lamb, 90.0));
     let mut allowed = Mass::AT_BIRTH;
-    (allowed.most, allowed.why) = (kg(90.0), Why::LambOfItsAge);
+    (allowed.most, allowed.why) = (kg(90.0), BoundFor::LambOfItsAge);
     barn.check(&weighed(barn.lamb, 90.1), &Rejection::Weight(OutOfBounds { given: kg(90.1), allowed }));
     barn.check(&weighed(barn.lamb, 0.4), &Rejection::Weight(OutOfBounds { given: kg(0.4), allowed }));
     let at_birth = Rejection::Weight(OutOfBounds { given: kg(12.5), allowed: Mass::AT_BIRTH });

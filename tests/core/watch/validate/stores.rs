@@ -1,7 +1,7 @@
 //! No more leaves the stores than there is, and pieces are whole.
 
 use yeanling_core::book::{BatchId, EntryId, Event, Item, MilkedFrom};
-use yeanling_core::units::{Amount, Bounds, Brix, Moment, OutOfBounds, Volume, Why};
+use yeanling_core::units::{Amount, BoundFor, Bounds, Brix, Moment, OutOfBounds, Volume};
 use yeanling_core::watch::{Rejection, StoreRejection, validate};
 
 use super::amended;
@@ -53,7 +53,7 @@ fn no_more_goes_than_is_there() {
 #[track_caller]
 fn bounds(item: Item, least: f64, most: f64, outside: &[f64]) {
     let scribe = Scribe::new(1);
-    let allowed = Bounds { least: of(least), most: of(most), why: Why::InStore };
+    let allowed = Bounds { least: of(least), most: of(most), why: BoundFor::InStore };
     check(&scribe, &came(item, least), Ok(()));
     check(&scribe, &came(item, most), Ok(()));
     for units in outside {
