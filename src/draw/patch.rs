@@ -41,6 +41,9 @@ pub trait Dom {
     fn close(&self, node: &Self::Node);
 }
 
+/// So many tiles at most take the room of one row.
+const TILES_A_ROW: usize = 6;
+
 /// The attribute by which a listener at the root finds what an element hears of.
 pub const HEARS: &str = "data-hears";
 
@@ -283,8 +286,10 @@ impl<D: Dom> Pen<D> {
     /// What a block looks like; of rows, so many at most.
     fn drawn(&self, block: &Block) -> Element {
         let mut element = kinds::node(block);
-        if let Kind::Rows(_) = block.kind {
-            element.inside.truncate(self.most);
+        match block.kind {
+            Kind::Rows(_) => element.inside.truncate(self.most),
+            Kind::Tiles(_) => element.inside.truncate(self.most.saturating_mul(TILES_A_ROW)),
+            _ => {}
         }
         element
     }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use yeanling_core::book::{Animal, EweId, LambId};
 use yeanling_core::flock::{Ewe, Flock, Lamb};
-use yeanling_core::seasons::seasons;
+use yeanling_core::seasons::{APART, seasons};
 use yeanling_core::sort_small::{Gather, SortSmall};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Product, withdrawal};
@@ -20,6 +20,8 @@ const WEIGH_FROM: TimeDelta = TimeDelta::days(49);
 pub enum Which {
     /// Everyone here, this season's lambs.
     Here,
+    /// Ewes that have not lambed this season.
+    ToLamb,
     /// On the bottle.
     Bottle,
     /// In a pen.
@@ -37,8 +39,9 @@ pub enum Which {
 }
 
 /// Each with its name.
-pub const WHICH: [(Which, &str); 8] = [
+pub const WHICH: [(Which, &str); 9] = [
     (Which::Here, words::HERE),
+    (Which::ToLamb, words::TO_LAMB),
     (Which::Bottle, words::BOTTLE),
     (Which::Penned, words::PENNED),
     (Which::Withdrawal, words::WITHHELD),
@@ -137,6 +140,50 @@ impl Everyone {
         }
     }
 
+    /// Returns the animals that wear one of these tags, in small letters.
+    pub fn tagged(&self, flock: &Flock, tags: &BTreeSet<String>) -> Found {
+        let wears = |tag: &Option<String>| tag.as_ref().is_some_and(|tag| tags.contains(&tag.to_lowercase()));
+        let ewe = |id: &&EweId| flock.ewes.get(id).is_some_and(|ewe| wears(&ewe.tag));
+        let lamb = |id: &&LambId| flock.lambs.get(id).is_some_and(|lamb| wears(&lamb.tag));
+        Found {
+            ewes: self.ewes.ids.iter().filter(ewe).copied().collect(),
+            lambs: self.lambs.ids.iter().filter(lamb).copied().collect(),
+            dead: self.dead.ids.iter().filter(lamb).copied().collect(),
+            taken: false,
+        }
+    }
+
+    /// Returns who is called just so: a living ewe before a lamb, and both before the dead.
+    pub fn called(&self, flock: &Flock, name: &str) -> Option<Animal> {
+        let tag = animals::tag_of(name);
+        let is = |other: &str| other.eq_ignore_ascii_case(tag);
+        let mut ewes = flock.ewes.values().filter(|ewe| ewe.tag.as_deref().is_some_and(is));
+        let ewe = ewes.clone().find(|ewe| ewe.lives()).or_else(|| ewes.next());
+        let mut lambs = self.lambs.ids.iter().chain(&self.dead.ids);
+        ewe.map(|ewe| Animal::Ewe(ewe.id)).or_else(|| {
+            let lamb = lambs.find(|id| is(&animals::lamb_of(flock, **id)))?;
+            Some(Animal::Lamb(*lamb))
+        })
+    }
+
+    /// Returns who has a place in a small flock: ewes by tag, this season's lambs by name; those that died or left keep it for
+    /// a season.
+    pub fn places(&self, flock: &Flock, now: Moment) -> (Vec<EweId>, Vec<LambId>) {
+        let lately = |at: Moment| now.since(at) <= APART;
+        let ewe = |id: &&EweId| {
+            flock.ewes.get(id).is_some_and(|ewe| {
+                let gone = ewe.died.as_ref().map(|died| died.at).or(ewe.left.as_ref().map(|left| left.at));
+                gone.is_none_or(lately)
+            })
+        };
+        let latest = this_season(flock);
+        let lambs = latest.into_iter().filter(|id| flock.lambs.get(id).is_some_and(|lamb| lamb.kept.is_none()));
+        let mut lambs: Vec<(String, LambId)> = lambs.map(|id| (animals::lamb_of(flock, id), id)).collect();
+        lambs.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        let ewes = self.ewes.ids.iter().filter(ewe).copied().collect();
+        (ewes, lambs.into_iter().map(|(_, id)| id).collect())
+    }
+
     /// Returns the animals by where and how they are.
     pub fn browse(&self, flock: &Flock, which: Which, now: Moment) -> Found {
         let latest = this_season(flock);
@@ -205,6 +252,10 @@ fn ewe_is(flock: &Flock, ewe: &Ewe, which: Which, now: Moment) -> bool {
     let animal = Animal::Ewe(ewe.id);
     match which {
         Which::Here => ewe.lives(),
+        Which::ToLamb => {
+            let lambed = flock.litters_of(ewe.id).first().is_some_and(|last| now.since(last.began) <= APART);
+            ewe.lives() && !lambed
+        }
         Which::Penned => ewe.lives() && flock.pen_of(animal).is_some(),
         Which::Withdrawal => {
             let held = |product| withdrawal(flock, animal, product, now).is_some();
@@ -222,6 +273,7 @@ fn lamb_is(flock: &Flock, lamb: &Lamb, which: Which, latest: &BTreeSet<LambId>, 
         Which::Here => {
             latest.contains(&lamb.id) && (lamb.lives() || (lamb.kept.is_none() && lamb.left.is_none()))
         }
+        Which::ToLamb => false,
         Which::Bottle => lamb.on_bottle(),
         Which::Penned => lamb.lives() && flock.pen_of(animal).is_some(),
         Which::Withdrawal => lamb.lives() && withdrawal(flock, animal, Product::Meat, now).is_some(),

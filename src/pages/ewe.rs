@@ -11,7 +11,7 @@ use yeanling_words::{animals, cull_rules, ewe as words, frame, illness, labor, l
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
-use crate::lamb_row::lamb_row;
+use crate::in_brief::InBrief;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
@@ -96,9 +96,10 @@ fn litters(view: &View, id: EweId) -> Blocks {
     if litters.is_empty() {
         return Blocks::new().section("lambs", words::LAMBS, Blocks::new().text(words::NO_LAMBS));
     }
+    let brief = InBrief::of(view);
     litters.into_iter().fold(Blocks::new(), |blocks, litter| {
         let title = words::litter(&day_and_clock(litter.began, view.now), litter.lambs.len());
-        let lambs = litter.lambs.iter().map(|lamb| lamb_row(view, *lamb));
+        let lambs = litter.lambs.iter().map(|lamb| brief.lamb_row(*lamb));
         let key = format!("litter-{}", litter.id);
         let rows = Blocks::new().rows(format!("{key}-lambs"), lambs);
         blocks.section(key, title, rows)
@@ -109,7 +110,8 @@ fn litters(view: &View, id: EweId) -> Blocks {
 fn fostered_on(view: &View, id: EweId) -> Blocks {
     let of_others = |lamb: &&Lamb| lamb.dam != Some(id);
     let lambs = view.flock.lambs_at_foot(id).into_iter().filter(of_others);
-    let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| lamb_row(view, lamb.id)));
+    let brief = InBrief::of(view);
+    let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| brief.lamb_row(lamb.id)));
     Blocks::new().section("fostered-on", life::FOSTERED_ON, rows)
 }
 

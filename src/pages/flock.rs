@@ -2,21 +2,27 @@
 //!
 //! While something is typed Flock shows four rows of a kind, as fit above the phone's keys: who is looked for is
 //! among them, or another letter is. They are rows of their own, each a place that takes other words with another
-//! key. Of a large flock it shows twelve of a kind at first.
+//! key.
+//!
+//! A small flock is numbers in their places: whoever lambs, dies or is sold stays where it stood. A larger one is a list, of
+//! which twelve of a kind are shown at first.
+//!
+//! A number that nobody wears is added by Enter, and so is a range of them; what is called so already is gone to.
 
+pub(crate) mod grid;
 mod rounds;
+mod tags;
 
 use std::sync::Arc;
 
-use yeanling_core::book::{Event, EweId, LambId};
-use yeanling_core::units::parse_tags;
+use yeanling_core::book::Event;
 use yeanling_words::{animals, flock as words, lambing};
 
 use crate::block::{Choice, Choices, Empty, Field, FieldKind, Kind, Row};
 use crate::draft::Draft;
 use crate::everyone::{Found, WHICH, Which, name};
-use crate::lamb_row::lamb_words;
-use crate::page::{Blocks, Page, key_of};
+use crate::in_brief::InBrief;
+use crate::page::{Blocks, Page};
 use crate::view::View;
 use crate::{Action, Block, Button, Does, Effect, Key, Screen};
 
@@ -64,20 +70,14 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let part = typed.trim();
     let seeks = !part.is_empty();
     let sought = if seeks { part } else { draft.fields.typed(LAST).unwrap_or_default() };
-    let found = if sought.is_empty() { Found::default() } else { view.everyone.find(sought) };
-    // Enter goes to the only one found; a ewe is not added by it, since a slip would add her.
-    let only = found.only().filter(|_| seeks).map(|animal| Action::Go(Screen::of(animal)));
-    let field = Field { enter: only, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
-    let add = Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound));
-    let many = seeks.then(|| fresh(view, part)).filter(|fresh| fresh.len() > 1);
-    let offers = match &many {
-        Some(fresh) => {
-            let label = words::add_many(fresh);
-            let many = Button::new("add-many", label, Action::Does(Does::AddMany));
-            Blocks::new().button(many.filled()).button(add)
-        }
-        None => Blocks::new().button(add.filled()),
+    let found = if sought.is_empty() { Found::default() } else { tags::find(view, sought) };
+    let enter = seeks.then(|| tags::enter(view, part, &found)).flatten();
+    let field = Field { enter, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
+    let add = match tags::listed(part).filter(|_| seeks).map(|listed| tags::fresh(view, &listed)) {
+        Some(fresh) => Button::new("add-many", words::add_many(&fresh), Action::Does(Does::AddMany)),
+        None => Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound)),
     };
+    let offers = Blocks::new().button(add.filled());
     let here = draft.kept.list.clone().filter(|_| seeks).unwrap_or_else(|| here(view, draft));
     let (ewes, lambs) = view.everyone.living;
     Page::new(words::TITLE).under(words::counts(ewes, lambs)).blocks(
@@ -101,10 +101,13 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
         };
         let options = WHICH.iter().enumerate().map(option).collect();
         let choices = Choices::new(words::WHICH, options, Some(chosen)).snug();
-        let found = view.everyone.browse(view.flock, which, view.now);
+        let shown = match grid::blocks(view).filter(|_| which == Which::Here) {
+            Some(grid) => grid,
+            None => list(view, draft, &HERE, &view.everyone.browse(view.flock, which, view.now)),
+        };
         rounds::blocks(view)
             .fold("which", words::shown(name(which)), Blocks::new().choices(WHICH_ONES, choices))
-            .then(list(view, draft, &HERE, &found))
+            .then(shown)
     };
     Block::seen("here-list", inside)
 }
@@ -118,10 +121,11 @@ fn list(view: &View, draft: &Draft, list: &List, found: &Found) -> Blocks {
     let asked = draft.fields.chosen(list.more).unwrap_or(0);
     let most = |all: usize| if all <= list.whole { all } else { all.min(list.first + asked) };
     let mut blocks = Blocks::new();
-    let ewes = found.ewes.iter().take(most(found.ewes.len())).filter_map(|id| ewe(view, *id));
+    let brief = InBrief::of(view);
+    let ewes = found.ewes.iter().take(most(found.ewes.len())).filter_map(|id| brief.ewe_row(*id));
     blocks = blocks.then(rows(list, "ewes", words::EWES, ewes));
     for (kind, title, of) in [("lambs", words::LAMBS, &found.lambs), ("dead", words::DEAD, &found.dead)] {
-        let lambs = of.iter().take(most(of.len())).filter_map(|id| lamb(view, *id));
+        let lambs = of.iter().take(most(of.len())).map(|id| brief.lamb_row(*id));
         blocks = blocks.then(rows(list, kind, title, lambs));
     }
     let lengths = [found.ewes.len(), found.lambs.len(), found.dead.len()];
@@ -143,18 +147,6 @@ fn rows(list: &List, kind: &str, title: &str, rows: impl Iterator<Item = (Key, R
     Blocks::new().section(key, title, rows)
 }
 
-fn ewe(view: &View, id: EweId) -> Option<(Key, Row)> {
-    let ewe = view.flock.ewes.get(&id)?;
-    let lambs = view.flock.litters_of(id).iter().map(|litter| litter.lambs.len()).sum();
-    let row = Row::new(animals::ewe(ewe)).kind(words::ewe_kind(lambs, ewe)).to(Screen::Ewe(id));
-    Some((key_of("ewe", id.entry()), row))
-}
-
-fn lamb(view: &View, id: LambId) -> Option<(Key, Row)> {
-    let (name, kind) = lamb_words(view.flock, view.flock.lambs.get(&id)?, view.now);
-    Some((key_of("lamb", id.entry()), Row::new(name).kind(kind).to(Screen::Lamb(id))))
-}
-
 /// What follows when something was typed or chosen.
 pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) {
     if key == WHICH_ONES {
@@ -174,23 +166,11 @@ pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) {
     }
 }
 
-/// The tags of a range or list, such as "1-18", that no living ewe wears; nothing if a part of it cannot be read.
-fn fresh(view: &View, part: &str) -> Vec<String> {
-    let list = parse_tags(part);
-    if !list.unread.is_empty() {
-        return Vec::new();
-    }
-    let worn = |tag: &String| {
-        let is_it = |there: &String| there.eq_ignore_ascii_case(tag);
-        view.flock.ewes.values().any(|ewe| ewe.lives() && ewe.tag.as_ref().is_some_and(is_it))
-    };
-    list.tags.into_iter().filter(|tag| !worn(tag)).collect()
-}
-
 /// Adds a ewe for each tag of the range or list that was typed, all or none.
 pub(crate) fn add_many(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(part) = draft.fields.written(FIND) else { return Vec::new() };
-    let came = fresh(view, &part).into_iter().map(|tag| view.noting(Event::EweCame { tag: Some(tag) }));
+    let Some(listed) = tags::listed(&part) else { return Vec::new() };
+    let came = tags::fresh(view, &listed).into_iter().map(|tag| view.noting(Event::EweCame { tag: Some(tag) }));
     let notings: Vec<_> = came.collect();
     let effects = if notings.is_empty() { Vec::new() } else { draft.note(view, notings) };
     if !effects.is_empty() {

@@ -6,7 +6,7 @@ use yeanling_core::book::EntryId;
 
 use crate::block::{
     Aloud, Block, Buttons, Card, Choices, Empty, Fact, Field, Fold, Group, Heading, HeadingLook, Item, Key,
-    Kind, Line, LineLook, List, ListLook, Notice, NoticeKind, Row, Section, Shape, State,
+    Kind, Line, LineLook, List, ListLook, Notice, NoticeKind, Row, Section, Shape, State, Tile,
 };
 use crate::button::Button;
 use crate::text::Text;
@@ -223,6 +223,18 @@ impl Blocks {
         let rows: Vec<Arc<Block>> =
             rows.into_iter().map(|(key, row)| Block::new(key, Kind::Row(row))).collect();
         if rows.is_empty() { self } else { self.add(key, Kind::Rows(rows)) }
+    }
+
+    /// Adds animals at their places in a grid; nothing without any.
+    #[must_use]
+    pub fn tiles<K: Into<Key>>(
+        self,
+        key: impl Into<Key>,
+        tiles: impl IntoIterator<Item = (K, Tile)>,
+    ) -> Self {
+        let tiles: Vec<Arc<Block>> =
+            tiles.into_iter().map(|(key, tile)| Block::new(key, Kind::Tile(tile))).collect();
+        if tiles.is_empty() { self } else { self.add(key, Kind::Tiles(tiles)) }
     }
 
     /// Adds a few things on a sheet of paper of their own.

@@ -1,7 +1,6 @@
 //! All animals.
 
 use yeanling_core::book::Departure;
-use yeanling_core::flock::Ewe;
 
 /// The screen's name.
 pub const TITLE: &str = "Flock";
@@ -23,6 +22,8 @@ pub const NONE_SUCH: &str = "None at the moment.";
 pub const WHICH: &str = "Which animals";
 /// Everyone here.
 pub const HERE: &str = "Here";
+/// Those that have not lambed this season.
+pub const TO_LAMB: &str = "Not lambed";
 /// On the bottle.
 pub const BOTTLE: &str = "On the bottle";
 /// In a pen.
@@ -51,20 +52,10 @@ pub fn more(rows: usize) -> String {
 /// Returns the button that adds many ewes at once: "Add 18 ewes: 1 to 18".
 pub fn add_many(tags: &[String]) -> String {
     match tags {
+        [] => String::new(),
+        [one] => super::lambing::add(one),
         [first, .., last] => format!("Add {} ewes: {first} to {last}", tags.len()),
-        _ => String::new(),
     }
-}
-
-/// Returns a few soft words about a ewe: "2 lambs", "sold".
-pub fn ewe_kind(count: usize, ewe: &Ewe) -> String {
-    let lambs = Some(lambs(count)).filter(|lambs| !lambs.is_empty());
-    let gone = match (&ewe.died, &ewe.left) {
-        (Some(_), _) => Some("died".to_owned()),
-        (None, Some(left)) => Some(gone(left.how).to_owned()),
-        (None, None) => None,
-    };
-    lambs.into_iter().chain(gone).collect::<Vec<_>>().join(" · ")
 }
 
 /// Returns in a word how an animal left.
@@ -82,13 +73,4 @@ pub fn counts(ewes: usize, lambs: usize) -> String {
     let part =
         |count: usize, one: &str, many: &str| format!("*{count}* {}", if count == 1 { one } else { many });
     format!("{} · {}", part(ewes, "ewe", "ewes"), part(lambs, "lamb", "lambs"))
-}
-
-/// Returns how many lambs a ewe has.
-fn lambs(count: usize) -> String {
-    match count {
-        0 => String::new(),
-        1 => "1 lamb".to_owned(),
-        more => format!("{more} lambs"),
-    }
 }

@@ -24,6 +24,7 @@ pub mod group;
 pub mod growth;
 pub mod help;
 pub mod illness;
+pub mod in_brief;
 pub mod kit;
 pub mod label;
 pub mod labor;

@@ -91,9 +91,14 @@ export class Phone {
     return this.page.locator(".row", { has: named }).filter({ visible: true });
   }
 
-  /** Opens the screen of an animal from a list. */
+  /** Returns the place of an animal in a small flock. */
+  tile(name: string) {
+    return this.page.locator(".tile").filter({ has: this.page.getByRole("link", { name, exact: true }) }).filter({ visible: true });
+  }
+
+  /** Opens the screen of an animal from a list, or from its place in a small flock. */
   async look(name: string): Promise<void> {
-    await this.row(name).locator("a.row-words").tap();
+    await this.row(name).locator("a.row-words").or(this.tile(name).locator("a")).first().tap();
     await expect(this.page.getByRole("heading", { level: 1 })).toHaveText(name);
   }
 
@@ -123,7 +128,7 @@ export class Phone {
     await this.tab("Flock");
     await expect(this.page.getByRole("heading", { level: 1 })).toHaveText("Flock");
     await this.twoFrames();
-    return this.page.locator(".row-words").allInnerTexts();
+    return this.page.locator(".row-words, .tile").allInnerTexts();
   }
 }
 

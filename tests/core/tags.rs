@@ -38,6 +38,20 @@ fn a_range_keeps_its_letters_and_zeros() {
 }
 
 #[test]
+fn a_range_of_tags_that_have_a_dash_of_their_own_is_written_with_to_or_a_dash_between_both() {
+    check("Y-01 to Y-03", &["Y-01", "Y-02", "Y-03"]);
+    check("Y-09 to 11, 4", &["Y-09", "Y-10", "Y-11", "4"]);
+    check("Y-01–Y-03", &["Y-01", "Y-02", "Y-03"]);
+    check("Y-01 - Y-02", &["Y-01", "Y-02"]);
+    check("1 TO 3", &["1", "2", "3"]);
+    check("to 3", &["to", "3"]);
+    unread("Daisy to Bella", "Daisy to Bella", Unread::NoRange);
+    unread("Y-03 to Y-01", "Y-03 to Y-01", Unread::Backwards);
+    unread("Y-01 to Z-03", "Y-01 to Z-03", Unread::NoRange);
+    unread("1-2-3-4", "1-2-3-4", Unread::NoRange);
+}
+
+#[test]
 fn what_stands_twice_is_kept_once_and_told() {
     let list = parse_tags("7, 5-8, 7, 6");
     assert_eq!(list.tags, ["7", "5", "6", "8"]);
@@ -63,7 +77,7 @@ proptest! {
     #![proptest_config(ProptestConfig { failure_persistence: None, ..ProptestConfig::default() })]
 
     #[test]
-    fn whatever_is_typed_no_tag_comes_twice(text in "[0-9a-cA ,;–-]{0,60}|\\PC{0,40}") {
+    fn whatever_is_typed_no_tag_comes_twice(text in "[0-9a-cA ,;–-]{0,60}|([0-9a-c–-]{0,3} (to )?){0,9}|\\PC{0,40}") {
         let list = parse_tags(&text);
         let mut tags = list.tags.clone();
         tags.sort();

@@ -86,6 +86,37 @@ fn those_at_work_stand_first_with_what_was_seen_of_them_last() {
     phone.says("Another lamb is here");
 }
 
+#[test]
+fn a_small_flock_keeps_its_places_where_she_is_picked_and_who_has_lambed_is_dimmed_in_hers() {
+    let tiles = |phone: &Phone| -> Vec<(String, String, bool)> {
+        let page = phone.page();
+        let tiles = page.all().into_iter().filter_map(|block| match &block.kind {
+            Kind::Tile(tile) => Some((tile.number.clone(), tile.says.clone(), tile.past)),
+            _ => None,
+        });
+        tiles.collect()
+    };
+    let mut phone = at_night();
+    let ewes = [1, 2, 3, 12].map(|tag| phone.ewe(&tag.to_string()));
+    let numbers = |phone: &Phone| tiles(phone).into_iter().map(|(number, ..)| number).collect::<Vec<_>>();
+    assert_eq!(numbers(&phone), ["1", "2", "3", "12"]);
+    let lamb = phone.lamb(ewes[1]);
+    phone.note(Event::AllBorn { lamb });
+    phone.note(Event::WaterBagSeen { ewe: ewes[2] });
+    phone.later(5);
+    assert_eq!(numbers(&phone), ["1", "2", "3", "12"]);
+    let of = |phone: &Phone, number: &str| tiles(phone).into_iter().find(|(other, ..)| other == number).expect("she");
+    assert_eq!(of(&phone, "2"), ("2".to_owned(), "lambed 1".to_owned(), true));
+    assert_eq!(of(&phone, "3"), ("3".to_owned(), "lambing 5 min".to_owned(), false));
+    phone.write("Her tag", "2");
+    assert_eq!(numbers(&phone), ["2", "12"]);
+    phone.press("12");
+    assert_eq!(phone.screen, Screen::LambingEwe(ewes[3]));
+    // So is who is not right.
+    phone.open(Screen::NotRight);
+    assert_eq!(numbers(&phone), ["1", "2", "3", "12"]);
+}
+
 // The ewe before the lamb.
 
 #[test]

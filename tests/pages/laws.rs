@@ -99,7 +99,10 @@ fn empty(page: &Page) -> Vec<String> {
         }
     }
     for block in page.all() {
-        let holds = matches!(block.kind, Kind::Section(_) | Kind::Rows(_) | Kind::Fold(_) | Kind::Buttons(_));
+        let holds = matches!(
+            block.kind,
+            Kind::Section(_) | Kind::Rows(_) | Kind::Tiles(_) | Kind::Fold(_) | Kind::Buttons(_)
+        );
         if holds && block.inside().is_empty() {
             wrong.push(format!("{:?} holds nothing", block.key));
         }

@@ -66,6 +66,10 @@ pub(crate) fn drawn(all: &[Node]) -> Vec<String> {
     for node in all {
         let class = node.attribute("class").unwrap_or_default();
         let is = |name| class.split(' ').any(|one| one == name);
+        // A tile is a way to its animal, as a row of a list is: what saves or explains looks otherwise.
+        if is("tile-name") && node.attribute("data-means").as_deref() != Some("opens") {
+            wrong.push(format!("a tile does not open: {}", node.html()));
+        }
         let (large, small) = (is("button"), is("small-button"));
         if !large && !small || is("toggle") {
             continue;
@@ -129,6 +133,8 @@ mod tests {
         assert_eq!(found(looks("button", "button", "explains")), 1);
         assert_eq!(found(looks("button", "small-button", "explains")), 0);
         assert_eq!(found(el("button", "button")), 1);
+        assert_eq!(found(looks("a", "tile-name", "opens")), 0);
+        assert_eq!(found(looks("button", "tile-name", "saves")), 1);
         assert_eq!(found(el("button", "button choice")), 0);
     }
 

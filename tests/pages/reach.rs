@@ -52,6 +52,7 @@ pub(crate) fn pressables(page: &Page) -> Vec<Pressable> {
                 units.for_each(|one| add(&one.label, "", &one.does));
             }
             Kind::Toggle(it) => add(&it.label, "", &it.does),
+            Kind::Tile(it) => add(&it.number, &it.name, &it.does),
             Kind::DrawnButton(it) => add(&it.label, "", &it.does),
             Kind::FilePick(it) => add(&it.label, "", &it.does),
             Kind::Keypad(it) => {

@@ -1,6 +1,7 @@
 //! A list of ear tags as people type or paste it: `101–140, 7, 9 12`, each tag once, and what could not be read said.
 //!
-//! A range keeps what stands before its number and the zeros in it: `A008–A012` is A008 to A012.
+//! A range keeps what stands before its number and the zeros in it: `A008–A012` is A008 to A012. Of tags that have a dash of
+//! their own it is written with "to" or with a dash between both: `Y-01 to Y-08`, `Y-01–Y-08`.
 //!
 //! A letter among the digits of one end of a range is a slip ("3O1-330"): it is left out and told, not made 330 ewes.
 
@@ -29,6 +30,9 @@ pub struct TagList {
     pub unread: Vec<(String, Unread)>,
 }
 
+/// What joins the ends of a range that was written with "to", inside one bit.
+const TO: char = '\u{0}';
+
 /// Returns the tags of a list: numbers and names with commas, semicolons, spaces or lines between, and ranges.
 ///
 /// Nothing is guessed: what cannot be read is handed back as it stands.
@@ -45,7 +49,9 @@ pub fn parse_tags(text: &str) -> TagList {
     let mut list = TagList::default();
     let mut seen = std::collections::BTreeSet::new();
     for bit in bits(text) {
-        match tags_of(&bit) {
+        let tags = tags_of(&bit);
+        let bit = bit.replace(TO, " to ");
+        match tags {
             Ok(tags) if list.tags.len() + tags.len() > MOST_TAGS => list.unread.push((bit, Unread::TooMany)),
             Ok(tags) => {
                 for tag in tags {
@@ -66,19 +72,29 @@ fn is_dash(c: char) -> bool {
     matches!(c, '-' | '\u{2010}'..='\u{2015}' | '\u{2212}')
 }
 
-/// Cuts a text into bits; a dash with spaces around it joins what stands beside it.
+/// Cuts a text into bits; a dash with spaces around it joins what stands beside it, and so does "to".
 fn bits(text: &str) -> Vec<String> {
     let mut bits: Vec<String> = Vec::new();
     for part in text.split([',', ';', '\n', '\r', '\t']) {
         let mut joins = false;
         let first = bits.len();
-        for word in part.split_whitespace() {
-            let is_joined = joins || (word.starts_with(is_dash) && bits.len() > first);
-            match bits.last_mut().filter(|_| is_joined) {
-                Some(last) => last.push_str(word),
-                None => bits.push(word.to_owned()),
+        let mut words = part
+            .split_whitespace()
+            .map(|word| word.replace(TO, ""))
+            .filter(|word| !word.is_empty())
+            .peekable();
+        while let Some(word) = words.next() {
+            if word.eq_ignore_ascii_case("to") && bits.len() > first && words.peek().is_some() {
+                bits.iter_mut().last().into_iter().for_each(|last| last.push(TO));
+                joins = true;
+                continue;
             }
+            let is_joined = joins || (word.starts_with(is_dash) && bits.len() > first);
             joins = word.ends_with(is_dash);
+            match bits.last_mut().filter(|_| is_joined) {
+                Some(last) => last.push_str(&word),
+                None => bits.push(word),
+            }
         }
     }
     bits
@@ -86,12 +102,13 @@ fn bits(text: &str) -> Vec<String> {
 
 /// Returns the tags of one bit.
 fn tags_of(bit: &str) -> Result<Vec<String>, Unread> {
-    let Some((from, to)) = bit.split_once(is_dash) else { return Ok(vec![bit.to_owned()]) };
+    let Some((from, to)) = ends(bit) else { return Ok(vec![bit.to_owned()]) };
     let (before, first) = split_number(from);
     let (before_last, last) = split_number(to);
     if first.is_empty() || last.is_empty() {
         // A name with a dash in it, such as UK-17, is a tag; a range without an end is none.
-        let is_name = !from.is_empty() && first.is_empty() && !to.is_empty() && !to.contains(is_dash);
+        let is_name = !from.is_empty() && first.is_empty() && !to.is_empty() && !bit.contains(TO);
+        let is_name = is_name && !to.contains(is_dash);
         return if is_name { Ok(vec![bit.to_owned()]) } else { Err(Unread::NoRange) };
     }
     if !before_last.is_empty() && before_last != before {
@@ -113,6 +130,17 @@ fn tags_of(bit: &str) -> Result<Vec<String>, Unread> {
     }
     let width = if first.starts_with('0') { first.len() } else { 0 };
     Ok((start..=end).map(|number| format!("{before}{number:0width$}")).collect())
+}
+
+/// Returns both ends of a range: beside "to", else beside the dash in the middle, else beside the first.
+fn ends(bit: &str) -> Option<(&str, &str)> {
+    if let Some(ends) = bit.split_once(TO) {
+        return Some(ends);
+    }
+    let dashes: Vec<(usize, &str)> = bit.match_indices(is_dash).collect();
+    let middle = if dashes.len() % 2 == 1 { dashes.len() / 2 } else { 0 };
+    let (at, dash) = dashes.get(middle)?;
+    Some((&bit[..*at], &bit[at + dash.len()..]))
 }
 
 /// Splits `A012` into what stands before its number and the number.

@@ -10,6 +10,7 @@ mod night;
 mod ribbon;
 mod shown;
 mod text;
+mod tile;
 
 pub(crate) use button::{button, means};
 pub(crate) use shown::mark;
@@ -30,6 +31,8 @@ pub(crate) fn node(block: &Block) -> Element {
         Kind::Rows(rows) => el("ul", "rows").has("role", "list").blocks(rows),
         Kind::Family(it) => family::family(key, it),
         Kind::Row(it) => hold::row(it),
+        Kind::Tiles(tiles) => el("ul", "tiles").has("role", "list").blocks(tiles),
+        Kind::Tile(it) => tile::tile(it),
         Kind::Notice(it) => hold::notice(it),
         Kind::Keypad(it) => keypad::keypad(it),
         Kind::Line(it) => text::line(it),

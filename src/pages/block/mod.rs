@@ -7,6 +7,7 @@ mod input;
 mod read;
 mod shown;
 mod text;
+mod tile;
 
 use std::borrow::Cow;
 use std::sync::Arc;
@@ -21,6 +22,7 @@ pub use hold::*;
 pub use input::*;
 pub use shown::*;
 pub use text::*;
+pub use tile::*;
 
 /// What tells one block, field or button of a page from all others: no spaces in it.
 pub type Key = Cow<'static, str>;
@@ -52,6 +54,10 @@ pub enum Kind {
     Family(Family),
     /// One animal, one duty.
     Row(Row),
+    /// Animals at their places in a grid; each is a `Tile`.
+    Tiles(Vec<Arc<Block>>),
+    /// One animal in the grid.
+    Tile(Tile),
     /// What the page wants read.
     Notice(Notice),
     /// The number pad, with what stands beside it.

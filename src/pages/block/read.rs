@@ -26,7 +26,7 @@ impl Block {
             Kind::Card(it) => it.head.iter().chain(&it.lead).chain(&it.inside).collect(),
             Kind::Fold(it) => it.inside.iter().collect(),
             Kind::Group(it) => it.inside.iter().collect(),
-            Kind::Rows(inside) => inside.iter().collect(),
+            Kind::Rows(inside) | Kind::Tiles(inside) => inside.iter().collect(),
             Kind::Family(it) => it.lines.iter().collect(),
             Kind::Row(it) => it.inside.iter().collect(),
             Kind::Notice(it) => it.inside.iter().collect(),
@@ -45,6 +45,7 @@ impl Block {
             | Kind::Checks(_)
             | Kind::Progress(_)
             | Kind::Timeline(_)
+            | Kind::Tile(_)
             | Kind::Field(_)
             | Kind::Choices(_)
             | Kind::Toggle(_)
@@ -76,6 +77,8 @@ impl Block {
             Kind::Fold(_)
             | Kind::Group(_)
             | Kind::Rows(_)
+            | Kind::Tiles(_)
+            | Kind::Tile(_)
             | Kind::Keypad(_)
             | Kind::Heading(_)
             | Kind::Caution(_)
@@ -115,6 +118,7 @@ impl Block {
                 let texts = [&it.kind, &it.text, &it.step, &it.says];
                 all.extend(std::iter::once(it.name.clone()).chain(texts.map(Text::plain)));
             }
+            Kind::Tile(it) => all.extend([it.name.clone(), it.says.clone()]),
             Kind::Line(it) => all.push(it.text.plain()),
             Kind::Heading(it) => all.push(it.text.clone()),
             Kind::List(it) => {
@@ -186,6 +190,7 @@ impl Block {
             Kind::Card(_)
             | Kind::Group(_)
             | Kind::Rows(_)
+            | Kind::Tiles(_)
             | Kind::Notice(_)
             | Kind::Keypad(_)
             | Kind::Buttons(_)

@@ -1,6 +1,7 @@
 //! Picking a ewe: the living ewes as large buttons, narrowed by what is typed; a new one is added on the spot.
 //!
-//! Those that have lambed this season stand apart from those that have not, so that the one looked for is soon found.
+//! Those that have lambed this season stand apart from those that have not, so that the one looked for is soon found. On a
+//! page a small flock stands at its places instead, as on Flock: who has lambed is dimmed where she always stood.
 
 use yeanling_core::book::{Animal, Event, EweId, LambId, Life, PenId};
 use yeanling_core::seasons::APART;
@@ -10,6 +11,8 @@ use yeanling_words::{animals, lambing as words};
 
 use crate::block::{Buttons, Field, FieldKind};
 use crate::draft::{Draft, Fields, Noting};
+use crate::flock::grid;
+use crate::in_brief::InBrief;
 use crate::page::{Blocks, key_of};
 use crate::view::View;
 use crate::{Action, Button, Does, Effect, Key, Kind, Screen};
@@ -112,6 +115,9 @@ pub(crate) fn blocks(
     if picker.unknown {
         blocks = blocks.button(Button::new("ewe-unknown", words::UNKNOWN, does(Picked::Unknown)));
     }
+    if picker.on_page && at_places(view) {
+        return blocks.section("ewes-to-lamb", words::EWES, places(view, ewes, &does));
+    }
     let mut kinds =
         [("ewes-to-lamb", words::EWES, ewes.to_lamb), ("ewes-lambed", words::HAVE_LAMBED, ewes.lambed)];
     if picker.lambed_first {
@@ -122,6 +128,29 @@ pub(crate) fn blocks(
         blocks = blocks.section(key, title, buttons(ewes, &does));
     }
     blocks
+}
+
+/// Says whether the flock is small enough for each ewe to have a place.
+fn at_places(view: &View) -> bool {
+    let living = view.flock.ewes.values().filter(|ewe| ewe.lives());
+    grid::fits(living.map(|ewe| ewe.tag.as_deref().unwrap_or_default()))
+}
+
+/// Returns ewes at their places, each with a word on how she is.
+fn places(view: &View, ewes: Ewes, does: &impl Fn(Picked) -> Action) -> Blocks {
+    let mut all: Vec<Named> = ewes.likely.into_iter().chain(ewes.to_lamb).chain(ewes.lambed).collect();
+    sort_by_name(&mut all);
+    let brief = InBrief::of(view);
+    let tiles = all.into_iter().filter_map(|(name, id)| {
+        let ewe = view.flock.ewes.get(&id)?;
+        Some(brief.ewe_tile(ewe, name, does(Picked::Ewe(id))))
+    });
+    Blocks::new().tiles("ewe-tiles", tiles)
+}
+
+/// By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
+fn sort_by_name(ewes: &mut [Named]) {
+    ewes.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
 }
 
 /// Returns ewes of a kind as buttons; nothing when there are none.
@@ -155,8 +184,7 @@ fn found(view: &View, part: &str, Picker { without, born, .. }: Picker) -> Ewes 
         living.map(|ewe| (name(ewe), ewe.id)).filter(|(tag, _)| tag.to_lowercase().contains(part)).collect();
     let known = ewes.iter().any(|(tag, _)| tag.to_lowercase() == part);
     ewes.retain(|(_, ewe)| Some(*ewe) != without);
-    // By length first, so that 5 comes before 12 and both before 101; short enough for any tag.
-    ewes.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+    sort_by_name(&mut ewes);
     let has_lambed = |(_, ewe): &Named| {
         view.flock.litters_of(*ewe).first().is_some_and(|litter| view.now.since(litter.began) <= APART)
     };
