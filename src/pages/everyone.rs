@@ -177,7 +177,8 @@ impl Everyone {
             })
         };
         let latest = this_season(flock);
-        let lambs = latest.into_iter().filter(|id| flock.lambs.get(id).is_some_and(|lamb| lamb.kept.is_none()));
+        let lambs =
+            latest.into_iter().filter(|id| flock.lambs.get(id).is_some_and(|lamb| lamb.kept.is_none()));
         let mut lambs: Vec<(String, LambId)> = lambs.map(|id| (animals::lamb_of(flock, id), id)).collect();
         lambs.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
         let ewes = self.ewes.ids.iter().filter(ewe).copied().collect();

@@ -170,7 +170,8 @@ pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) {
 pub(crate) fn add_many(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(part) = draft.fields.written(FIND) else { return Vec::new() };
     let Some(listed) = tags::listed(&part) else { return Vec::new() };
-    let came = tags::fresh(view, &listed).into_iter().map(|tag| view.noting(Event::EweCame { tag: Some(tag) }));
+    let came =
+        tags::fresh(view, &listed).into_iter().map(|tag| view.noting(Event::EweCame { tag: Some(tag) }));
     let notings: Vec<_> = came.collect();
     let effects = if notings.is_empty() { Vec::new() } else { draft.note(view, notings) };
     if !effects.is_empty() {

@@ -14,7 +14,9 @@ use yeanling_core::sort_small::Gather;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, LambTask, Product, State as Due, Task, withdrawal};
 use yeanling_words::common::day_and_clock;
-use yeanling_words::{animals, flock as flock_words, frame, in_brief as words, labor, lamb as lamb_words, life, watch};
+use yeanling_words::{
+    animals, flock as flock_words, frame, in_brief as words, labor, lamb as lamb_words, life, watch,
+};
 
 use crate::block::{Row, State, Tile};
 use crate::page::key_of;
@@ -62,7 +64,9 @@ impl<'a> InBrief<'a> {
         let today = self.view.now.local().date();
         let age = self.view.flock.ewe_born(ewe.id).and_then(|born| words::ewe_age(born, today));
         let season = match self.lambed(ewe) {
-            Some(litter) => Some(words::lambed_on(litter.began.local().date(), self.alive(litter), litter.lambs.len())),
+            Some(litter) => {
+                Some(words::lambed_on(litter.began.local().date(), self.alive(litter), litter.lambs.len()))
+            }
             None => self.expected(ewe).map(|(said, _)| said),
         };
         let score = ewe.condition().map(|score| words::score(score.score));
@@ -170,7 +174,8 @@ impl<'a> InBrief<'a> {
 
     /// Returns a lamb as a row: "14a · ram lamb · 3.9 kg · born 2:14 · 1 of 2 alive · withdrawal".
     pub(crate) fn lamb_row(&self, id: LambId) -> (Key, Row) {
-        let told = self.view.flock.lamb(id).map(|lamb| (animals::lamb(self.view.flock, lamb), self.lamb_told(lamb)));
+        let told =
+            self.view.flock.lamb(id).map(|lamb| (animals::lamb(self.view.flock, lamb), self.lamb_told(lamb)));
         let (name, kind) = told.unwrap_or_else(|| (frame::NOT_HERE.to_owned(), String::new()));
         (key_of("lamb", id.entry()), Row::new(name).kind(kind).to(Screen::Lamb(id)))
     }

@@ -200,7 +200,10 @@ fn a_tile_says_what_presses_most_by_a_shape_and_a_word() {
     let lamb = phone.lamb(ewes[0]);
     phone.note(Event::AllBorn { lamb });
     phone.later(150);
-    assert_eq!((tile(&phone, "1a").says.as_str(), tile(&phone, "1a").state), ("unfed 2 h", Some(State::Late)));
+    assert_eq!(
+        (tile(&phone, "1a").says.as_str(), tile(&phone, "1a").state),
+        ("unfed 2 h", Some(State::Late))
+    );
     phone.note(Event::VigorScored { lamb, scale: yeanling_core::book::VigorScale::FourGrade, score: 4 });
     assert_eq!((tile(&phone, "1a").says.as_str(), tile(&phone, "1a").state), ("danger", Some(State::Danger)));
     // A missed navel does not shout.
@@ -292,7 +295,13 @@ fn enter_adds_one_number_after_another_and_leads_to_one_that_is_there() {
         assert_eq!(fields(&phone.page())[0].1.value, "", "the next is typed at once");
     }
     assert_eq!(numbers(&phone), ["1", "2", "12"]);
-    let twelve = *phone.flock.ewes.values().find(|ewe| ewe.tag.as_deref() == Some("12")).map(|ewe| &ewe.id).expect("she");
+    let twelve = *phone
+        .flock
+        .ewes
+        .values()
+        .find(|ewe| ewe.tag.as_deref() == Some("12"))
+        .map(|ewe| &ewe.id)
+        .expect("she");
     phone.note(Event::Life(Life::Marked { animal: Animal::Ewe(twelve), mark: "41 blue".to_owned() }));
     // A mark is no number: what is found by it is gone to, and nobody is added by a slip.
     phone.write("Find a tag or a name", "41 bl");

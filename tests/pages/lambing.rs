@@ -105,7 +105,9 @@ fn a_small_flock_keeps_its_places_where_she_is_picked_and_who_has_lambed_is_dimm
     phone.note(Event::WaterBagSeen { ewe: ewes[2] });
     phone.later(5);
     assert_eq!(numbers(&phone), ["1", "2", "3", "12"]);
-    let of = |phone: &Phone, number: &str| tiles(phone).into_iter().find(|(other, ..)| other == number).expect("she");
+    let of = |phone: &Phone, number: &str| {
+        tiles(phone).into_iter().find(|(other, ..)| other == number).expect("she")
+    };
     assert_eq!(of(&phone, "2"), ("2".to_owned(), "lambed 1".to_owned(), true));
     assert_eq!(of(&phone, "3"), ("3".to_owned(), "lambing 5 min".to_owned(), false));
     phone.write("Her tag", "2");
