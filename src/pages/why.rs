@@ -11,6 +11,7 @@ use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::feeds::Next;
 use yeanling_core::reckon::flock_figures::Figures;
 use yeanling_core::reckon::growth::Expected;
+use yeanling_core::reckon::illness::fluids::Fluids;
 use yeanling_core::reckon::marking::{RingState, Vaccine, Window};
 use yeanling_core::reckon::mixing::Mix;
 use yeanling_core::reckon::powder::Plan;
@@ -23,7 +24,7 @@ use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::reckon::{Strength, passive_transfer, weaning};
 use yeanling_core::seasons::SeasonForecast;
 use yeanling_core::settings::FreezerLife;
-use yeanling_core::units::{Mass, TimeDelta, Volume};
+use yeanling_core::units::{Ketones, Mass, TimeDelta, Volume};
 use yeanling_words::label;
 use yeanling_words::why::{self, LaborClock, Why};
 
@@ -108,6 +109,10 @@ pub enum Reason {
     Bag(Keeps, Store, FreezerLife),
     /// What antibody in the blood suggests.
     Blood(passive_transfer::Reading),
+    /// How much a scouring lamb drinks.
+    Fluids(Fluids),
+    /// What a reading of ketones means.
+    Ketones(Ketones),
     /// Whether the weather chills lambs outdoors.
     Chill(Chill),
     /// Whether the air chills them under a roof.
@@ -159,6 +164,8 @@ impl Reason {
             Self::AntibodyIn(volume, strength) => why::antibody_in(*volume, *strength, view.system()),
             Self::Bag(keeps, store, life) => why::bag(*keeps, *store, *life),
             Self::Blood(reading) => why::passive_transfer(reading),
+            Self::Fluids(fluids) => why::lamb_fluids(fluids, view.system()),
+            Self::Ketones(reading) => why::ewe_ketones(*reading),
             Self::Chill(chill) => why::chill(chill, view.system()),
             Self::Indoors(air) => why::indoors(air, view.system()),
             Self::FlockFigures(figures) => why::flock_figures(figures),

@@ -9,7 +9,7 @@ use super::common::{number, volume, volume_at_most, volume_both};
 /// The screen's name.
 pub const TITLE: &str = "Calculators";
 /// What can be worked out, where it is offered.
-pub const ABOUT: &str = "Colostrum, time left, bottle, weaning, chill";
+pub const ABOUT: &str = "Colostrum, bottle, weaning, chill, scours";
 /// What the screen is for.
 pub const SUB: &str = "Nothing typed here is noted.";
 /// Names the choice of what is worked out.
@@ -33,6 +33,8 @@ pub const BIRTH_WEIGHT: &str = "Birth weight";
 /// Labels the weight of today.
 pub const TODAY: &str = "Weight today";
 
+/// Leads to the page of the illness that it is about.
+pub const READ_MORE: &str = "What to do";
 /// Leads to the cold lamb.
 pub const COLD_LAMB: &str = "Cold lamb: step by step";
 /// What to type first.

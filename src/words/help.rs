@@ -31,7 +31,7 @@ pub const FIND_HINT: &str = "One word or two, such as tube, backup, cold lamb";
 /// Says that nothing was found.
 pub const NOT_FOUND: &str = "Nothing found. Try one word, such as tube or vet.";
 /// The words by which people look for the calculators, in small letters.
-pub const CALCULATORS_FOUND_BY: &str = "calculators calculator calculate colostrum time left bottle weaning quality brix chill weather how much volume ml";
+pub const CALCULATORS_FOUND_BY: &str = "calculators calculator calculate colostrum time left bottle weaning quality brix chill weather how much volume ml fluids scours dehydration dehydrated electrolyte ketones bhb";
 /// Heads the first day.
 pub const FIRST_DAY: &str = "A newborn’s first day";
 /// Heads the signs of a fed lamb.

@@ -12,6 +12,7 @@ pub mod cold_lamb;
 pub mod common;
 pub mod cull_rules;
 pub mod danger;
+pub mod dry;
 pub mod erase;
 pub mod errors;
 pub mod ewe;

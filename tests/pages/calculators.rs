@@ -216,3 +216,49 @@ fn the_lambs_at_most_risk_stand_there_the_worst_first() {
     assert!(place("12a") < place("12b"));
     phone.later(8 * 24 * 60).says_nowhere("In your book");
 }
+
+#[test]
+fn what_a_scouring_lamb_drinks_is_told_once_it_may_swallow_and_is_not_too_dry() {
+    let mut phone = figures();
+    phone.press("Scours").write("Weight today", "5").press("6%").says("Call your vet today");
+    phone.says("Enter its weight, how dry it is and the answer above to see the fluids.");
+    assert_eq!(answer(&phone, "In 24 h, at least"), None, "nobody said that it swallows");
+    phone.press("Yes, all of it");
+    // infovets and dvm360, worked: 300 and 265 ml, 565 ml in 24 h; never over 50 ml/kg at once.
+    check(&phone, "In 24 h, at least", "565 ml (19.1 fl oz)");
+    check(&phone, "Lost so far", "300 ml (10.1 fl oz)");
+    check(&phone, "A day’s upkeep", "265 ml (9.0 fl oz)");
+    phone.says("every 3 to 6 hours").says("milk goes on");
+    assert!(answer(&phone, "Each time, at most").is_some_and(|most| most.starts_with("250 ml")));
+    phone.press("why? Lost so far").says("300 ml");
+    phone.act(&Action::Close);
+    let mut cannot = phone.clone();
+    cannot.press("No, or not sure").says("Nothing by mouth").says("Call your vet now");
+    assert_eq!(answer(&cannot, "In 24 h, at least"), None);
+    phone.press("over 8%").says("needs fluids into a vein");
+    assert_eq!(answer(&phone, "In 24 h, at least"), None);
+    assert!(phone.book.is_empty(), "nothing typed here is noted");
+}
+
+#[test]
+fn a_lamb_that_may_not_drink_is_told_without_a_weight() {
+    let mut phone = figures();
+    phone.press("Scours").press("over 8%").says("needs fluids into a vein");
+    phone.press("up to 5%").press("No, or not sure").says("Nothing by mouth");
+    phone.press("Yes, all of it").says("Enter its weight");
+}
+
+#[test]
+fn ketones_are_told_in_three_bands_with_how_far_sources_differ() {
+    let mut phone = figures();
+    phone.press("Ketones").says("Enter a reading");
+    phone.write("Ketones (BHB)", "0.7").says("Under 0.8 mmol/L: low.");
+    phone.says("A low reading cancels no sign.");
+    phone.write("Ketones (BHB)", "0.9").says("ketotic");
+    phone.press("why? Ketones");
+    phone.says("Another meter (Ratanapob 2019), from 1 mmol/L: not yet ketotic");
+    phone.says("the laboratory would read 0.6 mmol/L");
+    phone.act(&Action::Close);
+    phone.write("Ketones (BHB)", "3").says("call your vet now");
+    phone.write("Ketones (BHB)", "30").says("30 mmol/L is out of range. Enter 0 mmol/L to 8 mmol/L.");
+}

@@ -8,6 +8,8 @@ mod answer;
 mod bag;
 mod bottle;
 mod first_milk;
+mod fluids;
+mod ketones;
 mod typed;
 mod weaning;
 mod weather;
@@ -15,7 +17,7 @@ mod window;
 
 use yeanling_core::settings::Housing;
 use yeanling_core::units::{Mass, System};
-use yeanling_words::{calculators as words, cautions, frame};
+use yeanling_words::{calculators as words, cautions, dry, frame};
 
 use crate::block::{Choice, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
@@ -32,16 +34,20 @@ enum Which {
     Weaning,
     Bag,
     Weather,
+    Fluids,
+    Ketones,
 }
 
 /// All of it, each with its name.
-const WHICH: [(Which, &str); 6] = [
+const WHICH: [(Which, &str); 8] = [
     (Which::FirstMilk, words::FIRST_MILK),
     (Which::Window, words::WINDOW),
     (Which::Bottle, words::BOTTLE),
     (Which::Weaning, words::WEANING),
     (Which::Bag, words::BAG),
     (Which::Weather, words::WEATHER),
+    (Which::Fluids, dry::FLUIDS),
+    (Which::Ketones, dry::KETONES),
 ];
 
 /// Which of them is open.
@@ -79,6 +85,8 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         Which::Weaning => weaning::blocks(view, fields),
         Which::Bag => bag::blocks(view, fields),
         Which::Weather => weather::blocks(view, fields),
+        Which::Fluids => fluids::blocks(view, fields),
+        Which::Ketones => ketones::blocks(view, fields),
     };
     let cold_lamb = Button::new("cold-lamb", words::COLD_LAMB, Action::Go(Screen::ColdLamb(None)));
     Page::new(words::TITLE)

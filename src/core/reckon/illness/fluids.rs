@@ -51,6 +51,48 @@ pub const fn tent(seconds: u8) -> Option<Urgency> {
     }
 }
 
+/// A scouring lamb that is not dry to see is looked at again after so long, if it is bright, sucks and is four days old.
+const LOOK: TimeDelta = TimeDelta::hours(6);
+
+/// How dry a lamb is to see, by the strictest source.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
+pub enum Dry {
+    /// Eyes normal, and a skin fold that drops back in under 2 s.
+    Little,
+    /// Eyes slightly sunken (infovets: 6 to 8%).
+    EyesSunken,
+    /// A skin fold stands 2 to 5 s (University of Wisconsin: 8%; infovets calls it 1 to 5%).
+    FoldStands,
+    /// A gap at the eye, a skin fold of 6 s and over, or it cannot stand (infovets: 9% and over).
+    Deep,
+}
+
+impl Dry {
+    /// All, the least dry first.
+    pub const ALL: [Self; 4] = [Self::Little, Self::EyesSunken, Self::FoldStands, Self::Deep];
+
+    /// Returns how dry it is, in percent of its weight; over 8% the least of it.
+    #[must_use]
+    pub const fn percent(self) -> u8 {
+        match self {
+            Self::Little => 5,
+            Self::EyesSunken => 6,
+            Self::FoldStands => 8,
+            Self::Deep => 9,
+        }
+    }
+
+    /// Returns how urgent it is at the least (ours, the strictest).
+    #[must_use]
+    pub const fn urgency(self) -> Urgency {
+        match self {
+            Self::Little => Urgency::Watch(LOOK),
+            Self::EyesSunken | Self::FoldStands => Urgency::Today,
+            Self::Deep => Urgency::Now,
+        }
+    }
+}
+
 /// What a lamb needs beside its milk.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct Fluids {

@@ -52,3 +52,9 @@ pub fn band(reading: Ketones) -> Result<Band, OutOfBounds<Ketones>> {
         Band::Clinical
     })
 }
+
+/// Returns what the laboratory reads where a meter that reads so high shows this (`SciELO`).
+#[must_use]
+pub fn in_the_laboratory(meter: Ketones) -> Ketones {
+    Ketones::from_millimoles(meter.as_millimoles() / (1.0 + f64::from(METER_READS_HIGH_PERCENT) / 100.0))
+}

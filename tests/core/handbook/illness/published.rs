@@ -1,8 +1,8 @@
 //! Ketones, fluids, a finger in the mouth, the udder.
 
 use yeanling_core::reckon::illness::by_hand::{ByHand, warmth};
-use yeanling_core::reckon::illness::fluids::{NoFluids, deficit, fluids, tent};
-use yeanling_core::reckon::illness::ketones::{Band, band};
+use yeanling_core::reckon::illness::fluids::{Dry, NoFluids, deficit, fluids, tent};
+use yeanling_core::reckon::illness::ketones::{Band, band, in_the_laboratory};
 use yeanling_core::reckon::illness::udder::{Udder, illness, udder};
 use yeanling_core::reckon::illness::{Urgency, ewe};
 use yeanling_core::terms::{Mouth, Suck, UdderHalf};
@@ -71,4 +71,24 @@ fn an_udder_leads_on() {
     assert_eq!(udder(UdderHalf::Milks, UdderHalf::Dry), Udder::OneHalf);
     assert_eq!(udder(UdderHalf::HardOrHot, UdderHalf::Dry), Udder::NoMilk);
     assert_eq!(illness(UdderHalf::HardOrHot), Some((ewe::Row::UdderHot, Urgency::Today)));
+}
+
+#[test]
+fn how_dry_a_lamb_looks_is_read_by_the_strictest_and_never_milder_than_its_fold() {
+    // Source: infovets, eyes slightly sunken 6 to 8%, a gap 9 to 10%; University of Wisconsin, 2 to 6 s 8%.
+    assert_eq!(Dry::ALL.map(Dry::percent), [5, 6, 8, 9]);
+    assert!(Dry::ALL.windows(2).all(|pair| pair[0].urgency() <= pair[1].urgency()));
+    assert_eq!(tent(2), Some(Dry::FoldStands.urgency()));
+    assert_eq!(tent(6), Some(Dry::Deep.urgency()));
+    assert_eq!(
+        fluids(kg(5.0), Dry::Deep.percent(), true),
+        Err(NoFluids::NeedsAVein { percent: Dry::Deep.percent() })
+    );
+}
+
+#[test]
+fn a_meter_that_reads_51_percent_high_shows_151_for_1() {
+    // Source: SciELO, ewes.
+    let read = in_the_laboratory(Ketones::from_millimoles(1.51)).as_millimoles();
+    assert!((read - 1.0).abs() < 1e-9, "{read}");
 }
