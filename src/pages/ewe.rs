@@ -33,6 +33,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     }
     if ewe.lives() {
         blocks = blocks.then(due_now::blocks(view, Animal::Ewe(ewe.id)));
+        blocks = blocks.then(crate::illness::udder_follows(view, ewe));
     }
     if let Some(odd) = odd_birth(view, ewe) {
         blocks = blocks.notice("odd", NoticeKind::Calm, odd, []);
@@ -147,6 +148,7 @@ fn while_she_lives(view: &View, id: EweId) -> Vec<Button> {
         notes("afterbirth", words::AFTERBIRTH, Event::AfterbirthPassed { ewe: id }),
         notes("looked", labor::looked(well), Event::LookedAt { animal }),
         notes("vet-called", words::VET, Event::VetCalled { animal }),
+        asks("udder", illness::udder::TITLE, Sheet::Udder(id)),
         asks("take-on", life::TAKE_ON, Sheet::TakeOn(id)),
         asks("condition", season::CONDITION, Sheet::Condition(id)),
         asks("weigh", season::WEIGH, Sheet::EweWeight(id)),

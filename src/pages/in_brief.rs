@@ -105,6 +105,9 @@ impl<'a> InBrief<'a> {
             Task::Ewe(_, EweTask::Ill { .. } | EweTask::IllLook { .. }) => words::NOT_RIGHT.to_owned(),
             Task::Ewe(_, EweTask::Afterbirth { .. }) => words::AFTERBIRTH.to_owned(),
             Task::Ewe(_, EweTask::LetOut) => words::TURN_OUT.to_owned(),
+            Task::Ewe(_, EweTask::Udder { .. } | EweTask::Settled) => {
+                watch::kind(duty.task.kind()).to_owned()
+            }
             Task::Ewe(
                 _,
                 EweTask::Look
@@ -236,12 +239,17 @@ fn lamb_due(duty: &Duty, now: Moment) -> String {
         LambTask::CallVet => words::VET.to_owned(),
         LambTask::Ill { .. } | LambTask::IllLook { .. } => words::NOT_RIGHT.to_owned(),
         LambTask::FirstMilk { .. } => words::unfed(now.since(duty.since)),
-        LambTask::Feed { .. } | LambTask::DayTotal { .. } | LambTask::Hollow { .. } => words::FEED.to_owned(),
+        LambTask::Feed { .. }
+        | LambTask::DayTotal { .. }
+        | LambTask::Hollow { .. }
+        | LambTask::DamDry { .. } => words::FEED.to_owned(),
         LambTask::TakeTemperature => words::HOW_WARM.to_owned(),
         LambTask::DipNavel
         | LambTask::DipNavelAgain
         | LambTask::GetUp
         | LambTask::Weigh { .. }
+        | LambTask::WeighAgain
+        | LambTask::HardBirth
         | LambTask::ScoreVigor
         | LambTask::Look
         | LambTask::Ring { .. }

@@ -3,10 +3,11 @@
 use chrono::Datelike;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Belly, BirthDay, Book, Cause, DeviceId, Entry, EntryId, Event, EweId, LambId, LambingEase, Life,
-    Milk, PenSize, Route, Sex, Sign, Treatment, VigorScale, Way,
+    Animal, Belly, BirthDay, Book, Care, Cause, DeviceId, Entry, EntryId, Event, EweId, Illness, LambId,
+    LambingEase, Life, Milk, PenSize, Route, Sex, Sign, Treatment, VigorScale, Way,
 };
 use yeanling_core::settings::Choice;
+use yeanling_core::terms::UdderHalf;
 use yeanling_core::units::{Condition, Length, Mass, Moment, System, TimeDelta, Volume};
 
 /// Returns the made-up book as it would be at `now`, in the units that the farm reads.
@@ -155,6 +156,7 @@ fn yesterday(scribe: &mut Scribe, dam: EweId) {
         scribe.note(began - 401, Event::BellyFelt { lamb, belly: Belly::Full });
     }
     scribe.note(began - 61, Event::AllBorn { lamb: a });
+    settled(scribe, began - 55, dam);
     scribe.note(began - 240, Event::AfterbirthPassed { ewe: dam });
 }
 
@@ -168,6 +170,10 @@ fn single(scribe: &mut Scribe, dam: EweId) {
     scribe.note(born - 40, Event::Sucked { lamb });
     scribe.weighed(born - 45, lamb, 5.1);
     scribe.note(born - 46, Event::AllBorn { lamb });
+    settled(scribe, born - 50, dam);
+    for minutes in [122, 243] {
+        scribe.note(born - minutes, Event::LookedAt { animal: Animal::Lamb(lamb) });
+    }
     scribe.note(born - 150, Event::AfterbirthPassed { ewe: dam });
 }
 
@@ -187,6 +193,7 @@ fn triplets(scribe: &mut Scribe, dam: EweId) {
         scribe.note(began - 55, Event::Sucked { lamb });
     }
     scribe.note(began - 61, Event::AllBorn { lamb: a });
+    settled(scribe, began - 62, dam);
     scribe.fed(began - 70, c, 130.0, Milk::EweColostrum);
     scribe.note(began - 90, Event::Stood { lamb: c });
     scribe.note(began - 91, Event::BellyFelt { lamb: c, belly: Belly::Full });
@@ -207,6 +214,13 @@ fn twins(scribe: &mut Scribe, dam: EweId) {
     scribe.note(began - 34, Event::Sucked { lamb: b });
     scribe.weighed(began - 35, b, 4.2);
     scribe.note(began - 50, Event::AllBorn { lamb: a });
+}
+
+/// Both halves of her udder run, and she is up and eating.
+fn settled(scribe: &mut Scribe, minutes_ago: i64, ewe: EweId) {
+    let milks = UdderHalf::Milks;
+    scribe.note(minutes_ago, Event::Illness(Illness::UdderChecked { ewe, left: milks, right: milks }));
+    scribe.note(minutes_ago - 1, Event::Care(Care::Settled { ewe }));
 }
 
 /// A lamb found alone in the straw, no ewe owning up to it.

@@ -90,7 +90,7 @@ const fn in_danger(step: LambStep) -> LambDanger {
 }
 
 /// Every task of a ewe, with and without what is asked next.
-const EWE_TASKS: [EweTask; 16] = [
+const EWE_TASKS: [EweTask; 19] = [
     EweTask::Look,
     EweTask::LongRestless,
     EweTask::HandCheck { step_in: false },
@@ -106,11 +106,14 @@ const EWE_TASKS: [EweTask; 16] = [
     EweTask::Afterbirth { vet: false, hanging: false },
     EweTask::Afterbirth { vet: true, hanging: false },
     EweTask::Afterbirth { vet: true, hanging: true },
+    EweTask::Udder { again: false },
+    EweTask::Udder { again: true },
+    EweTask::Settled,
     EweTask::LetOut,
 ];
 
 /// Every task of a lamb, with and without what is asked next.
-const LAMB_TASKS: [LambTask; 20] = [
+const LAMB_TASKS: [LambTask; 24] = [
     LambTask::DipNavel,
     LambTask::DipNavelAgain,
     LambTask::GetUp,
@@ -128,6 +131,10 @@ const LAMB_TASKS: [LambTask; 20] = [
     LambTask::Danger(in_danger(LambStep::CheckNow)),
     LambTask::Hollow { hold: false, check: false },
     LambTask::Hollow { hold: false, check: true },
+    LambTask::DamDry { hold: false, check: false },
+    LambTask::DamDry { hold: false, check: true },
+    LambTask::WeighAgain,
+    LambTask::HardBirth,
     LambTask::Look,
     LambTask::WeaningCheck { ready: true },
     LambTask::WeaningCheck { ready: false },

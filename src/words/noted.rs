@@ -137,6 +137,7 @@ fn care(fact: &Care) -> String {
         Care::MouthFelt { mouth, suck, .. } => danger::mouth_line(*mouth, *suck),
         Care::AfterbirthAwaited { seen, .. } => labor::awaited(*seen).to_owned(),
         Care::PutRight { .. } => danger::PUT_RIGHT.to_owned(),
+        Care::Settled { .. } => illness::udder::SETTLED_LINE.to_owned(),
         Care::FoundBorn { .. } => danger::FOUND_LINE.to_owned(),
     }
 }

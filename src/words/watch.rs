@@ -74,6 +74,9 @@ fn ewe_task(task: EweTask) -> String {
         EweTask::Afterbirth { vet: false, hanging: false } => AFTERBIRTH.to_owned(),
         // Nobody said how she is: that is asked before a vet is called.
         EweTask::Afterbirth { vet: true, hanging: false } => AFTERBIRTH_VET.to_owned(),
+        EweTask::Udder { again: false } => "Draw *both teats*: milk, warm, soft?".to_owned(),
+        EweTask::Udder { again: true } => "No milk before: *draw the teats again*".to_owned(),
+        EweTask::Settled => "Up, eating, drinking? Feed and water before her".to_owned(),
         EweTask::LetOut => "Ready to turn out".to_owned(),
         EweTask::Ill { now, row } => illness::ewe_task(now, row),
         EweTask::IllLook { check, row } => {
@@ -84,7 +87,7 @@ fn ewe_task(task: EweTask) -> String {
 
 fn lamb_task(task: LambTask, system: System) -> String {
     match task {
-        LambTask::DipNavel => "Dip the navel".to_owned(),
+        LambTask::DipNavel => "Dip the navel; look at both eyes".to_owned(),
         LambTask::DipNavelAgain => "Dip the navel again".to_owned(),
         LambTask::GetUp => "Not seen up".to_owned(),
         LambTask::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
@@ -116,6 +119,13 @@ fn lamb_task(task: LambTask, system: System) -> String {
             "Belly hollow: *its temperature first*, then feed it".to_owned()
         }
         LambTask::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
+        LambTask::DamDry { hold: true, .. } => "Its ewe has no milk, but *no milk yet*".to_owned(),
+        LambTask::DamDry { check: true, .. } => {
+            "Its ewe has no milk: *its temperature first*, then feed it".to_owned()
+        }
+        LambTask::DamDry { .. } => "Its ewe has no milk: *feed it* other colostrum".to_owned(),
+        LambTask::WeighAgain => "One half of the udder: *weigh it again*".to_owned(),
+        LambTask::HardBirth => "Hard birth: bright, sucking, warm?".to_owned(),
         LambTask::Look => "Look again".to_owned(),
         LambTask::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
         LambTask::Ill { now, row } => illness::lamb_task(now, row),
@@ -139,6 +149,9 @@ pub fn job(task: Task, system: System) -> String {
         Task::Ewe(_, EweTask::HandCheck { step_in: true }) => "*Assist, or call your vet*".to_owned(),
         Task::Lamb(_, LambTask::Hollow { hold: false, check: true }) => {
             "Belly hollow: *temperature first*".to_owned()
+        }
+        Task::Lamb(_, LambTask::DamDry { hold: false, check: true }) => {
+            "Its ewe has no milk: *temperature first*".to_owned()
         }
         Task::Lamb(..) | Task::Ewe(..) => self::task(task, system),
     }
@@ -183,6 +196,8 @@ const fn ewe_done(task: EweTask) -> &'static str {
         EweTask::CervixClosed | EweTask::PutRight { .. } => "Vet called",
         EweTask::NextLamb { .. } => "All born",
         EweTask::Afterbirth { .. } => "Passed",
+        EweTask::Udder { .. } => illness::udder::BOTH_SHORT,
+        EweTask::Settled => illness::udder::SETTLED,
         EweTask::LetOut => "Out",
         EweTask::Ill { .. } => "See to her",
         EweTask::IllLook { .. } => "Look",
@@ -200,13 +215,16 @@ fn lamb_done(task: LambTask, system: System) -> String {
         LambTask::Danger(_) => danger::STEPS.to_owned(),
         LambTask::FirstMilk { check: true, .. }
         | LambTask::Hollow { check: true, .. }
+        | LambTask::DamDry { check: true, .. }
         | LambTask::TakeTemperature => "Temperature".to_owned(),
         LambTask::FirstMilk { .. } => "Sucked".to_owned(),
         LambTask::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
-        LambTask::Feed { volume: None, .. } | LambTask::DayTotal { .. } | LambTask::Hollow { .. } => {
-            "Feed".to_owned()
-        }
-        LambTask::Weigh { .. } => "Weigh".to_owned(),
+        LambTask::Feed { volume: None, .. }
+        | LambTask::DayTotal { .. }
+        | LambTask::Hollow { .. }
+        | LambTask::DamDry { .. } => "Feed".to_owned(),
+        LambTask::Weigh { .. } | LambTask::WeighAgain => "Weigh".to_owned(),
+        LambTask::HardBirth => "Bright".to_owned(),
         LambTask::ScoreVigor => "Score".to_owned(),
         LambTask::CallVet | LambTask::Ring { too_late: true, .. } => "Vet called".to_owned(),
         // After a call to the vet a look says that someone looked, and not that all is well.
@@ -240,6 +258,8 @@ pub const fn why_title(task: EweTask) -> &'static str {
         EweTask::PutRight { .. } => "Putting the lamb right",
         EweTask::NextLamb { .. } => "The next lamb",
         EweTask::Afterbirth { .. } => "The afterbirth",
+        EweTask::Udder { .. } => "The udder check",
+        EweTask::Settled => "After lambing",
         EweTask::LetOut => "Out of the pen",
         EweTask::Ill { .. } => "The vet",
         EweTask::IllLook { .. } => "A look",
@@ -274,6 +294,11 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::LetOut => "out of the pen",
         DutyKind::Illness => "vet",
         DutyKind::IllnessLook => "look again",
+        DutyKind::Udder => "udder",
+        DutyKind::Settled => "after lambing",
+        DutyKind::DamDry => "ewe without milk",
+        DutyKind::WeighAgain => "weigh again",
+        DutyKind::HardBirth => "hard birth",
     }
 }
 

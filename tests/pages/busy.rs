@@ -1,6 +1,7 @@
 //! A busy hour on the Watch: fifteen animals with something due, who stands first, and what each line offers.
 
-use yeanling_core::book::{Animal, Event, EweId, LambId, Life, Milk, VigorScale, Way};
+use yeanling_core::book::{Animal, Care, Event, EweId, Illness, LambId, Life, Milk, VigorScale, Way};
+use yeanling_core::terms::UdderHalf;
 use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 use yeanling_pages::block::{Family, Kind, Row, RowLook};
 use yeanling_pages::{Screen, State, Stays};
@@ -68,6 +69,9 @@ fn night() -> Night {
         noted(&mut phone, 60, Event::NavelDipped { lamb });
         noted(&mut phone, 395, Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: 1 });
         noted(&mut phone, 395, Event::AllBorn { lamb });
+        let (left, right) = (UdderHalf::Milks, UdderHalf::Milks);
+        noted(&mut phone, 394, Event::Illness(Illness::UdderChecked { ewe, left, right }));
+        noted(&mut phone, 393, Event::Care(Care::Settled { ewe }));
     }
     // One of them takes on a lamb of the triplets.
     let taken = triplets[2];
@@ -188,6 +192,8 @@ fn a_missed_navel_is_late_in_words_and_does_not_shout() {
     let lamb = born(&mut phone, Some(ewe), 50, 4.0);
     noted(&mut phone, 30, Event::Sucked { lamb });
     noted(&mut phone, 40, Event::AllBorn { lamb });
+    let (left, right) = (UdderHalf::Milks, UdderHalf::Milks);
+    noted(&mut phone, 25, Event::Illness(Illness::UdderChecked { ewe, left, right }));
     let row = row(&phone, "7a");
     assert_eq!(row.state, State::Late);
     assert!(row.says.plain().starts_with("late"), "{}", row.says.plain());

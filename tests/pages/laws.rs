@@ -140,7 +140,8 @@ fn well(phone: &Phone, page: &Page) -> Vec<String> {
         let other = |duty: &&Duty| {
             !matches!(
                 duty.task,
-                Task::Ewe(_, EweTask::Look | EweTask::LetOut) | Task::Lamb(_, LambTask::Look)
+                Task::Ewe(_, EweTask::Look | EweTask::LetOut)
+                    | Task::Lamb(_, LambTask::Look | LambTask::HardBirth)
             )
         };
         duties.filter(other).map(Duty::subject).collect()

@@ -1,5 +1,6 @@
 //! Every screen by its public face: what it says, what a press does, and the laws over all of them.
 
+mod after_lambing;
 mod asked;
 mod both_units;
 mod bottle_round;

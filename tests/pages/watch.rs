@@ -100,12 +100,13 @@ fn undo_gives_the_last_button_back_in_its_place() {
 #[test]
 fn what_was_noted_on_a_sheet_is_a_tick_too() {
     let (mut phone, lambs) = newborns(2);
-    let stood = names(&phone);
     let lamb = lambs[0];
     let done = [Event::NavelDipped { lamb }, Event::Stood { lamb }, Event::Sucked { lamb }];
     done.into_iter().for_each(|event| _ = phone.note(event));
     phone.note(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: 1 });
-    phone.later(90).press("Weigh, 7a");
+    phone.later(90);
+    let stood = names(&phone);
+    phone.press("Weigh, 7a");
     phone.act(&Action::Answer(vec![Event::Weighed { lamb: lambs[0], mass: Mass::from_kilograms(4.0) }]));
     assert!(phone.draft().sheets.is_empty());
     assert_eq!(ticks(&phone, "7a"), ["Weigh"]);

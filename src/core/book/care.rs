@@ -1,5 +1,5 @@
 //! The facts of care: what the vet said, glucose, a finger in the mouth, the afterbirth that is still awaited, a lamb
-//! that was put right, one that was found already born.
+//! that was put right, a ewe that is settled after lambing, a lamb that was found already born.
 
 use serde::{Deserialize, Serialize};
 
@@ -45,6 +45,11 @@ pub enum Care {
     /// A lamb that lay wrong was put right.
     PutRight {
         /// Its dam.
+        ewe: EweId,
+    },
+    /// A ewe that has lambed stands, eats and drinks, and has feed and water before her.
+    Settled {
+        /// Which ewe.
         ewe: EweId,
     },
     /// A lamb was found already born: its birth's own instant is the earliest that it can have been.
@@ -110,7 +115,9 @@ impl Care {
             Self::GlucoseGiven { lamb, .. } | Self::MouthFelt { lamb, .. } | Self::FoundBorn { lamb } => {
                 Animal::Lamb(*lamb)
             }
-            Self::AfterbirthAwaited { ewe, .. } | Self::PutRight { ewe } => Animal::Ewe(*ewe),
+            Self::AfterbirthAwaited { ewe, .. } | Self::PutRight { ewe } | Self::Settled { ewe } => {
+                Animal::Ewe(*ewe)
+            }
         }
     }
 }

@@ -57,6 +57,16 @@ pub enum DutyKind {
     Illness,
     /// To look again at an animal that is not right.
     IllnessLook,
+    /// The udder check after lambing.
+    Udder,
+    /// To see her standing, eating and drinking after lambing.
+    Settled,
+    /// Milk from elsewhere, since the ewe has none.
+    DamDry,
+    /// To weigh a lamb that is reared on one half of an udder.
+    WeighAgain,
+    /// To look at a lamb after a hard birth.
+    HardBirth,
 }
 
 impl std::fmt::Display for DutyKind {

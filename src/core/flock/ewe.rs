@@ -56,6 +56,8 @@ pub struct Ewe {
     pub vitals: Vec<Vital>,
     /// Each check of her udder.
     pub udder: Vec<UdderSeen>,
+    /// When she was seen settled after a lambing.
+    pub settled: Vec<Moment>,
 }
 
 /// A condition score and when it was felt.
@@ -106,6 +108,7 @@ impl Ewe {
             ketones: Vec::new(),
             vitals: Vec::new(),
             udder: Vec::new(),
+            settled: Vec::new(),
         }
     }
 

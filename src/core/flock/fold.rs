@@ -352,6 +352,7 @@ fn tell_care(flock: &mut Flock, line: &Standing<'_>, care: &Care) {
         }),
         Care::AfterbirthAwaited { ewe, seen } => see(flock, *ewe, line, Saw::Awaited(*seen)),
         Care::PutRight { ewe } => see(flock, *ewe, line, Saw::PutRight),
+        Care::Settled { ewe } => flock.on_ewe(*ewe, |ewe| ewe.settled.push(at)),
         Care::FoundBorn { lamb } => flock.on_lamb(*lamb, |lamb| lamb.found = Some(at)),
     }
 }

@@ -66,6 +66,7 @@ pub(super) const fn how(event: &Event) -> ReadAs {
             | Care::MouthFelt { .. }
             | Care::AfterbirthAwaited { .. }
             | Care::PutRight { .. }
+            | Care::Settled { .. }
             | Care::FoundBorn { .. },
         )
         | Event::Sucked { .. }

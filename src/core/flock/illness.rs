@@ -1,7 +1,8 @@
 //! What was seen of an animal that is not right, from the first look until it is well again.
 //!
 //! What was asked first of a lamb is what a try of head and swallow and a finger in the mouth are: each is told there too,
-//! so that every hold on milk knows of it.
+//! so that every hold on milk knows of it. A half of an udder that is hot or cold, and no milk at two draws, are signs of
+//! illness as if someone had said so.
 
 use super::{Ewe, Flock, Lamb, MouthFelt, Reading};
 use crate::book::{Animal, Illness, Standing};
@@ -10,6 +11,11 @@ use crate::units::{Moment, TimeDelta};
 
 /// A chin that is wet again after wiping counts from this age on; before it may be wet from birth.
 const WET_CHIN_FROM: TimeDelta = TimeDelta::hours(6);
+
+/// Of two draws without milk so far apart the second is no other look at the first (ours).
+const DRAWN_AGAIN: TimeDelta = TimeDelta::minutes(30);
+/// And so near to each other that both are of one lambing (ours).
+const ONE_LAMBING: TimeDelta = TimeDelta::days(2);
 
 /// What was seen of a ewe that is not right.
 #[derive(Clone, Debug, PartialEq)]
@@ -63,6 +69,35 @@ pub struct UdderSeen {
     pub left: UdderHalf,
     /// The right half.
     pub right: UdderHalf,
+}
+
+impl UdderSeen {
+    /// Says whether no half gave milk.
+    #[must_use]
+    pub fn is_dry(&self) -> bool {
+        self.left != UdderHalf::Milks && self.right != UdderHalf::Milks
+    }
+
+    /// Says whether one half alone gave milk.
+    #[must_use]
+    pub fn is_one_half(&self) -> bool {
+        (self.left == UdderHalf::Milks) != (self.right == UdderHalf::Milks)
+    }
+
+    /// Returns what of it ails her: a half that is cold or blue, hard or hot, and no milk when it was drawn before, too.
+    fn ails(&self, before: &[Self]) -> Vec<EweSign> {
+        let half = |half: UdderHalf| self.left == half || self.right == half;
+        let again = before.iter().rev().take_while(|seen| seen.is_dry()).any(|seen| {
+            let apart = self.at.since(seen.at);
+            apart >= DRAWN_AGAIN && apart < ONE_LAMBING
+        });
+        let all = [
+            (half(UdderHalf::ColdOrBlue), EweSign::UdderCold),
+            (half(UdderHalf::HardOrHot), EweSign::UdderHot),
+            (self.is_dry() && again, EweSign::NoMilk),
+        ];
+        all.into_iter().filter_map(|(is, sign)| is.then_some(sign)).collect()
+    }
 }
 
 /// Something counted over a minute.
@@ -157,10 +192,29 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, fact: &Illness) {
         Illness::Breaths { animal, per_minute } => count(flock, *animal, at, true, *per_minute),
         Illness::KetonesRead { ewe, ketones } => flock.on_ewe(*ewe, |ewe| ewe.ketones.push((at, *ketones))),
         Illness::SkinTent { lamb, seconds } => flock.on_lamb(*lamb, |lamb| lamb.tents.push((at, *seconds))),
-        Illness::UdderChecked { ewe, left, right } => flock.on_ewe(*ewe, |ewe| {
-            ewe.udder.push(UdderSeen { at, left: *left, right: *right });
-        }),
+        Illness::UdderChecked { ewe, left, right } => {
+            let checked = UdderSeen { at, left: *left, right: *right };
+            flock.on_ewe(*ewe, |ewe| udder(ewe, checked));
+        }
         Illness::MilkAllowed { lamb } => flock.on_lamb(*lamb, |lamb| lamb.milk_allowed.push(at)),
+    }
+}
+
+/// Keeps a check of an udder, and what of it ails her; what is asked first of an ill ewe is then still to be looked at.
+fn udder(ewe: &mut Ewe, checked: UdderSeen) {
+    let signs = checked.ails(&ewe.udder);
+    ewe.udder.push(checked);
+    if !signs.is_empty() {
+        let not = Gate::NotChecked;
+        ewe.ill.push(EweIll {
+            at: checked.at,
+            stage: EweStage::AfterLambing,
+            standing: not,
+            eating: not,
+            nothing_out: not,
+            signs,
+            onset: None,
+        });
     }
 }
 

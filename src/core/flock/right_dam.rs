@@ -130,6 +130,7 @@ fn care_of_ewe(care: &Care, ewe: EweId) -> Option<Care> {
         }
         Care::AfterbirthAwaited { seen, .. } => Some(Care::AfterbirthAwaited { ewe, seen: *seen }),
         Care::PutRight { .. } => Some(Care::PutRight { ewe }),
+        Care::Settled { .. } => Some(Care::Settled { ewe }),
         Care::VetSaid { animal: Animal::Lamb(_), .. }
         | Care::GlucoseGiven { .. }
         | Care::MouthFelt { .. }

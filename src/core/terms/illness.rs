@@ -120,6 +120,8 @@ pub enum EweSign {
     UdderHot,
     /// Both halves firm, not hot, no milk.
     UdderFirm,
+    /// No milk in either half, drawn twice.
+    NoMilk,
     /// Lame.
     Lame,
     /// No weight on the leg.
@@ -158,7 +160,7 @@ pub enum EweSign {
 
 impl EweSign {
     /// Every sign, from head to tail as it is asked; good news last.
-    pub const ALL: [Self; 44] = [
+    pub const ALL: [Self; 45] = [
         Self::OnBack,
         Self::Wobbly,
         Self::CudAtNose,
@@ -186,6 +188,7 @@ impl EweSign {
         Self::UdderCold,
         Self::UdderHot,
         Self::UdderFirm,
+        Self::NoMilk,
         Self::Lame,
         Self::NoWeightOnLeg,
         Self::Coughs,

@@ -99,6 +99,6 @@ pub fn may_be_well<'a>(duties: impl IntoIterator<Item = &'a Duty>, animal: Anima
         duties.into_iter().filter(|duty| duty.subject() == animal && duty.state(now) > State::Coming);
     due.all(|duty| match duty.task {
         Task::Ewe(_, task) => matches!(task, EweTask::Look | EweTask::LetOut),
-        Task::Lamb(_, task) => matches!(task, LambTask::Look),
+        Task::Lamb(_, task) => matches!(task, LambTask::Look | LambTask::HardBirth),
     })
 }

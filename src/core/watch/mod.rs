@@ -58,7 +58,10 @@ const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
 pub fn duties(flock: &Flock, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
     let mut duties = Vec::new();
     for lamb in live(flock, now).into_iter().filter_map(|id| flock.lambs.get(&id)) {
-        duties.extend(newborn::duties(lamb, now, settings));
+        let mut of_it = newborn::duties(lamb, now, settings);
+        newborn::dam_dry::put(&mut of_it, flock, lamb, now, settings);
+        duties.extend(of_it);
+        duties.extend(newborn::one_half::duty(flock, lamb, now));
         duties.extend(illness::of_lamb(lamb, now));
     }
     for lamb in ringable(flock, now, settings) {

@@ -52,6 +52,13 @@ pub enum EweTask {
         /// Whether it was seen to hang from her.
         hanging: bool,
     },
+    /// Draw both teats and feel both halves.
+    Udder {
+        /// Whether a half gave no milk and is drawn again.
+        again: bool,
+    },
+    /// See her standing, eating and drinking, with feed and water before her.
+    Settled,
     /// Let the pair out of its pen.
     LetOut,
     /// Call the vet: she is not right.
@@ -126,6 +133,17 @@ pub enum LambTask {
         /// Whether a thermometer, or a finger in the mouth, comes before milk.
         check: bool,
     },
+    /// Feed it from elsewhere: the ewe that rears it has no milk.
+    DamDry {
+        /// Whether milk must wait: something holds it back.
+        hold: bool,
+        /// Whether a thermometer, or a finger in the mouth, comes before milk.
+        check: bool,
+    },
+    /// Weigh it again: one half of the udder that rears it gives milk.
+    WeighAgain,
+    /// Look at it after a hard birth.
+    HardBirth,
     /// Look at a lamb that the vet was called for.
     Look,
     /// Put a ring on it, or be told that it is too late for one.
@@ -231,7 +249,8 @@ impl EweTask {
             | Self::PutRight { .. }
             | Self::Ill { .. } => 0,
             Self::NextLamb { .. } | Self::Look | Self::IllLook { .. } => 1,
-            Self::Afterbirth { .. } => 3,
+            Self::Udder { .. } => 2,
+            Self::Afterbirth { .. } | Self::Settled => 3,
             Self::LetOut => 5,
         }
     }
@@ -248,6 +267,8 @@ impl EweTask {
             Self::PutRight { .. } => DutyKind::PutRight,
             Self::NextLamb { .. } => DutyKind::NextLamb,
             Self::Afterbirth { .. } => DutyKind::Afterbirth,
+            Self::Udder { .. } => DutyKind::Udder,
+            Self::Settled => DutyKind::Settled,
             Self::LetOut => DutyKind::LetOut,
             Self::Ill { .. } => DutyKind::Illness,
             Self::IllLook { .. } => DutyKind::IllnessLook,
@@ -266,13 +287,17 @@ impl LambTask {
             | Self::CallVet
             | Self::Danger(_)
             | Self::Hollow { .. }
+            | Self::DamDry { .. }
             | Self::Ill { .. }
             | Self::Weigh { for_feeds: true } => 0,
-            Self::DayTotal { .. } | Self::GetUp | Self::Look | Self::IllLook { .. } => 1,
+            Self::DayTotal { .. } | Self::GetUp | Self::Look | Self::HardBirth | Self::IllLook { .. } => 1,
             Self::DipNavel => 2,
             Self::DipNavelAgain => 3,
             Self::ScoreVigor => 4,
-            Self::Weigh { for_feeds: false } | Self::Ring { .. } | Self::WeaningCheck { .. } => 5,
+            Self::Weigh { for_feeds: false }
+            | Self::WeighAgain
+            | Self::Ring { .. }
+            | Self::WeaningCheck { .. } => 5,
         }
     }
 
@@ -291,6 +316,9 @@ impl LambTask {
             Self::TakeTemperature => DutyKind::TakeTemperature,
             Self::CallVet | Self::Danger(_) => DutyKind::CallVet,
             Self::Hollow { .. } => DutyKind::Hollow,
+            Self::DamDry { .. } => DutyKind::DamDry,
+            Self::WeighAgain => DutyKind::WeighAgain,
+            Self::HardBirth => DutyKind::HardBirth,
             Self::Look => DutyKind::Look,
             Self::Ring { .. } => DutyKind::Ring,
             Self::WeaningCheck { .. } => DutyKind::WeaningCheck,
@@ -306,7 +334,8 @@ impl LambTask {
             Self::FirstMilk { hold, .. }
             | Self::Feed { hold, .. }
             | Self::DayTotal { hold, .. }
-            | Self::Hollow { hold, .. } => hold,
+            | Self::Hollow { hold, .. }
+            | Self::DamDry { hold, .. } => hold,
             Self::DipNavel
             | Self::DipNavelAgain
             | Self::GetUp
@@ -315,6 +344,8 @@ impl LambTask {
             | Self::TakeTemperature
             | Self::CallVet
             | Self::Danger(_)
+            | Self::WeighAgain
+            | Self::HardBirth
             | Self::Look
             | Self::Ring { .. }
             | Self::WeaningCheck { .. }

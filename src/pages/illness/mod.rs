@@ -8,13 +8,16 @@ mod ask;
 mod card;
 mod ewe;
 mod lamb;
+mod udder;
 mod who;
 
 pub(crate) use ewe::page as ewe_page;
 pub(crate) use lamb::{milk_allowed, page as lamb_page};
+pub(crate) use udder::{follows as udder_follows, sheet as udder_sheet};
 pub(crate) use who::page as who_page;
 
 use yeanling_core::book::{EweId, LambId};
+use yeanling_core::terms::UdderHalf;
 
 use crate::Effect;
 use crate::draft::Draft;
@@ -27,6 +30,8 @@ pub enum Does {
     Ewe(EweId),
     /// Notes what is seen of this lamb.
     Lamb(LambId),
+    /// Notes how both halves of this ewe's udder are, the left first.
+    Udder(EweId, UdderHalf, UdderHalf),
 }
 
 /// Does what only these screens know.
@@ -34,5 +39,6 @@ pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Ewe(id) => ewe::see(view, draft, id),
         Does::Lamb(id) => lamb::see(view, draft, id),
+        Does::Udder(ewe, left, right) => udder::check(view, draft, ewe, (left, right)),
     }
 }

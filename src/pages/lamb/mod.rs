@@ -136,7 +136,7 @@ fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
     let age = lamb.age(view.now);
     // Once it should have had some, the long time left would tell a late lamb as a calm one.
     let hungry = view.duties.iter().any(|duty| {
-        let of_it = matches!(duty.task, Task::Lamb(id, LambTask::FirstMilk { .. }) if id == lamb.id);
+        let of_it = matches!(duty.task, Task::Lamb(id, LambTask::FirstMilk { .. } | LambTask::DamDry { .. }) if id == lamb.id);
         of_it && duty.state(view.now) > State::Coming
     });
     let (value, also) = match window::left(age) {

@@ -96,6 +96,8 @@ const fn first_job(task: EweTask) -> Job {
         EweTask::CervixClosed
         | EweTask::PutRight { .. }
         | EweTask::Afterbirth { .. }
+        | EweTask::Udder { .. }
+        | EweTask::Settled
         | EweTask::LetOut
         | EweTask::Ill { .. }
         | EweTask::IllLook { .. } => Job::Vet,
@@ -166,8 +168,9 @@ fn look_at(id: EweId) -> Action {
 
 /// The most urgent duty of this ewe.
 fn first_due<'a>(view: &'a View, id: EweId) -> Option<&'a Duty> {
-    let of_her =
-        |duty: &&Duty| matches!(duty.task, Task::Ewe(ewe, task) if ewe == id && task != EweTask::LetOut);
+    // What waits until she has lambed stands on her own page.
+    let after = |task: EweTask| matches!(task, EweTask::LetOut | EweTask::Udder { .. } | EweTask::Settled);
+    let of_her = |duty: &&Duty| matches!(duty.task, Task::Ewe(ewe, task) if ewe == id && !after(task));
     view.duties.iter().find(of_her)
 }
 
@@ -201,6 +204,8 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
         | EweTask::PutRight { trouble: Trouble::Shows(_) | Trouble::Helped }
         | EweTask::NextLamb { .. }
         | EweTask::Afterbirth { .. }
+        | EweTask::Udder { .. }
+        | EweTask::Settled
         | EweTask::LetOut
         | EweTask::Ill { .. }
         | EweTask::IllLook { .. } => inside,

@@ -26,6 +26,7 @@ use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
 pub(crate) use foster::is_alone;
+pub(crate) use parts::whose;
 pub(crate) use seen::found_born;
 
 use few_words::Of;
@@ -34,7 +35,9 @@ pub(crate) use treat::{Does as TreatDoes, does as does_treat};
 use crate::draft::Draft;
 use crate::page::SheetPage;
 use crate::view::View;
-use crate::{Effect, Reason, ewe, group, lamb, lambing, medicines, pens, season, stores, weighing, why};
+use crate::{
+    Effect, Reason, ewe, group, illness, lamb, lambing, medicines, pens, season, stores, weighing, why,
+};
 
 /// Which sheet.
 #[derive(Clone, Debug, PartialEq)]
@@ -73,6 +76,8 @@ pub enum Sheet {
     Scan(EweId),
     /// A mark of the ram's crayon.
     Mark(EweId),
+    /// How both halves of her udder are.
+    Udder(EweId),
     /// What is known of her from before.
     Describe(EweId),
     /// Which lamb she takes on.
@@ -183,6 +188,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::EweWeight(ewe) => ewe_in_field::ewe_weight(view, &open.fields, *ewe),
                 Sheet::Scan(ewe) => ewe_in_field::scan(view, &open.fields, *ewe),
                 Sheet::Mark(ewe) => ewe_in_field::mark(view, &open.fields, *ewe),
+                Sheet::Udder(ewe) => illness::udder_sheet(view, &open.fields, *ewe),
                 Sheet::Describe(ewe) => describe::sheet(view, &open.fields, *ewe),
                 Sheet::TakeOn(ewe) => foster::take_on(view, *ewe),
                 Sheet::Later(duty) => later::sheet(view, duty),
@@ -249,6 +255,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::Foster(_)
         | Sheet::Castrate(_)
         | Sheet::TakeOn(_)
+        | Sheet::Udder(_)
         | Sheet::Later(_)
         | Sheet::Death(_)
         | Sheet::WhichPen(_)

@@ -10,7 +10,7 @@ use crate::view::View;
 use crate::{Action, Button, Key};
 
 /// Returns an animal's name, to stand above the heading of a sheet: not always is she on the screen behind it.
-pub(super) fn whose(view: &View, animal: Animal) -> String {
+pub(crate) fn whose(view: &View, animal: Animal) -> String {
     animals::animal(view.flock, animal)
 }
 

@@ -82,7 +82,9 @@ pub(crate) fn act(duty: &Duty, may_be_well: bool, system: System) -> Act {
         (Completion::Open, task) if waits_for_word(duty) => {
             return Act::new(key, danger::SAID, Does::Asks(Sheet::Vet(task.subject())));
         }
-        (Completion::Open, Task::Lamb(lamb, LambTask::Weigh { .. })) => Does::Asks(Sheet::Weight(lamb)),
+        (Completion::Open, Task::Lamb(lamb, LambTask::Weigh { .. } | LambTask::WeighAgain)) => {
+            Does::Asks(Sheet::Weight(lamb))
+        }
         (Completion::Open, Task::Lamb(lamb, LambTask::ScoreVigor)) => Does::Asks(Sheet::Vigor(lamb)),
         (Completion::Open, task) => Does::Leads(leads_to(task)),
     };
@@ -117,6 +119,10 @@ pub(crate) fn answers(ewe: EweId, task: EweTask) -> Vec<Act> {
         EweTask::Afterbirth { .. } => [("hangs", Awaited::Hanging), ("not-seen", Awaited::NotSeenBright)]
             .map(|(key, seen)| note(key, labor::awaited(seen), Care::AfterbirthAwaited { ewe, seen }))
             .into(),
+        EweTask::Udder { .. } => {
+            vec![Act::new("by-half", illness::udder::BY_HALF, Does::Asks(Sheet::Udder(ewe)))]
+        }
+        EweTask::Settled => vec![Act::new("not-right", illness::TITLE, Does::Leads(Screen::IllEwe(ewe)))],
         // The vet's button stands first, the way to what to do beside it.
         EweTask::Ill { .. } => vec![Act::new("ill-steps", illness::STEPS, Does::Leads(Screen::IllEwe(ewe)))],
         EweTask::Look
@@ -141,7 +147,7 @@ pub(super) const fn leads_to(task: Task) -> Screen {
 const fn ewe_to(ewe: EweId, task: EweTask) -> Screen {
     match task {
         EweTask::LetOut => Screen::Pens,
-        EweTask::Afterbirth { .. } => Screen::Ewe(ewe),
+        EweTask::Afterbirth { .. } | EweTask::Udder { .. } | EweTask::Settled => Screen::Ewe(ewe),
         EweTask::Ill { .. } | EweTask::IllLook { .. } => Screen::IllEwe(ewe),
         EweTask::Look
         | EweTask::LongRestless

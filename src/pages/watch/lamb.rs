@@ -76,6 +76,7 @@ fn wants_milk(lamb: &Lamb, duties: &[&Duty], now: Moment) -> bool {
                     | LambTask::Feed { .. }
                     | LambTask::DayTotal { .. }
                     | LambTask::Hollow { .. }
+                    | LambTask::DamDry { .. }
             )
         );
         is && duty.state(now) > State::Coming
@@ -126,7 +127,8 @@ pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
         LambTask::TakeTemperature
         | LambTask::Danger(_)
         | LambTask::FirstMilk { check: true, .. }
-        | LambTask::Hollow { check: true, .. } => Screen::ColdLamb(Some(lamb)),
+        | LambTask::Hollow { check: true, .. }
+        | LambTask::DamDry { check: true, .. } => Screen::ColdLamb(Some(lamb)),
         LambTask::DipNavel
         | LambTask::DipNavelAgain
         | LambTask::GetUp
@@ -137,6 +139,9 @@ pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
         | LambTask::ScoreVigor
         | LambTask::CallVet
         | LambTask::Hollow { check: false, .. }
+        | LambTask::DamDry { check: false, .. }
+        | LambTask::WeighAgain
+        | LambTask::HardBirth
         | LambTask::Look
         | LambTask::Ring { .. }
         | LambTask::WeaningCheck { .. } => Screen::Lamb(lamb),
@@ -161,6 +166,9 @@ fn other(view: &View, lamb: &Lamb, job: &Duty, target: Option<&ColostrumTarget>,
     if matches!(task, LambTask::Danger(_)) {
         let called = job.vet.is_some() || matches!(job.completion, Completion::Note(_));
         return called.then(|| Act::new("steps", danger::STEPS, Does::Leads(Screen::ColdLamb(Some(id)))));
+    }
+    if matches!(task, LambTask::HardBirth) {
+        return Some(Act::new("not-right", illness::TITLE, Does::Leads(Screen::IllLamb(id))));
     }
     if matches!(task, LambTask::Ill { .. }) {
         return Some(Act::new("ill-steps", illness::STEPS, Does::Leads(Screen::IllLamb(id))));
@@ -191,6 +199,9 @@ fn other(view: &View, lamb: &Lamb, job: &Duty, target: Option<&ColostrumTarget>,
         | LambTask::CallVet
         | LambTask::Danger(_)
         | LambTask::Hollow { .. }
+        | LambTask::DamDry { .. }
+        | LambTask::WeighAgain
+        | LambTask::HardBirth
         | LambTask::Look
         | LambTask::Ring { .. }
         | LambTask::WeaningCheck { .. }

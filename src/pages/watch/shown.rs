@@ -142,10 +142,12 @@ pub(super) fn offers(duties: &[&Duty], button: Option<&Act>, others: &[Act], sys
     all
 }
 
-/// The one further answer on her card: in danger, what ends it. All others are on her page.
+/// The one further answer on her card: in danger, what ends it; of the udder and of a ewe after lambing, what is not well.
+/// All others are on her page.
 fn other(ewe: &Ewe, duty: &Duty, state: Option<State>) -> Option<Act> {
     let Task::Ewe(_, task) = duty.task else { return None };
-    let told = state == Some(State::Danger) || matches!(task, EweTask::Ill { .. });
+    let asks = matches!(task, EweTask::Ill { .. } | EweTask::Udder { .. } | EweTask::Settled);
+    let told = state == Some(State::Danger) || asks;
     told.then(|| answers(ewe.id, task).into_iter().next()).flatten()
 }
 

@@ -78,6 +78,7 @@ pub const fn sign(sign: EweSign) -> &'static str {
         EweSign::UdderCold => "Udder cold or blue",
         EweSign::UdderHot => "Udder hot and hard",
         EweSign::UdderFirm => "Udder firm, no milk",
+        EweSign::NoMilk => "No milk, drawn twice",
         EweSign::Lame => "Lame",
         EweSign::NoWeightOnLeg => "No weight on the leg",
         EweSign::Coughs => "Coughs",
@@ -220,6 +221,16 @@ pub const fn row(row: Row) -> RowWords {
             may_be: &["Maedi (OPP, hard bag)", "Underfed", "Milk not let down"],
             tells: "Both halves firm, not hot.",
             until: &["Other colostrum or milk for her lambs at once.", "Draw both teats again in an hour."],
+            never: &["No oxytocin by your own guess."],
+        },
+        Row::NoMilk => RowWords {
+            name: "No milk",
+            may_be: &["Early or thin", "Milk not let down", "Maedi (OPP, hard bag)", "Mastitis"],
+            tells: "Hot: mastitis. Both halves firm: maedi, or not let down. Flat: early or thin.",
+            until: &[
+                "Other colostrum or milk for her lambs at once.",
+                "Feel both halves: hot, firm or flat?",
+            ],
             never: &["No oxytocin by your own guess."],
         },
         Row::Lame => RowWords {

@@ -2,6 +2,7 @@
 
 pub mod ewe;
 pub mod lamb;
+pub mod udder;
 
 use yeanling_core::book::Illness;
 use yeanling_core::reckon::illness::{Urgency, ewe as ewe_table, lamb as lamb_table};

@@ -1,8 +1,10 @@
 //! Why a clock of labor speaks up when it does.
 
 use yeanling_core::book::Presentation;
+use yeanling_core::reckon::illness::udder;
 use yeanling_core::reckon::labor::{Needs, SOURCES, needs};
 use yeanling_core::settings::FarmSettings;
+use yeanling_core::source::Source;
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{Duty, EweTask, Task, Trouble};
 
@@ -54,10 +56,15 @@ pub fn labor(of: LaborClock, settings: &FarmSettings, now: Moment) -> Why {
         heading: watch::why_title(task).to_owned(),
         working,
         rule: rule(task, settings),
-        sources: cited(SOURCES),
+        sources: cited(sources(task)),
         others: others(task),
         caution,
     }
+}
+
+/// Where the rule comes from.
+const fn sources(task: EweTask) -> &'static [Source] {
+    if matches!(task, EweTask::Udder { .. } | EweTask::Settled) { udder::SOURCES } else { SOURCES }
 }
 
 /// Returns how it lies, where a hand found out.
@@ -110,6 +117,14 @@ fn rule(task: EweTask, settings: &FarmSettings) -> String {
             minutes(labor.afterbirth_late_minutes),
             minutes(labor.afterbirth_vet_minutes)
         ),
+        EweTask::Udder { again: false } => {
+            "Both teats are drawn with the first suck; nobody saw one suck: two hours after the birth, six at the latest."
+                .to_owned()
+        }
+        EweTask::Udder { again: true } => "A half without milk is drawn again an hour later.".to_owned(),
+        EweTask::Settled => {
+            "Up, eating and drinking, with feed and water before her: asked with the udder check.".to_owned()
+        }
         EweTask::LetOut => format!(
             "A single stays {}, twins {}, triplets and more {}.",
             hours(stay.single_hours),
@@ -145,7 +160,14 @@ fn others(task: EweTask) -> Vec<String> {
             "Published: a single 1 day, twins 2, triplets 2 to 3 (equipment firm).",
             "Published: 24 to 72 h for all (Montana State).",
         ],
-        EweTask::Progress | EweTask::Look | EweTask::Ill { .. } | EweTask::IllLook { .. } => &[],
+        EweTask::Udder { .. } => &[
+            "Published: of lambs on an udder with lumps 40% were lost, hard 30%, normal 12% (Massey 2019, felt before mating).",
+        ],
+        EweTask::Progress
+        | EweTask::Look
+        | EweTask::Settled
+        | EweTask::Ill { .. }
+        | EweTask::IllLook { .. } => &[],
     };
     printed.iter().map(|line| (*line).to_owned()).collect()
 }

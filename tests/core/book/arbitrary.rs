@@ -310,6 +310,7 @@ fn trouble() -> impl Strategy<Value = Event> {
         1 => (lamb(), mouth, suck).prop_map(|(lamb, mouth, suck)| Care::MouthFelt { lamb, mouth, suck }),
         1 => (ewe(), awaited).prop_map(|(ewe, seen)| Care::AfterbirthAwaited { ewe, seen }),
         1 => ewe().prop_map(|ewe| Care::PutRight { ewe }),
+        1 => ewe().prop_map(|ewe| Care::Settled { ewe }),
         1 => lamb().prop_map(|lamb| Care::FoundBorn { lamb }),
     ]
     .prop_map(Event::Care)

@@ -1,7 +1,7 @@
 //! What a step of a night is as a fact.
 
 use yeanling_core::book::{
-    Animal, Care, Event, EweId, Illness, LambId, Life, Milk, VetSaid, VigorScale, Way,
+    Animal, Care, Event, EweId, Illness, LambId, LambingEase, Life, Milk, VetSaid, VigorScale, Way,
 };
 use yeanling_core::terms::EweStage;
 use yeanling_core::units::{Mass, Moment, Temperature, TimeDelta, Volume};
@@ -47,6 +47,8 @@ pub(super) fn of_ewe(ewe: EweId, fact: OfEwe, now: Moment) -> Event {
             onset: None,
         }),
         OfEwe::Changed(change) => Event::Illness(Illness::Changed { animal, change }),
+        OfEwe::Udder(left, right) => Event::Illness(Illness::UdderChecked { ewe, left, right }),
+        OfEwe::Settled => Event::Care(Care::Settled { ewe }),
         OfEwe::Died(cause) => Event::Died { animal, cause },
     }
 }
@@ -54,6 +56,7 @@ pub(super) fn of_ewe(ewe: EweId, fact: OfEwe, now: Moment) -> Event {
 pub(super) fn of_lamb(lamb: LambId, fact: OfLamb, now: Moment, ewes: &[EweId; 2]) -> Event {
     let animal = Animal::Lamb(lamb);
     match fact {
+        OfLamb::HardBirth => Event::BirthEase { lamb, ease: LambingEase::HardByHand },
         OfLamb::FoundBorn => Event::Care(Care::FoundBorn { lamb }),
         OfLamb::Stood => Event::Stood { lamb },
         OfLamb::Sucked => Event::Sucked { lamb },

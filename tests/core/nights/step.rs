@@ -4,7 +4,7 @@
 
 use yeanling_core::book::{Awaited, Belly, Cause, Found, GlucoseBy, Mouth, Part, Presentation, Sign, Suck};
 
-use yeanling_core::terms::{Change, EweSign, Gate, LambSign};
+use yeanling_core::terms::{Change, EweSign, Gate, LambSign, UdderHalf};
 
 use super::chance::Chance;
 
@@ -63,12 +63,16 @@ pub(super) enum OfEwe {
     /// What is seen of one that is not right, and what is asked first.
     NotRight(EweSign, [Gate; 3]),
     Changed(Change),
+    /// How the left and the right half of her udder are.
+    Udder(UdderHalf, UdderHalf),
+    Settled,
     Died(Cause),
 }
 
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub(super) enum OfLamb {
     FoundBorn,
+    HardBirth,
     Stood,
     Sucked,
     Dipped,
@@ -248,7 +252,9 @@ fn said(chance: &mut Chance) -> Said {
 }
 
 fn of_ewe_now(chance: &mut Chance) -> OfEwe {
-    match chance.below(44) {
+    match chance.below(48) {
+        44..=46 => OfEwe::Udder(half(chance), half(chance)),
+        47 => OfEwe::Settled,
         40..=42 => OfEwe::NotRight(chance.of(&EweSign::ALL), gates(chance)),
         43 => OfEwe::Changed(change(chance)),
         0..=3 => OfEwe::Sign(Sign::Restless),
@@ -272,6 +278,11 @@ fn of_ewe_now(chance: &mut Chance) -> OfEwe {
         _ if chance.one_in(3) => OfEwe::Died(Cause::Unknown),
         _ => OfEwe::Sign(Sign::Restless),
     }
+}
+
+fn half(chance: &mut Chance) -> UdderHalf {
+    let milks = UdderHalf::Milks;
+    chance.of(&[milks, milks, UdderHalf::Dry, UdderHalf::Dry, UdderHalf::HardOrHot, UdderHalf::ColdOrBlue])
 }
 
 /// The signs of a lamb, those that hold milk back more often.
@@ -317,7 +328,8 @@ fn milk(chance: &mut Chance) -> OfLamb {
 }
 
 fn care(chance: &mut Chance, many: bool) -> OfLamb {
-    match chance.below(50) {
+    match chance.below(52) {
+        50..=51 => OfLamb::HardBirth,
         44..=47 => OfLamb::NotRight(chance.of(&LAMB_SIGNS), gates(chance)),
         48 => OfLamb::Changed(change(chance)),
         49 => OfLamb::MilkAllowed,

@@ -1,5 +1,6 @@
 //! The watch by its public face: what is due, and what may be noted.
 
+mod after_lambing;
 mod bottle;
 mod by_night;
 mod care;

@@ -21,6 +21,9 @@ pub const AGAIN: TimeDelta = TimeDelta::hours(1);
 /// A lamb reared on one half is weighed again after so long (ours).
 pub const WEIGH_AGAIN: TimeDelta = TimeDelta::days(1);
 
+/// And so on until it is so old (ours): by then its growth tells.
+pub const WEIGHED_UNTIL: TimeDelta = TimeDelta::days(3);
+
 /// Where it was printed.
 pub const SOURCES: &[Source] = &[OURS, COMMON, MASSEY_19, MAIJALA_88];
 

@@ -20,6 +20,8 @@ mod neck;
 mod next_lamb;
 mod progress;
 mod put_right;
+mod settled;
+pub(super) mod udder;
 
 use super::{Completion, Duty, EweTask, Task, vet};
 use crate::book::{Event, Found, Part, Presentation};
@@ -73,6 +75,8 @@ pub(super) fn duties(
     ];
     // Of two looks the earlier stands.
     clocks.extend(looks.into_iter().flatten().min_by_key(|look| (look.late, look.due)));
+    clocks.extend(litter.and_then(|litter| udder::duty(flock, ewe, litter, now)));
+    clocks.extend(litter.and_then(|litter| settled::duty(ewe, litter, now)));
     clocks.extend(litter.and_then(|litter| afterbirth::duty(ewe, litter, now, limits)));
     clocks
 }

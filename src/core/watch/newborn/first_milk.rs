@@ -19,11 +19,15 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<
     let last_call = lamb.age(now) >= minutes(limits.last_call_minutes);
     // Who is too cold or cannot swallow is not put to the ewe with one tap.
     let hold = hold_milk(lamb).is_some();
-    // Who is late and was not seen to nurse may be cold: a thermometer, or a finger in the mouth, comes before milk.
-    let late = lamb.age(now) >= minutes(limits.red_minutes);
-    let check = !hold && late && !looked_at_since(lamb, now - READ_BEFORE);
+    let check = !hold && checks_first(lamb, now, settings);
     let suck =
         if hold || check { Completion::Open } else { Completion::Note(Event::Sucked { lamb: lamb.id }) };
     let task = LambTask::FirstMilk { last_call, hold, check };
     Some(at_ages(lamb, task, minutes(limits.help_minutes), minutes(limits.red_minutes), suck))
+}
+
+/// Says whether a thermometer, or a finger in the mouth, comes before milk: who is late and was not seen to nurse may be cold.
+pub(super) fn checks_first(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> bool {
+    let late = lamb.age(now) >= minutes(settings.limits.red_minutes);
+    late && !looked_at_since(lamb, now - READ_BEFORE)
 }

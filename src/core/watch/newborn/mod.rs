@@ -1,14 +1,17 @@
 //! The duties of a lamb's first day, one rule a file, and of a lamb that lives from the bottle.
 
 mod belly;
+pub(super) mod dam_dry;
 mod danger;
 mod day_total;
 mod feed;
 mod first_milk;
 mod get_up;
+mod hard_birth;
 mod hold;
 mod look;
 mod navel;
+pub(super) mod one_half;
 pub(super) mod ring;
 mod temperature;
 mod vigor;
@@ -40,6 +43,7 @@ pub(super) fn duties(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Vec<D
         feed::duty(lamb, now, settings),
         day_total::duty(lamb, now, settings),
         get_up::duty(lamb, now, settings),
+        hard_birth::duty(lamb, now),
         navel::duty(lamb, now, settings),
         vigor::duty(lamb, now),
         weigh::duty(lamb, now, settings),

@@ -31,6 +31,8 @@ pub(super) fn care(flock: &Flock, care: &Care, at: Moment) -> Result<(), Rejecti
             let born = lamb_here(flock, *lamb)?.born;
             if at.since(born) < TimeDelta::zero() { Err(Rejection::BeforeBirth { at, born }) } else { Ok(()) }
         }
-        Care::AfterbirthAwaited { ewe, .. } | Care::PutRight { ewe } => living(flock, Animal::Ewe(*ewe), at),
+        Care::AfterbirthAwaited { ewe, .. } | Care::PutRight { ewe } | Care::Settled { ewe } => {
+            living(flock, Animal::Ewe(*ewe), at)
+        }
     }
 }

@@ -4,7 +4,7 @@ use yeanling_core::reckon::illness::{Ailment, ewe, lamb};
 
 use super::{address_of, at};
 
-const EWES: [(ewe::Row, &str); 26] = [
+const EWES: [(ewe::Row, &str); 27] = [
     (ewe::Row::MayBeNotifiable, "may-be-notifiable"),
     (ewe::Row::Cast, "cast"),
     (ewe::Row::LowCalcium, "low-calcium"),
@@ -21,6 +21,7 @@ const EWES: [(ewe::Row, &str); 26] = [
     (ewe::Row::UdderCold, "udder-cold"),
     (ewe::Row::UdderHot, "udder-hot"),
     (ewe::Row::UdderFirm, "udder-firm"),
+    (ewe::Row::NoMilk, "no-milk"),
     (ewe::Row::Lame, "lame"),
     (ewe::Row::Chest, "pneumonia"),
     (ewe::Row::Bloat, "bloat"),

@@ -107,6 +107,11 @@ pub(super) const fn more(row: Row) -> More {
             found_by: "hard bag opp maedi visna no milk dry",
             ..More::NONE
         },
+        Row::NoMilk => More {
+            call: "Call your vet today.",
+            found_by: "no milk dry udder empty bag let down hungry lambs oxytocin",
+            ..More::NONE
+        },
         Row::Lame => More {
             call: "Look again in 24 hours. No weight on the leg: call your vet today.",
             published: &[

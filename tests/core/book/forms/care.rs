@@ -22,6 +22,7 @@ pub(in super::super) const CARE_1: &[&str] = &[
     r#"{"care":{"afterbirth-awaited":{"ewe":"019c0000-0000-7000-8000-000000000001","seen":"not-seen-bright"}}}"#,
     r#"{"care":{"put-right":{"ewe":"019c0000-0000-7000-8000-000000000001"}}}"#,
     r#"{"care":{"found-born":{"lamb":"019c0000-0000-7000-8000-000000000002"}}}"#,
+    r#"{"care":{"settled":{"ewe":"019c0000-0000-7000-8000-000000000001"}}}"#,
     r#"{"hand-checked":{"ewe":"019c0000-0000-7000-8000-000000000001","found":{"lamb":"dead"}}}"#,
 ];
 
@@ -49,6 +50,7 @@ pub(super) fn facts() -> Vec<Event> {
         Care::AfterbirthAwaited { ewe, seen: Awaited::NotSeenBright },
         Care::PutRight { ewe },
         Care::FoundBorn { lamb },
+        Care::Settled { ewe },
     ];
     let dead = Event::HandChecked { ewe, found: Found::Lamb(Presentation::Dead) };
     care.into_iter().map(Event::Care).chain([dead]).collect()
@@ -64,10 +66,11 @@ fn every_fact_of_care_has_a_form() {
         Care::AfterbirthAwaited { .. } => 3,
         Care::PutRight { .. } => 4,
         Care::FoundBorn { .. } => 5,
+        Care::Settled { .. } => 6,
     };
     let care =
         facts().into_iter().filter_map(|event| if let Event::Care(care) = event { Some(care) } else { None });
     let mut numbers: Vec<i32> = care.map(|care| number(&care)).collect();
     numbers.dedup();
-    assert_eq!(numbers, [0, 1, 2, 3, 4, 5]);
+    assert_eq!(numbers, [0, 1, 2, 3, 4, 5, 6]);
 }

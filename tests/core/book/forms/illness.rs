@@ -23,6 +23,12 @@ pub(in super::super) const ILLNESS_1: &[&str] = &[
     r#"{"illness":{"changed":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"change":"well"}}}"#,
     r#"{"put-off":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"duty":"illness-look","until":"2026-02-25T04:12:00.000-05:00"}}"#,
     r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"illness","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"illness":{"ewe-seen":{"ewe":"019c0000-0000-7000-8000-000000000001","stage":"after-lambing","standing":"good","eating":"good","nothing-out":"good","signs":["no-milk"]}}}"#,
+    r#"{"put-off":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"duty":"udder","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"put-off":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"duty":"settled","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"dam-dry","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"weigh-again","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"hard-birth","until":"2026-02-25T04:12:00.000-05:00"}}"#,
 ];
 
 /// The facts that these lines stand for, in their order.
@@ -75,5 +81,23 @@ pub(super) fn facts() -> Vec<Event> {
         Event::PutOff { animal: ewe_a, duty: DutyKind::IllnessLook, until },
         Event::PutOff { animal: lamb_a, duty: DutyKind::Illness, until },
     ];
-    illness.into_iter().map(Event::Illness).chain(put_off).collect()
+    let good = Gate::Good;
+    let no_milk = Event::Illness(Illness::EweSeen {
+        ewe,
+        stage: EweStage::AfterLambing,
+        standing: good,
+        eating: good,
+        nothing_out: good,
+        signs: vec![EweSign::NoMilk],
+        onset: None,
+    });
+    let later = [
+        (ewe_a, DutyKind::Udder),
+        (ewe_a, DutyKind::Settled),
+        (lamb_a, DutyKind::DamDry),
+        (lamb_a, DutyKind::WeighAgain),
+        (lamb_a, DutyKind::HardBirth),
+    ];
+    let later = later.into_iter().map(|(animal, duty)| Event::PutOff { animal, duty, until });
+    illness.into_iter().map(Event::Illness).chain(put_off).chain([no_milk]).chain(later).collect()
 }

@@ -65,6 +65,12 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
             .is_some_and(|course| course.urgency == Urgency::Now),
         // The afterbirth after three days.
         DutyKind::Afterbirth => birth > Some(TimeDelta::hours(72)),
+        // What is asked of her after lambing, a day after the last birth, or after the draw that asked for the next.
+        DutyKind::Udder => {
+            let drawn = flock.ewe(ewe).and_then(|ewe| ewe.udder.last()).map(|seen| now.since(seen.at));
+            birth > Some(TimeDelta::hours(24)) && drawn.is_none_or(|drawn| drawn > TimeDelta::hours(24))
+        }
+        DutyKind::Settled => birth > Some(TimeDelta::hours(24)),
         // The looks that a call asks for after a day, or with the clock of another lamb that they go with.
         DutyKind::Look => called >= Some(TimeDelta::hours(24)) || birth >= Some(TimeDelta::hours(6)),
         _ => false,
@@ -81,6 +87,9 @@ fn of_a_lamb(flock: &Flock, id: LambId, duty: &Duty, now: Moment) -> bool {
         DutyKind::DayTotal => least > TimeDelta::hours(26),
         DutyKind::GetUp | DutyKind::DipNavel | DutyKind::DipNavelAgain => age > TimeDelta::hours(24),
         DutyKind::Weigh => age >= TimeDelta::hours(24),
+        DutyKind::DamDry => least > TimeDelta::hours(48),
+        DutyKind::WeighAgain => age > TimeDelta::hours(72),
+        DutyKind::HardBirth => age > TimeDelta::hours(24),
         DutyKind::ScoreVigor => age > TimeDelta::hours(1),
         DutyKind::Look => called >= Some(TimeDelta::hours(24)),
         // A danger, and what a reading asks for, after seven days.

@@ -4,7 +4,7 @@ use yeanling_core::book::{
     Animal, Belly, Care, Event, Found, Illness, LambId, Mouth, Part, Presentation, Sign, Suck, VetSaid,
 };
 use yeanling_core::flock::Flock;
-use yeanling_core::terms::Change;
+use yeanling_core::terms::{Change, EweSign, UdderHalf};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, duties};
 
@@ -125,6 +125,10 @@ fn ill(fact: &Illness) -> Option<Animal> {
             let good = good || signs.iter().any(|sign| sign.is_good_news());
             (!good).then_some(Animal::Lamb(*lamb))
         }
+        Illness::UdderChecked { ewe, left, right } => {
+            let ails = |half: &UdderHalf| matches!(half, UdderHalf::HardOrHot | UdderHalf::ColdOrBlue);
+            (ails(left) || ails(right)).then_some(Animal::Ewe(*ewe))
+        }
         Illness::Changed { animal, change: Change::Same | Change::Worse } => Some(*animal),
         _ => None,
     }
@@ -164,11 +168,18 @@ fn answers(event: &Event, duty: &Duty) -> bool {
         Event::TemperatureTaken { .. } | Event::Care(Care::MouthFelt { .. }) => {
             matches!(duty.task, Task::Lamb(_, LambTask::TakeTemperature))
         }
-        // A look is what a look was asked for, and the finger in the mouth that goes with it.
+        // A draw is what was asked for; of a ewe that aborted it is asked no more.
+        Event::Illness(fact) if is_udder(duty) => match fact {
+            Illness::UdderChecked { .. } => true,
+            Illness::EweSeen { signs, .. } => signs.contains(&EweSign::Aborted),
+            _ => false,
+        },
+        // A look is what a look was asked for, and the finger in the mouth that goes with it; whether she stands and eats is
+        // asked of every ewe that is not right.
         Event::Illness(_) => matches!(
             duty.task,
-            Task::Ewe(_, EweTask::IllLook { .. })
-                | Task::Lamb(_, LambTask::IllLook { .. } | LambTask::TakeTemperature)
+            Task::Ewe(_, EweTask::IllLook { .. } | EweTask::Settled)
+                | Task::Lamb(_, LambTask::IllLook { .. } | LambTask::HardBirth | LambTask::TakeTemperature)
         ),
         Event::VigorScored { .. } => matches!(duty.task, Task::Lamb(_, LambTask::ScoreVigor)),
         // A call that is due today is answered by it; one that is due now is a danger, and is not.
@@ -179,4 +190,8 @@ fn answers(event: &Event, duty: &Duty) -> bool {
         ),
         _ => false,
     }
+}
+
+const fn is_udder(duty: &Duty) -> bool {
+    matches!(duty.task, Task::Ewe(_, EweTask::Udder { .. }))
 }

@@ -270,6 +270,7 @@ fn by_signs(case: &Case, row: Row) -> Option<Finding<Row>> {
             case.has(Sign::UdderHot).then(|| Finding::today(row).or_now(case.fever() || case.off_feed()))
         }
         Row::UdderFirm => today(case.has(Sign::UdderFirm)),
+        Row::NoMilk => today(case.has(Sign::NoMilk)),
         Row::Lame if case.has(Sign::NoWeightOnLeg) => today(true),
         Row::Lame => case.has(Sign::Lame).then(|| Finding::watch(row, TimeDelta::hours(24))),
         Row::Chest => {

@@ -1,10 +1,10 @@
 //! The rows of the table of a ewe that is not right, in its order, and where each was printed.
 
 use super::super::cited::{
-    AHDB_19, AUSTRALIAN, AWANUI, FARMERS_WEEKLY_96, FARMOW, FTHENAKIS, GOV_UK, GREECE, HAF, IRISH_FARMERS_18,
-    IRISH_FARMERS_25, LIFESTYLE_NZ, LIMA, LIVESTOCK, MEMORY, MSD_2022, MSD_PHOTO, NADIS, NADIS_04,
-    NEW_MEXICO, NFU, OHIO_09, OURS, OZARKS_10, POLL_DORSET, RAISING_SHEEP, SCOTTISH, SRVS, TEAGASC, UK_VET,
-    VET_HELP, VETLIFE, VICTORIA, WARWICK, WIKIVET,
+    AHDB_19, AUSTRALIAN, AWANUI, COMMON, FARMERS_WEEKLY_96, FARMOW, FTHENAKIS, GOV_UK, GREECE, HAF,
+    IRISH_FARMERS_18, IRISH_FARMERS_25, LIFESTYLE_NZ, LIMA, LIVESTOCK, MEMORY, MSD_2022, MSD_PHOTO, NADIS,
+    NADIS_04, NEW_MEXICO, NFU, OHIO_09, OURS, OZARKS_10, POLL_DORSET, RAISING_SHEEP, SCOTTISH, SRVS, TEAGASC,
+    UK_VET, VET_HELP, VETLIFE, VICTORIA, WARWICK, WIKIVET,
 };
 use crate::source::Source;
 
@@ -43,6 +43,8 @@ pub enum Row {
     UdderHot,
     /// Both halves firm, no milk.
     UdderFirm,
+    /// No milk in either half, drawn twice.
+    NoMilk,
     /// Lame.
     Lame,
     /// Cough or fast breath.
@@ -67,7 +69,7 @@ pub enum Row {
 
 impl Row {
     /// Every row, in the order of the table; what is only dull comes last.
-    pub const ALL: [Self; 26] = [
+    pub const ALL: [Self; 27] = [
         Self::MayBeNotifiable,
         Self::Cast,
         Self::LowCalcium,
@@ -84,6 +86,7 @@ impl Row {
         Self::UdderCold,
         Self::UdderHot,
         Self::UdderFirm,
+        Self::NoMilk,
         Self::Lame,
         Self::Chest,
         Self::Bloat,
@@ -116,6 +119,7 @@ impl Row {
             Self::UdderCold => &[NADIS, NEW_MEXICO, POLL_DORSET],
             Self::UdderHot => &[AHDB_19, RAISING_SHEEP],
             Self::UdderFirm => &[OHIO_09],
+            Self::NoMilk => &[OURS, COMMON],
             Self::Lame => &[WARWICK],
             Self::Chest => &[NADIS],
             Self::Bloat => &[OZARKS_10, HAF],
