@@ -50,7 +50,7 @@ pub(crate) fn milk_ribbon(lamb: &Lamb, now: Moment, clocks: bool) -> Ribbon {
         pin(reading.at, if warm { PinShape::Bar } else { PinShape::Cross }, words::PIN_TEMPERATURE)
     }));
     let left = match window::left(age) {
-        Some(left) => words::ribbon_label(&span(age), &span(left)),
+        Some(left) => words::ribbon_label(&yeanling_words::watch::age(age), &span(left)),
         None => words::RIBBON_CLOSED.to_owned(),
     };
     let done: Vec<String> = pins.iter().map(|pin| pin.title.clone()).collect();

@@ -27,7 +27,7 @@ pub fn tag_of(typed: &str) -> &str {
 
 /// Returns the name of the ewe of this id.
 pub fn ewe_of(flock: &Flock, id: EweId) -> String {
-    flock.ewe(id).map_or_else(|| "A ewe that is not in the book".to_owned(), ewe)
+    flock.ewe(id).map_or_else(|| "Ewe not in the book".to_owned(), ewe)
 }
 
 /// Returns a lamb's name: its own tag, or its dam's with a letter, "14a"; without a dam, when it was born.
@@ -52,7 +52,7 @@ fn letter(order: usize) -> char {
 
 /// Returns the name of the lamb of this id.
 pub fn lamb_of(flock: &Flock, id: LambId) -> String {
-    flock.lamb(id).map_or_else(|| "A lamb that is not in the book".to_owned(), |found| lamb(flock, found))
+    flock.lamb(id).map_or_else(|| "Lamb not in the book".to_owned(), |found| lamb(flock, found))
 }
 
 /// Returns the name of any animal.

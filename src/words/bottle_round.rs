@@ -34,7 +34,7 @@ pub fn all_fed(lambs: usize) -> String {
     format!("All {lambs} fed")
 }
 /// Opens the sheet for a feed that cannot be ticked.
-pub const OPEN: &str = "Feed…";
+pub const OPEN: &str = "Feed";
 /// Opens the sheet for another amount.
 pub const OTHER: &str = "other amount";
 /// Takes a feed back.
@@ -49,7 +49,7 @@ pub const HELD: &str = "*No milk yet*: too cold, or did not swallow";
 /// Says that the round is done.
 pub const ALL_FED: &str = "All of this round are fed.";
 /// Leads to the round.
-pub const LINK: &str = "Bottle round: all bottle lambs";
+pub const LINK: &str = "All bottle lambs";
 /// Says whose rate it is.
 pub const LABEL_FIRST: &str = "The label’s own rate comes first: set it in Farm settings.";
 

@@ -2,21 +2,20 @@
 
 /// All of it must hold before a lamb is fed by tube; then how the tube goes in, and when it comes out.
 pub const TUBE: &[&str] = &[
-    "Tube only a lamb that is at 37 °C (98.6 °F) or warmer,",
-    "that is awake and holds its head up,",
-    "that swallows,",
-    "that does not drool and whose belly is not swollen,",
-    "and never more than 50 ml/kg (0.75 fl oz/lb) at once.",
-    "Lay the tube along the lamb, from nose to last rib, and mark it there.",
-    "Let it swallow the tube. Then feel the neck: the tube lies beside the windpipe, two pipes under your fingers. Only one, \
-     or it coughs: take it out.",
+    "Never tube a lamb under 37 °C (98.6 °F).",
+    "Never one that does not hold its head up and swallow.",
+    "Never one that drools, or whose belly is swollen.",
+    "Never more than 50 ml/kg (0.75 fl oz/lb) at once.",
+    "Never deeper than from its nose to its last rib: mark the tube there.",
+    "Let it swallow the tube. Feel the neck: the tube lies beside the windpipe, two pipes under your fingers. Only one, \
+     or it coughs: stop and take it out.",
     "Never force the tube. If it fights, drools, or its belly swells: stop and take the tube out.",
     "If in doubt, call your vet. Local rules come first.",
 ];
 
 /// Who keeps away at lambing.
-pub const PEOPLE: &str = "Anyone who is or may be pregnant, or who has weak immunity or heart-valve disease, keeps away from lambing ewes, \
-     newborn lambs, afterbirth and soiled clothes: some infections of sheep can harm them or an unborn child.";
+pub const PEOPLE: &str = "Anyone who is or may be pregnant, or has weak immunity or heart-valve disease: keep away from lambing ewes, newborn lambs, \
+     afterbirth and soiled clothes. Some infections of sheep can harm you or an unborn child.";
 
 /// The same in a line.
 pub const PEOPLE_SHORT: &str = "Pregnant, or may be? Keep away from lambing.";
@@ -29,7 +28,7 @@ pub const TOUCHED: &str = "Pregnant and already touched any of it: call your own
 
 /// How people stay well with lambs, above all where lambs come into the kitchen.
 pub const HYGIENE: &[&str] = &[
-    "Wash hands and arms with soap after each ewe, each lamb and each bottle, and before you eat, drink or smoke.",
+    "Wash hands and arms with soap after each ewe, each lamb and each bottle. And before you eat, drink or smoke.",
     "Gloves for births, afterbirth, dead lambs, scour and scabs.",
     "A lamb in the kitchen: away from food. Its own box, towels, bottle and tube, washed separately. Wipe down after it. Not if anyone in the house should keep away.",
     "No kissing lambs, no hands in your mouth. Watch children wash their hands.",
@@ -66,7 +65,7 @@ mod tests {
         says(
             TUBE,
             &[
-                "from nose to last rib",
+                "from its nose to its last rib",
                 "beside the windpipe",
                 "drools",
                 "swells",

@@ -10,7 +10,7 @@ use yeanling_core::reckon::warming::{Look, Progress};
 use yeanling_core::units::{Moment, System, Temperature, Volume};
 use yeanling_core::watch::Hold;
 
-use super::common::{mass, span, temperature_both, volume};
+use super::common::{capital, mass, span, temperature_both, volume};
 
 /// The aid's name.
 pub const TITLE: &str = "Cold lamb";
@@ -70,11 +70,11 @@ pub const TO_THE_LAMB: &str = "Lamb record";
 /// Opens the weight.
 pub const WEIGH_IT: &str = "Weigh it for the volume";
 /// Asks for the weight.
-pub const WEIGHT_FOR_VOLUME: &str = "With its weight, the volume stands in the steps.";
+pub const WEIGHT_FOR_VOLUME: &str = "Weigh it, and the steps say how much.";
 /// Forgets the answers.
 pub const START_OVER: &str = "Start over";
 /// Says what a healthy newborn does in bad weather.
-pub const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour and is back by 3 h. Follow the steps all the same.";
+pub const FIRST_DROP: &str = "In bad weather a healthy newborn drops 2 to 3 °C (4 to 5 °F) in its first hour. It is back by 3 h. Follow the steps all the same.";
 
 /// Says what a fever asks for: warmth is taken away first, and one reading is not yet a fever.
 pub const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box, from the lamp, out of the sun, and read it again in 30 min. Still \
@@ -280,11 +280,6 @@ pub const fn dissent(dissent: Dissent) -> &'static str {
             "Sources differ: some tube a lamb over 5 h that holds its head up before warming it. Henderson 1996 does not. Yeanling follows the stricter."
         }
     }
-}
-
-fn capital(text: &str) -> String {
-    let mut letters = text.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
 }
 
 #[cfg(test)]

@@ -13,6 +13,12 @@ pub fn typed(text: &str) -> String {
     text.replace('*', "∗")
 }
 
+/// Returns a text that begins with a capital letter.
+pub fn capital(text: &str) -> String {
+    let mut letters = text.chars();
+    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+}
+
 /// Returns a mass such as "3.9 kg", "4.25 kg" or "8.6 lb".
 pub fn mass(mass: Mass, system: System) -> String {
     match system {

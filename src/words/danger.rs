@@ -122,7 +122,7 @@ pub fn look_refused(given: &str, most: &str) -> String {
 }
 
 /// Asks for a finger in the mouth.
-pub const MOUTH: &str = "No thermometer: finger in its mouth";
+pub const MOUTH: &str = "No thermometer";
 /// Heads it.
 pub const MOUTH_ASK: &str = "Finger in its mouth";
 /// Asks how warm.
@@ -130,8 +130,8 @@ pub const HOW_WARM: &str = "Mouth and tongue";
 /// Asks how it sucks.
 pub const HOW_SUCKS: &str = "It sucks";
 /// Says what a finger is worth.
-pub const MOUTH_NOTE: &str = "Warm your own hand first. A cold mouth counts as under 37 °C (98.6 °F). A warm one proves nothing. A tube still \
-     needs a thermometer.";
+pub const MOUTH_NOTE: &str = "Warm your own hand first. A cold mouth counts as under 37 °C (98.6 °F). A warm one proves nothing: never tube \
+     without a thermometer.";
 
 /// Returns how warm a mouth felt.
 pub const fn mouth(mouth: Mouth) -> &'static str {
@@ -170,7 +170,7 @@ pub fn glucose_at(by: GlucoseBy, at: Moment) -> String {
 }
 
 /// Opens the question when it was born.
-pub const FOUND: &str = "Found already born…";
+pub const FOUND: &str = "Found already born";
 
 /// Returns the same, ticked once it was answered.
 pub fn found(is_noted: bool) -> String {

@@ -11,7 +11,7 @@ pub const NOTHING: &str = "Nothing is noted on this phone.";
 /// Says that it was never backed up.
 pub const NO_BACKUP: &str = "*It was never backed up.* Back it up first.";
 /// The first question.
-pub const ERASE: &str = "Erase…";
+pub const ERASE: &str = "Erase";
 /// The second question.
 pub const SURE: &str = "*This cannot be undone.* Everything noted on this phone goes: every animal, every entry. Other phones keep theirs.";
 /// Keeps it.

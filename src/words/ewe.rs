@@ -5,7 +5,7 @@ use super::common::typed;
 /// Starts her lambing.
 pub const LAMBING: &str = "Lambing";
 /// Goes on with it.
-pub const LAMBING_ON: &str = "Go on with her lambing";
+pub const LAMBING_ON: &str = "Resume lambing";
 /// Heads her lambs.
 pub const LAMBS: &str = "Lambs";
 /// Says that there are none.
@@ -13,11 +13,11 @@ pub const NO_LAMBS: &str = "No lambs noted yet.";
 /// Changes her tag.
 pub const TAG: &str = "Tag";
 /// Notes a remark.
-pub const REMARK: &str = "Remark";
+pub const REMARK: &str = "Note";
 /// Notes her death.
 pub const DIED: &str = "Died";
 /// Joins two records.
-pub const SAME: &str = "Same as…";
+pub const SAME: &str = "Merge duplicate";
 /// Asks which.
 pub const SAME_ASK: &str = "Which other record is this ewe?";
 /// Says that she is dead.
@@ -36,7 +36,7 @@ pub fn litter(when: &str, lambs: usize) -> String {
 }
 
 /// Puts her into a pen.
-pub const INTO_PEN: &str = "Into a pen…";
+pub const INTO_PEN: &str = "Into a pen";
 /// Lets her out.
 pub const OUT_OF_PEN: &str = "Out of the pen";
 /// The afterbirth passed.

@@ -12,7 +12,7 @@ pub const TITLE: &str = "Ewes from a spreadsheet";
 /// Explains it.
 pub const SUB: &str = "A CSV file with one row a ewe: tag, birth, breed, note. You see what it would add before anything changes.";
 /// Opens a file.
-pub const OPEN: &str = "Open a table…";
+pub const OPEN: &str = "Open a table";
 /// Reads it.
 pub const READING: &str = "Reading…";
 /// Heads the choice of columns.

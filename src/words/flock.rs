@@ -13,7 +13,7 @@ pub const LAMBS: &str = "Lambs";
 /// Heads the dead.
 pub const DEAD: &str = "Dead or gone";
 /// Says what to do first.
-pub const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, or 1-18 to add eighteen, import a whole table in Share & back up, or add her on the spot when she starts to lamb.";
+pub const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, or 1-18 to add eighteen. Or import a table under Farm. Or add her when she starts to lamb.";
 /// Says that nothing fits.
 pub const NONE: &str = "Nothing is called that.";
 /// Says that no animal is so.

@@ -11,11 +11,11 @@ use super::common::short_date;
 /// The group was broken up.
 pub const PARTED: &str = "This group has ended. Its record stays.";
 /// Puts the ram in.
-pub const RAM_IN: &str = "Ram in…";
+pub const RAM_IN: &str = "Ram in";
 /// Asks when he went in.
 pub const RAM_IN_ASK: &str = "When did the ram go in?";
 /// Takes the ram out.
-pub const RAM_OUT: &str = "Ram out…";
+pub const RAM_OUT: &str = "Ram out";
 /// Asks when he came out.
 pub const RAM_OUT_ASK: &str = "When did the ram come out?";
 /// Labels the day.
@@ -25,7 +25,7 @@ pub const NO_DAY: &str = "That is not a date. Enter year, month, day.";
 /// Labels the ram's name.
 pub const RAM: &str = "The ram’s name or tag, if you like";
 /// Adds ewes.
-pub const ADD: &str = "Add ewes…";
+pub const ADD: &str = "Add ewes";
 /// Asks for their tags.
 pub const ADD_ASK: &str = "Which ewes?";
 /// Labels the list.

@@ -134,7 +134,7 @@ pub fn first_day(settings: &FarmSettings) -> Vec<Sourced> {
         ),
         (
             format!(
-                "*By 6 h* {} together, *by 24 h* {}, in 4 or 5 feeds. {} is the colostrum deadline.",
+                "*By 6 h* {} together; *by 24 h* {}, in 4 or 5 feeds. {} is the colostrum deadline.",
                 per_kilogram(FIRST_SIX_HOURS),
                 per_kilogram(day_figure(settings.day_rule)),
                 minutes(limits.last_call_minutes)
@@ -160,7 +160,7 @@ fn day_source(settings: &FarmSettings) -> &'static str {
 
 /// Says by which rule the steps are told.
 pub fn by_rule(settings: &FarmSettings) -> String {
-    format!("Told by your farm’s rule: {}. Change it in Farm settings.", day_rule(settings.day_rule).0)
+    format!("By your farm’s rule: {}. Change it in Farm settings.", day_rule(settings.day_rule).0)
 }
 
 /// The signs that a lamb has fed.
@@ -211,7 +211,7 @@ pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
 /// Returns when to call the vet about a lamb.
 pub fn vet_lamb(settings: &FarmSettings) -> Vec<String> {
     vec![
-        "*Colder than 37 °C (98.6 °F)* and older than 5 hours when it got cold, or of unknown age: call before you warm \
+        "*Colder than 37 °C (98.6 °F)*, and over 5 h old when it got cold or of unknown age: call before you warm \
          it."
         .to_owned(),
         "*Warmed and not warming*: two looks with less than 0.5 °C (0.9 °F) gained.".to_owned(),
@@ -240,7 +240,7 @@ pub const VET_SOURCE: &str = "Times are your farm’s limits. Labor: Anexa, Mary
 pub const INSTALL_STEPS: &[&str] = &[
     "*iPhone or iPad:* open it in Safari, tap Share, then Add to Home Screen.",
     "*Android:* open it in Chrome, tap the menu, then Install app or Add to Home screen.",
-    "Open it once from the new icon *with a network*, and wait for “ready to work offline” in Share & back up.",
+    "Open it once from the new icon *with a network*. Wait for “ready to work offline” in Share & back up.",
     "Then start noting. On an iPhone the icon has a book of its own: what was noted in the browser before is not in it. \
      Send it over with Share & back up.",
 ];

@@ -4,7 +4,7 @@ use yeanling_core::book::Item;
 use yeanling_core::flock::Batch;
 use yeanling_core::units::{Amount, Moment, System, Volume};
 
-use super::common::{date, number, volume};
+use super::common::{capital, date, number, volume};
 use super::season_forecast::away;
 use super::stores;
 
@@ -16,7 +16,7 @@ pub const SHELF: &str = "On hand";
 pub const SHELF_SUB: &str =
     "What to have before the first lamb, while the shops are open. Counts one spare of each.";
 /// Changes what is there.
-pub const CHANGE: &str = "Count…";
+pub const CHANGE: &str = "Count";
 /// Asks what happened.
 pub const ASK: &str = "What happened?";
 /// It was counted.
@@ -115,9 +115,7 @@ pub fn to_freeze(total: Volume, lambs: u32, there: Volume, system: System) -> St
 
 /// Returns a thing with a capital, as it heads a row.
 pub fn name(item: Item) -> String {
-    let name = stores::item(item);
-    let mut letters = name.chars();
-    letters.next().map_or_else(String::new, |first| first.to_uppercase().chain(letters).collect())
+    capital(stores::item(item))
 }
 
 /// Returns what lies in a batch: "3 bags of 150 ml, Brix 24.5 · 14, first".

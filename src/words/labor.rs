@@ -106,7 +106,7 @@ pub const fn what_to_do(lie: Presentation) -> &'static str {
             "Push it back gently in between contractions, bring one leg forward, then the other."
         }
         Presentation::HeadBack => {
-            "Push it back in between contractions, bring the nose round. A head that does not come is the vet’s."
+            "Push it back in between contractions, bring the nose round. If the head does not come, call your vet."
         }
         Presentation::HeadDown => {
             "Push it back in between contractions, lift the nose over the edge of the pelvis."
@@ -118,13 +118,13 @@ pub const fn what_to_do(lie: Presentation) -> &'static str {
             "Pull straight out, then down, and be quick once the hips are through."
         }
         Presentation::TailFirst => {
-            "Push it back in between contractions, cup each hind hoof, bring both legs up, then out hind feet first."
+            "Push it back in between contractions, cup each hind hoof, bring both legs up. Then out, hind feet first."
         }
         Presentation::Crosswise => "Call your vet. Do not pull.",
         Presentation::TwoTangled => "Sort head and two legs of one lamb. Push the other back.",
         Presentation::TooBig => "Call your vet. Plenty of lubricant; one person’s pull at most.",
         Presentation::UpsideDown => {
-            "Push it back in between contractions, turn it over. If it does not turn, it is the vet’s."
+            "Push it back in between contractions, turn it over. If it does not turn, call your vet."
         }
         Presentation::Deformed => "Call your vet. Do not pull.",
         Presentation::Dead => "Call your vet. Gloves, plenty of lubricant: what killed it may harm people.",
@@ -159,11 +159,11 @@ pub const WATERS: &str = "Water bag";
 /// Hard straining.
 pub const STRAINING: &str = "Straining";
 /// Opens what shows.
-pub const SHOWS: &str = "What shows…";
+pub const SHOWS: &str = "What shows";
 /// Asks what shows.
 pub const SHOWS_ASK: &str = "What shows?";
 /// Opens what a hand found.
-pub const HAND: &str = "Check inside…";
+pub const HAND: &str = "Check inside";
 /// Asks what a hand found.
 pub const HAND_ASK: &str = "What did you feel?";
 /// Heads the lies.
@@ -232,6 +232,6 @@ pub fn saw(saw: Saw) -> &'static str {
 pub const fn awaited(seen: Awaited) -> &'static str {
     match seen {
         Awaited::Hanging => "Afterbirth hangs",
-        Awaited::NotSeenBright => "Not seen, bright and eating",
+        Awaited::NotSeenBright => "Not seen; bright, eats",
     }
 }

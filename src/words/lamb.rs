@@ -13,7 +13,7 @@ pub const AS_EWE: &str = "Her life as a ewe";
 /// Goes back to the lamb.
 pub const BACK: &str = "Lamb";
 /// Heads the window.
-pub const FIRST_MILK: &str = "First milk";
+pub const FIRST_MILK: &str = "Colostrum";
 /// Behind the time left.
 pub const LEFT: &str = "left";
 /// When the window has closed.
@@ -31,13 +31,13 @@ pub const NO_WEIGHT: &str = "Weigh it to see the volumes.";
 /// Heads the tube.
 pub const BY_TUBE: &str = "By tube";
 /// Another feed.
-pub const OTHER_FEED: &str = "Other feed…";
+pub const OTHER_FEED: &str = "Other feed";
 /// Heads the next feed while milk must wait.
 pub const HOLD: &str = "No milk yet";
 /// Heads the looks.
 pub const LOOK: &str = "Look at it";
 /// Notes that it sucked.
-pub const SUCKED: &str = "Sucked";
+pub const SUCKED: &str = "Nursed";
 /// Notes that it is up.
 pub const UP: &str = "Up";
 /// Notes the navel.
@@ -51,7 +51,7 @@ pub const WEIGH: &str = "Weigh";
 /// Opens the tag.
 pub const TAG: &str = "Tag";
 /// Opens a remark.
-pub const REMARK: &str = "Remark";
+pub const REMARK: &str = "Note";
 /// Opens the death.
 pub const DIED: &str = "Died";
 /// Asks the vigor.
@@ -65,7 +65,7 @@ pub fn vigor_ask(age: TimeDelta) -> String {
     }
 }
 /// Says what a score is worth that comes late.
-pub const VIGOR_LATE: &str = "Meant for five minutes. So late a score says little.";
+pub const VIGOR_LATE: &str = "For five minutes after birth. This late it says little.";
 /// Leads to the ewe that rears it.
 pub fn reared_by(ewe: &str) -> String {
     format!("Reared by {ewe}")
@@ -113,7 +113,7 @@ pub const COLD_NOW: &str = "Cold lamb: what to do";
 /// Says that nobody took it.
 pub const NO_TEMPERATURE: &str = "Not taken yet. Cold, dull or hollow: take it.";
 /// Notes that the dam takes it.
-pub const ACCEPTED: &str = "Dam takes it";
+pub const ACCEPTED: &str = "Ewe accepts it";
 /// Notes that the dam turns it away.
 pub const TURNED_AWAY: &str = "Rejected";
 /// Heads rings, tags and vaccine.
@@ -148,7 +148,7 @@ pub const TAG_LABEL: &str = "Tag or mark";
 /// Asks the remark.
 pub const REMARK_ASK: &str = "Anything worth remembering";
 /// Labels the remark.
-pub const REMARK_LABEL: &str = "Remark";
+pub const REMARK_LABEL: &str = "Note";
 /// Asks the cause.
 pub const DIED_ASK: &str = "What did it die of?";
 /// Says that the weight is asked about.
@@ -187,8 +187,7 @@ pub fn hold(hold: Hold, system: System) -> Vec<String> {
             temperature_both(read, system)
         ),
         Hold::Failing { .. } => {
-            "It was scored *failing*: take its temperature, and see that it holds its head up and swallows, \
-             before any milk."
+            "It was scored *failing*: take its temperature. See that it holds its head up and swallows, before any milk."
                 .to_owned()
         }
     };
@@ -252,11 +251,11 @@ pub fn at_birth(weight: &str, verdict: &str) -> String {
 /// Labels the start of the ribbon.
 pub const RIBBON_BORN: &str = "born";
 /// Tells the ribbon of a closed window.
-pub const RIBBON_CLOSED: &str = "First milk: the window of 24 hours has closed.";
+pub const RIBBON_CLOSED: &str = "Colostrum: closed, over 24 hours old.";
 /// Names a pin.
 pub const PIN_UP: &str = "up";
 /// Names a pin.
-pub const PIN_SUCKED: &str = "sucked";
+pub const PIN_SUCKED: &str = "nursed";
 /// Names a pin.
 pub const PIN_BOTTLE: &str = "bottle";
 /// Names a pin.
@@ -264,7 +263,7 @@ pub const PIN_TUBE: &str = "tube";
 
 /// Tells the ribbon in words.
 pub fn ribbon_label(age: &str, left: &str) -> String {
-    format!("First milk: {age} old, {left} left of 24 hours.")
+    format!("Colostrum: {age}, {left} left of 24 hours.")
 }
 
 /// Names a stretch of the ribbon.
@@ -348,7 +347,7 @@ fn in_a_sentence(ewe: &str) -> String {
     ewe.strip_prefix("Ewe ").map_or_else(|| ewe.to_owned(), |tag| format!("ewe {tag}"))
 }
 /// Says that the day's milk is given.
-pub const ENOUGH: &str = "It has had what it wants for its first day.";
+pub const ENOUGH: &str = "It has had all it needs for its first day.";
 /// Labels the number of feeds.
 pub const FEEDS_A_DAY: &str = "feeds a day";
 /// Labels the day's volume.
@@ -373,7 +372,7 @@ pub fn fed(number: &str) -> String {
 
 /// Returns the word on the button of a tube feed.
 pub fn tubed(volume: &str) -> String {
-    format!("All true: tubed {volume}")
+    format!("All true: save {volume}")
 }
 
 /// Returns how a newborn stands with its first milk.
@@ -382,14 +381,14 @@ pub fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
     let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
     match (lamb.first_milk(), lamb.sucked.last()) {
         (Some(first), _) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
-        (Some(_), Some(last)) => format!("*sucked* {}", clock(*last)),
+        (Some(_), Some(last)) => format!("*nursed* {}", clock(*last)),
         (Some(first), None) => format!("*fed by hand* {}", clock(first)),
-        _ if hold_milk(lamb).is_some() => "*not seen to suck*, but no milk yet: see below".to_owned(),
-        _ if age >= TimeDelta::hours(24) => "*no first milk in 24 h*: call your vet".to_owned(),
-        _ if age >= minutes(limits.last_call_minutes) => "*no milk yet*: last call".to_owned(),
-        _ if age >= minutes(limits.red_minutes) => "*not seen to suck*: late, feed it".to_owned(),
-        _ if age >= minutes(limits.help_minutes) => "*not seen to suck*: help it now".to_owned(),
-        _ => format!("*not seen to suck*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
+        _ if hold_milk(lamb).is_some() => "*not seen to nurse*, but no milk yet: see below".to_owned(),
+        _ if age >= TimeDelta::hours(24) => "*no colostrum in 24 h*: call your vet".to_owned(),
+        _ if age >= minutes(limits.last_call_minutes) => "*no milk yet*: colostrum deadline".to_owned(),
+        _ if age >= minutes(limits.red_minutes) => "*not seen to nurse*: late, feed it".to_owned(),
+        _ if age >= minutes(limits.help_minutes) => "*not seen to nurse*: help it now".to_owned(),
+        _ => format!("*not seen to nurse*: help from {}", clock(lamb.born + minutes(limits.help_minutes))),
     }
 }
 

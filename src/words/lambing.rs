@@ -12,7 +12,7 @@ pub const FIND: &str = "Her tag";
 /// For a ewe nobody knows.
 pub const UNKNOWN: &str = "Dam unknown";
 /// Heads ewes at work.
-pub const AT_WORK: &str = "Lambing, or near";
+pub const AT_WORK: &str = "Lambing or close";
 /// Heads ewes that are at work or lambed about then.
 pub const LIKELIEST: &str = "Likeliest";
 /// Heads all ewes.
@@ -72,7 +72,7 @@ pub const NAVEL: &str = "Navel dipped";
 /// It is up.
 pub const UP: &str = "Up";
 /// It sucked.
-pub const SUCKED: &str = "Sucked";
+pub const SUCKED: &str = "Nursed";
 /// Another lamb comes.
 pub const NEXT: &str = "Next lamb";
 /// All are born.

@@ -12,14 +12,14 @@ use super::common::{date, day_and_clock, long_date, mass, number, short_date, ty
 /// Heads what can be noted of a life.
 pub const LIFE: &str = "Records";
 /// Opens fostering.
-pub const FOSTER: &str = "Foster…";
+pub const FOSTER: &str = "Foster";
 /// Asks for the foster dam.
 pub const FOSTER_ASK: &str = "Which ewe will rear it?";
 /// Says what fostering changes.
 pub const FOSTER_SUB: &str =
     "Its birth stays with its own dam. Be sure it is full of colostrum before you move it.";
 /// Opens the choice of a lamb to rear.
-pub const TAKE_ON: &str = "Foster a lamb on…";
+pub const TAKE_ON: &str = "Foster a lamb on";
 /// Asks for the lamb.
 pub const TAKE_ON_ASK: &str = "Which lamb will she rear?";
 /// Says that there is none.
@@ -35,19 +35,21 @@ pub fn more_young(lambs: usize) -> String {
 /// Heads the lambs of others that she rears.
 pub const FOSTERED_ON: &str = "Fostered to her";
 /// Opens a mark.
-pub const MARK: &str = "Paint mark…";
+pub const MARK: &str = "Paint mark";
 /// Asks for the mark.
 pub const MARK_ASK: &str = "What mark is on it?";
 /// Labels the mark.
 pub const MARK_LABEL: &str = "Mark";
 /// Notes what was found in a dead animal.
-pub const EXAMINED: &str = "Post-mortem…";
+pub const EXAMINED: &str = "Post-mortem";
 /// Asks for it.
 pub const EXAMINED_ASK: &str = "What did the post-mortem find?";
-/// Labels it, with the care it needs.
-pub const EXAMINED_LABEL: &str = "By the vet, a lab or you. Wear gloves: what killed it may harm people";
+/// Labels it.
+pub const EXAMINED_LABEL: &str = "What was found";
+/// The care it needs.
+pub const EXAMINED_HINT: &str = "By the vet, a lab or you. Wear gloves: what killed it may harm people.";
 /// Opens a treatment.
-pub const TREAT: &str = "Medicine…";
+pub const TREAT: &str = "Medicine";
 /// Heads a treatment.
 pub const TREAT_ASK: &str = "What was given?";
 /// Medicines that were given before.
@@ -82,10 +84,10 @@ pub const WHEN: &str = "When";
 /// What every medicine record needs to hear.
 pub const TREAT_CAUTION: [&str; 2] = [
     "Label and vet come first. Yeanling works out no doses.",
-    "Check what your country makes you record, and for how long.",
+    "Your country’s law says what to record, and for how long.",
 ];
 /// Opens how it left.
-pub const LEAVE: &str = "Sold or gone…";
+pub const LEAVE: &str = "Sold or gone";
 /// Asks how it left.
 pub const LEAVE_ASK: &str = "How did it leave?";
 /// To whom.
@@ -95,14 +97,14 @@ pub const NO_HOW: &str = "Tap how it left.";
 /// Keeps a ewe lamb.
 pub const KEEP: &str = "Keep for breeding";
 /// Castrates.
-pub const CASTRATE: &str = "Castrated…";
+pub const CASTRATE: &str = "Castrated";
 /// Asks how.
 pub const CASTRATE_ASK: &str = "How was it castrated?";
 /// What castration needs.
 pub const CASTRATE_CAUTION: &str =
     "Ages, methods and pain relief are set by law and differ by country. Check yours, and ask your vet.";
 /// Opens what is known of a ewe.
-pub const DESCRIBE: &str = "Born, breed…";
+pub const DESCRIBE: &str = "Born, breed";
 /// Heads it.
 pub const DESCRIBE_ASK: &str = "Birth and breed";
 /// When she was born.

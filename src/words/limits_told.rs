@@ -4,7 +4,7 @@
 //! What a source prints is told as printed: its sentence says "Published" or stands in [`KEPT`].
 
 #[path = "../../tests/pages/unusual.rs"]
-#[allow(dead_code, reason = "the pages are held against two farms, the words against one")]
+#[allow(dead_code, reason = "the pages ask it of two farms, the words of one")]
 mod unusual;
 
 use std::fs;

@@ -52,11 +52,11 @@ pub fn banned(kind: Ring) -> String {
 /// Returns the laws about rings that are no limit of age, or no choice in Farm settings, each with the year it was read.
 pub fn laws() -> Vec<String> {
     [
-        "Germany: castration with rings is banned (TierSchG §6(2)). A tail may be docked only where it is indispensable for that lamb, by a competent person (§6(1) 3).",
+        "Germany: castration with rings is banned (TierSchG §6(2)). A tail may be docked only where indispensable, by a competent person (§6(1) 3).",
         "Wales: castration rings only in the first 7 days. Northern Ireland: tail rings only in the first 7 days.",
         "England, Scotland, Northern Ireland: the tail left must cover the vulva, or the anus of a ram lamb.",
         "Scotland: we found no age limit for rings. Ask your vet.",
-        "United Kingdom: a consultation on pain relief, and on no ring in the first 24 h, closed on 9 March 2026. The law may \
+        "United Kingdom: a consultation on pain relief, and no ring in the first 24 h, closed on 9 Mar 2026. The law may \
          have changed since.",
     ]
     .map(|law| format!("{law} {}", local_rules()))

@@ -11,7 +11,7 @@ pub const GIVEN: &str = "Given";
 /// Says that there are none.
 pub const EMPTY: &str = "No medicine yet. Add one on the ewe or the lamb, or here for many at once.";
 /// Opens a treatment of many.
-pub const MANY: &str = "Medicine for many…";
+pub const MANY: &str = "Medicine for many";
 /// Asks for whom.
 pub const WHO: &str = "Who was treated?";
 /// All ewes.

@@ -8,13 +8,13 @@ use super::common::{clock, day_and_clock, span};
 /// The screen's name.
 pub const TITLE: &str = "Night clock";
 /// Arms the alarm, and plays its test.
-pub const ARM: &str = "Arm the alarm";
+pub const ARM: &str = "Turn alarm on";
 /// Arms it once more, when the phone gave no sound.
 pub const ARM_AGAIN: &str = "No sound yet: tap again";
 /// Disarms it.
-pub const DISARM: &str = "Armed. Tap to disarm";
+pub const DISARM: &str = "Turn alarm off";
 /// Says that it is not armed.
-pub const OFF: &str = "*Alarm off.* Arming plays a test.";
+pub const OFF: &str = "*Alarm off.* Turning it on plays a test.";
 /// Says that the phone gives no sound.
 pub const MUTE: &str = "*No sound yet.* The phone wants one more tap.";
 /// Says that it cannot sound.
@@ -30,13 +30,13 @@ pub const TIME_TO_IT: &str = "time to the next duty";
 /// Says that nothing is due and nothing is known to come.
 pub const NOTHING: &str = "Nothing due, and nothing known to come.";
 /// Hands all alarms to the calendar.
-pub const ALL_TO_CALENDAR: &str = "Hand the alarms to my calendar";
+pub const ALL_TO_CALENDAR: &str = "Alarms to my calendar";
 /// Hands one alarm to the calendar.
-pub const ONE_TO_CALENDAR: &str = "only this one to my calendar";
+pub const ONE_TO_CALENDAR: &str = "only this to my calendar";
 /// Says what became of it.
-pub const IN_CALENDAR: &str = "Handed over. Open the file if your phone asks. Hand them over again after each round: they move, none comes twice. What you have done meanwhile still rings there.";
+pub const IN_CALENDAR: &str = "Open the file to add the alarms. Send again after each round; they update. Jobs already done still ring.";
 /// Says that there is nothing to hand over.
-pub const NONE_AHEAD: &str = "Nothing lies ahead to ring for.";
+pub const NONE_AHEAD: &str = "No alarm to send: nothing is coming.";
 /// Says why the sample flock stays out.
 pub const MADE_UP: &str = "The sample flock stays out of your calendar.";
 /// The name of the calendar file.
@@ -44,7 +44,7 @@ pub const FILE: &str = "yeanling-alarms.ics";
 
 /// Returns when the alarm was tested.
 pub fn armed(tested: Moment) -> String {
-    format!("*Alarm armed*, tested {}.", clock(tested))
+    format!("*Alarm on*, tested {}.", clock(tested))
 }
 
 /// Says whether the phone stays awake: nothing is said before it has answered.
@@ -102,7 +102,7 @@ pub fn time_to(due: Moment, now: Moment) -> (String, &'static str) {
     }
 }
 
-/// Returns an animal and what to do for it, in one line without signs: "27a: Not seen to suck".
+/// Returns an animal and what to do for it, in one line without signs: "27a: Not seen to nurse".
 pub fn line(name: &str, task: &str) -> String {
     format!("{name}: {}", task.replace('*', ""))
 }
@@ -117,7 +117,7 @@ pub fn go_to(name: &str) -> String {
     format!("Go to {name}")
 }
 
-/// Returns what was missed while no one looked: "3 late. First 27a: Not seen to suck".
+/// Returns what was missed while no one looked: "3 late. First 27a: Not seen to nurse".
 pub fn missed(count: usize, first: &str) -> String {
     if count == 1 { format!("*Late*: {first}") } else { format!("*{count} late.* First {first}") }
 }

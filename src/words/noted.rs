@@ -29,7 +29,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::DamGiven { dam, .. } => format!("Dam known: {}", animals::ewe_of(flock, *dam)),
         Event::BirthEase { ease: how, .. } => format!("Birth: {}", ease(*how)),
         Event::Stood { .. } => "Up, standing".to_owned(),
-        Event::Sucked { .. } => "Sucked".to_owned(),
+        Event::Sucked { .. } => "Nursed".to_owned(),
         Event::NavelDipped { .. } => "Navel dipped".to_owned(),
         Event::Weighed { mass: weight, .. } => format!("Weighed *{}*", mass(*weight, system)),
         Event::Fed { volume, milk: what, way: how, .. } => {

@@ -29,7 +29,7 @@ pub const BOTH_SIDES: &str = "Give both sides, or neither.";
 /// A pen of that name stands already.
 pub const SAME_NAME: &str = "There is a pen with that name. Choose another name.";
 /// Puts a ewe in.
-pub const PUT_IN: &str = "Put in…";
+pub const PUT_IN: &str = "Put in";
 /// Asks who goes in.
 pub const PUT_IN_ASK: &str = "Who goes in?";
 /// Lets them out.
@@ -37,7 +37,7 @@ pub const OUT: &str = "Out";
 /// Lets them out before they may go.
 pub const OUT_EARLY: &str = "Turn out early";
 /// Moves them.
-pub const MOVE: &str = "Move…";
+pub const MOVE: &str = "Move";
 /// Asks where to.
 pub const MOVE_ASK: &str = "Into which pen?";
 /// Cleaned and bedded.
@@ -126,7 +126,7 @@ pub fn printed(farm: &str, day: &str) -> String {
     if farm.is_empty() { day.to_owned() } else { format!("{farm} · {day}") }
 }
 
-/// Returns a lamb in a line for paper: "12a, ewe lamb, born 25 Feb 03:12, 3.9 kg, navel 03:20, up 03:30, sucked 03:45".
+/// Returns a lamb in a line for paper: "12a, ewe lamb, born 25 Feb 03:12, 3.9 kg, navel 03:20, up 03:30, nursed 03:45".
 pub fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
     // Paper lives longer than today: "yesterday" would be wrong tomorrow. The day stands once, with the birth.
     let born = lamb.born.local().date();
@@ -143,7 +143,7 @@ pub fn card_lamb(flock: &Flock, lamb: &Lamb) -> String {
         weight,
         first("navel", &lamb.navel),
         first("up", &lamb.stood),
-        first("sucked", &lamb.sucked),
+        first("nursed", &lamb.sucked),
     ];
     parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
 }

@@ -11,7 +11,7 @@ pub const TITLE: &str = "Score ewes";
 /// Goes back to the group.
 pub const GROUP: &str = "Group";
 /// Leads to it.
-pub const LINK: &str = "Score, scan or mark the ewes one after another";
+pub const LINK: &str = "Score, scan or mark ewes";
 /// Chooses what is noted.
 pub const WHAT: &str = "What to note";
 /// Says that no ewe is in the group.

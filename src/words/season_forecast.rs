@@ -16,7 +16,7 @@ use super::labor;
 pub const TITLE: &str = "Season";
 /// Says what to do first.
 pub const EMPTY: &str =
-    "Form a group, add its ewes and the ram, and you see the season’s nights, dates and pens.";
+    "Form a group. Add its ewes and the ram: then you see the season’s nights, dates and pens.";
 /// Heads who is near.
 pub const WHO: &str = "Close to lambing";
 /// Says that nobody is.

@@ -39,7 +39,7 @@ pub const DEFAULTS_FARM: &str = "Name, numbers and units stay. You can undo it."
 /// Says that it can be undone.
 pub const DEFAULTS_SUB: &str = "All of this page at once. You can undo it.";
 /// Says that nothing was changed.
-pub const ALL_DEFAULTS: &str = "All as it comes. Nothing here was changed.";
+pub const ALL_DEFAULTS: &str = "All at its default. Nothing here was changed.";
 
 /// Returns what is in a part, and how much the farm changed there.
 pub fn part(about: &str, changed: usize) -> String {
@@ -305,7 +305,7 @@ pub const fn limit(limit: Limit) -> &'static str {
 /// Heads the scale for vigor.
 pub const VIGOR: &str = "Vigor";
 /// Heads the means of a breed.
-pub const BREED_MEANS: &str = "Birth weights, held against";
+pub const BREED_MEANS: &str = "Compare birth weights with";
 /// Explains them.
 pub const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
 /// Heads the kind of sheep.
@@ -372,7 +372,7 @@ pub const LABOR_SUB: &str = "From waters, from what shows, from a hand, from the
 pub const STAY: &str = "Bonding pens";
 /// Explains them.
 pub const STAY_SUB: &str =
-    "No pair is ready to turn out before its stay is over, nor while a lamb is unfed, cold or rejected.";
+    "No pair is ready to turn out before its stay is over. Nor while a lamb is unfed, cold or rejected.";
 /// Saves the stays.
 pub const SAVE_STAY: &str = "Save the stays";
 

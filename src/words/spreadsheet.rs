@@ -7,7 +7,7 @@ use yeanling_core::units::System;
 pub const TITLE: &str = "To a spreadsheet";
 /// Explains it.
 pub const SUB: &str =
-    "One row an animal, a weight, a feed or a medicine, as CSV. To keep the book itself, send the book.";
+    "One row per animal, weight, feed or medicine, as CSV. This is not a backup: for that, share the book.";
 /// One row an animal.
 pub const ANIMALS: &str = "Animals";
 /// One row a weight.
@@ -76,7 +76,7 @@ pub const fn animals(system: System) -> [&'static str; 23] {
         "how",
         "to",
         "post-mortem",
-        "remark",
+        "note",
     ]
 }
 

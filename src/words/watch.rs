@@ -5,7 +5,7 @@ use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble};
 
-use super::common::{day_and_clock, span, volume};
+use super::common::{capital, day_and_clock, span, volume};
 use super::{danger, illness, labor};
 
 /// Starts a lambing.
@@ -17,7 +17,7 @@ pub const RAM_IS_OUT: &str = "He is out";
 /// The booster was given.
 pub const GIVEN: &str = "Given";
 /// She gets so much from now on.
-pub const FED_SO: &str = "Fed so";
+pub const FED_SO: &str = "Feeding this now";
 /// The extra feed was stopped.
 pub const STOPPED: &str = "Stopped";
 /// Heads what is late.
@@ -29,7 +29,7 @@ pub const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub const EMPTY: &str = "Nothing to watch yet. Yeanling watches the clocks of a lambing: the ewe, each lamb’s first milk, what is due next. When a ewe starts, tap *Lambing*.";
+pub const EMPTY: &str = "Nothing to watch yet. When a ewe starts, tap *Lambing*: Yeanling watches the clock for her and her lambs.";
 /// Says that nothing is due.
 pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the sample flock.
@@ -90,13 +90,13 @@ fn lamb_task(task: LambTask, system: System) -> String {
         LambTask::DipNavel => "Dip the navel; look at both eyes".to_owned(),
         LambTask::DipNavelAgain => "Dip the navel again".to_owned(),
         LambTask::GetUp => "Not seen up".to_owned(),
-        LambTask::FirstMilk { hold: true, .. } => "Not seen to suck, but *no milk yet*".to_owned(),
-        LambTask::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to suck".to_owned(),
+        LambTask::FirstMilk { hold: true, .. } => "Not seen to nurse, but *no milk yet*".to_owned(),
+        LambTask::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to nurse".to_owned(),
         LambTask::FirstMilk { last_call: false, hold: false, check: true } => {
-            "Not seen to suck: *its temperature first*, then feed it".to_owned()
+            "Not seen to nurse: *its temperature first*, then feed it".to_owned()
         }
         LambTask::FirstMilk { last_call: true, hold: false, .. } => {
-            "No first milk yet: *last call*. Feed it or call your vet".to_owned()
+            "No colostrum by its deadline: *feed it* or call your vet".to_owned()
         }
         LambTask::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
         LambTask::Feed { volume: Some(next), weigh: true, .. } => {
@@ -104,9 +104,9 @@ fn lamb_task(task: LambTask, system: System) -> String {
         }
         LambTask::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
         LambTask::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
-        LambTask::DayTotal { hold: true, .. } => "First day’s milk is short, but *no milk yet*".to_owned(),
+        LambTask::DayTotal { hold: true, .. } => "First day’s feeds are short, but *no milk yet*".to_owned(),
         LambTask::DayTotal { given, target, .. } => {
-            format!("First day’s milk: *{}* of {}", volume(given, system), volume(target, system))
+            format!("First day’s feeds: *{}* of {}", volume(given, system), volume(target, system))
         }
         LambTask::Weigh { for_feeds: false } => "Weigh it".to_owned(),
         LambTask::Weigh { for_feeds: true } => "Weigh it: its feeds go by an old weight".to_owned(),
@@ -144,7 +144,7 @@ pub fn job(task: Task, system: System) -> String {
             "*Temperature first*".to_owned()
         }
         Task::Lamb(_, LambTask::FirstMilk { last_call: true, hold: false, .. }) => {
-            "Last call: *feed it* or call your vet".to_owned()
+            "No colostrum: *feed it* or call your vet".to_owned()
         }
         Task::Ewe(_, EweTask::HandCheck { step_in: true }) => "*Assist, or call your vet*".to_owned(),
         Task::Lamb(_, LambTask::Hollow { hold: false, check: true }) => {
@@ -192,14 +192,14 @@ pub const ALL_WELL: &str = "All well";
 const fn ewe_done(task: EweTask) -> &'static str {
     match task {
         EweTask::Look => ALL_WELL,
-        EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress => "See to her",
+        EweTask::LongRestless | EweTask::HandCheck { .. } | EweTask::Progress => "Open lambing",
         EweTask::CervixClosed | EweTask::PutRight { .. } => "Vet called",
         EweTask::NextLamb { .. } => "All born",
         EweTask::Afterbirth { .. } => "Passed",
         EweTask::Udder { .. } => illness::udder::BOTH_SHORT,
         EweTask::Settled => illness::udder::SETTLED,
         EweTask::LetOut => "Out",
-        EweTask::Ill { .. } => "See to her",
+        EweTask::Ill { .. } => "What to do",
         EweTask::IllLook { .. } => "Look",
     }
 }
@@ -217,7 +217,7 @@ fn lamb_done(task: LambTask, system: System) -> String {
         | LambTask::Hollow { check: true, .. }
         | LambTask::DamDry { check: true, .. }
         | LambTask::TakeTemperature => "Temperature".to_owned(),
-        LambTask::FirstMilk { .. } => "Sucked".to_owned(),
+        LambTask::FirstMilk { .. } => "Nursed".to_owned(),
         LambTask::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
         LambTask::Feed { volume: None, .. }
         | LambTask::DayTotal { .. }
@@ -231,7 +231,7 @@ fn lamb_done(task: LambTask, system: System) -> String {
         LambTask::Look => danger::LOOKED.to_owned(),
         LambTask::Ring { tail: true, castration: true, .. } => "Rings".to_owned(),
         LambTask::Ring { .. } => "Ringed".to_owned(),
-        LambTask::Ill { .. } => "See to it".to_owned(),
+        LambTask::Ill { .. } => "What to do".to_owned(),
         LambTask::IllLook { .. } => "Look".to_owned(),
         LambTask::WeaningCheck { ready: true } => "Weaned".to_owned(),
         LambTask::WeaningCheck { ready: false } => "Check".to_owned(),
@@ -272,9 +272,9 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::DipNavel => "navel",
         DutyKind::DipNavelAgain => "navel again",
         DutyKind::GetUp => "up",
-        DutyKind::FirstMilk => "first milk",
+        DutyKind::FirstMilk => "colostrum",
         DutyKind::Feed => "feed",
-        DutyKind::DayTotal => "first day’s milk",
+        DutyKind::DayTotal => "first day’s feeds",
         DutyKind::Weigh => "weigh",
         DutyKind::ScoreVigor => "vigor",
         DutyKind::TakeTemperature => "temperature",
@@ -341,9 +341,9 @@ pub fn coming(count: usize) -> String {
     format!("{count} coming")
 }
 
-/// Returns what stands behind its age when a newborn has had nothing and should have: "without milk · 22 h 58 min left".
+/// Returns what stands behind its age when a newborn has had nothing and should have: "no milk yet · window closes in 22 h 58 min".
 pub fn no_milk(left: &str) -> String {
-    format!("without milk · {left} left for it")
+    format!("no milk yet · window closes in {left}")
 }
 
 /// Leads to feeding by hand.
@@ -363,7 +363,7 @@ pub const TONIGHT: &str = "May lamb tonight";
 /// A round with the bottle.
 pub const ROUND: &str = "Bottle round";
 /// Puts a duty off.
-pub const LATER: &str = "Snooze…";
+pub const LATER: &str = "Snooze";
 /// Heads what is due for one animal, on its own page.
 pub const DUE: &str = "Due now";
 /// Heads a lamb that no ewe rears.
@@ -379,7 +379,7 @@ pub const TICK_UP: &str = "up";
 /// Its navel was dipped.
 pub const TICK_DIPPED: &str = "dipped";
 /// It was seen to suck.
-pub const TICK_SUCKED: &str = "sucked";
+pub const TICK_SUCKED: &str = "nursed";
 /// It was fed by hand.
 pub const TICK_FED: &str = "fed";
 
@@ -440,7 +440,7 @@ pub fn later_until(most: &str, none: bool) -> String {
     if none {
         format!("It cannot wait: its limit is {most}.")
     } else {
-        format!("At most until {most}. It stays on the Watch and comes back by itself.")
+        format!("Snooze to {most} at the latest. You will be reminded.")
     }
 }
 
@@ -460,7 +460,7 @@ pub fn of(given: &str, wanted: &str) -> String {
 /// Returns how a newborn with nothing due is doing.
 pub fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
     match (lamb.sucked.last(), lamb.feeds.last()) {
-        (Some(sucked), _) => format!("Sucked {}", day_and_clock(*sucked, now)),
+        (Some(sucked), _) => format!("Nursed {}", day_and_clock(*sucked, now)),
         (None, Some(feed)) => format!("Fed {}", day_and_clock(feed.at, now)),
         (None, None) => String::new(),
     }
@@ -468,5 +468,5 @@ pub fn well(lamb: &yeanling_core::flock::Lamb, now: Moment) -> String {
 
 /// Tells the ribbon of a duty in words.
 pub fn ribbon(since: &str, due: &str, says: &str) -> String {
-    format!("Counted from {since}, due {due}: {}.", says.replace('*', ""))
+    format!("Counted from {since}, due {due}. {}.", capital(&says.replace('*', "")))
 }

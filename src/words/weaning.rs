@@ -20,7 +20,7 @@ pub const SOLIDS_ASK: &str = "How much solid feed in the last 24 hours?";
 pub const SOLIDS_LABEL: &str = "Solid feed";
 
 /// Asks about solids.
-pub const EATS_ASK: &str = "250 g (9 oz) of solids on each of 3 days running";
+pub const EATS_ASK: &str = "250 g (9 oz) of solids, 3 days running";
 /// It does.
 pub const EATS: &str = "Yes";
 /// It does not.

@@ -60,7 +60,7 @@ pub fn with_ewes(lambs: usize) -> String {
 
 /// Returns the button that weans them: "Wean all 24…".
 pub fn wean(lambs: usize) -> String {
-    if lambs == 1 { "Wean it…".to_owned() } else { format!("Wean all {lambs}…") }
+    if lambs == 1 { "Wean it".to_owned() } else { format!("Wean all {lambs}") }
 }
 
 /// Returns the button that says so: "Yes, all 24 today".

@@ -228,6 +228,6 @@ fn a_lamb_that_no_ewe_rears_is_one_tap_from_the_ewes() {
     let lamb = born(&mut phone, None, 80, 4.0);
     phone.open(Screen::Watch).says("No ewe rears it");
     let name = phone.name(Animal::Lamb(lamb));
-    phone.press(&format!("Foster…, {name}"));
+    phone.press(&format!("Foster, {name}"));
     assert_eq!(phone.draft().sheets.len(), 1);
 }

@@ -86,7 +86,7 @@ fn her_lambing_is_under_the_thumb_and_goes_on_once_it_has_begun() {
     phone.open(Screen::Ewe(ewe));
     assert!(phone.pressables().iter().any(|one| one.label == "Lambing"));
     phone.lamb(ewe);
-    phone.press("Go on with her lambing");
+    phone.press("Resume lambing");
     assert_eq!(phone.screen, Screen::LambingEwe(ewe));
 }
 
@@ -110,7 +110,7 @@ fn two_records_of_one_ewe_are_joined_by_one_press_and_both_addresses_show_her() 
     let mut phone = Phone::at("2027-02-01 23:55");
     let (ewe, also) = (phone.ewe("14"), phone.ewe("14 blue"));
     phone.note(Event::Life(Life::Described { ewe, born: Some(BirthDay::Year(2022)), breed: None }));
-    phone.open(Screen::Ewe(ewe)).press("Same as…").press("14 blue");
+    phone.open(Screen::Ewe(ewe)).press("Merge duplicate").press("14 blue");
     assert!(phone.page().sheets.is_empty());
     assert_eq!(phone.flock.ewe(also).expect("she").id, phone.flock.ewe(ewe).expect("she").id);
     let title = phone.page().title;

@@ -206,7 +206,7 @@ fn what_is_measured_stands_on_the_card() {
     phone.note(seen(ewe, &[EweSign::UdderHot]));
     phone
         .open(Screen::IllEwe(ewe))
-        .press("Measured…")
+        .press("Measured")
         .write("Temperature", "40.6")
         .write("Ketones (BHB)", "1.4");
     phone.press("Save").says("Temperature: 40.6").says("Ketones (BHB): 1.4 mmol/L");

@@ -81,8 +81,8 @@ fn the_next_feed_is_told_when_it_is_due_and_that_it_is_late() {
 #[test]
 fn a_tube_feed_stands_under_its_safety_list() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
-    says(&phone, &["holds its head up", "37 °C"]);
-    phone.press("All true: tubed 200 ml");
+    says(&phone, &["hold its head up", "37 °C"]);
+    phone.press("All true: save 200 ml");
     let fed = &phone.flock.lamb(lamb).expect("the lamb").feeds;
     assert_eq!(fed.iter().map(|feed| feed.way).collect::<Vec<_>>(), [Way::Tube]);
 }
@@ -92,7 +92,7 @@ fn a_lamb_that_was_not_weighed_is_fed_no_volume() {
     let (phone, lamb) = at_lamb(None);
     says(&phone, &["Weigh it to see the volumes."]);
     assert!(phone.pressables().iter().all(|one| !one.label.starts_with("Fed")));
-    let other = button(&phone, "Other feed…").does;
+    let other = button(&phone, "Other feed").does;
     assert_eq!(other, Action::Ask(Sheet::Feed(lamb, None, Milk::DamColostrum)));
 }
 
@@ -138,15 +138,15 @@ fn why_tells_the_working_who_says_so_and_what_others_say() {
 #[test]
 fn a_newborn_has_its_time_left_until_it_is_hungry_and_then_how_long_it_has_had_none() {
     let (mut phone, _) = at_lamb(Some(4.0));
-    says(&phone, &["24 h", "left", "not seen to suck", "help from 00:55"]);
+    says(&phone, &["24 h", "left", "not seen to nurse", "help from 00:55"]);
     phone.later(95);
     says(&phone, &["1 h 35 min", "22 h 25 min"]);
-    phone.press("Sucked");
-    says(&phone, &["sucked 01:30", "Sucked ✓"]);
+    phone.press("Nursed");
+    says(&phone, &["nursed 01:30", "Nursed ✓"]);
     assert!(phone.undo());
-    says_none(&phone, &["Sucked ✓"]);
+    says_none(&phone, &["Nursed ✓"]);
     phone.later(23 * 60);
-    says_none(&phone, &["First milk"]);
+    says_none(&phone, &["Colostrum"]);
 }
 
 #[test]
@@ -168,18 +168,18 @@ fn what_holds_milk_back_stands_in_the_place_of_every_feed() {
         phone.pressables().iter().all(|one| !one.label.starts_with("Fed") && !one.label.contains("tubed"))
     );
     // What was seen of it stays in its place, out of use: nothing moves under a thumb.
-    assert!(button(&phone, "Sucked").off);
+    assert!(button(&phone, "Nursed").off);
     assert_eq!(button(&phone, "Cold lamb: what to do").does, Action::Go(Screen::ColdLamb(Some(lamb))));
 }
 
 #[test]
 fn what_holds_milk_back_is_told_of_a_lamb_that_its_dam_feeds_too() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
-    phone.press("Sucked").later(3 * 24 * 60);
+    phone.press("Nursed").later(3 * 24 * 60);
     phone.note(Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: 4 });
     phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(36.5) });
     says(&phone, &["No milk yet"]);
-    assert!(button(&phone, "Sucked ✓").off);
+    assert!(button(&phone, "Nursed ✓").off);
 }
 
 #[test]
@@ -264,7 +264,7 @@ fn a_farm_in_ounces_notes_solids_in_ounces() {
 #[test]
 fn a_lamb_on_its_dam_is_weaned_from_the_register_once_it_is_old_enough() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
-    phone.press("Sucked");
+    phone.press("Nursed");
     assert!(!has_button(&phone, "Weaned"));
     phone.later(60 * 24 * 60).press("Weaned");
     assert!(phone.flock.lamb(lamb).expect("the lamb").weaned.is_some());
@@ -307,12 +307,12 @@ fn a_ring_is_offered_in_the_farms_window_and_noted_once() {
 #[test]
 fn a_ewe_lamb_that_is_kept_is_gone_to_as_a_ewe() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
-    phone.press("Sucked").later(300 * 24 * 60).press("Keep for breeding");
+    phone.press("Nursed").later(300 * 24 * 60).press("Keep for breeding");
     let kept = phone.flock.lamb(lamb).expect("the lamb").kept.expect("kept");
     assert_eq!(phone.screen, Screen::Ewe(kept));
     phone.open(Screen::Lamb(lamb));
     assert_eq!(button(&phone, "Her life as a ewe").does, Action::Go(Screen::Ewe(kept)));
-    assert!(!has_button(&phone, "Sucked ✓"));
+    assert!(!has_button(&phone, "Nursed ✓"));
 }
 
 #[test]
@@ -320,8 +320,8 @@ fn a_dead_lamb_keeps_its_record_and_nothing_is_asked_of_it() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
     phone.note(Event::Died { animal: Animal::Lamb(lamb), cause: Cause::Unknown });
     says(&phone, &["This lamb is dead. Its record stays.", "Dam: Ewe 12"]);
-    says_none(&phone, &["First milk", "Next feed", "Look at it"]);
-    assert_eq!(button(&phone, "Post-mortem…").does, Action::Ask(Sheet::Examined(Animal::Lamb(lamb))));
+    says_none(&phone, &["Colostrum", "Next feed", "Look at it"]);
+    assert_eq!(button(&phone, "Post-mortem").does, Action::Ask(Sheet::Examined(Animal::Lamb(lamb))));
 }
 
 #[test]

@@ -10,7 +10,7 @@ use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
-use crate::{html, meaning, speech};
+use crate::{html, length, meaning, speech};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
@@ -25,6 +25,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(meaning::broken(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
     wrong.extend(speech::broken(page));
+    wrong.extend(length::broken(page));
     wrong
 }
 
@@ -287,7 +288,7 @@ mod tests {
         let lamb = phone.lamb(ewe);
         phone.note(Event::VigorScored { lamb, scale: yeanling_core::book::VigorScale::FourGrade, score: 4 });
         let note = |event: Event| Action::Note(vec![event]);
-        let milk = Button::new("fed", "Sucked", note(Event::Sucked { lamb }));
+        let milk = Button::new("fed", "Nursed", note(Event::Sucked { lamb }));
         bites(&phone, Blocks::new().button(milk), "must not have any");
         let looked = note(Event::LookedAt { animal: yeanling_core::book::Animal::Lamb(lamb) });
         let well = Button::new("well", "All well", looked).small();

@@ -24,6 +24,7 @@ mod lamb;
 mod lambing;
 mod lambing_weight;
 mod laws;
+mod length;
 mod limits;
 mod meaning;
 mod medicines;

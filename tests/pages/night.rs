@@ -21,7 +21,7 @@ fn on_the_nail() -> (Phone, LambId) {
 fn what_comes_next_is_told_with_the_time_to_it() {
     let (mut phone, _) = on_the_nail();
     phone.says("Nothing due. Next look: 03:05").says("5 min").says("Set your phone’s alarm for 03:05");
-    phone.says("Rings only while this screen is on.").says("Alarm off.").says("Arm the alarm");
+    phone.says("Rings only while this screen is on.").says("Alarm off.").says("Turn alarm on");
     phone.later(1).says("4 min");
     phone.later(4).says("due 03:05").says_nowhere("Nothing due");
 }
@@ -51,13 +51,13 @@ fn of_many_that_are_due_three_stand_in_large_words_and_the_watch_has_the_rest() 
 #[test]
 fn the_alarm_is_armed_and_disarmed_and_says_how_it_stands() {
     let (mut phone, _) = on_the_nail();
-    phone.press("Arm the alarm");
+    phone.press("Turn alarm on");
     phone.says.night.alarm = Alarm::Mute;
     phone.says("No sound yet.");
     phone.press("No sound yet: tap again");
     phone.says.night.alarm = Alarm::Armed(phone.now);
-    phone.says("Alarm armed, tested 03:00.");
-    phone.press("Armed. Tap to disarm");
+    phone.says("Alarm on, tested 03:00.");
+    phone.press("Turn alarm off");
     phone.says.night.alarm = Alarm::Unable;
     phone.says("No sound in this browser.");
     assert_eq!(phone.asked, [Request::Arm, Request::Arm, Request::Disarm]);
@@ -92,7 +92,7 @@ fn what_rings_is_answered_by_a_tap_and_leads_to_the_animal() {
 #[test]
 fn the_alarms_go_to_the_phones_own_calendar_all_or_the_next_alone() {
     let (mut phone, _) = on_the_nail();
-    phone.press("Hand the alarms to my calendar").press("only this one to my calendar");
+    phone.press("Alarms to my calendar").press("only this to my calendar");
     let counts: Vec<usize> = phone
         .asked
         .iter()

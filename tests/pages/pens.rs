@@ -121,14 +121,14 @@ fn a_pen_is_taken_down_only_when_nobody_is_in_and_leads_back_to_the_others() {
     assert_eq!(phone.screen, Screen::Pens);
     phone.says("No pens yet");
     phone.open(Screen::Pen(id)).says("This pen was removed. Its record stays.");
-    assert!(phone.pressables().iter().all(|one| one.name != "Put in…"));
+    assert!(phone.pressables().iter().all(|one| one.name != "Put in"));
 }
 
 #[test]
 fn who_is_in_a_pen_leads_to_them_and_can_be_moved() {
     let (mut phone, ewe, id) = penned();
     let other = pen(&mut phone, "2");
-    phone.open(Screen::Pen(id)).press("Move…").press("Pen 2").says_nowhere("Ewe 14 and 2 lambs");
+    phone.open(Screen::Pen(id)).press("Move").press("Pen 2").says_nowhere("Ewe 14 and 2 lambs");
     phone.open(Screen::Pen(other)).says("Ewe 14 and 2 lambs");
     phone.press("Ewe 14");
     assert_eq!(phone.screen, Screen::Ewe(ewe));
@@ -139,7 +139,7 @@ fn a_ewe_is_put_into_a_pen_from_the_board() {
     let mut phone = Phone::at("2027-02-01 23:55");
     phone.ewe("14");
     pen(&mut phone, "1");
-    phone.open(Screen::Pens).press("Put in… Pen 1").press("14").says("Ewe 14 · just in");
+    phone.open(Screen::Pens).press("Put in Pen 1").press("14").says("Ewe 14 · just in");
     assert!(phone.page().sheets.is_empty());
 }
 

@@ -38,7 +38,7 @@ fn offers(phone: &Phone, name: &str) -> bool {
 }
 
 const OPEN: &str = "Open a book file";
-const TABLE: &str = "Open a table…";
+const TABLE: &str = "Open a table";
 
 #[test]
 fn two_phones_come_together_by_files_both_ways() {
@@ -109,7 +109,7 @@ fn a_file_that_cannot_be_read_says_so_and_one_not_chosen_says_nothing() {
     phone.says("50.0 MB").says("Nothing was changed");
     phone.act(&told(Err(FileTrouble::Failed("a*b".to_owned()))));
     phone.says("the browser says “a*b”");
-    phone.press(OPEN).says("Reading the file…");
+    phone.press(OPEN).says("Reading the file");
     phone.act(&told(Ok(None)));
     phone.says_nowhere("Reading").says_nowhere("Nothing was changed");
 }
@@ -218,7 +218,7 @@ fn how_the_book_is_kept_is_said_plainly_and_the_browser_can_be_asked_for_more() 
     phone.ewe("14");
     phone.says.saving = Saving::Saved(None);
     phone.says.room = Some((2_000_000.0, 500_000_000.0));
-    phone.says("1 entry, ").says("asking the browser…").says("about 2.0 MB, with the app, of 500 MB");
+    phone.says("1 entry, ").says("asking the browser").says("about 2.0 MB, with the app, of 500 MB");
     assert!(!offers(&phone, "Protect storage"));
     phone.says.promised = Some(Promised::UntilRoomIsShort);
     phone.press("Protect storage");

@@ -44,13 +44,13 @@ fn ewe(phone: &Phone, tag: &str) -> EweId {
 /// Ewes of a table are put to the ram for fifty days from now on.
 fn put_to_ram(phone: &mut Phone, count: usize) -> GroupId {
     let rows: String = (1..=count).map(|tag| format!("{tag},{}\n", 2020 + tag % 4)).collect();
-    phone.open(Screen::Share).pick("Open a table…", format!("tag,born\n{rows}").as_bytes());
+    phone.open(Screen::Share).pick("Open a table", format!("tag,born\n{rows}").as_bytes());
     phone.press(&format!("Add {count} ewes"));
     phone.open(Screen::Season).press("Form a group").write("Name", "All").press("Save");
     let Screen::Group(group) = phone.screen else { panic!("not led to the group: {:?}", phone.screen) };
-    phone.press("Add ewes…").write("Tags: a list or ranges", &format!("1-{count}"));
-    phone.press(&format!("Put {count} ewes in")).press("Ram in…").press("Save");
-    phone.later(50 * DAY).press("Ram out…").press("Save");
+    phone.press("Add ewes").write("Tags: a list or ranges", &format!("1-{count}"));
+    phone.press(&format!("Put {count} ewes in")).press("Ram in").press("Save");
+    phone.later(50 * DAY).press("Ram out").press("Save");
     group
 }
 
@@ -94,9 +94,9 @@ fn a_season_of_twenty_ewes_goes_from_their_table_over_the_ram_and_every_birth_to
     // At eight weeks a weight unlike the last is asked about, and all are weaned together, with one undo.
     phone.later(50 * DAY).open(Screen::WeighLambs).keys("3.2").press("Save, next");
     phone.tells("If 3.2 kg is right, tap Save again.").keys("<<<21").press("Save, next");
-    phone.press("Wean all 26…").press("Yes, all 26 today").has_no_button("Wean all");
+    phone.press("Wean all 26").press("Yes, all 26 today").has_no_button("Wean all");
     assert!(phone.undo());
-    phone.press("Wean all 26…").press("Yes, all 26 today").open(Screen::Summary);
+    phone.press("Wean all 26").press("Yes, all 26 today").open(Screen::Summary);
     figure(&phone, "Weaned", "26 from 20 put to the ram");
     // Its own sheet asks as the scales do.
     let first = phone.flock.births().next().expect("a lamb").1;
@@ -217,7 +217,7 @@ fn weighed_lambs_show_how_they_grew_who_lags_and_which_ewe_meets_a_mark() {
 fn a_medicine_withholds_her_a_sale_is_refused_until_then_and_the_record_goes_to_a_spreadsheet() {
     let mut phone = Phone::at("2027-03-01 09:00");
     let her = phone.ewe("41");
-    phone.open(Screen::Ewe(her)).press("Medicine…").write("Name of the medicine", "White drench");
+    phone.open(Screen::Ewe(her)).press("Medicine").write("Name of the medicine", "White drench");
     phone
         .write("Meat withdrawal", "8")
         .write("Milk withdrawal", "8")
@@ -225,7 +225,7 @@ fn a_medicine_withholds_her_a_sale_is_refused_until_then_and_the_record_goes_to_
         .press("Save")
         .is_closed();
     phone.tells("Meat withdrawal: until 9 Mar 09:00 (White drench)");
-    phone.press("Sold or gone…").press("Sold").press("Save").tells("Do not sell or slaughter until then");
+    phone.press("Sold or gone").press("Sold").press("Save").tells("Do not sell or slaughter until then");
     phone.act(&Action::Close);
 
     phone.open(Screen::Share).press("Medicines");
@@ -238,7 +238,7 @@ fn a_medicine_withholds_her_a_sale_is_refused_until_then_and_the_record_goes_to_
     );
 
     // Once it ends she may go, and lives here no more.
-    phone.later(9 * DAY).open(Screen::Ewe(her)).press("Sold or gone…").press("Sold");
+    phone.later(9 * DAY).open(Screen::Ewe(her)).press("Sold or gone").press("Sold");
     phone.write("To whom or where, if you like", "the mart").press("Save").is_closed();
     phone.tells("Sold on 10 Mar 2027: the mart. The record stays.");
     phone.open(Screen::Flock);
@@ -251,14 +251,14 @@ fn what_was_found_in_a_dead_lamb_is_asked_of_no_living_one_can_be_changed_and_go
     let mut phone = Phone::at("2026-03-01 09:00");
     let dam = phone.ewe("40");
     let lamb = phone.lamb(dam);
-    phone.open(Screen::Lamb(lamb)).has_no_button("Post-mortem…");
-    phone.press("Died").press("infection").press("Post-mortem…").press("Save");
+    phone.open(Screen::Lamb(lamb)).has_no_button("Post-mortem");
+    phone.press("Died").press("infection").press("Post-mortem").press("Save");
     let label = yeanling_words::life::EXAMINED_LABEL;
     phone.wrong_at(label).write(label, "milk in the lungs").press("Save").is_closed();
     phone.tells("Post-mortem: milk in the lungs");
     phone
         .press("change: Post-mortem: milk in the lungs")
-        .write("Remark", "joint ill")
+        .write("Note", "joint ill")
         .press("Save")
         .is_closed();
     phone.tells("Post-mortem: joint ill").open(Screen::Share).press("Animals");

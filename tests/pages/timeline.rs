@@ -29,7 +29,7 @@ fn an_animals_lines_stand_there_the_newest_first_each_named_by_what_it_says() {
     phone.later(1);
     phone.note(Event::Sucked { lamb });
     phone.open(Screen::Lamb(lamb));
-    assert_eq!(told(&phone), ["Sucked", "Weighed 4.0 kg", "Ram lamb born"]);
+    assert_eq!(told(&phone), ["Nursed", "Weighed 4.0 kg", "Ram lamb born"]);
     let times: Vec<String> = lines(&phone).into_iter().map(|line| line.time).collect();
     assert!(
         times.iter().zip(["00:01", "00:00", "23:55"]).all(|(time, clock)| time.ends_with(clock)),

@@ -139,7 +139,7 @@ fn an_animal_that_comes_into_danger_goes_first_at_once() {
 fn what_can_be_put_off_asks_until_when() {
     let (mut phone, lambs) = newborns(1);
     assert!(buttons(&row(&phone, "7a")).iter().all(|one| one.key != "later"), "folded behind the line");
-    phone.open(Screen::Lamb(lambs[0])).press("Snooze…, 7a");
+    phone.open(Screen::Lamb(lambs[0])).press("Snooze, 7a");
     let asked = phone.draft().sheets.iter().any(|open| {
         matches!(&open.sheet, yeanling_pages::Sheet::Later(duty) if duty.subject() == Animal::Lamb(lambs[0]))
     });

@@ -30,5 +30,5 @@ pub const SOURCES: &[Source] = &[
     memory("One pen for ten ewes"),
     common("A few hours for a thriving single, up to three days"),
     ours("Triplets stay the longer of two to three days"),
-    ours("Out only when every lamb was seen to suck or was fed, is not cold, and is not rejected"),
+    ours("Out only when every lamb was seen to nurse or was fed, is not cold, and is not rejected"),
 ];

@@ -34,8 +34,8 @@ pub const SOURCES: &[Source] = &[
         Some(2021),
         "",
     ),
-    common("Help if it has not sucked at 1 h"),
-    ours("Amber at 30 and 60 min, red at 2 h, last call at 6 h; what each grade asks for"),
+    common("Help if it has not nursed at 1 h"),
+    ours("Amber at 30 and 60 min, red at 2 h, colostrum deadline at 6 h; what each grade asks for"),
 ];
 
 /// The four grades at 5 minutes; `One` is the best.

@@ -140,7 +140,8 @@ fn mixed(mix: &Mix, lambs: usize, system: System) -> Blocks {
         .remark(words::mix_for(mix, lambs, system), [why(why_words::MIXING, Reason::Mixing(*mix))])
         .group("mix-answers", Shape::Answers, answers)
         .text(words::how(mix, system))
-        .caution(trap.into_iter().chain([words::LABEL_FIRST.to_owned()]))
+        .caution(trap)
+        .small(words::LABEL_FIRST)
 }
 
 /// What all lambs past their first day take in a day, and when.

@@ -29,7 +29,7 @@ const STAGES: [EweStage; 5] =
 pub(crate) fn page(view: &View, draft: &Draft, id: EweId) -> Page {
     let back = Screen::Ewe(id);
     let Some(ewe) = view.flock.ewe(id) else {
-        return Page::new(frame::GONE)
+        return Page::new(frame::NOT_HERE)
             .back(Screen::NotRight, words::TITLE)
             .blocks(Blocks::new().empty(frame::GONE, []));
     };

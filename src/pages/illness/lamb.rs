@@ -23,7 +23,7 @@ const GATES: [(&str, Check); 3] =
 pub(crate) fn page(view: &View, draft: &Draft, id: LambId) -> Page {
     let back = Screen::Lamb(id);
     let Some(lamb) = view.flock.lamb(id) else {
-        return Page::new(frame::GONE)
+        return Page::new(frame::NOT_HERE)
             .back(Screen::NotRight, words::TITLE)
             .blocks(Blocks::new().empty(frame::GONE, []));
     };

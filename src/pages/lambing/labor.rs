@@ -4,6 +4,7 @@
 
 use yeanling_core::book::{Animal, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
+use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Duty, EweTask, Task, Trouble, may_be_well};
 use yeanling_words::common::{clock, span};
@@ -195,7 +196,10 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
                     .chain(snooze(view, duty, &animals::ewe(ewe))),
             );
     let inside = match reason.task {
-        EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.caution([words::what_to_do(lie)]),
+        EweTask::PutRight { trouble: Trouble::Lies(lie) } if needs(lie) == Needs::Vet => {
+            inside.caution([words::what_to_do(lie)])
+        }
+        EweTask::PutRight { trouble: Trouble::Lies(lie) } => inside.text(words::what_to_do(lie)),
         EweTask::Look
         | EweTask::LongRestless
         | EweTask::HandCheck { .. }

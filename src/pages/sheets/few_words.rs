@@ -30,6 +30,7 @@ pub(super) fn sheet(view: &View, fields: &Fields, of: Of, animal: Animal) -> She
         Of::Remark => (words::REMARK_ASK, words::REMARK_LABEL, FieldKind::Long),
     };
     let field = Field::new(label, kind, fields.text(WORDS, "")).error(fields.error(WORDS));
+    let field = if of == Of::Finding { field.hint(life::EXAMINED_HINT) } else { field };
     SheetPage::new(title, Blocks::new().field(WORDS, field).button(save_button())).whose(whose(view, animal))
 }
 

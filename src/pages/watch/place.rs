@@ -168,7 +168,7 @@ mod tests {
     }
 
     fn sucked(name: &str) -> Act {
-        notes("Sucked", Event::Sucked { lamb: lamb(name) })
+        notes("Nursed", Event::Sucked { lamb: lamb(name) })
     }
 
     fn weigh(name: &str) -> Act {

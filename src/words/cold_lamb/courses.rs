@@ -26,10 +26,10 @@ pub const YOUNG: [&str; 6] = [
 pub const OLDER_TITLE: &str = "Over 5 h old, or age not known";
 /// What to do with a lamb that was older than five hours when it got cold, or of which nobody knows.
 pub const OLDER: [&str; 8] = [
-    "*No lamp, box or bath yet.* Out of the wind; dry it, wrap it with its nose free, off the floor, in a room of 20 to 25 °C \
+    "*No lamp, box or bath yet.* Out of the wind; dry it, wrap it with its nose free; off the floor, in a room of 20 to 25 °C \
      (68 to 77 °F). That is shelter, not heat.",
     "*Phone your vet*, then whoever your vet has trained.",
-    "*Head up and swallows*: glucose by mouth, not milk, a little at a time, the kind and amount your vet told you. Then \
+    "*Head up and swallows*: glucose by mouth, not milk, a little at a time: the kind and amount your vet told you. Then \
      warm it at once.",
     "*Does not swallow*: nothing by mouth. Someone your vet has trained gives glucose into the belly. Then warm it at once.",
     "*No glucose within 30 min*: your vet decides by phone, to warm it or to put it down humanely.",

@@ -96,7 +96,7 @@ pub const TERMS: [Term; 60] = [
     term("Foster", "To give a lamb to a ewe that is not its dam.", &["adopt"]),
     term(
         "Glucose",
-        "Sugar that a vet, or someone a vet trained, injects to save a cold lamb that has used up its energy.",
+        "Sugar injected by a vet, or someone a vet trained, into a cold lamb out of energy.",
         &["dextrose"],
     ),
     term("Group", "Ewes that run with the same ram at the same time (breeding group).", &["ram group"]),
@@ -131,7 +131,7 @@ pub const TERMS: [Term; 60] = [
     term("Solids", "Dry feed and hay that a bottle lamb eats beside milk.", &["hard feed"]),
     term(
         "Stomach tube",
-        "A soft tube through the mouth into the stomach, to feed a lamb that swallows but will not nurse.",
+        "A soft tube through the mouth, to feed a lamb that swallows but will not nurse.",
         &["gavage"],
     ),
     term("Tag", "The number in an animal’s ear.", &["ear mark number"]),

@@ -28,7 +28,7 @@ pub fn bottle(settings: &FarmSettings) -> Vec<String> {
         vec![format!("By {}; Farm settings has the other.", bottle_table(settings.bottle_table).0)];
     lines.extend(rows(settings.bottle_table).iter().map(|row| table_row(row, system)));
     lines.push(format!(
-        "Never over {} of its weight today in a day, whatever the table says (vet supplier).",
+        "Never over {} in a day, whatever the table says: vet supplier.",
         per_weight(200.0, system)
     ));
     let powder = strength(settings.powder_rate.as_grams_per_liter(), system);
@@ -76,14 +76,14 @@ pub fn weaning() -> Vec<String> {
 /// Returns what is read of a bag of colostrum.
 pub fn bag(settings: &FarmSettings) -> Vec<String> {
     let mut lines = vec![
-        "Good from *26.5% Brix* on (Page et al. 2022). The mark of 22 is for cows only.".to_owned(),
-        "Good from *20 g/L* of antibody on (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
+        "Good at *26.5% Brix* or more (Page et al. 2022). The mark of 22 is for cows only.".to_owned(),
+        "Good at *20 g/L* of antibody or more (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
         "About 30 g of antibody are wanted in the first 24 h (Alves et al. 2015, recalled). Grams are liters times g/L."
             .to_owned(),
         format!("Frozen it keeps {} by your farm’s choice, in a fridge 2 days (SRUC).", freezer_life(settings.freezer_life).0),
     ];
     lines.extend(bag::THAWING.iter().map(|line| (*line).to_owned()));
-    let origins = Origin::ALL.map(bag::origin).join(", then ");
+    let origins = Origin::ALL.map(bag::origin).join("; ");
     lines.push(format!("Best first: {origins} (SRUC)."));
     lines
 }

@@ -28,7 +28,7 @@ pub const BACK_UP_NOTES: [&str; 3] = [
 pub const MOVE_STEPS: [&str; 5] = [
     "On the old phone: back up, and send the file to the new one.",
     "On the new phone: open the same web address, and put it on the home screen.",
-    "Open it from the new icon, with a network, until Share & back up says “ready to work offline”.",
+    "Open it from the new icon, with a network. Wait until Share & back up says “ready to work offline”.",
     "There, tap *Open a book file*, pick the file, then *Add*.",
     "Compare the number of ewes and lambs in *Flock*. Only then erase the old phone’s book, under *Farm*.",
 ];

@@ -19,7 +19,7 @@ pub const HOURS: [&str; 5] = [
     "*6 h*: the latest for the first feed. (AHDB says 4 to 6 h; Teagasc 6 h)",
     "*12 h*: treat it as the last chance. Of the antibody it swallows, about 10% still reaches its blood, from 17% at birth. (Kerr, WSU; Oregon State; Dominguez et al. 2001)",
     "*24 h*: closed. No antibody gets through. (Dominguez et al. 2001)",
-    "*After that* colostrum still feeds it and coats its gut, and it has no protection of its own: call your vet, and watch it closely.",
+    "*After that* colostrum still feeds it and coats its gut. It has no protection of its own: call your vet, and watch it closely.",
 ];
 
 /// What to do with a lamb that has not fed.

@@ -18,7 +18,7 @@ pub const STEPS_TITLE: &str = "How";
 pub const NEVER: [&str; 3] = [
     "Cold, limp, not swallowing, drooling or with a swollen belly: *nothing by tube*. Milk in the lungs kills. Call your vet.",
     "Never force the tube, and never push the plunger.",
-    "Have someone show you on a live lamb before you need it.",
+    "Never do your first one alone: have someone show you on a live lamb.",
 ];
 
 /// What must hold, all of it.
@@ -32,11 +32,11 @@ pub const ONLY_IF: [&str; 5] = [
 
 /// The steps, in order.
 pub const STEPS: [&str; 9] = [
-    "Wash your hands. Take a clean tube, 40 to 46 cm (16 to 18 in) long, and a clean 60 ml (2 fl oz) syringe.",
+    "Wash your hands. Take a clean tube, 40 to 46 cm (16 to 18 in) long. Take a clean 60 ml (2 fl oz) syringe.",
     "Warm the colostrum to 39 °C (102 °F) in warm water, never in a microwave.",
     "Sit down with the lamb on your lap, its head level and not bent back.",
     "Lay the tube along it, from nose to last rib, and mark it there.",
-    "Wet the tube. Slide it in at the side of the mouth, over the tongue, and let the lamb swallow it down to the mark.",
+    "Wet the tube. Slide it in at the side of the mouth, over the tongue. Let the lamb swallow it down to the mark.",
     "Feel the neck: the tube lies beside the windpipe, two pipes under your fingers. Only one, or it coughs: take it out.",
     "Join the syringe without its plunger and hold it up. The milk runs in by itself: 60 ml (2 fl oz) in 20 to 25 seconds.",
     "It fights, drools, or its belly swells: stop. Pinch the tube shut and take it out. When the feed is in: the same.",

@@ -41,7 +41,7 @@ pub const LAMBS: &str = "Lambs";
 /// Heads the ewes.
 pub const EWES: &str = "Ewes";
 /// Opens what was measured.
-pub const MEASURE: &str = "Measured…";
+pub const MEASURE: &str = "Measured";
 /// Asks what was measured.
 pub const MEASURE_ASK: &str = "What did you measure?";
 /// Labels a temperature.
@@ -53,7 +53,7 @@ pub const BREATHS: &str = "Breaths a minute";
 /// Labels ketones.
 pub const KETONES: &str = "Ketones (BHB)";
 /// Labels a skin fold.
-pub const TENT: &str = "Skin fold stands, in seconds";
+pub const TENT: &str = "Skin fold stays up, in seconds";
 /// Says what a low reading is worth.
 pub const LOW_PROVES_NOTHING: &str = "A normal temperature or low ketones cancel no sign.";
 /// What is said when nothing was typed.
@@ -111,7 +111,7 @@ pub const CALL_CARD_HINT: &str = "Read this out to your vet.";
 /// Heads how it goes on.
 pub const HOW_NOW: &str = "Looked again";
 /// Opens the signs again.
-pub const SEE_MORE: &str = "Something else is seen…";
+pub const SEE_MORE: &str = "Something else";
 /// Notes that the vet allows milk.
 pub const MILK_ALLOWED: &str = "Vet allows milk again";
 /// What is said where no sign was named.
@@ -274,7 +274,7 @@ pub fn noted(fact: &Illness, system: System) -> String {
         Illness::Pulse { per_minute, .. } => format!("Pulse *{per_minute}* a minute"),
         Illness::Breaths { per_minute, .. } => format!("*{per_minute}* breaths a minute"),
         Illness::KetonesRead { ketones: read, .. } => format!("Ketones *{}*", ketones(*read)),
-        Illness::SkinTent { seconds, .. } => format!("Skin fold stands *{seconds} s*"),
+        Illness::SkinTent { seconds, .. } => format!("Skin fold stays up *{seconds} s*"),
         Illness::UdderChecked { left, right, .. } => {
             format!("Udder: left {}, right {}", half(*left), half(*right))
         }

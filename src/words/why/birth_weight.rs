@@ -28,15 +28,16 @@ pub fn birth_weight(band: &Band, system: System) -> Why {
     let mut caution = Vec::new();
     if band.reasons.contains(&Reason::HardBirth) {
         caution.push(
-            "After a hard birth look for swelling, slow breathing and a lamb that will not nurse.".to_owned(),
+            "After a hard birth look for swelling and slow breathing. If it will not nurse, call your vet."
+                .to_owned(),
         );
     }
-    caution.push("Hair breeds are born lighter. Your own flock’s means are a better guide.".to_owned());
     caution.extend(general());
     Why {
         heading: headings::BIRTH_WEIGHT.to_owned(),
         working,
-        rule: "Lambs survive best near the optimum for their litter size: for a twin 93% of a single’s, for a triplet 78%."
+        rule: "Lambs survive best near the optimum for their litter size: for a twin 93% of a single’s, for a triplet 78%. \
+               Hair breeds are born lighter: your own flock’s means are a better guide."
             .to_owned(),
         sources: cited(SOURCES),
         others: hair_breeds(band.litter_size, system),
@@ -51,11 +52,11 @@ pub fn against(against: &Against, system: System) -> Why {
         .extend(against.litter_mean.map(|mean| format!("Its litter’s mean: {}", mass_of(mean, system))));
     why.working.push(used(against, system));
     if against.red {
+        why.working.push("Help it feed, keep it warm, and look at it often.".to_owned());
         why.working.push(
             "Over 1 kg (2.2 lb) lighter than its littermates, in a light litter: under half survive"
                 .to_owned(),
         );
-        why.caution.insert(0, "Help it feed, keep it warm, and look at it often.".to_owned());
     }
     why
 }

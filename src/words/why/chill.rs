@@ -28,37 +28,33 @@ pub fn chill(chill: &Chill, system: System) -> Why {
         ChillLimit::Murdoch1100 => ChillLimit::Victoria1000,
     };
     let over = if chill.index > limit_of(other) { "over" } else { "not over" };
-    let mut caution = vec![
-        "Outdoors only. Wind is at the height of a lamb (40 cm, 16 in), less than a forecast’s.".to_owned(),
-        advice(chill.verdict).to_owned(),
-    ];
-    caution.extend(general());
     Why {
         heading: "Chill".to_owned(),
-        working: vec![inputs, formula, verdict(chill)],
-        rule: "The index adds up the heat lost to air, wind and rain.".to_owned(),
+        working: vec![inputs, formula, verdict(chill), advice(chill.verdict).to_owned()],
+        rule: "The index adds up the heat lost to air, wind and rain, outdoors. Wind is at the height of a lamb (40 cm, 16 in): \
+               less than a forecast’s."
+            .to_owned(),
         sources: cited(SOURCES),
         others: vec![format!("{}: it is {over} this limit", source_line(&source(other)))],
-        caution,
+        caution: general(),
     }
 }
 
 /// Returns what stands behind the answer under a roof.
 pub fn indoors(air: &Indoors, system: System) -> Why {
-    let mut caution = vec![advice(Verdict::Usual).to_owned()];
-    caution.extend(general());
     Why {
         heading: "Cold indoors".to_owned(),
         working: vec![
             under_roof(air, system),
             "Wet adds 3.8 to 7.0 W/kg; a lamb makes 19.8 W/kg at most".to_owned(),
+            advice(Verdict::Usual).to_owned(),
         ],
         rule:
             "A wet lamb can chill at 15 °C (59 °F) and below; a dry newborn makes heat below 29 °C (84 °F)."
                 .to_owned(),
         sources: cited(SOURCES),
         others: Vec::new(),
-        caution,
+        caution: general(),
     }
 }
 

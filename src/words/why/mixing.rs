@@ -27,7 +27,7 @@ pub fn mixing(mix: &Mix, system: System) -> Why {
     };
     let mut caution = vec![
         "The label’s own rate comes first. Weigh the powder.".to_owned(),
-        "Water under 45 °C (113 °F).".to_owned(),
+        "Never water of 45 °C (113 °F) or more.".to_owned(),
         "Lamb milk replacer: 30% fat, at least 24% protein. Never calf milk replacer.".to_owned(),
     ];
     caution.extend(general());

@@ -11,7 +11,10 @@ pub fn passive_transfer(reading: &Reading) -> Why {
     let grams = number(reading.serum.as_grams_per_liter(), 2);
     let mut caution = vec!["This is a hint, not a diagnosis. Show it to your vet.".to_owned()];
     if reading.early {
-        caution.insert(0, "Taken before 24 h of age: the marks are for 24 h or later.".to_owned());
+        caution.insert(
+            0,
+            "Taken before 24 h of age: do not go by the marks, which are for 24 h or later.".to_owned(),
+        );
     }
     caution.extend(general());
     Why {

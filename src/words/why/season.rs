@@ -60,13 +60,15 @@ pub fn nights(ahead: &SeasonForecast) -> Why {
                 .to_owned(),
         ],
         rule: "Assumes matings spread evenly over a cycle and gestation normal about its mean; days gone by count for nothing."
-            .to_owned(),
+            .to_owned()
+            + " "
+            + words::MAY_BUNCH,
         sources: [forecast::SOURCES, gestation::SOURCES, cycles::SOURCES, conception::SOURCES, litters::SOURCES]
             .into_iter()
             .flat_map(cited)
             .collect(),
         others: Vec::new(),
-        caution: vec![words::MAY_BUNCH.to_owned()],
+        caution: Vec::new(),
     }
 }
 
@@ -75,8 +77,9 @@ pub fn pens_wanted(wanted: &Wanted) -> Why {
     Why {
         heading: words::PENS.to_owned(),
         working: vec![words::pens_label(wanted.enough, wanted.busiest)],
-        rule: "A ewe takes a pen from her lambing until her litter’s stay, set in Farm settings, is over."
-            .to_owned(),
+        rule:
+            "A ewe takes a pen from her lambing to the end of her litter’s stay: set that in Farm settings."
+                .to_owned(),
         sources: cited(pens::SOURCES),
         others: wanted.rules.iter().map(|(rule, pens)| words::rule(*rule, *pens)).collect(),
         caution: Vec::new(),
@@ -85,14 +88,13 @@ pub fn pens_wanted(wanted: &Wanted) -> Why {
 
 /// Returns on what the days of one ewe rest.
 pub fn lambing_forecast(lambing_forecast: &LambingForecast) -> Why {
-    let mut caution = vec![words::SIGNS_COUNT.to_owned()];
-    caution.extend(general());
     Why {
         heading: words::HERS.to_owned(),
         working: lambing_forecast.grounds.iter().map(words::ground).collect(),
-        rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day.".to_owned(),
+        rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day. ".to_owned()
+            + words::SIGNS_COUNT,
         sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),
         others: Vec::new(),
-        caution,
+        caution: general(),
     }
 }

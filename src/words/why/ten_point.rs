@@ -6,10 +6,8 @@ use super::{Why, cited, general};
 
 /// Returns what a score comes to, with its scale's name.
 pub fn ten_point(score: &Score) -> Why {
-    let mut caution = vec![
-        "The four grades run the other way: 1 is best there. Always name the scale.".to_owned(),
-        "After the first hour a score says little.".to_owned(),
-    ];
+    let mut caution =
+        vec!["Do not mix it up with the four grades, which run the other way: 1 is best there.".to_owned()];
     if score.band == Some(Band::Weak) {
         caution.push("If it labors to breathe or does not come round, call your vet.".to_owned());
     }
@@ -20,7 +18,8 @@ pub fn ten_point(score: &Score) -> Why {
             Some(band) => format!("{}: {}", points(score), self::band(band)),
             None => "No bands are published for eight points".to_owned(),
         }],
-        rule: "Five signs of 0, 1 or 2 points. Without an ear oximeter breathing is left out: adapted."
+        rule: "Five signs of 0, 1 or 2 points. Without an ear oximeter breathing is left out: adapted. \
+               After the first hour a score says little."
             .to_owned(),
         sources: cited(SOURCES),
         others: Vec::new(),

@@ -8,10 +8,8 @@ use crate::common::minutes;
 
 /// Returns what a vigor grade means and asks for.
 pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
-    let mut caution = vec![
-        "Other scales run the other way, with the most points for the best lamb. Always name the scale."
-            .to_owned(),
-    ];
+    let mut caution =
+        vec!["Do not mix up the scales: others give the most points to the best lamb.".to_owned()];
     match grade {
         FourGrade::One | FourGrade::Two => {}
         FourGrade::Three | FourGrade::Four => {

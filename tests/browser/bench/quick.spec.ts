@@ -42,11 +42,11 @@ test("a press in a book of twenty thousand entries", async ({ page }) => {
   for (const [rate, end] of [[1, ""], [SLOWER, `_${SLOWER}x`]] as const) {
     await open(phone, "");
     await slowDown(page, rate);
-    const duty = page.locator(".row button[data-size=action]").filter({ hasText: /^(Up|Sucked|Dipped)$/ }).first();
+    const duty = page.locator(".row button[data-size=action]").filter({ hasText: /^(Up|Nursed|Dipped)$/ }).first();
     const watch = await press(phone, () => duty);
     await page.locator(".row a.row-words[href*='lamb/']").first().tap();
     const looks = page.locator(".section", { has: page.getByRole("button", { name: /^Navel/ }) });
-    const names = [/^Sucked/, /^Up/, /^Navel/];
+    const names = [/^Nursed/, /^Up/, /^Navel/];
     const lamb = await press(phone, (at) => looks.getByRole("button", { name: names[at % names.length] }).first());
     const both = [...watch, ...lamb];
     const times = (presses: Press[], of: keyof Press) => presses.map((press) => press[of] ?? Infinity);

@@ -67,7 +67,7 @@ counts("bottle_round", 2, async (phone) => {
   await phone.tap("All 2 fed");
 });
 counts("foster", 2, async (phone) => {
-  await phone.tap(/^Foster…, /);
+  await phone.tap(/^Foster, /);
   await phone.tap("31", phone.page.getByRole("dialog"));
 });
 

@@ -52,9 +52,9 @@ async function firstLamb(hand: Hand, site: Site): Promise<void> {
   await hand.type("14");
   await press("Add ewe 14");
   await shows("h1", "Ewe 14 lambing");
-  for (const name of ["Ewe lamb", "3", "point", "9", "Sucked"]) await press(name);
+  for (const name of ["Ewe lamb", "3", "point", "9", "Nursed"]) await press(name);
   await shows(".readout-number", "3.9");
-  await shows(".toggle[aria-pressed=true]", "Sucked");
+  await shows(".toggle[aria-pressed=true]", "Nursed");
   await press("All lambs born");
   await shows(".row", "14a");
   await saved();

@@ -30,7 +30,7 @@ test("three lambs: one mix for all, a tick each, another amount, and undo", asyn
   await threeLambs(phone, "4.0");
   await phone.look("12a");
   await expect(page.locator(".card")).toContainText("late");
-  await phone.tap("Bottle round: all bottle lambs");
+  await phone.tap("All bottle lambs");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Bottle round");
   // The vet supplier's days 2 to 7: 100 to 150 ml, five times. 200 g/L made up to 375 ml: 75 g and 300 ml.
   await expect(phone.row("12a")).toContainText("125 ml of milk replacer");

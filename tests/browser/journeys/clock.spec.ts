@@ -23,7 +23,7 @@ test("when clocks go forward inside the first day, ages stay right and hours ahe
   await expect(phone.row("14a")).toContainText("Dip the navel");
   await phone.open("#/night");
   await page.reload();
-  // Not seen to suck is due an hour after birth (the farm's limit): 02:30 EST, which the wall calls 03:30.
+  // Not seen to nurse is due an hour after birth (the farm's limit): 02:30 EST, which the wall calls 03:30.
   await expect(page.locator(".night")).toContainText("03:30");
   await expect(page.locator(".night")).not.toContainText("02:30");
   await page.clock.setSystemTime(new Date("2026-03-08T04:30:20-04:00"));
@@ -59,7 +59,7 @@ test("a phone that slept in a pocket shows what is true, and shouts what was mis
   await expect(shout.first()).toContainText(/\d+ late\. First 14a/);
   await shout.getByRole("link").first().tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("14a");
-  await expect(page.getByRole("img", { name: /First milk: 4 h old/ })).toBeVisible();
+  await expect(page.getByRole("img", { name: /Colostrum: 4 h old/ })).toBeVisible();
   await phone.tap("OK");
   await expect(page.getByText(/\d+ late\. First/)).toHaveCount(0);
   await expect(page).toHaveTitle(/^\(\d+\) Yeanling$/);

@@ -85,13 +85,13 @@ test("no milk is offered to a bottle lamb that is too cold or does not swallow, 
   await expect(card).toContainText("It read 36.2 °C (97.2 °F): no milk under 37 °C (98.6 °F)");
   await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
   await expect(page.getByText("By tube", { exact: true })).toHaveCount(0);
-  await phone.tap("Other feed…");
+  await phone.tap("Other feed");
   const sheet = page.getByRole("dialog");
   await expect(sheet).toContainText("no milk under 37 °C");
   await expect(sheet.locator(".readout-number")).toHaveText("–");
   await expect(sheet.getByRole("button", { name: "½" })).toHaveCount(0);
   await page.keyboard.press("Escape");
-  await phone.tap("Bottle round: all bottle lambs");
+  await phone.tap("All bottle lambs");
   await expect(phone.row("12a")).toContainText("No milk yet");
   await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
   await phone.tab("Watch");
@@ -135,11 +135,11 @@ test("on the Watch a lamb that must not have milk is the vet's first, with no su
   await phone.tab("Watch");
   const row = page.locator(".row").first();
   await expect(row.locator(".row-text")).toHaveText("36.2 °C, no swallow");
-  await expect(row.locator(".row-step")).toHaveText(/^Dry and warm it now, nothing by mouth · Not seen to suck, but no milk yet/);
+  await expect(row.locator(".row-step")).toHaveText(/^Dry and warm it now, nothing by mouth · Not seen to nurse, but no milk yet/);
   await expect(row).toHaveAttribute("data-state", "danger");
   await expect(row.getByRole("button", { name: /^Vet called/ })).toBeVisible();
   await expect(row.getByRole("link", { name: "Cold lamb steps" }).first()).toHaveAttribute("href", /^#\/cold-lamb\//);
-  await expect(row.getByRole("button", { name: /^(Sucked|Fed)/ })).toHaveCount(0);
+  await expect(row.getByRole("button", { name: /^(Nursed|Fed)/ })).toHaveCount(0);
   await expect(row.locator(".facts")).toHaveCount(0);
 });
 

@@ -15,7 +15,7 @@ test("with the server dead, a reload and a link into the app show the same thing
   await phone.weigh("3.9");
   await phone.tap("Next lamb");
   await phone.tap("Ram lamb");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.saved();
   await phone.tap("More about this lamb");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("14b");
@@ -25,7 +25,7 @@ test("with the server dead, a reload and a link into the app show the same thing
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("14b");
   await page.goto("about:blank");
   await page.goto(link);
-  await expect(page.locator(".noted-text", { hasText: "Sucked" })).toBeVisible();
+  await expect(page.locator(".noted-text", { hasText: "Nursed" })).toBeVisible();
   await phone.tab("Watch");
   await expect(phone.row("14a")).toContainText("3.9 kg");
 });

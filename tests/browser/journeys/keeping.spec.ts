@@ -11,7 +11,7 @@ async function aTwin(phone: Phone, tag = "14"): Promise<void> {
   await phone.tap("Navel dipped");
   await phone.tap("Next lamb");
   await phone.tap("Ram lamb");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.saved();
 }
 

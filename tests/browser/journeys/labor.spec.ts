@@ -51,8 +51,8 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await fitsTheScreen(page);
 
   // One leg is back: put right within ten minutes, or the vet.
-  await phone.tap("See to her", ewe);
-  await phone.tap("Check inside…");
+  await phone.tap("Open lambing", ewe);
+  await phone.tap("Check inside");
   await page.getByRole("dialog").getByRole("button", { name: /^One leg back/ }).tap();
   await expect(page.getByText("bring the leg forward")).toBeVisible();
   await phone.tap("Helping");
@@ -66,7 +66,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await ewe.locator("a.row-words").tap();
   await phone.tap("Ewe lamb");
   await phone.tap("Hard pull");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.tab("Watch");
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await expect(ewe).toContainText("Another lamb?");
@@ -74,7 +74,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await ewe.locator("a.row-words").tap();
   await phone.tap("Next lamb");
   await phone.tap("Ram lamb");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.tap("All lambs born");
   await expect(phone.row("Ewe 14")).toHaveCount(0);
 
@@ -82,7 +82,7 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await phone.tap("Pens", page.locator(".thumb"));
   await phone.tap("Set up a pen");
   await phone.tap("Save", page.getByRole("dialog"));
-  await phone.tap("Put in… Pen 1");
+  await phone.tap("Put in Pen 1");
   await phone.tap("14", page.getByRole("dialog"));
   const pen = phone.row("Pen 1");
   await expect(pen).toContainText("Ewe 14 and 2 lambs");
@@ -147,9 +147,9 @@ test("a duty waits to its red limit and no further, and stays on the Watch", asy
   await passes(page, 61);
   const ewe = phone.row("Ewe 14");
   await ewe.locator("a.row-words").tap();
-  await phone.tap("Snooze…, Ewe 14");
+  await phone.tap("Snooze, Ewe 14");
   const sheet = page.getByRole("dialog");
-  await expect(sheet).toContainText("At most until 02:30");
+  await expect(sheet).toContainText("Snooze to 02:30");
   await expect(sheet.getByRole("button", { name: /^02:31/ })).toHaveCount(0);
   await sheet.getByRole("button", { name: /^02:16/ }).tap();
   await phone.tab("Watch");
@@ -164,7 +164,7 @@ test("what another phone answers is cleared here once the books have met", async
   const phone = new Phone(page);
   await phone.open();
   await atWork(phone, "14");
-  await phone.tap("What shows…");
+  await phone.tap("What shows");
   await phone.tap("Two feet, soles down", page.getByRole("dialog"));
   const first = await phone.handOver();
   const { phone: other, context } = await anotherPhone(browser, contextOptions);
@@ -205,13 +205,13 @@ test("a pen keeps its name, its size and who moved where, and bad input is told"
   await expect(sheet).toContainText("There is a pen with that name");
   await page.getByLabel("Name").fill("By the door");
   await phone.tap("Save", sheet);
-  await phone.tap("Put in… Pen 1");
+  await phone.tap("Put in Pen 1");
   await sheet.getByLabel("Her tag").fill("8");
   await phone.tap("Add ewe 8", sheet);
   await phone.row("Pen 1").locator("a.row-words").tap();
   await phone.tap("Remove pen");
   await expect(page.getByText("Someone is in this pen")).toBeVisible();
-  await phone.tap("Move…");
+  await phone.tap("Move");
   await sheet.getByRole("button", { name: /^Pen By the door/ }).tap();
   await phone.tap("Remove pen");
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Pens");
@@ -231,9 +231,9 @@ test("who is lambing is asked with those at work first, and what was seen of the
   await phone.tab("Watch");
   await phone.tap("Lambing", page.locator(".thumb"));
   const section = (name: string) => page.getByRole("region", { name });
-  await expect(section("Lambing, or near").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
+  await expect(section("Lambing or close").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
   await expect(section("Ewes").getByRole("button")).toHaveText(["14"]);
   await expect(section("Lambed already").getByRole("button")).toHaveText(["15"]);
-  await section("Lambing, or near").getByRole("link").tap();
+  await section("Lambing or close").getByRole("link").tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 14 lambing");
 });

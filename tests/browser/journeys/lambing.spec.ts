@@ -24,7 +24,7 @@ test("the first lamb of an empty book is on the Watch with its window, volumes a
   await expect(row.locator(".fact").nth(3)).toContainText("840");
   // The long time left is no headline.
   await expect(row.locator(".figure")).toHaveCount(0);
-  await expect(row.getByRole("img", { name: /First milk: .* left of 24 hours/ })).toBeVisible();
+  await expect(row.getByRole("img", { name: /Colostrum: .* left of 24 hours/ })).toBeVisible();
   await expect(row.getByRole("button", { name: /^Score, / })).toBeVisible();
   await fitsTheScreen(page);
   // The farm's own scale, on a sheet over the Watch.
@@ -131,20 +131,20 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   await expect(row).toContainText("late: navel");
   await expect(row).toContainText("3 more");
   await page.clock.fastForward("00:30:00");
-  await expect(row).toContainText("Not seen to suck");
+  await expect(row).toContainText("Not seen to nurse");
   await expect(row).toContainText(/1.h( \d.min)? unfed/);
   await phone.look("31a");
-  await expect(page.getByText("not seen to suck: help it now")).toBeVisible();
+  await expect(page.getByText("not seen to nurse: help it now")).toBeVisible();
   await phone.tab("Watch");
   await page.clock.fastForward("01:00:00");
   await expect(row).toHaveAttribute("data-state", "late");
   await page.clock.fastForward("04:00:00");
-  await expect(row).toContainText("Last call");
+  await expect(row).toContainText("No colostrum: feed it");
   await expect(row).toContainText(/6.h( \d.min)? unfed/);
   // So long unfed its temperature comes first; that it sucked after all is noted on its own page.
   await expect(row.getByRole("link", { name: "Temperature" })).toBeVisible();
   await phone.look("31a");
-  await phone.tap(/^Sucked/);
+  await phone.tap(/^Nursed/);
   await phone.saved();
   await page.clock.fastForward("18:00:00");
   await phone.open();
@@ -158,7 +158,7 @@ test("the navel is asked for at birth and again six hours later", async ({ page 
   await phone.lambing("5");
   await phone.tap("Ram lamb");
   await phone.tap("Navel dipped");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.tap("All lambs born");
   await page.clock.fastForward("06:01:00");
   await expect(phone.row("5a")).toContainText("Dip the navel again");
@@ -171,9 +171,9 @@ test("a tap too many is taken back, and what was undone can be brought back", as
   await phone.open();
   await phone.lambing("40");
   await phone.tap("Ewe lamb");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await phone.tap("Undo");
-  await expect(page.getByRole("button", { name: "Sucked", exact: true })).toHaveAttribute("aria-pressed", "false");
+  await expect(page.getByRole("button", { name: "Nursed", exact: true })).toHaveAttribute("aria-pressed", "false");
   await phone.tap("Up");
   await expect(page.getByRole("button", { name: "Up", exact: true })).toHaveAttribute("aria-pressed", "true");
   await phone.tap("More about this lamb");
@@ -181,7 +181,7 @@ test("a tap too many is taken back, and what was undone can be brought back", as
   await expect(page.locator("s", { hasText: "Up, standing" })).toBeVisible();
   await phone.tap("restore: Up, standing");
   await expect(page.locator("s", { hasText: "Up, standing" })).toHaveCount(0);
-  await expect(page.locator("s", { hasText: "Sucked" })).toBeVisible();
+  await expect(page.locator("s", { hasText: "Nursed" })).toBeVisible();
 });
 
 test("a ewe scanned with two is not done after one unless that is said", async ({ page }) => {

@@ -25,7 +25,7 @@ async function sheets(phone: Phone, look: () => Promise<void>): Promise<void> {
   const { page } = phone;
   await phone.tab("Flock");
   await phone.look("Bramble");
-  for (const opens of [/^why/, "Other feed…", /^change/]) {
+  for (const opens of [/^why/, "Other feed", /^change/]) {
     await page.getByRole("button", { name: opens }).first().tap();
     await expect(page.getByRole("dialog")).toBeVisible();
     await look();

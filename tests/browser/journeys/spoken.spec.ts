@@ -50,7 +50,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
   `);
   await phone.tap("Ewe lamb");
   await phone.weigh("4.2");
-  await phone.tap("Sucked");
+  await phone.tap("Nursed");
   await expect(page.locator("body")).toMatchAriaSnapshot(`
     - main:
       - button "Undo"
@@ -72,7 +72,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
       - group "Seen so far":
         - button "Navel dipped"
         - button "Up"
-        - button "Sucked" [pressed]
+        - button "Nursed" [pressed]
       - group "Help at birth":
         - button "No help"
       - button "Next lamb"
@@ -88,7 +88,7 @@ test("everything of a birth has its name, its role and its state", async ({ page
           - listitem:
             - link /14a Dip the navel now/
             - button "Dipped, 14a"
-            - img /First milk. .* left of 24 hours/
+            - img /Colostrum. .* left of 24 hours/
             - paragraph:
               - button "why? Colostrum wanted"
   `);
@@ -130,7 +130,7 @@ test("an alarm is read out from a region that was there before it", async ({ pag
   await phone.tap("All lambs born");
   await phone.saved();
   await phone.tap("Night clock");
-  await phone.tap("Arm the alarm");
+  await phone.tap("Turn alarm on");
   const ring = await page.locator("main > .page-body > [role=alert]").elementHandle();
   expect(await ring?.evaluate((ring) => ring.children.length), "nothing rings").toBe(0);
   await page.clock.fastForward("00:31:00");

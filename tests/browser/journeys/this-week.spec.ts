@@ -24,7 +24,7 @@ test("what the season asks for is a tick in its place, nothing moves, and it is 
   await phone.tab("Watch");
   const week = page.locator("section").filter({ has: page.getByRole("heading", { name: "This week" }) });
   await expect(week).toContainText("Booster");
-  const fedSo = page.getByRole("button", { name: /^Fed so: Top field/ });
+  const fedSo = page.getByRole("button", { name: /^Feeding this now: Top field/ });
   await expect(page.locator("[aria-disabled]")).toHaveCount(0);
   await page.getByRole("button", { name: /^Given: Top field/ }).scrollIntoViewIfNeeded();
   const before = await fedSo.boundingBox();
@@ -35,7 +35,7 @@ test("what the season asks for is a tick in its place, nothing moves, and it is 
   await expect(page.getByRole("button", { name: /^Given: Top field/ })).toHaveCount(0);
   expect(await fedSo.boundingBox()).toEqual(before);
   await fedSo.tap();
-  await expect(ticks).toHaveText(["Given", "Fed so"]);
+  await expect(ticks).toHaveText(["Given", "Feeding this now"]);
   await page.clock.runFor("00:09");
   await expect(page.getByRole("heading", { name: "This week" })).toHaveCount(0);
   await phone.saved();

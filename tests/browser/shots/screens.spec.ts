@@ -104,15 +104,15 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   },
   "labor-part": async (phone) => {
     await phone.row("Ewe 14").locator("a.row-words").tap();
-    await phone.tap("What shows…");
+    await phone.tap("What shows");
   },
   "labor-hand": async (phone) => {
     await phone.row("Ewe 14").locator("a.row-words").tap();
-    await phone.tap("Check inside…");
+    await phone.tap("Check inside");
   },
   later: async (phone) => {
     await phone.look("27a");
-    await phone.tap(/^Snooze…/);
+    await phone.tap(/^Snooze/);
   },
   "watch-by-place": async (phone) => phone.tap("By place"),
   pens: async (phone) => phone.tap("Pens", phone.page.locator(".thumb")),
@@ -132,7 +132,7 @@ const screens: Record<string, (phone: Phone) => Promise<void>> = {
   race: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/season"));
     await phone.page.locator("a.row-words", { hasText: "ram in" }).first().tap();
-    await phone.tap("Score, scan or mark the ewes one after another");
+    await phone.tap("Score, scan or mark ewes");
   },
   year: async (phone) => {
     await phone.page.evaluate(() => (location.hash = "#/summary"));

@@ -211,6 +211,6 @@ fn a_time_that_was_not_touched_stays_to_the_second() {
     let at = phone.now - TimeDelta::seconds(17);
     let remark = Event::Remarked { animal: Animal::Lamb(lamb), text: "one".to_owned() };
     let entry = phone.note_at(remark, at);
-    phone.ask(Sheet::Amend(entry)).write("Remark", "two").press("Save").is_closed();
+    phone.ask(Sheet::Amend(entry)).write("Note", "two").press("Save").is_closed();
     assert_eq!(phone.flock.lines.iter().find(|line| line.entry == entry).map(|line| line.at), Some(at));
 }

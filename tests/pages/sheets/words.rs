@@ -13,7 +13,7 @@ fn a_tag_a_mark_a_remark_and_a_finding_are_noted_as_they_were_written() {
     phone.has_noted(&Event::Tagged { animal, tag: "Clover".to_owned() });
     phone.ask(Sheet::Paint(animal)).tells("Clover").write("Mark", "blue 7").press("Save").is_closed();
     phone.has_noted(&Event::Life(Life::Marked { animal, mark: "blue 7".to_owned() }));
-    phone.ask(Sheet::Remark(animal)).write("Remark", "White ear <b>left</b>").press("Save").is_closed();
+    phone.ask(Sheet::Remark(animal)).write("Note", "White ear <b>left</b>").press("Save").is_closed();
     phone.has_noted(&Event::Remarked { animal, text: "White ear <b>left</b>".to_owned() });
     phone.ask(Sheet::Death(animal)).press("cold").is_closed();
     phone.has_noted(&Event::Died { animal, cause: Cause::Cold });
@@ -27,8 +27,8 @@ fn a_tag_a_mark_a_remark_and_a_finding_are_noted_as_they_were_written() {
 fn nothing_written_is_refused_at_the_field() {
     let (mut phone, _, lamb) = with_lamb();
     phone.ask(Sheet::Remark(Animal::Lamb(lamb))).press("Save");
-    phone.tells("Nothing typed yet").wrong_at("Remark");
-    phone.write("Remark", "x").tells_not("Nothing typed yet");
+    phone.tells("Nothing typed yet").wrong_at("Note");
+    phone.write("Note", "x").tells_not("Nothing typed yet");
 }
 
 #[test]

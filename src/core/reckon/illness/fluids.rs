@@ -33,7 +33,7 @@ pub const SOURCES: &[Source] = &[
     DVM360,
     MAKING_MILK_MATTER,
     RAISING_SHEEP,
-    memory("Young lambs are told 80 to 100 ml/kg a day"),
+    memory("Young lambs are given 80 to 100 ml/kg a day"),
     ours("A skin tent from 2 s or eyes slightly sunken is today's; from 6 s, a gap or not standing is now"),
     OURS,
 ];

@@ -20,7 +20,7 @@ pub const SOURCES: &[Source] = &[
     seen("Irish Farmers Journal", "One pen for 7 to 8 ewes, for 5 to 6 when prolific", None, ""),
     memory("One pen for ten ewes"),
     ours(
-        "Pens taken each night by the forecast and the farm's stay; so many are enough 90, 95 or 99 times in 100",
+        "Pens taken each night by the forecast and the farm's stay; the number that is enough 90, 95 or 99 times in 100",
     ),
 ];
 
