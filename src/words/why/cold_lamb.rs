@@ -38,6 +38,7 @@ fn working(answer: &ColdLambAnswer, age: &str, system: System) -> Vec<String> {
         );
     }
     working.push(vet(answer.vet).to_owned());
+    working.extend(course(answer.branch).into_iter().map(str::to_owned));
     working
 }
 
@@ -99,11 +100,10 @@ fn others(answer: &ColdLambAnswer) -> Vec<String> {
 
 fn caution(answer: &ColdLambAnswer, system: System) -> Vec<String> {
     let mut caution: Vec<String> = answer.never.iter().map(|one| never(*one).to_owned()).collect();
-    caution.extend(course(answer.branch).into_iter().map(str::to_owned));
     match answer.branch {
         Branch::Normal | Branch::Fever => {}
         Branch::Mild | Branch::SevereYoung | Branch::SevereOlder => caution.push(format!(
-            "Air of {} at most. Look every {} min.",
+            "Never air warmer than {}. Look every {} min.",
             temperature_both(AIR, system),
             TimeDelta::minutes(20).num_minutes()
         )),

@@ -20,7 +20,7 @@ pub(super) const fn more(row: Row) -> More {
         Row::LowCalcium => More {
             call: "Call your vet now. It can kill in four to six hours.",
             published: &[
-                "A ewe is up about 5 minutes after calcium into a vein, 30 after calcium under the skin. (MSD manual 2022)",
+                "A ewe is up about 5 minutes after calcium into a vein; under the skin, after 30. (MSD manual 2022)",
                 "Of ewes that farmers treated for low calcium, 61% died. Three that had it were first called listeria, toxemia and pneumonia. (Livestock 2012)",
             ],
             found_by: "milk fever hypocalcemia hypocalcaemia calcium down wobbly staggers",

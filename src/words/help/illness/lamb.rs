@@ -41,10 +41,10 @@ pub(super) const fn more(row: Row) -> More {
             ..More::NONE
         },
         Row::WateryMouth => More {
-            call: "Look again in an hour if it is bright, sucks and its chin is dry, or if it is under 6 hours old and only its chin is wet. If not: call your vet now.",
+            call: "Look again in an hour if it is bright, sucks and its chin is dry; or if it is under 6 hours old and only its chin is wet. If not: call your vet now.",
             published: &["7 to 83% die, by source."],
             differ: &[
-                "Electrolyte: 50 ml/kg (¾ fl oz/lb) every 3 to 6 hours (NADIS), or 10 ml (⅓ fl oz) every hour (Ronas Voe). Give what your vet says.",
+                "Electrolyte: 50 ml/kg (¾ fl oz/lb) every 3 to 6 hours (NADIS); or 10 ml (⅓ fl oz) every hour (Ronas Voe). Give what your vet says.",
             ],
             found_by: "rattle belly drool drooling dribbling wet chin slobbers swollen belly",
             ..More::NONE
@@ -78,7 +78,7 @@ pub(super) const fn more(row: Row) -> More {
             ..More::NONE
         },
         Row::Scour => More {
-            call: "Look again in 6 hours only if it is four days or older, bright, sucks, and a skin fold drops back within 2 seconds. Younger, dull, or drier: call your vet today. Very dry, or not sucking: now.",
+            call: "Look again in 6 hours, but only if: four days or older, bright, sucks, and a skin fold drops back within 2 seconds. Younger, dull, or drier: call your vet today. Very dry, or not sucking: now.",
             differ: &[
                 "A skin fold that stands 2 to 6 seconds is 8% dry (University of Wisconsin, calves); 5 to 10 seconds is 6 to 8% (infovets). We take the strictest.",
             ],
