@@ -10,7 +10,7 @@ pub struct Button {
     pub key: Key,
     /// What it says.
     pub label: String,
-    /// The whole name for those who listen, such as "Sucked, 14a"; empty when the label says all.
+    /// The whole name for those who listen, such as "Nursed, 14a"; empty when the label says all.
     pub name: String,
     /// How much it asks for.
     pub weight: Weight,

@@ -64,7 +64,7 @@ pub const fn column(column: Column) -> &'static str {
         Column::Tag => "Tag",
         Column::Born => "Birth",
         Column::Breed => "Breed",
-        Column::Remark => "Remark",
+        Column::Remark => "Note",
     }
 }
 

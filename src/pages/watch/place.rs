@@ -273,11 +273,11 @@ mod tests {
         let before = [row("7a", NOW, vec![dipped("7a"), up("7a"), sucked("7a"), feed()])];
         let ticks = [pressed("7a", dipped("7a")), pressed("7a", sucked("7a"))];
         let one = in_place(&before, vec![row("7a", NOW, vec![up("7a"), sucked("7a"), feed()])], &ticks[..1]);
-        assert_eq!(told(&one), ["7a now: ✓Dipped, Up, Sucked, Feed 195 ml"]);
+        assert_eq!(told(&one), ["7a now: ✓Dipped, Up, Nursed, Feed 195 ml"]);
         // Who sucked is not offered a bottle: its place stays empty, and no volume stands in it.
         let two = in_place(&one, vec![row("7a", COMING, vec![up("7a")])], &ticks);
-        assert_eq!(told(&two), ["7a now: ✓Dipped, Up, ✓Sucked, _"]);
-        assert_eq!(two[0].text, "Dipped · Up · Sucked · Feed 195 ml", "nothing makes room");
+        assert_eq!(told(&two), ["7a now: ✓Dipped, Up, ✓Nursed, _"]);
+        assert_eq!(two[0].text, "Dipped · Up · Nursed · Feed 195 ml", "nothing makes room");
     }
 
     #[test]
