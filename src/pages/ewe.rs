@@ -1,13 +1,13 @@
-//! One ewe: her litters, what can be noted about her, and all that was.
+//! One ewe: what is due for her and what fits the day, her record, her litters, and all that was noted.
 
 mod due;
+mod fits;
 
-use yeanling_core::book::{Animal, Event, EweId};
+use yeanling_core::book::{Animal, EweId};
 use yeanling_core::flock::{Ewe, Lamb};
 use yeanling_core::seasons::{marks, record};
-use yeanling_core::watch::may_be_well;
 use yeanling_words::common::{date, day_and_clock};
-use yeanling_words::{animals, cull_rules, ewe as words, frame, illness, labor, life, pens, season};
+use yeanling_words::{animals, cull_rules, ewe as words, frame, life, pens, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
@@ -15,7 +15,7 @@ use crate::in_brief::InBrief;
 use crate::page::{Blocks, Page, SheetPage};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, Sheet, due_now, timeline, withdrawal};
+use crate::{Action, Button, Screen, due_now, timeline, withdrawal};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -42,16 +42,16 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
         blocks = blocks.then(due::blocks(view, ewe.id));
     }
     blocks = blocks
+        .then(fits::blocks(view, ewe))
         .section("her-record", cull_rules::RECORD, her_record(view, ewe.id))
         .then(litters(view, ewe.id))
-        .then(fostered_on(view, ewe.id))
-        .section("note", words::NOTE, notes(view, ewe));
+        .then(fostered_on(view, ewe.id));
     if let Some(lamb) = ewe.was {
         blocks = blocks.button(Button::new("was", life::WAS, Action::Go(Screen::Lamb(lamb))));
     }
     let blocks = blocks.then(timeline::of_animal(view, Animal::Ewe(ewe.id)));
     let page = Page::new(animals::ewe(ewe)).back(to, name).under(about(view, ewe)).blocks(blocks);
-    if ewe.lives() { page.thumb(lambing(view, ewe)) } else { page }
+    if ewe.lives() { page.thumb(fits::thumb(view, ewe)) } else { page }
 }
 
 /// Returns what she is, where, and since when she is in the book.
@@ -70,17 +70,6 @@ fn about(view: &View, ewe: &Ewe) -> String {
 fn odd_birth(view: &View, ewe: &Ewe) -> Option<String> {
     let began = view.flock.litters_of(ewe.id).first()?.began;
     view.flock.odd_birth(ewe.id, began).map(|odd| season::odd_birth(&odd))
-}
-
-/// Returns the way to her lambing, or on with it.
-fn lambing(view: &View, ewe: &Ewe) -> Blocks {
-    let goes_on = || view.flock.litters_of(ewe.id).first().is_some_and(|litter| litter.goes_on(view.now));
-    let label = if ewe.labor.is_some() || goes_on() { words::LAMBING_ON } else { words::LAMBING };
-    let goes = Action::Go(Screen::LambingEwe(ewe.id));
-    let ill = Action::Go(Screen::IllEwe(ewe.id));
-    Blocks::new()
-        .button(Button::new("not-right", illness::ewe::NOT_RIGHT, ill).big())
-        .button(Button::new("lambing", label, goes).big().filled())
 }
 
 /// Returns her record over all her years; nothing before her first lambing.
@@ -114,51 +103,6 @@ fn fostered_on(view: &View, id: EweId) -> Blocks {
     let brief = InBrief::of(view);
     let rows = Blocks::new().rows("fostered-lambs", lambs.map(|lamb| brief.lamb_row(lamb.id)));
     Blocks::new().section("fostered-on", life::FOSTERED_ON, rows)
-}
-
-/// Returns the buttons of what can be noted about her: all while she lives, else what is still known of her.
-fn notes(view: &View, ewe: &Ewe) -> Blocks {
-    let (id, animal) = (ewe.id, Animal::Ewe(ewe.id));
-    let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
-    let mut all = if ewe.lives() { while_she_lives(view, id) } else { Vec::new() };
-    all.extend([
-        asks("describe", life::DESCRIBE, Sheet::Describe(id)),
-        asks("tag", words::TAG, Sheet::Tag(animal)),
-        asks("remark", words::REMARK, Sheet::Remark(animal)),
-        asks("same", words::SAME, Sheet::SameEwe(id)),
-        match ewe.died {
-            Some(_) => asks("examined", life::EXAMINED, Sheet::Examined(animal)),
-            None => asks("died", words::DIED, Sheet::Death(animal)),
-        },
-    ]);
-    Blocks::new().buttons(2, all)
-}
-
-fn while_she_lives(view: &View, id: EweId) -> Vec<Button> {
-    let animal = Animal::Ewe(id);
-    let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
-    let notes =
-        |key: &'static str, label: &str, event: Event| Button::new(key, label, Action::Note(vec![event]));
-    let well = may_be_well(view.duties.iter(), animal, view.now);
-    let mut all = vec![asks("into-pen", words::INTO_PEN, Sheet::WhichPen(animal))];
-    if view.flock.pen_of(animal).is_some() {
-        all.push(notes("out-of-pen", words::OUT_OF_PEN, Event::LetOut { animal }));
-    }
-    all.extend([
-        notes("afterbirth", words::AFTERBIRTH, Event::AfterbirthPassed { ewe: id }),
-        notes("looked", labor::looked(well), Event::LookedAt { animal }),
-        notes("vet-called", words::VET, Event::VetCalled { animal }),
-        asks("udder", illness::udder::TITLE, Sheet::Udder(id)),
-        asks("take-on", life::TAKE_ON, Sheet::TakeOn(id)),
-        asks("condition", season::CONDITION, Sheet::Condition(id)),
-        asks("weigh", season::WEIGH, Sheet::EweWeight(id)),
-        asks("scan", season::SCAN, Sheet::Scan(id)),
-        asks("mark", season::MARK, Sheet::Mark(id)),
-        asks("treat", life::TREAT, Sheet::Treat(vec![animal])),
-        asks("paint", life::MARK, Sheet::Paint(animal)),
-        asks("leave", life::LEAVE, Sheet::Leave(animal)),
-    ]);
-    all
 }
 
 /// Returns the sheet that asks which other record is this ewe.

@@ -73,7 +73,10 @@ fn overdue(view: &View, due: &[&Duty]) -> Blocks {
 fn next(view: &View, quiet: bool, coming: &[&Duty]) -> Blocks {
     let line = |look, text: Text| Block::new("", Kind::Line(Line::new(look, text)));
     let Some((first, others)) = coming.split_first() else {
-        return Blocks::new().then(quiet.then(|| line(LineLook::NightCalm, words::NOTHING.into())));
+        // Ewes past their days are no comfort.
+        let overdue = yeanling_core::seasons::overdue(view.flock, &view.lambing_forecasts, view.now).len();
+        let said = if overdue > 0 { words::overdue(overdue) } else { words::NOTHING.to_owned() };
+        return Blocks::new().then(quiet.then(|| line(LineLook::NightCalm, said.into())));
     };
     let (now, comes) = (view.now, first.comes());
     let whose = |duty: &Duty| Text::strong(&name(view, duty)).then(" · ").then(task(view, duty));

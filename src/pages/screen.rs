@@ -244,6 +244,9 @@ impl Screen {
                 | Self::LambingUnknown
                 | Self::LambingLamb(_)
                 | Self::ColdLamb(_)
+                | Self::NotRight
+                | Self::IllEwe(_)
+                | Self::IllLamb(_)
                 | Self::BottleRound
                 | Self::Night
         )

@@ -25,6 +25,9 @@ pub const DEAD: &str = "She is dead. Her record stays.";
 /// Heads what can be noted.
 pub const NOTE: &str = "Note about her";
 
+/// Folds all else that can be noted.
+pub const ALL_NOTES: &str = "All that can be noted";
+
 /// Returns when she came into the book.
 pub fn came(when: &str) -> String {
     format!("in the book since {when}")

@@ -25,6 +25,14 @@ pub const BAND: &str = "85 to 100% of it";
 pub const SOURCE: &str =
     "No published band by age. The line runs straight from its birth weight to AHDB’s target.";
 
+/// Says that no weight of it is known.
+pub const NOT_WEIGHED: &str = "Not weighed yet.";
+
+/// Returns the one weight that is known: "Weighed once: *4.0 kg*, 3 Mar 14:10."
+pub fn weighed(mass: &str, when: &str) -> String {
+    format!("Weighed once: *{mass}*, {when}.")
+}
+
 /// Returns the name of the line to the target.
 pub const fn target(system: System) -> &'static str {
     match system {

@@ -36,6 +36,8 @@ pub const OTHER_FEED: &str = "Other feed";
 pub const HOLD: &str = "No milk yet";
 /// Heads the looks.
 pub const LOOK: &str = "Look at it";
+/// Heads what fits its age.
+pub const FITS: &str = "Note about it";
 /// Notes that it sucked.
 pub const SUCKED: &str = "Nursed";
 /// Notes that it is up.

@@ -29,6 +29,10 @@ pub const ANYWHERE: &str = "tap anywhere";
 pub const TIME_TO_IT: &str = "time to the next duty";
 /// Says that nothing is due and nothing is known to come.
 pub const NOTHING: &str = "Nothing due, and nothing known to come.";
+/// Says that ewes are past their days: "2 ewes overdue. Look at each."
+pub fn overdue(ewes: usize) -> String {
+    format!("{} overdue. Look at each.", super::animals::ewes(ewes))
+}
 /// Hands all alarms to the calendar.
 pub const ALL_TO_CALENDAR: &str = "Alarms to my calendar";
 /// Hands one alarm to the calendar.

@@ -1,5 +1,5 @@
 // What a shepherd does on the phone, as steps that journeys share. Every tap is a real tap, and counted.
-import type { Browser, BrowserContext, Page } from "@playwright/test";
+import type { Browser, BrowserContext, Locator, Page } from "@playwright/test";
 import { expect } from "./watching";
 
 /** One phone: a page, and how often it was tapped (digits of weights apart). */
@@ -18,7 +18,17 @@ export class Phone {
     const exact = typeof name === "string";
     const found = within.getByRole("button", { name, exact }).or(within.getByRole("link", { name, exact }));
     await this.drawn();
+    if ((await found.count()) === 0) await this.unfold(name, within);
     await found.first().tap();
+    this.taps += 1;
+  }
+
+  /** Opens the fold in which a button lies, as a hand does that looks for it. */
+  private async unfold(name: string | RegExp, within: Locator): Promise<void> {
+    const wanted = { name, exact: typeof name === "string", includeHidden: true };
+    const folds = within.locator("details:not([open])", { has: this.page.getByRole("button", wanted) });
+    if ((await folds.count()) === 0) return;
+    await folds.first().locator("summary").first().tap();
     this.taps += 1;
   }
 

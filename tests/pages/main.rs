@@ -15,6 +15,7 @@ mod erase;
 mod event;
 mod ewe;
 mod feed;
+mod fits;
 mod flock;
 mod help;
 mod help_illness;

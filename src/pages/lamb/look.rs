@@ -2,21 +2,16 @@
 
 use yeanling_core::book::{Animal, Event, Sex};
 use yeanling_core::flock::Lamb;
-use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{KEPT_FROM, hold_milk};
 use yeanling_words::{danger, lamb as words, life, weaning};
 
 use super::{Does, is_newborn};
-use crate::block::{Fold, Kind};
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Sheet};
 
-/// From this age on the register lies open (ours).
-const OPEN_FROM: TimeDelta = TimeDelta::days(7);
-
-/// Returns the buttons of what to look at; what was seen is ticked.
-pub(super) fn looks(view: &View, lamb: &Lamb) -> Blocks {
+/// Returns the buttons of what to look at, but for those `offered` above; what was seen is ticked.
+pub(super) fn looks(view: &View, lamb: &Lamb, offered: &[Button]) -> Blocks {
     let (id, animal) = (lamb.id, Animal::Lamb(lamb.id));
     let told = |seen: bool, label: &str| if seen { words::seen(label) } else { label.to_owned() };
     let notes = |key: &'static str, seen: bool, label: &str, event: Event| {
@@ -50,12 +45,22 @@ pub(super) fn looks(view: &View, lamb: &Lamb) -> Blocks {
         notes("vet-called", !lamb.vet.is_empty(), danger::CALLED, Event::VetCalled { animal }),
         asks("vet-said", false, danger::SAID, Sheet::Vet(animal)),
     ];
-    Blocks::new().buttons(3, all.into_iter().chain(is_newborn(view, lamb).then_some(found)))
+    let all = all.into_iter().chain(is_newborn(view, lamb).then_some(found));
+    Blocks::new().buttons(3, all.filter(|one| is_new(one, offered)))
 }
 
-/// Returns what is noted of its life beyond the first days; in the first days it is folded away, since what is pressed then
-/// stands above.
+/// Returns what is noted of its life beyond the first days, folded away in them: what is pressed then stands above.
 pub(super) fn register(view: &View, lamb: &Lamb) -> Blocks {
+    Blocks::new().fold("register", life::LIFE, life(view, lamb, &[]))
+}
+
+/// Says whether what a button does is not offered already.
+fn is_new(button: &Button, offered: &[Button]) -> bool {
+    offered.iter().all(|other| other.does != button.does)
+}
+
+/// Returns what is noted of its life beyond the first days, but for what is `offered` above.
+pub(super) fn life(view: &View, lamb: &Lamb, offered: &[Button]) -> Blocks {
     let (id, animal, age) = (lamb.id, Animal::Lamb(lamb.id), lamb.age(view.now));
     let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
     let mut all = vec![
@@ -74,7 +79,6 @@ pub(super) fn register(view: &View, lamb: &Lamb) -> Blocks {
     if lamb.sex != Some(Sex::Ram) && age >= KEPT_FROM {
         all.push(Button::new("keep", life::KEEP, Action::Does(crate::Does::Lamb(Does::Keep(id)))));
     }
-    let inside = Blocks::new().buttons(2, all).into();
-    let fold = Fold { label: life::LIFE.into(), open: age >= OPEN_FROM, inside, ..Fold::default() };
-    Blocks::new().add("register", Kind::Fold(fold))
+    all.retain(|one| is_new(one, offered));
+    Blocks::new().buttons(2, all)
 }

@@ -4,6 +4,7 @@ mod care;
 mod charts;
 mod dam;
 mod feeding;
+mod fits;
 mod look;
 mod weaning;
 
@@ -59,9 +60,13 @@ pub(crate) fn page(view: &View, id: LambId) -> Page {
         .back(to, name)
         .under(words::about(view.flock, lamb, view.now))
         .blocks(
-            here.then(charts::weights(view, lamb))
-                .then(timeline::of_animal(view, Animal::Lamb(lamb.id)))
-                .then(family(view, lamb)),
+            here.then(if fits::growth_is_first(view, lamb) {
+                Blocks::new()
+            } else {
+                charts::weights(view, lamb)
+            })
+            .then(timeline::of_animal(view, Animal::Lamb(lamb.id)))
+            .then(family(view, lamb)),
         )
 }
 
@@ -90,7 +95,11 @@ fn living(view: &View, lamb: &Lamb) -> Blocks {
     let mut blocks = withdrawal::notice(view, Animal::Lamb(lamb.id))
         .then(in_danger(view, lamb))
         .then(due_now::blocks(view, Animal::Lamb(lamb.id)))
+        .then(fits::growth(view, lamb))
         .button(Button::new("not-right", illness::lamb::NOT_RIGHT, ill));
+    if lamb.age(view.now) >= fits::FROM {
+        return blocks.then(fits::blocks(view, lamb));
+    }
     // In danger the long time left would be a comfort that it has not.
     if newborn && danger(view, lamb).is_none() {
         blocks = blocks.section("first-milk", words::FIRST_MILK, first_milk(view, lamb));
@@ -102,7 +111,7 @@ fn living(view: &View, lamb: &Lamb) -> Blocks {
     blocks
         .section("temperature", words::TEMPERATURE, care::warmth(view, lamb))
         .then(weaning::blocks(view, lamb))
-        .section("look", words::LOOK, look::looks(view, lamb))
+        .section("look", words::LOOK, look::looks(view, lamb, &[]))
         .then(care::birth_weight(view, lamb))
         .then(care::marking(view, lamb))
         .then(look::register(view, lamb))
