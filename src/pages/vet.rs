@@ -25,22 +25,21 @@ const SAYS: [&str; 2] = ["all your vet", "all the vet"];
 /// Returns the buttons that call the vet, the number for this hour first; without a number, the way to give one.
 pub(crate) fn calls(view: &View) -> Vec<Button> {
     let phones = &view.settings().vet_phones;
-    let call =
-        |key: &'static str, label, number: &str| Some(Button::new(key, label, Action::Call(dialed(number)?)));
-    let mut calls: Vec<Button> = match (phones.day.is_empty(), phones.night.is_empty()) {
-        (false, false) => [
-            call("call-vet", words::CALL_DAY, &phones.day),
-            call("call-vet-night", words::CALL_NIGHT, &phones.night),
-        ]
-        .into_iter()
-        .flatten()
-        .collect(),
-        (true, _) => call("call-vet", words::CALL, &phones.night).into_iter().collect(),
-        (_, true) => call("call-vet", words::CALL, &phones.day).into_iter().collect(),
-    };
+    let mut numbers = vec![
+        ("call-vet", words::CALL_DAY, &phones.day),
+        ("call-vet-night", words::CALL_NIGHT, &phones.night),
+        ("call-vet-second", words::CALL_SECOND, &phones.second),
+    ];
     if !(DAY..NIGHT).contains(&view.now.local().hour()) {
-        calls.reverse();
+        numbers.rotate_left(1);
     }
+    numbers.retain(|(_, _, number)| !number.is_empty());
+    let only = numbers.len() == 1;
+    let call = |(key, label, number): (&'static str, &'static str, &String)| {
+        let (key, label) = if only { ("call-vet", words::CALL) } else { (key, label) };
+        Some(Button::new(key, label, Action::Call(dialed(number)?)))
+    };
+    let mut calls: Vec<Button> = numbers.into_iter().filter_map(call).collect();
     if calls.is_empty() {
         calls.push(Button::new("add-vet", words::ADD, Action::Go(Screen::SettingsOf(SettingsPart::Farm))));
     }

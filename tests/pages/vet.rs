@@ -1,6 +1,7 @@
 //! The vet's number: given once, it is a button wherever a page says to call.
 
 use yeanling_core::book::{Animal, Event};
+use yeanling_core::settings::Choice;
 use yeanling_pages::{Action, Screen, SettingsPart};
 use yeanling_words::help::Topic;
 use yeanling_words::vet as words;
@@ -88,4 +89,44 @@ fn on_the_watch_it_stands_above_all_rows_and_stays_while_a_hand_is_at_work() {
     let dead = Event::Died { animal: Animal::Lamb(lamb), cause: yeanling_core::book::Cause::Unknown };
     phone.act(&Action::Note(vec![dead]));
     assert_eq!(calls(&phone).len(), 1, "nothing moves under the hand");
+}
+
+#[test]
+fn two_night_numbers_are_the_call_buttons_of_the_night() {
+    let mut phone = Phone::at("2027-02-01 03:12");
+    phone.open(Screen::SettingsOf(SettingsPart::Farm));
+    phone.write(words::NIGHT_NUMBER, "555 0199").press(words::SAVE);
+    phone.write(words::SECOND_NUMBER, "555 0198").press(words::SAVE).says(words::BOTH_GIVEN);
+    phone.open(Screen::Topic(Topic::Vet));
+    assert_eq!(calls(&phone), [pair(words::CALL_NIGHT, "5550199"), pair(words::CALL_SECOND, "5550198")]);
+    phone.note(Event::Chose(Choice::VetPhone("555 0100".to_owned())));
+    let third = pair(words::CALL_DAY, "5550100");
+    assert_eq!(calls(&phone).last(), Some(&third));
+    phone.later(8 * 60);
+    assert_eq!(calls(&phone).first(), Some(&third), "by day the day's number is first");
+}
+
+#[test]
+fn before_the_season_the_week_asks_what_is_agreed_with_the_vet_until_it_is() {
+    let mut phone = Phone::at("2026-10-01 08:00");
+    let ewe = phone.ewe("7");
+    let group = phone.note(Event::GroupFormed { name: "Top".to_owned() }).as_group();
+    phone.note(Event::JoinedGroup { ewe, group });
+    phone.note(Event::RamIn { group, ram: None, age: None });
+    phone.later(34 * 24 * 60).note(Event::RamOut { group });
+    phone.open(Screen::Watch).says_nowhere("Agree before lambing");
+    // 116 days after the ram went in, a month before the first can lamb.
+    phone.later(82 * 24 * 60).open(Screen::Watch).says("Agree before lambing: 4 of 4 open");
+    phone.open(Screen::SettingsOf(SettingsPart::Farm)).says(words::BEFORE).says("not yet");
+    for what in ["Training", "Glucose", "When one must be killed"] {
+        phone.press(&format!("Agreed: {what}"));
+    }
+    phone.says("agreed ");
+    phone.open(Screen::Watch).says("Agree before lambing: 1 of 4 open");
+    for number in
+        [Choice::VetNightPhone("555 0199".to_owned()), Choice::VetSecondPhone("555 0198".to_owned())]
+    {
+        phone.note(Event::Chose(number));
+    }
+    phone.open(Screen::Watch).says_nowhere("Agree before lambing");
 }

@@ -10,6 +10,7 @@ use super::{
     Seen, VetCall, Weight, group, illness, index, life, litter, pen, stores,
 };
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
+use crate::settings::Choice;
 use crate::sort_small::{Gather, SortSmall};
 use crate::units::{Moment, System};
 
@@ -313,6 +314,10 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
         Event::PutOff { animal, duty, until } => {
             let animal = flock.canonical(*animal);
             flock.put_off.insert((animal, *duty), PutOff { at, until: *until });
+        }
+        Event::Chose(Choice::VetAgreed(what)) => {
+            let agreed = flock.vet_agreed.entry(*what).or_insert(at);
+            *agreed = at.max(*agreed);
         }
         Event::Life(fact) => life::apply(flock, line, fact),
         Event::Care(care) => tell_care(flock, line, care),

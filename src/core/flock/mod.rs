@@ -34,7 +34,7 @@ pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
 use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
-use crate::settings::FarmSettings;
+use crate::settings::{FarmSettings, VetAgreed};
 use crate::sort_small::{Gather, SortSmall};
 use crate::units::Moment;
 
@@ -72,6 +72,8 @@ pub struct Flock {
     pub ill: BTreeSet<EweId>,
     /// What the farm has chosen.
     pub settings: FarmSettings,
+    /// When each thing was agreed with the vet last.
+    pub vet_agreed: BTreeMap<VetAgreed, Moment>,
     /// Everything noted, as it stands, in the order in which it happened.
     pub lines: Vec<Line>,
     /// Entries this version cannot read.

@@ -1,5 +1,6 @@
 //! The season in numbers, worked out from the flock: nobody notes a season, it is seen in the births.
 
+mod before_season;
 mod grown;
 mod lambing_forecasts;
 mod matings;
@@ -13,6 +14,7 @@ mod this_week;
 mod witnesses;
 mod year;
 
+pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
 pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
 pub use matings::put_to_ram;

@@ -20,7 +20,7 @@ pub use marking::{DamsVaccinated, RINGS_OWN_DAYS, RingDaysError, RingRule, Rings
 pub use milk::{BottleTable, DayRule, FreezerLife, PowderRule, WeaningRule};
 pub use newborn::{BreedMeans, ChillLimit, Housing, VigorInUse};
 pub use season::BreedType;
-pub use vet::{LEAST_DIGITS, MOST_DIGITS, MOST_SIGNS, VetPhones, dialed};
+pub use vet::{LEAST_DIGITS, MOST_DIGITS, MOST_SIGNS, VetAgreed, VetPhones, dialed};
 
 use serde::{Deserialize, Serialize};
 
@@ -154,6 +154,10 @@ pub enum Choice {
     VetPhone(String),
     /// The vet's number at night, as it is written; empty for none.
     VetNightPhone(String),
+    /// The second number for the night, as it is written; empty for none.
+    VetSecondPhone(String),
+    /// Something was agreed with the vet for the season; it counts from when it was.
+    VetAgreed(VetAgreed),
 }
 
 impl FarmSettings {
@@ -190,6 +194,9 @@ impl FarmSettings {
             Choice::CullRules(marks) => self.cull_rules = marks.checked().unwrap_or(self.cull_rules),
             Choice::VetPhone(number) => take_number(&mut self.vet_phones.day, number),
             Choice::VetNightPhone(number) => take_number(&mut self.vet_phones.night, number),
+            Choice::VetSecondPhone(number) => take_number(&mut self.vet_phones.second, number),
+            // It is no choice that stands: the flock knows when it was.
+            Choice::VetAgreed(_) => {}
         }
     }
 }

@@ -1,4 +1,6 @@
-//! The vet's telephone numbers: as people write them, and as they are dialed.
+//! The vet's telephone numbers, as people write them and as they are dialed, and what is agreed before the season.
+
+use serde::{Deserialize, Serialize};
 
 /// The most digits of a number (ITU-T E.164).
 pub const MOST_DIGITS: usize = 15;
@@ -14,6 +16,25 @@ pub struct VetPhones {
     pub day: String,
     /// At night and on days off.
     pub night: String,
+    /// At night, where the first is not reached.
+    pub second: String,
+}
+
+/// What is agreed with the vet before the first lamb.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum VetAgreed {
+    /// The vet trained someone here: glucose for a cold lamb, a tube, and what else may be done without one.
+    Trained,
+    /// Glucose is here, prescribed, and its amounts are agreed.
+    Glucose,
+    /// Who may kill an animal that must be, and how, by the law of the place.
+    Killing,
+}
+
+impl VetAgreed {
+    /// All of it, in the order in which it is asked.
+    pub const ALL: [Self; 3] = [Self::Trained, Self::Glucose, Self::Killing];
 }
 
 /// Returns what is dialed for a number as people write it, or nothing if it is none: digits, with a plus sign before them at
@@ -42,6 +63,12 @@ impl VetPhones {
     /// Says whether no number is given.
     #[must_use]
     pub const fn is_empty(&self) -> bool {
-        self.day.is_empty() && self.night.is_empty()
+        self.day.is_empty() && self.night.is_empty() && self.second.is_empty()
+    }
+
+    /// Says whether two numbers are given for the night.
+    #[must_use]
+    pub const fn has_two_for_the_night(&self) -> bool {
+        !self.night.is_empty() && !self.second.is_empty()
     }
 }

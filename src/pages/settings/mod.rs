@@ -74,7 +74,7 @@ pub(crate) fn part_page(view: &View, draft: &Draft, part: Part) -> Page {
     let (settings, fields) = (view.settings(), &draft.fields);
     let blocks = match part {
         Part::Farm => farm_name(settings, fields)
-            .then(vet::blocks(settings, fields))
+            .then(vet::blocks(view, fields))
             .then(units(settings))
             .then(care::breed_type(settings))
             .then(newborns(settings)),

@@ -108,7 +108,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         .button(go("lambing", words::LAMBING, Screen::Lambing).filled());
     // Where something is asked for further down, nothing says that nothing is.
     let calm = rows.iter().all(|one| one.state.is_none()) && week.is_empty();
-    let calm = calm && season::past(view) == 0;
+    let calm = calm && season::past(view) == 0 && season::vet(view).is_none();
     let page = Page { tallies: tallies(&rows), ..Page::new(clock(view.now)) };
     page.under(if calm { words::NOTHING } else { "" }).blocks(blocks).thumb(thumb)
 }

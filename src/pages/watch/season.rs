@@ -2,14 +2,14 @@
 
 use yeanling_core::book::Event;
 use yeanling_core::reckon::season::dates::DateTask;
-use yeanling_core::seasons::{SeasonJob, overdue, this_week};
+use yeanling_core::seasons::{BeforeSeason, SeasonJob, before_season, overdue, this_week};
 use yeanling_core::units::{Mass, Moment};
-use yeanling_words::{animals, season_forecast, watch as words};
+use yeanling_words::{animals, season_forecast, vet as vet_words, watch as words};
 
 use crate::block::{Row, State};
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Action, Button, Key, Screen};
+use crate::{Action, Button, Key, Screen, SettingsPart};
 
 /// One thing asked for, as it is shown.
 #[derive(Clone, Debug, PartialEq)]
@@ -54,8 +54,20 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
             .to(Screen::Season);
         (Key::Borrowed("overdue"), row)
     });
-    let rows = past.into_iter().chain(week.iter().map(row));
+    let vet = vet(view).map(|asked| {
+        let row = Row::new(vet_words::TITLE)
+            .text(vet_words::still_open(asked.open.len()))
+            .says(State::Coming, season_forecast::away(asked.first, view.now.local().date()))
+            .to(Screen::SettingsOf(SettingsPart::Farm));
+        (Key::Borrowed("before-season"), row)
+    });
+    let rows = past.into_iter().chain(vet).chain(week.iter().map(row));
     Blocks::new().section("this-week", words::THIS_WEEK, Blocks::new().rows("this-week-rows", rows))
+}
+
+/// Returns what is still to be agreed with the vet before the first lamb.
+pub(super) fn vet(view: &View) -> Option<BeforeSeason> {
+    before_season(view.flock, &view.lambing_forecasts, view.now)
 }
 
 /// Returns how many ewes are past their days.

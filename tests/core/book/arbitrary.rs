@@ -13,7 +13,7 @@ use yeanling_core::book::{
 };
 use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, DayRule, FreezerLife,
-    Housing, LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+    Housing, LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VetAgreed, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{
     Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
@@ -117,6 +117,9 @@ fn choice() -> impl Strategy<Value = Choice> {
         Just(Choice::BreedType(BreedType::Hair)),
         text().prop_map(Choice::VetPhone),
         "[0-9 +().-]{0,20}".prop_map(Choice::VetNightPhone),
+        "[0-9 ]{0,12}".prop_map(Choice::VetSecondPhone),
+        Just(Choice::VetAgreed(VetAgreed::Trained)),
+        Just(Choice::VetAgreed(VetAgreed::Killing)),
     ]
 }
 

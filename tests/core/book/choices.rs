@@ -4,7 +4,7 @@ use serde_json::Value;
 use yeanling_core::book::Event;
 use yeanling_core::settings::{
     BreedMeans, BreedType, ChillLimit, Choice, Clock, CullRules, DamsVaccinated, FarmSettings, FreezerLife,
-    PowderRule, RingRule, Rings, USUAL_POWDER_RATE, VigorInUse, WeaningRule,
+    PowderRule, RingRule, Rings, USUAL_POWDER_RATE, VetAgreed, VigorInUse, WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -54,6 +54,10 @@ const LINES: &[&str] = &[
     r#"{"chose":{"clock":"phone"}}"#,
     r#"{"chose":{"clock":"twelve"}}"#,
     r#"{"chose":{"clock":"twenty-four"}}"#,
+    r#"{"chose":{"vet-second-phone":"555 0101"}}"#,
+    r#"{"chose":{"vet-agreed":"trained"}}"#,
+    r#"{"chose":{"vet-agreed":"glucose"}}"#,
+    r#"{"chose":{"vet-agreed":"killing"}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -108,6 +112,10 @@ fn choices() -> Vec<Choice> {
         Choice::Clock(Clock::Phone),
         Choice::Clock(Clock::Twelve),
         Choice::Clock(Clock::TwentyFour),
+        Choice::VetSecondPhone("555 0101".to_owned()),
+        Choice::VetAgreed(VetAgreed::Trained),
+        Choice::VetAgreed(VetAgreed::Glucose),
+        Choice::VetAgreed(VetAgreed::Killing),
     ]
 }
 
@@ -184,6 +192,9 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::CullRules(marks) => expected.cull_rules = marks,
             Choice::VetPhone(number) => expected.vet_phones.day = number,
             Choice::VetNightPhone(number) => expected.vet_phones.night = number,
+            Choice::VetSecondPhone(number) => expected.vet_phones.second = number,
+            // It stands in the flock, with its time.
+            Choice::VetAgreed(_) => {}
             Choice::Clock(clock) => expected.clock = clock,
             Choice::FarmName(_)
             | Choice::System(_)

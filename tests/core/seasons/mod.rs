@@ -1,5 +1,6 @@
 //! The season in numbers.
 
+mod before_season;
 mod coverage;
 mod grown;
 mod record;

@@ -256,7 +256,9 @@ fn fact(
         Event::Chose(Choice::PenStay(stay)) => stay.checked().map(|_| ()).map_err(Rejection::from),
         Event::Chose(Choice::FarmName(name)) if name.is_empty() => Ok(()),
         Event::Chose(Choice::FarmName(name)) => text(name, MOST_TAG),
-        Event::Chose(Choice::VetPhone(number) | Choice::VetNightPhone(number)) => {
+        Event::Chose(
+            Choice::VetPhone(number) | Choice::VetNightPhone(number) | Choice::VetSecondPhone(number),
+        ) => {
             if number.is_empty() || dialed(number).is_some() {
                 Ok(())
             } else {
@@ -283,7 +285,8 @@ fn fact(
             | Choice::Vigor(_)
             | Choice::ChillLimit(_)
             | Choice::DamsVaccinated(_)
-            | Choice::BreedType(_),
+            | Choice::BreedType(_)
+            | Choice::VetAgreed(_),
         )
         | Event::Unread(_) => Ok(()),
         Event::SameAnimal { keep, also } => {

@@ -1,0 +1,77 @@
+//! What is agreed with the vet before the first lamb: asked once a season, from six weeks before, until it is done.
+
+use yeanling_core::book::Event;
+use yeanling_core::seasons::{ToAgree, before_season, lambing_forecasts};
+use yeanling_core::settings::{Choice, VetAgreed};
+use yeanling_core::units::{Moment, TimeDelta};
+
+use crate::scribe::Scribe;
+
+fn on(text: &str) -> Moment {
+    format!("{text}T08:00:00.000+00:00").parse().expect("a moment")
+}
+
+/// Three ewes put to the ram on this day.
+fn put_to_ram(scribe: &mut Scribe, day: &str) {
+    let came = on(day) - TimeDelta::days(30);
+    let group = scribe.group(came, day);
+    for tag in ["1", "2", "3"] {
+        let ewe = scribe.ewe(came, &format!("{day} {tag}"));
+        scribe.note(came, Event::JoinedGroup { ewe, group });
+    }
+    scribe.ram_in(on(day), group);
+    scribe.note(on(day) + TimeDelta::days(34), Event::RamOut { group });
+}
+
+fn open(scribe: &Scribe, now: Moment) -> Vec<ToAgree> {
+    let flock = scribe.flock();
+    let forecasts = lambing_forecasts(&flock, now);
+    before_season(&flock, &forecasts, now).map(|asked| asked.open).unwrap_or_default()
+}
+
+fn agree(scribe: &mut Scribe, at: Moment, what: VetAgreed) {
+    scribe.note(at, Event::Chose(Choice::VetAgreed(what)));
+}
+
+#[test]
+fn it_is_asked_from_six_weeks_before_the_first_day() {
+    let mut scribe = Scribe::new(1);
+    put_to_ram(&mut scribe, "2026-10-01");
+    let flock = scribe.flock();
+    let early = on("2026-12-20");
+    let forecasts = lambing_forecasts(&flock, early);
+    let known = forecasts.awaited.iter().filter_map(|one| one.lambing_forecast.as_ref().ok());
+    let first = known.map(|forecast| forecast.first).min().expect("they are awaited");
+    assert_eq!(open(&scribe, early), []);
+    let day = |days: u64| first.checked_sub_days(chrono::Days::new(days)).expect("a day").to_string();
+    assert_eq!(open(&scribe, on(&day(43))), []);
+    assert_eq!(open(&scribe, on(&day(42))), ToAgree::ALL);
+}
+
+#[test]
+fn each_is_asked_until_it_is_agreed_and_the_numbers_until_there_are_two_for_the_night() {
+    let mut scribe = Scribe::new(1);
+    put_to_ram(&mut scribe, "2026-10-01");
+    let now = on("2027-02-10");
+    agree(&mut scribe, now, VetAgreed::Trained);
+    agree(&mut scribe, now, VetAgreed::Killing);
+    assert_eq!(open(&scribe, now), [ToAgree::Agreed(VetAgreed::Glucose), ToAgree::NightNumbers]);
+    scribe.note(now, Event::Chose(Choice::VetNightPhone("555 0100".to_owned())));
+    assert!(open(&scribe, now).contains(&ToAgree::NightNumbers), "one is not two");
+    scribe.note(now, Event::Chose(Choice::VetSecondPhone("555 0101".to_owned())));
+    agree(&mut scribe, now, VetAgreed::Glucose);
+    assert_eq!(open(&scribe, now), []);
+}
+
+#[test]
+fn the_next_season_asks_anew_and_a_flock_without_a_ram_is_asked_nothing() {
+    let mut scribe = Scribe::new(1);
+    assert_eq!(open(&scribe, on("2027-02-10")), []);
+    put_to_ram(&mut scribe, "2026-10-01");
+    for what in VetAgreed::ALL {
+        agree(&mut scribe, on("2027-02-10"), what);
+    }
+    assert_eq!(open(&scribe, on("2027-03-20")), [ToAgree::NightNumbers]);
+    put_to_ram(&mut scribe, "2027-10-01");
+    assert_eq!(open(&scribe, on("2028-02-10")), ToAgree::ALL);
+}
