@@ -64,11 +64,34 @@ export async function fitsTheScreen(page: Page): Promise<void> {
   expect(wider, "CSS pixels by which the document is wider than the screen").toBeLessThanOrEqual(0);
 }
 
+/** No word on what can be pressed goes over two lines; what people typed, longer than any word of ours, may. */
+export async function noWordIsBroken(page: Page): Promise<void> {
+  const broken = await page.evaluate(() => {
+    const texts: Text[] = [];
+    for (const one of document.querySelectorAll("button, a[href], summary, .tile")) {
+      if (!one.checkVisibility({ opacityProperty: true })) continue;
+      const walk = document.createTreeWalker(one, NodeFilter.SHOW_TEXT);
+      while (walk.nextNode()) texts.push(walk.currentNode as Text);
+    }
+    const range = document.createRange();
+    return texts.flatMap((text) =>
+      [...text.data.matchAll(/[\p{L}\d]{2,16}/gu)].filter(({ 0: word, index }) => {
+        range.setStart(text, index);
+        range.setEnd(text, index + word.length);
+        const lines = [...range.getClientRects()].filter(({ width }) => width > 0).map(({ top }) => Math.round(top));
+        return Math.max(...lines) - Math.min(...lines) > 4;
+      }).map(([word]) => `${word} of “${text.parentElement?.closest("button, a, summary")?.textContent ?? text.data}”`),
+    );
+  });
+  expect([...new Set(broken)], "words that go over two lines").toEqual([]);
+}
+
 /** Nothing that is written on this screen is cut off by what it stands in, or runs out of the button it stands on. */
 export async function nothingIsCut(page: Page): Promise<void> {
   const cut = await page.evaluate(() =>
     [...document.querySelectorAll<HTMLElement>("body *")].filter((one) => {
-      if (one instanceof SVGElement || !one.checkVisibility({ opacityProperty: true })) return false;
+      // What is only read out is not seen at all.
+      if (one instanceof SVGElement || one.matches(".unseen") || !one.checkVisibility({ opacityProperty: true })) return false;
       const { overflowX, overflowY } = getComputedStyle(one);
       const cuts = (overflow: string) => ["hidden", "clip"].includes(overflow);
       const low = one.scrollHeight > one.clientHeight + 1;

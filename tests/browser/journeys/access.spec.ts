@@ -1,7 +1,14 @@
 // Every screen keeps the rules of accessibility by day and by night, and fits a narrow phone.
+import type { Page } from "@playwright/test";
 import { Phone } from "../barn";
 import { tour } from "../tour";
-import { accessible, expect, fitsTheScreen, test } from "../watching";
+import { accessible, expect, fitsTheScreen as isNoWider, noWordIsBroken, test } from "../watching";
+
+/** What is written fits the screen, in whole words. */
+async function fitsTheScreen(page: Page): Promise<void> {
+  await isNoWider(page);
+  await noWordIsBroken(page);
+}
 
 for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const) {
   test(`every screen keeps the rules of accessibility by ${look}`, async ({ page }) => {
@@ -16,6 +23,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       const height = await page.evaluate(() => document.documentElement.scrollHeight);
       await page.setViewportSize({ width: 390, height: Math.max(height + 200, 7000) });
       await accessible(page);
+      await fitsTheScreen(page);
     }, 1);
     await test.step("lamb, its reasons and its sheets", async () => {
       await phone.tab("Watch");
