@@ -32,7 +32,7 @@ use yeanling_pages::Last;
 use crate::browser::local_storage::Broken;
 use crate::browser::persistence::Keeper;
 use crate::browser::worker;
-use crate::browser::{draft, id, local_storage, navigation, now, press, region, storage, theme};
+use crate::browser::{draft, id, local_storage, navigation, now, press, region, storage, theme, width};
 use saving::PendingWrites;
 use yeanling_pages::everyone::Everyone;
 use yeanling_pages::phone::{HalfTyped, Region};
@@ -75,6 +75,7 @@ pub struct Farm {
     returned_at: RwSignal<Option<Moment>>,
     cold_lamb: RwSignal<String>,
     half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
+    wide: RwSignal<bool>,
     missed_stood: RwSignal<Vec<Duty>>,
     night: RwSignal<Night>,
     keeper: StoredValue<Keeper, LocalStorage>,
@@ -121,6 +122,7 @@ impl Farm {
             returned_at: RwSignal::new(None),
             cold_lamb: RwSignal::new(draft::cold_lamb()),
             half_typed: RwSignal::new(HalfTyped::read(&draft::half_typed())),
+            wide: RwSignal::new(width::is_wide()),
             missed_stood: RwSignal::new(Vec::new()),
             night: RwSignal::new(Night::default()),
             keeper: StoredValue::new_local(Keeper::default()),
@@ -137,6 +139,11 @@ impl Farm {
         });
         local_storage::on_erased(navigation::start_anew);
         draft::on_other_tab(move |kept| farm.cold_lamb.set(kept));
+        width::on_resize(move |wide| {
+            if farm.wide.get_untracked() != wide {
+                farm.wide.set(wide);
+            }
+        });
         worker::register(move |offline| farm.offline.set(offline), move || farm.update.set(true));
         farm
     }

@@ -23,6 +23,7 @@ pub mod sound;
 pub mod storage;
 pub mod theme;
 pub mod wake;
+pub mod width;
 pub mod worker;
 
 use wasm_bindgen::JsValue;

@@ -4,7 +4,7 @@
 use std::sync::Arc;
 
 use yeanling_pages::{Action, Block, Button, Page, Request, SaveState, Screen, SheetPage, Tally, Top};
-use yeanling_words::{label, night};
+use yeanling_words::{flock, label, night};
 
 use crate::frame::refused;
 use crate::kinds::{button, mark};
@@ -31,7 +31,13 @@ pub fn page(screen: Screen, page: &Page, around: Around<'_>) -> Vec<Node> {
     let sheets = page.sheets.iter().enumerate().map(|(place, one)| sheet(place, one).into());
     let body = body.blocks(&page.blocks).all(sheets);
     let thumb = (!page.thumb.is_empty()).then(|| el("div", "thumb").blocks(&page.thumb).into());
-    vec![el("main", "page").key(screen.hash()).with(body).all(thumb).into()]
+    let main = el("main", "page").key(screen.hash()).with(body).all(thumb).into();
+    // The list stays the same element from animal to animal: it keeps its place. It is read after the page it stands beside.
+    let beside = (!page.beside.is_empty()).then(|| {
+        let list = el("nav", "beside").key("beside").has("aria-label", flock::TITLE);
+        list.blocks(&page.beside).into()
+    });
+    [main].into_iter().chain(beside).collect()
 }
 
 /// The line above the page's name stays in sight. The offer to undo stands in it, where it covers nothing and a second tap on

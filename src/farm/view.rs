@@ -21,6 +21,7 @@ impl Farm {
         let (everyone, phone) = (move || self.everyone.get(), move || Arc::new(self.phone(now)));
         let outgoing = move || self.outgoing.get();
         let sample = self.is_sample();
+        let wide = move || Arc::new(self.wide.get());
         let still = move || Arc::new(self.holds_still());
         let read = |records: &Records, own: &Records| {
             read(&View {
@@ -41,6 +42,7 @@ impl Farm {
                 lambing_forecasts: Lazy::new(&lambing_forecasts),
                 everyone: Lazy::new(&everyone),
                 still: Lazy::new(&still),
+                wide: Lazy::new(&wide),
                 phone: Lazy::new(&phone),
                 outgoing: Lazy::new(&outgoing),
             })

@@ -84,9 +84,26 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         Blocks::new()
             .field(FIND, field)
             .seen_if(seeks && !found.taken, "offer", offers)
-            .seen_if(seeks, "found", list(view, draft, &FOUND, &found))
+            .seen_if(seeks, "found", list(view, draft, &FOUND, &found, true))
             .seen_if(!seeks, "here", Blocks::new().then([here])),
     )
+}
+
+/// Returns the list that stands beside an animal on a wide screen: a small flock at its places, else the first of a larger
+/// one; nothing on a phone, or on another screen.
+pub(crate) fn beside(view: &View, screen: Screen) -> Vec<Arc<Block>> {
+    let of_flock = matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_));
+    if !of_flock || !*view.wide || view.flock.ewes.is_empty() && view.flock.lambs.is_empty() {
+        return Vec::new();
+    }
+    match grid::blocks(view, Some(screen)) {
+        Some(grid) => grid.into(),
+        None if screen == Screen::Flock => Vec::new(),
+        None => {
+            let found = view.everyone.browse(view.flock, Which::Here, view.now);
+            list(view, &Draft::default(), &HERE, &found, false).into()
+        }
+    }
 }
 
 /// All that is shown while nothing is looked for, as one block: it stays the same while something is.
@@ -101,9 +118,11 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
         };
         let options = WHICH.iter().enumerate().map(option).collect();
         let choices = Choices::new(words::WHICH, options, Some(chosen)).snug();
-        let shown = match grid::blocks(view).filter(|_| which == Which::Here) {
+        let shown = match grid::blocks(view, None).filter(|_| which == Which::Here) {
+            // It stands beside the page.
+            Some(_) if *view.wide => Blocks::new(),
             Some(grid) => grid,
-            None => list(view, draft, &HERE, &view.everyone.browse(view.flock, which, view.now)),
+            None => list(view, draft, &HERE, &view.everyone.browse(view.flock, which, view.now), true),
         };
         rounds::blocks(view)
             .fold("which", words::shown(name(which)), Blocks::new().choices(WHICH_ONES, choices))
@@ -112,8 +131,8 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
     Block::seen("here-list", inside)
 }
 
-/// The first of the animals found, by kind, and the way to more of them.
-fn list(view: &View, draft: &Draft, list: &List, found: &Found) -> Blocks {
+/// The first of the animals found, by kind, and the way to more of them where that is asked for.
+fn list(view: &View, draft: &Draft, list: &List, found: &Found, and_more: bool) -> Blocks {
     if found.is_empty() {
         let empty = Empty { text: list.none.into(), buttons: Vec::new() };
         return Blocks::new().add(format!("{}-none", list.key), Kind::Empty(empty));
@@ -130,7 +149,7 @@ fn list(view: &View, draft: &Draft, list: &List, found: &Found) -> Blocks {
     }
     let lengths = [found.ewes.len(), found.lambs.len(), found.dead.len()];
     let left = lengths.into_iter().map(|all| all - most(all)).max().unwrap_or(0);
-    if left == 0 {
+    if left == 0 || !and_more {
         return blocks;
     }
     let more = Action::Choose(list.more.into(), asked + MORE_ROWS);

@@ -82,7 +82,7 @@ impl<'a> InBrief<'a> {
             Some(gone) => (gone, None, true),
             None => self.ewe_now(ewe),
         };
-        (key_of("tile", ewe.id.entry()), Tile { name, number, says, state, past, does })
+        (key_of("tile", ewe.id.entry()), Tile { name, number, says, state, past, here: false, does })
     }
 
     /// What presses most, what was seen of her, that she has lambed, or when she is due; and whether that is past.
@@ -205,7 +205,7 @@ impl<'a> InBrief<'a> {
             None => self.lamb_now(lamb),
         };
         let does = Action::Go(Screen::Lamb(lamb.id));
-        (key_of("tile", lamb.id.entry()), Tile { number: name.clone(), name, says, state, past, does })
+        (key_of("tile", lamb.id.entry()), Tile { number: name.clone(), name, says, state, past, here: false, does })
     }
 
     fn lamb_now(&self, lamb: &Lamb) -> (String, Option<State>, bool) {

@@ -173,6 +173,7 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Erase => erase::page(view, draft),
         Screen::Watch => watch::page(view, draft),
     };
+    page.beside = flock::beside(view, screen);
     page.sheets = sheets::pages(view, draft);
     vet::put(&mut page, view);
     page

@@ -81,6 +81,7 @@ impl Does {
             | Self::Setup(_) => Meaning::Saves,
             Self::ColdLamb(does) => match does {
                 cold_lamb::Does::Read(_)
+                | cold_lamb::Does::Rested(..)
                 | cold_lamb::Does::Age(_)
                 | cold_lamb::Does::Able(_)
                 | cold_lamb::Does::Warmed

@@ -23,6 +23,8 @@ pub struct Page {
     pub under: Text,
     /// The way back: where and what is there. Without one the farm's name stands there.
     pub back: Option<(Screen, String)>,
+    /// The list that stands beside it on a wide screen.
+    pub beside: Vec<Arc<Block>>,
     /// What stands on it.
     pub blocks: Vec<Arc<Block>>,
     /// What stands under the thumb.
@@ -104,7 +106,7 @@ impl Page {
         }
         let mut all = Vec::new();
         let sheets = self.sheets.iter().flat_map(|sheet| &sheet.blocks);
-        for block in self.blocks.iter().chain(&self.thumb).chain(sheets) {
+        for block in self.beside.iter().chain(&self.blocks).chain(&self.thumb).chain(sheets) {
             add(block, &mut all);
         }
         all

@@ -55,6 +55,8 @@ pub struct View<'a> {
     /// Whether a hand is at work: what it did last is still offered to be undone, or was undone just now. As long as it is,
     /// what it sees keeps its place.
     pub still: Lazy<'a, bool>,
+    /// Whether the screen has room for a list beside an animal.
+    pub wide: Lazy<'a, bool>,
     /// What this phone says of itself.
     pub phone: Lazy<'a, Phone>,
     /// This phone's own book as it goes out; none while nothing is noted in it.

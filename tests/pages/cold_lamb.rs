@@ -1,5 +1,7 @@
 //! The cold lamb: from the thermometer to what to do, with a record and without.
 
+use std::time::Duration;
+
 use yeanling_core::book::{Event, LambId, Sex};
 use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System};
@@ -52,6 +54,22 @@ fn a_cold_lamb_is_read_told_in_order_read_again_in_twenty_minutes_and_done_when_
     phone.later(21);
     read(&mut phone, "39.2", "Yes, both");
     phone.says_in_order(&["Leave it with its ewe. See that it feeds."]);
+}
+
+#[test]
+fn a_whole_reading_is_taken_once_the_keys_rest_on_it_and_part_of_one_is_not() {
+    let (mut phone, lamb) = a_lamb(4.0);
+    let readings = |phone: &Phone| phone.flock.lamb(lamb).expect("it").temperatures.len();
+    phone.keys("38").rest(Duration::from_secs(20));
+    assert_eq!(readings(&phone), 0, "a digit may still come");
+    phone.keys(".").rest(Duration::from_secs(20)).keys("9").rest(Duration::from_millis(1000));
+    assert_eq!(readings(&phone), 0, "the keys do not rest yet");
+    phone.keys("<8").rest(Duration::from_secs(2));
+    assert_eq!(readings(&phone), 1);
+    phone.says("38.8 °C");
+    assert!(phone.undo(), "and it is taken back by one press");
+    // What no lamb can have on this scale waits for an answer.
+    phone.open(Screen::ColdLamb(None)).keys("98.6").rest(Duration::from_secs(20)).has_button("Use this reading");
 }
 
 #[test]

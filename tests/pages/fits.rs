@@ -87,7 +87,7 @@ fn a_ewe_in_june_is_scored_and_treated_and_her_lambing_is_folded_away() {
     assert!(open.iter().any(|label| label.starts_with("Looked")), "{open:?}");
     phone.later(98 * 24 * 60).open(Screen::Ewe(ewe));
     let page = phone.page();
-    assert_eq!(open_actions(&page), ["Condition", "Medicine…", "Foster a lamb on…", "Remark"]);
+    assert_eq!(open_actions(&page), ["Condition", "Medicine", "Foster a lamb on", "Note"]);
     let thumb: Vec<String> = page.thumb.iter().flat_map(|block| block.texts()).collect();
     assert_eq!(thumb, ["She is not right"], "no lambing is near");
     // It is still there for who needs it, and in the thumb once it may be.
@@ -112,7 +112,7 @@ fn a_lamb_of_fourteen_weeks_shows_its_growth_first_then_what_fits_its_age() {
     assert!(weights < place(&phone, "fits").expect("what fits"));
     assert!(weights <= 1, "on top");
     let open = open_actions(&phone.page_of(Screen::Lamb(lamb)));
-    assert_eq!(open, ["Weigh", "Weaned", "Tag", "Medicine…"]);
+    assert_eq!(open, ["Weigh", "Weaned", "Tag", "Medicine"]);
     phone.open(Screen::Lamb(lamb)).says_nowhere("First milk");
 }
 
@@ -202,4 +202,35 @@ fn of_an_afterbirth_that_nobody_looked_for_it_is_asked_how_she_is_before_a_vet_i
         });
         assert!(due, "{hours} h");
     }
+}
+
+#[test]
+fn on_a_wide_screen_the_flock_stands_beside_each_animal_and_every_page_keeps_the_laws() {
+    let mut phone = after(0);
+    let tiles = |page: &Page| page.beside.iter().map(|block| block.inside().len()).sum::<usize>();
+    assert!(phone.screens().into_iter().all(|screen| tiles(&phone.page_of(screen)) == 0), "not on a phone");
+    phone.wide = true;
+    let ewe = *phone.flock.ewes.keys().next().expect("a ewe");
+    let page = phone.page_of(Screen::Ewe(ewe));
+    let here = page.all().into_iter().filter_map(|block| match &block.kind {
+        Kind::Tile(tile) if tile.here => Some(tile.does.clone()),
+        _ => None,
+    });
+    assert_eq!(here.collect::<Vec<_>>(), [Action::Go(Screen::Ewe(ewe))], "whose page it is is marked");
+    for screen in phone.screens() {
+        phone.open(screen);
+        let page = phone.page();
+        let of_flock = matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_));
+        assert_eq!(tiles(&page) > 0, of_flock, "{screen:?}");
+        let wrong = crate::laws::broken(&phone, screen, &page);
+        assert_eq!(wrong, Vec::<String>::new(), "{screen:?}");
+    }
+    // A larger flock is a list beside the animal, and its own screen has the one list.
+    for tag in 100..170 {
+        phone.ewe(&tag.to_string());
+    }
+    assert!(!phone.page_of(Screen::Ewe(ewe)).beside.is_empty());
+    assert!(phone.page_of(Screen::Flock).beside.is_empty());
+    let wrong = crate::laws::broken(&phone, Screen::Ewe(ewe), &phone.page_of(Screen::Ewe(ewe)));
+    assert_eq!(wrong, Vec::<String>::new());
 }

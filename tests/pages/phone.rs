@@ -39,6 +39,8 @@ pub(crate) struct Phone {
     /// What this phone says of itself.
     pub(crate) says: Says,
     pub(crate) sample: bool,
+    /// Whether its screen has room for a list beside an animal.
+    pub(crate) wide: bool,
     /// Its id.
     pub(crate) device: DeviceId,
     /// How its region writes.
@@ -86,6 +88,7 @@ impl Phone {
             screen: Screen::Watch,
             says: Says::default(),
             sample: false,
+            wide: false,
             device: device(),
             region: Region::default(),
             asked: Vec::new(),
@@ -206,6 +209,7 @@ impl Phone {
         let everyone = || Arc::new(Everyone::of(&self.flock));
         let says = || Arc::new(self.says.clone());
         let outgoing = || Arc::new(self.outgoing());
+        let wide = || Arc::new(self.wide);
         let still = || Arc::new(self.still_until.is_some_and(|until| self.now < until));
         read(&View {
             book: &self.book,
@@ -225,6 +229,7 @@ impl Phone {
             lambing_forecasts: Lazy::new(&lambing_forecasts),
             everyone: Lazy::new(&everyone),
             still: Lazy::new(&still),
+            wide: Lazy::new(&wide),
             phone: Lazy::new(&says),
             outgoing: Lazy::new(&outgoing),
         })

@@ -6,6 +6,9 @@ use yeanling_pages::{Key, State, Text};
 use super::{button, mark};
 use crate::node::{Element, Node, el};
 
+/// A longer name leaves no room beside it for the job.
+const LONG: usize = 9;
+
 pub(super) fn family(key: &Key, it: &Family) -> Element {
     let id = format!("{key}-head");
     let title = match it.to {
@@ -31,6 +34,7 @@ pub(super) fn line(it: &Row, alone: Option<State>) -> Element {
         .has("data-look", if alone.is_some() { "alone" } else { "line" })
         .has("data-state", it.state.key())
         .has_some("data-ground", alone.map(State::key))
+        .has_some("data-long", (it.name.chars().count() > LONG).then_some("true"))
         .with(el("div", "row-top").with(words).all(actions(it)))
         .all(body)
 }

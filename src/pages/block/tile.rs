@@ -16,6 +16,8 @@ pub struct Tile {
     pub state: Option<State>,
     /// Whether it is past: it has lambed, or is here no more.
     pub past: bool,
+    /// Whether it is the one whose screen stands beside the grid.
+    pub here: bool,
     /// Where it leads.
     pub does: Action,
 }

@@ -1,24 +1,32 @@
 //! Where the answers go: into the book for a lamb with a record, else onto this phone.
 
+use std::time::Duration;
+
 use yeanling_core::book::{Event, GlucoseBy, LambId};
 use yeanling_core::flock::{Reading, VetCall};
 use yeanling_core::units::System;
 use yeanling_words::rejections;
 
 use super::answer::{WEIGHT, typed_weight};
-use super::ask::{DEGREES, SCALE, SCALES, reading};
+use super::ask::{DEGREES, SCALE, SCALES, reading, scale};
 use super::case::{Able, Age, Case};
 use super::{AGAIN, UNSURE, kept};
 use crate::draft::Draft;
 use crate::view::View;
 use crate::weight::unit_key;
-use crate::{Effect, Request, Screen};
+use crate::{Action, Effect, Request, Screen};
+
+/// The keys rest so long before a whole reading is taken (ours): as long as a hand takes to put a digit right, and longer
+/// than it takes to press the button.
+const KEYS_REST: Duration = Duration::from_millis(1500);
 
 /// What only this screen does. For a lamb with a record, most answers are plain facts.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub enum Does {
     /// Takes what was typed as a reading on this scale, or says why not.
     Read(System),
+    /// The keys have rested on a reading of so many tenths on this scale.
+    Rested(System, i32),
     /// Its age, of one without a record.
     Age(Age),
     /// Whether it holds its head up and swallows, of one without a record; or that nobody is sure.
@@ -39,6 +47,10 @@ pub(crate) fn does(does: Does, screen: Screen, view: &View, draft: &mut Draft) -
     let now = view.now;
     match does {
         Does::Read(system) => read(system, lamb, view, draft),
+        Does::Rested(system, tenths) => {
+            let stands = scale(view, &draft.fields) == system && whole(view, draft) == Some((system, tenths));
+            if stands && draft.sheets.is_empty() { read(system, lamb, view, draft) } else { Vec::new() }
+        }
         Does::Age(age) => change(view, |case| case.age = age),
         Does::Able(able) => match lamb {
             Some(lamb) => {
@@ -89,10 +101,24 @@ fn read(system: System, lamb: Option<LambId>, view: &View, draft: &mut Draft) ->
     effects
 }
 
-/// Something was typed or chosen: another scale is no mistake yet, and a weight is kept as it is typed.
+/// Returns a reading that is typed to its end: one with a tenth that a lamb can have, as thermometers show it. Of one without
+/// nobody knows whether a digit is still to come.
+fn whole(view: &View, draft: &Draft) -> Option<(System, i32)> {
+    let (typed, system) = (draft.fields.text(DEGREES, ""), scale(view, &draft.fields));
+    let (degrees, tenth) = typed.split_once('.').filter(|(_, tenth)| tenth.len() == 1)?;
+    reading(&typed, system).ok()?;
+    format!("{degrees}{tenth}").parse().ok().map(|tenths| (system, tenths))
+}
+
+/// Something was typed or chosen: another scale is no mistake yet, a reading is taken once the keys rest on all of it, and a
+/// weight is kept as it is typed.
 pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if key == SCALE {
         draft.fields.right(DEGREES);
+    }
+    if key == DEGREES && let Some((system, tenths)) = whole(view, draft) {
+        let rested = Action::Does(crate::Does::ColdLamb(Does::Rested(system, tenths)));
+        return vec![Effect::After(KEYS_REST, rested)];
     }
     if key != WEIGHT && key != unit_key(WEIGHT) {
         return Vec::new();

@@ -2,10 +2,11 @@
 
 use yeanling_words::{animals, flock as words};
 
+use crate::block::Tile;
 use crate::in_brief::InBrief;
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Action, Screen};
+use crate::{Action, Key, Screen};
 
 /// So many of a kind stand at their places (ours); more are a list.
 pub(crate) const MOST: usize = 60;
@@ -22,8 +23,9 @@ pub(crate) fn fits<'a>(names: impl IntoIterator<Item = &'a str>) -> bool {
     })
 }
 
-/// Returns ewes and lambs at their places; nothing where there are too many, or their names are too long.
-pub(super) fn blocks(view: &View) -> Option<Blocks> {
+/// Returns ewes and lambs at their places, that of the screen one is on marked; nothing where there are too many, or their
+/// names are too long.
+pub(super) fn blocks(view: &View, here: Option<Screen>) -> Option<Blocks> {
     let flock = view.flock;
     let (ewes, lambs) = view.everyone.places(flock, view.now);
     let ewes: Vec<_> = ewes.iter().filter_map(|id| flock.ewes.get(id)).collect();
@@ -34,9 +36,12 @@ pub(super) fn blocks(view: &View) -> Option<Blocks> {
         return None;
     }
     let brief = InBrief::of(view);
-    let ewes =
-        ewes.into_iter().map(|ewe| brief.ewe_tile(ewe, animals::ewe(ewe), Action::Go(Screen::Ewe(ewe.id))));
-    let lambs = lambs.into_iter().map(|lamb| brief.lamb_tile(lamb));
+    let mark = |(key, tile): (Key, Tile), to: Screen| (key, Tile { here: here == Some(to), ..tile });
+    let ewes = ewes.into_iter().map(|ewe| {
+        let to = Screen::Ewe(ewe.id);
+        mark(brief.ewe_tile(ewe, animals::ewe(ewe), Action::Go(to)), to)
+    });
+    let lambs = lambs.into_iter().map(|lamb| mark(brief.lamb_tile(lamb), Screen::Lamb(lamb.id)));
     let blocks = Blocks::new()
         .section("here-ewes", words::EWES, Blocks::new().tiles("ewe-tiles", ewes))
         .section("here-lambs", words::LAMBS, Blocks::new().tiles("lamb-tiles", lambs));

@@ -20,7 +20,12 @@ pub(super) fn blocks(view: &View) -> Blocks {
     }
     rows.push(("weigh".into(), weigh(view)));
     rows.push(("medicines".into(), medicines(view)));
-    Blocks::new().fold("rounds", words::TITLE, Blocks::new().rows("round-rows", rows))
+    let rows = Blocks::new().rows("round-rows", rows);
+    // Beside the list there is room for them.
+    if *view.wide {
+        return Blocks::new().section("rounds", words::TITLE, rows);
+    }
+    Blocks::new().fold("rounds", words::TITLE, rows)
 }
 
 fn score(view: &View, group: &Group) -> (Key, Row) {

@@ -116,7 +116,7 @@ pub(crate) fn blocks(
         blocks = blocks.button(Button::new("ewe-unknown", words::UNKNOWN, does(Picked::Unknown)));
     }
     if picker.on_page && at_places(view) {
-        return blocks.section("ewes-to-lamb", words::EWES, places(view, ewes, &does));
+        return blocks.section("ewe-places", words::EWES, places(view, ewes, &does));
     }
     let mut kinds =
         [("ewes-to-lamb", words::EWES, ewes.to_lamb), ("ewes-lambed", words::HAVE_LAMBED, ewes.lambed)];
