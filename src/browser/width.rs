@@ -13,7 +13,8 @@ const HIGH: f64 = 480.0;
 /// Says whether two columns have room.
 #[must_use]
 pub fn is_wide() -> bool {
-    let side = |value: Result<wasm_bindgen::JsValue, _>| value.ok().and_then(|value| value.as_f64()).unwrap_or(0.0);
+    let side =
+        |value: Result<wasm_bindgen::JsValue, _>| value.ok().and_then(|value| value.as_f64()).unwrap_or(0.0);
     side(window().inner_width()) >= WIDE && side(window().inner_height()) >= HIGH
 }
 

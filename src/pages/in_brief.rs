@@ -205,7 +205,10 @@ impl<'a> InBrief<'a> {
             None => self.lamb_now(lamb),
         };
         let does = Action::Go(Screen::Lamb(lamb.id));
-        (key_of("tile", lamb.id.entry()), Tile { number: name.clone(), name, says, state, past, here: false, does })
+        (
+            key_of("tile", lamb.id.entry()),
+            Tile { number: name.clone(), name, says, state, past, here: false, does },
+        )
     }
 
     fn lamb_now(&self, lamb: &Lamb) -> (String, Option<State>, bool) {

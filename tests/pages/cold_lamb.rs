@@ -69,7 +69,11 @@ fn a_whole_reading_is_taken_once_the_keys_rest_on_it_and_part_of_one_is_not() {
     phone.says("38.8 °C");
     assert!(phone.undo(), "and it is taken back by one press");
     // What no lamb can have on this scale waits for an answer.
-    phone.open(Screen::ColdLamb(None)).keys("98.6").rest(Duration::from_secs(20)).has_button("Use this reading");
+    phone
+        .open(Screen::ColdLamb(None))
+        .keys("98.6")
+        .rest(Duration::from_secs(20))
+        .has_button("Use this reading");
 }
 
 #[test]

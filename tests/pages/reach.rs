@@ -29,7 +29,9 @@ pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
     let mut all = Vec::new();
     match page.sheets.last() {
         Some(sheet) => sheet.blocks.iter().for_each(|block| add(block, &mut all)),
-        None => page.beside.iter().chain(&page.blocks).chain(&page.thumb).for_each(|block| add(block, &mut all)),
+        None => {
+            page.beside.iter().chain(&page.blocks).chain(&page.thumb).for_each(|block| add(block, &mut all))
+        }
     }
     all
 }

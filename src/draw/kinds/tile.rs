@@ -16,7 +16,11 @@ pub(super) fn tile(it: &Tile) -> Element {
         does => el("button", "tile-name").has("type", "button").press(does),
     };
     let unseen = (!before.is_empty()).then(|| Node::from(el("span", "unseen").with(before)));
-    let link = link.has("data-means", means(&it.does)).has_some("aria-current", it.here.then_some("page")).all(unseen).with(el("b", "").with(it.number.as_str()));
+    let link = link
+        .has("data-means", means(&it.does))
+        .has_some("aria-current", it.here.then_some("page"))
+        .all(unseen)
+        .with(el("b", "").with(it.number.as_str()));
     let says = (!it.says.is_empty()).then(|| {
         let mark = it.state.map(|state| mark(state, true).into());
         el("span", "tile-says").all(mark).with(el("span", "").with(it.says.as_str())).into()

@@ -116,7 +116,9 @@ pub(crate) fn typed(key: &str, view: &View, draft: &mut Draft) -> Vec<Effect> {
     if key == SCALE {
         draft.fields.right(DEGREES);
     }
-    if key == DEGREES && let Some((system, tenths)) = whole(view, draft) {
+    if key == DEGREES
+        && let Some((system, tenths)) = whole(view, draft)
+    {
         let rested = Action::Does(crate::Does::ColdLamb(Does::Rested(system, tenths)));
         return vec![Effect::After(KEYS_REST, rested)];
     }
