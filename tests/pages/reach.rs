@@ -30,7 +30,7 @@ pub(crate) fn reached(page: &Page) -> Vec<Arc<Block>> {
     match page.sheets.last() {
         Some(sheet) => sheet.blocks.iter().for_each(|block| add(block, &mut all)),
         None => {
-            page.beside.iter().chain(&page.blocks).chain(&page.thumb).for_each(|block| add(block, &mut all))
+            page.beside.iter().chain(&page.blocks).chain(&page.thumb).for_each(|block| add(block, &mut all));
         }
     }
     all
