@@ -9,10 +9,10 @@ test("eighteen ewes from nothing take two taps and a few keys", async ({ page })
   await page.getByLabel("Find a tag or a name").fill("1-18");
   await phone.tap("Add 18 ewes: 1 to 18");
   expect(phone.taps).toBe(2);
-  await expect(phone.row("Ewe 18")).toBeVisible();
+  await expect(phone.tile("Ewe 18")).toBeVisible();
   await phone.saved();
   await page.reload();
-  await expect(phone.row("Ewe 1")).toBeVisible();
+  await expect(phone.tile("Ewe 1")).toBeVisible();
 });
 
 test("the first run asks four things on one screen, and the vet's number is a link that dials", async ({ page }) => {
@@ -38,7 +38,7 @@ test("an erased book is gone from both copies and from other tabs", async ({ pag
   await phone.saved();
   const other = new Phone(await context.newPage());
   await other.open("#/flock");
-  await expect(other.row("Ewe 7")).toBeVisible();
+  await expect(other.tile("Ewe 7")).toBeVisible();
   await phone.tab("Farm");
   await phone.row("Erase this book").locator("a.row-words").tap();
   await phone.tap("Erase");
@@ -46,7 +46,7 @@ test("an erased book is gone from both copies and from other tabs", async ({ pag
   for (const each of [phone, other]) {
     await expect(each.page.getByRole("link", { name: "Set up your farm" })).toBeVisible();
     await each.tab("Flock");
-    await expect(each.row("Ewe 7")).toHaveCount(0);
+    await expect(each.tile("Ewe 7")).toHaveCount(0);
   }
   const left = await page.evaluate(async () => {
     const open = indexedDB.open("yeanling");
