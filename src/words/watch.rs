@@ -125,7 +125,7 @@ fn lamb_task(task: LambTask, system: System) -> String {
         }
         LambTask::DamDry { .. } => "Its ewe has no milk: *feed it* other colostrum".to_owned(),
         LambTask::WeighAgain => "One half of the udder: *weigh it again*".to_owned(),
-        LambTask::HardBirth => "Hard birth: bright, sucking, warm?".to_owned(),
+        LambTask::HardBirth => "Hard birth: bright, nursing, warm?".to_owned(),
         LambTask::Look => "Look again".to_owned(),
         LambTask::Ring { tail, castration, too_late } => ring(tail, castration, too_late).to_owned(),
         LambTask::Ill { now, row } => illness::lamb_task(now, row),
@@ -296,7 +296,7 @@ pub const fn kind(kind: DutyKind) -> &'static str {
         DutyKind::IllnessLook => "look again",
         DutyKind::Udder => "udder",
         DutyKind::Settled => "after lambing",
-        DutyKind::DamDry => "ewe without milk",
+        DutyKind::DamDry => "ewe has no milk",
         DutyKind::WeighAgain => "weigh again",
         DutyKind::HardBirth => "hard birth",
     }

@@ -107,7 +107,7 @@ fn after_a_hard_birth_a_bright_lamb_is_one_tap_and_a_dull_one_leads_on() {
     phone.note(Event::NavelDipped { lamb });
     phone.open(Screen::Watch).says_nowhere("Hard birth");
     phone.note(Event::BirthEase { lamb, ease: LambingEase::HardByHand });
-    phone.open(Screen::Lamb(lamb)).says("Hard birth: bright, sucking, warm?");
+    phone.open(Screen::Lamb(lamb)).says("Hard birth: bright, nursing, warm?");
     let name = phone.name(Animal::Lamb(lamb));
     phone.press(&format!("Bright, {name}")).says_nowhere("Hard birth");
     phone.later(110).says("Hard birth");

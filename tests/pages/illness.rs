@@ -45,6 +45,7 @@ fn fifteen() -> (Phone, EweId) {
 fn a_ewe_that_is_down_is_the_vets_now_within_four_taps_from_the_watch() {
     let (mut phone, _) = fifteen();
     phone.open(Screen::Watch).press("Not right").press("15").press("Wobbly").press("What now?");
+    phone.says("Stage: Last six weeks before lambing");
     phone.says("Call your vet now").says("Low calcium").says("Never drench: nothing by mouth.");
     phone.says("This helps you decide; it does not replace your vet.");
     phone.open(Screen::Watch).says("May be low calcium").says("Call your vet now");

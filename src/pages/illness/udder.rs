@@ -7,7 +7,7 @@ use yeanling_core::terms::UdderHalf;
 use yeanling_words::illness::{self as words, udder};
 
 use super::Does;
-use crate::block::{Choice, Choices, Item, ListLook, NoticeKind};
+use crate::block::{Choice, Choices, NoticeKind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, SheetPage};
 use crate::sheets::whose;
@@ -35,11 +35,14 @@ pub(crate) fn sheet(view: &View, fields: &Fields, ewe: EweId) -> SheetPage {
     let rights = half(RIGHT, udder::RIGHT, &|one| left.map(|left| (left, one)));
     let both = Button::new("udder-both", udder::BOTH, checked(ewe, UdderHalf::Milks, UdderHalf::Milks));
     let blocks = Blocks::new()
-        .list(ListLook::Steps, udder::STEPS.map(Item::new))
-        .button(both.big().filled())
+        .text(udder::DRAW)
+        .text(udder::FEEL)
         .choices(LEFT, lefts)
         .choices(RIGHT, rights)
-        .small(udder::DRY_NOTE);
+        .small(udder::DRY_NOTE)
+        .small(udder::EXTRA_TEAT)
+        // What saves stands last on a sheet, under the thumb.
+        .button(both.big().filled());
     SheetPage::new(udder::TITLE, blocks).whose(whose(view, Animal::Ewe(ewe)))
 }
 

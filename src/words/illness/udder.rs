@@ -13,13 +13,13 @@ pub const BOTH: &str = "Both run, soft";
 /// The same on a line of the Watch.
 pub const BOTH_SHORT: &str = "Both run";
 /// What to do.
-pub const STEPS: [&str; 3] = [
-    "Draw each teat: the plug comes out, then you see milk.",
-    "Feel each half: warm and soft. Not hot, not hard, not cold.",
-    "An extra teat beside the main one: put the lamb on the main one.",
-];
+pub const DRAW: &str = "Draw each teat: the plug comes out, then milk.";
+/// What else to do.
+pub const FEEL: &str = "Feel each half: warm and soft.";
 /// What a half without milk means.
 pub const DRY_NOTE: &str = "No milk in a half: draw it again in an hour.";
+/// What an extra teat means.
+pub const EXTRA_TEAT: &str = "An extra teat beside the main one: put the lamb on the main one.";
 
 /// Heads what follows for a ewe with one half.
 pub const ONE_HALF: &str = "One half of her udder gives milk";

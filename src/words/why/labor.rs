@@ -118,10 +118,10 @@ fn rule(task: EweTask, settings: &FarmSettings) -> String {
             minutes(labor.afterbirth_vet_minutes)
         ),
         EweTask::Udder { again: false } => {
-            "Both teats are drawn with the first suck; nobody saw one suck: two hours after the birth, six at the latest."
+            "Both teats are drawn when the first lamb nurses; nobody saw one nurse: two hours after the birth, six at the latest."
                 .to_owned()
         }
-        EweTask::Udder { again: true } => "A half without milk is drawn again an hour later.".to_owned(),
+        EweTask::Udder { again: true } => "A half that gave no milk is drawn again an hour later.".to_owned(),
         EweTask::Settled => {
             "Up, eating and drinking, with feed and water before her: asked with the udder check.".to_owned()
         }

@@ -165,6 +165,22 @@ fn her_stage_goes_by_what_the_book_knows() {
 }
 
 #[test]
+fn a_scan_that_tells_the_age_of_her_lambs_says_where_she_is_without_a_ram() {
+    // Source: worked case 1 asks for the last six weeks; lambs of 80 days are born 67 days later (147).
+    let mut scribe = Scribe::new(1);
+    let ewe = scribe.ewe(at(0), "15");
+    scribe.note(at(1), Event::Scanned { ewe, lambs: 2, days: Some(80) });
+    let stage = |days: i64| {
+        let flock = scribe.flock();
+        stage_of(&flock, flock.ewe(ewe).expect("a ewe"), at(1) + TimeDelta::days(days))
+    };
+    assert_eq!(stage(10), EweStage::Other);
+    assert_eq!(stage(16), EweStage::LateInLamb);
+    assert_eq!(stage(57), EweStage::LateInLamb);
+    assert_eq!(stage(90), EweStage::Unknown, "170 days: nobody carries so long");
+}
+
+#[test]
 fn an_afterbirth_becomes_the_vets_with_the_hours() {
     let mut scribe = Scribe::new(1);
     let ewe = scribe.ewe(at(0), "15");

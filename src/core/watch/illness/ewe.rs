@@ -5,7 +5,7 @@
 
 use super::{Course, Noted, course};
 use crate::book::{Animal, EweId};
-use crate::flock::{Ewe, EweIll, Flock, Labor};
+use crate::flock::{Ewe, EweIll, Flock, LATEST_BIRTH, Labor};
 use crate::reckon::illness::ewe::{self, Case, Check, FEVER_TWICE_FROM, OUT, Row};
 use crate::reckon::illness::{Answer, Urgency};
 use crate::sort_small::SortSmall;
@@ -44,6 +44,10 @@ pub fn stage_of(flock: &Flock, ewe: &Ewe, now: Moment) -> EweStage {
         return EweStage::LateInLamb;
     }
     let Some(expected) = flock.expectation(ewe.id, now) else {
+        // Whose ram nobody noted may have been scanned with the age of her lambs.
+        if let Some(stage) = by_scan(ewe, last, now) {
+            return stage;
+        }
         let empty = ewe.scans.last().is_some_and(|scan| scan.lambs == 0 && now.since(scan.at) < LATE_FROM);
         return if empty || last.is_some() { EweStage::Other } else { EweStage::Unknown };
     };
@@ -55,6 +59,14 @@ pub fn stage_of(flock: &Flock, ewe: &Ewe, now: Moment) -> EweStage {
         Some(false) => EweStage::Other,
         None => EweStage::Unknown,
     }
+}
+
+/// Returns where she is by a scan since her last lambing that told how old her lambs are; nothing once they should be born.
+fn by_scan(ewe: &Ewe, last: Option<Moment>, now: Moment) -> Option<EweStage> {
+    let scan = ewe.scans.last().filter(|scan| scan.lambs > 0 && last.is_none_or(|last| scan.at > last))?;
+    let mated = now.since(scan.at - TimeDelta::days(i64::from(scan.days?)));
+    let here = mated >= TimeDelta::zero() && mated <= TimeDelta::days(LATEST_BIRTH);
+    here.then_some(if mated >= LATE_FROM { EweStage::LateInLamb } else { EweStage::Other })
 }
 
 /// Returns what is known of a ewe that is not right, with what is being seen of her now, if it is.
