@@ -49,7 +49,7 @@ test("who comes back from an animal far down finds the list where it was, the fo
   await phone.openFile(scribe.file());
   await phone.tap("Add");
   await phone.tab("Flock");
-  const far = phone.row("Ewe 130").getByRole("link");
+  const far = phone.tile("Ewe 130").getByRole("link");
   await far.scrollIntoViewIfNeeded();
   await far.tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 130");
