@@ -154,12 +154,12 @@ pub(super) const fn more(row: Row) -> More {
         },
         Row::Bleeding => More {
             call: "Hands first: keep her still. Then call your vet now.",
-            found_by: "blood bleeding hemorrhage haemorrhage clots torn",
+            found_by: "blood bleeding hemorrhage clots torn",
             ..More::NONE
         },
         Row::Worms => More {
             call: "Call your vet today.",
-            found_by: "anemia anaemia pale bottle jaw barber pole liver fluke parasites wormy",
+            found_by: "anemia pale bottle jaw barber pole liver fluke parasites wormy",
             ..More::NONE
         },
         Row::Dull => More {

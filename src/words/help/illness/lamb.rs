@@ -82,7 +82,7 @@ pub(super) const fn more(row: Row) -> More {
             differ: &[
                 "A skin fold that stands 2 to 6 seconds is 8% dry (University of Wisconsin, calves); 5 to 10 seconds is 6 to 8% (infovets). We take the strictest.",
             ],
-            found_by: "scours scouring diarrhea diarrhoea crypto rotavirus e coli yellow dung dry dehydrated",
+            found_by: "scours scouring diarrhea crypto rotavirus e coli yellow dung dry dehydrated",
             ..More::NONE
         },
         Row::Joint => More {
