@@ -45,7 +45,9 @@ pub fn weigh_first(gets: &str) -> String {
 }
 
 /// Says that milk must wait.
-pub const HELD: &str = "*No milk yet*: too cold, or did not swallow";
+pub fn held(why: &str) -> String {
+    format!("*No milk yet*: {why}")
+}
 /// Says that the round is done.
 pub const ALL_FED: &str = "All of this round are fed.";
 /// Leads to the round.

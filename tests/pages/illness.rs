@@ -102,6 +102,7 @@ fn a_lamb_with_a_wet_chin_is_offered_no_milk_anywhere_until_the_vet_allows_it() 
     assert!(!offered(&phone).is_empty(), "its bottle is due");
     phone.note(lamb_seen(lamb, &[LambSign::WetChin]));
     assert_eq!(offered(&phone), Vec::<String>::new());
+    phone.open(Screen::BottleRound).says("No milk yet: belly tight or chin wet").has_no_button("Feed");
     phone.open(Screen::Lamb(lamb)).says("until your vet allows it");
     // Neither time nor a full belly nor a call ends it.
     let belly = yeanling_core::book::Belly::Full;

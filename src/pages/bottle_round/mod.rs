@@ -72,11 +72,12 @@ fn row(one: &OnRound) -> (Key, Row) {
             let fed = Button::new("fed", words::TICK, Action::Note(vec![event.clone()]));
             Some(fed.action(name).filled_if(due))
         }
-        (None, None) if one.says.is_empty() => None,
+        // Whose milk waits is opened by its name, and says why.
+        (None, None) if one.held || one.says.is_empty() => None,
         (None, None) => Some(Button::new("open", words::OPEN, ask()).action(named(words::OPEN))),
     };
     let reason = one.why.clone().map(|(about, reason)| why(about, reason));
-    let other = one.fed.is_none();
+    let other = one.fed.is_none() && !one.held;
     let other = other.then(|| Button::new("other", words::OTHER, ask()).small().named(named(words::OTHER)));
     let buttons: Vec<Button> = reason.into_iter().chain(other).collect();
     let some = !one.day.is_empty() || !buttons.is_empty();

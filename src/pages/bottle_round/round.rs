@@ -6,9 +6,10 @@ use yeanling_core::reckon::mixing::{self, Mix, NoMix};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{self, Completion, Duty, LambTask, Task};
+use yeanling_core::watch::{self, Completion, Duty, LambTask, Task, hold_milk};
 
 use yeanling_words::common::{clock, time_of_day, volume};
+use yeanling_words::lamb::before_milk;
 use yeanling_words::why::headings;
 use yeanling_words::{animals, bottle_round as words, errors, watch as watch_words};
 
@@ -178,7 +179,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let gets = if weigh && !held {
         words::weigh_first(&words::gets(amount, milk, system))
     } else if held {
-        words::HELD.to_owned()
+        words::held(&hold_milk(lamb).map(|hold| before_milk(hold, system)).unwrap_or_default())
     } else {
         words::gets(amount, milk, system)
     };

@@ -80,6 +80,9 @@ test("a lamb with a wet chin at 26 hours is offered no milk though its bottle is
   const of7a = page.getByRole("button", { name: /^(Fed|Feed|Nursed)\b.*7a$/ });
   await expect(phone.row("7a")).toContainText(/call your vet now/i);
   await expect(of7a).toHaveCount(0);
+  await page.goto("./#/bottle-round");
+  await expect(page.getByRole("heading", { level: 1 })).toHaveText("Bottle round");
+  await expect(of7a).toHaveCount(0);
   await page.goto("./#/night");
   await expect(page.getByText("7a").first()).toBeVisible();
   await expect(milk(page)).toHaveCount(0);
