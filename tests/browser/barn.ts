@@ -95,10 +95,10 @@ export class Phone {
     await expect(this.page.locator(".save-mark")).toHaveAttribute("data-state", "saved");
   }
 
-  /** Returns the row of an animal on this screen. */
+  /** Returns the row of an animal on this screen, or its place in a small flock. */
   row(name: string) {
     const named = this.page.locator(".row-name").getByText(name, { exact: true });
-    return this.page.locator(".row", { has: named }).filter({ visible: true });
+    return this.page.locator(".row", { has: named }).filter({ visible: true }).or(this.tile(name));
   }
 
   /** Returns the place of an animal in a small flock. */
@@ -138,7 +138,9 @@ export class Phone {
     await this.tab("Flock");
     await expect(this.page.getByRole("heading", { level: 1 })).toHaveText("Flock");
     await this.twoFrames();
-    return this.page.locator(".row-words, .tile").allInnerTexts();
+    const texts = await this.page.locator(".row-words, .tile").allInnerTexts();
+    // What is only read out of a tile stands on a line of its own.
+    return texts.map((text) => text.replace(/^Ewe\s+/, "Ewe "));
   }
 }
 

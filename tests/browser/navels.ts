@@ -21,6 +21,9 @@ export async function births(page: Page, ewes: readonly (readonly [tag: string, 
     const ewe = scribe.note(new Date(born.getTime() - 3_600_000), { "ewe-came": { tag } });
     const lamb = scribe.note(born, { "lamb-born": { dam: ewe, beside: null, sex: "ram", alive } });
     scribe.note(born, { "all-born": { lamb } });
+    // Her udder was drawn and she was seen up and eating: what else is due is what a test is about.
+    scribe.note(born, { illness: { "udder-checked": { ewe, left: "milks", right: "milks" } } });
+    scribe.note(born, { care: { settled: { ewe } } });
   }
   await phone.openFile(scribe.file());
   await phone.tap("Add");

@@ -20,22 +20,13 @@ pub(crate) fn button(button: &Button) -> Element {
         _ => None,
     };
     let one = el(if to.is_some() { "a" } else { "button" }, class(button)).key(button.key.clone());
-    let size = match button.size {
-        Size::Plain | Size::Small => None,
-        Size::Action => Some("action").filter(|_| to.is_none()),
-        Size::Big => Some("big"),
-    };
-    let weight = (!is_small(button)).then_some(match button.weight {
-        Weight::Filled => "filled",
-        Weight::Outline => "outline",
-        Weight::Quiet => "quiet",
-    });
+    let size = size(button, to.is_some());
     let name = Some(button.name.as_str()).filter(|name| !name.is_empty() && to.is_none());
     let asks = matches!(&button.does, Action::Ask(_)).then_some("dialog");
     let one = one
         .has("data-means", means(&button.does))
         .has_some("data-size", size)
-        .has_some("data-weight", weight)
+        .has_some("data-weight", weight(button))
         .has_some("aria-label", name);
     let one = match to {
         Some(href) => one.has("href", href),
@@ -49,6 +40,22 @@ pub(crate) fn button(button: &Button) -> Element {
         }
     };
     words(one, button)
+}
+
+fn size(button: &Button, leads: bool) -> Option<&'static str> {
+    match button.size {
+        Size::Plain | Size::Small => None,
+        Size::Action => Some("action").filter(|_| !leads),
+        Size::Big => Some("big"),
+    }
+}
+
+fn weight(button: &Button) -> Option<&'static str> {
+    (!is_small(button)).then_some(match button.weight {
+        Weight::Filled => "filled",
+        Weight::Outline => "outline",
+        Weight::Quiet => "quiet",
+    })
 }
 
 /// Returns the value of `data-means`: the shape that says what a press means.
@@ -86,13 +93,14 @@ pub(super) fn chevron() -> Element {
     el("svg", "chevron").has("viewBox", "0 0 8 16").has("aria-hidden", "true").with(line)
 }
 
-/// What stands in the place of a button, in its size; there is nothing to press. A tick stands in the corner, so that the
+/// What stands in the place of a button, in its size and weight; there is nothing to press. A tick stands in the corner, so that the
 /// words stay where they are.
 fn kept(button: &Button, done: &'static str) -> Element {
-    let size = (button.size == Size::Action).then_some("action");
+    let leads = matches!(&button.does, Action::Go(_) | Action::Call(_));
     el("span", class(button))
         .key(button.key.clone())
         .has("data-means", means(&button.does))
-        .has_some("data-size", size)
+        .has_some("data-size", size(button, leads))
+        .has_some("data-weight", weight(button))
         .has("data-done", done)
 }

@@ -29,7 +29,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await phone.tab("Watch");
       await page.locator("a.row-words").first().tap();
       await accessible(page);
-      for (const opens of [/^why/, "Vigor", "Other feed…", /^change/]) {
+      for (const opens of [/^why/, "Vigor", "Other feed", /^change/]) {
         await page.getByRole("button", { name: opens }).first().tap();
         await expect(page.getByRole("dialog")).toBeVisible();
         await accessible(page);
@@ -63,7 +63,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await phone.tab("Flock");
       await phone.look("Ewe 5");
       await accessible(page);
-      for (const opens of ["Medicine…", "Sold or gone…", "Crayon mark"]) {
+      for (const opens of ["Medicine", "Sold or gone", "Crayon mark"]) {
         await phone.tap(opens);
         await expect(page.getByRole("dialog")).toBeVisible();
         await accessible(page);

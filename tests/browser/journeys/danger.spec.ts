@@ -154,8 +154,11 @@ test("the afterbirth has three answers", async ({ page }) => {
   await phone.tap("Ewe lamb");
   await phone.tap("All lambs born");
   await phone.tab("Watch");
-  await page.clock.fastForward("06:05:00");
   const ewe = phone.row("Ewe 14");
+  await page.clock.fastForward("02:05:00");
+  await phone.tap("Both run, Ewe 14", ewe);
+  await phone.tap("Up, eating, Ewe 14", ewe);
+  await page.clock.fastForward("04:00:00");
   await expect(ewe).toHaveAttribute("data-state", "now");
   // The other answers are folded behind her line.
   await ewe.locator("a.row-words").tap();

@@ -68,9 +68,13 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await phone.tap("Hard pull");
   await phone.tap("Nursed");
   await phone.tab("Watch");
+  // With the first suck both teats are drawn.
+  await expect(ewe).toHaveAttribute("data-state", "now");
+  await expect(ewe).toContainText("both teats");
+  await phone.tap("Both run, Ewe 14", ewe);
+  await passes(page, 20);
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await expect(ewe).toContainText("Another lamb?");
-  await passes(page, 20);
   await ewe.locator("a.row-words").tap();
   await phone.tap("Next lamb");
   await phone.tap("Ram lamb");
@@ -90,9 +94,13 @@ test("one whole night: restless, waters, a clean hand, help, twins, the afterbir
   await fitsTheScreen(page);
   await accessible(page);
 
-  // MSD Vet Manual: the afterbirth is asked for 6 h after the last lamb, 09:40.
+  // Two hours after the last lamb: is she up, does she eat and drink?
   await phone.tab("Watch");
-  await passes(page, 359);
+  await passes(page, 121);
+  await phone.tap("Up, eating, Ewe 14", ewe);
+
+  // MSD Vet Manual: the afterbirth is asked for 6 h after the last lamb, 09:40.
+  await passes(page, 238);
   await expect(ewe).toHaveAttribute("data-state", "coming");
   await passes(page, 1);
   await expect(ewe).toHaveAttribute("data-state", "now");
@@ -232,8 +240,9 @@ test("who is lambing is asked with those at work first, and what was seen of the
   await phone.tap("Lambing", page.locator(".thumb"));
   const section = (name: string) => page.getByRole("region", { name });
   await expect(section("Lambing or close").getByRole("link")).toHaveText([/^Ewe 14 · .* 01:00$/]);
-  await expect(section("Ewes").getByRole("button")).toHaveText(["14"]);
-  await expect(section("Lambed already").getByRole("button")).toHaveText(["15"]);
+  await expect(section("Ewes").getByRole("button")).toHaveText(["14", "15"]);
+  // Who lambed keeps her place among them, and says so.
+  await expect(section("Ewes").locator(".tile").filter({ hasText: "15" })).toContainText("lambed");
   await section("Lambing or close").getByRole("link").tap();
   await expect(page.getByRole("heading", { level: 1 })).toHaveText("Ewe 14 lambing");
 });

@@ -86,11 +86,17 @@ test("everything of a birth has its name, its role and its state", async ({ page
         - heading "Now" [level=2]
         - list:
           - listitem:
-            - link /14a Dip the navel now/
-            - button "Dipped, 14a"
-            - img /Colostrum. .* left of 24 hours/
-            - paragraph:
-              - button "why? Colostrum wanted"
+            - heading "Ewe 14" [level=3]
+            - list "Ewe 14":
+              - listitem:
+                - link /14a Dip the navel; look at both eyes now/
+                - button "Dipped, 14a"
+                - img /Colostrum. .* left of 24 hours/
+                - paragraph:
+                  - button "why? Colostrum wanted"
+              - listitem:
+                - link /Ewe 14 Draw both teats.* now/
+                - button "Both run, Ewe 14"
   `);
 });
 
