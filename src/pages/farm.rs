@@ -2,7 +2,7 @@
 
 use yeanling_words::common::day_and_clock;
 use yeanling_words::help::Topic;
-use yeanling_words::{erase, farm as words, share};
+use yeanling_words::{erase, farm as words, share, spreadsheet};
 
 use crate::block::{Row, State};
 use crate::page::{Blocks, Page};
@@ -14,8 +14,14 @@ pub(crate) fn page(view: &View) -> Page {
     let erase = Row::new(erase::TITLE).text(erase::ABOUT).to(Screen::Erase);
     let new_phone =
         Row::new(Topic::NewPhone.title()).text(Topic::NewPhone.about()).to(Screen::Topic(Topic::NewPhone));
-    let rows =
-        [("settings", settings(view)), ("share", share(view)), ("new-phone", new_phone), ("erase", erase)];
+    let tables = Row::new(spreadsheet::SCREEN).text(spreadsheet::ABOUT).to(Screen::Tables);
+    let rows = [
+        ("settings", settings(view)),
+        ("share", share(view)),
+        ("new-phone", new_phone),
+        ("tables", tables),
+        ("erase", erase),
+    ];
     let try_it = Button::new("look-round", words::LOOK_ROUND, Action::Phone(Request::LookRound));
     let try_it = if view.sample { Blocks::new() } else { Blocks::new().text(words::TRY_SUB).button(try_it) };
     Page::new(yeanling_words::frame::FARM).blocks(

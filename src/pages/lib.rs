@@ -12,6 +12,7 @@ mod bottle_round;
 mod button;
 mod calculators;
 pub mod chart;
+mod chart_days;
 mod cold_lamb;
 mod draft;
 mod due_now;
@@ -139,6 +140,7 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
         Screen::Calculators => calculators::page(view, draft),
         Screen::Share => share::page(view, draft),
+        Screen::Tables => share::tables_page(view, draft),
         Screen::Farm => farm::page(view),
         Screen::Supplies => stores::page(view),
         Screen::Pens => pens::page(view),
@@ -234,7 +236,7 @@ fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
 
 /// What the phone has answered.
 fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
-    if screen == Screen::Share {
+    if matches!(screen, Screen::Share | Screen::Tables) {
         return share::heard(heard, view, draft);
     }
     match heard {
@@ -285,7 +287,7 @@ fn left(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         settings::left(draft);
     }
     effects.extend(lambing::leave(screen, view, draft));
-    if screen == Screen::Share {
+    if matches!(screen, Screen::Share | Screen::Tables) {
         share::leave(draft);
     }
     draft.leave();

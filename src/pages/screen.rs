@@ -7,8 +7,8 @@ use yeanling_core::flock::Flock;
 use yeanling_core::reckon::illness::Ailment;
 use yeanling_words::help::{self, Topic};
 use yeanling_words::{
-    bottle_round, calculators, frame, illness, medicines, night, pens, score_ewes, settings, share, weighing,
-    year,
+    bottle_round, calculators, frame, illness, medicines, night, pens, score_ewes, settings, share,
+    spreadsheet, weighing, year,
 };
 
 use crate::SettingsPart;
@@ -51,6 +51,8 @@ pub enum Screen {
     Calculators,
     /// Back up, share and import the book.
     Share,
+    /// Tables in and out, and on paper.
+    Tables,
     /// What can be read, and the way to the calculators.
     Help,
     /// One topic of it.
@@ -91,7 +93,7 @@ pub enum Screen {
 
 impl Screen {
     /// The screens that are about nothing else.
-    const ALONE: [Self; 22] = [
+    const ALONE: [Self; 23] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
@@ -102,6 +104,7 @@ impl Screen {
         Self::ColdLamb(None),
         Self::Calculators,
         Self::Share,
+        Self::Tables,
         Self::Help,
         Self::Settings,
         Self::Farm,
@@ -161,6 +164,7 @@ impl Screen {
             | Self::ColdLamb(_)
             | Self::Calculators
             | Self::Share
+            | Self::Tables
             | Self::Help
             | Self::Topic(_)
             | Self::Ailment(_)
@@ -201,6 +205,7 @@ impl Screen {
             Self::Farm => Some(frame::FARM),
             Self::Calculators => Some(calculators::TITLE),
             Self::Share => Some(share::TITLE),
+            Self::Tables => Some(spreadsheet::SCREEN),
             Self::Settings => Some(settings::TITLE),
             Self::Pens => Some(pens::TITLE),
             Self::BottleRound => Some(bottle_round::TITLE),
@@ -303,9 +308,13 @@ impl Screen {
             Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => {
                 Some(Self::Help)
             }
-            Self::Farm | Self::Settings | Self::SettingsOf(_) | Self::Share | Self::Setup | Self::Erase => {
-                Some(Self::Farm)
-            }
+            Self::Farm
+            | Self::Settings
+            | Self::SettingsOf(_)
+            | Self::Share
+            | Self::Tables
+            | Self::Setup
+            | Self::Erase => Some(Self::Farm),
             Self::Lost => None,
         }
     }

@@ -1,15 +1,16 @@
-//! The first run: units, kind of sheep, the vet's number and how many pens, on one screen; each may be left as it is.
+//! The first run: units and clock, kind of sheep, the vet's number and how many pens, on one screen; each may be left as it is.
 //!
 //! Nothing is noted until the one button is pressed, then all of it at once, so that one press takes it back.
 
 use yeanling_core::book::Event;
-use yeanling_core::settings::{BreedType, Choice as Chosen};
+use yeanling_core::settings::{BreedType, Choice as Chosen, Clock};
 use yeanling_core::units::System;
 use yeanling_words::{frame, settings, setup as words, vet};
 
 use crate::block::{Choice, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
+use crate::phone::Hours;
 use crate::view::View;
 use crate::{Action, Button, Effect, Screen};
 
@@ -21,6 +22,7 @@ pub enum Does {
 }
 
 const UNITS: &str = "setup-units";
+const CLOCK: &str = "setup-clock";
 const SHEEP: &str = "setup-sheep";
 const VET: &str = "setup-vet";
 const PENS: &str = "setup-pens";
@@ -29,6 +31,7 @@ const PENS: &str = "setup-pens";
 const MOST_PENS: u16 = 60;
 
 const SYSTEMS: [System; 2] = [System::Metric, System::Us];
+const CLOCKS: [Clock; 2] = [Clock::Twelve, Clock::TwentyFour];
 const SHEEP_KINDS: [(BreedType, &str); 2] = [(BreedType::Hair, words::HAIR), (BreedType::Any, words::WOOL)];
 
 /// Returns the screen.
@@ -41,6 +44,12 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         .map(|(place, system)| Choice::new(settings::system(*system), Action::Choose(UNITS.into(), place)));
     let system = system(view, fields);
     let units = Choices::new(words::UNITS, units.collect(), SYSTEMS.iter().position(|one| *one == system));
+    let clocks = CLOCKS
+        .iter()
+        .enumerate()
+        .map(|(place, clock)| Choice::new(settings::clock(*clock), Action::Choose(CLOCK.into(), place)));
+    let clock = clock(view, fields);
+    let clocks = Choices::new(settings::CLOCK, clocks.collect(), CLOCKS.iter().position(|one| *one == clock));
     let sheep = SHEEP_KINDS
         .iter()
         .enumerate()
@@ -55,7 +64,11 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         .back(Screen::Watch, frame::WATCH)
         .blocks(
             Blocks::new()
-                .section("units", words::UNITS, Blocks::new().choices(UNITS, units))
+                .section(
+                    "units",
+                    words::UNITS,
+                    Blocks::new().choices(UNITS, units).choices(CLOCK, clocks).small(words::FROM_PHONE),
+                )
                 .section("sheep", words::SHEEP, Blocks::new().choices(SHEEP, sheep))
                 .section("vet", vet::TITLE, Blocks::new().field(VET, number.hint(words::VET_HINT)))
                 .section("pens", words::PENS_TITLE, Blocks::new().field(PENS, pens)),
@@ -68,6 +81,15 @@ fn system(view: &View, fields: &Fields) -> System {
     let of_region = if view.phone.region_us { System::Us } else { System::Metric };
     let stood = if view.book.is_empty() { of_region } else { view.system() };
     fields.pick(UNITS, &SYSTEMS, stood)
+}
+
+/// The clock that is chosen; until then the farm's own, or that of the phone's region.
+fn clock(view: &View, fields: &Fields) -> Clock {
+    let stood = match view.way().hours {
+        Hours::Twelve => Clock::Twelve,
+        Hours::TwentyFour => Clock::TwentyFour,
+    };
+    fields.pick(CLOCK, &CLOCKS, stood)
 }
 
 /// Does what only this screen knows.
@@ -84,6 +106,11 @@ fn done(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let system = system(view, &draft.fields);
     if system != settings.system {
         events.push(Event::Chose(Chosen::System(system)));
+    }
+    if draft.fields.chosen(CLOCK).is_some() {
+        let clock = clock(view, &draft.fields);
+        let changes = clock != self::clock(view, &Fields::default());
+        events.extend(changes.then_some(Event::Chose(Chosen::Clock(clock))));
     }
     let sheep = draft.fields.chosen(SHEEP).and_then(|place| SHEEP_KINDS.get(place)).map(|(kind, _)| *kind);
     if let Some(kind) = sheep.filter(|kind| *kind != settings.breed_type) {

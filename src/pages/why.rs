@@ -29,7 +29,7 @@ use yeanling_words::label;
 use yeanling_words::why::{self, LaborClock, Why};
 
 use crate::Button;
-use crate::block::{Item, ListLook};
+use crate::block::{Fold, Item, Kind, ListLook};
 use crate::cold_lamb;
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
@@ -83,7 +83,7 @@ pub enum Reason {
     Water,
     /// How lambs are told side by side.
     Grown,
-    /// How many births a night.
+    /// How many lambings per night.
     Nights(Arc<SeasonForecast>),
     /// How many pens they take.
     PensWanted(Arc<Wanted>),
@@ -205,5 +205,10 @@ fn reasons(
     let blocks = lines(blocks, label::RULE, ListLook::Rule, rule);
     let blocks = if caution.is_empty() { blocks } else { blocks.caution(caution) };
     let blocks = lines(blocks, label::OTHERS, ListLook::Others, others);
-    lines(blocks, label::SOURCES, ListLook::Sources, sources)
+    if sources.is_empty() {
+        return blocks;
+    }
+    let label = label::sources(sources.len()).into();
+    let inside = Blocks::new().list(ListLook::Sources, sources.into_iter().map(Item::new));
+    blocks.add("sources", Kind::Fold(Fold { label, sources: true, open: false, inside: inside.into() }))
 }

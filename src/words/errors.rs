@@ -20,7 +20,7 @@ pub use {
     readings::{antibody, brix},
 };
 
-use super::common::{length, mass, number, per_weight, temperature, volume_as_given, volume_at_most};
+use super::common::{length, mass, number, per_weight, temperature, volume, volume_as_given, volume_at_most};
 
 /// Returns what is wrong with a weight, and what may have been meant.
 pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
@@ -170,7 +170,7 @@ pub fn rejection(rejection: &Rejection, system: System) -> String {
                 Guard::FirstWeek => format!(
                     "{given} is too much at once for {}. Give {}: {}.{}",
                     whom(*weight, system),
-                    volume_at_most(ONE_FEED.of(weight.unwrap_or(ASSUMED)), system),
+                    volume(ONE_FEED.of(weight.unwrap_or(ASSUMED)).offered(system), system),
                     per_weight(ONE_FEED.as_milliliters(), system),
                     weigh_it(*weight),
                 ),

@@ -11,7 +11,7 @@ pub const NO_BACKUP: &str = "Never backed up: a lost phone is a lost book";
 /// Says that the only copy of it is on this phone.
 pub const ONLY_HERE: &str = "The backup is on this phone only";
 /// What is there while nothing is noted.
-pub const SHARE_SUB: &str = "Import a book or a table; back up later";
+pub const SHARE_SUB: &str = "Import a book; back up later";
 /// Heads the sample flock.
 pub const TRY: &str = "Try it";
 /// Explains the sample flock.

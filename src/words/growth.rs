@@ -53,19 +53,14 @@ pub fn stands(weight: Mass, days: i64, expected: &Expected, system: System) -> S
     }
 }
 
-/// Labels the last week under the chart of weights.
+/// Labels a week under the chart of weights.
 pub fn weeks(weeks: i64) -> String {
-    format!("{weeks} wk")
+    if weeks == 0 { "born".to_owned() } else { format!("{weeks} wk") }
 }
 
 /// Labels the last hour under the chart of the first day.
 pub fn hours(hours: i64) -> String {
     format!("{hours} h")
-}
-
-/// Labels the head of a scale, where the unit stands.
-pub fn head(number: &str, unit: &str) -> String {
-    format!("{number} {unit}")
 }
 
 /// Tells the chart of the first day in words.

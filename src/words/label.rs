@@ -30,6 +30,12 @@ pub const RULE: &str = "Rule";
 pub const WORKING: &str = "Working";
 /// Heads the sources in the sheet of reasons.
 pub const SOURCES: &str = "Where it is from";
+
+/// Folds them, with how many there are: "Where it is from · 3".
+pub fn sources(count: usize) -> String {
+    format!("{SOURCES} · {count}")
+}
+
 /// Heads what other sources say in the sheet of reasons.
 pub const OTHERS: &str = "Others say";
 /// Says that a life hangs on a duty.

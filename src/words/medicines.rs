@@ -28,3 +28,17 @@ pub const CAUTION: [&str; 2] = [
 pub fn counted(name: &str, count: usize) -> String {
     format!("{name} · {count}")
 }
+
+/// Folds who had a medicine that many had.
+pub const WHICH: &str = "Which animals";
+
+/// Returns who had the same medicine: "10 ewes", "3 ewes, 2 lambs".
+pub fn how_many(ewes: usize, lambs: usize) -> String {
+    let count = |of: usize, one: &str, many: &str| match of {
+        0 => None,
+        1 => Some(format!("1 {one}")),
+        of => Some(format!("{of} {many}")),
+    };
+    let parts = [count(ewes, "ewe", "ewes"), count(lambs, "lamb", "lambs")];
+    parts.into_iter().flatten().collect::<Vec<_>>().join(", ")
+}

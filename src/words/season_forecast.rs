@@ -1,6 +1,6 @@
-//! The season ahead: who lambs tonight, births a night, pens, dates.
+//! The season ahead: who lambs tonight, lambings per night, pens, dates.
 
-use chrono::{NaiveDate, TimeDelta};
+use chrono::{NaiveDate, NaiveTime, TimeDelta};
 use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::ewe::{Ground, LambingForecast, NoForecast};
@@ -29,18 +29,24 @@ pub const OVERDUE_LEAD: &str = "Not lambed, and the last day has passed: another
 pub const OVERDUE_TEXT: &str = "Overdue, not lambed";
 /// And what to do.
 pub const OVERDUE_SAYS: &str = "look at each";
-/// Heads the births by night.
-pub const NIGHTS: &str = "Births a night";
+/// Heads the lambings by night.
+pub const NIGHTS: &str = "Lambings per night";
 /// Names the bars.
 pub const EXPECTED: &str = "expected";
 /// Names the spreads.
 pub const SPREAD: &str = "range, 9 nights in 10";
+/// Counts them at the side of their chart.
+pub const LAMBINGS: &str = "lambings";
 /// Names what was.
 pub const HAPPENED: &str = "lambed";
 /// Says that nobody is awaited.
 pub const NOBODY: &str = "No lambings expected.";
 /// Heads the pens.
-pub const PENS: &str = "Bonding pens in use";
+pub const PENS: &str = "Bonding pens";
+/// Counts them at the side of their chart.
+pub const PENS_UNIT: &str = "pens";
+/// Folds their chart.
+pub const PENS_BY_NIGHT: &str = "Pens night by night";
 /// Names the bars of the pens.
 pub const PENS_EXPECTED: &str = "on average";
 /// Names the line of the pens.
@@ -126,6 +132,31 @@ pub fn ground(ground: &Ground) -> String {
     }
 }
 
+/// Returns the sum of her days: "3 Oct + 147 days = 27 Feb"; of a sign, which names no day, none.
+pub fn sum(ground: &Ground, carries_days: f64) -> Option<String> {
+    let carries = number(carries_days, 0);
+    let after = |day: NaiveDate, days: f64| {
+        let seconds = TimeDelta::milliseconds((days * 86_400_000.0).round() as i64);
+        short_date((day.and_time(NaiveTime::MIN) + seconds + TimeDelta::hours(12)).date())
+    };
+    match ground {
+        Ground::Sign { .. } => None,
+        Ground::AgeAtScan { on, age_days } => {
+            let born = after(*on, carries_days - f64::from(*age_days));
+            Some(format!("Scanned {} − {age_days} + {carries} days = *{born}*", short_date(*on)))
+        }
+        Ground::Mark { on } => {
+            Some(format!("{} + {carries} days = *{}*", short_date(*on), after(*on, carries_days)))
+        }
+        Ground::Group { ram_in, ram_out } => {
+            let sum = |day: NaiveDate| {
+                format!("{} + {carries} days = *{}*", short_date(day), after(day, carries_days))
+            };
+            Some(format!("{}, to {}", sum(*ram_in), sum(*ram_out)))
+        }
+    }
+}
+
 /// Returns why nothing can be told of a ewe.
 pub fn no_outlook(why: &NoForecast) -> String {
     match why {
@@ -171,22 +202,46 @@ pub fn likely(likely: &Likely) -> String {
     }
 }
 
-/// Returns the busiest nights: "Most births 2 to 9 Mar".
+/// Returns where a group starts, for the legend of a chart: "Lower field from 20 Feb".
+pub fn starts(group: &str, on: NaiveDate) -> String {
+    format!("{group} from {}", short_date(on))
+}
+
+/// Returns how many pens to have and when, and how many there are: "Have *4 pens* from 12 Mar to 3 Apr. 3 are set up."
+pub fn have_pens(pens: u32, nights: Option<(NaiveDate, NaiveDate)>, there: usize) -> String {
+    let Some((first, last)) = nights else { return "No pens needed.".to_owned() };
+    let pens = if pens == 1 { "1 pen".to_owned() } else { format!("{pens} pens") };
+    let when = if first == last {
+        format!("on {}", short_date(first))
+    } else {
+        format!("from {} to {}", short_date(first), short_date(last))
+    };
+    let there = match there {
+        0 => "None is set up.".to_owned(),
+        1 => "1 is set up.".to_owned(),
+        there => format!("{there} are set up."),
+    };
+    format!("Have *{pens}* {when}. {there}")
+}
+
+/// Returns the busiest nights: "Most lambings 2 to 9 Mar".
 pub fn peaks(forecast: &Forecast) -> String {
     match (forecast.peaks.first(), forecast.peaks.last()) {
-        (Some(first), Some(last)) if first == last => format!("Most births *{}*", short_date(*first)),
-        (Some(first), Some(last)) => format!("Most births *{} to {}*", short_date(*first), short_date(*last)),
+        (Some(first), Some(last)) if first == last => format!("Most lambings *{}*", short_date(*first)),
+        (Some(first), Some(last)) => {
+            format!("Most lambings *{} to {}*", short_date(*first), short_date(*last))
+        }
         _ => String::new(),
     }
 }
 
 /// Tells the chart of births in words.
 pub fn nights_label(forecast: &Forecast) -> String {
+    let (low, high) = (forecast.births.low, forecast.births.high);
+    let range = if low == high { String::new() } else { format!(", {low} to {high}") };
     format!(
-        "{} lambings to come, {} to {}. {}.",
-        number(forecast.births.mean, 1),
-        forecast.births.low,
-        forecast.births.high,
+        "{} lambings to come{range}. {}.",
+        number(forecast.births.mean, 0),
         peaks(forecast).replace('*', "")
     )
 }

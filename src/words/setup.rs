@@ -4,8 +4,10 @@
 pub const TITLE: &str = "Set up your farm";
 /// Says that nothing must be answered.
 pub const SUB: &str = "Skip what you like. All of it is in Farm settings too.";
-/// Heads the units.
-pub const UNITS: &str = "Units";
+/// Heads the units and the clock.
+pub const UNITS: &str = "Units and clock";
+/// Says where they come from.
+pub const FROM_PHONE: &str = "As your phone has them. Tap to change.";
 /// Heads the kind of sheep.
 pub const SHEEP: &str = "Your sheep";
 /// Hair sheep.

@@ -3,6 +3,20 @@
 use yeanling_core::book::LambingEase;
 use yeanling_core::units::System;
 
+/// The screen of tables.
+pub const SCREEN: &str = "Import & export";
+/// What it is for.
+pub const ABOUT: &str = "Ewes from a table, tables for a spreadsheet, a list on paper";
+/// Says why the sample flock stays out.
+pub const NOT_OF_SAMPLE: &str = "The sample flock stays out of tables.";
+/// Heads the list on paper.
+pub const PAPER: &str = "On paper";
+/// Says what is on it.
+pub const PAPER_SUB: &str = "All ewes, a line each: born, due, scan, score, lambs.";
+/// Prints it.
+pub const PRINT_EWES: &str = "Print the ewes";
+/// The heads of the list on paper.
+pub const PAPER_HEADS: [&str; 8] = ["Tag", "Born", "Breed", "Due", "Scan", "Score", "Lambs", "Notes"];
 /// Heads the way out.
 pub const TITLE: &str = "To a spreadsheet";
 /// Explains it.
@@ -113,4 +127,21 @@ pub const fn ease(ease: LambingEase) -> u8 {
 /// Returns the name of a file: "yeanling-animals-2026-02-25.csv".
 pub fn file(what: &str, day: &str) -> String {
     format!("yeanling-{}-{day}.csv", what.to_lowercase())
+}
+
+/// Returns what stands above the list on paper: "Quarry Bank · 24 ewes · 12 Mar 2026".
+pub fn paper_head(farm: &str, ewes: usize, day: &str) -> String {
+    let ewes = super::animals::ewes(ewes);
+    let parts = [farm.trim(), &ewes, day].into_iter().filter(|part| !part.is_empty());
+    parts.collect::<Vec<_>>().join(" · ")
+}
+
+/// Returns that a ewe has lambed, for the column in which others are due: "lambed 24 Feb".
+pub fn lambed(on: &str) -> String {
+    format!("lambed {on}")
+}
+
+/// Returns how many of a litter live: "1 of 2".
+pub fn alive(alive: usize, of: usize) -> String {
+    if alive == of { of.to_string() } else { format!("{alive} of {of}") }
 }

@@ -37,7 +37,7 @@ pub const NO_LOSSES: &str = "None lost so far.";
 /// Heads the births.
 pub const BY_DAY: &str = "Lambs born, by day";
 /// Heads birth weight and survival.
-pub const SURVIVAL: &str = "Birth weight, and how many lived four weeks";
+pub const SURVIVAL: &str = "Birth weight and survival to 4 weeks";
 /// Names the bars of survival.
 pub const LIVED: &str = "lived";
 /// Names the spreads of survival.
@@ -111,9 +111,9 @@ pub fn litters([one, two, more]: [u32; 3]) -> String {
     format!("*{one} · {two} · {more}*")
 }
 
-/// Returns a share in percent, to a tenth.
+/// Returns a share in whole percent: of a flock no tenth of one says anything.
 pub fn percent(share: Share) -> String {
-    format!("*{}%*", number(share.percent(), 1))
+    format!("*{}%*", number(share.percent(), 0))
 }
 
 /// Returns how many there are for each one, to a hundredth.
@@ -142,7 +142,7 @@ pub fn alive(alive: Alive) -> (String, String) {
     }
     let percent = f64::from(alive.count) / f64::from(alive.of) * 100.0;
     (
-        format!("*{}%*", number(percent, 1)),
+        format!("*{}%*", number(percent, 0)),
         format!("{} of {} born alive long enough ago", alive.count, alive.of),
     )
 }
@@ -164,17 +164,10 @@ pub const fn span(span: Span) -> &'static str {
     }
 }
 
-/// Returns a span of age, for under a bar.
-pub const fn span_short(span: Span) -> &'static str {
-    match span {
-        Span::AtBirth => "birth",
-        Span::FirstDay => "1 d",
-        Span::SecondDay => "2 d",
-        Span::FirstWeek => "7 d",
-        Span::FourWeeks => "28 d",
-        Span::ToWeaning => "later",
-    }
-}
+/// The ends of the spans of age after birth, in their order, for under the bars.
+pub const AGES: [&str; 6] = ["0", "24 h", "48 h", "7 d", "28 d", "wean"];
+/// Counts lambs at the side of a chart.
+pub const LAMBS: &str = "lambs";
 
 /// Returns what a span's lambs died of: "cold 2, not known 1".
 pub fn causes(loss: &Loss) -> String {
@@ -220,16 +213,13 @@ mod tests {
     #[test]
     fn a_share_says_what_it_is_one_of() {
         let share = Share { count: 385, of: 200, denominator: ShareOf::PutToRam };
-        assert_eq!(
-            (percent(share).as_str(), of(share).as_str()),
-            ("*192.5%*", "385 from 200 put to the ram")
-        );
+        assert_eq!((percent(share).as_str(), of(share).as_str()), ("*192%*", "385 from 200 put to the ram"));
         assert_eq!(each(share), "*1.93*");
     }
 
     #[test]
     fn lambs_too_young_to_tell_are_not_told() {
         assert_eq!(alive(Alive::default()).0, "–");
-        assert_eq!(alive(Alive { count: 7, of: 8 }).0, "*87.5%*");
+        assert_eq!(alive(Alive { count: 7, of: 8 }).0, "*88%*");
     }
 }

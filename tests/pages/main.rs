@@ -9,6 +9,7 @@ mod calculators;
 #[path = "../core/nights/chance.rs"]
 #[allow(dead_code, reason = "nights ask more of it than walks do")]
 mod chance;
+mod charts;
 mod cold_lamb;
 mod erase;
 #[path = "../core/nights/event.rs"]
@@ -31,6 +32,7 @@ mod meaning;
 mod medicines;
 mod night;
 mod nights;
+mod one_rounding;
 mod pens;
 mod phone;
 mod reach;

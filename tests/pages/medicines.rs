@@ -49,7 +49,9 @@ fn one_medicine_for_all_ewes_is_noted_for_all_or_for_none() {
     assert!(wrong(&phone, life::MEDICINE).contains("366 days is out of range. Enter 0 to 365."));
     assert_eq!(phone.flock.treatments().len(), 0);
     phone.write(life::MEAT_DAYS, "56").press("Save").says_nowhere(life::TREAT_ASK);
-    assert_eq!(rows(&phone), ["Ewe 40", "Ewe 41", "Ewe 41", "Ewe 40"]);
+    assert_eq!(rows(&phone), ["Ewe 40", "Ewe 41", "2 ewes"]);
+    // Who had it is behind the fold, each a way to her.
+    phone.says("Ewe 40").says(words::WHICH);
     phone.says("Fluke drench; meat withdrawal 56 days");
     assert!(phone.undo());
     assert_eq!(rows(&phone), Vec::<String>::new());

@@ -49,6 +49,22 @@ fn the_units_begin_as_the_phones_region_has_them() {
 }
 
 #[test]
+fn the_clock_is_the_phones_and_can_be_changed() {
+    use yeanling_core::settings::Clock;
+    let mut phone = first_run();
+    phone.press(words::DONE);
+    assert_eq!(phone.flock.settings.clock, Clock::Phone);
+    let mut phone = first_run();
+    phone.says("As your phone has them");
+    phone.press("6:41 am").press(words::DONE);
+    assert_eq!(phone.flock.settings.clock, Clock::Twelve);
+    // What the phone has already is nothing to note.
+    let mut phone = first_run();
+    phone.press("06:41").press(words::DONE);
+    assert_eq!((phone.flock.settings.clock, phone.book.len()), (Clock::Phone, 0));
+}
+
+#[test]
 fn what_is_wrong_is_said_at_its_field_and_nothing_is_noted() {
     let mut phone = first_run();
     phone.write(vet::NUMBER, "Jo").press(words::DONE).says(vet::NOT_A_NUMBER);

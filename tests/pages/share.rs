@@ -6,6 +6,7 @@ use uuid::Uuid;
 use yeanling_core::book::{DeviceId, Event};
 use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, TimeDelta};
+use yeanling_pages::block::Kind;
 use yeanling_pages::phone::{FileTrouble, Promised, Saving};
 use yeanling_pages::{Action, Heard, Request, Screen};
 
@@ -16,6 +17,13 @@ fn phone(number: u128) -> Phone {
     let mut phone = Phone::at("2026-03-01 08:00");
     phone.device = DeviceId::from_uuid(Uuid::from_u128(number));
     phone.open(Screen::Share);
+    phone
+}
+
+/// A phone on which the tables are open.
+fn at_tables() -> Phone {
+    let mut phone = phone(1);
+    phone.open(Screen::Tables);
     phone
 }
 
@@ -178,10 +186,9 @@ fn nothing_of_the_sample_flock_goes_out_and_a_file_goes_into_the_own_book() {
     let mut phone = phone(1);
     phone.ewe("1");
     phone.sample = true;
-    phone
-        .says("The sample flock is never sent")
-        .says_nowhere("To a spreadsheet")
-        .says_nowhere("Ewes from a spreadsheet");
+    phone.open(Screen::Tables).says("The sample flock stays out of tables.").says_nowhere("To a spreadsheet");
+    assert!(!offers(&phone, "Animals") && !offers(&phone, "Print the ewes"));
+    phone.open(Screen::Share).says("The sample flock is never sent");
     assert!(!offers(&phone, "Save as a file"));
     phone.pick(OPEN, &file(&other)).says("This goes into your own book, not into the sample flock");
     phone.press("Add");
@@ -235,7 +242,7 @@ fn how_the_book_is_kept_is_said_plainly_and_the_browser_can_be_asked_for_more() 
 
 #[test]
 fn tables_go_to_the_phone_and_an_empty_one_says_so() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     phone.press("Weights").says("None in the book yet.");
     let dam = phone.ewe("=14");
     let lamb = phone.lamb(dam);
@@ -251,8 +258,35 @@ fn tables_go_to_the_phone_and_an_empty_one_says_so() {
 }
 
 #[test]
+fn animals_stand_by_their_tags_and_the_ewes_go_to_paper_in_a_line_each() {
+    let mut phone = at_tables();
+    phone.says_nowhere("Print the ewes");
+    let ten = phone.ewe("101");
+    phone.ewe("9");
+    phone.lamb(ten);
+    phone.press("Animals");
+    let Some(Request::GiveTable(_, _, text)) = phone.asked.last().cloned() else { panic!("no table") };
+    let names: Vec<Vec<&str>> =
+        text.lines().skip(1).map(|line| line.split(',').skip(1).take(3).collect()).collect();
+    assert_eq!(names, [["ewe", "9", ""], ["ewe", "101", ""], ["lamb", "101a", "101"]]);
+    let page = phone.page();
+    let table = page.all().into_iter().find_map(|block| match &block.kind {
+        Kind::PaperTable(table) => Some(table.clone()),
+        _ => None,
+    });
+    let table = table.expect("what is printed");
+    assert_eq!(table.head, "2 ewes · 1 Mar 2026");
+    assert!(table.rows.iter().all(|row| row.len() == table.heads.len()));
+    let cells =
+        |row: usize| [table.rows[row][0].as_str(), table.rows[row][3].as_str(), table.rows[row][6].as_str()];
+    assert_eq!((cells(0), cells(1)), (["9", "", ""], ["101", "lambed 1 Mar", "1"]));
+    phone.press("Print the ewes");
+    assert_eq!(phone.asked.last(), Some(&Request::Print));
+}
+
+#[test]
 fn ewes_come_from_a_table_seen_first_and_are_taken_back_as_one() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     phone.ewe("3");
     let table =
         "Ear tag;Year;Breed;Notes\r\n1;2019;Cheviot;\r\n2;2020;;lame\r\n3;2020;;\r\n;2020;;\r\n1;;;\r\n";
@@ -273,7 +307,7 @@ fn ewes_come_from_a_table_seen_first_and_are_taken_back_as_one() {
 
 #[test]
 fn which_column_holds_what_and_which_way_dates_go_is_asked() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     phone.pick(TABLE, b"sheep,born\n70,12/03/2021\n71,14/3/2022\n").says("Choose the column with the tags.");
     assert!(!offers(&phone, "Add 2 ewes"));
     // Of the columns, the first choice is that of the tag.
@@ -288,7 +322,7 @@ fn which_column_holds_what_and_which_way_dates_go_is_asked() {
 
 #[test]
 fn a_year_that_cannot_be_adds_nobody_and_the_column_of_the_tags_may_be_any() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     phone.pick(TABLE, b"tag,born\n90,2020\n91,1850\n").press("Add 2 ewes");
     phone.says("Nothing was added. 91: 1850 is out of range. Enter 1996 to 2026");
     assert!(tags(&phone).is_empty(), "all or nothing");
@@ -300,7 +334,7 @@ fn a_year_that_cannot_be_adds_nobody_and_the_column_of_the_tags_may_be_any() {
 
 #[test]
 fn a_file_that_is_no_table_is_told() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     let rows = "7\n".repeat(100_000);
     phone.pick(TABLE, format!("tag\n{rows}").as_bytes());
     phone.says("100000 rows are too many. At most 5000 at once");
@@ -310,7 +344,7 @@ fn a_file_that_is_no_table_is_told() {
 
 #[test]
 fn a_table_of_five_thousand_ewes_is_added_while_someone_waits() {
-    let mut phone = phone(1);
+    let mut phone = at_tables();
     let rows: String = (0..5000).map(|row| format!("{row},2020,Cheviot,quiet\n")).collect();
     phone.pick(TABLE, format!("tag,born,breed,remark\n{rows}").as_bytes()).says("and 4995 more");
     let began = Instant::now();

@@ -11,7 +11,7 @@ use crate::phone::Phone;
 
 const HOUR: TimeDelta = TimeDelta::hours(1);
 
-fn moment(local: &str) -> Moment {
+pub(crate) fn moment(local: &str) -> Moment {
     let local = chrono::NaiveDateTime::parse_from_str(local, "%Y-%m-%d %H:%M").expect("a time");
     Moment::from_local(local, -300)
 }
@@ -45,7 +45,7 @@ fn season(phone: &mut Phone, from: &str, litters: i32, weaned: bool) -> Vec<Lamb
     (0..litters).map(|litter| twins(litter, phone)).collect()
 }
 
-fn two_seasons() -> Phone {
+pub(crate) fn two_seasons() -> Phone {
     let mut phone = Phone::at("2026-04-20 09:00");
     season(&mut phone, "2025-03-01 04:00", 20, true);
     season(&mut phone, "2026-03-01 04:00", 10, false);

@@ -1,17 +1,16 @@
 //! A chart: lines, bars and spreads over a strip of ground.
 
-use yeanling_pages::chart::{Bar, Chart, ChartLine, LineKind, Spread};
+use yeanling_pages::chart::{Bar, Chart, ChartLine, ChartStart, ChartTick, LineKind, Spread};
 
 use crate::node::{Element, Node, el};
 
 const WIDE: f64 = 300.0;
-const HIGH: f64 = 170.0;
-const LEFT: f64 = 58.0;
-const RIGHT: f64 = 14.0;
-const TOP: f64 = 12.0;
-const FOOT: f64 = 28.0;
+const HIGH: f64 = 190.0;
+const LEFT: f64 = 40.0;
+const RIGHT: f64 = 24.0;
+const TOP: f64 = 30.0;
+const FOOT: f64 = 30.0;
 
-/// Draws a chart with its legend.
 fn x(at: f64) -> f64 {
     LEFT + at.clamp(0.0, 1.0) * (WIDE - LEFT - RIGHT)
 }
@@ -20,26 +19,29 @@ fn y(at: f64) -> f64 {
     HIGH - FOOT - at.clamp(0.0, 1.0) * (HIGH - TOP - FOOT)
 }
 
+/// Draws a chart with its legend.
 pub(super) fn chart(it: &Chart) -> Element {
-    let mut legend: Vec<Node> = it.lines.iter().map(|line| entry(line.kind.key(), &line.name)).collect();
+    const STROKE: &str = "M0 6H28";
+    let mut legend: Vec<Node> =
+        it.lines.iter().map(|line| entry(line.kind.key(), STROKE, &line.name)).collect();
     for (kind, name) in [("band", &it.band_name), ("bar", &it.bars_name), ("spread", &it.spreads_name)] {
         if !name.is_empty() {
-            legend.push(entry(kind, name));
+            legend.push(entry(kind, STROKE, name));
         }
     }
+    legend.extend(it.starts.iter().map(|one| entry("start", "M8 1H20L14 11z", &one.name)));
     let drawn = |class, d: String| -> Node { el("path", class).has("d", d).into() };
     let rules = it.up.iter().map(|(at, _)| format!("M{LEFT:.1} {:.1}H{:.1}", y(*at), WIDE - RIGHT)).collect();
     let now = it.now.map(|at| drawn("chart-now", format!("M{:.1} {TOP:.1}V{:.1}", x(at), HIGH - FOOT)));
+    let unit = (!it.unit.is_empty()).then(|| words(0.0, TOP - 16.0, "start", &it.unit));
     let side = it.up.iter().map(|(at, text)| words(LEFT - 8.0, y(*at) + 5.0, "end", text));
     let under = it.across.iter().map(|(at, text)| {
-        let anchor = if *at <= 0.0 {
-            "start"
-        } else if *at >= 1.0 {
-            "end"
+        // The last label may reach to the edge.
+        if *at >= 1.0 {
+            words(WIDE, HIGH - 8.0, "end", text)
         } else {
-            "middle"
-        };
-        words(x(*at), HIGH - 8.0, anchor, text)
+            words(x(*at), HIGH - 8.0, "middle", text)
+        }
     });
     let drawing = el("svg", "chart-drawing")
         .has("viewBox", format!("0 0 {WIDE} {HIGH}"))
@@ -47,10 +49,13 @@ pub(super) fn chart(it: &Chart) -> Element {
         .has("aria-label", it.label.as_str())
         .with(drawn("chart-band", area(&it.band)))
         .with(drawn("chart-rules", rules))
+        .with(drawn("chart-ticks", it.across.iter().map(tick).collect()))
         .with(drawn("chart-bars", it.bars.iter().map(bar).collect()))
         .with(drawn("chart-spreads", it.spreads.iter().map(spread).collect()))
         .all(now)
         .all(it.lines.iter().flat_map(line))
+        .with(drawn("chart-starts", it.starts.iter().map(start).collect()))
+        .all(unit)
         .all(side)
         .all(under);
     el("figure", "chart")
@@ -67,10 +72,28 @@ fn words(x: f64, y: f64, anchor: &'static str, text: &str) -> Node {
         .into()
 }
 
-fn entry(kind: &'static str, name: &str) -> Node {
+/// Returns a mark on the foot above a label.
+fn tick((at, _): &ChartTick) -> String {
+    format!("M{:.1} {:.1}v5", x(*at), HIGH - FOOT)
+}
+
+/// Returns a triangle that points down to where something begins, and a line from it to the foot.
+fn start(one: &ChartStart) -> String {
+    let x = x(one.at);
+    format!(
+        "M{:.1} {:.1}h10l-5 9zM{:.1} {:.1}h1V{:.1}h-1z",
+        x - 5.0,
+        TOP - 12.0,
+        x - 0.5,
+        TOP - 4.0,
+        HIGH - FOOT
+    )
+}
+
+fn entry(kind: &'static str, drawn: &'static str, name: &str) -> Node {
     let key =
         el("svg", "chart-key").has("viewBox", "0 0 28 12").has("aria-hidden", "true").has("data-kind", kind);
-    el("span", "chart-entry").with(key.with(el("path", "").has("d", "M0 6H28"))).with(name).into()
+    el("span", "chart-entry").with(key.with(el("path", "").has("d", drawn))).with(name).into()
 }
 
 fn line(line: &ChartLine) -> [Node; 2] {
@@ -134,13 +157,13 @@ mod tests {
     #[test]
     fn steps_go_across_before_they_go_up() {
         let places = [(0.0, 0.0), (0.5, 0.5), (1.0, 1.0)];
-        assert_eq!(path(&line(&places, true)), "M58.0 142.0H172.0V77.0H286.0V12.0");
-        assert_eq!(path(&line(&places, false)), "M58.0 142.0L172.0 77.0L286.0 12.0");
+        assert_eq!(path(&line(&places, true)), "M40.0 160.0H158.0V95.0H276.0V30.0");
+        assert_eq!(path(&line(&places, false)), "M40.0 160.0L158.0 95.0L276.0 30.0");
     }
 
     #[test]
     fn what_lies_outside_stays_on_the_edge() {
-        assert_eq!(path(&line(&[(-1.0, 2.0)], false)), "M58.0 12.0");
+        assert_eq!(path(&line(&[(-1.0, 2.0)], false)), "M40.0 30.0");
     }
 
     #[test]
@@ -148,7 +171,7 @@ mod tests {
         assert_eq!(area(&[(0.0, 0.0, 1.0)]), "");
         assert_eq!(
             area(&[(0.0, 0.0, 1.0), (1.0, 0.0, 1.0)]),
-            "M58.0 12.0L286.0 12.0L286.0 142.0L58.0 142.0z"
+            "M40.0 30.0L276.0 30.0L276.0 160.0L40.0 160.0z"
         );
     }
 }

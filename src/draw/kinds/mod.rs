@@ -60,6 +60,7 @@ pub(crate) fn node(block: &Block) -> Element {
         Kind::Drawing(href) => shown::drawing(href),
         Kind::DrawnButton(it) => input::drawn_button(it),
         Kind::PaperCard(it) => text::paper_card(it),
+        Kind::PaperTable(it) => text::paper_table(it),
         Kind::Ring(it) => night::ring(key, it),
     }
 }

@@ -2,7 +2,7 @@
 
 use yeanling_pages::Text;
 use yeanling_pages::block::{
-    Aloud, CardList, Empty, Heading, HeadingLook, Item, Line, LineLook, List, ListLook, PaperCard,
+    Aloud, CardList, Empty, Heading, HeadingLook, Item, Line, LineLook, List, ListLook, PaperCard, PaperTable,
 };
 use yeanling_words::label;
 
@@ -22,6 +22,7 @@ pub(super) fn line(it: &Line) -> Element {
         LineLook::NightCalm => "night-calm",
         LineLook::NightPocket => "night-pocket",
         LineLook::NightOnly => "night-only",
+        LineLook::PaperHead => "paper-head",
         LineLook::To(to) => return el("a", "").has("href", to.hash()).said(&it.text),
         LineLook::NightNext(to) => return el("a", "night-next").has("href", to.hash()).said(&it.text),
     };
@@ -112,6 +113,16 @@ pub(super) fn caution(lines: &[Text]) -> Element {
 
 pub(super) fn empty(it: &Empty) -> Element {
     el("div", "empty").with(el("p", "").said(&it.text)).all(it.buttons.iter().map(|one| button(one).into()))
+}
+
+pub(super) fn paper_table(it: &PaperTable) -> Element {
+    let head = |text: &String| el("th", "").has("scope", "col").with(text.as_str()).into();
+    let cell = |text: &String| el("td", "").with(text.as_str()).into();
+    let row = |row: &Vec<String>| el("tr", "").all(row.iter().map(cell)).into();
+    el("table", "on-paper paper-table")
+        .with(el("caption", "").with(it.head.as_str()))
+        .with(el("thead", "").with(el("tr", "").all(it.heads.iter().map(head))))
+        .with(el("tbody", "").all(it.rows.iter().map(row)))
 }
 
 pub(super) fn paper_card(it: &PaperCard) -> Element {

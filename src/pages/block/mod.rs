@@ -112,6 +112,8 @@ pub enum Kind {
     DrawnButton(DrawnButton),
     /// A card for paper.
     PaperCard(PaperCard),
+    /// A table for paper.
+    PaperTable(PaperTable),
     /// What rings at night, over the whole screen.
     Ring(Ring),
 }

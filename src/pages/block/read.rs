@@ -55,6 +55,7 @@ impl Block {
             | Kind::Drawing(_)
             | Kind::DrawnButton(_)
             | Kind::PaperCard(_)
+            | Kind::PaperTable(_)
             | Kind::Ring(_) => Vec::new(),
         }
     }
@@ -97,6 +98,7 @@ impl Block {
             | Kind::Drawing(_)
             | Kind::DrawnButton(_)
             | Kind::PaperCard(_)
+            | Kind::PaperTable(_)
             | Kind::Ring(_) => Vec::new(),
         }
     }
@@ -141,11 +143,13 @@ impl Block {
             Kind::Chart(it) => {
                 all.extend([
                     it.label.clone(),
+                    it.unit.clone(),
                     it.band_name.clone(),
                     it.bars_name.clone(),
                     it.spreads_name.clone(),
                 ]);
                 all.extend(it.lines.iter().map(|one| one.name.clone()));
+                all.extend(it.starts.iter().map(|one| one.name.clone()));
                 all.extend(it.across.iter().chain(&it.up).map(|(_, text)| text.clone()));
             }
             Kind::Ledger(it) => {
@@ -182,6 +186,10 @@ impl Block {
                     std::iter::once(one.heading.clone()).chain(one.lines.clone()).collect::<Vec<_>>()
                 };
                 all.extend(it.lists.iter().flat_map(list));
+            }
+            Kind::PaperTable(it) => {
+                all.push(it.head.clone());
+                all.extend(it.heads.iter().chain(it.rows.iter().flatten()).cloned());
             }
             Kind::Ring(it) => {
                 all.extend([it.name.clone(), it.text.plain(), it.more.clone()]);

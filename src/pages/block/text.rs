@@ -44,6 +44,8 @@ pub enum LineLook {
     NightPocket,
     /// What the night's alarm cannot do.
     NightOnly,
+    /// Seen on paper alone, above all else: whose it is and of which day.
+    PaperHead,
 }
 
 /// How a line is read out when it comes or changes.
@@ -160,6 +162,17 @@ pub struct CardList {
     pub lines: Vec<String>,
     /// Whether each has a box to tick.
     pub boxes: bool,
+}
+
+/// A table for paper: who and when above it, a head a column, a row a line.
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct PaperTable {
+    /// Whose it is and of which day.
+    pub head: String,
+    /// The heads of the columns.
+    pub heads: Vec<String>,
+    /// The rows, each as long as the heads.
+    pub rows: Vec<Vec<String>>,
 }
 
 impl Line {

@@ -82,7 +82,7 @@ fn feeds(day: &Day, system: System) -> Blocks {
         .then(cap)
         .then(mixes.into_iter().flatten());
     let mut blocks = Blocks::new()
-        .then([answer("feed", words::EACH_FEED, head(in_both(day.per_feed, system)), why())])
+        .then([answer("feed", words::EACH_FEED, head(in_both(day.per_feed.offered(system), system)), why())])
         .small(words::row(day.feeds, day.least, day.most, system));
     if day.capped {
         blocks = blocks.text(words::CAPPED);

@@ -92,7 +92,8 @@ fn volumes(target: &ColostrumTarget, system: System) -> Blocks {
             of_want(words::BY_24, "by-24", target.by_24h),
         ])
         .then(count);
-    let feed = answer("feed", words::A_FEED, head(in_both(target.next_feed, system)), of_next());
+    let feed =
+        answer("feed", words::A_FEED, head(in_both(target.next_feed.offered(system), system)), of_next());
     let blocks = Blocks::new().then([feed]).group("answers", Shape::Answers, others);
     let blocks = match target.caution() {
         Some(Warning::HalfTheGuidance) => blocks.caution([words::HALF]),

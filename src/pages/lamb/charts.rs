@@ -4,12 +4,12 @@ use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::growth::{Expected, TARGET, TARGET_AT, expected};
 use yeanling_core::units::{Mass, Moment, System, TimeDelta, Volume};
-use yeanling_words::common::{mass, mass_unit, number, volume};
+use yeanling_words::common::{mass, mass_unit, volume};
 use yeanling_words::growth as words;
 
 use crate::Reason;
 use crate::block::Kind;
-use crate::chart::{Chart, ChartLine, LineKind};
+use crate::chart::{Chart, ChartLine, LineKind, scale};
 use crate::milk::volume_unit;
 use crate::page::{Blocks, why};
 use crate::view::View;
@@ -44,7 +44,7 @@ fn milk(view: &View, lamb: &Lamb) -> Option<Chart> {
     let in_first_day = |at: Moment| at.since(lamb.born) < DAY;
     lamb.feeds.first().filter(|feed| in_first_day(feed.at))?;
     let most = target.by_24h.as_milliliters().max(lamb.given_first_day(now).as_milliliters());
-    let (step, top) = scale(shown_volume(most, system));
+    let (up_labels, top) = scale(shown_volume(most, system));
     let up = |volume: Volume| shown_volume(volume.as_milliliters(), system) / top;
     let at = |age: TimeDelta| age.as_seconds_f64() / DAY.as_seconds_f64();
     let mut so_far = Volume::ZERO;
@@ -76,7 +76,8 @@ fn milk(view: &View, lamb: &Lamb) -> Option<Chart> {
             ChartLine { name: words::GIVEN.to_owned(), kind: LineKind::Was, places: given, steps: true },
         ],
         across: across.to_vec(),
-        up: ticks(step, top, volume_unit(system)),
+        unit: volume_unit(system).to_owned(),
+        up: up_labels,
         now: (lamb.age(now) < DAY).then(|| at(age)),
         ..Chart::default()
     })
@@ -107,7 +108,7 @@ fn weight(lamb: &Lamb, system: System) -> Option<(Chart, Option<(String, Reason)
     let long = TARGET_AT.max(age);
     let heaviest =
         lamb.weights.iter().map(|weight| weight.mass.as_kilograms()).fold(TARGET.as_kilograms(), f64::max);
-    let (step, top) = scale(shown_mass(Mass::from_kilograms(heaviest), system));
+    let (up_labels, top) = scale(shown_mass(Mass::from_kilograms(heaviest), system));
     let at = |age: TimeDelta| age.as_seconds_f64() / long.as_seconds_f64();
     let up = |mass: Mass| shown_mass(mass, system) / top;
     let on_line = target_line(born);
@@ -118,11 +119,7 @@ fn weight(lamb: &Lamb, system: System) -> Option<(Chart, Option<(String, Reason)
         .iter()
         .map(|weight| (weight.at.since(lamb.born).num_days(), mass(weight.mass, system)))
         .collect();
-    let weeks = long.num_days() / 7;
-    let across = [0, weeks / 4, weeks / 2, weeks * 3 / 4, weeks].map(|week| {
-        let text = if week == weeks { words::weeks(week) } else { week.to_string() };
-        (at(TimeDelta::weeks(week)), text)
-    });
+    let across = weeks(long.num_days() / 7).map(|week| (at(TimeDelta::weeks(week)), words::weeks(week)));
     let target = words::target(system);
     let chart = Chart {
         label: words::weight_label(&told, target),
@@ -135,8 +132,9 @@ fn weight(lamb: &Lamb, system: System) -> Option<(Chart, Option<(String, Reason)
             .map(|(age, expected)| (at(*age), up(expected.flag), up(expected.target)))
             .collect(),
         band_name: words::BAND.to_owned(),
-        across: across.to_vec(),
-        up: ticks(step, top, mass_unit(system)),
+        across: across.collect(),
+        unit: mass_unit(system).to_owned(),
+        up: up_labels,
         ..Chart::default()
     };
     let stands = expected(born, age).ok().flatten().map(|expected| {
@@ -146,6 +144,12 @@ fn weight(lamb: &Lamb, system: System) -> Option<(Chart, Option<(String, Reason)
     Some((chart, stands))
 }
 
+/// Returns the weeks to be labelled: at most five at even steps.
+fn weeks(last: i64) -> impl Iterator<Item = i64> {
+    let step = [1, 2, 4, 8, 13, 26].into_iter().find(|step| last / step <= 4).unwrap_or(52);
+    (0..=4).map(move |place| place * step).take_while(move |week| *week <= last)
+}
+
 /// Returns what is expected of a lamb at each week up to the target.
 fn target_line(born: Mass) -> Vec<(TimeDelta, Expected)> {
     let week = |weeks| {
@@ -153,42 +157,4 @@ fn target_line(born: Mass) -> Vec<(TimeDelta, Expected)> {
         expected(born, age).ok().flatten().map(|expected| (age, expected))
     };
     (0..=8).filter_map(week).collect()
-}
-
-/// Returns the step between two labels and the head of the scale, so that three to five steps hold the most.
-fn scale(most: f64) -> (f64, f64) {
-    let steps = [1.0, 2.0, 5.0, 10.0, 20.0, 50.0, 100.0, 200.0, 250.0, 500.0, 1000.0];
-    let step = steps.into_iter().find(|step| most / step <= 5.0).unwrap_or(2000.0);
-    (step, (most / step).ceil().max(1.0) * step)
-}
-
-/// Returns the labels at the side; the uppermost has the unit.
-fn ticks(step: f64, top: f64, unit: &str) -> Vec<(f64, String)> {
-    (0_u8..)
-        .map(|count| f64::from(count) * step)
-        .take_while(|value| *value <= top + step / 2.0)
-        .map(|value| {
-            let text = number(value, 0);
-            (value / top, if value + step / 2.0 > top { words::head(&text, unit) } else { text })
-        })
-        .collect()
-}
-
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    #[test]
-    fn a_scale_holds_the_most_in_at_most_five_steps() {
-        assert_eq!(scale(780.0), (200.0, 800.0));
-        assert_eq!(scale(26.4), (10.0, 30.0));
-        assert_eq!(scale(20.0), (5.0, 20.0));
-        assert_eq!(scale(44.1), (10.0, 50.0));
-    }
-
-    #[test]
-    fn the_uppermost_label_has_the_unit() {
-        let texts: Vec<String> = ticks(5.0, 20.0, "kg").into_iter().map(|(_, text)| text).collect();
-        assert_eq!(texts, ["0", "5", "10", "15", "20 kg"]);
-    }
 }

@@ -9,12 +9,12 @@ use yeanling_words::{animals, flock, frame, life, medicines as words};
 
 pub(crate) use who::{Many, choose, sheet as who_sheet};
 
-use crate::block::Row;
+use crate::block::{Kind, Line, LineLook, Row};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, key_of};
 use crate::view::View;
 use crate::withdrawal::told_withheld;
-use crate::{Action, Button, Effect, Key, Screen, Sheet};
+use crate::{Action, Button, Effect, Key, Screen, Sheet, Text};
 
 /// What only this screen does.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -65,22 +65,54 @@ fn held_key(animal: Animal) -> Key {
 }
 
 fn given(view: &View, more: usize) -> Blocks {
-    let all = view.flock.treatments();
+    let all = together(view.flock.treatments());
     let most = ROWS + more * TIMES * ROWS;
-    let row = |treated: &&Treated| {
-        let row = Row::new(animals::animal(view.flock, treated.animal))
-            .kind(date(treated.at))
-            .text(life::treatment_line(&treated.treatment))
-            .to(Screen::of(treated.animal));
-        (key_of("given", treated.entry), row)
-    };
+    let row = |given: &Vec<&Treated>| row(view, given);
     let blocks = if all.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
-    let blocks = blocks.rows("given-rows", all.iter().take(most).map(row));
+    let blocks = blocks.rows("given-rows", all.iter().take(most).filter_map(row));
     let blocks = match all.len().saturating_sub(most) {
         0 => blocks,
         left => blocks.button(Button::new("more", flock::more(left), Action::Choose(MORE.into(), more + 1))),
     };
     blocks.button(Button::new("many", words::MANY, Action::Ask(Sheet::Who))).caution(words::CAUTION)
+}
+
+/// Returns treatments by what was given: the same on one day is one treatment of all who had it; the latest first.
+fn together(all: Vec<&Treated>) -> Vec<Vec<&Treated>> {
+    let mut given: Vec<Vec<&Treated>> = Vec::new();
+    for one in all {
+        let day = one.at.local().date();
+        let of_day =
+            |group: &&mut Vec<&Treated>| group.first().is_some_and(|first| first.at.local().date() == day);
+        // The latest first: those of one day stand together. Who had it twice was treated twice.
+        let same = given.iter_mut().rev().take_while(of_day).find(|group| {
+            group.iter().all(|other| other.treatment == one.treatment && other.animal != one.animal)
+        });
+        match same {
+            Some(group) => group.push(one),
+            None => given.push(vec![one]),
+        }
+    }
+    given
+}
+
+/// One treatment: of one animal, or of so many with their names folded behind it.
+fn row(view: &View, given: &[&Treated]) -> Option<(Key, Row)> {
+    let first = given.first()?;
+    let told = |row: Row| row.kind(date(first.at)).text(life::treatment_line(&first.treatment));
+    let row = if given.len() == 1 {
+        told(Row::new(animals::animal(view.flock, first.animal))).to(Screen::of(first.animal))
+    } else {
+        let ewes = given.iter().filter(|one| matches!(one.animal, Animal::Ewe(_))).count();
+        let who = given.iter().fold(Blocks::new(), |blocks, one| {
+            let name = animals::animal(view.flock, one.animal);
+            let to = LineLook::To(Screen::of(one.animal));
+            blocks.add(key_of("who", one.entry), Kind::Line(Line::new(to, Text::typed(&name))))
+        });
+        let fold = Blocks::new().fold(key_of("whose", first.entry), words::WHICH, who);
+        told(Row::new(words::how_many(ewes, given.len() - ewes))).inside(fold)
+    };
+    Some((key_of("given", first.entry), row))
 }
 
 /// Does what only this screen knows.

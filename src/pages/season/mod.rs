@@ -1,4 +1,4 @@
-//! The season ahead: who is near, births a night with their spread, pens, dates, and the groups it comes from.
+//! The season ahead: who is near, lambings per night with their spread, pens, dates, and the groups it comes from.
 
 mod charts;
 mod dates;
@@ -9,8 +9,9 @@ use std::sync::Arc;
 
 use yeanling_core::book::EweId;
 use yeanling_core::flock::{Flock, Group};
+use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::pens::Wanted;
-use yeanling_core::seasons::{Awaited, Overdue, SeasonForecast, overdue, season_forecast};
+use yeanling_core::seasons::{Awaited, Overdue, SeasonForecast, group_dates, overdue, season_forecast};
 use yeanling_core::sort_small::SortSmall;
 use yeanling_words::{animals, group as group_words, season_forecast as words};
 
@@ -39,7 +40,11 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .section("overdue", words::OVERDUE, past(view))
             .then(doors::blocks(view, &seen))
             .section("nights", words::NIGHTS, nights(view, &seen))
-            .section("pens-wanted", words::PENS, seen.pens.as_ref().map(pens).unwrap_or_default())
+            .section(
+                "pens-wanted",
+                words::PENS,
+                seen.pens.as_ref().map(|wanted| pens(view, wanted)).unwrap_or_default(),
+            )
     } else {
         blocks.then(doors::blocks(view, &seen))
     };
@@ -106,10 +111,10 @@ fn past(view: &View) -> Blocks {
     Blocks::new().text(words::OVERDUE_LEAD).rows("past-her-days", rows)
 }
 
-/// Births a night.
+/// Lambings per night.
 fn nights(view: &View, seen: &Arc<SeasonForecast>) -> Blocks {
     let Some(forecast) = &seen.forecast else { return Blocks::new().text(words::NOBODY) };
-    let births = charts::births(forecast, &seen.happened, view.now.local().date());
+    let births = charts::births(forecast, &seen.happened, &starts(view.flock), view.now.local().date());
     let births = births.map(Kind::Chart);
     let blocks = births.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("births", chart));
     let blocks =
@@ -117,11 +122,31 @@ fn nights(view: &View, seen: &Arc<SeasonForecast>) -> Blocks {
     blocks.text(seen.likely.as_ref().map(words::likely).unwrap_or_default())
 }
 
-/// The pens that the births take.
-fn pens(wanted: &Wanted) -> Blocks {
+/// When the first lambs of each group are possible, the earliest first.
+fn starts(flock: &Flock) -> Vec<charts::Start> {
+    let start = |group: &Group| {
+        let dates = group_dates(flock, group);
+        let first = dates.into_iter().find(|dated| matches!(dated.what, DateTask::WatchFrom))?;
+        Some(charts::Start { group: group.name.clone(), on: first.date })
+    };
+    let mut starts: Vec<charts::Start> = groups(flock).into_iter().filter_map(start).collect();
+    starts.sort_small_by_key(|start| start.on);
+    starts
+}
+
+/// The pens that the births take, in one sentence; how sure that is and when they are taken is folded behind it.
+fn pens(view: &View, wanted: &Wanted) -> Blocks {
+    let nights = wanted.nights.iter().filter(|night| night.enough[1] > 0);
+    let span = nights.clone().next().zip(nights.last()).map(|(first, last)| (first.date, last.date));
+    let there = view.flock.pens.values().filter(|pen| pen.closed.is_none()).count();
+    let says = words::have_pens(wanted.enough[1], span, there);
     let facts = [90, 95, 99].into_iter().zip(wanted.enough);
     let facts = facts.map(|(sure, pens)| Fact::new(format!("*{pens}*"), words::sure(sure)));
     let chart = charts::pens(wanted).map(Kind::Chart);
     let blocks = chart.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("pens-in-use", chart));
-    blocks.facts(facts).remark("", [why(words::PENS, Reason::PensWanted(Arc::new(wanted.clone())))])
+    Blocks::new().remark(says, [why(words::PENS, Reason::PensWanted(Arc::new(wanted.clone())))]).fold(
+        "pens-by-night",
+        words::PENS_BY_NIGHT,
+        blocks.facts(facts),
+    )
 }

@@ -3,6 +3,7 @@
 mod ewes_in;
 mod incoming;
 mod kept;
+mod paper;
 mod send;
 mod spreadsheet;
 mod tables;
@@ -13,7 +14,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::EweId;
 use yeanling_core::spreadsheet::Sheet;
-use yeanling_words::{frame, share as words};
+use yeanling_words::{frame, share as words, spreadsheet as table_words};
 
 use crate::block::{Aloud, FilePick, Line, LineLook};
 use crate::draft::Draft;
@@ -96,17 +97,23 @@ impl PartialEq for Read {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    let mut blocks = Blocks::new()
+    let blocks = Blocks::new()
         .then(send::blocks(view, draft))
         .then(take::blocks(view, draft))
         .then(twice::blocks(view, draft));
-    if !view.sample {
-        blocks = blocks.then(spreadsheet::blocks(draft)).then(ewes_in::blocks(view, draft));
-    }
     Page::new(words::TITLE)
         .under(words::SUB)
         .back(Screen::Farm, frame::FARM)
         .blocks(blocks.then(kept::blocks(view, draft)))
+}
+
+/// Returns the screen of tables: ewes from one, the book as some, and the ewes on paper. Nothing of the sample flock goes out.
+pub(crate) fn tables_page(view: &View, draft: &Draft) -> Page {
+    let page = Page::new(table_words::SCREEN).back(Screen::Farm, frame::FARM);
+    if view.sample {
+        return page.blocks(Blocks::new().empty(table_words::NOT_OF_SAMPLE, []));
+    }
+    page.blocks(ewes_in::blocks(view, draft).then(spreadsheet::blocks(draft)).then(paper::blocks(view)))
 }
 
 /// Returns what is asked when the screen opens: for a file that was handed to the app, and how the book is kept.

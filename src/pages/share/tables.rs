@@ -2,9 +2,10 @@
 
 use std::collections::BTreeMap;
 
-use yeanling_core::book::{Animal, BirthDay, Event, Life};
+use yeanling_core::book::{Animal, BirthDay, Event, EweId, Life};
 use yeanling_core::flock::{Ewe, Flock, Lamb, Left, Treated};
 use yeanling_core::reckon::withholding::Usable;
+use yeanling_core::sort_small::SortSmall;
 use yeanling_core::spreadsheet::Cell;
 use yeanling_core::units::{Mass, System, Volume};
 use yeanling_core::watch::{Product, usable_after};
@@ -44,13 +45,33 @@ fn volume(volume: Volume, system: System) -> Cell {
     }
 }
 
-fn dam(flock: &Flock, lamb: &Lamb) -> Cell {
-    Cell::text(lamb.dam.map(|dam| animals::ewe_of(flock, dam)))
+/// A ewe by her tag alone; nothing of one without.
+fn tag(flock: &Flock, ewe: EweId) -> Cell {
+    Cell::text(flock.ewe(ewe).and_then(|ewe| ewe.tag.clone()))
 }
 
-/// Lambs in the order of their births.
-fn lambs(flock: &Flock) -> impl Iterator<Item = &Lamb> {
-    flock.births().filter_map(|(_, id)| flock.lambs.get(&id))
+fn dam(flock: &Flock, lamb: &Lamb) -> Cell {
+    lamb.dam.map_or(Cell::Nothing, |dam| tag(flock, dam))
+}
+
+/// Returns by what an animal stands in a table: 9 before 10, those without a tag last.
+pub(super) fn by_tag(tag: Option<&str>) -> (bool, usize, String) {
+    let tag = tag.unwrap_or_default().to_lowercase();
+    (tag.is_empty(), tag.chars().count(), tag)
+}
+
+/// Ewes by their tags.
+fn ewes(flock: &Flock) -> Vec<&Ewe> {
+    let mut ewes: Vec<&Ewe> = flock.ewes.values().collect();
+    ewes.sort_small_by_key(|ewe| by_tag(ewe.tag.as_deref()));
+    ewes
+}
+
+/// Lambs by their names, those of one name in the order of their births.
+fn lambs(flock: &Flock) -> Vec<&Lamb> {
+    let mut lambs: Vec<&Lamb> = flock.births().filter_map(|(_, id)| flock.lambs.get(&id)).collect();
+    lambs.sort_small_by_key(|lamb| by_tag(Some(&animals::lamb(flock, lamb))));
+    lambs
 }
 
 fn all_animals(view: &View) -> Rows {
@@ -72,8 +93,8 @@ fn all_animals(view: &View) -> Rows {
         row.extend([said(&found, animal), said(&remarks, animal)]);
         row
     };
-    let ewes = flock.ewes.values().map(|one| with(ewe(one), Animal::Ewe(one.id)));
-    let lambs = lambs(flock).map(|one| with(lamb(flock, one, system), Animal::Lamb(one.id)));
+    let ewes = ewes(flock).into_iter().map(|one| with(ewe(one), Animal::Ewe(one.id)));
+    let lambs = lambs(flock).into_iter().map(|one| with(lamb(flock, one, system), Animal::Lamb(one.id)));
     (words::animals(system).to_vec(), ewes.chain(lambs).collect())
 }
 
@@ -83,7 +104,8 @@ fn ewe(ewe: &Ewe) -> Vec<Cell> {
         Some(BirthDay::Year(year)) => Cell::Number(f64::from(year), 0),
         None => Cell::Nothing,
     };
-    let mut row = vec![text(ewe.id.to_string()), text(words::EWE), text(animals::ewe(ewe)), Cell::Nothing];
+    let mut row =
+        vec![text(ewe.id.to_string()), text(words::EWE), Cell::text(ewe.tag.clone()), Cell::Nothing];
     row.extend([born, Cell::At(ewe.came), Cell::text(ewe.breed.clone())]);
     row.resize(15, Cell::Nothing);
     row.push(Cell::at(ewe.died.as_ref().map(|death| death.at)));
@@ -116,7 +138,7 @@ fn lamb(flock: &Flock, lamb: &Lamb, system: System) -> Vec<Cell> {
         Cell::at(lamb.weaned),
         Cell::at(died.map(|death| death.at)),
         Cell::text(died.map(|death| noted::cause(death.cause).to_owned())),
-        Cell::text(flock.rearer(lamb).map(|ewe| animals::ewe_of(flock, ewe))),
+        flock.rearer(lamb).map_or(Cell::Nothing, |ewe| tag(flock, ewe)),
     ]
     .into_iter()
     .chain(left(lamb.left.as_ref()))
@@ -148,7 +170,10 @@ fn all_medicines(view: &View) -> Rows {
         };
         vec![
             text(id),
-            text(animals::animal(flock, *animal)),
+            match animal {
+                Animal::Ewe(id) => tag(flock, *id),
+                Animal::Lamb(id) => text(animals::lamb_of(flock, *id)),
+            },
             if treatment.day_only { Cell::Day(at.local().date()) } else { Cell::At(*at) },
             text(treatment.product.clone()),
             Cell::text(treatment.amount.clone()),
@@ -168,7 +193,7 @@ fn all_medicines(view: &View) -> Rows {
 fn all_weights(view: &View) -> Rows {
     let flock = view.flock;
     let system = flock.settings.system;
-    let rows = lambs(flock).flat_map(|lamb| {
+    let rows = lambs(flock).into_iter().flat_map(|lamb| {
         lamb.weights.iter().map(move |weight| {
             vec![
                 text(lamb.id.to_string()),
@@ -186,7 +211,7 @@ fn all_weights(view: &View) -> Rows {
 fn all_feeds(view: &View) -> Rows {
     let flock = view.flock;
     let system = flock.settings.system;
-    let rows = lambs(flock).flat_map(|lamb| {
+    let rows = lambs(flock).into_iter().flat_map(|lamb| {
         lamb.feeds.iter().map(move |feed| {
             vec![
                 text(lamb.id.to_string()),

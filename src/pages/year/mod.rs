@@ -6,10 +6,11 @@ mod flock;
 use yeanling_core::reckon::flock_figures::Share;
 use yeanling_core::seasons::{Loss, Season, Year, put_to_ram, seasons, year};
 use yeanling_core::units::System;
-use yeanling_words::common::mass;
+use yeanling_words::common::{date, mass};
+use yeanling_words::pens::printed;
 use yeanling_words::{frame, year as words};
 
-use crate::block::{Choice, Choices, Kind, Ledger, LedgerRow};
+use crate::block::{Choice, Choices, Kind, Ledger, LedgerRow, Line, LineLook};
 use crate::draft::Draft;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
@@ -36,7 +37,15 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let (season, year) = &shown;
     let print = Button::new("print", words::PRINT, Action::Phone(Request::Print));
     page.under(words::season(season)).blocks(
-        which(&all, chosen, beside)
+        Blocks::new()
+            .add(
+                "paper-head",
+                Kind::Line(Line::new(
+                    LineLook::PaperHead,
+                    printed(&view.settings().farm_name, &date(view.now)),
+                )),
+            )
+            .then(which(&all, chosen, beside))
             .section("flock", words::FLOCK, figures(&shown, other.as_ref(), view.system()))
             .section("losses", words::LOSSES, losses(year))
             .section("by-day", words::BY_DAY, charts::by_day(year))

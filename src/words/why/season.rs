@@ -19,7 +19,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Cycles => "Conception, cycle by cycle",
         Subject::Conception => "Conception rate",
         Subject::Litters => "Litter sizes",
-        Subject::Forecast => "Births a night",
+        Subject::Forecast => "Lambings per night",
         Subject::Ewe => "When one ewe will lamb",
         Subject::Pens => "How many bonding pens",
         Subject::Dates => "The dates of a season",
@@ -34,7 +34,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
     }
 }
 
-/// Returns how the births a night are reckoned.
+/// Returns how the lambings per night are reckoned.
 pub fn nights(ahead: &SeasonForecast) -> Why {
     let mean = number(ahead.gestation.gestation.mean_days(), 1);
     let whose = match ahead.gestation.used {
@@ -86,11 +86,19 @@ pub fn pens_wanted(wanted: &Wanted) -> Why {
     }
 }
 
+/// Returns the sum first, then on what else it rests.
+fn working(lambing_forecast: &LambingForecast) -> Vec<String> {
+    let carries = lambing_forecast.gestation.mean_days();
+    let grounds = &lambing_forecast.grounds;
+    let sum = grounds.iter().find_map(|ground| words::sum(ground, carries));
+    sum.into_iter().chain(grounds.iter().map(words::ground)).collect()
+}
+
 /// Returns on what the days of one ewe rest.
 pub fn lambing_forecast(lambing_forecast: &LambingForecast) -> Why {
     Why {
         heading: words::HERS.to_owned(),
-        working: lambing_forecast.grounds.iter().map(words::ground).collect(),
+        working: working(lambing_forecast),
         rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day. ".to_owned()
             + words::SIGNS_COUNT,
         sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),

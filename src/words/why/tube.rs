@@ -4,7 +4,7 @@ use yeanling_core::reckon::tube::{Item, SOURCES, TubeAnswer, pour_takes};
 use yeanling_core::units::System;
 
 use super::{Why, cited, with_tube};
-use crate::common::volume_at_most;
+use crate::common::volume;
 
 /// Returns why a lamb may or may not be fed by tube.
 pub fn tube(answer: &TubeAnswer, system: System) -> Why {
@@ -17,7 +17,7 @@ pub fn tube(answer: &TubeAnswer, system: System) -> Why {
         let (quick, slow) = pour_takes(most);
         working.push(format!(
             "At most {} (50 ml/kg), over {} to {} s",
-            volume_at_most(most, system),
+            volume(most.offered(system), system),
             quick.num_seconds(),
             slow.num_seconds()
         ));

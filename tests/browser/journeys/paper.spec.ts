@@ -49,3 +49,27 @@ test("the year goes to paper with its figures and charts, without bars and butto
   await expect(page.getByRole("button", { name: "Print the summary" })).toBeHidden();
   expect(pages(await page.pdf({ format: "A4" }))).toBeLessThanOrEqual(3);
 });
+
+test("24 ewes go to paper as a table under the farm and the day, on two pages at most", async ({ page }) => {
+  await page.clock.install({ time: new Date("2026-02-25T08:00:00Z") });
+  await page.emulateMedia({ colorScheme: "dark" });
+  const phone = new Phone(page);
+  await phone.open();
+  await phone.tab("Flock");
+  await page.getByLabel("Find a tag or a name").fill("101-124");
+  await phone.tap(/^Add 24 ewes/);
+  await page.evaluate(() => (location.hash = "#/import-export"));
+  await page.evaluate(() => (window.print = () => document.body.setAttribute("data-printed", "yes")));
+  await expect(page.locator(".paper-table")).toBeHidden();
+  await phone.tap("Print the ewes");
+  await expect(page.locator("body")).toHaveAttribute("data-printed", "yes");
+  await page.emulateMedia({ media: "print", colorScheme: "dark" });
+  const table = page.getByRole("table", { name: /24 ewes · / });
+  await expect(table).toBeVisible();
+  await expect(table.getByRole("row")).toHaveCount(25);
+  await expect(table.getByRole("row").nth(1)).toContainText("101");
+  for (const hidden of [".tab-bar", ".top-bar", ".button", ".title"]) {
+    for (const one of await page.locator(hidden).all()) await expect(one).toBeHidden();
+  }
+  expect(pages(await page.pdf({ format: "A4" }))).toBeLessThanOrEqual(2);
+});

@@ -153,6 +153,8 @@ pub struct LambingForecast {
     pub last: NaiveDate,
     /// On what it rests, the weightiest first.
     pub grounds: Vec<Ground>,
+    /// How long she is taken to carry.
+    pub gestation: Gestation,
     /// How her chances move with the share that holds; none where that is known.
     sway: Option<Arc<Sway>>,
 }
@@ -377,6 +379,7 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
         likely,
         last,
         grounds: grounds(evidence, &signs, now_day),
+        gestation: evidence.gestation,
         nights,
         sway,
     })
