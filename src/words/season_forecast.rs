@@ -1,6 +1,6 @@
 //! The season ahead: who lambs tonight, lambings per night, pens, dates.
 
-use chrono::{NaiveDate, NaiveTime, TimeDelta};
+use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::reckon::season::conception::Likely;
 use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::ewe::{Ground, LambingForecast, NoForecast};
@@ -132,28 +132,19 @@ pub fn ground(ground: &Ground) -> String {
     }
 }
 
-/// Returns the sum of her days: "3 Oct + 147 days = 27 Feb"; of a sign, which names no day, none.
+/// Returns the sum of her days, in whole days as it is told: "3 Oct + 147 days = 27 Feb"; of a sign, which names no day, none.
 pub fn sum(ground: &Ground, carries_days: f64) -> Option<String> {
-    let carries = number(carries_days, 0);
-    let after = |day: NaiveDate, days: f64| {
-        let seconds = TimeDelta::milliseconds((days * 86_400_000.0).round() as i64);
-        short_date((day.and_time(NaiveTime::MIN) + seconds + TimeDelta::hours(12)).date())
-    };
+    let carries: i64 = number(carries_days, 0).parse().ok()?;
+    let after = |day: NaiveDate, days: i64| short_date(day + TimeDelta::days(days));
+    let sum = |day: NaiveDate| format!("{} + {carries} days = *{}*", short_date(day), after(day, carries));
     match ground {
         Ground::Sign { .. } => None,
         Ground::AgeAtScan { on, age_days } => {
-            let born = after(*on, carries_days - f64::from(*age_days));
-            Some(format!("Scanned {} − {age_days} + {carries} days = *{born}*", short_date(*on)))
+            let lambs = after(*on, carries - i64::from(*age_days));
+            Some(format!("{} − {age_days} + {carries} days = *{lambs}*", short_date(*on)))
         }
-        Ground::Mark { on } => {
-            Some(format!("{} + {carries} days = *{}*", short_date(*on), after(*on, carries_days)))
-        }
-        Ground::Group { ram_in, ram_out } => {
-            let sum = |day: NaiveDate| {
-                format!("{} + {carries} days = *{}*", short_date(day), after(day, carries_days))
-            };
-            Some(format!("{}, to {}", sum(*ram_in), sum(*ram_out)))
-        }
+        Ground::Mark { on } => Some(sum(*on)),
+        Ground::Group { ram_in, ram_out } => Some(format!("{}, to {}", sum(*ram_in), sum(*ram_out))),
     }
 }
 
@@ -323,6 +314,19 @@ pub fn away(date: NaiveDate, today: NaiveDate) -> String {
 #[cfg(test)]
 mod tests {
     use super::*;
+
+    #[test]
+    fn the_sum_of_a_ewes_days_is_one_that_can_be_checked() {
+        let day = |month, day| NaiveDate::from_ymd_opt(2026, month, day).expect("a day");
+        let sum = |ground| sum(&ground, 146.6).unwrap_or_default();
+        assert_eq!(sum(Ground::Mark { on: day(10, 3) }), "3 Oct + 147 days = *27 Feb*");
+        assert_eq!(
+            sum(Ground::AgeAtScan { on: day(12, 12), age_days: 70 }),
+            "12 Dec − 70 + 147 days = *27 Feb*"
+        );
+        let group = Ground::Group { ram_in: day(10, 1), ram_out: day(11, 20) };
+        assert_eq!(sum(group), "1 Oct + 147 days = *25 Feb*, to 20 Nov + 147 days = *16 Apr*");
+    }
 
     #[test]
     fn a_small_chance_is_not_told_as_none() {

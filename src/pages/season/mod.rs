@@ -136,8 +136,8 @@ fn starts(flock: &Flock) -> Vec<charts::Start> {
 
 /// The pens that the births take, in one sentence; how sure that is and when they are taken is folded behind it.
 fn pens(view: &View, wanted: &Wanted) -> Blocks {
-    let nights = wanted.nights.iter().filter(|night| night.enough[1] > 0);
-    let span = nights.clone().next().zip(nights.last()).map(|(first, last)| (first.date, last.date));
+    let mut nights = wanted.nights.iter().filter(|night| night.enough[1] > 0);
+    let span = nights.clone().next().zip(nights.next_back()).map(|(first, last)| (first.date, last.date));
     let there = view.flock.pens.values().filter(|pen| pen.closed.is_none()).count();
     let says = words::have_pens(wanted.enough[1], span, there);
     let facts = [90, 95, 99].into_iter().zip(wanted.enough);
