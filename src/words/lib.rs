@@ -48,6 +48,7 @@ pub mod season_forecast;
 pub mod settings;
 pub mod setup;
 pub mod share;
+pub mod spread;
 pub mod spreadsheet;
 pub mod stores;
 pub mod time;

@@ -18,6 +18,20 @@ pub const FOSTER_ASK: &str = "Which ewe will rear it?";
 /// Says what fostering changes.
 pub const FOSTER_SUB: &str =
     "Its birth stays with its own dam. Be sure it is full of colostrum before you move it.";
+/// Says why no lamb is fostered onto her.
+pub const SHE_ABORTED: &str =
+    "She aborted this season. Never foster a lamb onto her: it can catch what she has.";
+
+/// Returns which ewes are not offered, and why.
+pub fn aborted_left_out(ewes: &[String]) -> String {
+    format!("Aborted this season, so not listed: {}. Never foster onto them.", ewes.join(", "))
+}
+
+/// Returns which lambs are not offered, and why.
+pub fn lambs_left_out(lambs: &[String]) -> String {
+    format!("Not listed, their ewe aborted: {}. They can carry what she has.", lambs.join(", "))
+}
+
 /// Opens the choice of a lamb to rear.
 pub const TAKE_ON: &str = "Foster a lamb on";
 /// Asks for the lamb.

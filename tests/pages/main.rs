@@ -44,6 +44,7 @@ mod setup;
 mod share;
 mod sheets;
 mod speech;
+mod spread;
 mod stands;
 #[path = "../core/nights/step.rs"]
 #[allow(dead_code, reason = "nights on two phones ask more of it")]

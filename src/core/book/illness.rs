@@ -4,7 +4,7 @@ use serde::{Deserialize, Serialize};
 
 use super::animal::Animal;
 use super::ids::{EweId, LambId};
-use crate::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
+use crate::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, Spread, UdderHalf};
 use crate::units::{Ketones, Temperature};
 
 /// A fact of illness.
@@ -99,6 +99,13 @@ pub enum Illness {
         /// The right half.
         right: UdderHalf,
     },
+    /// What goes round in the flock was seen to, told of an animal that has it.
+    SpreadSeenTo {
+        /// An animal that has it.
+        animal: Animal,
+        /// What goes round.
+        spread: Spread,
+    },
     /// The vet allows a lamb milk again that had a tight belly or a wet chin.
     MilkAllowed {
         /// Which lamb.
@@ -117,9 +124,10 @@ impl Illness {
             Self::LambSeen { lamb, .. } | Self::SkinTent { lamb, .. } | Self::MilkAllowed { lamb } => {
                 Animal::Lamb(*lamb)
             }
-            Self::Changed { animal, .. } | Self::Pulse { animal, .. } | Self::Breaths { animal, .. } => {
-                *animal
-            }
+            Self::Changed { animal, .. }
+            | Self::Pulse { animal, .. }
+            | Self::Breaths { animal, .. }
+            | Self::SpreadSeenTo { animal, .. } => *animal,
         }
     }
 }

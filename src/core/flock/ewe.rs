@@ -4,7 +4,7 @@ use super::{
     CrayonMark, Death, EweIll, GroupStay, Labor, Left, Reading, Saw, Seen, UdderSeen, VetCall, Vital, Weight,
 };
 use crate::book::{BirthDay, EweId, LambId};
-use crate::terms::Change;
+use crate::terms::{Change, Spread};
 use crate::units::{Condition, Ketones, Moment};
 
 /// A ewe. Everything seen of her is in the order in which it happened.
@@ -46,6 +46,8 @@ pub struct Ewe {
     pub stays: Vec<GroupStay>,
     /// What was seen of her that is not right.
     pub ill: Vec<EweIll>,
+    /// When something that goes round was seen to, told of her.
+    pub spread_seen_to: Vec<(Moment, Spread)>,
     /// How she was when she was looked at again.
     pub changed: Vec<(Moment, Change)>,
     /// Her temperatures.
@@ -103,6 +105,7 @@ impl Ewe {
             scans: Vec::new(),
             stays: Vec::new(),
             ill: Vec::new(),
+            spread_seen_to: Vec::new(),
             changed: Vec::new(),
             temperatures: Vec::new(),
             ketones: Vec::new(),

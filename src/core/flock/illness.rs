@@ -116,7 +116,24 @@ fn well(changed: &[(Moment, Change)]) -> Option<Moment> {
     changed.iter().rev().find(|(_, change)| *change == Change::Well).map(|(at, _)| *at)
 }
 
+/// An abortion is one of this season for so long (ours).
+const ABORTED: TimeDelta = TimeDelta::days(60);
+
 impl Ewe {
+    /// Returns when she was last seen to have aborted, if that was this season.
+    #[must_use]
+    pub fn aborted(&self, now: Moment) -> Option<Moment> {
+        let aborted = |look: &&EweIll| {
+            look.signs.contains(&EweSign::Aborted) && look.at <= now && now.since(look.at) < ABORTED
+        };
+        self.ill.iter().rev().find(aborted).map(|look| look.at)
+    }
+
+    /// Returns when anything was noted of her that may go round.
+    pub(super) fn not_right(&self) -> impl Iterator<Item = Moment> {
+        self.ill.iter().map(|look| look.at).chain(self.spread_seen_to.iter().map(|(at, _)| *at))
+    }
+
     /// Returns what was seen of her that is not right since she was last well, oldest first.
     #[must_use]
     pub fn illness(&self) -> &[EweIll] {
@@ -131,6 +148,12 @@ impl Ewe {
 }
 
 impl Lamb {
+    /// Returns when anything was noted of it that may go round, its death with it.
+    pub(super) fn not_right(&self) -> impl Iterator<Item = Moment> {
+        let died = self.died.as_ref().map(|death| death.at);
+        self.ill.iter().map(|look| look.at).chain(self.spread_seen_to.iter().map(|(at, _)| *at)).chain(died)
+    }
+
     /// Returns what was seen of it that is not right since it was last well, oldest first.
     #[must_use]
     pub fn illness(&self) -> &[LambIll] {
@@ -196,6 +219,10 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, fact: &Illness) {
             let checked = UdderSeen { at, left: *left, right: *right };
             flock.on_ewe(*ewe, |ewe| udder(ewe, checked));
         }
+        Illness::SpreadSeenTo { animal, spread } => match animal {
+            Animal::Ewe(ewe) => flock.on_ewe(*ewe, |ewe| ewe.spread_seen_to.push((at, *spread))),
+            Animal::Lamb(lamb) => flock.on_lamb(*lamb, |lamb| lamb.spread_seen_to.push((at, *spread))),
+        },
         Illness::MilkAllowed { lamb } => flock.on_lamb(*lamb, |lamb| lamb.milk_allowed.push(at)),
     }
 }

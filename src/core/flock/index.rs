@@ -87,6 +87,9 @@ fn keep_line(flock: &mut Flock, line: &Standing<'_>, index: usize, animals: &mut
 /// Works out which ewes are in labor, by what was seen since their last birth, and which are ill.
 pub(super) fn labors(flock: &mut Flock) {
     flock.ill = flock.ewes.values().filter(|ewe| ewe.is_ill()).map(|ewe| ewe.id).collect();
+    for ewe in flock.ewes.values() {
+        flock.not_right.extend(ewe.not_right().map(|at| (at, Animal::Ewe(ewe.id))));
+    }
     let seen = flock.ewes.values().filter(|ewe| !ewe.seen.is_empty());
     let at_work: Vec<(EweId, Labor)> = seen.filter_map(|ewe| Some((ewe.id, labor_of(flock, ewe)?))).collect();
     for (id, labor) in at_work {
@@ -96,6 +99,9 @@ pub(super) fn labors(flock: &mut Flock) {
 
 /// Works out anew whether a ewe is in labor, and whether she is ill.
 pub(super) fn labor(flock: &mut Flock, id: EweId) {
+    if let Some(ewe) = flock.ewes.get(&id) {
+        flock.not_right.extend(ewe.not_right().map(|at| (at, Animal::Ewe(id))));
+    }
     let labor = flock.ewes.get(&id).and_then(|ewe| labor_of(flock, ewe));
     set_labor(flock, id, labor);
     if flock.ewes.get(&id).is_some_and(Ewe::is_ill) {
@@ -125,6 +131,9 @@ fn set_labor(flock: &mut Flock, id: EweId, labor: Option<Labor>) {
 pub(super) fn indices(flock: &mut Flock) {
     flock.by_birth = flock.lambs.values().map(|lamb| (lamb.born, lamb.id)).collect();
     flock.by_birth.sort_small();
+    for lamb in flock.lambs.values() {
+        flock.not_right.extend(lamb.not_right().map(|at| (at, Animal::Lamb(lamb.id))));
+    }
     let cared = |lamb: &&Lamb| lamb.on_bottle() || lamb.was_in_care();
     let cared: Vec<LambId> = flock.lambs.values().filter(cared).map(|lamb| lamb.id).collect();
     for lamb in cared {
@@ -135,6 +144,7 @@ pub(super) fn indices(flock: &mut Flock) {
 /// Sorts out anew whether the watch has to look at a lamb.
 pub(super) fn index(flock: &mut Flock, id: LambId) {
     let Some(lamb) = flock.lambs.get(&id) else { return };
+    flock.not_right.extend(lamb.not_right().map(|at| (at, Animal::Lamb(id))));
     let keep = |among: &mut BTreeSet<LambId>, kept: bool| {
         if kept {
             among.insert(id);

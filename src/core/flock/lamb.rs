@@ -8,7 +8,7 @@ use crate::book::{
     Belly, Castration, Cause, EntryId, EweId, GlucoseBy, LambId, LambingEase, Milk, Mouth, Ring, Sex, Suck,
     VetSaid, VigorScale, Way,
 };
-use crate::terms::Change;
+use crate::terms::{Change, Spread};
 use crate::units::{Mass, Moment, Temperature, TimeDelta, Volume};
 
 /// A lamb. Everything seen of it is in the order in which it happened.
@@ -84,6 +84,8 @@ pub struct Lamb {
     pub kept: Option<EweId>,
     /// What was seen of it that is not right.
     pub ill: Vec<LambIll>,
+    /// When something that goes round was seen to, told of it.
+    pub spread_seen_to: Vec<(Moment, Spread)>,
     /// How it was when it was looked at again.
     pub changed: Vec<(Moment, Change)>,
     /// Pulses and breaths that were counted.
@@ -230,6 +232,7 @@ impl Lamb {
             left: None,
             kept: None,
             ill: Vec::new(),
+            spread_seen_to: Vec::new(),
             changed: Vec::new(),
             vitals: Vec::new(),
             tents: Vec::new(),

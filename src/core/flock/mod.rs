@@ -70,6 +70,8 @@ pub struct Flock {
     pub in_care: BTreeSet<LambId>,
     /// Ewes that live and of which something was seen that is not right, until they are well again.
     pub ill: BTreeSet<EweId>,
+    /// When anything was noted of an animal that may go round in the flock, the earliest first.
+    pub not_right: BTreeSet<(Moment, Animal)>,
     /// What the farm has chosen.
     pub settings: FarmSettings,
     /// When each thing was agreed with the vet last.

@@ -114,6 +114,8 @@ pub enum Subject {
     Fluids,
     /// What a ketone reading means.
     Ketones,
+    /// What goes round in a flock.
+    Spread,
 }
 
 /// Returns every source of every calculation, in the order in which a lamb meets them.
@@ -160,5 +162,6 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::ByHand, illness::by_hand::SOURCES),
         (Subject::Fluids, illness::fluids::SOURCES),
         (Subject::Ketones, illness::ketones::SOURCES),
+        (Subject::Spread, illness::spread::SOURCES),
     ]
 }

@@ -10,6 +10,7 @@ mod lamb;
 mod milk;
 mod pen;
 mod ram;
+mod spread;
 mod store;
 
 pub use birth::{Found, LambingEase, Part, Presentation, Sign};
@@ -18,4 +19,5 @@ pub use lamb::{Belly, Cause, Mouth, Ring, Sex, Suck, VigorScale};
 pub use milk::{Milk, Way};
 pub use pen::PenSize;
 pub use ram::RamAge;
+pub use spread::Spread;
 pub use store::{Item, Measure};

@@ -10,6 +10,7 @@ mod newborn;
 mod pen;
 mod put_off;
 mod round;
+mod spread;
 mod task;
 mod validate;
 mod vet;
@@ -25,6 +26,7 @@ pub use newborn::{
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
 pub use round::{Round, round};
+pub use spread::{Spreading, spreading};
 pub use task::{EweTask, LambTask, Task, Trouble};
 pub use validate::{
     EweRejection, GroupRejection, KEPT_FROM, LifeRejection, Rejection, StoreRejection, validate, validate_all,

@@ -15,6 +15,7 @@ use crate::block::{Choice, Choices};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
 use crate::view::View;
+use crate::watch::spread_notice;
 use crate::{Action, Button, Effect, Screen};
 
 const GATES: [(&str, Check); 3] =
@@ -40,7 +41,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: EweId) -> Page {
     }
     let asked_more = draft.fields.chosen(&more_key(Animal::Ewe(ewe.id))) == Some(1);
     match ewe_illness(view.flock, ewe, view.now).filter(|_| !asked_more) {
-        Some(course) => page.blocks(told(view, ewe, &course)),
+        Some(course) => page.blocks(spread_notice(view, Animal::Ewe(ewe.id)).then(told(view, ewe, &course))),
         None => page.blocks(asked(view, &draft.fields, ewe)).thumb(see_button(ewe.id)),
     }
 }

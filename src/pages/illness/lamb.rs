@@ -14,6 +14,7 @@ use super::{Does, card};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
 use crate::view::View;
+use crate::watch::spread_notice;
 use crate::{Action, Button, Effect, Screen, Sheet};
 
 const GATES: [(&str, Check); 3] =
@@ -30,11 +31,13 @@ pub(crate) fn page(view: &View, draft: &Draft, id: LambId) -> Page {
     let name = animals::lamb(view.flock, lamb);
     let page = Page::new(of_lamb::NOT_RIGHT).back(back, name.clone()).under(name);
     if !lamb.lives() {
-        return page.blocks(dead());
+        return page.blocks(spread_notice(view, Animal::Lamb(lamb.id)).then(dead()));
     }
     let asked_more = draft.fields.chosen(&more_key(Animal::Lamb(lamb.id))) == Some(1);
     match lamb_illness(lamb, view.now).filter(|_| !asked_more) {
-        Some(course) => page.blocks(told(view, lamb, &course)),
+        Some(course) => {
+            page.blocks(spread_notice(view, Animal::Lamb(lamb.id)).then(told(view, lamb, &course)))
+        }
         None => page.blocks(asked(&draft.fields, lamb)).thumb(see_button(lamb.id)),
     }
 }

@@ -26,7 +26,8 @@ pub(crate) fn sheet(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
         None => {
             let without = view.flock.lamb(lamb).and_then(|lamb| lamb.dam);
             let born = view.flock.lamb(lamb).map(|lamb| lamb.born);
-            let picker = Picker { on_page: false, unknown: false, lambed_first: true, without, born };
+            let picker =
+                Picker { on_page: false, unknown: false, lambed_first: true, without, rears: false, born };
             ewe_picker::blocks(view, fields, picker, |picked| Then::IsKept(RIGHT.into()).picked(picked))
         }
     };

@@ -7,7 +7,7 @@ use yeanling_core::book::{Animal, Event, EweId, LambId, Life, PenId};
 use yeanling_core::seasons::APART;
 use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_words::{animals, lambing as words};
+use yeanling_words::{animals, lambing as words, life};
 
 use crate::block::{Buttons, Field, FieldKind};
 use crate::draft::{Draft, Fields, Noting};
@@ -36,6 +36,8 @@ pub(crate) struct Picker {
     pub(crate) lambed_first: bool,
     /// Who is not offered.
     pub(crate) without: Option<EweId>,
+    /// Whether she is to rear a lamb: one that aborted this season is not offered.
+    pub(crate) rears: bool,
     /// When lambs were born that need a ewe: those at work, and those that lambed about then, come first of all.
     pub(crate) born: Option<Moment>,
 }
@@ -89,6 +91,8 @@ struct Ewes {
     lambed: Vec<Named>,
     /// Whether a living ewe is called just what is typed, one that is not offered too.
     known: bool,
+    /// Whether the one who is called just what is typed is not offered because she aborted.
+    aborted: bool,
 }
 
 /// Lets a ewe be picked or added; `does` is what a press does with whom was picked, such as [`Then::picked`].
@@ -177,13 +181,15 @@ fn is_likely(view: &View, ewe: EweId, born: Moment) -> bool {
 }
 
 /// Returns the living ewes with this in their tag.
-fn found(view: &View, part: &str, Picker { without, born, .. }: Picker) -> Ewes {
+fn found(view: &View, part: &str, Picker { without, rears, born, .. }: Picker) -> Ewes {
     let name = |ewe: &yeanling_core::flock::Ewe| ewe.tag.clone().unwrap_or_else(|| animals::ewe(ewe));
     let living = view.flock.ewes.values().filter(|ewe| ewe.lives());
     let mut ewes: Vec<Named> =
         living.map(|ewe| (name(ewe), ewe.id)).filter(|(tag, _)| tag.to_lowercase().contains(part)).collect();
     let known = ewes.iter().any(|(tag, _)| tag.to_lowercase() == part);
-    ewes.retain(|(_, ewe)| Some(*ewe) != without);
+    let aborted =
+        rears && ewes.iter().any(|(tag, ewe)| tag.to_lowercase() == part && has_aborted(view, *ewe));
+    ewes.retain(|(_, ewe)| Some(*ewe) != without && !(rears && has_aborted(view, *ewe)));
     sort_by_name(&mut ewes);
     let has_lambed = |(_, ewe): &Named| {
         view.flock.litters_of(*ewe).first().is_some_and(|litter| view.now.since(litter.began) <= APART)
@@ -191,7 +197,12 @@ fn found(view: &View, part: &str, Picker { without, born, .. }: Picker) -> Ewes 
     let is_likely = |(_, ewe): &Named| born.is_some_and(|born| is_likely(view, *ewe, born));
     let (likely, others): (Vec<Named>, Vec<Named>) = ewes.into_iter().partition(is_likely);
     let (lambed, to_lamb) = others.into_iter().partition(has_lambed);
-    Ewes { likely, to_lamb, lambed, known }
+    Ewes { likely, to_lamb, lambed, known, aborted }
+}
+
+/// Says whether a ewe aborted this season.
+pub(crate) fn has_aborted(view: &View, ewe: EweId) -> bool {
+    view.flock.ewe(ewe).is_some_and(|ewe| ewe.aborted(view.now).is_some())
 }
 
 /// Returns the ewe that is found, if that is one alone.
@@ -203,6 +214,8 @@ fn only(ewes: &Ewes) -> Option<EweId> {
 const fn hint(ewes: &Ewes, tag: &str) -> &'static str {
     if !(ewes.likely.is_empty() && ewes.to_lamb.is_empty() && ewes.lambed.is_empty()) || tag.is_empty() {
         ""
+    } else if ewes.aborted {
+        life::SHE_ABORTED
     } else if ewes.known {
         words::HER_ALREADY
     } else {

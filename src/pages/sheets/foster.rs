@@ -8,7 +8,7 @@ use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_words::{animals, life as words};
 
-use super::ewe_picker::{self, Picker, Then};
+use super::ewe_picker::{self, Picker, Then, has_aborted};
 use super::parts::whose;
 use crate::Action;
 use crate::block::{Choice, Choices};
@@ -25,24 +25,48 @@ const MOST_YOUNG: usize = 20;
 pub(super) fn foster(view: &View, fields: &Fields, lamb: LambId) -> SheetPage {
     let without = view.flock.lamb(lamb).and_then(|lamb| view.flock.rearer(lamb));
     let born = view.flock.lamb(lamb).map(|lamb| lamb.born);
-    let picker = Picker { lambed_first: true, without, born, ..Picker::default() };
+    let picker = Picker { lambed_first: true, without, rears: true, born, ..Picker::default() };
     let rears = Then::Rears(lamb);
     let ewes = ewe_picker::blocks(view, fields, picker, |picked| rears.picked(picked));
-    SheetPage::new(words::FOSTER_ASK, Blocks::new().text(words::FOSTER_SUB).then(ewes))
+    let aborted = aborted(view);
+    let left_out = if aborted.is_empty() {
+        Blocks::new()
+    } else {
+        Blocks::new().caution([words::aborted_left_out(&aborted)])
+    };
+    SheetPage::new(words::FOSTER_ASK, Blocks::new().text(words::FOSTER_SUB).then(left_out).then(ewes))
         .whose(whose(view, Animal::Lamb(lamb)))
+}
+
+/// Returns the living ewes that aborted this season, by name.
+fn aborted(view: &View) -> Vec<String> {
+    let ewes = view.flock.ewes.values().filter(|ewe| ewe.lives() && ewe.aborted(view.now).is_some());
+    ewes.map(animals::ewe).collect()
 }
 
 /// Returns the sheet on which the lamb is picked that a ewe takes on: those on the bottle or without a ewe first, then those
 /// of the largest litters.
 pub(super) fn take_on(view: &View, ewe: EweId) -> SheetPage {
-    let lambs = young_lambs(view.flock, ewe, view.now);
+    if has_aborted(view, ewe) {
+        let never = Blocks::new().caution([words::SHE_ABORTED]);
+        return SheetPage::new(words::TAKE_ON_ASK, never).whose(whose(view, Animal::Ewe(ewe)));
+    }
+    let (lambs, of_aborted): (Vec<&Lamb>, Vec<&Lamb>) =
+        young_lambs(view.flock, ewe, view.now).into_iter().partition(|lamb| !is_of_aborted(view, lamb));
     let more = lambs.len().saturating_sub(MOST_YOUNG);
     let lead = if lambs.is_empty() { words::NO_YOUNG_LAMBS } else { words::FOSTER_SUB };
     let options = lambs.into_iter().take(MOST_YOUNG).map(|lamb| choice(view.flock, ewe, lamb)).collect();
     let choices = Choices::new(words::TAKE_ON_ASK, options, None).stacked();
     let blocks = Blocks::new().text(lead).choices("young-lambs", choices);
     let blocks = if more > 0 { blocks.small(words::more_young(more)) } else { blocks };
+    let names: Vec<String> = of_aborted.into_iter().map(|lamb| animals::lamb(view.flock, lamb)).collect();
+    let blocks = if names.is_empty() { blocks } else { blocks.caution([words::lambs_left_out(&names)]) };
     SheetPage::new(words::TAKE_ON_ASK, blocks).whose(whose(view, Animal::Ewe(ewe)))
+}
+
+/// Says whether the dam of a lamb, or the ewe that rears it, aborted this season.
+fn is_of_aborted(view: &View, lamb: &Lamb) -> bool {
+    lamb.dam.into_iter().chain(view.flock.rearer(lamb)).any(|ewe| has_aborted(view, ewe))
 }
 
 /// The living lambs that are young enough to be taken on by a ewe that does not rear them.

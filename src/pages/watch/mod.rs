@@ -15,6 +15,7 @@ mod row;
 mod season;
 mod seat;
 mod shown;
+mod spread;
 
 use std::sync::Arc;
 
@@ -25,6 +26,7 @@ use yeanling_words::common::{clock, volume};
 use yeanling_words::{danger, illness, share, watch as words};
 
 pub(crate) use acts::{act, answers};
+pub(crate) use spread::notice as spread_notice;
 
 use cards::{Members, cards};
 use near::Near;
@@ -54,6 +56,7 @@ enum Order {
 pub(crate) struct Stood {
     rows: Vec<Shown>,
     round: Option<Round>,
+    spread: Vec<spread::Round>,
     week: Vec<Week>,
     near: Vec<Near>,
     /// Whether something asks for a call to the vet, or did since the hand began.
@@ -82,8 +85,8 @@ impl Round {
 
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
-    let Stood { rows, round, week, near, call, .. } = stands(view, view.now, draft);
-    let season = season::section(view, &week);
+    let Stood { rows, round, spread, week, near, call, .. } = stands(view, view.now, draft);
+    let season = spread::section(&spread).then(season::section(view, &week));
     let penned = rows.iter().any(|one| one.seat.place.is_some());
     let order = draft.fields.pick(ORDER, &ORDERS, ORDERS[0]).0;
     let quiet = rows.is_empty() && near.is_empty() && season.is_empty();
@@ -108,7 +111,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
         .button(go("lambing", words::LAMBING, Screen::Lambing).filled());
     // Where something is asked for further down, nothing says that nothing is.
     let calm = rows.iter().all(|one| one.state.is_none()) && week.is_empty();
-    let calm = calm && season::past(view) == 0 && season::vet(view).is_none();
+    let calm = calm && spread.is_empty() && season::past(view) == 0 && season::vet(view).is_none();
     let page = Page { tallies: tallies(&rows), ..Page::new(clock(view.now)) };
     page.under(if calm { words::NOTHING } else { "" }).blocks(blocks).thumb(thumb)
 }
@@ -116,10 +119,13 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 /// Returns what stands there at an instant. While a hand is at work all that it saw keeps its place.
 fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
     let rows = shown::shown(view, now);
+    let spread = spread::rounds(view);
+    let said = |one: &Shown| vet::is_said(&one.text) || vet::is_said(&one.step);
     let fresh = Stood {
-        call: rows.iter().any(|one| vet::is_said(&one.text) || vet::is_said(&one.step)),
+        call: rows.iter().any(said) || spread.iter().any(spread::Round::calls),
         rows,
         round: round(view, now),
+        spread,
         week: season::week(view, now),
         near: near::near(view),
         pressed: Vec::new(),
@@ -138,6 +144,12 @@ fn stands(view: &View, now: Moment, draft: &Draft) -> Stood {
         call: stood.call || fresh.call,
         rows: place::in_place(&stood.rows, fresh.rows, &pressed),
         round: order::line(stood.round.as_ref(), fresh.round, Round::empty),
+        spread: order::in_order(
+            &stood.spread,
+            fresh.spread,
+            |one| one.spread,
+            |was, now| now.unwrap_or_else(|| was.done()),
+        ),
         week: order::in_order(
             &stood.week,
             fresh.week,

@@ -278,6 +278,7 @@ pub fn noted(fact: &Illness, system: System) -> String {
         Illness::UdderChecked { left, right, .. } => {
             format!("Udder: left {}, right {}", half(*left), half(*right))
         }
+        Illness::SpreadSeenTo { spread, .. } => super::spread::seen_to(*spread),
         Illness::MilkAllowed { .. } => MILK_ALLOWED.to_owned(),
     }
 }

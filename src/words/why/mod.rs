@@ -133,6 +133,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::ByHand => "Without a thermometer",
         Subject::Fluids => "Dryness and fluids",
         Subject::Ketones => "Ketones in a ewe’s blood",
+        Subject::Spread => "Several sick in a few days",
     }
 }
 

@@ -15,6 +15,7 @@ mod pens;
 mod put_off;
 mod ring;
 mod round;
+mod spread;
 mod validate;
 mod weaning;
 mod worse;

@@ -1,7 +1,8 @@
 //! A ewe is picked, or added on the spot: as a foster dam, into a pen; a lamb is picked for a ewe, a pen for an animal.
 
-use yeanling_core::book::{Animal, Event, EweId, Life, PenId};
+use yeanling_core::book::{Animal, Event, EweId, Illness, Life, PenId};
 use yeanling_core::flock::Pen;
+use yeanling_core::terms::{EweSign, EweStage, Gate};
 use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Sheet};
 
@@ -82,6 +83,44 @@ fn a_lamb_is_not_offered_the_ewe_that_rears_it_and_she_cannot_be_added_again() {
     let (mut phone, _, lamb) = with_lamb();
     phone.ask(Sheet::Foster(lamb)).write("Her tag", "7").tells("It is her already.");
     assert!(phone.pressables().is_empty());
+}
+
+fn aborted(ewe: EweId) -> Event {
+    let good = Gate::Good;
+    Event::Illness(Illness::EweSeen {
+        ewe,
+        stage: EweStage::LateInLamb,
+        standing: good,
+        eating: good,
+        nothing_out: good,
+        signs: vec![EweSign::Aborted],
+        onset: None,
+    })
+}
+
+#[test]
+fn a_ewe_that_aborted_is_not_offered_a_lamb_and_it_is_said_why() {
+    let (mut phone, _, lamb) = with_lamb();
+    let sick = phone.ewe("8");
+    phone.ewe("9");
+    phone.note(aborted(sick));
+    phone
+        .ask(Sheet::Foster(lamb))
+        .tells("Aborted this season, so not listed: Ewe 8. Never foster onto them.");
+    let offered: Vec<String> = phone.pressables().into_iter().map(|one| one.label).collect();
+    assert!(offered.contains(&"9".to_owned()) && !offered.contains(&"8".to_owned()), "{offered:?}");
+    phone.write("Her tag", "8").tells("She aborted this season.");
+    assert!(phone.pressables().is_empty(), "nor is she added anew");
+    // She takes none on, and her own lamb is not offered to another.
+    let mut hers = phone.clone();
+    hers.act(&Action::Close);
+    hers.ask(Sheet::TakeOn(sick)).tells("Never foster a lamb onto her");
+    assert!(hers.pressables().is_empty());
+    let (mut other, dam, _) = with_lamb();
+    let next = other.ewe("9");
+    other.note(aborted(dam));
+    other.ask(Sheet::TakeOn(next)).tells("Not listed, their ewe aborted: 7a.");
+    assert!(other.pressables().is_empty());
 }
 
 #[test]

@@ -11,6 +11,7 @@ pub mod ewe;
 pub mod fluids;
 pub mod ketones;
 pub mod lamb;
+pub mod spread;
 pub mod udder;
 
 mod cited;

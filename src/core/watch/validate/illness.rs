@@ -1,7 +1,7 @@
 //! Whether a fact of illness may be noted.
 
 use super::Rejection;
-use super::here::{alive, living};
+use super::here::{alive, animal_here, born, living};
 use crate::book::{Animal, Illness};
 use crate::flock::Flock;
 use crate::units::{Ketones, Moment, Temperature};
@@ -17,6 +17,11 @@ pub(super) fn illness(flock: &Flock, fact: &Illness, at: Moment) -> Result<(), R
         Illness::LambSeen { lamb, .. } | Illness::SkinTent { lamb, .. } => {
             alive(flock, *lamb, at).map(|_| ())
         }
+        // What goes round is seen to also where the animal that had it has died.
+        Illness::SpreadSeenTo { animal, .. } => match animal {
+            Animal::Ewe(_) => animal_here(flock, *animal),
+            Animal::Lamb(lamb) => born(flock, *lamb, at).map(|_| ()),
+        },
         Illness::Changed { animal, .. } => living(flock, *animal, at),
         Illness::EweTemperature { ewe, temperature } => {
             living(flock, Animal::Ewe(*ewe), at)?;

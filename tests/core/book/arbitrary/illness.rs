@@ -2,7 +2,7 @@
 
 use proptest::prelude::*;
 use yeanling_core::book::{Event, Illness};
-use yeanling_core::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
+use yeanling_core::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, Spread, UdderHalf};
 use yeanling_core::units::Ketones;
 
 use super::{animal, ewe, lamb};
@@ -35,6 +35,8 @@ pub(super) fn illness() -> impl Strategy<Value = Event> {
         1 => (lamb(), any::<u8>()).prop_map(|(lamb, seconds)| Illness::SkinTent { lamb, seconds }),
         1 => (ewe(), half(), half()).prop_map(|(ewe, left, right)| Illness::UdderChecked { ewe, left, right }),
         1 => lamb().prop_map(|lamb| Illness::MilkAllowed { lamb }),
+        1 => (animal(), prop::sample::select(&Spread::ALL[..]))
+            .prop_map(|(animal, spread)| Illness::SpreadSeenTo { animal, spread }),
     ]
     .prop_map(Event::Illness)
 }

@@ -1,7 +1,7 @@
 //! The forms of illness: what was seen, what was measured, how it went on.
 
 use yeanling_core::book::{Animal, DutyKind, Event, Illness};
-use yeanling_core::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
+use yeanling_core::terms::{Change, EweSign, EweStage, Gate, LambSign, Onset, Spread, UdderHalf};
 use yeanling_core::units::{Ketones, Moment, Temperature};
 
 /// What version 1 writes of illness.
@@ -29,6 +29,8 @@ pub(in super::super) const ILLNESS_1: &[&str] = &[
     r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"dam-dry","until":"2026-02-25T04:12:00.000-05:00"}}"#,
     r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"weigh-again","until":"2026-02-25T04:12:00.000-05:00"}}"#,
     r#"{"put-off":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"duty":"hard-birth","until":"2026-02-25T04:12:00.000-05:00"}}"#,
+    r#"{"illness":{"spread-seen-to":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"spread":"wet-chins"}}}"#,
+    r#"{"illness":{"spread-seen-to":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"spread":"many-lame"}}}"#,
 ];
 
 /// The facts that these lines stand for, in their order.
@@ -99,5 +101,7 @@ pub(super) fn facts() -> Vec<Event> {
         (lamb_a, DutyKind::HardBirth),
     ];
     let later = later.into_iter().map(|(animal, duty)| Event::PutOff { animal, duty, until });
-    illness.into_iter().map(Event::Illness).chain(put_off).chain([no_milk]).chain(later).collect()
+    let seen_to = [(lamb_a, Spread::WetChins), (ewe_a, Spread::ManyLame)]
+        .map(|(animal, spread)| Event::Illness(Illness::SpreadSeenTo { animal, spread }));
+    illness.into_iter().map(Event::Illness).chain(put_off).chain([no_milk]).chain(later).chain(seen_to).collect()
 }
