@@ -103,5 +103,12 @@ pub(super) fn facts() -> Vec<Event> {
     let later = later.into_iter().map(|(animal, duty)| Event::PutOff { animal, duty, until });
     let seen_to = [(lamb_a, Spread::WetChins), (ewe_a, Spread::ManyLame)]
         .map(|(animal, spread)| Event::Illness(Illness::SpreadSeenTo { animal, spread }));
-    illness.into_iter().map(Event::Illness).chain(put_off).chain([no_milk]).chain(later).chain(seen_to).collect()
+    illness
+        .into_iter()
+        .map(Event::Illness)
+        .chain(put_off)
+        .chain([no_milk])
+        .chain(later)
+        .chain(seen_to)
+        .collect()
 }
