@@ -73,11 +73,16 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let found = if sought.is_empty() { Found::default() } else { tags::find(view, sought) };
     let enter = seeks.then(|| tags::enter(view, part, &found)).flatten();
     let field = Field { enter, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
-    let add = match tags::listed(part).filter(|_| seeks).map(|listed| tags::fresh(view, &listed)) {
-        Some(fresh) => Button::new("add-many", words::add_many(&fresh), Action::Does(Does::AddMany)),
-        None => Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound)),
+    let one = Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound));
+    let offers = match tags::listed(part).filter(|_| seeks).map(|listed| tags::fresh(view, &listed)) {
+        Some(fresh) => {
+            let many = Button::new("add-many", words::add_many(&fresh), Action::Does(Does::AddMany)).filled();
+            // What looks like a range may be one tag.
+            let one = tags::may_be_one(part).then_some(one);
+            one.into_iter().fold(Blocks::new().button(many), Blocks::button)
+        }
+        None => Blocks::new().button(one.filled()),
     };
-    let offers = Blocks::new().button(add.filled());
     let here = draft.kept.list.clone().filter(|_| seeks).unwrap_or_else(|| here(view, draft));
     let (ewes, lambs) = view.everyone.living;
     Page::new(words::TITLE).under(words::counts(ewes, lambs)).blocks(

@@ -17,6 +17,11 @@ pub(super) fn listed(part: &str) -> Option<Vec<String>> {
     (list.unread.is_empty() && list.tags.len() > 1 && numbers).then_some(list.tags)
 }
 
+/// Says whether what is typed as a range can be the tag of one animal.
+pub(super) fn may_be_one(part: &str) -> bool {
+    !part.contains(|c: char| c.is_whitespace() || matches!(c, ',' | ';'))
+}
+
 /// Returns the tags of a list that no living ewe wears.
 pub(super) fn fresh(view: &View, listed: &[String]) -> Vec<String> {
     let ewes = view.flock.ewes.values().filter(|ewe| ewe.lives());

@@ -121,7 +121,7 @@ fn rule(task: EweTask, settings: &FarmSettings) -> String {
             "Both teats are drawn when the first lamb nurses; nobody saw one nurse: two hours after the birth, six at the latest."
                 .to_owned()
         }
-        EweTask::Udder { again: true } => "A half that gave no milk is drawn again an hour later.".to_owned(),
+        EweTask::Udder { again: true } => "A half that gave no milk is drawn once more; the Watch says when.".to_owned(),
         EweTask::Settled => {
             "Up, eating and drinking, with feed and water before her: asked with the udder check.".to_owned()
         }
