@@ -157,6 +157,7 @@ test("the afterbirth has three answers", async ({ page }) => {
   const ewe = phone.row("Ewe 14");
   await page.clock.fastForward("02:05:00");
   await phone.tap("Both run, Ewe 14", ewe);
+  await page.clock.fastForward("00:00:09");
   await phone.tap("Up, eating, Ewe 14", ewe);
   await page.clock.fastForward("04:00:00");
   await expect(ewe).toHaveAttribute("data-state", "now");

@@ -4,8 +4,9 @@ import { Phone } from "../barn";
 import { facts, first, threeNavels } from "../navels";
 import { expect, test } from "../watching";
 
-/** So long after the first a glove presses again, in milliseconds: too late for a double tap. */
-const AGAIN = 900;
+/** So long after the first a glove presses again, in milliseconds: too late for a double tap, and with room for a slow machine
+ *  before what came up has stood for its 1.2 s. */
+const AGAIN = 600;
 
 /** Returns the middle of something, where a finger lands. */
 async function middle(of: Locator): Promise<[number, number]> {
@@ -56,7 +57,7 @@ test("a second press on the Watch notes nothing of another animal, nor another t
   const phone = await threeNavels(page);
   await expect(first(phone, "7a")).toHaveText("Dipped");
   await pressTwice(page, first(phone, "7a"));
-  const noted = (await facts(phone)).filter((fact) => !["ewe-came", "lamb-born", "all-born"].includes(fact));
+  const noted = (await facts(phone)).filter((fact) => !["ewe-came", "lamb-born", "all-born", "illness", "care"].includes(fact));
   expect(noted).toEqual(["navel-dipped"]);
 });
 
@@ -156,7 +157,7 @@ test("a press by keyboard is never held back", async ({ page }) => {
   await page.keyboard.press("Enter");
   await first(phone, "8a").focus();
   await page.keyboard.press("Enter");
-  const noted = (await facts(phone)).filter((fact) => !["ewe-came", "lamb-born", "all-born"].includes(fact));
+  const noted = (await facts(phone)).filter((fact) => !["ewe-came", "lamb-born", "all-born", "illness", "care"].includes(fact));
   expect(noted).toEqual(["navel-dipped", "navel-dipped"]);
 });
 
