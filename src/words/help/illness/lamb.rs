@@ -36,7 +36,7 @@ pub(super) const fn more(row: Row) -> More {
             ..More::NONE
         },
         Row::Hungry => More {
-            call: "Feed it, and look again when the Watch asks. Hungry again: call your vet today.",
+            call: "Look again an hour after it was fed. Hungry again: call your vet today.",
             found_by: "starving starved hollow hunched bleating no milk",
             ..More::NONE
         },
