@@ -49,7 +49,7 @@ export async function look(): Promise<Shown> {
   await there(() => document.querySelector("h1")?.textContent === "Flock");
   await there(() => document.querySelector(".save-mark[data-state=saved]"));
   // A long list comes in two frames: it is whole once it has stood for a while.
-  const names = () => [...document.querySelectorAll(".row-name")].map((name) => name.textContent?.trim() ?? "");
+  const names = () => [...document.querySelectorAll(".row-name, .tile-name")].map((name) => name.textContent?.trim() ?? "");
   let rows = names();
   for (let since = Date.now(); Date.now() - since < 250; ) {
     await new Promise((resolve) => setTimeout(resolve, 20));
