@@ -59,6 +59,11 @@ export function busyHour(now: number): string {
   const [seventy] = ["70"].map(ewe);
   const single = born(75, seventy, 4.4, "ram");
   for (const fact of ["all-born", "stood", "navel-dipped"]) later(60, { [fact]: { lamb: single } });
+  // Whoever lambed had her udder drawn and was seen up and eating.
+  for (const [dam, ago] of [[seven, 370], [twelve, 410], [twenty, 410], [thirty, 410], [three, 85], [fifty, 36], [seventy, 58]] as const) {
+    later(ago, { illness: { "udder-checked": { ewe: dam, left: "milks", right: "milks" } } });
+    later(ago, { care: { settled: { ewe: dam } } });
+  }
   // A restless one.
   const sixty = note(100 * 24 * 60, { "ewe-came": { tag: "60" } });
   later(65, { "sign-seen": { ewe: sixty, sign: "restless" } });
