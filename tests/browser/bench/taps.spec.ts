@@ -42,7 +42,7 @@ function counts(name: string, most: number, go: (phone: Phone) => Promise<void>)
     await aNight(phone);
     await go(phone);
     await phone.saved();
-    await expect(page.locator(".undo-bar [role=status]")).not.toBeEmpty();
+    await expect(page.locator(".noted-now")).not.toBeEmpty();
     expect(phone.taps).toBeLessThanOrEqual(most);
     console.log(`taps_${name} ${phone.taps} taps`);
   });
@@ -53,7 +53,7 @@ counts("first_sign", 2, async (phone) => {
 });
 counts("odd_feed", 2, async (phone) => {
   await phone.tap(/^other amount, /);
-  await phone.page.getByRole("dialog").getByRole("textbox").first().fill("140");
+  await phone.weigh("140");
   await phone.tap("Save", phone.page.getByRole("dialog"));
 });
 counts("temperature", 1, async (phone) => {
