@@ -58,7 +58,7 @@ pub const NOT_SAFE: &str = "NOT SAVED";
 pub const WORKS_OFFLINE: &str = "ready to work offline";
 /// Before that.
 pub const NOT_YET_OFFLINE: &str = "getting ready to work offline";
-/// When it cannot be.
+/// On a host that cannot keep it.
 pub const NO_OFFLINE: &str = "needs a network here";
 
 /// Returns when the last entry was saved.

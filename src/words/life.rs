@@ -1,4 +1,4 @@
-//! An animal's life beyond birth and milk: fostering, marks, medicines, leaving, and why something of it cannot be.
+//! An animal's life beyond birth and milk: fostering, marks, medicines, leaving, and what is refused of it.
 
 use yeanling_core::book::{BirthDay, Castration, Departure, Life, NoBirthDay, Route, Treatment};
 use yeanling_core::flock::{Flock, Left};

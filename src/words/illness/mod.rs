@@ -1,4 +1,4 @@
-//! An animal that is not right: what is asked, what it may be, what to do until the vet is there. No dose stands here.
+//! An animal that is not right: what is asked, what it may be, what to do until the vet is there. No doses.
 
 pub mod ewe;
 pub mod lamb;
