@@ -50,7 +50,10 @@ impl Dom for Browser {
     }
 
     fn set_text(&self, node: &Node, text: &str) {
-        node.set_text_content(Some(text));
+        // What says so already is not painted again.
+        if node.text_content().as_deref() != Some(text) {
+            node.set_text_content(Some(text));
+        }
     }
 
     fn set(&self, node: &Node, name: &'static str, value: &str) {
@@ -97,18 +100,46 @@ impl Dom for Browser {
             sheet.close();
         }
     }
+
+    fn inside(&self, node: &Node) -> Vec<Node> {
+        // The lines of the page's own text begin with spaces that stand for nothing.
+        let stands = |node: &Node| {
+            node.node_type() != Node::TEXT_NODE
+                || node.text_content().is_some_and(|text| !text.starts_with('\n'))
+        };
+        let inside = std::iter::successors(node.first_child(), Node::next_sibling);
+        inside.filter(stands).collect()
+    }
+
+    fn is(&self, node: &Node, tag: &'static str) -> bool {
+        node.node_name().eq_ignore_ascii_case(if tag.is_empty() { "#text" } else { tag })
+    }
+
+    fn bare(&self, node: &Node, but: &[(&'static str, String)]) {
+        let element: &Element = node.unchecked_ref();
+        for name in element.get_attribute_names().iter().filter_map(|name| name.as_string()) {
+            if !but.iter().any(|(but, _)| *but == name) {
+                let _ = element.remove_attribute(&name);
+            }
+        }
+    }
 }
 
-/// Puts an empty frame into the page and hears what is pressed and typed in it; `does` is told what that does.
+/// Puts an empty frame into the page, or takes the one that a first visit reads already, and hears what is pressed and typed
+/// in it; `does` is told what that does.
 pub fn stand(does: impl Fn(Action) + 'static) -> Standing {
     let document = leptos::prelude::document();
-    let frame = document.create_element("div").expect("a tag that exists");
-    let _ = frame.set_attribute("class", "frame");
-    if let Some(body) = document.body() {
-        let _ = body.append_child(&frame);
-    }
-    if let Some(splash) = document.get_element_by_id("splash") {
-        splash.remove();
+    let find = |which| document.query_selector(which).ok().flatten();
+    let frame = find(":root[data-first] .first").unwrap_or_else(|| {
+        let frame = document.create_element("div").expect("a tag that exists");
+        if let Some(body) = document.body() {
+            let _ = body.append_child(&frame);
+        }
+        frame
+    });
+    frame.set_class_name("frame");
+    for gone in [".first", "#splash"].into_iter().filter_map(find) {
+        gone.remove();
     }
     let standing = Rc::new(RefCell::new(Patcher::new(Browser::new(), frame.clone().into())));
     hear(&frame, &standing, does);

@@ -6,6 +6,9 @@
 //! A list moves only the rows that changed places: Leptos' own takes every row behind a moved one
 //! out of the page and puts it back, three quarters of what a tap on the Watch cost. A list that opens shows its
 //! first rows in the first frame and the others in the next.
+//!
+//! What stands there before the first draw is the first screen as the page itself brought it: it is taken over element by
+//! element, so that nothing is painted twice, and a finger, a focus and a reader stay where they are.
 
 use std::collections::HashMap;
 use std::mem::{Discriminant, discriminant};
@@ -19,7 +22,7 @@ use crate::node::{Element, Node, On};
 /// A tree of elements that can be changed.
 pub trait Dom {
     /// An element or a text of it.
-    type Node: Clone;
+    type Node: Clone + PartialEq;
 
     /// Makes an element; `svg` says whether it stands in a drawing.
     fn element(&self, tag: &'static str, svg: bool) -> Self::Node;
@@ -39,6 +42,12 @@ pub trait Dom {
     fn open(&self, node: &Self::Node);
     /// Closes a sheet before it is taken away, so that the focus comes back to where it was.
     fn close(&self, node: &Self::Node);
+    /// Returns what stands in an element, in order.
+    fn inside(&self, node: &Self::Node) -> Vec<Self::Node>;
+    /// Says whether a node is an element of this tag; of none, whether it is a text.
+    fn is(&self, node: &Self::Node, tag: &'static str) -> bool;
+    /// Takes from an element all attributes but these.
+    fn bare(&self, node: &Self::Node, but: &[(&'static str, String)]);
 }
 
 /// So many tiles at most take the room of one row.
@@ -82,7 +91,7 @@ struct Live<D: Dom> {
 }
 
 impl<D: Dom> Patcher<D> {
-    /// Returns a patcher of an element in which nothing stands.
+    /// Returns a patcher of an element. What stands in it is taken over by the first draw.
     pub fn new(dom: D, root: D::Node) -> Self {
         let pen = Pen { dom, most: usize::MAX, heard: HashMap::new(), next: 0, sheets: Vec::new() };
         Self { root, live: Vec::new(), pen }
@@ -91,7 +100,12 @@ impl<D: Dom> Patcher<D> {
     /// Draws; of each list at most so many rows.
     pub fn draw(&mut self, nodes: Vec<Node>, most: usize) {
         self.pen.most = most;
-        self.pen.inside(&self.root, false, &mut self.live, nodes);
+        if self.live.is_empty() {
+            let there = self.pen.dom.inside(&self.root);
+            self.live = self.pen.fill(&self.root, false, there, nodes);
+        } else {
+            self.pen.inside(&self.root, false, &mut self.live, nodes);
+        }
         for sheet in std::mem::take(&mut self.pen.sheets) {
             self.pen.dom.open(&sheet);
         }
@@ -143,7 +157,7 @@ impl<D: Dom> Pen<D> {
                     self.update(parent, &mut known, svg, node);
                     known
                 }
-                None => self.create(svg, node),
+                None => self.create(svg, node, None),
             });
         }
         for gone in old.into_iter().flatten() {
@@ -177,7 +191,7 @@ impl<D: Dom> Pen<D> {
                         live.of = self.whole(block);
                     } else {
                         // A button that became a link or a tick is another element, in its place.
-                        let other = self.create(svg, Node::Of(block));
+                        let other = self.create(svg, Node::Of(block), None);
                         self.dom.insert(parent, &other.node, Some(&live.node));
                         self.forget(live);
                         self.dom.remove(parent, &live.node);
@@ -220,10 +234,39 @@ impl<D: Dom> Pen<D> {
         self.inside(&live.node, svg || tag == "svg", &mut live.inside, inside);
     }
 
-    fn create(&mut self, svg: bool, node: Node) -> Live<D> {
+    /// Makes `nodes` stand in an element in which nothing stands but what is `there`.
+    fn fill(&mut self, parent: &D::Node, svg: bool, there: Vec<D::Node>, nodes: Vec<Node>) -> Vec<Live<D>> {
+        let mut there = there.into_iter();
+        let mut inside = Vec::with_capacity(nodes.len());
+        for piece in nodes {
+            let old = there.next();
+            let one = self.create(svg, piece, old.clone());
+            if old.as_ref() != Some(&one.node) {
+                self.dom.insert(parent, &one.node, old.as_ref());
+                if let Some(old) = old {
+                    self.dom.remove(parent, &old);
+                }
+            }
+            inside.push(one);
+        }
+        for gone in there {
+            self.dom.remove(parent, &gone);
+        }
+        inside
+    }
+
+    /// Makes a piece, out of what is `there` if that is of the same tag.
+    fn create(&mut self, svg: bool, node: Node, there: Option<D::Node>) -> Live<D> {
         let (kind, of, element) = match node {
             Node::Text(text) => {
-                let node = self.dom.text(&text);
+                let there = there.filter(|there| self.dom.is(there, ""));
+                let node = match there {
+                    Some(there) => {
+                        self.dom.set_text(&there, &text);
+                        there
+                    }
+                    None => self.dom.text(&text),
+                };
                 let key = Key::Borrowed("");
                 return Live {
                     tag: "",
@@ -246,7 +289,14 @@ impl<D: Dom> Pen<D> {
         };
         let Element { tag, key, attributes, on, inside: nodes } = element;
         let svg = svg || tag == "svg";
-        let node = self.dom.element(tag, svg);
+        let (node, there) = match there.filter(|there| self.dom.is(there, tag)) {
+            Some(there) => {
+                self.dom.bare(&there, &attributes);
+                let inside = self.dom.inside(&there);
+                (there, inside)
+            }
+            None => (self.dom.element(tag, svg), Vec::new()),
+        };
         for (name, value) in &attributes {
             self.dom.set(&node, name, value);
             if *name == ".modal" {
@@ -254,12 +304,7 @@ impl<D: Dom> Pen<D> {
             }
         }
         let on = on.map(|on| self.hear(&node, on));
-        let mut inside = Vec::with_capacity(nodes.len());
-        for piece in nodes {
-            let one = self.create(svg, piece);
-            self.dom.insert(&node, &one.node, None);
-            inside.push(one);
-        }
+        let inside = self.fill(&node, svg, there, nodes);
         Live { tag, key, kind, of, node, text: String::new(), attributes, on, inside }
     }
 

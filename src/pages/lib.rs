@@ -136,44 +136,51 @@ pub fn page(screen: Screen, view: &View, draft: &Draft) -> Page {
     in_way(view.way(), || made(screen, view, draft))
 }
 
+/// Keeps a screen a function of its own, where all of them would be made one: a browser compiles a function when it is first
+/// called, and a start calls one screen.
+#[inline(never)]
+fn apart<T>(make: impl FnOnce() -> T) -> T {
+    make()
+}
+
 fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
     let mut page = match screen {
-        Screen::Calculators => calculators::page(view, draft),
-        Screen::Share => share::page(view, draft),
-        Screen::Tables => share::tables_page(view, draft),
-        Screen::Farm => farm::page(view),
-        Screen::Supplies => stores::page(view),
-        Screen::Pens => pens::page(view),
-        Screen::Pen(pen) => pens::one_page(view, pen),
-        Screen::ScoreEwes(group) => score_ewes::page(view, draft, group),
-        Screen::Group(group) => group::page(view, draft, group),
-        Screen::Season => season::page(view, draft),
-        Screen::WeighLambs => weighing::page(view, draft),
-        Screen::Feed => feed::page(view, draft),
-        Screen::Settings => settings::page(view),
-        Screen::SettingsOf(part) => settings::part_page(view, draft, part),
-        Screen::Medicines => medicines::page(view, draft),
-        Screen::Lamb(id) => lamb::page(view, id),
-        Screen::Ewe(id) => ewe::page(view, id),
-        Screen::ColdLamb(lamb) => cold_lamb::page(view, draft, lamb),
-        Screen::Lambing => lambing::who_page(view, draft),
+        Screen::Calculators => apart(|| calculators::page(view, draft)),
+        Screen::Share => apart(|| share::page(view, draft)),
+        Screen::Tables => apart(|| share::tables_page(view, draft)),
+        Screen::Farm => apart(|| farm::page(view)),
+        Screen::Supplies => apart(|| stores::page(view)),
+        Screen::Pens => apart(|| pens::page(view)),
+        Screen::Pen(pen) => apart(|| pens::one_page(view, pen)),
+        Screen::ScoreEwes(group) => apart(|| score_ewes::page(view, draft, group)),
+        Screen::Group(group) => apart(|| group::page(view, draft, group)),
+        Screen::Season => apart(|| season::page(view, draft)),
+        Screen::WeighLambs => apart(|| weighing::page(view, draft)),
+        Screen::Feed => apart(|| feed::page(view, draft)),
+        Screen::Settings => apart(|| settings::page(view)),
+        Screen::SettingsOf(part) => apart(|| settings::part_page(view, draft, part)),
+        Screen::Medicines => apart(|| medicines::page(view, draft)),
+        Screen::Lamb(id) => apart(|| lamb::page(view, id)),
+        Screen::Ewe(id) => apart(|| ewe::page(view, id)),
+        Screen::ColdLamb(lamb) => apart(|| cold_lamb::page(view, draft, lamb)),
+        Screen::Lambing => apart(|| lambing::who_page(view, draft)),
         Screen::LambingEwe(_) | Screen::LambingUnknown | Screen::LambingLamb(_) => {
-            lambing::page(view, draft, screen)
+            apart(|| lambing::page(view, draft, screen))
         }
-        Screen::NotRight => illness::who_page(view, draft),
-        Screen::IllEwe(id) => illness::ewe_page(view, draft, id),
-        Screen::IllLamb(id) => illness::lamb_page(view, draft, id),
-        Screen::BottleRound => bottle_round::page(view, draft),
-        Screen::Night => night::page(view, draft),
-        Screen::Flock => flock::page(view, draft),
-        Screen::Summary => year::page(view, draft),
-        Screen::Help => help::page(view, draft),
-        Screen::Topic(topic) => help::topic_page(view, topic),
-        Screen::Ailment(ailment) => help::ailment_page(view, ailment),
+        Screen::NotRight => apart(|| illness::who_page(view, draft)),
+        Screen::IllEwe(id) => apart(|| illness::ewe_page(view, draft, id)),
+        Screen::IllLamb(id) => apart(|| illness::lamb_page(view, draft, id)),
+        Screen::BottleRound => apart(|| bottle_round::page(view, draft)),
+        Screen::Night => apart(|| night::page(view, draft)),
+        Screen::Flock => apart(|| flock::page(view, draft)),
+        Screen::Summary => apart(|| year::page(view, draft)),
+        Screen::Help => apart(|| help::page(view, draft)),
+        Screen::Topic(topic) => apart(|| help::topic_page(view, topic)),
+        Screen::Ailment(ailment) => apart(|| help::ailment_page(view, ailment)),
         Screen::Lost => lost::page(),
-        Screen::Setup => setup::page(view, draft),
-        Screen::Erase => erase::page(view, draft),
-        Screen::Watch => watch::page(view, draft),
+        Screen::Setup => apart(|| setup::page(view, draft)),
+        Screen::Erase => apart(|| erase::page(view, draft)),
+        Screen::Watch => apart(|| watch::page(view, draft)),
     };
     page.beside = flock::beside(view, screen);
     page.sheets = sheets::pages(view, draft);
@@ -206,24 +213,24 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
 /// What a screen or sheet alone knows how to do.
 fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
-        Does::Pens(does) => pens::does(*does, view, draft),
-        Does::ScoreEwes(does) => score_ewes::does(does, view, draft),
-        Does::Weighing(does) => weighing::does(*does, view, draft),
-        Does::ToCalendar(what) => to_calendar::does(what, view, draft),
-        Does::NewEwe(new) => sheets::ewe_picker::does(new, view, draft),
-        Does::Lamb(does) => lamb::does(*does, view, draft),
-        Does::ColdLamb(does) => cold_lamb::does(*does, screen, view, draft),
-        Does::Lambing(does) => lambing::does(does, screen, view, draft),
-        Does::FoundBorn(lamb, found) => sheets::found_born(*lamb, *found, view, draft),
-        Does::FarmSettings(does) => settings::does(*does, view, draft),
-        Does::Medicines(does) => medicines::does(*does, view, draft),
-        Does::Treat(does) => sheets::does_treat(*does, view, draft),
-        Does::Illness(does) => illness::does(*does, view, draft),
-        Does::Figures(does) => calculators::does(does, view, draft),
-        Does::AddFound => flock::add(view, draft),
-        Does::AddMany => flock::add_many(view, draft),
-        Does::Setup(does) => setup::does(*does, view, draft),
-        Does::Share(does) => share::does(does, view, draft),
+        Does::Pens(does) => apart(|| pens::does(*does, view, draft)),
+        Does::ScoreEwes(does) => apart(|| score_ewes::does(does, view, draft)),
+        Does::Weighing(does) => apart(|| weighing::does(*does, view, draft)),
+        Does::ToCalendar(what) => apart(|| to_calendar::does(what, view, draft)),
+        Does::NewEwe(new) => apart(|| sheets::ewe_picker::does(new, view, draft)),
+        Does::Lamb(does) => apart(|| lamb::does(*does, view, draft)),
+        Does::ColdLamb(does) => apart(|| cold_lamb::does(*does, screen, view, draft)),
+        Does::Lambing(does) => apart(|| lambing::does(does, screen, view, draft)),
+        Does::FoundBorn(lamb, found) => apart(|| sheets::found_born(*lamb, *found, view, draft)),
+        Does::FarmSettings(does) => apart(|| settings::does(*does, view, draft)),
+        Does::Medicines(does) => apart(|| medicines::does(*does, view, draft)),
+        Does::Treat(does) => apart(|| sheets::does_treat(*does, view, draft)),
+        Does::Illness(does) => apart(|| illness::does(*does, view, draft)),
+        Does::Figures(does) => apart(|| calculators::does(does, view, draft)),
+        Does::AddFound => apart(|| flock::add(view, draft)),
+        Does::AddMany => apart(|| flock::add_many(view, draft)),
+        Does::Setup(does) => apart(|| setup::does(*does, view, draft)),
+        Does::Share(does) => apart(|| share::does(does, view, draft)),
     }
 }
 

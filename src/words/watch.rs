@@ -29,7 +29,7 @@ pub const COMING: &str = "Coming";
 /// Heads newborns that want nothing.
 pub const WELL: &str = "First day, nothing due";
 /// Says what to do first.
-pub const EMPTY: &str = "Nothing to watch yet. When a ewe starts, tap *Lambing*: Yeanling watches the clock for her and her lambs.";
+pub const EMPTY: &str = "Nothing to watch yet. When a ewe starts, tap *Lambing*: Yeanling watches the clock for her and her lambs. It works in the barn with no signal. What you note stays on this phone.";
 /// Says that nothing is due.
 pub const QUIET: &str = "Nothing is due. Ewes at work, newborns and bottle lambs show here.";
 /// Offers the sample flock.

@@ -11,6 +11,7 @@ use crate::tools::{TARGET, THIS, Tool, Wasm, root, run};
 use anyhow::{Context, Result};
 use std::path::PathBuf;
 use std::process::Command;
+use std::time::Instant;
 
 /// Returns the folder that a build goes to.
 pub(crate) fn folder(quick: bool) -> PathBuf {
@@ -46,6 +47,7 @@ fn trunk(page: &str, folder: PathBuf, profile: &[&str]) -> Result<PathBuf> {
 
     let takes = "some 3 min on two cores the first time, then less";
     complain(&format!("building {page} into {}: {takes}", folder.display()));
+    let start = Instant::now();
     // Trunk runs offline, so that it never downloads tools of its own choice: cargo brings the crates first.
     let mut fetch = Command::new("cargo");
     fetch.args(["fetch", "--quiet", "--target", TARGET]).current_dir(root());
@@ -59,5 +61,6 @@ fn trunk(page: &str, folder: PathBuf, profile: &[&str]) -> Result<PathBuf> {
     build.env_remove("NO_COLOR");
     wasm.prepare(&mut build, vec![trunk.bin(), bindgen.bin()])?;
     run(&mut build)?;
+    complain(&format!("{page} is built after {} s", start.elapsed().as_secs()));
     Ok(folder)
 }

@@ -6,6 +6,7 @@ use crate::say::{complain, say};
 use crate::tools::{TARGET, Tool, Wasm, answer, browser_tests, chromium, firefox, on_path, root, run, shown};
 use anyhow::{Result, bail};
 use std::process::Command;
+use std::time::Instant;
 
 const DEBIAN_WASM: [&str; 5] = ["rustc-web", "cargo-web", "rust-web-src", "rust-web-llvm", "lld-22"];
 
@@ -94,7 +95,7 @@ impl Need {
         if (self.check)().is_some() {
             return Ok(());
         }
-        let told = self.told();
+        let (told, start) = (self.told(), Instant::now());
         for way in &mut self.ways {
             let mut worked = true;
             for command in way {
@@ -106,6 +107,7 @@ impl Need {
                 }
             }
             if worked && (self.check)().is_some() {
+                complain(&format!("{} is there after {} s", self.name, start.elapsed().as_secs()));
                 return Ok(());
             }
         }

@@ -5,16 +5,22 @@ mod bench;
 mod browser;
 mod build;
 mod doctor;
+#[cfg(any(test, feature = "measure"))]
 mod fold_growth;
+#[cfg(any(test, feature = "measure"))]
 mod forecast_ratio;
 mod handbook;
 mod ledger;
 mod licenses;
+#[cfg(any(test, feature = "measure"))]
 mod load_ratio;
+#[cfg(any(test, feature = "measure"))]
 mod measure;
 #[cfg(feature = "measure")]
 mod merge_ratio;
+#[cfg(any(test, feature = "measure"))]
 mod quickest;
+#[cfg(any(test, feature = "measure"))]
 mod sample_book;
 mod say;
 mod serve;
@@ -22,11 +28,14 @@ mod shots;
 mod soak;
 mod squeeze;
 mod stamp;
+#[cfg(any(test, feature = "measure"))]
 mod stranger;
 mod test;
 mod tools;
+#[cfg(any(test, feature = "measure"))]
 mod watch_ratio;
 mod worker;
+#[cfg(any(test, feature = "measure"))]
 mod year_ratio;
 
 use anyhow::{Result, bail};
@@ -45,7 +54,7 @@ cargo xtask COMMAND
                    presses on the screens, each browser killed 50 times
   shots            a picture of every screen, in target/shots/
   doctor [--fix]   what is missing on this machine and how to get it
-  measure          the ratios that bench prints; bench calls it, optimized
+  measure          the ratios that bench prints; bench calls it in a build of its own
   stamp DIR        the last step of a build; Trunk calls it";
 
 fn main() -> ExitCode {
@@ -58,6 +67,7 @@ fn main() -> ExitCode {
         "build" => flags(rest, ["--quick"]).and_then(|[quick]| build::build(quick).map(|_| ())),
         "bench" => flags(rest, []).and_then(|[]| bench::bench()),
         "soak" => flags(rest, []).and_then(|[]| soak::soak()),
+        #[cfg(any(test, feature = "measure"))]
         "measure" => flags(rest, []).and_then(|[]| measure::measure()),
         "shots" => flags(rest, []).and_then(|[]| shots::shots()),
         "doctor" => flags(rest, ["--fix"]).and_then(|[fix]| doctor::doctor(fix)),

@@ -1,8 +1,8 @@
 //! `cargo xtask soak`: what takes too long for every day: the same checks as in the tests, many more times.
 use crate::say::say;
-use crate::tools::{root, run};
+use crate::tools::{answer, root, run};
 use crate::{browser, build};
-use anyhow::Result;
+use anyhow::{Context, Result, ensure};
 use std::process::Command;
 
 /// How many files from strangers are tried.
@@ -38,7 +38,7 @@ fn strangers() -> Result<()> {
 /// Holds the forecasts of a thousand flocks against what then came; prints `forecast_coverage_worst`.
 fn coverage() -> Result<()> {
     say(&format!("--- the seasons of {FLOCKS} flocks"));
-    core("figures::coverage", FLOCKS)
+    core("seasons::coverage", FLOCKS)
 }
 
 /// Runs the core's tests of this name with so many cases.
@@ -48,8 +48,16 @@ fn core(name: &str, count: &str) -> Result<()> {
 
 /// Runs a package's tests of this name with so many cases.
 fn cases(package: &str, test: &str, name: &str, count: &str) -> Result<()> {
-    let words = ["test", "--profile", "soak", "--package", package, "--test", test, name];
-    run(Command::new("cargo").args(words).env("YEANLING_CASES", count).current_dir(root()))
+    let tests = |more: &[&str]| {
+        let words = ["test", "--profile", "soak", "--package", package, "--test", test, name];
+        let mut command = Command::new("cargo");
+        command.args(words).args(more).env("YEANLING_CASES", count).current_dir(root());
+        command
+    };
+    // A name that no test has any more would pass at once.
+    let found = answer(&mut tests(&["--", "--list"])).context("the tests cannot be listed")?;
+    ensure!(found.lines().any(|line| line.ends_with(": test")), "no test of `{test}` is named {name}");
+    run(&mut tests(&[]))
 }
 
 /// Plays a million nights of lambing and holds each step against the laws of the Watch; the first that breaks one is told.

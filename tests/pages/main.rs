@@ -16,6 +16,7 @@ mod erase;
 mod event;
 mod ewe;
 mod feed;
+mod first_screen;
 mod fits;
 mod flock;
 mod help;

@@ -76,6 +76,24 @@ impl Dom for Tree {
     fn close(&self, node: &Node) {
         node.0.borrow_mut().open = false;
     }
+
+    fn inside(&self, node: &Node) -> Vec<Node> {
+        node.inside()
+    }
+
+    fn is(&self, node: &Node, tag: &'static str) -> bool {
+        node.tag() == tag
+    }
+
+    fn bare(&self, node: &Node, but: &[(&'static str, String)]) {
+        node.0.borrow_mut().attributes.retain(|name, _| but.iter().any(|(but, _)| but == name));
+    }
+}
+
+impl PartialEq for Node {
+    fn eq(&self, other: &Self) -> bool {
+        self.is(other)
+    }
 }
 
 impl Tree {
@@ -105,6 +123,11 @@ impl Node {
     /// Returns an attribute.
     pub(crate) fn attribute(&self, name: &str) -> Option<String> {
         self.0.borrow().attributes.get(name).cloned()
+    }
+
+    /// Returns all its attributes, by name.
+    pub(crate) fn attributes(&self) -> BTreeMap<String, String> {
+        self.0.borrow().attributes.clone()
     }
 
     /// Returns what stands in it.

@@ -20,48 +20,55 @@ use yeanling_pages::{Block, Kind};
 
 use crate::node::{Element, el};
 
+/// Keeps a kind a function of its own, where all of them would be made one: a browser compiles a function when it is first
+/// called, and a screen has few kinds.
+#[inline(never)]
+fn apart(make: impl FnOnce() -> Element) -> Element {
+    make()
+}
+
 /// Returns what a block looks like.
 pub(crate) fn node(block: &Block) -> Element {
     let key = &block.key;
     match &block.kind {
-        Kind::Section(it) => hold::section(key, it),
-        Kind::Card(it) => hold::card(it),
-        Kind::Fold(it) => hold::fold(it),
-        Kind::Group(it) => hold::group(key, it),
+        Kind::Section(it) => apart(|| hold::section(key, it)),
+        Kind::Card(it) => apart(|| hold::card(it)),
+        Kind::Fold(it) => apart(|| hold::fold(it)),
+        Kind::Group(it) => apart(|| hold::group(key, it)),
         Kind::Rows(rows) => el("ul", "rows").has("role", "list").blocks(rows),
-        Kind::Family(it) => family::family(key, it),
-        Kind::Row(it) => hold::row(it),
+        Kind::Family(it) => apart(|| family::family(key, it)),
+        Kind::Row(it) => apart(|| hold::row(it)),
         Kind::Tiles(tiles) => el("ul", "tiles").has("role", "list").blocks(tiles),
-        Kind::Tile(it) => tile::tile(it),
-        Kind::Notice(it) => hold::notice(it),
-        Kind::Keypad(it) => keypad::keypad(it),
-        Kind::Line(it) => text::line(it),
-        Kind::Heading(it) => text::heading(it),
-        Kind::List(it) => text::list(it),
-        Kind::Caution(lines) => text::caution(lines),
-        Kind::Empty(it) => text::empty(it),
-        Kind::Figure(it) => shown::figure(it),
-        Kind::Facts(facts) => shown::facts(facts),
-        Kind::Ribbon(it) => ribbon::ribbon(key, it),
-        Kind::Chart(it) => chart::chart(it),
-        Kind::Ledger(it) => shown::ledger(it),
-        Kind::Checks(checks) => shown::checks(checks),
-        Kind::Progress(it) => shown::progress(it),
-        Kind::Timeline(lines) => shown::timeline(lines),
-        Kind::Field(it) => input::field(key, it),
-        Kind::Choices(it) => input::choices(it),
-        Kind::Toggle(it) => input::toggle(it),
-        Kind::Readout(it) => keypad::readout(it),
+        Kind::Tile(it) => apart(|| tile::tile(it)),
+        Kind::Notice(it) => apart(|| hold::notice(it)),
+        Kind::Keypad(it) => apart(|| keypad::keypad(it)),
+        Kind::Line(it) => apart(|| text::line(it)),
+        Kind::Heading(it) => apart(|| text::heading(it)),
+        Kind::List(it) => apart(|| text::list(it)),
+        Kind::Caution(lines) => apart(|| text::caution(lines)),
+        Kind::Empty(it) => apart(|| text::empty(it)),
+        Kind::Figure(it) => apart(|| shown::figure(it)),
+        Kind::Facts(facts) => apart(|| shown::facts(facts)),
+        Kind::Ribbon(it) => apart(|| ribbon::ribbon(key, it)),
+        Kind::Chart(it) => apart(|| chart::chart(it)),
+        Kind::Ledger(it) => apart(|| shown::ledger(it)),
+        Kind::Checks(checks) => apart(|| shown::checks(checks)),
+        Kind::Progress(it) => apart(|| shown::progress(it)),
+        Kind::Timeline(lines) => apart(|| shown::timeline(lines)),
+        Kind::Field(it) => apart(|| input::field(key, it)),
+        Kind::Choices(it) => apart(|| input::choices(it)),
+        Kind::Toggle(it) => apart(|| input::toggle(it)),
+        Kind::Readout(it) => apart(|| keypad::readout(it)),
         Kind::Buttons(it) => {
             el("div", "buttons").has("data-columns", it.columns.to_string()).blocks(&it.inside)
         }
         Kind::Button(it) => button(it),
-        Kind::FilePick(it) => input::file_pick(key, it),
-        Kind::Drawing(href) => shown::drawing(href),
-        Kind::DrawnButton(it) => input::drawn_button(it),
-        Kind::PaperCard(it) => text::paper_card(it),
-        Kind::PaperTable(it) => text::paper_table(it),
-        Kind::Ring(it) => night::ring(key, it),
+        Kind::FilePick(it) => apart(|| input::file_pick(key, it)),
+        Kind::Drawing(href) => apart(|| shown::drawing(href)),
+        Kind::DrawnButton(it) => apart(|| input::drawn_button(it)),
+        Kind::PaperCard(it) => apart(|| text::paper_card(it)),
+        Kind::PaperTable(it) => apart(|| text::paper_table(it)),
+        Kind::Ring(it) => apart(|| night::ring(key, it)),
     }
 }
 

@@ -5,6 +5,9 @@ use super::{File, files, no_faults};
 /// The most lines of a file; 400 is the aim.
 const MOST_LINES: usize = 500;
 
+/// The most lines of DEVELOPERS.md, so that whoever comes reads all of it.
+const MOST_LINES_OF_THE_HOUSE: usize = 150;
+
 /// British spellings, as the beginnings of words; and the American words that begin so too.
 const BRITISH: &[(&str, &[&str])] = &[
     ("aeroplane", &[]),
@@ -69,6 +72,12 @@ fn no_file_is_too_long_to_read() {
     let long =
         all.map(|file| (file.text.lines().count(), file.name)).filter(|(lines, _)| *lines > MOST_LINES);
     no_faults(&long.map(|(lines, name)| format!("{name}: {lines} lines")).collect::<Vec<_>>());
+}
+
+#[test]
+fn the_house_is_told_in_few_lines() {
+    let lines = File::read("DEVELOPERS.md").text.lines().count();
+    assert!(lines <= MOST_LINES_OF_THE_HOUSE, "DEVELOPERS.md has {lines} lines");
 }
 
 /// Returns the lines of a file that carry a style of their own.

@@ -186,6 +186,24 @@ fn only_the_browser_room_names_what_the_browser_gives() {
     assert!(named.count() > 5, "the rule can see what it forbids");
 }
 
+/// The files that make elements: the one that `draw` makes a screen with, and those whose elements are no part of a screen.
+const MAKERS: &[(&str, &str)] = &[
+    ("src/browser/dom.rs", "what `draw` says is made here"),
+    ("src/browser/files.rs", "the link that a download needs"),
+    ("src/browser/panic.rs", "what is said when the app is broken, and draws no more"),
+    ("src/browser/theme.rs", "the color of the phone's own bars, in the head"),
+];
+
+#[test]
+fn nothing_but_draw_makes_elements_of_a_screen() {
+    let made = ["create_element", "insert_adjacent_html", "set_inner_html", "set_outer_html", "view!"];
+    let makes = |file: &&File| made.iter().any(|made| file.text.contains(made));
+    let all = app();
+    let found: Vec<&str> = all.iter().filter(makes).map(|file| file.name.as_str()).collect();
+    let expected: Vec<&str> = MAKERS.iter().map(|(file, _)| *file).collect();
+    assert_eq!(found, expected);
+}
+
 #[test]
 fn each_crate_is_made_of_few() {
     for (room, expected) in MADE_OF {
