@@ -12,10 +12,10 @@ use yeanling_words::{animals, cull_rules, ewe as words, frame, life, pens, seaso
 use crate::block::NoticeKind;
 use crate::draft::Fields;
 use crate::in_brief::InBrief;
-use crate::page::{Blocks, Page, SheetPage};
+use crate::page::{Blocks, Page, SheetPage, why};
 use crate::sheets::ewe_picker::{self, Picker, Then};
 use crate::view::View;
-use crate::{Action, Button, Screen, due_now, timeline, withdrawal};
+use crate::{Action, Button, Reason, Screen, due_now, timeline, withdrawal};
 
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
@@ -77,7 +77,8 @@ fn her_record(view: &View, id: EweId) -> Blocks {
     let known = record(view.flock, id, view.now).filter(|known| known.litters > 0 || known.barren > 0);
     let Some(known) = known else { return Blocks::new() };
     let met = marks(&known, &view.settings().cull_rules).into_iter().map(cull_rules::meets);
-    cull_rules::record(&known, view.system()).into_iter().chain(met).fold(Blocks::new(), Blocks::text)
+    let lines = cull_rules::record(&known, view.system()).into_iter().chain(met);
+    lines.fold(Blocks::new(), Blocks::text).remark("", [why(cull_rules::RECORD, Reason::Record)])
 }
 
 /// Returns her litters, the latest first.

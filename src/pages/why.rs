@@ -119,6 +119,8 @@ pub enum Reason {
     Indoors(Indoors),
     /// The figures of a season.
     FlockFigures(Figures),
+    /// What a ewe's record counts.
+    Record,
     /// Who keeps away at lambing.
     People,
 }
@@ -169,6 +171,7 @@ impl Reason {
             Self::Chill(chill) => why::chill(chill, view.system()),
             Self::Indoors(air) => why::indoors(air, view.system()),
             Self::FlockFigures(figures) => why::flock_figures(figures),
+            Self::Record => why::record(),
             Self::People => why::people(),
         }
     }

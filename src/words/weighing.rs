@@ -1,7 +1,7 @@
 //! Weigh lambs: one after another over the scales, and how they grew.
 
 use yeanling_core::flock::Reared;
-use yeanling_core::reckon::adjusted_weight::{Adjusted, DamAge, NotAdjusted};
+use yeanling_core::reckon::adjusted_weight::{Adjusted, DamAge, NotAdjusted, ToAge};
 use yeanling_core::seasons::{ClassGain, Grown, NoAdjusted};
 use yeanling_core::units::{Mass, System};
 
@@ -35,6 +35,8 @@ pub const GROWN: &str = "How they grew";
 pub const NONE_GROWN: &str = "A weight at two weeks or older shows how a lamb grew.";
 /// What may be set side by side.
 pub const ALIKE: &str = "Compare only lambs of one group, fed alike. Those reared by hand are listed below.";
+/// Chooses the age to set them side by side at.
+pub const TO_AGE: &str = "Age";
 /// A lamb that lags.
 pub const LAGS: &str = "*lags behind*";
 /// Heads the gains by litter.
@@ -99,6 +101,21 @@ pub fn grew(grown: &Grown, system: System) -> String {
     text
 }
 
+/// Returns an age to set lambs side by side at, and how many were weighed for it: "60 days (24)".
+pub fn age(to: ToAge, lambs: usize) -> String {
+    format!("{} days ({lambs})", to.days())
+}
+
+/// Says in which order lambs stand: "Adjusted to *60* days. Those that lag first, then the lightest."
+pub fn in_order(to: ToAge) -> String {
+    format!("Adjusted to *{}* days. Those that lag first, then the lightest.", to.days())
+}
+
+/// Says from when to when the gains of a season are: "Gain from birth to *60* days, by the weight nearest to that age."
+pub fn gain_to(to: ToAge) -> String {
+    format!("Gain from birth to *{}* days, by the weight nearest to that age.", to.days())
+}
+
 /// Returns its adjusted weight, or why there is none.
 pub fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String {
     match adjusted {
@@ -108,9 +125,7 @@ pub fn alike(adjusted: &Result<Adjusted, NoAdjusted>, system: System) -> String 
         Err(NoAdjusted::NoBirthWeight) => "no birth weight, so not adjusted".to_owned(),
         Err(NoAdjusted::ByHand) => "reared by hand".to_owned(),
         Err(NoAdjusted::RearerUnknown) => "who rears it is not known".to_owned(),
-        Err(NoAdjusted::Table(NotAdjusted::WrongAge(_))) => {
-            "adjusted if weighed within a week of 30 or 60 days, or four weeks of 90 or 120".to_owned()
-        }
+        Err(NoAdjusted::Table(NotAdjusted::WrongAge(_))) => "not weighed near that age".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::Birth(_))) => "its birth weight is out of range".to_owned(),
         Err(NoAdjusted::Table(NotAdjusted::NoFactor { born, reared })) => {
             format!("born one of {born}, reared one of {reared}: no published factor")

@@ -44,6 +44,21 @@ pub const LIVED: &str = "lived";
 pub const SPREAD: &str = "range, 95 times in 100";
 /// Says what is not known.
 pub const NOT_PUT: &str = "Ewes put to the ram are not recorded, so there are no rates per ewe.";
+/// Says of how many ewes that lambed it is not known that they were put to the ram; nothing where of none.
+pub fn others(ewes: u32) -> String {
+    match ewes {
+        0 => String::new(),
+        1 => {
+            "*1* ewe that lambed is not recorded as put to the ram, so rates per ewe leave it out.".to_owned()
+        }
+        ewes => {
+            format!(
+                "*{ewes}* ewes that lambed are not recorded as put to the ram, so rates per ewe leave them out."
+            )
+        }
+    }
+}
+
 /// Ewes that lambed.
 pub const LAMBED: &str = "Ewes that lambed";
 /// Lambs born.

@@ -10,6 +10,7 @@ mod fold_growth;
 #[cfg(any(test, feature = "measure"))]
 mod forecast_ratio;
 mod handbook;
+mod history;
 mod ledger;
 mod licenses;
 #[cfg(any(test, feature = "measure"))]
@@ -22,6 +23,7 @@ mod merge_ratio;
 mod quickest;
 #[cfg(any(test, feature = "measure"))]
 mod sample_book;
+mod sample_history;
 mod say;
 mod serve;
 mod shots;

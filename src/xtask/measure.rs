@@ -3,6 +3,7 @@ use anyhow::Result;
 
 use crate::fold_growth::fold_growth;
 use crate::forecast_ratio::forecast_ratio;
+use crate::history::history;
 use crate::load_ratio::load_ratio;
 use crate::say::say;
 use crate::stranger::stranger;
@@ -19,6 +20,7 @@ pub(crate) fn measure() -> Result<()> {
     times("merge_over_crdt", crate::merge_ratio::merge_ratio()?);
     times("fold_growth", fold_growth());
     times("year_ratio", year_ratio());
+    history()?;
     say(&format!("stranger_20mb_ms {:.0} ms", stranger()?.as_secs_f64() * 1000.0));
     Ok(())
 }

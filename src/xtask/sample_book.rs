@@ -130,12 +130,22 @@ impl Phone {
         }
     }
 
+    /// Goes on to this time.
+    pub(crate) fn go(&mut self, at: Moment) {
+        self.at = at;
+    }
+
+    /// Returns all that it noted.
+    pub(crate) fn noted(self) -> Vec<Entry> {
+        self.entries
+    }
+
     fn after(&mut self, minutes: i64) {
         self.at = self.at + TimeDelta::minutes(minutes);
     }
 
     /// Notes a fact now, with an id as a phone makes it: the time first, then what is the phone's own.
-    fn note(&mut self, event: Event) -> EntryId {
+    pub(crate) fn note(&mut self, event: Event) -> EntryId {
         self.count += 1;
         let milliseconds = BEGAN.unsigned_abs() + u64::try_from(self.count).unwrap_or_default() * 40_000;
         let id =

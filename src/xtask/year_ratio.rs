@@ -1,6 +1,6 @@
 //! What the figures of ten seasons cost against those of one.
 use yeanling_core::flock::{Flock, fold};
-use yeanling_core::seasons::{Year, put_to_ram, seasons, year};
+use yeanling_core::seasons::{Year, seasons, year};
 use yeanling_core::units::Moment;
 
 use crate::quickest::ratio;
@@ -17,6 +17,6 @@ pub(crate) fn year_ratio() -> f64 {
 }
 
 fn figures(flock: &Flock, now: Moment) -> Vec<Year> {
-    let of = |season| year(flock, &season, put_to_ram(flock, &season), now);
+    let of = |season| year(flock, &season, now);
     seasons(flock).into_iter().map(of).collect()
 }

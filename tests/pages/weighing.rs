@@ -153,3 +153,68 @@ fn without_a_living_lamb_there_is_nothing_to_weigh() {
     let mut phone = Phone::at("2027-02-01 10:00");
     phone.open(Screen::WeighLambs).says("No live lambs this season.");
 }
+
+/// A flock of so many single lambs of 4 kg at birth, each weighed at sixty days: the last two far behind.
+fn sixty_days(lambs: usize) -> (Phone, Vec<LambId>) {
+    let mut phone = Phone::at("2027-02-01 10:00");
+    let born: Vec<LambId> = (0..lambs)
+        .map(|number| {
+            let ewe = phone.ewe(&format!("{}", 100 + number));
+            phone.lamb(ewe)
+        })
+        .collect();
+    for lamb in born.iter().copied() {
+        phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    }
+    phone.later(60 * 24 * 60).open(Screen::WeighLambs);
+    for (number, lamb) in born.iter().copied().enumerate() {
+        let late = number + 2 >= lambs;
+        let mass = Mass::from_kilograms(if late {
+            12.0
+        } else {
+            20.0 + f64::from(u8::try_from(number).expect("few")) / 10.0
+        });
+        phone.note(Event::Weighed { lamb, mass });
+    }
+    (phone, born)
+}
+
+/// The lambs under how they grew, from the top.
+fn ranked(phone: &Phone) -> Vec<(LambId, State)> {
+    let row = |kind: &Kind| match kind {
+        Kind::Row(row) => row.to.and_then(|to| match to {
+            Screen::Lamb(lamb) => Some((lamb, row.state)),
+            _ => None,
+        }),
+        _ => None,
+    };
+    reached(&phone.page()).iter().filter_map(|block| row(&block.kind)).collect()
+}
+
+#[test]
+fn of_a_large_flock_those_that_lag_stand_first_and_the_rest_is_a_press_away() {
+    let (mut phone, born) = sixty_days(90);
+    let first = ranked(&phone);
+    assert_eq!(first.len(), 40);
+    let lag: Vec<LambId> =
+        first.iter().filter(|(_, state)| *state == State::Now).map(|(lamb, _)| *lamb).collect();
+    assert_eq!(lag, born[88..]);
+    assert_eq!(lag, first[..2].iter().map(|(lamb, _)| *lamb).collect::<Vec<_>>());
+    phone.press("Show more (50)");
+    assert_eq!(ranked(&phone).len(), 80);
+    phone.press("Show more (10)");
+    assert_eq!(ranked(&phone).len(), 90);
+    phone.says_nowhere("Show more");
+}
+
+#[test]
+fn lambs_are_ranked_at_one_age_that_can_be_chosen() {
+    let (mut phone, born) = sixty_days(6);
+    phone.says("Adjusted to 60 days.").says_nowhere("90 days");
+    phone.later(32 * 24 * 60);
+    for lamb in born.iter().copied().take(4) {
+        phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(30.0) });
+    }
+    phone.open(Screen::WeighLambs).says("Adjusted to 90 days.").says("not weighed near that age");
+    phone.press("60 days (6)").says("Adjusted to 60 days.").says_nowhere("not weighed near that age");
+}

@@ -149,6 +149,30 @@ fn gains_are_told_by_litter_and_by_the_age_of_the_dam() {
 }
 
 #[test]
+fn of_half_noted_groups_it_is_said_how_many_ewes_no_rate_counts_and_none_passes_100_percent() {
+    let mut phone = two_seasons();
+    let group =
+        phone.note_at(Event::GroupFormed { name: "Top".to_owned() }, moment("2025-09-20 09:00")).as_group();
+    let ewe = phone.flock.ewes.values().find(|ewe| ewe.tag.as_deref() == Some("2026-3")).expect("a ewe").id;
+    phone.note_at(Event::JoinedGroup { ewe, group }, moment("2025-09-20 09:01"));
+    phone.note_at(Event::RamIn { group, ram: None, age: None }, moment("2025-10-01 09:00"));
+    phone.note_at(Event::RamOut { group }, moment("2025-11-10 09:00"));
+    phone.open(Screen::Summary).says("9 ewes that lambed are not recorded as put to the ram");
+    check(&phone, words::FERTILITY, "100%", "1 of 1 put to the ram");
+    check(&phone, words::LAMBING, "200%", "2 from 1 put to the ram");
+    check(&phone, words::LAMBED, "10", "");
+}
+
+#[test]
+fn what_counts_as_lost_is_told_alike_where_it_stands() {
+    let mut phone = two_seasons();
+    let lost = "Lost: born alive and dead before weaning.";
+    phone.press(&format!("why? {}", words::FLOCK)).says(lost);
+    let ewe = *phone.flock.ewes.keys().next().expect("a ewe");
+    phone.open(Screen::Ewe(ewe)).press(&format!("why? {}", cull_rules::RECORD)).says(lost);
+}
+
+#[test]
 fn ewes_that_meet_a_mark_of_the_farms_are_shown_again() {
     let mut phone = two_seasons();
     phone.says(cull_rules::NO_MARKS);

@@ -30,6 +30,8 @@ pub struct Group {
     pub parted: Option<Moment>,
     /// Every stay of a ewe in it, by ewe and then by time.
     pub members: Vec<GroupStay>,
+    /// Who joined it, while the book is read: whoever is still here when it is broken up leaves it then.
+    joined: Vec<EweId>,
 }
 
 /// A ram's time with a group.
@@ -100,6 +102,7 @@ impl Group {
             boosters: Vec::new(),
             parted: None,
             members: Vec::new(),
+            joined: Vec::new(),
         }
     }
 
@@ -202,16 +205,13 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
             end(stay, line);
         }
     } else if let Event::GroupParted { group } = line.event {
-        if flock.groups.contains_key(group) {
-            for stay in flock.ewes.values_mut().filter_map(|ewe| ewe.stays.last_mut()) {
-                if stay.group == *group {
-                    end(stay, line);
-                }
+        let Some(parted) = flock.groups.get_mut(group) else { return };
+        parted.parted.get_or_insert(at);
+        take_out(parted, line);
+        for ewe in std::mem::take(&mut parted.joined) {
+            if let Some(stay) = last_stay(flock, ewe).filter(|stay| stay.group == *group) {
+                end(stay, line);
             }
-        }
-        if let Some(group) = flock.groups.get_mut(group) {
-            group.parted.get_or_insert(at);
-            take_out(group, line);
         }
     } else if let Some(group) = line.event.group().and_then(|group| flock.groups.get_mut(&group)) {
         if let Event::GroupNamed { name, .. } = line.event {
@@ -233,9 +233,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
 /// A ewe is in one group at a time: who joins another has left the last. A group that was broken up takes no one.
 fn join(flock: &mut Flock, ewe: EweId, group: GroupId, line: &Standing<'_>) {
     let Animal::Ewe(id) = flock.canonical(Animal::Ewe(ewe)) else { return };
-    if flock.groups.get(&group).is_none_or(|group| group.parted.is_some()) {
-        return;
-    }
+    let Some(here) = flock.groups.get_mut(&group).filter(|group| group.parted.is_none()) else { return };
     let Some(ewe) = flock.ewes.get_mut(&id) else { return };
     if let Some(last) = ewe.stays.last_mut().filter(|stay| stay.left.is_none()) {
         if last.group == group {
@@ -243,6 +241,7 @@ fn join(flock: &mut Flock, ewe: EweId, group: GroupId, line: &Standing<'_>) {
         }
         end(last, line);
     }
+    here.joined.push(id);
     let entry = line.entry.id;
     ewe.stays.push(GroupStay { ewe: id, joined: line.at, group, entry, left: None, left_by: None });
 }
@@ -280,6 +279,9 @@ pub(super) fn seen(flock: &mut Flock, line: &Standing<'_>) {
 
 /// Gathers each group's members from the stays of the ewes.
 pub(super) fn members(flock: &mut Flock) {
+    for group in flock.groups.values_mut() {
+        group.joined = Vec::new();
+    }
     for stay in flock.ewes.values().flat_map(|ewe| &ewe.stays) {
         if let Some(group) = flock.groups.get_mut(&stay.group) {
             group.members.push(*stay);

@@ -189,6 +189,10 @@ pub struct Death {
     pub cause: Cause,
 }
 
+/// A lamb of which nobody noted that it was weaned counts as weaned at this age (ours: the oldest to which weights are
+/// adjusted).
+pub const WEANED_BY: TimeDelta = TimeDelta::days(120);
+
 /// How long a weight tells what a growing lamb weighs (ours).
 const RECENT: TimeDelta = TimeDelta::days(4);
 /// A try of head and swallow so long before a reading still belongs to it (ours).
@@ -368,6 +372,15 @@ impl Lamb {
     pub fn hand_fed(&self) -> bool {
         let sucked = self.sucked.last();
         self.feeds.last().is_some_and(|feed| sucked.is_none_or(|sucked| feed.at > *sucked))
+    }
+
+    /// Returns at what age it was lost: born alive and dead before it was weaned. Where nobody noted that it was weaned, it
+    /// counts as weaned at [`WEANED_BY`]. None for one that was born dead, lives, or died later.
+    #[must_use]
+    pub fn lost(&self) -> Option<TimeDelta> {
+        let died = self.died.filter(|_| self.born_alive)?.at;
+        let weaned = self.weaned.unwrap_or(self.born + WEANED_BY);
+        (died < weaned).then(|| died.since(self.born))
     }
 
     /// Says whether it lives with a ewe and is not weaned, which one on the bottle is by its own rule.

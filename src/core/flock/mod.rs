@@ -25,7 +25,7 @@ pub use fold::{fold, fold_in};
 pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
 pub use illness::{EweIll, LambIll, UdderSeen, Vital};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
-pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, Weight};
+pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, WEANED_BY, Weight};
 pub use life::{Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Counted, LITTER_APART, Litter};

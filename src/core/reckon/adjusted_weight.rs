@@ -62,7 +62,13 @@ impl ToAge {
     pub fn of(age: TimeDelta) -> Option<Self> {
         let days = age.num_days();
         let off = |at: &Self| (days - i64::from(at.days())).abs();
-        Self::ALL.into_iter().filter(|at| off(at) <= i64::from(at.span_days())).min_by_key(off)
+        Self::ALL.into_iter().filter(|at| at.holds(age)).min_by_key(off)
+    }
+
+    /// Says whether a lamb of this age may be weighed for it.
+    #[must_use]
+    pub fn holds(self, age: TimeDelta) -> bool {
+        (age.num_days() - i64::from(self.days())).abs() <= i64::from(self.span_days())
     }
 }
 
@@ -216,6 +222,17 @@ pub enum NotAdjusted {
 /// ```
 pub fn adjust(lamb: &Weighed) -> Result<Adjusted, NotAdjusted> {
     let at = ToAge::of(lamb.age).ok_or(NotAdjusted::WrongAge(lamb.age))?;
+    adjust_to(at, lamb)
+}
+
+/// Returns the weight adjusted to this age.
+///
+/// # Errors
+/// Weighed outside the span of this age, a birth weight outside its bounds, or a litter without a factor.
+pub fn adjust_to(at: ToAge, lamb: &Weighed) -> Result<Adjusted, NotAdjusted> {
+    if !at.holds(lamb.age) {
+        return Err(NotAdjusted::WrongAge(lamb.age));
+    }
     let birth = Mass::AT_BIRTH.check(lamb.birth).map_err(NotAdjusted::Birth)?.as_kilograms();
     let (born, reared) = (lamb.born, lamb.reared);
     let litter = born_and_reared(born, reared).ok_or(NotAdjusted::NoFactor { born, reared })?;

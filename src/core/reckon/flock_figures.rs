@@ -81,11 +81,27 @@ impl Share {
     }
 }
 
+/// Of what was counted, what is of ewes of which nobody noted that they were put to the ram: it is no part of those that
+/// were.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Others {
+    /// Of the ewes that lambed.
+    pub lambed: u32,
+    /// Of the lambs born, dead or alive.
+    pub born: u32,
+    /// Of the lambs weaned.
+    pub weaned: u32,
+    /// Of the weight of all that were weaned and weighed.
+    pub weaned_mass: Mass,
+}
+
 /// What was counted in a season.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
 pub struct Counts {
     /// Ewes put to the ram; none when nobody noted it.
     pub put_to_ram: Option<u32>,
+    /// What of all that follows is of other ewes than those.
+    pub others: Others,
     /// Ewes that lambed, also those that lost all their lambs.
     pub lambed: u32,
     /// Lambs born alive.
@@ -127,7 +143,8 @@ pub struct Figures {
     pub weaned_a_ewe: Option<Mass>,
 }
 
-/// Returns the figures of what was counted.
+/// Returns the figures of what was counted. A rate of the ewes put to the ram counts those alone, so never more of them
+/// lamb than there are.
 ///
 /// ```
 /// use yeanling_core::reckon::flock_figures::{Counts, figures};
@@ -136,15 +153,20 @@ pub struct Figures {
 /// ```
 #[must_use]
 pub fn figures(counts: &Counts) -> Figures {
-    let put = |count: u32| counts.put_to_ram.and_then(|of| Share::new(count, of, ShareOf::PutToRam));
+    let others = &counts.others;
+    let put = |count: u32, of_others: u32| {
+        let count = count.saturating_sub(of_others);
+        counts.put_to_ram.and_then(|of| Share::new(count, of, ShareOf::PutToRam))
+    };
     let a_ewe = |mass: Mass, ewes: u32| {
-        (ewes > 0).then(|| Mass::from_kilograms(mass.as_kilograms() / f64::from(ewes)))
+        let mass = mass.as_kilograms() - others.weaned_mass.as_kilograms();
+        (ewes > 0).then(|| Mass::from_kilograms(mass / f64::from(ewes)))
     };
     Figures {
-        fertility: put(counts.lambed),
+        fertility: put(counts.lambed, others.lambed),
         prolificacy: Share::new(counts.born(), counts.lambed, ShareOf::Lambed),
-        lambing: put(counts.born()),
-        weaning: put(counts.weaned),
+        lambing: put(counts.born(), others.born),
+        weaning: put(counts.weaned, others.weaned),
         stillbirth: Share::new(counts.born_dead, counts.born(), ShareOf::Born),
         loss: Share::new(counts.died, counts.born_alive, ShareOf::BornAlive),
         weaned_a_ewe: counts.weaned_mass.zip(counts.put_to_ram).and_then(|(mass, ewes)| a_ewe(mass, ewes)),

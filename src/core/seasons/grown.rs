@@ -1,13 +1,16 @@
-//! How the lambs of a season grew: gains, weights made alike by age, dam, sex and litter, and what each class gained.
+//! How the lambs of a season grew to an age: gains, weights made alike by age, dam, sex and litter, and what each class
+//! gained.
 //!
-//! Lambs reared by hand were fed otherwise than those at a ewe: they are told, and never set beside them.
+//! Each figure is of one age and uses the weight nearest to it, so lambs of two ages are never set side by side, and what
+//! was weighed later changes nothing of what was said before. Lambs reared by hand were fed otherwise than those at a ewe:
+//! they are told, and never set beside them.
 
 use std::collections::BTreeMap;
 
 use super::Season;
 use crate::book::{LambId, Sex};
-use crate::flock::{Flock, Lamb, Reared};
-use crate::reckon::adjusted_weight::{Adjusted, DamAge, Kind, NotAdjusted, Weighed, adjust};
+use crate::flock::{Flock, Lamb, Reared, Weight};
+use crate::reckon::adjusted_weight::{Adjusted, DamAge, Kind, NotAdjusted, ToAge, Weighed, adjust_to};
 use crate::reckon::gain::gain;
 use crate::reckon::growth::{FLAG_PERCENT, TARGET_AT, expected};
 use crate::sort_small::SortSmall;
@@ -27,7 +30,7 @@ const LEAST_ALIKE: usize = 4;
 pub struct Grown {
     /// Which.
     pub lamb: LambId,
-    /// When it was weighed last.
+    /// When it was weighed.
     pub at: Moment,
     /// How heavy it was.
     pub mass: Mass,
@@ -43,6 +46,8 @@ pub struct Grown {
     pub reared: Option<Reared>,
     /// The class of its dam's age, if that is known.
     pub dam_age: Option<DamAge>,
+    /// Whether it was weighed within the span of the age that is asked for; if not, its last weight as a lamb is told.
+    pub in_span: bool,
     /// Its weight made alike, or why there is none.
     pub adjusted: Result<Adjusted, NoAdjusted>,
     /// Whether it lags behind: under 85% of the way to the eight-week target, or of its like's mean adjusted weight.
@@ -71,75 +76,99 @@ pub struct ClassGain {
     pub grams_a_day: f64,
 }
 
-/// Returns how the lambs of a season grew, as known at `now`: those with an adjusted weight first, the heaviest first,
-/// then the others by their gain. The work follows the lambs of the season.
+/// Returns the ages to which lambs of a season were weighed, the youngest first, each with how many were.
 #[must_use]
-pub fn grown(flock: &Flock, season: &Season, now: Moment) -> Vec<Grown> {
+pub fn ages_weighed(flock: &Flock, season: &Season, now: Moment) -> Vec<(ToAge, usize)> {
+    let lambs: Vec<&Lamb> = season.lambs.iter().filter_map(|id| flock.lambs.get(id)).collect();
+    let weighed = |to: ToAge| lambs.iter().filter(|lamb| nearest(lamb, to, now).is_some()).count();
+    ToAge::ALL.into_iter().map(|to| (to, weighed(to))).filter(|(_, lambs)| *lambs > 0).collect()
+}
+
+/// Returns the age to set a season's lambs side by side at, unless someone asks for another: the oldest for which at
+/// least half as many were weighed as for any; 60 days while none was.
+#[must_use]
+pub fn usual_age(weighed: &[(ToAge, usize)]) -> ToAge {
+    let most = weighed.iter().map(|(_, lambs)| *lambs).max().unwrap_or_default();
+    let enough = weighed.iter().rev().find(|(_, lambs)| lambs * 2 >= most);
+    enough.map_or(ToAge::Day60, |(to, _)| *to)
+}
+
+/// Returns how the lambs of a season grew to an age, as known at `now`: those that lag first, then the lightest first by
+/// their adjusted weight; then those without one by their gain, and last those not weighed near that age. The work follows
+/// the lambs of the season.
+#[must_use]
+pub fn grown(flock: &Flock, season: &Season, to: ToAge, now: Moment) -> Vec<Grown> {
     let lambs = season.lambs.iter().filter_map(|id| flock.lambs.get(id));
-    let mut grown: Vec<Grown> = lambs.filter_map(|lamb| one(flock, lamb, now)).collect();
-    // Of those adjusted to the same age the mean, so that like is held against like.
-    let mut like: BTreeMap<u16, (f64, usize)> = BTreeMap::new();
-    for adjusted in grown.iter().filter_map(|one| one.adjusted.as_ref().ok()) {
-        let (sum, count) = like.entry(adjusted.at.days()).or_default();
-        *sum += adjusted.mass.as_kilograms();
-        *count += 1;
-    }
-    for one in &mut grown {
-        if let Ok(adjusted) = &one.adjusted
-            && let Some((sum, count)) =
-                like.get(&adjusted.at.days()).filter(|(_, count)| *count >= LEAST_ALIKE)
-        {
-            let mean = sum / f64::from(u32::try_from(*count).unwrap_or(u32::MAX));
-            one.lags |= adjusted.mass.as_kilograms() < mean * LAGS_PERCENT / 100.0;
+    let mut grown: Vec<Grown> = lambs.filter_map(|lamb| one(flock, lamb, to, now)).collect();
+    // All are adjusted to one age, so that like is held against like.
+    let alike = grown.iter().filter_map(|one| one.adjusted.as_ref().ok()).map(|one| one.mass.as_kilograms());
+    let (sum, count) = alike.fold((0.0, 0_usize), |(sum, count), mass| (sum + mass, count + 1));
+    if count >= LEAST_ALIKE {
+        let least = sum / f64::from(u32::try_from(count).unwrap_or(u32::MAX)) * LAGS_PERCENT / 100.0;
+        for one in &mut grown {
+            one.lags |= one.adjusted.as_ref().is_ok_and(|adjusted| adjusted.mass.as_kilograms() < least);
         }
     }
     let rank = |one: &Grown| {
-        let adjusted =
-            one.adjusted.as_ref().map_or(f64::NEG_INFINITY, |adjusted| adjusted.mass.as_kilograms());
-        (adjusted, one.since_birth.unwrap_or(f64::NEG_INFINITY))
+        let adjusted = one.adjusted.as_ref().map_or(f64::INFINITY, |adjusted| adjusted.mass.as_kilograms());
+        (!one.lags, !one.in_span, adjusted, one.since_birth.unwrap_or(f64::INFINITY))
     };
     grown.sort_small_by(|a, b| {
-        let ((a1, a2), (b1, b2)) = (rank(a), rank(b));
-        b1.total_cmp(&a1).then(b2.total_cmp(&a2)).then(a.lamb.cmp(&b.lamb))
+        let (one, other) = (rank(a), rank(b));
+        let flags = (one.0, one.1).cmp(&(other.0, other.1));
+        flags.then(one.2.total_cmp(&other.2)).then(one.3.total_cmp(&other.3)).then(a.lamb.cmp(&b.lamb))
     });
     grown
 }
 
-fn one(flock: &Flock, lamb: &Lamb, now: Moment) -> Option<Grown> {
-    let known: Vec<_> = lamb.weights.iter().filter(|weight| weight.at <= now).collect();
-    let (last, before) = known.split_last()?;
-    let age = last.at.since(lamb.born);
-    if age < GROWN_FROM {
-        return None;
-    }
+/// The weight nearest to an age within its span, as known at `now`; of two as near the earlier.
+fn nearest(lamb: &Lamb, to: ToAge, now: Moment) -> Option<Weight> {
+    let age = |weight: &&Weight| weight.at.since(lamb.born);
+    let known = lamb.weights.iter().filter(|weight| weight.at <= now && to.holds(age(weight)));
+    known.min_by_key(|weight| (age(weight) - TimeDelta::days(to.days().into())).abs()).copied()
+}
+
+/// Its last weight as a lamb, as known at `now`: within the span of the oldest age. What is weighed later is a grown
+/// animal's, and tells nothing of the season.
+fn last_as_lamb(lamb: &Lamb, now: Moment) -> Option<Weight> {
+    let oldest = TimeDelta::days(i64::from(ToAge::Day120.days() + ToAge::Day120.span_days()));
+    let told = |age: TimeDelta| age >= GROWN_FROM && age <= oldest;
+    lamb.weights.iter().rev().find(|weight| weight.at <= now && told(weight.at.since(lamb.born))).copied()
+}
+
+fn one(flock: &Flock, lamb: &Lamb, to: ToAge, now: Moment) -> Option<Grown> {
+    let near = nearest(lamb, to, now);
+    let weight = near.or_else(|| last_as_lamb(lamb, now))?;
+    let age = weight.at.since(lamb.born);
     let birth = lamb.birth_weight();
-    let rate = |from: (Moment, Mass)| gain(from, (last.at, last.mass)).map(|gain| gain.grams_a_day);
+    let rate = |from: (Moment, Mass)| gain(from, (weight.at, weight.mass)).map(|gain| gain.grams_a_day);
     let born =
         flock.litter_of(lamb.id).map_or(1, |litter| u8::try_from(litter.lambs.len()).unwrap_or(u8::MAX));
-    let reared = flock.reared(lamb, last.at);
+    let reared = flock.reared(lamb, weight.at);
     let dam_age = lamb.dam.and_then(|dam| flock.ewe_years(dam, lamb.born)).map(DamAge::of_years);
     let line = birth.filter(|_| age <= TARGET_AT).and_then(|birth| expected(birth, age).ok().flatten());
+    // The weight before may be that of its birth, which is told already.
+    let before = lamb.weights.iter().rev().find(|before| before.at < weight.at);
+    let before = before.filter(|before| before.at.since(lamb.born) >= BIRTH);
     Some(Grown {
         lamb: lamb.id,
-        at: last.at,
-        mass: last.mass,
+        at: weight.at,
+        mass: weight.mass,
         age,
         since_birth: birth.and_then(|birth| rate((lamb.born, birth))),
-        // The weight before may be that of its birth, which is told already.
-        since_last: before
-            .last()
-            .filter(|before| before.at.since(lamb.born) >= BIRTH)
-            .and_then(|weight| rate((weight.at, weight.mass))),
+        since_last: before.and_then(|before| rate((before.at, before.mass))),
         born,
         reared,
         dam_age,
-        adjusted: adjusted(lamb, last.mass, age, (born, reared), dam_age),
-        lags: line.is_some_and(|line| last.mass < line.flag),
+        in_span: near.is_some(),
+        adjusted: adjusted(lamb, to, weight.mass, age, (born, reared), dam_age),
+        lags: line.is_some_and(|line| weight.mass < line.flag),
     })
 }
 
 fn adjusted(
     lamb: &Lamb,
+    to: ToAge,
     weight: Mass,
     age: TimeDelta,
     (born, reared): (u8, Option<Reared>),
@@ -158,11 +187,11 @@ fn adjusted(
         Some(Sex::Ewe) | None => Kind::Ewe,
     };
     let dam = dam_age.unwrap_or(DamAge::ThreeToSix);
-    adjust(&Weighed { birth, weight, age, dam, kind, born, reared }).map_err(NoAdjusted::Table)
+    adjust_to(to, &Weighed { birth, weight, age, dam, kind, born, reared }).map_err(NoAdjusted::Table)
 }
 
-/// Returns the mean gain since birth by how many a lamb was born and reared with, the smallest first; lambs reared by
-/// hand under a `None`.
+/// Returns the mean gain from birth to the age that was asked for, by how many a lamb was born and reared with, the
+/// smallest first; lambs reared by hand under a `None`, those not weighed near that age left out.
 #[must_use]
 pub fn by_litter(grown: &[Grown]) -> Vec<((u8, Option<u8>), ClassGain)> {
     classes(grown, |one| match one.reared? {
@@ -171,8 +200,8 @@ pub fn by_litter(grown: &[Grown]) -> Vec<((u8, Option<u8>), ClassGain)> {
     })
 }
 
-/// Returns the mean gain since birth by the age of the dam, the youngest first; dams of unknown age are left out, and
-/// lambs reared by hand too.
+/// Returns the same by the age of the dam, the youngest first; dams of unknown age are left out, and lambs reared by hand
+/// too.
 #[must_use]
 pub fn by_dam_age(grown: &[Grown]) -> Vec<(DamAge, ClassGain)> {
     let order = |age: DamAge| match age {
@@ -191,7 +220,7 @@ pub fn by_dam_age(grown: &[Grown]) -> Vec<(DamAge, ClassGain)> {
 
 fn classes<K: Ord>(grown: &[Grown], class: impl Fn(&Grown) -> Option<K>) -> Vec<(K, ClassGain)> {
     let mut sums: BTreeMap<K, (f64, u32)> = BTreeMap::new();
-    for one in grown {
+    for one in grown.iter().filter(|one| one.in_span) {
         if let (Some(class), Some(gain)) = (class(one), one.since_birth) {
             let (sum, count) = sums.entry(class).or_default();
             *sum += gain;

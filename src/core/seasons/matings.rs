@@ -85,26 +85,48 @@ impl Lengths {
     }
 }
 
-/// Returns how many ewes were put to the ram for a season: those with a mating that can have brought its births.
+/// Returns the ewes that were put to the ram for a season: those with a mating that can have brought its births; none
+/// where nobody noted it.
 #[must_use]
-pub fn put_to_ram(flock: &Flock, season: &Season) -> Option<u32> {
-    let ewes: BTreeSet<EweId> = windows_for(flock, season).map(|window| window.ewe).gathered();
-    (!ewes.is_empty()).then(|| count(ewes.len()))
+pub fn put_to_ram(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
+    windows_for(flock, season).map(|window| window.ewe).gathered()
 }
 
-/// Says whether a ewe was put to the ram for a season.
-pub(super) fn put_to_ram_for(flock: &Flock, ewe: EweId, season: &Season) -> bool {
-    windows_for(flock, season).any(|window| window.ewe == ewe)
-}
-
-/// The matings that can have brought the births of a season.
+/// The matings that can have brought the births of a season. Groups whose rams were in at another time are passed over
+/// whole, so that the work follows the season and not the flock's years.
 fn windows_for<'a>(flock: &'a Flock, season: &Season) -> impl Iterator<Item = MatingWindow> + 'a {
-    let (began, ended) = (season.first.local().date(), season.last.local().date());
-    let of_season = move |window: &MatingWindow| {
-        let (first, last) = reach(window);
-        first <= ended && last >= began
+    let days = days_of(season);
+    let groups = flock.groups.values().filter(move |group| may_reach(group, days));
+    groups.flat_map(Group::windows).filter(move |window| is_for(window, days))
+}
+
+/// The days of a season's births, the first and the last.
+pub(super) fn days_of(season: &Season) -> (NaiveDate, NaiveDate) {
+    (season.first.local().date(), season.last.local().date())
+}
+
+/// Says whether a mating can have brought births of these days.
+pub(super) fn is_for(window: &MatingWindow, (began, ended): (NaiveDate, NaiveDate)) -> bool {
+    let (first, last) = reach(window);
+    first <= ended && last >= began
+}
+
+/// Days by which the dates of two clocks at one instant may differ, and one more.
+const CLOCKS: u64 = 2;
+
+/// Says whether a ewe's time with a ram of this group can be for births of these days. A ram that was never taken out
+/// reaches as far as the last ewe that came to him.
+fn may_reach(group: &Group, (began, ended): (NaiveDate, NaiveDate)) -> bool {
+    let (least, most) = gestation::Impossible::allowed();
+    let later = |at: Moment, days: u64| {
+        let date = at.local().date();
+        date.checked_add_days(Days::new(days)).unwrap_or(date)
     };
-    flock.groups.values().flat_map(Group::windows).filter(of_season)
+    let (least, most) = (u64::from(least) - CLOCKS, u64::from(most) + CLOCKS);
+    group
+        .rams
+        .iter()
+        .any(|ram| later(ram.came, least) <= ended && ram.out.is_none_or(|out| later(out, most) >= began))
 }
 
 /// Says whether a mating can no longer bring a lamb, whatever its days: she is not here, or was scanned empty after the
@@ -117,11 +139,9 @@ pub(super) fn is_out(flock: &Flock, window: &MatingWindow) -> bool {
     })
 }
 
-/// Says whether a mating of hers that can have brought the births of a season can still bring a lamb.
-pub(super) fn may_still_lamb(flock: &Flock, ewe: EweId, season: &Season, now: Moment) -> bool {
-    let today = now.local().date();
-    let hers = |window: &MatingWindow| window.ewe == ewe && !is_out(flock, window);
-    windows_for(flock, season).filter(hers).any(|window| reach(&window).1 >= today)
+/// Says whether a mating can still bring a lamb.
+pub(super) fn may_still_lamb(flock: &Flock, window: &MatingWindow, now: Moment) -> bool {
+    reach(window).1 >= now.local().date() && !is_out(flock, window)
 }
 
 /// The first and the last day on which a mating can bring a lamb.

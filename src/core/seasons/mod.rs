@@ -15,7 +15,7 @@ mod witnesses;
 mod year;
 
 pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
-pub use grown::{ClassGain, Grown, NoAdjusted, by_dam_age, by_litter, grown};
+pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litter, grown, usual_age};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
 pub use matings::put_to_ram;
 pub use overdue::{Overdue, overdue};

@@ -3,6 +3,7 @@
 use super::{Season, matings, seasons};
 use crate::book::{EweId, LambingEase};
 use crate::flock::{Ewe, Flock, Lamb};
+use crate::reckon::adjusted_weight::ToAge;
 use crate::settings::CullRules;
 use crate::sort_small::SortSmall;
 use crate::units::{Mass, Moment, TimeDelta};
@@ -19,7 +20,7 @@ pub struct Record {
     pub born: u32,
     /// Those born dead.
     pub born_dead: u32,
-    /// Those born alive that died before they were reared.
+    /// Those born alive that died before they were weaned.
     pub lost: u32,
     /// Lambs that she reared: weaned or six weeks old at her, fostered ones too.
     pub reared: u32,
@@ -29,7 +30,7 @@ pub struct Record {
     pub turned_away: u32,
     /// Seasons in which she was put to the ram and did not lamb.
     pub barren: u32,
-    /// What the lambs that she reared weighed when they were weighed last, at six weeks or later, in all.
+    /// What the lambs that she reared weighed in all, each nearest to its weaning, or to 90 days, and at six weeks or later.
     pub kilograms: Option<Mass>,
     /// Her whole years, if it is known when she was born.
     pub years: Option<u16>,
@@ -69,18 +70,21 @@ fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Re
     let weights: Vec<Mass> = reared.iter().filter_map(|lamb| grown_weight(lamb)).collect();
     let lambed_in =
         |season: &Season| litters.iter().any(|litter| (season.first..=season.last).contains(&litter.began));
-    let barren = all
-        .iter()
-        .filter(|season| season.last < now && !lambed_in(season))
-        .filter(|season| matings::put_to_ram_for(flock, ewe.id, season))
-        .filter(|season| !matings::may_still_lamb(flock, ewe.id, season, now))
-        .count();
+    let windows = flock.windows_of(ewe.id);
+    // Put to the ram for it, and no such mating can bring a lamb any more.
+    let without_lamb = |season: &&Season| {
+        let days = matings::days_of(season);
+        let mut of_season = windows.iter().filter(|window| matings::is_for(window, days)).peekable();
+        of_season.peek().is_some() && !of_season.any(|window| matings::may_still_lamb(flock, window, now))
+    };
+    let passed = all.iter().filter(|season| season.last < now && !lambed_in(season));
+    let barren = passed.filter(without_lamb).count();
     let total = |masses: &[Mass]| masses.iter().copied().sum();
     Some(Record {
         litters: u32::try_from(litters.len()).unwrap_or(u32::MAX),
         born: u32::try_from(lambs.len()).unwrap_or(u32::MAX),
         born_dead: count(&|lamb| !lamb.born_alive),
-        lost: count(&|lamb| lamb.born_alive && lamb.died.is_some() && !was_reared(lamb, now)),
+        lost: count(&|lamb| lamb.lost().is_some()),
         reared: u32::try_from(reared.len()).unwrap_or(u32::MAX),
         hard_births: count(&|lamb| lamb.ease.is_some_and(is_hard)),
         turned_away: count(&|lamb| lamb.accepted.iter().any(|(_, accepts)| !accepts)),
@@ -97,16 +101,21 @@ const fn is_hard(ease: LambingEase) -> bool {
     }
 }
 
-/// Weaned, or alive at six weeks.
+/// Weaned, or alive at six weeks, and not lost since.
 fn was_reared(lamb: &Lamb, now: Moment) -> bool {
+    if lamb.lost().is_some() {
+        return false;
+    }
     let died = lamb.died.map(|death| death.at);
     let until = died.unwrap_or(now).min(lamb.left.as_ref().map_or(now, |left| left.at));
     lamb.born_alive && (lamb.weaned.is_some() || until.since(lamb.born) >= REARED_AT)
 }
 
+/// Its weight nearest to when it was weaned, else nearest to the age at which most are; a later one changes nothing.
 fn grown_weight(lamb: &Lamb) -> Option<Mass> {
-    let last = lamb.weights.last()?;
-    (last.at.since(lamb.born) >= REARED_AT).then_some(last.mass)
+    let at = lamb.weaned.unwrap_or(lamb.born + TimeDelta::days(ToAge::Day90.days().into()));
+    let old = lamb.weights.iter().filter(|weight| weight.at.since(lamb.born) >= REARED_AT);
+    old.min_by_key(|weight| weight.at.since(at).abs()).map(|weight| weight.mass)
 }
 
 /// Returns the marks of the farm that a record meets, in the farm's order; none where the farm set none.

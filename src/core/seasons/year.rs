@@ -7,10 +7,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use chrono::NaiveDate;
 
-use super::Season;
+use super::{Season, matings};
 use crate::book::{Cause, EweId, LambId};
-use crate::flock::{Flock, Lamb};
-use crate::reckon::flock_figures::{Counts, Figures, figures};
+use crate::flock::{Flock, Lamb, Weight};
+use crate::reckon::flock_figures::{Counts, Figures, Others, figures};
 use crate::reckon::losses::Span;
 use crate::reckon::survival::Fate;
 use crate::sort_small::{Gather, SortSmall};
@@ -66,9 +66,10 @@ const OUTLIVED: TimeDelta = TimeDelta::days(28);
 
 /// Returns a season in numbers, as known at `now`.
 ///
-/// `put_to_ram` is how many ewes were put to the ram for it, if that is known; the work follows the lambs of the season.
+/// The work follows the lambs of the season and the ewes put to the ram for it.
 #[must_use]
-pub fn year(flock: &Flock, season: &Season, put_to_ram: Option<u32>, now: Moment) -> Year {
+pub fn year(flock: &Flock, season: &Season, now: Moment) -> Year {
+    let put = matings::put_to_ram(flock, season);
     let lambs: Vec<&Lamb> = season.lambs.iter().filter_map(|id| flock.lambs.get(id)).collect();
     let count = |is: &dyn Fn(&Lamb) -> bool| -> u32 { sum(lambs.iter().filter(|lamb| is(lamb))) };
     let litters: BTreeSet<LambId> = lambs.iter().map(|lamb| lamb.litter).gathered();
@@ -81,12 +82,21 @@ pub fn year(flock: &Flock, season: &Season, put_to_ram: Option<u32>, now: Moment
     }
     let weaned: Vec<&&Lamb> = lambs.iter().filter(|lamb| lamb.weaned.is_some()).collect();
     let weaned_mass: Mass = weaned.iter().filter_map(|lamb| at_weaning(lamb)).sum();
+    let was_put = |dam: Option<EweId>| dam.is_some_and(|dam| put.contains(&dam));
+    let of_others = |lamb: &&&&Lamb| !was_put(lamb.dam);
+    let others = Others {
+        lambed: sum(dams.iter().filter(|dam| !was_put(Some(**dam)))) + without_dam,
+        born: count(&|lamb| !was_put(lamb.dam)),
+        weaned: sum(weaned.iter().filter(of_others)),
+        weaned_mass: weaned.iter().filter(of_others).filter_map(|lamb| at_weaning(lamb)).sum(),
+    };
     let counts = Counts {
-        put_to_ram,
+        put_to_ram: (!put.is_empty()).then(|| matings::count(put.len())),
+        others,
         lambed: sum(dams.iter()) + without_dam,
         born_alive: count(&|lamb| lamb.born_alive),
         born_dead: count(&|lamb| !lamb.born_alive),
-        died: count(&|lamb| lamb.born_alive && lost(lamb).is_some()),
+        died: count(&|lamb| lamb.lost().is_some()),
         weaned: sum(weaned.iter()),
         weaned_mass: weaned.iter().any(|lamb| at_weaning(lamb).is_some()).then_some(weaned_mass),
     };
@@ -108,17 +118,12 @@ fn sum<T>(of: impl Iterator<Item = T>) -> u32 {
     of.fold(0, |count, _| count + 1)
 }
 
-/// The age at which a lamb born alive died before it was weaned.
-fn lost(lamb: &Lamb) -> Option<TimeDelta> {
-    let died = lamb.died.as_ref()?.at;
-    lamb.weaned.is_none_or(|weaned| died < weaned).then(|| died.since(lamb.born))
-}
-
-/// Its weight when it was weaned: the last taken within a week of it.
+/// Its weight when it was weaned: the nearest taken within a week of it.
 fn at_weaning(lamb: &Lamb) -> Option<Mass> {
     let weaned = lamb.weaned?;
-    let near = |at: Moment| weaned.since(at).abs() <= TimeDelta::days(7);
-    lamb.weights.iter().rev().find(|weight| near(weight.at)).map(|weight| weight.mass)
+    let off = |weight: &&Weight| weaned.since(weight.at).abs();
+    let near = lamb.weights.iter().filter(|weight| off(weight) <= TimeDelta::days(7));
+    near.min_by_key(off).map(|weight| weight.mass)
 }
 
 fn alive(lambs: &[&Lamb], age: TimeDelta, now: Moment) -> Alive {
@@ -136,7 +141,7 @@ fn losses(lambs: &[&Lamb]) -> Vec<Loss> {
     for lamb in lambs {
         if !lamb.born_alive {
             dead += 1;
-        } else if let (Some(age), Some(death)) = (lost(lamb), &lamb.died) {
+        } else if let (Some(age), Some(death)) = (lamb.lost(), &lamb.died) {
             let causes = by_span.entry(Span::of(age)).or_default();
             match causes.iter_mut().find(|(cause, _)| *cause == death.cause) {
                 Some((_, count)) => *count += 1,

@@ -11,7 +11,7 @@ use super::{System, parse_number};
 /// use yeanling_core::units::Mass;
 /// assert!((Mass::from_pounds(10.0).as_kilograms() - 4.535_923_7).abs() < 1e-9);
 /// ```
-#[derive(Clone, Copy, Debug, PartialEq, PartialOrd)]
+#[derive(Clone, Copy, Debug, Default, PartialEq, PartialOrd)]
 pub struct Mass(f64);
 
 quantity!(Mass, "kg", 0, 500);

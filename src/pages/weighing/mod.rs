@@ -40,7 +40,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     };
     Page::new(words::TITLE)
         .back(Screen::Flock, frame::FLOCK)
-        .blocks(turn.then(wean::blocks(view)).then(grew::blocks(view)))
+        .blocks(turn.then(wean::blocks(view)).then(grew::blocks(view, &draft.fields)))
 }
 
 /// The living lambs of the latest season, the oldest first.

@@ -1,25 +1,33 @@
 //! How the season's lambs grew by class, and the ewes that meet the farm's own marks.
 
 use yeanling_core::book::EweId;
-use yeanling_core::seasons::{ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked};
+use yeanling_core::seasons::{
+    ClassGain, KeepMark, Record, Season, ages_weighed, by_dam_age, by_litter, grown, marked, usual_age,
+};
 use yeanling_core::settings::CullRules;
 use yeanling_core::units::System;
 use yeanling_words::{animals, cull_rules, settings, weighing as words, year};
 
 use crate::block::{LedgerRow, Row};
-use crate::page::Blocks;
+use crate::page::{Blocks, why};
 use crate::view::View;
-use crate::{Action, Button, Key, Screen, SettingsPart, State};
+use crate::{Action, Button, Key, Reason, Screen, SettingsPart, State};
 
 /// The mean gains by litter and by the age of the dam.
 pub(super) fn gains(view: &View, season: &Season) -> Blocks {
-    let (all, system) = (grown(view.flock, season, view.now), view.system());
+    let to = usual_age(&ages_weighed(view.flock, season, view.now));
+    let (all, system) = (grown(view.flock, season, to, view.now), view.system());
     let litters = by_litter(&all).into_iter();
     let litters = litters.map(|(class, gained)| gain(&words::litter(class), gained, system));
     let dams = by_dam_age(&all).into_iter();
     let dams = dams.map(|(age, gained)| gain(words::dam_age(age), gained, system));
     let litters = super::ledger("gain-litter", words::BY_LITTER, litters.collect());
     let dams = super::ledger("gain-dam", words::BY_DAM, dams.collect());
+    let litters = if litters.is_empty() {
+        litters
+    } else {
+        litters.remark(words::gain_to(to), [why(words::GROWN, Reason::Grown)])
+    };
     Blocks::new().section("by-litter", words::BY_LITTER, litters).section("by-dam", words::BY_DAM, dams)
 }
 

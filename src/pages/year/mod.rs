@@ -4,7 +4,7 @@ mod charts;
 mod flock;
 
 use yeanling_core::reckon::flock_figures::Share;
-use yeanling_core::seasons::{Loss, Season, Year, put_to_ram, seasons, year};
+use yeanling_core::seasons::{Loss, Season, Year, seasons, year};
 use yeanling_core::units::System;
 use yeanling_words::common::{date, mass};
 use yeanling_words::pens::printed;
@@ -58,7 +58,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 
 fn counted<'a>(view: &View, all: &'a [Season], place: usize) -> Option<Counted<'a>> {
     let season = all.get(place)?;
-    Some((season, year(view.flock, season, put_to_ram(view.flock, season), view.now)))
+    Some((season, year(view.flock, season, view.now)))
 }
 
 /// Which season, and which beside it; nothing while there is only one.
@@ -87,7 +87,10 @@ fn figures((season, year): &Counted, other: Option<&Counted>, system: System) ->
     };
     let heads = (name(season), other.map(|(season, _)| name(season)).unwrap_or_default());
     let rows = rows(year, system).into_iter().map(beside).collect();
-    let unknown = if year.counts.put_to_ram.is_none() { words::NOT_PUT } else { "" };
+    let unknown = match year.counts.put_to_ram {
+        None => words::NOT_PUT.to_owned(),
+        Some(_) => words::others(year.counts.others.lambed),
+    };
     Blocks::new()
         .add("figures", Kind::Ledger(Ledger { label: words::FLOCK.to_owned(), heads, rows }))
         .remark(unknown, [why(words::FLOCK, Reason::FlockFigures(year.figures))])

@@ -4,9 +4,14 @@ use yeanling_core::reckon::flock_figures::{
     Figures, GOAL_LOSS, GOOD_FERTILITY, GOOD_WEANING, Mark, SOURCES, Share, USUAL_LOSS,
 };
 
+use super::record::LOST;
 use super::{Why, cited};
 use crate::common::number;
 use crate::year;
+
+/// Whom the rates per ewe count.
+const ONLY_PUT: &str =
+    "Put to the ram: in a group with a ram on days that fit these births. Their rates count no other ewe.";
 
 /// Returns how each figure of a season is made, and what is printed of others.
 pub fn flock_figures(figures: &Figures) -> Why {
@@ -23,7 +28,7 @@ pub fn flock_figures(figures: &Figures) -> Why {
     ];
     Why {
         heading: year::FLOCK.to_owned(),
-        working: working.into_iter().flatten().collect(),
+        working: working.into_iter().flatten().chain([LOST.to_owned(), ONLY_PUT.to_owned()]).collect(),
         rule: "Every rate says what it is a share of. Births less than 90 days apart are one season."
             .to_owned(),
         sources: cited(SOURCES),

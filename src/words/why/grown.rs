@@ -13,6 +13,9 @@ pub fn grown() -> Why {
         heading: crate::weighing::GROWN.to_owned(),
         working: vec![
             "Gain: weight less birth weight, over the days between.".to_owned(),
+            "The weight nearest to the age counts: within 7 days of 30 or 60, within 28 of 90 or 120. A later one \
+             changes nothing."
+                .to_owned(),
             "Adjusted: birth weight + gain a day × 30, 60, 90 or 120 days, × dam’s age × sex × litter.".to_owned(),
             "Dam of one year 1.14, two 1.08, three to six 1, older 1.05. Ewe lamb 1, wether 0.97, ram 0.91.".to_owned(),
             "Born and reared: single 1; twin as twin 1.21, as single 1.11; triplet as triplet 1.36, as twin 1.29, as \

@@ -2,11 +2,13 @@
 
 use super::{kg, near};
 use yeanling_core::reckon::flock_figures::{
-    Counts, GOAL_LOSS, GOOD_FERTILITY, GOOD_WEANING, Share, ShareOf, USUAL_LOSS, figures,
+    Counts, GOAL_LOSS, GOOD_FERTILITY, GOOD_WEANING, Others, Share, ShareOf, USUAL_LOSS, figures,
 };
+use yeanling_core::units::Mass;
 
 /// The printed flock: 200 put to the ram, 190 lambed, 360 and 25 dead born, 327 weaned.
 const LANE: Counts = Counts {
+    others: Others { lambed: 0, born: 0, weaned: 0, weaned_mass: Mass::from_kilograms(0.0) },
     put_to_ram: Some(200),
     lambed: 190,
     born_alive: 360,

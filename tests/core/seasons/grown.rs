@@ -1,18 +1,20 @@
 //! How the lambs of a season grew: gains, weights made alike, classes, and who lags.
 
+use proptest::prelude::*;
 use yeanling_core::book::{BirthDay, Event, LambId, Life, Sex};
 use yeanling_core::flock::Reared;
-use yeanling_core::reckon::adjusted_weight::DamAge;
-use yeanling_core::seasons::{Grown, NoAdjusted, by_dam_age, by_litter, grown, seasons};
+use yeanling_core::reckon::adjusted_weight::{DamAge, ToAge};
+use yeanling_core::seasons::{Grown, NoAdjusted, by_dam_age, by_litter, grown, seasons, year};
 use yeanling_core::units::{Mass, TimeDelta};
 
 use super::days;
+use crate::book::arbitrary::config;
 use crate::scribe::{Scribe, at};
 
 fn of(scribe: &Scribe) -> Vec<Grown> {
     let flock = scribe.flock();
     let season = seasons(&flock).into_iter().next().expect("a season");
-    grown(&flock, &season, days(300))
+    grown(&flock, &season, ToAge::Day60, days(300))
 }
 
 fn born(scribe: &mut Scribe, minute: i64, dam: yeanling_core::book::EweId, sex: Sex) -> LambId {
@@ -116,4 +118,101 @@ fn a_weight_of_the_first_two_weeks_tells_nothing_and_one_without_birth_weight_li
         (one.lamb, one.since_birth, one.adjusted.clone()),
         (old, None, Err(NoAdjusted::NoBirthWeight))
     );
+}
+
+/// Five single ewe lambs of 9 lb; each is weighed once, so many pounds at such an age.
+fn weighed_at(weights: [(i64, f64); 5]) -> (Scribe, Vec<LambId>) {
+    let mut scribe = Scribe::new(1);
+    let lambs = weights.into_iter().zip(0_i64..).map(|((days, pounds), number)| {
+        let dam = scribe.ewe(at(-600 + number), &format!("{number}"));
+        let lamb = born(&mut scribe, number * 10, dam, Sex::Ewe);
+        weigh(&mut scribe, lamb, number * 10 + 5, 0, 9.0);
+        weigh(&mut scribe, lamb, number * 10, days, pounds);
+        lamb
+    });
+    let lambs = lambs.collect();
+    (scribe, lambs)
+}
+
+#[test]
+fn laggards_come_first_and_then_the_lightest() {
+    let (scribe, lambs) = weighed_at([(60, 70.0), (60, 72.0), (60, 52.0), (60, 71.0), (60, 69.0)]);
+    let order: Vec<LambId> = of(&scribe).into_iter().map(|one| one.lamb).collect();
+    assert_eq!(order, [lambs[2], lambs[4], lambs[0], lambs[3], lambs[1]]);
+}
+
+#[test]
+fn no_lamb_is_ranked_by_a_weight_of_another_age() {
+    let (scribe, lambs) = weighed_at([(60, 70.0), (60, 72.0), (95, 95.0), (61, 71.0), (130, 99.0)]);
+    let flock = scribe.flock();
+    let season = seasons(&flock).remove(0);
+    for to in ToAge::ALL {
+        for one in grown(&flock, &season, to, days(300)) {
+            if let Ok(adjusted) = one.adjusted {
+                assert_eq!(adjusted.at, to);
+                assert!(one.in_span && to.holds(one.age));
+            }
+        }
+    }
+    let at_sixty: Vec<(LambId, bool)> = of(&scribe).into_iter().map(|one| (one.lamb, one.in_span)).collect();
+    assert_eq!(at_sixty.iter().filter(|(_, in_span)| *in_span).count(), 3);
+    assert_eq!(at_sixty.iter().skip(3).map(|(lamb, _)| *lamb).collect::<Vec<_>>(), [lambs[4], lambs[2]]);
+}
+
+#[test]
+fn each_figure_uses_the_weight_nearest_to_its_age() {
+    let (mut scribe, lambs) = weighed_at([(55, 60.0); 5]);
+    weigh(&mut scribe, lambs[0], 0, 62, 70.0);
+    weigh(&mut scribe, lambs[0], 0, 66, 74.0);
+    weigh(&mut scribe, lambs[0], 0, 95, 99.0);
+    let all = of(&scribe);
+    let one = all.iter().find(|one| one.lamb == lambs[0]).expect("it was weighed");
+    assert_eq!((one.age.num_days(), one.mass), (62, Mass::from_pounds(70.0)));
+}
+
+/// A season's figures at every age.
+fn figures(scribe: &Scribe) -> Vec<Vec<Grown>> {
+    let flock = scribe.flock();
+    let season = seasons(&flock).pop().expect("a season");
+    ToAge::ALL.into_iter().map(|to| grown(&flock, &season, to, days(3000))).collect()
+}
+
+proptest! {
+    #![proptest_config(config(200))]
+
+    #[test]
+    fn a_later_weight_changes_no_past_figure(
+        weights in prop::collection::vec((0..5_usize, 14..160_i64, 20.0..120.0), 0..12),
+        later in prop::collection::vec((0..5_usize, 0..900_i64, 20.0..200.0), 1..6),
+    ) {
+        let (mut scribe, lambs) = weighed_at([(60, 70.0), (88, 90.0), (61, 52.0), (110, 71.0), (30, 40.0)]);
+        for (lamb, days, pounds) in weights {
+            weigh(&mut scribe, lambs[lamb], 1, days, pounds);
+        }
+        let flock = scribe.flock();
+        let season = seasons(&flock).pop().expect("a season");
+        let (before, counted) = (figures(&scribe), year(&flock, &season, days(3000)));
+        for (lamb, days, pounds) in later {
+            // After the span of the oldest age, by an hour and more.
+            weigh(&mut scribe, lambs[lamb], 200, 149 + days, pounds);
+        }
+        prop_assert_eq!(figures(&scribe), before);
+        let flock = scribe.flock();
+        prop_assert_eq!(year(&flock, &season, days(3000)), counted);
+    }
+
+    #[test]
+    fn a_weight_further_from_an_age_changes_no_figure_of_that_age(
+        first in 53..67_i64, other in 14..300_i64, pounds in 20.0..200.0
+    ) {
+        let (mut scribe, lambs) = weighed_at([(first, 70.0); 5]);
+        let before = figures(&scribe);
+        weigh(&mut scribe, lambs[3], 31, other, pounds);
+        if (other - 60).abs() > (first - 60).abs() + 1 {
+            let told = |all: &[Grown]| -> Vec<_> {
+                all.iter().map(|one| (one.lamb, one.mass, one.adjusted.clone(), one.since_birth, one.lags)).collect()
+            };
+            prop_assert_eq!(told(&figures(&scribe)[1]), told(&before[1]));
+        }
+    }
 }

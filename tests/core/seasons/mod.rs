@@ -3,6 +3,7 @@
 mod before_season;
 mod coverage;
 mod grown;
+mod put_to_ram;
 mod record;
 mod season_forecast;
 mod this_week;
@@ -11,8 +12,9 @@ use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{Animal, Book, Cause, DeviceId, Entry, EntryId, Event, LambId, Life};
 use yeanling_core::flock::{Flock, fold};
+use yeanling_core::reckon::flock_figures::Share;
 use yeanling_core::reckon::losses::Span;
-use yeanling_core::seasons::{Alive, Season, Year, seasons, year};
+use yeanling_core::seasons::{Alive, Season, Year, record, seasons, year};
 use yeanling_core::units::{Moment, TimeDelta};
 
 use crate::book::arbitrary::{config, entries, three_books};
@@ -26,7 +28,7 @@ fn of(flock: &Flock, now: Moment) -> Vec<(Season, Year)> {
     seasons(flock)
         .into_iter()
         .map(|season| {
-            let year = year(flock, &season, None, now);
+            let year = year(flock, &season, now);
             (season, year)
         })
         .collect()
@@ -175,8 +177,58 @@ proptest! {
             let lost: u32 = year.losses.iter().map(|loss| loss.lambs).sum();
             prop_assert_eq!(lost, year.counts.died + year.counts.born_dead);
             prop_assert!(year.counts.died <= year.counts.born_alive);
+            prop_assert!(year.figures.fertility.is_none_or(|share| share.count <= share.of));
             let births: u32 = year.by_day.iter().map(|(_, births)| births).sum();
             prop_assert_eq!(births, year.counts.born());
         }
     }
+}
+
+#[test]
+fn a_lamb_is_lost_by_one_rule_in_the_season_and_in_its_dams_record() {
+    for (weaned, died, lost) in
+        [(Some(60), 50, 1), (Some(60), 61, 0), (None, 41, 1), (None, 50, 1), (None, 119, 1), (None, 121, 0)]
+    {
+        let mut scribe = Scribe::new(1);
+        let dam = scribe.ewe(at(-600), "7");
+        let lamb = scribe.born(at(0), Some(dam));
+        if let Some(weaned) = weaned {
+            scribe.note(days(weaned), Event::Weaned { lamb });
+        }
+        scribe.note(days(died), Event::Died { animal: Animal::Lamb(lamb), cause: Cause::Unknown });
+        let hers = record(&scribe.flock(), dam, days(400)).expect("a record");
+        let year = only(&scribe, days(400));
+        assert_eq!((hers.lost, year.counts.died), (lost, lost), "weaned {weaned:?}, died {died}");
+        assert_eq!(hers.reared, 1 - lost, "weaned {weaned:?}, died {died}");
+    }
+}
+
+/// A group of two ewes of which one lambs, and three ewes in no group that lamb too.
+fn half_noted() -> Scribe {
+    let mut scribe = Scribe::new(1);
+    let ewes: Vec<_> = (0..5).map(|tag| scribe.ewe(days(-200), &tag.to_string())).collect();
+    let group = scribe.group(days(-190), "Top");
+    for ewe in &ewes[..2] {
+        scribe.note(days(-189), Event::JoinedGroup { ewe: *ewe, group });
+    }
+    scribe.ram_in(days(-150), group);
+    scribe.note(days(-100), Event::RamOut { group });
+    for ewe in &ewes[1..] {
+        let lamb = scribe.born(at(0), Some(*ewe));
+        scribe.note(days(60), Event::Weaned { lamb });
+        scribe.weighed(days(60), lamb, 20.0);
+    }
+    scribe.born(at(0), None);
+    scribe
+}
+
+#[test]
+fn of_half_noted_groups_only_those_put_to_the_ram_count_and_the_others_are_told() {
+    let year = only(&half_noted(), days(100));
+    let (counts, figures) = (year.counts, year.figures);
+    assert_eq!((counts.put_to_ram, counts.lambed, counts.others.lambed), (Some(2), 5, 4));
+    let told = |share: Option<Share>| share.map(|share| (share.count, share.of));
+    assert_eq!(told(figures.fertility), Some((1, 2)));
+    assert_eq!((told(figures.lambing), told(figures.weaning)), (Some((1, 2)), Some((1, 2))));
+    assert_eq!(figures.weaned_a_ewe, Some(kg(10.0)));
 }

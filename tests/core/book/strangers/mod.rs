@@ -11,7 +11,9 @@ use proptest::sample::Index;
 use serde_json::Value;
 use yeanling_core::book::{self, Animal, Book, BookFile, Entry, FileError};
 use yeanling_core::flock::{Flock, fold};
-use yeanling_core::seasons::{lambing_forecasts, put_to_ram, season_forecast, seasons, year};
+use yeanling_core::seasons::{
+    ages_weighed, grown, lambing_forecasts, season_forecast, seasons, usual_age, year,
+};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{duties, round};
 
@@ -143,8 +145,8 @@ fn worked_out(flock: &Flock) {
         let _ = round(&duties(flock, now, &flock.settings), now);
         let _ = season_forecast(flock, &lambing_forecasts(flock, now), now);
         for season in seasons(flock) {
-            let put = put_to_ram(flock, &season);
-            let _ = year(flock, &season, put, now);
+            let _ = year(flock, &season, now);
+            let _ = grown(flock, &season, usual_age(&ages_weighed(flock, &season, now)), now);
         }
     }
 }
