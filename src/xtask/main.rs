@@ -10,6 +10,7 @@ mod fold_growth;
 #[cfg(any(test, feature = "measure"))]
 mod forecast_ratio;
 mod handbook;
+#[cfg(any(test, feature = "measure"))]
 mod history;
 mod ledger;
 mod licenses;
@@ -23,6 +24,7 @@ mod merge_ratio;
 mod quickest;
 #[cfg(any(test, feature = "measure"))]
 mod sample_book;
+#[cfg(any(test, feature = "measure"))]
 mod sample_history;
 mod say;
 mod serve;
