@@ -41,7 +41,9 @@ pub(crate) fn calls(view: &View) -> Vec<Button> {
     };
     let mut calls: Vec<Button> = numbers.into_iter().filter_map(call).collect();
     if calls.is_empty() {
-        calls.push(Button::new("add-vet", words::ADD, Action::Go(Screen::SettingsOf(SettingsPart::Farm))));
+        // It calls nobody yet: what is due keeps the room.
+        let to = Screen::SettingsOf(SettingsPart::Farm);
+        calls.push(Button::new("add-vet", words::ADD, Action::Go(to)).small());
     }
     calls
 }

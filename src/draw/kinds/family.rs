@@ -8,6 +8,8 @@ use crate::node::{Element, Node, el};
 
 /// A longer name leaves no room beside it for the job.
 const LONG: usize = 9;
+/// What is said in no more than this stands beside the name.
+const SHORT: usize = 18;
 
 pub(super) fn family(key: &Key, it: &Family) -> Element {
     let id = format!("{key}-head");
@@ -39,14 +41,15 @@ pub(super) fn line(it: &Row, alone: Option<State>) -> Element {
         .all(body)
 }
 
-/// Whose it is, the sign as the headline, then the step, then what is known of the vet.
+/// Whose it is and since when, the sign as the headline, then the step, then what is known of the vet.
 pub(super) fn solid(it: &Row) -> Element {
-    let head = el("span", "row-head").with(name(it)).all(line_of("row-kind", &it.kind));
+    let (short, long) = if it.says.plain().chars().count() <= SHORT { (says(it), None) } else { (None, says(it)) };
+    let head = el("span", "row-head").with(name(it)).all(short).all(line_of("row-kind", &it.kind));
     let words = words(it)
         .with(head)
         .all(line_of("row-text", &it.text))
         .all(line_of("row-step", &it.step))
-        .all(says(it));
+        .all(long);
     el("li", "row").has("data-look", "solid").has("data-state", it.state.key()).with(words).all(actions(it))
 }
 
