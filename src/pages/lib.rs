@@ -239,6 +239,7 @@ fn noted(screen: Screen, view: &View, draft: &mut Draft, effects: &[Effect]) {
     if screen == Screen::Watch {
         watch::noted(view, draft, effects);
     }
+    lambing::pressed(screen, view, draft);
 }
 
 /// What the phone has answered.

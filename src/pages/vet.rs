@@ -22,7 +22,11 @@ const DAY: u32 = 7;
 /// What a text says that asks for a call; the first letter may be a capital.
 const SAYS: [&str; 2] = ["all your vet", "all the vet"];
 
-/// Returns the buttons that call the vet, the number for this hour first; without a number, the way to give one.
+/// So many buttons stand there: one more is no help in a hurry, and takes the place of what is to be done.
+const AT_ONCE: usize = 2;
+
+/// Returns the buttons that call the vet, the number for this hour first, then whom to call when nobody answers; without a
+/// number, the way to give one.
 pub(crate) fn calls(view: &View) -> Vec<Button> {
     let phones = &view.settings().vet_phones;
     let mut numbers = vec![
@@ -39,7 +43,7 @@ pub(crate) fn calls(view: &View) -> Vec<Button> {
         let (key, label) = if only { ("call-vet", words::CALL) } else { (key, label) };
         Some(Button::new(key, label, Action::Call(dialed(number)?)))
     };
-    let mut calls: Vec<Button> = numbers.into_iter().filter_map(call).collect();
+    let mut calls: Vec<Button> = numbers.into_iter().filter_map(call).take(AT_ONCE).collect();
     if calls.is_empty() {
         // It calls nobody yet: what is due keeps the room.
         let to = Screen::SettingsOf(SettingsPart::Farm);

@@ -26,7 +26,7 @@ pub const DEAD: &str = "She is dead. Her record stays.";
 pub const NOTE: &str = "Note about her";
 
 /// Folds all else that can be noted.
-pub const ALL_NOTES: &str = "All that can be noted";
+pub const ALL_NOTES: &str = "Note something else";
 
 /// Returns when she came into the book.
 pub fn came(when: &str) -> String {

@@ -1,6 +1,6 @@
 //! The Farm tab: the farm's choices, its book, and the program itself.
 
-use yeanling_core::settings::FarmSettings;
+use yeanling_core::settings::{BreedType, FarmSettings};
 
 use super::settings::{breed_type, system};
 
@@ -35,7 +35,9 @@ pub fn version(version: &str) -> String {
 pub fn settings(settings: &FarmSettings) -> String {
     let name = settings.farm_name.trim();
     let name = (!name.is_empty()).then_some(name);
-    let told = name.into_iter().chain([system(settings.system), breed_type(settings.breed_type).0]);
+    // What nobody chose is not told.
+    let breed = (settings.breed_type != BreedType::Any).then(|| breed_type(settings.breed_type).0);
+    let told = name.into_iter().chain([system(settings.system)]).chain(breed);
     told.collect::<Vec<_>>().join(" · ")
 }
 
@@ -51,8 +53,9 @@ mod tests {
     #[test]
     fn the_farm_is_told_by_its_name_and_its_units() {
         let mut chosen = FarmSettings::default();
-        assert_eq!(settings(&chosen), "kg, ml, °C · any sheep");
+        assert_eq!(settings(&chosen), "kg, ml, °C");
         chosen.farm_name = " High Moor ".to_owned();
-        assert_eq!(settings(&chosen), "High Moor · kg, ml, °C · any sheep");
+        chosen.breed_type = BreedType::Hair;
+        assert_eq!(settings(&chosen), "High Moor · kg, ml, °C · hair sheep");
     }
 }

@@ -41,7 +41,7 @@ pub const EWES: &str = "Its ewes";
 /// Says that there are none.
 pub const NO_EWES: &str = "No ewes yet.";
 /// Takes a ewe out.
-pub const OUT: &str = "Out";
+pub const OUT: &str = "Take out";
 
 /// Says that ewes count only from after the ram came: "33 ewes are in the group only since 28 Nov, …".
 pub fn came_late(ewes: usize, since: NaiveDate, ram_in: NaiveDate) -> String {

@@ -167,7 +167,7 @@ pub const HAND: &str = "Check inside";
 /// Asks what a hand found.
 pub const HAND_ASK: &str = "What did you feel?";
 /// Heads the lies.
-pub const LIES_TITLE: &str = "A lamb, lying so";
+pub const LIES_TITLE: &str = "How it lies";
 /// Help was begun.
 pub const HELP: &str = "Helping";
 /// The vet was called.

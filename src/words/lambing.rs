@@ -42,8 +42,11 @@ pub const RAM_LAMB: &str = "Ram lamb";
 pub const NOT_SEEN: &str = "Sex not seen";
 /// Born dead.
 pub const BORN_DEAD: &str = "Born dead";
-/// Labels the choice of sex.
-pub const SEX: &str = "What it is";
+/// Labels the choice of what a lamb is that was born: no second lamb is noted by it.
+pub fn sex_of(lamb: &str) -> String {
+    format!("{lamb} is a")
+}
+
 /// Labels help.
 pub const HELP: &str = "Help at birth";
 /// Labels the weight.

@@ -150,6 +150,20 @@ fn what_begins_by_a_press_stands_below_and_above_once_the_screen_is_opened_again
 }
 
 #[test]
+fn what_falls_due_while_the_screen_lies_open_comes_above_all_and_stays_there() {
+    let mut phone = lambing("14");
+    let first = |phone: &Phone| -> Option<String> {
+        phone.page().blocks.iter().map(|block| block.key.to_string()).find(|key| !key.is_empty())
+    };
+    phone.press("Straining");
+    assert_ne!(first(&phone).as_deref(), Some("labor-due"), "nothing moves under the finger");
+    phone.later(80).says("80 min").says("call your vet");
+    assert_eq!(first(&phone).as_deref(), Some("labor-due"));
+    phone.press("Looked, all well");
+    assert_eq!(first(&phone).as_deref(), Some("labor-due"));
+}
+
+#[test]
 fn what_is_due_can_be_asked_why_and_a_lie_says_what_to_do() {
     let mut phone = lambing("14");
     phone.press("Water bag").later(30).says("30 min").says("since her waters 01:00");

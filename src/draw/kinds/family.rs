@@ -43,13 +43,11 @@ pub(super) fn line(it: &Row, alone: Option<State>) -> Element {
 
 /// Whose it is and since when, the sign as the headline, then the step, then what is known of the vet.
 pub(super) fn solid(it: &Row) -> Element {
-    let (short, long) = if it.says.plain().chars().count() <= SHORT { (says(it), None) } else { (None, says(it)) };
+    let (short, long) =
+        if it.says.plain().chars().count() <= SHORT { (says(it), None) } else { (None, says(it)) };
     let head = el("span", "row-head").with(name(it)).all(short).all(line_of("row-kind", &it.kind));
-    let words = words(it)
-        .with(head)
-        .all(line_of("row-text", &it.text))
-        .all(line_of("row-step", &it.step))
-        .all(long);
+    let words =
+        words(it).with(head).all(line_of("row-text", &it.text)).all(line_of("row-step", &it.step)).all(long);
     el("li", "row").has("data-look", "solid").has("data-state", it.state.key()).with(words).all(actions(it))
 }
 

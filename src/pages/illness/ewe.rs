@@ -97,8 +97,10 @@ pub(super) fn see(view: &View, draft: &mut Draft, id: EweId) -> Vec<Effect> {
     let stage = fields.pick(&key(STAGE, animal), &STAGES, known);
     let signs = pressed(fields, animal, &EweSign::ALL);
     let seen = Illness::EweSeen { ewe: id, stage, standing, eating, nothing_out, signs, onset };
-    let effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
+    let mut effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
     if !effects.is_empty() {
+        // The answer is read from its top.
+        effects.push(Effect::Show("title".into()));
         let gates = ["standing", "eating", "nothing-out", ONSET, STAGE];
         forget(&mut draft.fields, animal, &gates, &EweSign::ALL);
     }

@@ -84,8 +84,10 @@ pub(super) fn see(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     let [head_up, swallows, warm] = GATES.map(|(what, _)| answered(&draft.fields, what, animal));
     let signs = pressed(&draft.fields, animal, &LambSign::ALL);
     let seen = Illness::LambSeen { lamb: id, head_up, swallows, warm, signs };
-    let effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
+    let mut effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
     if !effects.is_empty() {
+        // The answer is read from its top.
+        effects.push(Effect::Show("title".into()));
         forget(&mut draft.fields, animal, &["head-up", "swallows", "warm"], &LambSign::ALL);
     }
     effects

@@ -169,6 +169,15 @@ pub(crate) fn enter(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     weight::settle_left(view, draft)
 }
 
+/// Something is pressed on a screen.
+pub(crate) fn pressed(screen: Screen, view: &View, draft: &mut Draft) {
+    if let Some(dam) =
+        Some(screen).filter(|one| is_lambing(*one)).and_then(|one| Work::of(view, &draft.fields, one).dam)
+    {
+        labor::pressed(view, draft, dam);
+    }
+}
+
 /// The screen is left. Who opens a lambing again has come for the next lamb: on the keys of one that was born before, its
 /// sex and weight would be noted of the wrong lamb.
 pub(crate) fn leave(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {

@@ -6,7 +6,7 @@ use yeanling_core::book::{Animal, Care, Event, EweId};
 use yeanling_core::flock::{Ewe, Labor, Saw, Seen};
 use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, EweTask, Task, Trouble, may_be_well};
+use yeanling_core::watch::{Duty, EweTask, State, Task, Trouble, may_be_well};
 use yeanling_words::common::{clock, span};
 use yeanling_words::why::LaborClock;
 use yeanling_words::{animals, danger, labor as words, watch as duty_words};
@@ -21,8 +21,8 @@ use crate::ribbon::{Pin, PinShape};
 use crate::view::View;
 use crate::{Action, Button, Key, Reason, Sheet};
 
-/// Whether something was due for her when her part was come to. That stands above the buttons. What begins by a press on
-/// them comes below, so that none of them moves under the finger.
+/// Whether something was awaited of her when her part was come to, or has fallen due since. That stands above the buttons.
+/// What begins by a press on them comes below until it is due, so that none of them moves under the finger.
 const WAS_DUE: &str = "labor-was-due";
 
 /// Her part is come to.
@@ -31,11 +31,23 @@ pub(super) fn look(view: &View, draft: &mut Draft, ewe: Option<EweId>) {
     draft.fields.choose(WAS_DUE, usize::from(due));
 }
 
-/// Returns her clock and its job, then the lamb's buttons, then what is seen of her, what is told of lambs that were found, and
-/// what can be done.
+/// Something is pressed: what stands above by then stays there, also once it was done.
+pub(super) fn pressed(view: &View, draft: &mut Draft, ewe: EweId) {
+    if first_due(view, ewe).is_some_and(|duty| is_due(view, duty)) {
+        draft.fields.choose(WAS_DUE, 1);
+    }
+}
+
+fn is_due(view: &View, duty: &Duty) -> bool {
+    duty.state(view.now) > State::Coming
+}
+
+/// Returns her clock and its job, then the lamb's buttons with what is told of lambs that were found, then what is seen of her,
+/// and what can be done.
 pub(super) fn around(view: &View, fields: &Fields, id: EweId, (lamb, found): (Blocks, Blocks)) -> Blocks {
     let duty = first_due(view, id);
     let above = fields.chosen(WAS_DUE).map_or(duty.is_some(), |was_due| was_due == 1);
+    let above = above || duty.is_some_and(|duty| is_due(view, duty));
     let ewe = view.flock.ewe(id);
     let task = duty.and_then(|duty| Some(LaborClock::of(duty)?.task));
     let on_card = if above { card_buttons(view, ewe, id, task) } else { Blocks::new() };
@@ -43,7 +55,7 @@ pub(super) fn around(view: &View, fields: &Fields, id: EweId, (lamb, found): (Bl
     let jobs: &[Job] = if above { &ON_CARD } else { &[] };
     let help = buttons("help-buttons", 2, help(view, ewe, id, jobs)).then(looked(view, (ewe, id), jobs));
     let seen = buttons("sign-buttons", 3, signs(ewe, id).then(shows(id)));
-    let parts = lamb.section("signs", words::SIGNS_TITLE, seen).then(found);
+    let parts = lamb.then(found).section("signs", words::SIGNS_TITLE, seen);
     let parts = parts.section("help", words::HELP_TITLE, help).then(people());
     if !above {
         return parts.then(due);

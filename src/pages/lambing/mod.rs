@@ -18,7 +18,7 @@ use yeanling_core::units::TimeDelta;
 use yeanling_words::danger::{self, Found};
 use yeanling_words::{animals, cautions, frame, lambing as words};
 
-pub(crate) use does::{Does, does, enter, leave, typed};
+pub(crate) use does::{Does, does, enter, leave, pressed, typed};
 pub(crate) use give_dam::sheet as give_dam_sheet;
 pub(crate) use hand::sheet as hand_sheet;
 pub(crate) use is_that_all::sheet as is_that_all_sheet;

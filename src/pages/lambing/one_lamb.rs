@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, LambingEase, Sex};
 use yeanling_core::flock::{Lamb, Line};
 use yeanling_core::watch::hold_milk;
-use yeanling_words::{danger, lambing as words, noted};
+use yeanling_words::{animals, danger, lambing as words, noted};
 
 use super::{held, weight};
 use crate::block::{Buttons, Choice, Choices, Group, Kind, Shape, Toggle};
@@ -58,7 +58,7 @@ fn what(view: &View, lamb: &Lamb) -> Choices {
         (true, Some(Sex::Ram)) => Some(1),
         (true, None) => None,
     };
-    Choices::new(words::SEX, options, chosen)
+    Choices::new(words::sex_of(&animals::lamb(view.flock, lamb)), options, chosen).labelled()
 }
 
 /// What was seen of it, or not: a tap notes it, another takes it back.

@@ -113,8 +113,10 @@ fn taps(ewe: EweId, group: Option<&Group>, what: What) -> Vec<Button> {
             })
             .collect(),
         What::Mark => {
-            let color = group.and_then(Group::crayon).unwrap_or(words::A_MARK).to_owned();
-            let label = format!("{} {color}", words::MARKED);
+            let known = group.and_then(Group::crayon);
+            let label =
+                known.map_or_else(|| words::MARKED.to_owned(), |color| format!("{} {color}", words::MARKED));
+            let color = known.unwrap_or(words::A_MARK).to_owned();
             vec![tap("mark".to_owned(), label, Event::CrayonMark { ewe, color })]
         }
     }

@@ -141,13 +141,13 @@ fn all_passed(card: &[&Shown]) -> Button {
 }
 
 /// Returns the rows of animals that are pinned above all others, each a card in full ink.
-pub(super) fn pinned<'a>(rows: impl IntoIterator<Item = &'a Shown>) -> Blocks {
+pub(super) fn pinned<'a>(key: &'static str, rows: impl IntoIterator<Item = &'a Shown>) -> Blocks {
     let row = |one: &Shown| Block::new(row::key(one.animal), Kind::Row(row::row(one, RowLook::Solid)));
     let rows: Vec<Arc<Block>> = rows.into_iter().map(row).collect();
     if rows.is_empty() {
         return Blocks::new();
     }
-    let inside = vec![Block::new("danger-rows", Kind::Rows(rows))];
+    let inside = vec![Block::new(format!("{key}-rows"), Kind::Rows(rows))];
     let (title, state) = (danger::TITLE.to_owned(), Some(State::Danger));
-    Blocks::new().add("danger", Kind::Section(Section { title, state, aside: None, inside }))
+    Blocks::new().add(key, Kind::Section(Section { title, state, aside: None, inside }))
 }

@@ -91,11 +91,14 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let order = draft.fields.pick(ORDER, &ORDERS, ORDERS[0]).0;
     let quiet = rows.is_empty() && near.is_empty() && season.is_empty();
     let danger = |one: &&Shown| one.stood == Some(Due::Danger);
-    let pinned = cards::pinned(rows.iter().filter(danger));
+    let mut dangers = rows.iter().filter(danger);
+    let first = cards::pinned("danger", dangers.by_ref().take(1));
+    let pinned = cards::pinned("dangers", dangers);
     let others: Vec<&Shown> = rows.iter().filter(|one| !danger(one)).collect();
     let blocks = empty(view, quiet)
-        .then(pinned)
+        .then(first)
         .then(call.then(|| vet::blocks(view)).into_iter().flatten())
+        .then(pinned)
         .then(match order {
             Order::Urgency => by_urgency(&others, round.as_ref()),
             Order::Place => by_place(&others).then(round.iter().flat_map(round_line)),

@@ -6,7 +6,7 @@ use std::sync::Arc;
 use yeanling_core::book::Animal;
 use yeanling_core::watch::State as Due;
 
-use super::acts::Act;
+use super::acts::{Act, Does};
 use super::shown::Shown;
 use crate::block::{Block, Kind, Row, RowLook, State};
 use crate::page::{Blocks, key_of, unlike, why};
@@ -34,7 +34,7 @@ pub(super) fn row(one: &Shown, look: RowLook) -> Row {
     };
     let main = one.button.as_ref().map(&mut button);
     let others: Vec<Button> = one.others.iter().map(|act| button(act).quiet()).collect();
-    let main = main.map(|main| if look == RowLook::Solid { main.filled() } else { main });
+    let (main, others) = if look == RowLook::Solid { steps_first(one, main, others) } else { (main, others) };
     Row::new(&one.name)
         .look(look)
         .kind(kind(one, look))
@@ -45,6 +45,19 @@ pub(super) fn row(one: &Shown, look: RowLook) -> Row {
         .action(main)
         .others(others)
         .inside(inside(one))
+}
+
+/// Where a life hangs on it, the way to what to do now comes before what notes that the vet was called.
+fn steps_first(one: &Shown, main: Option<Button>, mut others: Vec<Button>) -> (Option<Button>, Vec<Button>) {
+    let leads = one.others.first().is_some_and(|act| matches!(act.does.meant(), Does::Leads(_)));
+    match main {
+        Some(main) if leads => {
+            let steps = others.remove(0);
+            others.insert(0, main);
+            (Some(steps.filled()), others)
+        }
+        main => (main.map(Button::filled), others),
+    }
 }
 
 /// On a card of its own it says where it is: no head does.
