@@ -1,4 +1,5 @@
-//! The ledger of bytes: how much of the wasm's code each room takes, by the names that the build leaves in it.
+//! The ledger of bytes: how much of the wasm's code each room takes, by the names that the build leaves in it, and how much
+//! is data: texts, and tables of addresses.
 //!
 //! The stamp step reads the names, writes the ledger, and takes the names out of what is published.
 use crate::say::say;
@@ -11,6 +12,9 @@ use wasmparser::{KnownCustom, Name, Parser, Payload};
 
 /// The sections that nobody needs who runs the app.
 const UNNEEDED: &[&str] = &["name", "producers", "target_features"];
+
+/// What stands in the ledger for all that is no code.
+const DATA: &str = "data";
 
 fn place() -> PathBuf {
     root().join("target/ledger.txt")
@@ -42,14 +46,15 @@ pub(crate) fn print() -> Result<()> {
         .collect();
     rooms.sort_by_key(|(_, bytes)| std::cmp::Reverse(*bytes));
     for (room, bytes) in rooms {
-        say(&format!("code_{room}_kib {:.1} KiB", f64::from(u32::try_from(bytes)?) / 1024.0));
+        let kind = if room == DATA { "" } else { "code_" };
+        say(&format!("{kind}{room}_kib {:.1} KiB", f64::from(u32::try_from(bytes)?) / 1024.0));
     }
     Ok(())
 }
 
-/// Returns how many bytes of code each room has; nothing if no names are left.
+/// Returns how many bytes of code each room has, and how many are data; nothing if no names are left.
 fn rooms(wasm: &[u8]) -> Result<BTreeMap<String, usize>> {
-    let (mut imported, mut sizes, mut names) = (0, Vec::new(), BTreeMap::new());
+    let (mut imported, mut data, mut sizes, mut names) = (0, 0, Vec::new(), BTreeMap::new());
     for payload in Parser::new(0).parse_all(wasm) {
         match payload? {
             Payload::ImportSection(section) => {
@@ -57,6 +62,7 @@ fn rooms(wasm: &[u8]) -> Result<BTreeMap<String, usize>> {
                     imported += u32::from(matches!(import?.ty, wasmparser::TypeRef::Func(_)));
                 }
             }
+            Payload::DataSection(section) => data = section.range().len(),
             Payload::CodeSectionEntry(body) => sizes.push(body.range().len()),
             Payload::CustomSection(section) => {
                 let KnownCustom::Name(section) = section.as_known() else { continue };
@@ -75,6 +81,7 @@ fn rooms(wasm: &[u8]) -> Result<BTreeMap<String, usize>> {
     if names.is_empty() {
         return Ok(rooms);
     }
+    rooms.insert(DATA.to_owned(), data);
     for (place, size) in sizes.into_iter().enumerate() {
         let index = imported + u32::try_from(place)?;
         let name = names.get(&index).map_or("", String::as_str);
