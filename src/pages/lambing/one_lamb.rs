@@ -58,7 +58,7 @@ fn what(view: &View, lamb: &Lamb) -> Choices {
         (true, Some(Sex::Ram)) => Some(1),
         (true, None) => None,
     };
-    Choices::new(words::sex_of(&animals::lamb(view.flock, lamb)), options, chosen).labelled()
+    Choices::new(words::sex_of(&animals::lamb(view.flock, lamb)), options, chosen)
 }
 
 /// What was seen of it, or not: a tap notes it, another takes it back.
