@@ -1,8 +1,8 @@
 //! What is due for one animal, on its own page: every answer to it, and until when it may wait. On the Watch stands one
 //! button; all others are here.
 
-use yeanling_core::book::Animal;
-use yeanling_core::watch::{Duty, LambTask, State, Task, hold_milk, may_be_well};
+use yeanling_core::book::{Animal, EweId};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, hold_milk, may_be_well};
 use yeanling_words::{animals, danger, watch as words};
 
 use crate::block::{Row, RowLook};
@@ -17,12 +17,31 @@ pub(crate) fn blocks(view: &View, animal: Animal) -> Blocks {
         let danger = matches!(duty.task, Task::Lamb(_, LambTask::Danger(_)));
         duty.subject() == animal && duty.state(view.now) > State::Coming && !danger
     });
+    section(view, animal, due, "due-now", words::DUE)
+}
+
+/// Returns what is due for a ewe once she has lambed: her udder, and that she stands and eats; nothing when neither is.
+pub(crate) fn after_lambing(view: &View, ewe: EweId) -> Blocks {
+    let due = view.duties.iter().filter(|duty| {
+        let after = matches!(duty.task, Task::Ewe(of, EweTask::Udder { .. } | EweTask::Settled) if of == ewe);
+        after && duty.state(view.now) > State::Coming
+    });
+    section(view, Animal::Ewe(ewe), due, "after-lambing", words::AFTER_LAMBING)
+}
+
+fn section<'a>(
+    view: &View,
+    animal: Animal,
+    due: impl Iterator<Item = &'a Duty>,
+    key: &'static str,
+    title: &'static str,
+) -> Blocks {
     let due: Vec<&Duty> = due.collect();
     let calls = due.iter().any(|duty| vet::is_said(&words::task(duty.task, view.system())));
     let rows = due.iter().map(|duty| (format!("due-{}", duty.task.kind()), row(view, animal, duty)));
-    let rows = Blocks::new().rows("due-now-rows", rows);
+    let rows = Blocks::new().rows(format!("{key}-rows"), rows);
     let calls = if calls { vet::blocks(view) } else { Blocks::new() };
-    Blocks::new().section("due-now", words::DUE, rows.then(calls))
+    Blocks::new().section(key, title, rows.then(calls))
 }
 
 fn row(view: &View, animal: Animal, duty: &Duty) -> Row {

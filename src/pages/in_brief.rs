@@ -12,7 +12,9 @@ use yeanling_core::reckon::season::ewe::NoForecast;
 use yeanling_core::seasons::{APART, overdue};
 use yeanling_core::sort_small::Gather;
 use yeanling_core::units::{Moment, TimeDelta};
-use yeanling_core::watch::{Duty, EweTask, LambTask, Product, State as Due, Task, withdrawal};
+use yeanling_core::watch::{
+    BeforeMilk, Duty, EweTask, Hold, LambTask, Product, State as Due, Task, withdrawal,
+};
 use yeanling_words::common::day_and_clock;
 use yeanling_words::{
     animals, flock as flock_words, frame, in_brief as words, labor, lamb as lamb_words, life, watch,
@@ -245,7 +247,7 @@ fn lamb_due(duty: &Duty, now: Moment) -> String {
         LambTask::Feed { .. }
         | LambTask::DayTotal { .. }
         | LambTask::Hollow { .. }
-        | LambTask::DamDry { .. } => words::FEED.to_owned(),
+        | LambTask::DamDry { .. } => milk(task).to_owned(),
         LambTask::TakeTemperature => words::HOW_WARM.to_owned(),
         LambTask::DipNavel
         | LambTask::DipNavelAgain
@@ -257,6 +259,16 @@ fn lamb_due(duty: &Duty, now: Moment) -> String {
         | LambTask::Look
         | LambTask::Ring { .. }
         | LambTask::WeaningCheck { .. } => watch::kind(task.kind()).to_owned(),
+    }
+}
+
+/// What a lamb that wants milk is due: what comes first, or the feed.
+const fn milk(task: LambTask) -> &'static str {
+    match task.before_milk() {
+        None | Some(BeforeMilk::Weigh) => words::FEED,
+        Some(BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill | BeforeMilk::Look) => words::NOT_RIGHT,
+        Some(BeforeMilk::Hold(_) | BeforeMilk::Temperature) => words::HOW_WARM,
+        Some(BeforeMilk::Vet) => words::VET,
     }
 }
 

@@ -3,7 +3,7 @@
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::settings::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Hold, hold_milk};
+use yeanling_core::watch::{BeforeMilk, Hold};
 
 use super::common::{clock, day_and_clock, mass, span, temperature, temperature_both};
 use super::{animals, life};
@@ -208,8 +208,48 @@ pub fn held(hold: Hold, system: System) -> String {
     }
 }
 
+/// Returns what comes before milk, a line each.
+pub fn first(before: BeforeMilk, system: System) -> Vec<String> {
+    let line = match before {
+        BeforeMilk::Hold(hold) => return self::hold(hold, system),
+        BeforeMilk::Ill => "It is in danger: *your vet before any milk*.",
+        BeforeMilk::Vet => "Its temperature asks for your vet: *your vet before any milk*.",
+        BeforeMilk::Look => "It is not right: *before any milk* look at it. Head up? Swallows, sucks? Warm?",
+        BeforeMilk::Temperature => "Take its *temperature before any milk*, or feel its mouth.",
+        BeforeMilk::Weigh => "Its feeds go by an old weight: *weigh it first*.",
+    };
+    vec![line.to_owned()]
+}
+
+/// Heads what comes before milk where nothing holds it back.
+pub const BEFORE_MILK: &str = "Before any milk";
+/// Opens the record of milk that it had already.
+pub const ALREADY_FED: &str = "Already fed";
+/// Says what that record is.
+pub const RECORD: &str = "Save here only the milk that it has already had.";
+/// It sucked from a ewe.
+pub const NURSED: &str = "Nursed";
+/// Saves that record.
+pub const SAVE_RECORD: &str = "Save the record";
+/// Says which half of its dam is drawn.
+pub const LEFT_HALF: &str = "Draw it from her left half: the right one is not fit.";
+/// The same of the other.
+pub const RIGHT_HALF: &str = "Draw it from her right half: the left one is not fit.";
+/// Says that its dam has no milk to give.
+pub const NEITHER_HALF: &str = "Not from its ewe: her udder is not fit to be milked. Use other colostrum.";
+
 /// Returns what must be known or mended before milk, behind "no milk yet".
-pub fn before_milk(hold: Hold, system: System) -> String {
+pub fn before_milk(before: BeforeMilk, system: System) -> String {
+    match before {
+        BeforeMilk::Hold(hold) => before_hold_ends(hold, system),
+        BeforeMilk::Ill | BeforeMilk::Vet => "your vet first".to_owned(),
+        BeforeMilk::Look => "look at it first".to_owned(),
+        BeforeMilk::Temperature => "its temperature first".to_owned(),
+        BeforeMilk::Weigh => "weigh it first".to_owned(),
+    }
+}
+
+fn before_hold_ends(hold: Hold, system: System) -> String {
     match hold {
         Hold::NoSwallow { .. } => "it does not swallow".to_owned(),
         Hold::Cold { read: None, .. } => "its mouth is cold".to_owned(),
@@ -378,14 +418,18 @@ pub fn tubed(volume: &str) -> String {
 }
 
 /// Returns how a newborn stands with its first milk.
-pub fn stands(lamb: &Lamb, limits: &Limits, now: Moment) -> String {
+/// `before` is what comes before milk.
+pub fn stands(lamb: &Lamb, before: Option<BeforeMilk>, limits: &Limits, now: Moment) -> String {
     let age = lamb.age(now);
     let minutes = |minutes: u16| TimeDelta::minutes(i64::from(minutes));
     match (lamb.first_milk(), lamb.sucked.last()) {
         (Some(first), _) if lamb.hand_fed() => format!("*fed by hand* since {}", clock(first)),
         (Some(_), Some(last)) => format!("*nursed* {}", clock(*last)),
         (Some(first), None) => format!("*fed by hand* {}", clock(first)),
-        _ if hold_milk(lamb).is_some() => "*not seen to nurse*, but no milk yet: see below".to_owned(),
+        _ if matches!(before, Some(BeforeMilk::Hold(_))) => {
+            "*not seen to nurse*, but no milk yet: see below".to_owned()
+        }
+        _ if before.is_some() => "*not seen to nurse*: see below what comes first".to_owned(),
         _ if age >= TimeDelta::hours(24) => "*no colostrum in 24 h*: call your vet".to_owned(),
         _ if age >= minutes(limits.last_call_minutes) => "*no milk yet*: colostrum deadline".to_owned(),
         _ if age >= minutes(limits.red_minutes) => "*not seen to nurse*: late, feed it".to_owned(),

@@ -14,7 +14,7 @@ use yeanling_core::book::{EweId, LambId, Part, Presentation};
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::settings::{FarmSettings, Limit};
 use yeanling_core::units::{Moment, System};
-use yeanling_core::watch::{EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
+use yeanling_core::watch::{BeforeMilk, EweTask, LambDanger, LambStep, LambTask, Task, Trouble};
 
 use self::unusual::every_limit;
 use super::common::span;
@@ -117,10 +117,10 @@ const LAMB_TASKS: [LambTask; 24] = [
     LambTask::DipNavel,
     LambTask::DipNavelAgain,
     LambTask::GetUp,
-    LambTask::FirstMilk { last_call: false, hold: false, check: false },
-    LambTask::FirstMilk { last_call: true, hold: false, check: false },
-    LambTask::FirstMilk { last_call: true, hold: true, check: false },
-    LambTask::Feed { volume: None, hold: false, weigh: false },
+    LambTask::FirstMilk { last_call: false, before: None },
+    LambTask::FirstMilk { last_call: true, before: None },
+    LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) },
+    LambTask::Feed { volume: None, before: None },
     LambTask::Weigh { for_feeds: false },
     LambTask::Weigh { for_feeds: true },
     LambTask::ScoreVigor,
@@ -129,10 +129,10 @@ const LAMB_TASKS: [LambTask; 24] = [
     LambTask::Danger(in_danger(LambStep::WarmNow)),
     LambTask::Danger(in_danger(LambStep::GlucoseFirst)),
     LambTask::Danger(in_danger(LambStep::CheckNow)),
-    LambTask::Hollow { hold: false, check: false },
-    LambTask::Hollow { hold: false, check: true },
-    LambTask::DamDry { hold: false, check: false },
-    LambTask::DamDry { hold: false, check: true },
+    LambTask::Hollow { before: None },
+    LambTask::Hollow { before: Some(BeforeMilk::Temperature) },
+    LambTask::DamDry { before: None },
+    LambTask::DamDry { before: Some(BeforeMilk::Look) },
     LambTask::WeighAgain,
     LambTask::HardBirth,
     LambTask::Look,

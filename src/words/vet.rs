@@ -72,6 +72,9 @@ pub fn agreed_on(date: &str) -> String {
     format!("agreed {date}")
 }
 
+/// Says that nothing tells when the first lamb comes.
+pub const ANY_DAY: &str = "may lamb any day";
+
 /// Returns how much is still open.
 pub fn still_open(open: usize) -> String {
     format!("Agree before lambing: {open} of {} open", ToAgree::ALL.len())

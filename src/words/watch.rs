@@ -3,7 +3,7 @@
 use yeanling_core::book::DutyKind;
 use yeanling_core::reckon::labor::{Needs, needs};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, Trouble};
+use yeanling_core::watch::{BeforeMilk, Duty, EweTask, Hold, LambTask, State, Task, Trouble};
 
 use super::common::{capital, day_and_clock, span, volume};
 use super::{danger, illness, labor};
@@ -90,21 +90,21 @@ fn lamb_task(task: LambTask, system: System) -> String {
         LambTask::DipNavel => "Dip the navel; look at both eyes".to_owned(),
         LambTask::DipNavelAgain => "Dip the navel again".to_owned(),
         LambTask::GetUp => "Not seen up".to_owned(),
-        LambTask::FirstMilk { hold: true, .. } => "Not seen to nurse, but *no milk yet*".to_owned(),
-        LambTask::FirstMilk { last_call: false, hold: false, check: false } => "Not seen to nurse".to_owned(),
-        LambTask::FirstMilk { last_call: false, hold: false, check: true } => {
-            "Not seen to nurse: *its temperature first*, then feed it".to_owned()
+        LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) } => {
+            "No colostrum by its deadline: *its temperature first*, then feed it or call your vet".to_owned()
         }
-        LambTask::FirstMilk { last_call: true, hold: false, .. } => {
+        LambTask::FirstMilk { before: Some(before), .. } => waits("Not seen to nurse", before),
+        LambTask::FirstMilk { last_call: false, before: None } => "Not seen to nurse".to_owned(),
+        LambTask::FirstMilk { last_call: true, before: None } => {
             "No colostrum by its deadline: *feed it* or call your vet".to_owned()
         }
-        LambTask::Feed { hold: true, .. } => "Milk is due, but *no milk yet*".to_owned(),
-        LambTask::Feed { volume: Some(next), weigh: true, .. } => {
+        LambTask::Feed { volume: Some(next), before: Some(BeforeMilk::Weigh) } => {
             format!("Weigh it, then feed. *{}* goes by an old weight", volume(next, system))
         }
+        LambTask::Feed { before: Some(before), .. } => waits("Milk is due", before),
         LambTask::Feed { volume: Some(next), .. } => format!("Feed *{}*", volume(next, system)),
         LambTask::Feed { volume: None, .. } => "Feed: weigh it for the volume".to_owned(),
-        LambTask::DayTotal { hold: true, .. } => "First day’s feeds are short, but *no milk yet*".to_owned(),
+        LambTask::DayTotal { before: Some(before), .. } => waits("First day’s feeds are short", before),
         LambTask::DayTotal { given, target, .. } => {
             format!("First day’s feeds: *{}* of {}", volume(given, system), volume(target, system))
         }
@@ -114,16 +114,10 @@ fn lamb_task(task: LambTask, system: System) -> String {
         LambTask::TakeTemperature => "Take its temperature again".to_owned(),
         LambTask::CallVet => "*Call your vet*".to_owned(),
         LambTask::Danger(danger) => danger::headline(&danger, system),
-        LambTask::Hollow { hold: true, .. } => "Belly hollow, but *no milk yet*".to_owned(),
-        LambTask::Hollow { check: true, .. } => {
-            "Belly hollow: *its temperature first*, then feed it".to_owned()
-        }
-        LambTask::Hollow { .. } => "Belly hollow: *feed it*, and see why".to_owned(),
-        LambTask::DamDry { hold: true, .. } => "Its ewe has no milk, but *no milk yet*".to_owned(),
-        LambTask::DamDry { check: true, .. } => {
-            "Its ewe has no milk: *its temperature first*, then feed it".to_owned()
-        }
-        LambTask::DamDry { .. } => "Its ewe has no milk: *feed it* other colostrum".to_owned(),
+        LambTask::Hollow { before: Some(before) } => waits("Belly hollow", before),
+        LambTask::Hollow { before: None } => "Belly hollow: *feed it*, and see why".to_owned(),
+        LambTask::DamDry { before: Some(before) } => waits("Its ewe has no milk", before),
+        LambTask::DamDry { before: None } => "Its ewe has no milk: *feed it* other colostrum".to_owned(),
         LambTask::WeighAgain => "One half of the udder: *weigh it again*".to_owned(),
         LambTask::HardBirth => "Hard birth: bright, nursing, warm?".to_owned(),
         LambTask::Look => "Look again".to_owned(),
@@ -137,21 +131,44 @@ fn lamb_task(task: LambTask, system: System) -> String {
     }
 }
 
+/// Heads what is due for a ewe once she has lambed.
+pub const AFTER_LAMBING: &str = "After lambing";
+
+/// Returns a need for milk with what comes first.
+fn waits(need: &str, before: BeforeMilk) -> String {
+    match before {
+        BeforeMilk::Hold(_) => format!("{need}, but *no milk yet*"),
+        BeforeMilk::Ill | BeforeMilk::Vet => format!("{need}, but *your vet first*"),
+        BeforeMilk::Look => format!("{need}: *look at it first*, then feed it"),
+        BeforeMilk::Temperature => format!("{need}: *its temperature first*, then feed it"),
+        BeforeMilk::Weigh => format!("{need}: *weigh it first*, then feed it"),
+    }
+}
+
 /// Returns the same for a line of the Watch, where the time stands beside it: what comes first is said first.
 pub fn job(task: Task, system: System) -> String {
     match task {
-        Task::Lamb(_, LambTask::FirstMilk { last_call: false, hold: false, check: true }) => {
+        Task::Lamb(_, LambTask::FirstMilk { last_call: false, before: Some(BeforeMilk::Temperature) }) => {
             "*Temperature first*".to_owned()
         }
-        Task::Lamb(_, LambTask::FirstMilk { last_call: true, hold: false, .. }) => {
+        Task::Lamb(_, LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) }) => {
+            "No colostrum: *temperature first*, or call your vet".to_owned()
+        }
+        Task::Lamb(_, LambTask::FirstMilk { last_call: true, before: None }) => {
             "No colostrum: *feed it* or call your vet".to_owned()
         }
+        Task::Lamb(_, LambTask::FirstMilk { before: Some(BeforeMilk::Look), .. }) => {
+            "Not seen to nurse: *look first*".to_owned()
+        }
         Task::Ewe(_, EweTask::HandCheck { step_in: true }) => "*Assist, or call your vet*".to_owned(),
-        Task::Lamb(_, LambTask::Hollow { hold: false, check: true }) => {
+        Task::Lamb(_, LambTask::Hollow { before: Some(BeforeMilk::Temperature) }) => {
             "Belly hollow: *temperature first*".to_owned()
         }
-        Task::Lamb(_, LambTask::DamDry { hold: false, check: true }) => {
+        Task::Lamb(_, LambTask::DamDry { before: Some(BeforeMilk::Temperature) }) => {
             "Its ewe has no milk: *temperature first*".to_owned()
+        }
+        Task::Lamb(_, LambTask::Feed { before: Some(BeforeMilk::Temperature), .. }) => {
+            "Milk is due: *temperature first*".to_owned()
         }
         Task::Lamb(..) | Task::Ewe(..) => self::task(task, system),
     }
@@ -205,18 +222,15 @@ const fn ewe_done(task: EweTask) -> &'static str {
 }
 
 fn lamb_done(task: LambTask, system: System) -> String {
-    if task.milk_must_wait() {
-        return danger::STEPS.to_owned();
+    if let Some(before) = task.before_milk() {
+        return before_done(before).to_owned();
     }
     match task {
         LambTask::DipNavel => "Dipped".to_owned(),
         LambTask::DipNavelAgain => "Dipped again".to_owned(),
         LambTask::GetUp => "Up".to_owned(),
         LambTask::Danger(_) => danger::STEPS.to_owned(),
-        LambTask::FirstMilk { check: true, .. }
-        | LambTask::Hollow { check: true, .. }
-        | LambTask::DamDry { check: true, .. }
-        | LambTask::TakeTemperature => "Temperature".to_owned(),
+        LambTask::TakeTemperature => "Temperature".to_owned(),
         LambTask::FirstMilk { .. } => "Nursed".to_owned(),
         LambTask::Feed { volume: Some(next), .. } => format!("Fed {}", volume(next, system)),
         LambTask::Feed { volume: None, .. }
@@ -235,6 +249,17 @@ fn lamb_done(task: LambTask, system: System) -> String {
         LambTask::IllLook { .. } => "Look".to_owned(),
         LambTask::WeaningCheck { ready: true } => "Weaned".to_owned(),
         LambTask::WeaningCheck { ready: false } => "Check".to_owned(),
+    }
+}
+
+/// Returns the word on the button that leads to what comes before milk.
+pub const fn before_done(before: BeforeMilk) -> &'static str {
+    match before {
+        BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill => illness::STEPS,
+        BeforeMilk::Hold(_) | BeforeMilk::Vet => danger::STEPS,
+        BeforeMilk::Look => "Look",
+        BeforeMilk::Temperature => "Temperature",
+        BeforeMilk::Weigh => "Weigh",
     }
 }
 

@@ -5,7 +5,7 @@ use yeanling_core::book::Cause;
 use yeanling_core::reckon::flock_figures::{Share, ShareOf};
 use yeanling_core::reckon::losses::Span;
 use yeanling_core::reckon::survival::Bin;
-use yeanling_core::seasons::{Alive, Loss, Season};
+use yeanling_core::seasons::{Against, Alive, Loss, LostAt, Rate, Season};
 use yeanling_core::units::{Mass, System};
 
 use super::common::{date, mass, number, short_date};
@@ -184,10 +184,57 @@ pub const AGES: [&str; 6] = ["0", "24 h", "48 h", "7 d", "28 d", "wean"];
 /// Counts lambs at the side of a chart.
 pub const LAMBS: &str = "lambs";
 
-/// Returns what a span's lambs died of: "cold 2, not known 1".
-pub fn causes(loss: &Loss) -> String {
-    let told = |(of, count): &(Cause, u32)| format!("{} {count}", cause(*of));
-    loss.causes.iter().map(told).collect::<Vec<_>>().join(", ")
+/// Heads what ailed.
+pub const AILED: &str = "Illness";
+/// Says what is counted.
+pub const AILED_NOTE: &str = "Each animal once for each illness, by what it most likely was. Lambs of those born alive, ewes of those that lambed.";
+/// Heads the seasons before.
+pub const BEFORE: &str = "before";
+/// Says that there is nothing to compare with.
+pub const NO_SEASON_BEFORE: &str = "No earlier season in this book to compare with.";
+
+/// Returns so many of so many: "3 of 20".
+pub fn rate(rate: Rate) -> String {
+    format!("*{}* of {}", rate.count, rate.of)
+}
+
+/// Returns what a span's lambs died of, and how many did in the seasons before: "cold 2 (before 5), not known 1 (before 0)".
+pub fn causes(lost: &LostAt, compared: bool) -> String {
+    let told = |(of, all): &(Cause, Against)| match compared {
+        true => format!("{} {} (before {})", cause(*of), all.season.count, all.past.count),
+        false => format!("{} {}", cause(*of), all.season.count),
+    };
+    lost.causes.iter().map(told).collect::<Vec<_>>().join(", ")
+}
+
+/// Returns an illness with whose it is.
+pub fn ailed(name: &str, ewes: bool) -> String {
+    format!("{name}, {}", if ewes { "ewes" } else { "lambs" })
+}
+
+/// Returns at which ages lambs were first seen with it: "2 to 7 days 1, 7 to 28 days 2".
+pub fn ages(ages: &[(Span, u32)]) -> String {
+    let told = |(of, count): &(Span, u32)| format!("{} {count}", span(*of).to_lowercase());
+    ages.iter().map(told).collect::<Vec<_>>().join(", ")
+}
+
+/// Says that too few were born to compare.
+pub fn too_few_to_compare((here, before): (u32, u32), least: usize) -> String {
+    format!("Too few to compare: {here} lambs this season, {before} before. Each side needs {least}.")
+}
+
+/// Says which ages stand out from the seasons before beyond chance.
+pub fn stands_out(more: Vec<Span>, fewer: Vec<Span>) -> String {
+    let list =
+        |spans: &[Span]| spans.iter().map(|of| span(*of).to_lowercase()).collect::<Vec<_>>().join(", ");
+    match (more.is_empty(), fewer.is_empty()) {
+        (true, true) => "No age differs from earlier seasons by more than chance.".to_owned(),
+        (false, true) => format!("*More than chance above earlier seasons*: {}.", list(&more)),
+        (true, false) => format!("More than chance below earlier seasons: {}.", list(&fewer)),
+        (false, false) => {
+            format!("*More than chance above earlier seasons*: {}. Below: {}.", list(&more), list(&fewer))
+        }
+    }
 }
 
 /// Tells the chart of losses in words.

@@ -24,6 +24,7 @@ const KILLS: &str = "50";
 pub(crate) fn soak() -> Result<()> {
     strangers()?;
     coverage()?;
+    red()?;
     nights()?;
     walks()?;
     kill()
@@ -39,6 +40,12 @@ fn strangers() -> Result<()> {
 fn coverage() -> Result<()> {
     say(&format!("--- the seasons of {FLOCKS} flocks"));
     core("seasons::coverage", FLOCKS)
+}
+
+/// Makes up a thousand seasons of illness; prints `illness_now_share`, how many of a hundred answers are "now".
+fn red() -> Result<()> {
+    say(&format!("--- illness in {FLOCKS} flocks"));
+    core("illness::season", FLOCKS)
 }
 
 /// Runs the core's tests of this name with so many cases.

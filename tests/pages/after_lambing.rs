@@ -120,3 +120,27 @@ fn the_eyes_are_looked_at_with_the_navel() {
     phone.lamb(ewe);
     phone.open(Screen::Watch).says("look at both eyes");
 }
+
+#[test]
+fn on_her_lambing_the_udder_is_asked_for_once_it_is_due() {
+    let mut phone = Phone::at("2027-02-01 23:55");
+    let ewe = phone.ewe("7");
+    phone.open(Screen::LambingEwe(ewe));
+    let lamb = phone.lamb(ewe);
+    phone.note(Event::AllBorn { lamb });
+    phone.says_nowhere("After lambing");
+    // A press here makes it due: it comes in below, and nothing moves.
+    phone.note(Event::Sucked { lamb });
+    phone.says("After lambing").has_button("Both run");
+    let place = |phone: &Phone| {
+        let page = phone.page();
+        let all = page.blocks.iter().position(|block| block.key == "after-lambing");
+        (all.expect("it stands there"), page.blocks.len())
+    };
+    assert!(place(&phone).0 > 0, "{:?}", place(&phone));
+    // Who comes to it again finds it on top.
+    phone.open(Screen::Watch).open(Screen::LambingEwe(ewe));
+    assert_eq!(place(&phone).0, 0);
+    phone.press("Both run, Ewe 7");
+    phone.says_nowhere("Draw each teat").has_no_button("Both run");
+}

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Care, Event, EweId, Illness, LambId, Milk, VetSaid, Way};
 use yeanling_core::terms::{EweSign, EweStage, Gate, LambSign, Onset};
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{LambTask, State, Task, hold_milk};
+use yeanling_core::watch::{BeforeMilk, LambTask, State, Task, hold_milk};
 use yeanling_pages::Screen;
 
 use crate::phone::Phone;
@@ -126,9 +126,9 @@ fn a_full_belly_is_not_fed_while_belly_or_chin_holds_milk_back() {
     phone.later(1).note(felt(yeanling_core::book::Belly::Full));
     let hollow = |phone: &Phone| {
         phone.view(|view| {
-            view.duties
-                .iter()
-                .any(|duty| matches!(duty.task, Task::Lamb(_, LambTask::Hollow { hold: true, .. })))
+            view.duties.iter().any(|duty| {
+                matches!(duty.task, Task::Lamb(_, LambTask::Hollow { before: Some(BeforeMilk::Hold(_)) }))
+            })
         })
     };
     assert!(hollow(&phone), "full says nothing of a tight belly");

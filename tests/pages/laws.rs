@@ -3,21 +3,21 @@
 use std::collections::BTreeSet;
 use std::sync::Arc;
 
-use yeanling_core::book::{Animal, Event, LambId};
-use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task, hold_milk};
+use yeanling_core::book::{Animal, Event};
+use yeanling_core::watch::{Duty, EweTask, LambTask, State, Task};
 use yeanling_pages::block::{Kind, RowLook};
 use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
-use crate::{html, length, meaning, speech};
+use crate::{html, length, meaning, milk, speech};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
     let mut wrong = words(page);
     wrong.extend(keys(page));
     wrong.extend(empty(page));
-    wrong.extend(milk(phone, page));
+    wrong.extend(milk::broken(phone, screen, page));
     wrong.extend(well(phone, page));
     wrong.extend(watch(screen, page));
     wrong.extend(gate(phone, screen, page));
@@ -106,29 +106,6 @@ fn empty(page: &Page) -> Vec<String> {
         );
         if holds && block.inside().is_empty() {
             wrong.push(format!("{:?} holds nothing", block.key));
-        }
-    }
-    wrong
-}
-
-/// Returns the lambs that are given milk by facts.
-fn fed(events: &[Event]) -> impl Iterator<Item = LambId> {
-    events.iter().filter_map(|event| match event {
-        Event::Fed { lamb, .. } | Event::Sucked { lamb } => Some(*lamb),
-        _ => None,
-    })
-}
-
-/// No button notes milk, "sucked", or a tube for a lamb that must not have it.
-fn milk(phone: &Phone, page: &Page) -> Vec<String> {
-    let mut wrong = Vec::new();
-    for Pressable { name, does, .. } in pressables(page) {
-        let (Action::Note(events) | Action::Answer(events)) = &does else { continue };
-        for lamb in fed(events) {
-            let held = phone.flock.lamb(lamb).is_some_and(|lamb| lamb.lives() && hold_milk(lamb).is_some());
-            if held {
-                wrong.push(format!("{name:?} notes milk for a lamb that must not have any"));
-            }
         }
     }
     wrong

@@ -31,6 +31,7 @@ mod length;
 mod limits;
 mod meaning;
 mod medicines;
+mod milk;
 mod night;
 mod nights;
 mod one_rounding;

@@ -5,8 +5,9 @@
 
 use yeanling_core::book::{Animal, Event};
 use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::before_milk;
 use yeanling_pages::block::{Kind, Row};
-use yeanling_pages::{Screen, State};
+use yeanling_pages::{Action, Screen, Sheet, State};
 
 use crate::event::{of_ewe, of_lamb};
 use crate::laws;
@@ -24,23 +25,26 @@ fn begins() -> Moment {
 
 fn nights(about: About) {
     let asked: Option<u64> = std::env::var("YEANLING_CASES").ok().and_then(|cases| cases.parse().ok());
-    let (mut facts, mut worse) = (0, 0);
+    let (mut facts, mut worse, mut records) = (0, 0, 0);
     for seed in 0..asked.map_or(NIGHTS, |cases| cases / 20).div_ceil(4) {
-        let (noted, judged) = play(about, seed);
+        let (noted, judged, recorded) = play(about, seed);
         facts += noted;
         worse += judged;
+        records += recorded;
     }
     // Nights in which nothing happens prove nothing.
     assert!(facts > 20 && worse > 5, "{about:?}: {facts} facts, {worse} of them worse");
+    assert!(records > 5 || about == About::Labor, "{about:?}: {records} records");
 }
 
-/// Plays a night, and returns how many facts were noted and how many of them were worse signs.
-fn play(about: About, seed: u64) -> (usize, usize) {
+/// Plays a night, and returns how many facts were noted, how many of them were worse signs, and how often milk that should
+/// have waited could be recorded.
+fn play(about: About, seed: u64) -> (usize, usize, usize) {
     let mut phone = Phone::with(yeanling_core::book::Book::default(), begins() - TimeDelta::days(300));
     let ewes = [phone.ewe("7"), phone.ewe("8")];
     phone.now = begins();
     let mut lambs = Vec::new();
-    let (mut noted, mut judged) = (0, 0);
+    let (mut noted, mut judged, mut records) = (0, 0, 0);
     let mut story = Vec::new();
     for step in night(about, seed) {
         phone.now = phone.now + TimeDelta::seconds(step.wait);
@@ -78,10 +82,12 @@ fn play(about: About, seed: u64) -> (usize, usize) {
         }
         if noted % LOOK == 0 {
             look(&phone, seed, &story);
+            records += sheets(&phone, seed, &story);
         }
     }
     look(&phone, seed, &story);
-    (noted, judged)
+    records += sheets(&phone, seed, &story);
+    (noted, judged, records)
 }
 
 /// Holds every screen against the laws.
@@ -96,6 +102,34 @@ fn look(phone: &Phone, seed: u64, story: &[String]) {
             story.join("\n")
         );
     }
+}
+
+/// Holds each sheet of a feed against the laws, of every lamb for which something comes before milk.
+fn sheets(phone: &Phone, seed: u64, story: &[String]) -> usize {
+    let mut asked = 0;
+    for lamb in phone.flock.lambs.values().filter(|lamb| lamb.lives()) {
+        if before_milk(lamb, phone.now, &phone.flock.settings).is_none() {
+            continue;
+        }
+        let mut phone = phone.clone();
+        phone.open(Screen::Lamb(lamb.id));
+        for one in phone.pressables() {
+            if matches!(one.does, Action::Ask(Sheet::Feed(..))) {
+                let mut phone = phone.clone();
+                phone.act(&one.does);
+                let wrong = laws::broken(&phone, phone.screen, &phone.page());
+                let told = format!(
+                    "night {seed}, {:?}:\n{}\nafter:\n{}",
+                    one.name,
+                    wrong.join("\n"),
+                    story.join("\n")
+                );
+                assert!(wrong.is_empty(), "{told}");
+                asked += 1;
+            }
+        }
+    }
+    asked
 }
 
 /// How each animal stands on the Watch.

@@ -1,6 +1,7 @@
 //! The Watch: every animal with its clock, each done with one tap; what a hand saw keeps its place while it is at work.
 
 use yeanling_core::book::{Animal, Event, LambId, Part, Sign, VigorScale};
+use yeanling_core::settings::{Choice, VetAgreed};
 use yeanling_core::units::{Mass, TimeDelta};
 use yeanling_pages::block::{Kind, Row};
 use yeanling_pages::{Action, Button, Request, Screen, State, Stays};
@@ -56,6 +57,16 @@ fn an_empty_book_says_what_to_do_first() {
     phone.press("Try a sample flock");
     assert_eq!(phone.asked, [Request::LookRound]);
     phone.ewe("7");
+    // Nothing says when she lambs: what is agreed with the vet before that is asked at once, and once.
+    phone.says("Agree before lambing: 4 of 4 open").says("may lamb any day");
+    for what in VetAgreed::ALL {
+        phone.note(Event::Chose(Choice::VetAgreed(what)));
+    }
+    for number in
+        [Choice::VetNightPhone("555 0100".to_owned()), Choice::VetSecondPhone("555 0101".to_owned())]
+    {
+        phone.note(Event::Chose(number));
+    }
     phone.says("Nothing due");
 }
 

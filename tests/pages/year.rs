@@ -1,6 +1,6 @@
 //! Season summary: the figures of a season with what each is a share of, another season beside it, losses, births, gains, marks.
 
-use yeanling_core::book::{Animal, Cause, Event, LambId, Sex};
+use yeanling_core::book::{Animal, Cause, Event, Illness, LambId, Sex};
 use yeanling_core::settings::{Choice, CullRules};
 use yeanling_core::units::{Mass, Moment, TimeDelta};
 use yeanling_pages::block::{Kind, LedgerRow};
@@ -103,7 +103,10 @@ fn each_figure_stands_with_what_it_is_a_share_of() {
     check(&phone, words::AT_A_WEEK, "85%", "17 of 20 born alive long enough ago");
     check(&phone, words::LOSS, "15%", "3 of 20 born alive");
     let lost = figure(&phone, words::LOSSES, "24 to 48 hours");
-    assert_eq!((lost.value.plain().as_str(), lost.note.as_str()), ("3", "cold 3"));
+    // Held against the twenty litters of the year before, of which five lambs were lost.
+    assert_eq!((lost.value.plain().as_str(), lost.note.as_str()), ("3 of 20", "cold 3 (before 5)"));
+    assert_eq!(lost.other.plain(), "5 of 40");
+    phone.says("Too few to compare: 20 lambs this season, 40 before. Each side needs 30.");
     phone.says("20 lambs on 3 days. Most on 1 Mar: 8.").says("Needs 30 lambs weighed at birth");
 }
 
@@ -118,6 +121,39 @@ fn another_season_stands_beside_it_and_never_the_same_one() {
     assert_eq!((weaned.value.plain(), weaned.other.is_empty()), ("20".to_owned(), true));
     // From thirty lambs on survival is drawn.
     phone.says("3.0 kg to 3.5 kg: 10 of 10").says_nowhere("Needs 30 lambs weighed at birth");
+}
+
+#[test]
+fn losses_stand_against_the_seasons_before_and_the_first_says_that_there_is_none() {
+    let mut phone = two_seasons();
+    choose(&mut phone, words::SEASON, "2025");
+    phone.says(words::NO_SEASON_BEFORE);
+    let lost = figure(&phone, words::LOSSES, "24 to 48 hours");
+    assert_eq!((lost.value.plain().as_str(), lost.note.as_str()), ("5 of 40", "cold 5"));
+    assert!(lost.other.is_empty());
+    let mut phone = Phone::at("2026-06-20 09:00");
+    season(&mut phone, "2025-03-01 04:00", 20, true);
+    let lambs = season(&mut phone, "2026-03-01 04:00", 20, false);
+    phone.open(Screen::Summary).says("No age differs from earlier seasons by more than chance.");
+    for lamb in lambs {
+        let death = Event::Died { animal: Animal::Lamb(lamb), cause: Cause::Infection };
+        phone.note_at(death, moment("2026-03-08 04:00"));
+    }
+    phone.says("More than chance above earlier seasons");
+}
+
+#[test]
+fn illness_stands_beside_the_losses_with_its_ages() {
+    let mut phone = two_seasons();
+    phone.says_nowhere(words::AILED_NOTE);
+    let lamb = *phone.flock.lambs.keys().next_back().expect("a lamb");
+    let good = yeanling_core::terms::Gate::Good;
+    let signs = vec![yeanling_core::terms::LambSign::HotJoint];
+    let seen = Illness::LambSeen { lamb, head_up: good, swallows: good, warm: good, signs };
+    phone.note_at(Event::Illness(seen), moment("2026-03-12 09:00"));
+    let row = figure(&phone, words::AILED, "Joint ill, lambs");
+    assert_eq!((row.value.plain().as_str(), row.note.as_str()), ("1 of 20", "7 to 28 days 1"));
+    assert_eq!(row.other.plain(), "0 of 40");
 }
 
 #[test]

@@ -1,5 +1,6 @@
 //! The season in numbers, worked out from the flock: nobody notes a season, it is seen in the births.
 
+mod against_past;
 mod before_season;
 mod grown;
 mod lambing_forecasts;
@@ -14,6 +15,7 @@ mod this_week;
 mod witnesses;
 mod year;
 
+pub use against_past::{Against, AgainstPast, Ailed, LostAt, Rate, against_past};
 pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
 pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litter, grown, usual_age};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};

@@ -20,8 +20,10 @@ use std::collections::{BTreeMap, BTreeSet};
 
 pub use duty::{Completion, Duty, State, may_be_well};
 pub use illness::{Course, ewe_case, ewe_illness, lamb_case, lamb_illness, stage_of};
+pub use labor::udder::DrawFrom;
 pub use newborn::{
-    ColdSpell, Hold, LambDanger, LambStep, cold_spell, hold_milk, holds, may_be_weaned, next_milk,
+    BeforeMilk, ColdSpell, Hold, LambDanger, LambStep, before_milk, cold_spell, dams_milk, hold_milk, holds,
+    may_be_weaned, next_milk,
 };
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;
@@ -60,7 +62,7 @@ const CALLED_FOR: TimeDelta = TimeDelta::hours(24);
 pub fn duties(flock: &Flock, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
     let mut duties = Vec::new();
     for lamb in live(flock, now).into_iter().filter_map(|id| flock.lambs.get(&id)) {
-        let mut of_it = newborn::duties(lamb, now, settings);
+        let mut of_it = newborn::duties(flock, lamb, now, settings);
         newborn::dam_dry::put(&mut of_it, flock, lamb, now, settings);
         duties.extend(of_it);
         duties.extend(newborn::one_half::duty(flock, lamb, now));

@@ -5,7 +5,7 @@
 
 use std::mem::discriminant;
 
-use super::newborn::LambDanger;
+use super::newborn::{BeforeMilk, LambDanger};
 use crate::book::{Animal, DutyKind, EweId, LambId, Part, Presentation};
 use crate::reckon::illness::{ewe, lamb};
 use crate::units::Volume;
@@ -90,19 +90,15 @@ pub enum LambTask {
     FirstMilk {
         /// Whether the last call has come.
         last_call: bool,
-        /// Whether milk must wait: something holds it back.
-        hold: bool,
-        /// Whether it is so late that a thermometer, or a finger in the mouth, comes before milk.
-        check: bool,
+        /// What comes first, if anything does.
+        before: Option<BeforeMilk>,
     },
     /// Give the next feed by hand.
     Feed {
-        /// How much; nothing while its weight is not known.
+        /// How much; nothing while its weight is not known, or anything but the scale comes first.
         volume: Option<Volume>,
-        /// Whether milk must wait: something holds it back.
-        hold: bool,
-        /// Whether it is to be weighed first, since the volume goes by an old weight.
-        weigh: bool,
+        /// What comes first, if anything does.
+        before: Option<BeforeMilk>,
     },
     /// Make up what its first day is short of.
     DayTotal {
@@ -110,8 +106,8 @@ pub enum LambTask {
         given: Volume,
         /// What it wants in 24 hours.
         target: Volume,
-        /// Whether milk must wait: something holds it back.
-        hold: bool,
+        /// What comes first, if anything does.
+        before: Option<BeforeMilk>,
     },
     /// Weigh it.
     Weigh {
@@ -128,17 +124,13 @@ pub enum LambTask {
     Danger(LambDanger),
     /// Feed it: its belly felt hollow.
     Hollow {
-        /// Whether milk must wait: something holds it back.
-        hold: bool,
-        /// Whether a thermometer, or a finger in the mouth, comes before milk.
-        check: bool,
+        /// What comes first, if anything does.
+        before: Option<BeforeMilk>,
     },
     /// Feed it from elsewhere: the ewe that rears it has no milk.
     DamDry {
-        /// Whether milk must wait: something holds it back.
-        hold: bool,
-        /// Whether a thermometer, or a finger in the mouth, comes before milk.
-        check: bool,
+        /// What comes first, if anything does.
+        before: Option<BeforeMilk>,
     },
     /// Weigh it again: one half of the udder that rears it gives milk.
     WeighAgain,
@@ -327,15 +319,15 @@ impl LambTask {
         }
     }
 
-    /// Says whether it is milk that must wait, since something holds it back.
+    /// Returns what comes before it, if it is milk and anything does.
     #[must_use]
-    pub const fn milk_must_wait(self) -> bool {
+    pub const fn before_milk(self) -> Option<BeforeMilk> {
         match self {
-            Self::FirstMilk { hold, .. }
-            | Self::Feed { hold, .. }
-            | Self::DayTotal { hold, .. }
-            | Self::Hollow { hold, .. }
-            | Self::DamDry { hold, .. } => hold,
+            Self::FirstMilk { before, .. }
+            | Self::Feed { before, .. }
+            | Self::DayTotal { before, .. }
+            | Self::Hollow { before }
+            | Self::DamDry { before } => before,
             Self::DipNavel
             | Self::DipNavelAgain
             | Self::GetUp
@@ -350,7 +342,7 @@ impl LambTask {
             | Self::Ring { .. }
             | Self::WeaningCheck { .. }
             | Self::Ill { .. }
-            | Self::IllLook { .. } => false,
+            | Self::IllLook { .. } => None,
         }
     }
 }

@@ -5,6 +5,7 @@ mod round;
 use yeanling_core::book::Event;
 use yeanling_core::reckon::mixing::{Mix, sample_to};
 use yeanling_core::units::{Mass, System, Volume};
+use yeanling_core::watch::BeforeMilk;
 use yeanling_words::common::{feed_mass, volume, volume_as_given};
 use yeanling_words::{bottle_round as words, errors, frame, why as why_words};
 
@@ -12,6 +13,7 @@ use round::{OnRound, Round, round};
 
 use crate::block::{Fact, Figure, Kind, Line, LineLook, Row, Shape};
 use crate::draft::Draft;
+use crate::milk::comes_first;
 use crate::page::{Blocks, Page, key_of, why};
 use crate::view::View;
 use crate::{Action, Button, Key, Reason, Screen, Sheet, State, powder};
@@ -48,8 +50,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 
 /// The whole round with one tap, where each of several may be fed what is planned.
 fn all_fed(round: &Round) -> Blocks {
-    let feeds: Vec<Event> =
-        round.to_feed.iter().filter_map(|one| one.feed.clone().filter(|_| !one.held)).collect();
+    let feeds: Vec<Event> = round.to_feed.iter().filter_map(|one| one.feed.clone()).collect();
     if feeds.len() < 2 || feeds.len() < round.to_feed.len() {
         return Blocks::new();
     }
@@ -72,12 +73,17 @@ fn row(one: &OnRound) -> (Key, Row) {
             let fed = Button::new("fed", words::TICK, Action::Note(vec![event.clone()]));
             Some(fed.action(name).filled_if(due))
         }
-        // Whose milk waits is opened by its name, and says why.
-        (None, None) if one.held || one.says.is_empty() => None,
+        (None, None) if one.says.is_empty() => None,
+        // What comes first stands in the place of the feed.
+        (None, None) if one.before.is_some() => one.before.map(|before| {
+            let first = comes_first(one.id, before);
+            let name = named(&first.label);
+            first.action(name)
+        }),
         (None, None) => Some(Button::new("open", words::OPEN, ask()).action(named(words::OPEN))),
     };
     let reason = one.why.clone().map(|(about, reason)| why(about, reason));
-    let other = one.fed.is_none() && !one.held;
+    let other = one.fed.is_none() && one.before.is_none_or(|before| before == BeforeMilk::Weigh);
     let other = other.then(|| Button::new("other", words::OTHER, ask()).small().named(named(words::OTHER)));
     let buttons: Vec<Button> = reason.into_iter().chain(other).collect();
     let some = !one.day.is_empty() || !buttons.is_empty();

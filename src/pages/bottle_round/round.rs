@@ -6,7 +6,7 @@ use yeanling_core::reckon::mixing::{self, Mix, NoMix};
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::{Mass, Moment, TimeDelta, Volume};
-use yeanling_core::watch::{self, Completion, Duty, LambTask, Task, hold_milk};
+use yeanling_core::watch::{self, BeforeMilk, Completion, Duty, LambTask, Task};
 
 use yeanling_words::common::{clock, time_of_day, volume};
 use yeanling_words::lamb::before_milk;
@@ -35,8 +35,8 @@ pub(super) struct OnRound {
     pub(super) milk: Milk,
     /// One tap notes this.
     pub(super) feed: Option<Event>,
-    /// Whether milk must wait for it.
-    pub(super) held: bool,
+    /// What comes first, if anything does.
+    pub(super) before: Option<BeforeMilk>,
     /// The feed that one tap takes back.
     pub(super) fed: Option<EntryId>,
 }
@@ -107,7 +107,7 @@ pub(super) fn round(flock: &Flock, duties: &[Duty], now: Moment) -> Round {
     let mixed = |one: &&OnRound| one.milk == Milk::Replacer;
     let volumes: Vec<Volume> = round.to_feed.iter().filter(mixed).filter_map(|one| one.volume).collect();
     round.mix = (!volumes.is_empty()).then(|| (mixing::round(&volumes, settings.powder_rate), volumes.len()));
-    round.unknown = round.to_feed.iter().filter(|one| one.volume.is_none() && !one.held).count();
+    round.unknown = round.to_feed.iter().filter(|one| one.volume.is_none() && one.before.is_none()).count();
     let others: Vec<Volume> =
         round.to_feed.iter().filter(|one| !mixed(one)).filter_map(|one| one.volume).collect();
     round.not_mixed = (!others.is_empty()).then(|| others.into_iter().sum());
@@ -171,17 +171,15 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
     let settings = &flock.settings;
     let system = settings.system;
     let age = lamb.age(now);
-    let milk = watch::next_milk(lamb, now, settings);
-    let (amount, held, weigh) = match duty.map(|duty| duty.task) {
-        Some(Task::Lamb(_, LambTask::Feed { volume, hold, weigh })) => (volume, hold, weigh),
-        Some(_) | None => (None, false, false),
+    let milk = watch::next_milk(flock, lamb, now, settings);
+    let (amount, before) = match duty.map(|duty| duty.task) {
+        Some(Task::Lamb(_, LambTask::Feed { volume, before })) => (volume, before),
+        Some(_) | None => (None, None),
     };
-    let gets = if weigh && !held {
-        words::weigh_first(&words::gets(amount, milk, system))
-    } else if held {
-        words::held(&hold_milk(lamb).map(|hold| before_milk(hold, system)).unwrap_or_default())
-    } else {
-        words::gets(amount, milk, system)
+    let gets = match before {
+        Some(BeforeMilk::Weigh) => words::weigh_first(&words::gets(amount, milk, system)),
+        Some(before) => words::held(&before_milk(before, system)),
+        None => words::gets(amount, milk, system),
     };
     let (day, why) = if age < TimeDelta::hours(24) {
         first_day(flock, lamb, now)
@@ -213,7 +211,7 @@ fn on_round(flock: &Flock, lamb: &Lamb, duty: Option<&Duty>, now: Moment) -> OnR
             Completion::Note(event) => Some(event.clone()),
             Completion::Open => None,
         }),
-        held,
+        before,
         fed: None,
     }
 }

@@ -15,6 +15,7 @@ use crate::block::{
     Aloud, Block, Buttons, Figure, FigureSize, Item, Kind, Line, LineLook, ListLook, Notice, NoticeKind,
 };
 use crate::draft::Fields;
+use crate::milk::before;
 use crate::page::{Blocks, why};
 use crate::view::View;
 use crate::{Action, Button, Reason, Screen, Sheet, Text, weight};
@@ -225,8 +226,9 @@ fn fed(hand: Hand, answer: &ColdLambAnswer) -> Blocks {
         return done_line("fed", words::fed_at(&volume(given, system), &clock(at)));
     }
     let lamb = hand.lamb.filter(|_| may_be_fed(answer)).and_then(|id| view.flock.lamb(id));
+    let lamb = lamb.filter(|lamb| before(view, lamb).is_none());
     let Some((lamb, feed)) = lamb.zip(case.feed(system)) else { return Blocks::new() };
-    let milk = next_milk(lamb, view.now, view.settings());
+    let milk = next_milk(view.flock, lamb, view.now, view.settings());
     let fed = Action::Note(vec![Event::Fed { lamb: lamb.id, volume: feed, milk, way: Way::Bottle }]);
     Blocks::new().button(Button::new("feed", words::fed_by_bottle(&volume(feed, system)), fed))
 }

@@ -8,13 +8,13 @@ use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{System, TimeDelta, Volume};
-use yeanling_core::watch::{Duty, Hold, LambTask, Task, hold_milk, next_milk};
+use yeanling_core::watch::{BeforeMilk, Duty, LambTask, Task, next_milk};
 use yeanling_words::common::{clock, volume, volume_number};
 use yeanling_words::why::headings;
-use yeanling_words::{bottle_round, errors, illness, lamb as words, watch};
+use yeanling_words::{bottle_round, errors, lamb as words, watch};
 
 use crate::block::{Card, Fact, Figure, Kind, Progress};
-use crate::milk::{tube, volume_unit};
+use crate::milk::{before, comes_first, half, tube, volume_unit};
 use crate::page::{Blocks, why};
 use crate::view::View;
 use crate::{Action, Button, Reason, Screen, Sheet};
@@ -35,13 +35,14 @@ struct Plan {
 /// Returns the next feed by bottle with one tap, or by tube once its safety list is read.
 pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
     let (plan, system) = (plan(view, lamb), view.system());
-    let milk = next_milk(lamb, view.now, view.settings());
+    let milk = next_milk(view.flock, lamb, view.now, view.settings());
+    let before = before(view, lamb);
+    // What comes first is told of a lamb of any age, also of one that its dam feeds.
+    if let Some(first) = before.and_then(BeforeMilk::before_nursing) {
+        return waits(lamb, first, milk, system).then(to_round(lamb));
+    }
     let other = Action::Ask(Sheet::Feed(lamb.id, plan.volume, milk));
     let other = Button::new("other-feed", words::OTHER_FEED, other);
-    // What holds milk back is told of a lamb of any age, also of one that its dam feeds.
-    if let Some(hold) = hold_milk(lamb) {
-        return held(lamb, hold, system, other.small()).then(to_round(lamb));
-    }
     if !lamb.on_bottle() && lamb.age(view.now) >= TimeDelta::hours(48) {
         return Blocks::new().buttons(2, [other]);
     }
@@ -49,15 +50,19 @@ pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
         Some(next) => tubed(lamb, next, milk, system),
         None => Blocks::new(),
     };
-    let card = card(system, lamb, plan, milk, other.small());
+    let card = card(view, lamb, plan, milk, other.small());
     Blocks::new().add("feeding", Kind::Card(card)).then(to_round(lamb)).then(by_tube)
 }
 
-fn card(system: System, lamb: &Lamb, plan: Plan, milk: Milk, other: Button) -> Card {
+fn card(view: &View, lamb: &Lamb, plan: Plan, milk: Milk, other: Button) -> Card {
+    let system = view.system();
     let Plan { title, volume: next, note, why, facts, facts_why, progress, .. } = plan;
     let head = Blocks::new().remark(title, []).into();
     let lead = next.map(|next| Blocks::new().add("next-feed", Kind::Figure(figure(next, system))));
     let action = next.map(|next| {
+        if let Some(first) = before(view, lamb) {
+            return comes_first(lamb.id, first).action("");
+        }
         let fed = words::fed(&volume_number(next, system));
         let feed = Event::Fed { lamb: lamb.id, volume: next, milk, way: Way::Bottle };
         Button::new("fed", fed, Action::Note(vec![feed])).action("").filled()
@@ -66,6 +71,7 @@ fn card(system: System, lamb: &Lamb, plan: Plan, milk: Milk, other: Button) -> C
     if let Some(progress) = progress {
         inside = inside.add("given", Kind::Progress(progress));
     }
+    let inside = half(view, lamb, milk).into_iter().fold(inside, |inside, said| inside.remark(said, []));
     let inside = inside.remark("", facts_why.into_iter().chain([other])).into();
     Card { head, lead: lead.unwrap_or_default().into(), action, inside }
 }
@@ -90,19 +96,18 @@ fn tubed(lamb: &Lamb, next: Volume, milk: Milk, system: System) -> Blocks {
     Blocks::new().fold("by-tube", words::BY_TUBE, inside)
 }
 
-/// What stands there while milk must wait: why, and the way to what comes first; no volume, so that none is given.
-fn held(lamb: &Lamb, hold: Hold, system: System, other: Button) -> Blocks {
-    let way = if matches!(hold, Hold::Belly { .. }) {
-        Button::new("ill-now", illness::STEPS, Action::Go(Screen::IllLamb(lamb.id)))
-    } else {
-        Button::new("cold-now", words::COLD_NOW, Action::Go(Screen::ColdLamb(Some(lamb.id))))
-    };
+/// What stands there while something comes before milk: what and why, and the way to it; no volume, so that none is given.
+/// What it had all the same can be noted.
+fn waits(lamb: &Lamb, before: BeforeMilk, milk: Milk, system: System) -> Blocks {
+    let had = Action::Ask(Sheet::Feed(lamb.id, None, milk));
+    let had = Button::new("already-fed", words::ALREADY_FED, had).small();
+    let head = if matches!(before, BeforeMilk::Hold(_)) { words::HOLD } else { words::BEFORE_MILK };
     let inside = Blocks::new()
-        .remark(words::HOLD, [])
-        .caution(words::hold(hold, system))
-        .button(way)
+        .remark(head, [])
+        .caution(words::first(before, system))
+        .button(comes_first(lamb.id, before))
         .then(crate::illness::milk_allowed(lamb).into_iter().fold(Blocks::new(), Blocks::button))
-        .remark("", [other]);
+        .remark("", [had]);
     Blocks::new().card("held", inside)
 }
 

@@ -3,11 +3,12 @@
 use yeanling_core::book::{Animal, Event, Sex};
 use yeanling_core::flock::Lamb;
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{KEPT_FROM, hold_milk};
+use yeanling_core::watch::{BeforeMilk, KEPT_FROM};
 use yeanling_words::common::{day_and_clock, mass};
 use yeanling_words::{ewe as ewe_words, growth, lamb as words, life, weaning as weaning_words};
 
 use super::{Does, care, charts, feeding, look, weaning};
+use crate::milk::before;
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Sheet};
@@ -46,7 +47,7 @@ pub(super) fn growth_is_first(view: &View, lamb: &Lamb) -> bool {
 
 /// Returns what fits its age, its feeds and its weaning, then all the rest, folded.
 pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
-    let fed = lamb.on_bottle() || hold_milk(lamb).is_some();
+    let fed = lamb.on_bottle() || before(view, lamb).and_then(BeforeMilk::before_nursing).is_some();
     let (feeds, other) = if fed {
         (feeding::blocks(view, lamb), Blocks::new())
     } else {

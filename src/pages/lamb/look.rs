@@ -2,10 +2,11 @@
 
 use yeanling_core::book::{Animal, Event, Sex};
 use yeanling_core::flock::Lamb;
-use yeanling_core::watch::{KEPT_FROM, hold_milk};
+use yeanling_core::watch::{BeforeMilk, KEPT_FROM};
 use yeanling_words::{danger, lamb as words, life, weaning};
 
 use super::{Does, is_newborn};
+use crate::milk::before;
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Sheet};
@@ -20,9 +21,9 @@ pub(super) fn looks(view: &View, lamb: &Lamb, offered: &[Button]) -> Blocks {
     let asks = |key: &'static str, seen: bool, label: &str, sheet: Sheet| {
         Button::new(key, told(seen, label), Action::Ask(sheet))
     };
-    // While milk must wait it is not offered as taken either: why stands above, with what comes first.
+    // While something comes before milk it is not offered as taken either: that stands above, with the record of what it had.
     let sucked = notes("sucked", !lamb.sucked.is_empty(), words::SUCKED, Event::Sucked { lamb: id })
-        .off_if(hold_milk(lamb).is_some());
+        .off_if(before(view, lamb).and_then(BeforeMilk::before_nursing).is_some());
     let takes_it = lamb.accepted.last().is_some_and(|(_, accepts)| *accepts);
     let found = asks("found", lamb.found.is_some(), danger::FOUND, Sheet::Found(id));
     let all = [

@@ -22,6 +22,7 @@ pub(crate) use weaning::{save_solids, solids_sheet};
 
 use crate::block::{Figure, FigureSize, Kind, Notice, NoticeKind};
 use crate::draft::Draft;
+use crate::milk::before;
 use crate::milk_ribbon::milk_ribbon;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
@@ -153,7 +154,7 @@ fn first_milk(view: &View, lamb: &Lamb) -> Blocks {
         Some(left) => (span(left), words::LEFT.to_owned()),
         None => (words::CLOSED.to_owned(), words::CLOSED_ALSO.to_owned()),
     };
-    let says = words::stands(lamb, &view.settings().limits, view.now);
+    let says = words::stands(lamb, before(view, lamb), &view.settings().limits, view.now);
     let beside = Blocks::new().remark(says, [why(headings::WINDOW, Reason::Window(age))]).into();
     let figure = Figure { value, also, size: FigureSize::Head, beside, ..Figure::default() };
     let ribbon = milk_ribbon(lamb, view.now, true);

@@ -14,7 +14,7 @@ use yeanling_words::{animals, danger, labor as words, watch as duty_words};
 use super::{held, people};
 use crate::block::{Buttons, Figure, Kind, Shape, Toggle};
 use crate::draft::{Draft, Fields};
-use crate::due_now::snooze;
+use crate::due_now::{self, snooze};
 use crate::duty_ribbon::duty_ribbon;
 use crate::page::{Blocks, why};
 use crate::ribbon::{Pin, PinShape};
@@ -25,10 +25,22 @@ use crate::{Action, Button, Key, Reason, Sheet};
 /// What begins by a press on them comes below until it is due, so that none of them moves under the finger.
 const WAS_DUE: &str = "labor-was-due";
 
+/// Whether her udder, or whether she stands and eats, was to be looked at when her part was come to.
+const AFTER_DUE: &str = "labor-after-due";
+
 /// Her part is come to.
 pub(super) fn look(view: &View, draft: &mut Draft, ewe: Option<EweId>) {
     let due = ewe.is_some_and(|ewe| first_due(view, ewe).is_some());
     draft.fields.choose(WAS_DUE, usize::from(due));
+    let after = ewe.is_some_and(|ewe| !due_now::after_lambing(view, ewe).is_empty());
+    draft.fields.choose(AFTER_DUE, usize::from(after));
+}
+
+/// Returns what is due for her after lambing: what stands above all else, since it was due when her part was come to, and what
+/// stands below, since a press here made it due.
+pub(super) fn after_lambing(view: &View, fields: &Fields, ewe: Option<EweId>) -> (Blocks, Blocks) {
+    let due = ewe.map(|ewe| due_now::after_lambing(view, ewe)).unwrap_or_default();
+    if fields.chosen(AFTER_DUE) == Some(1) { (due, Blocks::new()) } else { (Blocks::new(), due) }
 }
 
 /// Something is pressed: what stands above by then stays there, also once it was done.
@@ -181,7 +193,7 @@ fn look_at(id: EweId) -> Action {
 
 /// The most urgent duty of this ewe.
 fn first_due<'a>(view: &'a View, id: EweId) -> Option<&'a Duty> {
-    // What waits until she has lambed stands on her own page.
+    // What waits until she has lambed has a place of its own.
     let after = |task: EweTask| matches!(task, EweTask::LetOut | EweTask::Udder { .. } | EweTask::Settled);
     let of_her = |duty: &&Duty| matches!(duty.task, Task::Ewe(ewe, task) if ewe == id && !after(task));
     view.duties.iter().find(of_her)

@@ -125,10 +125,11 @@ pub(crate) fn page(view: &View, draft: &Draft, screen: Screen) -> Page {
         }
     };
     let began = work.litter.map(|litter| litter.began);
+    let (above, below) = labor::after_lambing(view, fields, work.dam);
     Page::new(title)
         .back(Screen::Watch, frame::BACK)
         .under(words::under(began, work.scanned()))
-        .blocks(tabs(work).then(part).then(give_dam(work)))
+        .blocks(above.then(tabs(work)).then(part).then(below).then(give_dam(work)))
         .thumb(thumb(work, fields))
 }
 

@@ -2,12 +2,13 @@
 
 use yeanling_core::book::{Event, LambingEase, Sex};
 use yeanling_core::flock::{Lamb, Line};
-use yeanling_core::watch::hold_milk;
+use yeanling_core::watch::BeforeMilk;
 use yeanling_words::{animals, danger, lambing as words, noted};
 
 use super::{held, weight};
 use crate::block::{Buttons, Choice, Choices, Group, Kind, Shape, Toggle};
 use crate::draft::Fields;
+use crate::milk::{before, comes_first};
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Screen, Sheet};
@@ -76,13 +77,12 @@ fn seen(view: &View, lamb: &Lamb) -> Blocks {
     let toggles = Blocks::new()
         .add("navel", toggle(words::NAVEL, !lamb.navel.is_empty(), Event::NavelDipped { lamb: id }))
         .add("up", toggle(words::UP, !lamb.stood.is_empty(), Event::Stood { lamb: id }));
-    // While milk must wait nothing asks it to suck; that it did can be taken back.
+    // While something comes before milk nothing asks it to suck; that it did can be taken back.
     let sucked = !lamb.sucked.is_empty();
-    let toggles = if hold_milk(lamb).is_some() && !sucked {
-        let steps = Action::Go(Screen::ColdLamb(Some(id)));
-        toggles.button(Button::new("cold-lamb", danger::STEPS, steps))
-    } else {
-        toggles.add("sucked", toggle(words::SUCKED, sucked, Event::Sucked { lamb: id }))
+    let first = before(view, lamb).and_then(BeforeMilk::before_nursing).filter(|_| !sucked);
+    let toggles = match first {
+        Some(first) => toggles.button(comes_first(id, first)),
+        None => toggles.add("sucked", toggle(words::SUCKED, sucked, Event::Sucked { lamb: id })),
     };
     let buttons = held("ticks", |inside| Kind::Buttons(Buttons { columns: 3, inside }), toggles);
     Blocks::new().group("seen", Shape::LambingSeen, buttons)

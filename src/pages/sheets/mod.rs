@@ -231,7 +231,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::Weight(lamb) => weight::save(view, draft, lamb),
         Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
-        Sheet::Feed(lamb, volume, milk) => feed::save(view, draft, (lamb, volume, milk)),
+        Sheet::Feed(lamb, volume, milk) => feed::save_typed(view, draft, (lamb, volume, milk)),
         Sheet::Condition(ewe) => ewe_in_field::save_condition(view, draft, ewe),
         Sheet::EweWeight(ewe) => ewe_in_field::save_ewe_weight(view, draft, ewe),
         Sheet::Scan(ewe) => ewe_in_field::save_scan(view, draft, ewe),

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Awaited, Care, Event, EweId};
 use yeanling_core::units::System;
-use yeanling_core::watch::{Completion, Duty, EweTask, LambTask, Task};
+use yeanling_core::watch::{BeforeMilk, Completion, Duty, EweTask, LambTask, Task};
 use yeanling_words::{danger, illness, labor, watch as words};
 
 use super::lamb::lamb_to;
@@ -83,6 +83,9 @@ pub(crate) fn act(duty: &Duty, may_be_well: bool, system: System) -> Act {
             return Act::new(key, danger::SAID, Does::Asks(Sheet::Vet(task.subject())));
         }
         (Completion::Open, Task::Lamb(lamb, LambTask::Weigh { .. } | LambTask::WeighAgain)) => {
+            Does::Asks(Sheet::Weight(lamb))
+        }
+        (Completion::Open, Task::Lamb(lamb, task)) if task.before_milk() == Some(BeforeMilk::Weigh) => {
             Does::Asks(Sheet::Weight(lamb))
         }
         (Completion::Open, Task::Lamb(lamb, LambTask::ScoreVigor)) => Does::Asks(Sheet::Vigor(lamb)),

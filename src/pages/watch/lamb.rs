@@ -7,7 +7,7 @@ use yeanling_core::book::{Animal, LambId};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::colostrum::{self, ColostrumTarget};
 use yeanling_core::units::{Moment, System, TimeDelta};
-use yeanling_core::watch::{Completion, Duty, LambTask, State, Task, hold_milk, next_milk};
+use yeanling_core::watch::{BeforeMilk, Completion, Duty, LambTask, State, Task, hold_milk, next_milk};
 
 use yeanling_words::common::{clock, mass, volume, volume_number};
 use yeanling_words::why::headings;
@@ -17,6 +17,7 @@ use super::acts::{Act, Does, act};
 use super::seat::{Seat, reared_by};
 use super::shown::{Rooms, Shown, Told, due, is_soft, job, more, offers, told as told_of};
 use crate::block::Fact;
+use crate::milk::{before, leads};
 use crate::milk_ribbon::milk_ribbon;
 use crate::view::View;
 use crate::{Reason, Screen, Sheet};
@@ -33,7 +34,7 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: 
     let job = job(duties, now);
     let state = duties.first().map(|duty| duty.state(now));
     let Told { text, step, says } = told(lamb, job, duties, now, system);
-    let main = job.map(|job| main(job, system));
+    let main = job.map(|job| act(job, false, system));
     let other = job.and_then(|job| other(view, lamb, job, target.as_ref(), now));
     // The same way is not offered twice.
     let other = other.filter(|other| !main.as_ref().is_some_and(|main| main.is(other)));
@@ -50,14 +51,14 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: 
         says,
         rooms: Rooms::default(),
         soft: is_soft(duties, now),
-        held: hold_milk(lamb).is_some(),
+        held: before(view, lamb).is_some(),
         to: Screen::Lamb(lamb.id),
         button: main,
         others,
         offers,
         ribbon: newborn.then(|| milk_ribbon(lamb, now, false)),
         facts: target
-            .filter(|_| wants_milk(lamb, duties, now))
+            .filter(|_| wants_milk(view, lamb, duties))
             .map(|target| facts(view, &target, lamb, now))
             .unwrap_or_default(),
         why: target.map(|target| (headings::COLOSTRUM, Reason::Milk(target))),
@@ -66,7 +67,7 @@ pub(super) fn lamb(view: &View, lamb: &Lamb, duties: &[&Duty], seat: Seat, now: 
 }
 
 /// Says whether milk is wanted and may be given: no volume stands beside a lamb that has had its own, or must not have any.
-fn wants_milk(lamb: &Lamb, duties: &[&Duty], now: Moment) -> bool {
+fn wants_milk(view: &View, lamb: &Lamb, duties: &[&Duty]) -> bool {
     let milk = |duty: &&Duty| {
         let is = matches!(
             duty.task,
@@ -79,9 +80,9 @@ fn wants_milk(lamb: &Lamb, duties: &[&Duty], now: Moment) -> bool {
                     | LambTask::DamDry { .. }
             )
         );
-        is && duty.state(now) > State::Coming
+        is && duty.state(view.now) > State::Coming
     };
-    hold_milk(lamb).is_none() && (lamb.first_milk().is_none() || duties.iter().any(milk))
+    before(view, lamb).is_none() && (lamb.first_milk().is_none() || duties.iter().any(milk))
 }
 
 /// What is due, or that all is well. What keeps it from milk stands with the milk that is due, else before all, unless
@@ -94,7 +95,7 @@ fn told(lamb: &Lamb, job: Option<&Duty>, duties: &[&Duty], now: Moment, system: 
     };
     let mut told = told_of(job, duties, now, system);
     let Some(hold) = hold else { return told };
-    let before_milk = || lamb_words::before_milk(hold, system);
+    let before_milk = || lamb_words::before_milk(BeforeMilk::Hold(hold), system);
     if job.state(now) == State::Danger {
         // What no life hangs on is left to its page: the sign and the step are read in three seconds.
         let waits = due(duties, now).iter().find(|duty| milk_must_wait(duty));
@@ -114,47 +115,35 @@ fn told(lamb: &Lamb, job: Option<&Duty>, duties: &[&Duty], now: Moment, system: 
 
 /// Says whether a duty is one of milk that must wait.
 const fn milk_must_wait(duty: &Duty) -> bool {
-    matches!(duty.task, Task::Lamb(_, task) if task.milk_must_wait())
+    matches!(duty.task, Task::Lamb(_, task) if matches!(task.before_milk(), Some(BeforeMilk::Hold(_))))
 }
 
 /// Where what is to be done for a lamb leads.
 pub(super) const fn lamb_to(lamb: LambId, task: LambTask) -> Screen {
-    if task.milk_must_wait() {
-        return Screen::ColdLamb(Some(lamb));
+    if let Some(before) = task.before_milk()
+        && let Some(leads) = leads(lamb, before)
+    {
+        return leads;
     }
     match task {
         LambTask::Ill { .. } | LambTask::IllLook { .. } => Screen::IllLamb(lamb),
-        LambTask::TakeTemperature
-        | LambTask::Danger(_)
-        | LambTask::FirstMilk { check: true, .. }
-        | LambTask::Hollow { check: true, .. }
-        | LambTask::DamDry { check: true, .. } => Screen::ColdLamb(Some(lamb)),
+        LambTask::TakeTemperature | LambTask::Danger(_) => Screen::ColdLamb(Some(lamb)),
         LambTask::DipNavel
         | LambTask::DipNavelAgain
         | LambTask::GetUp
-        | LambTask::FirstMilk { check: false, .. }
+        | LambTask::FirstMilk { .. }
         | LambTask::Feed { .. }
         | LambTask::DayTotal { .. }
         | LambTask::Weigh { .. }
         | LambTask::ScoreVigor
         | LambTask::CallVet
-        | LambTask::Hollow { check: false, .. }
-        | LambTask::DamDry { check: false, .. }
+        | LambTask::Hollow { .. }
+        | LambTask::DamDry { .. }
         | LambTask::WeighAgain
         | LambTask::HardBirth
         | LambTask::Look
         | LambTask::Ring { .. }
         | LambTask::WeaningCheck { .. } => Screen::Lamb(lamb),
-    }
-}
-
-/// The one press that does it; what goes by an old weight is weighed first.
-fn main(job: &Duty, system: System) -> Act {
-    match job.task {
-        Task::Lamb(lamb, LambTask::Feed { weigh: true, hold: false, .. }) => {
-            Act::new("weigh", lamb_words::WEIGH, Does::Asks(Sheet::Weight(lamb)))
-        }
-        Task::Lamb(..) | Task::Ewe(..) => act(job, false, system),
     }
 }
 
@@ -173,18 +162,18 @@ fn other(view: &View, lamb: &Lamb, job: &Duty, target: Option<&ColostrumTarget>,
     if matches!(task, LambTask::Ill { .. }) {
         return Some(Act::new("ill-steps", illness::STEPS, Does::Leads(Screen::IllLamb(id))));
     }
-    if hold_milk(lamb).is_some() {
+    if before(view, lamb).is_some() {
         return None;
     }
-    let ask = |volume| Does::Asks(Sheet::Feed(id, volume, next_milk(lamb, now, view.settings())));
+    let ask = |volume| Does::Asks(Sheet::Feed(id, volume, next_milk(view.flock, lamb, now, view.settings())));
     match task {
-        LambTask::FirstMilk { check: false, .. } if job.state(now) > State::Coming => {
+        LambTask::FirstMilk { before: None, .. } if job.state(now) > State::Coming => {
             let next = target.map(|target| target.next_feed.offered(system));
             let label =
                 next.map_or_else(|| words::FEED_IT.to_owned(), |next| words::feed_it(&volume(next, system)));
             Some(Act::new("feed-instead", label, ask(next)))
         }
-        LambTask::Feed { volume, weigh: false, .. } if job.state(now) > State::Coming => {
+        LambTask::Feed { volume, before: None } if job.state(now) > State::Coming => {
             Some(Act::new("other-amount", bottle_round::OTHER, ask(volume)))
         }
         LambTask::FirstMilk { .. }

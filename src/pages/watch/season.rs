@@ -54,10 +54,18 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
             .to(Screen::Season);
         (Key::Borrowed("overdue"), row)
     });
+    let today = view.now.local().date();
+    let away = |first| season_forecast::away(first, today);
     let vet = vet(view).map(|asked| {
         let row = Row::new(vet_words::TITLE)
             .text(vet_words::still_open(asked.open.len()))
-            .says(State::Coming, season_forecast::away(asked.first, view.now.local().date()))
+            .says(
+                State::Coming,
+                asked
+                    .first
+                    .filter(|first| *first >= today)
+                    .map_or_else(|| vet_words::ANY_DAY.to_owned(), away),
+            )
             .to(Screen::SettingsOf(SettingsPart::Farm));
         (Key::Borrowed("before-season"), row)
     });

@@ -2,9 +2,10 @@
 
 mod charts;
 mod flock;
+mod past;
 
 use yeanling_core::reckon::flock_figures::Share;
-use yeanling_core::seasons::{Loss, Season, Year, seasons, year};
+use yeanling_core::seasons::{Season, Year, against_past, seasons, year};
 use yeanling_core::units::System;
 use yeanling_words::common::{date, mass};
 use yeanling_words::pens::printed;
@@ -35,6 +36,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let other = beside.checked_sub(1).filter(|place| *place != chosen);
     let other = other.and_then(|place| counted(view, &all, place));
     let (season, year) = &shown;
+    let past = against_past(view.flock, season, view.now);
     let print = Button::new("print", words::PRINT, Action::Phone(Request::Print));
     page.under(words::season(season)).blocks(
         Blocks::new()
@@ -47,7 +49,8 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             )
             .then(which(&all, chosen, beside))
             .section("flock", words::FLOCK, figures(&shown, other.as_ref(), view.system()))
-            .section("losses", words::LOSSES, losses(year))
+            .section("losses", words::LOSSES, past::losses(season, year, &past))
+            .section("ailed", words::AILED, past::ailments(season, &past))
             .section("by-day", words::BY_DAY, charts::by_day(year))
             .section("survival", words::SURVIVAL, charts::survival(year, view.system()))
             .then(flock::gains(view, season))
@@ -143,14 +146,4 @@ fn rows(year: &Year, system: System) -> Vec<LedgerRow> {
     .into_iter()
     .flatten()
     .collect()
-}
-
-/// What was lost: how many in which span of age, and of what.
-fn losses(year: &Year) -> Blocks {
-    if year.losses.is_empty() {
-        return Blocks::new().text(words::NO_LOSSES);
-    }
-    let lost = |loss: &Loss| row(words::span(loss.span), words::count(loss.lambs), words::causes(loss));
-    let rows = year.losses.iter().map(lost).collect();
-    charts::losses(year).then(ledger("lost", words::LOSSES, rows))
 }

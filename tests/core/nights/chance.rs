@@ -1,10 +1,10 @@
 //! Chance that can be had again: the same seed gives the same night, on every machine.
 
 /// A row of numbers that look thrown (`SplitMix64`).
-pub(super) struct Chance(u64);
+pub(crate) struct Chance(u64);
 
 impl Chance {
-    pub(super) const fn new(seed: u64) -> Self {
+    pub(crate) const fn new(seed: u64) -> Self {
         Self(seed)
     }
 
@@ -16,22 +16,22 @@ impl Chance {
     }
 
     /// A number from 0 to under `bound`.
-    pub(super) fn below(&mut self, bound: u32) -> u32 {
+    pub(crate) fn below(&mut self, bound: u32) -> u32 {
         u32::try_from((u64::from(bound) * (self.next() >> 32)) >> 32).unwrap_or(0)
     }
 
     /// A number from `least` to `most`, both among them.
-    pub(super) fn between(&mut self, least: u32, most: u32) -> u32 {
+    pub(crate) fn between(&mut self, least: u32, most: u32) -> u32 {
         least + self.below(most - least + 1)
     }
 
     /// Says yes once in so many times.
-    pub(super) fn one_in(&mut self, times: u32) -> bool {
+    pub(crate) fn one_in(&mut self, times: u32) -> bool {
         self.below(times) == 0
     }
 
     /// One of several.
-    pub(super) fn of<T: Copy>(&mut self, several: &[T]) -> T {
+    pub(crate) fn of<T: Copy>(&mut self, several: &[T]) -> T {
         several[usize::try_from(self.below(u32::try_from(several.len()).unwrap_or(1))).unwrap_or(0)]
     }
 }

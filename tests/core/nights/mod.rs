@@ -4,7 +4,7 @@
 //! played, over all; `cargo xtask soak` plays a million.
 
 mod barn;
-mod chance;
+pub(crate) mod chance;
 mod event;
 mod laws;
 mod model;

@@ -1,6 +1,6 @@
 //! What is agreed with the vet before the first lamb: asked once a season, from six weeks before, until it is done.
 
-use yeanling_core::book::Event;
+use yeanling_core::book::{Animal, Cause, Event};
 use yeanling_core::seasons::{ToAgree, before_season, lambing_forecasts};
 use yeanling_core::settings::{Choice, VetAgreed};
 use yeanling_core::units::{Moment, TimeDelta};
@@ -63,8 +63,69 @@ fn each_is_asked_until_it_is_agreed_and_the_numbers_until_there_are_two_for_the_
     assert_eq!(open(&scribe, now), []);
 }
 
+/// Returns when the first lamb is looked for, if anything is asked.
+fn first(scribe: &Scribe, now: Moment) -> Option<Option<String>> {
+    let flock = scribe.flock();
+    let asked = before_season(&flock, &lambing_forecasts(&flock, now), now)?;
+    Some(asked.first.map(|first| first.to_string()))
+}
+
 #[test]
-fn the_next_season_asks_anew_and_a_flock_without_a_ram_is_asked_nothing() {
+fn where_nothing_says_when_it_is_asked_at_once_and_once() {
+    let mut scribe = Scribe::new(1);
+    assert_eq!(first(&scribe, on("2027-01-10")), None, "no ewe, no lamb");
+    let ewe = scribe.ewe(on("2027-01-09"), "14");
+    assert_eq!(first(&scribe, on("2027-01-10")), Some(None));
+    assert_eq!(open(&scribe, on("2027-01-10")), ToAgree::ALL);
+    for what in VetAgreed::ALL {
+        agree(&mut scribe, on("2027-01-11"), what);
+    }
+    assert_eq!(open(&scribe, on("2027-01-12")), [ToAgree::NightNumbers]);
+    assert_eq!(
+        open(&scribe, on("2027-11-12")),
+        [ToAgree::NightNumbers],
+        "once is enough while nothing says when"
+    );
+    scribe.note(on("2027-11-13"), Event::Died { animal: Animal::Ewe(ewe), cause: Cause::Accident });
+    assert_eq!(open(&scribe, on("2027-11-14")), []);
+}
+
+#[test]
+fn a_scan_that_saw_none_asks_nothing_and_one_that_tells_how_old_they_are_says_when() {
+    let mut scribe = Scribe::new(1);
+    let ewe = scribe.ewe(on("2027-01-09"), "14");
+    scribe.note(on("2027-01-10"), Event::Scanned { ewe, lambs: 0, days: None });
+    assert_eq!(first(&scribe, on("2027-01-11")), None);
+    scribe.note(on("2027-02-10"), Event::Scanned { ewe, lambs: 2, days: Some(70) });
+    // 68 days to the earliest birth, on 19 April: asked from six weeks before.
+    assert_eq!(first(&scribe, on("2027-03-07")), None);
+    assert_eq!(first(&scribe, on("2027-03-08")), Some(Some("2027-04-19".to_owned())));
+    assert_eq!(first(&scribe, on("2027-05-30")), Some(None), "overdue, and nothing else says when");
+}
+
+#[test]
+fn where_no_ram_was_noted_last_years_days_say_when() {
+    let mut scribe = Scribe::new(1);
+    let ewe = scribe.ewe(on("2027-01-09"), "14");
+    scribe.born(on("2027-03-01"), Some(ewe));
+    scribe.born(on("2027-04-10"), None);
+    assert_eq!(first(&scribe, on("2027-03-20")), Some(Some("2027-03-20".to_owned())), "lambing goes on");
+    assert_eq!(first(&scribe, on("2027-06-01")), None);
+    assert_eq!(first(&scribe, on("2028-01-18")), None);
+    assert_eq!(first(&scribe, on("2028-01-19")), Some(Some("2028-03-01".to_owned())));
+    assert_eq!(
+        first(&scribe, on("2028-05-10")),
+        Some(Some("2028-03-01".to_owned())),
+        "a month past its last day"
+    );
+    assert_eq!(first(&scribe, on("2028-05-11")), None);
+    // A ram that was noted says it better.
+    put_to_ram(&mut scribe, "2027-12-01");
+    assert_eq!(first(&scribe, on("2028-02-10")), None);
+}
+
+#[test]
+fn the_next_season_asks_anew_and_a_flock_of_nobody_is_asked_nothing() {
     let mut scribe = Scribe::new(1);
     assert_eq!(open(&scribe, on("2027-02-10")), []);
     put_to_ram(&mut scribe, "2026-10-01");

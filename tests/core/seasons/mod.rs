@@ -1,5 +1,6 @@
 //! The season in numbers.
 
+mod against_past;
 mod before_season;
 mod coverage;
 mod grown;

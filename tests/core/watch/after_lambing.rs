@@ -1,15 +1,20 @@
 //! After a lambing: the udder check and what it leads on to, a ewe that is settled, and looks after a hard birth.
 
+use yeanling_core::book::Milk;
 use yeanling_core::book::{Animal, Care, Cause, Event, EweId, Illness, LambId, LambingEase, Life};
 use yeanling_core::reckon::illness::{Urgency, ewe};
 use yeanling_core::terms::{EweSign, EweStage, Gate, UdderHalf};
 use yeanling_core::units::TimeDelta;
-use yeanling_core::watch::{Completion, EweTask, LambTask, State, Task, ewe_illness};
+use yeanling_core::watch::{
+    Completion, DrawFrom, EweTask, LambTask, State, Task, dams_milk, ewe_illness, next_milk,
+};
 
 use super::{check, ewe_task, find, none};
 use crate::scribe::{Scribe, at, hour};
 
 use UdderHalf::{ColdOrBlue, Dry, HardOrHot, Milks};
+
+const HALVES: [UdderHalf; 4] = [Milks, Dry, HardOrHot, ColdOrBlue];
 
 fn udder(task: &Task) -> bool {
     matches!(task, Task::Ewe(_, EweTask::Udder { .. }))
@@ -218,4 +223,61 @@ fn after_a_hard_pull_a_lamb_is_looked_at_at_two_and_at_four_hours() {
     scribe.note(at(1), easy);
     assert_eq!(lamb, scribe.flock().lambs[&lamb].id);
     none(&scribe, at(130), hard_birth);
+}
+
+/// What a lamb is fed next, and from which half of its dam, a minute after the check.
+fn milk(scribe: &Scribe, lamb: LambId, now: yeanling_core::units::Moment) -> (Milk, Option<DrawFrom>) {
+    let flock = scribe.flock();
+    let lamb = flock.lamb(lamb).expect("it is there");
+    (next_milk(&flock, lamb, now, &flock.settings), dams_milk(&flock, lamb, now))
+}
+
+#[test]
+fn no_colostrum_comes_from_an_udder_that_is_dry_hot_or_cold_and_of_one_half_only_from_the_other() {
+    for left in HALVES {
+        for right in HALVES {
+            for fed in [false, true] {
+                let (mut scribe, ewe, lamb) = lambed();
+                if fed {
+                    scribe.fed(at(30), lamb, 100.0);
+                }
+                assert_eq!(milk(&scribe, lamb, at(31)).0, Milk::DamColostrum);
+                scribe.note(at(60), checked(ewe, left, right));
+                let from = match (left == Milks, right == Milks) {
+                    (true, true) => DrawFrom::Either,
+                    (true, false) => DrawFrom::Left,
+                    (false, true) => DrawFrom::Right,
+                    (false, false) => DrawFrom::Neither,
+                };
+                let fit = if from == DrawFrom::Neither { Milk::EweColostrum } else { Milk::DamColostrum };
+                assert_eq!(milk(&scribe, lamb, at(61)), (fit, Some(from)), "{left:?} {right:?} {fed}");
+                // Milk at a later draw is good news about the very thing.
+                scribe.note(at(120), checked(ewe, Milks, Milks));
+                assert_eq!(milk(&scribe, lamb, at(121)), (Milk::DamColostrum, Some(DrawFrom::Either)));
+            }
+        }
+    }
+}
+
+#[test]
+fn an_udder_seen_to_be_ill_after_the_check_gives_nothing_nor_does_a_dead_ewe() {
+    for sign in [EweSign::UdderHot, EweSign::UdderCold, EweSign::NoMilk] {
+        let (mut scribe, ewe, lamb) = lambed();
+        scribe.note(at(60), checked(ewe, Milks, Milks));
+        let good = Gate::Good;
+        let seen = Illness::EweSeen {
+            ewe,
+            stage: EweStage::AfterLambing,
+            standing: good,
+            eating: good,
+            nothing_out: good,
+            signs: vec![sign],
+            onset: None,
+        };
+        scribe.note(at(90), Event::Illness(seen));
+        assert_eq!(milk(&scribe, lamb, at(91)), (Milk::EweColostrum, Some(DrawFrom::Neither)), "{sign:?}");
+    }
+    let (mut scribe, ewe, lamb) = lambed();
+    scribe.died(at(20), Animal::Ewe(ewe));
+    assert_eq!(milk(&scribe, lamb, at(21)).0, Milk::EweColostrum);
 }

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Event, LambId, Milk, VigorScale, Way};
 use yeanling_core::settings::{BottleTable, Choice, DayRule};
 use yeanling_core::units::{Moment, Temperature, TimeDelta, Volume};
-use yeanling_core::watch::{Completion, Hold, LambTask, State, hold_milk, validate};
+use yeanling_core::watch::{BeforeMilk, Completion, Hold, LambTask, State, before_milk, hold_milk, validate};
 
 use super::{all, check, day_total, feed, find, lamb_task, none, weigh};
 use crate::scribe::{MS, Scribe, at, fed, hour, kg, ml};
@@ -21,7 +21,7 @@ fn on_the_bottle() -> (Scribe, LambId) {
 fn volume(scribe: &Scribe, now: Moment, expected: Option<Volume>) {
     assert_eq!(
         find(scribe, now, feed).map(|duty| lamb_task(&duty)),
-        Some(LambTask::Feed { volume: expected, hold: false, weigh: false })
+        Some(LambTask::Feed { volume: expected, before: None })
     );
 }
 
@@ -148,7 +148,9 @@ fn an_older_lamb_is_fed_by_its_last_weight_and_weighed_again_after_three_days() 
     let four_days = at(25) + TimeDelta::days(4);
     // 2 kg × 200 ml/kg ÷ 5 feeds = 80 ml; an older weight stays until the next.
     let feeds = |scribe: &Scribe, now| match find(scribe, now, feed).map(|duty| lamb_task(&duty)) {
-        Some(LambTask::Feed { volume, weigh, .. }) => (volume.map(Volume::as_milliliters), weigh),
+        Some(LambTask::Feed { volume, before }) => {
+            (volume.map(Volume::as_milliliters), before == Some(BeforeMilk::Weigh))
+        }
         other => panic!("{other:?}"),
     };
     assert_eq!(feeds(&scribe, hour(25)), (Some(20.0), false), "the rest of the first");
@@ -180,7 +182,7 @@ fn what_the_first_day_is_short_of_is_asked_for_from_twenty_hours() {
     let total =
         |scribe: &Scribe, now| find(scribe, now, day_total).map(|duty| (lamb_task(&duty), duty.completion));
     let short = |given| {
-        Some((LambTask::DayTotal { given: ml(given), target: ml(800.0), hold: false }, Completion::Open))
+        Some((LambTask::DayTotal { given: ml(given), target: ml(800.0), before: None }, Completion::Open))
     };
     assert_eq!(total(&scribe, hour(20)), short(200.0));
     scribe.fed(hour(21), lamb, 569.0);
@@ -284,9 +286,14 @@ fn milk_after(noted: &[(i64, Event)], hold: Option<Hold>) {
     let now = at(300);
     assert_eq!(hold_milk(scribe.flock().lamb(lamb).expect("it is there")), hold);
     let duty = find(&scribe, now, feed).expect("it still has its hours");
-    let LambTask::Feed { volume, hold: held, .. } = lamb_task(&duty) else { panic!("{duty:?}") };
-    assert_eq!((volume.is_none(), held), (hold.is_some(), hold.is_some()));
-    assert_eq!(duty.completion == Completion::Open, hold.is_some());
+    let LambTask::Feed { volume, before } = lamb_task(&duty) else { panic!("{duty:?}") };
+    // Another reading may be due before it, which holds nothing back.
+    let flock = scribe.flock();
+    assert_eq!(before, before_milk(flock.lamb(lamb).expect("it is there"), now, &flock.settings));
+    let again = |before: BeforeMilk| before == BeforeMilk::Temperature;
+    let held = before.filter(|before| !again(*before));
+    assert_eq!((volume.is_none(), held), (before.is_some(), hold.map(BeforeMilk::Hold)));
+    assert_eq!(duty.completion == Completion::Open, before.is_some());
 }
 
 /// The same fact of another lamb.

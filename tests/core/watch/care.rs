@@ -2,7 +2,9 @@
 
 use yeanling_core::book::{Animal, Belly, Event, LambId, VigorScale};
 use yeanling_core::units::{Temperature, TimeDelta};
-use yeanling_core::watch::{Completion, LambDanger, LambTask, Rejection, State, Task, duties, validate};
+use yeanling_core::watch::{
+    BeforeMilk, Completion, LambDanger, LambTask, Rejection, State, Task, duties, hold_milk, validate,
+};
 
 use super::{check, find, first_milk, lamb_task, none};
 use crate::scribe::{Scribe, at, fed, hour, scored};
@@ -73,7 +75,9 @@ fn a_lamb_that_must_not_have_milk_is_the_vets_first_and_is_not_put_to_suck_by_on
     let all = duties(&flock, hour(4), &flock.settings);
     assert!(matches!(all[0].task, Task::Lamb(_, LambTask::Danger(_))), "{all:?}");
     let milk = find(&scribe, hour(4), first_milk).expect("first milk");
-    assert_eq!(lamb_task(&milk), LambTask::FirstMilk { last_call: false, hold: true, check: false });
+    let hold = hold_milk(flock.lamb(lamb).expect("it is there")).map(BeforeMilk::Hold);
+    assert!(hold.is_some());
+    assert_eq!(lamb_task(&milk), LambTask::FirstMilk { last_call: false, before: hold });
     assert_eq!(milk.completion, Completion::Open);
     // Once it is warm and swallows, it is helped to suck as any other.
     scribe.note(hour(5), Event::SwallowTried { lamb, able: true });

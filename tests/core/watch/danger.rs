@@ -4,25 +4,25 @@
 use yeanling_core::book::{Animal, Belly, Care, Event, GlucoseBy, LambId, Mouth, Suck, VetSaid};
 use yeanling_core::units::{Moment, Temperature, TimeDelta};
 use yeanling_core::watch::{
-    Completion, Duty, LambDanger, LambStep, LambTask, State, Task, WhyNot, cold_spell, hold_milk, holds,
-    may_wait_until, readiness,
+    BeforeMilk, Completion, Duty, LambDanger, LambStep, LambTask, State, Task, WhyNot, cold_spell, hold_milk,
+    holds, may_wait_until, readiness,
 };
 
 use super::{all, feed, find, first_milk, lamb_task, none};
 use crate::scribe::{Scribe, at, hour, scored};
 
-fn with_lamb() -> (Scribe, LambId) {
+pub(super) fn with_lamb() -> (Scribe, LambId) {
     let mut scribe = Scribe::new(1);
     let lamb = scribe.born(at(0), None);
     scribe.weighed(at(5), lamb, 4.0);
     (scribe, lamb)
 }
 
-fn taken(lamb: LambId, celsius: f64) -> Event {
+pub(super) fn taken(lamb: LambId, celsius: f64) -> Event {
     Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(celsius) }
 }
 
-fn tried(lamb: LambId, able: bool) -> Event {
+pub(super) fn tried(lamb: LambId, able: bool) -> Event {
     Event::SwallowTried { lamb, able }
 }
 
@@ -84,10 +84,12 @@ fn no_duty_with_milk_in_it_is_for_a_lamb_on_hold() {
     scribe.note(hour(20), Event::BellyFelt { lamb, belly: Belly::Hollow });
     for duty in all(&scribe, hour(22)) {
         match lamb_task(&duty) {
-            LambTask::Hollow { hold, .. }
-            | LambTask::DayTotal { hold, .. }
-            | LambTask::Feed { hold, .. }
-            | LambTask::FirstMilk { hold, .. } => assert!(hold, "{duty:?}"),
+            LambTask::Hollow { before }
+            | LambTask::DayTotal { before, .. }
+            | LambTask::Feed { before, .. }
+            | LambTask::FirstMilk { before, .. } => {
+                assert!(matches!(before, Some(BeforeMilk::Hold(_))), "{duty:?}");
+            }
             _ => {}
         }
         let milk = matches!(duty.completion, Completion::Note(Event::Fed { .. } | Event::Sucked { .. }));
@@ -101,9 +103,10 @@ fn a_lamb_that_nobody_tried_is_offered_no_milk_and_gets_one_answer() {
     scribe.fed(at(30), lamb, 200.0);
     scribe.note(hour(7), taken(lamb, 38.0));
     let duty = find(&scribe, hour(7), feed).expect("its hours go on");
+    let hold = hold_milk(scribe.flock().lamb(lamb).expect("it is there")).map(BeforeMilk::Hold);
     assert_eq!(
         (&duty.completion, lamb_task(&duty)),
-        (&Completion::Open, LambTask::Feed { volume: None, hold: true, weigh: false })
+        (&Completion::Open, LambTask::Feed { volume: None, before: hold })
     );
     assert!(find(&scribe, hour(7), call).is_some(), "as the steps say");
     scribe.note(hour(7), tried(lamb, true));
@@ -247,7 +250,7 @@ fn hollow_or_long_unfed_is_read_before_milk() {
         let duty = find(scribe, now, first_milk).expect("not seen to suck");
         (lamb_task(&duty), duty.completion)
     };
-    let asks = LambTask::FirstMilk { last_call: false, hold: false, check: true };
+    let asks = LambTask::FirstMilk { last_call: false, before: Some(BeforeMilk::Temperature) };
     assert_eq!(first_milk(&scribe, hour(2)), (asks, Completion::Open));
     let mut read = scribe.clone();
     read.note(hour(2), tried(lamb, true));
@@ -261,10 +264,10 @@ fn hollow_or_long_unfed_is_read_before_milk() {
         let hollow: fn(&Task) -> bool = |task| matches!(task, Task::Lamb(_, LambTask::Hollow { .. }));
         find(scribe, hour(3), hollow).map(|duty| lamb_task(&duty))
     };
-    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { hold: false, check: true }));
+    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { before: Some(BeforeMilk::Temperature) }));
     scribe.note(hour(3), tried(lamb, true));
     scribe.note(hour(3), taken(lamb, 39.2));
-    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { hold: false, check: false }));
+    assert_eq!(hollow(&scribe), Some(LambTask::Hollow { before: None }));
 }
 
 #[test]
@@ -277,10 +280,7 @@ fn a_part_of_a_feed_moves_the_next_by_its_part() {
     scribe.fed(hour(35), lamb, 50.0);
     assert_eq!(due(&scribe, hour(35)), hour(35) + TimeDelta::minutes(144), "half of the least printed feed");
     let rest = find(&scribe, hour(35), feed).map(|duty| lamb_task(&duty));
-    assert_eq!(
-        rest,
-        Some(LambTask::Feed { volume: Some(crate::scribe::ml(50.0)), hold: false, weigh: false })
-    );
+    assert_eq!(rest, Some(LambTask::Feed { volume: Some(crate::scribe::ml(50.0)), before: None }));
 }
 
 #[test]

@@ -1,6 +1,7 @@
 //! The watch by its public face: what is due, and what may be noted.
 
 mod after_lambing;
+mod before_milk;
 mod bottle;
 mod by_night;
 mod care;

@@ -3,7 +3,7 @@
 use yeanling_core::book::{Animal, Event, LambId};
 use yeanling_core::settings::{Choice, Limits};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Completion, LambTask, State, Task};
+use yeanling_core::watch::{BeforeMilk, Completion, LambTask, State, Task};
 
 use super::{all, check, dip, dip_again, find, first_milk, get_up, lamb_task, none, score, weigh};
 use crate::scribe::{MS, Scribe, at, birth, hour, scored};
@@ -70,10 +70,16 @@ fn the_last_call_for_first_milk_comes_at_six_hours() {
     let last_call = |now| find(&scribe, now, first_milk).map(|duty| lamb_task(&duty));
     assert_eq!(
         last_call(hour(6) - MS),
-        Some(LambTask::FirstMilk { last_call: false, hold: false, check: true })
+        Some(LambTask::FirstMilk { last_call: false, before: Some(BeforeMilk::Temperature) })
     );
-    assert_eq!(last_call(hour(6)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
-    assert_eq!(last_call(hour(30)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
+    assert_eq!(
+        last_call(hour(6)),
+        Some(LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) })
+    );
+    assert_eq!(
+        last_call(hour(30)),
+        Some(LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) })
+    );
 }
 
 #[test]
@@ -142,8 +148,14 @@ fn the_farm_has_limits_of_its_own() {
     check(&scribe, at(0), get_up, at(20), at(50));
     check(&scribe, at(0), first_milk, at(45), at(90));
     let task = |now| find(&scribe, now, first_milk).map(|duty| lamb_task(&duty));
-    assert_eq!(task(at(240) - MS), Some(LambTask::FirstMilk { last_call: false, hold: false, check: true }));
-    assert_eq!(task(at(240)), Some(LambTask::FirstMilk { last_call: true, hold: false, check: true }));
+    assert_eq!(
+        task(at(240) - MS),
+        Some(LambTask::FirstMilk { last_call: false, before: Some(BeforeMilk::Temperature) })
+    );
+    assert_eq!(
+        task(at(240)),
+        Some(LambTask::FirstMilk { last_call: true, before: Some(BeforeMilk::Temperature) })
+    );
     scribe.note(at(10), Event::NavelDipped { lamb });
     check(&scribe, at(10), dip_again, at(130), at(250));
 }

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Event};
 use yeanling_core::units::Moment;
-use yeanling_core::watch::{Duty, LambTask, State, Task};
+use yeanling_core::watch::{BeforeMilk, Duty, LambTask, State, Task};
 
 use super::{all, lamb_task};
 use crate::scribe::{Scribe, at};
@@ -13,8 +13,9 @@ fn check(scribe: &Scribe, now: Moment, expected: &[LambTask]) {
     assert_eq!(tasks, expected);
 }
 
-const FIRST_MILK: LambTask = LambTask::FirstMilk { last_call: false, hold: false, check: false };
-const FIRST_MILK_LATE: LambTask = LambTask::FirstMilk { last_call: false, hold: false, check: true };
+const FIRST_MILK: LambTask = LambTask::FirstMilk { last_call: false, before: None };
+const FIRST_MILK_LATE: LambTask =
+    LambTask::FirstMilk { last_call: false, before: Some(BeforeMilk::Temperature) };
 
 #[test]
 fn a_newborn_left_alone_is_watched_in_the_order_of_what_matters() {
@@ -118,9 +119,9 @@ fn what_a_life_hangs_on_comes_before_what_was_due_earlier() {
 fn the_weights_of_tasks_put_life_first() {
     let volume = crate::scribe::ml(1.0);
     let ranks = [
-        (LambTask::FirstMilk { last_call: true, hold: false, check: false }, 0),
-        (LambTask::Feed { volume: None, hold: false, weigh: false }, 0),
-        (LambTask::DayTotal { given: volume, target: volume, hold: false }, 1),
+        (LambTask::FirstMilk { last_call: true, before: None }, 0),
+        (LambTask::Feed { volume: None, before: None }, 0),
+        (LambTask::DayTotal { given: volume, target: volume, before: None }, 1),
         (LambTask::GetUp, 1),
         (LambTask::DipNavel, 2),
         (LambTask::DipNavelAgain, 3),

@@ -108,7 +108,7 @@ fn after_the_first_day_colostrum_gives_way_to_milk_replacer() {
     let (known, orphan) = (scribe.born(at(0), Some(ewe)), scribe.born(at(0), None));
     let milk = |scribe: &Scribe, lamb, now| {
         let flock = scribe.flock();
-        next_milk(flock.lamb(lamb).expect("it is here"), now, &flock.settings)
+        next_milk(&flock, flock.lamb(lamb).expect("it is here"), now, &flock.settings)
     };
     assert_eq!(milk(&scribe, known, at(30)), Milk::DamColostrum);
     assert_eq!(milk(&scribe, orphan, at(30)), Milk::EweColostrum);

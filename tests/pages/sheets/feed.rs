@@ -1,10 +1,10 @@
 //! A feed by hand.
 
-use yeanling_core::book::{Event, Milk, Way};
+use yeanling_core::book::{Event, Illness, Milk, Way};
 use yeanling_core::settings::Choice;
 use yeanling_core::units::{Mass, System, Temperature, TimeDelta, Volume};
 use yeanling_core::watch::hold_milk;
-use yeanling_pages::Sheet;
+use yeanling_pages::{Action, Screen, Sheet};
 
 use super::with_lamb;
 
@@ -85,4 +85,42 @@ fn no_part_of_a_feed_is_offered_while_milk_must_wait() {
     phone.later(400);
     phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) });
     phone.ask(Sheet::Feed(lamb, Some(ml(195.0)), Milk::EweColostrum)).has_no_button("½");
+}
+
+#[test]
+fn what_a_lamb_had_all_the_same_is_a_record_and_no_offer() {
+    let (mut phone, _, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    phone.later(150).open(Screen::Lamb(lamb)).says("Before any milk").has_button("Temperature");
+    phone.has_no_button("Fed").has_no_button("Nursed");
+    phone.press("Already fed").tells("already had").press("Temperature");
+    assert_eq!(phone.screen, Screen::ColdLamb(Some(lamb)));
+    // By the bottle.
+    let mut fed = phone.clone();
+    fed.open(Screen::Lamb(lamb))
+        .press("Already fed")
+        .write("Volume", "120")
+        .press("Save the record")
+        .is_closed();
+    let bottle = Event::Fed { lamb, volume: ml(120.0), milk: Milk::DamColostrum, way: Way::Bottle };
+    fed.has_noted(&bottle);
+    // From the ewe.
+    phone.open(Screen::Lamb(lamb)).press("Already fed").press("Nursed").press("Save the record").is_closed();
+    phone.has_noted(&Event::Sucked { lamb });
+    phone.says_nowhere("Before any milk");
+}
+
+#[test]
+fn of_one_half_of_an_udder_it_is_said_which_and_of_none_other_colostrum_lies_ready() {
+    use yeanling_core::terms::UdderHalf::{Dry, HardOrHot, Milks};
+    let (mut phone, ewe, lamb) = with_lamb();
+    phone.note(Event::Weighed { lamb, mass: Mass::from_kilograms(4.0) });
+    let checked = |left, right| Event::Illness(Illness::UdderChecked { ewe, left, right });
+    phone.note(checked(Milks, HardOrHot));
+    phone.open(Screen::Lamb(lamb)).tells("Draw it from her left half").press("Other feed");
+    phone.tells("Draw it from her left half").tells("its dam");
+    phone.act(&Action::Close);
+    phone.later(1).note(checked(Dry, HardOrHot));
+    phone.open(Screen::Lamb(lamb)).tells("Use other colostrum").press("Other feed");
+    phone.tells("Use other colostrum").tells("another ewe");
 }

@@ -57,6 +57,37 @@ pub(in crate::watch) fn last_check(ewe: &Ewe, now: Moment) -> Option<&UdderSeen>
     ewe.udder.last().filter(|seen| now.since(seen.at) < LITTER_APART)
 }
 
+/// Which half of a ewe's udder her milk may be drawn from.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum DrawFrom {
+    /// Either: nothing speaks against it.
+    Either,
+    /// The left one alone.
+    Left,
+    /// The right one alone.
+    Right,
+    /// Neither: no milk, or hard, hot, cold or blue.
+    Neither,
+}
+
+/// Returns which half her milk may be drawn from, by the last check of these days, or by what was seen of her udder since.
+pub(in crate::watch) fn draw_from(ewe: &Ewe, now: Moment) -> DrawFrom {
+    let check = last_check(ewe, now);
+    let since = |at: Moment| check.is_none_or(|check| at > check.at);
+    let bad = |sign: &EweSign| matches!(sign, EweSign::UdderHot | EweSign::UdderCold | EweSign::NoMilk);
+    // Which half it was nobody said.
+    if ewe.illness().iter().any(|seen| since(seen.at) && seen.signs.iter().any(bad)) {
+        return DrawFrom::Neither;
+    }
+    let Some(check) = check else { return DrawFrom::Either };
+    match (check.left == UdderHalf::Milks, check.right == UdderHalf::Milks) {
+        (true, true) => DrawFrom::Either,
+        (true, false) => DrawFrom::Left,
+        (false, true) => DrawFrom::Right,
+        (false, false) => DrawFrom::Neither,
+    }
+}
+
 /// Returns since when no half of her udder gave milk, if none does.
 pub(in crate::watch) fn dry_since(ewe: &Ewe, now: Moment) -> Option<Moment> {
     last_check(ewe, now)?;

@@ -3,8 +3,7 @@
 //!
 //! It stands in the place of the first milk, and is never milder than that was.
 
-use super::first_milk::checks_first;
-use super::{Completion, Duty, FIRST_TWO_DAYS, LambTask, Task, at_once, hold_milk};
+use super::{Completion, Duty, FIRST_TWO_DAYS, LambTask, Task, at_once, before_milk};
 use crate::flock::{Flock, Lamb};
 use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta};
@@ -38,7 +37,6 @@ fn duty(flock: &Flock, lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Opt
     if fed || lamb.on_bottle() || lamb.weaned.is_some() || lamb.least_age(now) > FIRST_TWO_DAYS {
         return None;
     }
-    let hold = hold_milk(lamb).is_some();
-    let check = !hold && lamb.first_milk().is_none() && checks_first(lamb, now, settings);
-    Some(at_once(lamb, LambTask::DamDry { hold, check }, since, LATE_AFTER, Completion::Open))
+    let task = LambTask::DamDry { before: before_milk(lamb, now, settings) };
+    Some(at_once(lamb, task, since, LATE_AFTER, Completion::Open))
 }

@@ -1,6 +1,6 @@
 //! The first day's total: a lamb that lives from the hand has what it wants before the window closes.
 
-use super::{Completion, Duty, LambTask, at_ages, hold_milk, target};
+use super::{Completion, Duty, LambTask, at_ages, before_milk, target};
 use crate::flock::Lamb;
 use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta};
@@ -23,6 +23,6 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<
     if given.as_milliliters() + SLACK_MILLILITERS >= target.as_milliliters() {
         return None;
     }
-    let hold = hold_milk(lamb).is_some();
-    Some(at_ages(lamb, LambTask::DayTotal { given, target, hold }, DUE, LATE, Completion::Open))
+    let before = before_milk(lamb, now, settings);
+    Some(at_ages(lamb, LambTask::DayTotal { given, target, before }, DUE, LATE, Completion::Open))
 }

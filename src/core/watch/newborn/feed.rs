@@ -10,13 +10,14 @@
 //! A part of a feed counts as its part: nine tenths of the least printed feed is a whole one; less brings the next
 //! sooner, and until an hour has passed the rest is offered.
 
-use super::{Completion, Duty, LambTask, Task, hold_milk, target, weigh};
+use super::{BeforeMilk, Completion, Duty, LambTask, Task, before_milk, target};
 use crate::book::{Event, Milk, Way};
-use crate::flock::{Feed, Lamb};
+use crate::flock::{Feed, Flock, Lamb};
 use crate::reckon::colostrum::ColostrumTarget;
 use crate::reckon::{bottle, feeds};
 use crate::settings::FarmSettings;
 use crate::units::{Moment, TimeDelta, Volume};
+use crate::watch::labor::udder::{DrawFrom, draw_from};
 use crate::watch::may_be_fed;
 
 /// While the weight is not known, the next feed is due so long after the last (ours).
@@ -40,7 +41,7 @@ struct Plan {
     whole: Option<Volume>,
 }
 
-pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
+pub(super) fn duty(flock: &Flock, lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<Duty> {
     let last = lamb.feeds.last().filter(|_| lamb.on_bottle())?;
     let plan = plan(lamb, now, settings)?;
     let (meal, part) = meal(lamb, plan.whole);
@@ -52,19 +53,23 @@ pub(super) fn duty(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Option<
     let volume =
         plan.volume.map(|volume| rest.map_or(volume, |rest| least(volume, rest)).offered(settings.system));
     let volume = volume.and_then(|volume| let_through(lamb, volume, if open { now } else { now.max(due) }));
-    let milk = next_milk(lamb, now, settings);
-    let hold = hold_milk(lamb).is_some();
-    let weigh = weigh::for_feeds(lamb, now, settings).is_some();
-    let one_tap = !hold && !weigh;
+    let milk = next_milk(flock, lamb, now, settings);
+    let before = before_milk(lamb, now, settings);
+    // What waits for more than the scale has no volume beside it.
+    let told = volume.filter(|_| before.and_then(BeforeMilk::before_nursing).is_none());
     Some(Duty {
-        task: Task::Lamb(lamb.id, LambTask::Feed { volume: volume.filter(|_| !hold), hold, weigh }),
+        task: Task::Lamb(lamb.id, LambTask::Feed { volume: told, before }),
         since: last.at,
         from: last.at,
         due,
         late: due + LATE_AFTER,
         danger: None,
         vet: None,
-        completion: if one_tap { completion(lamb, now, volume, milk, last.way) } else { Completion::Open },
+        completion: if before.is_none() {
+            completion(lamb, now, volume, milk, last.way)
+        } else {
+            Completion::Open
+        },
         put_off: None,
     })
 }
@@ -165,20 +170,32 @@ fn completion(lamb: &Lamb, now: Moment, volume: Option<Volume>, milk: Milk, way:
     }
 }
 
+/// Returns which half of its dam's udder its colostrum may be drawn from, neither of a dam that is here no more; nothing where
+/// the dam is not known.
+#[must_use]
+pub fn dams_milk(flock: &Flock, lamb: &Lamb, now: Moment) -> Option<DrawFrom> {
+    let dam = flock.ewe(lamb.dam?)?;
+    Some(if dam.lives() { draw_from(dam, now) } else { DrawFrom::Neither })
+}
+
 /// Returns what the next feed by hand is, going by the last.
 ///
-/// In the first day it is colostrum: its dam's, or another ewe's where the dam is not known. After that colostrum
-/// gives way to milk replacer, unless milk was given already; where the farm's table still says colostrum, it stays.
+/// In the first day it is colostrum: its dam's, or another ewe's where the dam is not known or no half of her udder is fit
+/// to be drawn, whatever was given before. After that colostrum gives way to milk replacer, unless milk was given already; where the farm's table still says colostrum, it stays.
 #[must_use]
-pub fn next_milk(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Milk {
+pub fn next_milk(flock: &Flock, lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Milk {
     let last = lamb.feeds.last().map(|feed| feed.milk);
     let age = lamb.age(now);
     let colostrum = lamb.least_age(now) < DAY
         || bottle::day(age, None, settings.bottle_table).is_ok_and(|day| day.colostrum);
     match (last, colostrum) {
+        (Some(Milk::DamColostrum) | None, true) => match dams_milk(flock, lamb, now) {
+            Some(DrawFrom::Either | DrawFrom::Left | DrawFrom::Right) => Milk::DamColostrum,
+            Some(DrawFrom::Neither) => Milk::EweColostrum,
+            // Somebody drew it, though the book does not know of whom.
+            None => last.unwrap_or(Milk::EweColostrum),
+        },
         (Some(last), true) => last,
-        (None, true) if lamb.dam.is_some() => Milk::DamColostrum,
-        (None, true) => Milk::EweColostrum,
         (Some(Milk::Milk), false) => Milk::Milk,
         (
             Some(

@@ -1,5 +1,6 @@
 //! The duties of a lamb's first day, one rule a file, and of a lamb that lives from the bottle.
 
+mod before_milk;
 mod belly;
 pub(super) mod dam_dry;
 mod danger;
@@ -19,20 +20,21 @@ mod warmth;
 mod weaning;
 mod weigh;
 
+pub use before_milk::{BeforeMilk, before_milk};
 pub use danger::{LambDanger, LambStep};
-pub use feed::next_milk;
+pub use feed::{dams_milk, next_milk};
 pub use hold::{Hold, hold_milk, holds};
 pub use warmth::{ColdSpell, cold_spell};
 pub use weaning::may_be_weaned;
 
 use super::{Completion, Duty, LambTask, Task};
-use crate::flock::Lamb;
+use crate::flock::{Flock, Lamb};
 use crate::reckon::colostrum::{self, ColostrumTarget};
 use crate::settings::FarmSettings;
 use crate::units::{Mass, Moment, TimeDelta};
 
 /// Returns the duties for one living lamb.
-pub(super) fn duties(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
+pub(super) fn duties(flock: &Flock, lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Vec<Duty> {
     [
         danger::duty(lamb, now),
         temperature::vet(lamb, now),
@@ -40,7 +42,7 @@ pub(super) fn duties(lamb: &Lamb, now: Moment, settings: &FarmSettings) -> Vec<D
         look::duty(lamb, now),
         belly::duty(lamb, now, settings),
         first_milk::duty(lamb, now, settings),
-        feed::duty(lamb, now, settings),
+        feed::duty(flock, lamb, now, settings),
         day_total::duty(lamb, now, settings),
         get_up::duty(lamb, now, settings),
         hard_birth::duty(lamb, now),

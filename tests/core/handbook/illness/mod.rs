@@ -4,3 +4,4 @@ mod ewe;
 mod lamb;
 mod laws;
 mod published;
+mod season;

@@ -32,10 +32,11 @@ pub(super) enum Law {
     TwoBooks,
     Learned,
     Ill,
+    First,
 }
 
 impl Law {
-    pub(super) const ALL: [Self; 12] = [
+    pub(super) const ALL: [Self; 13] = [
         Self::Worse,
         Self::LambInDanger,
         Self::LaborInDanger,
@@ -48,6 +49,7 @@ impl Law {
         Self::TwoBooks,
         Self::Learned,
         Self::Ill,
+        Self::First,
     ];
 }
 
@@ -109,6 +111,7 @@ pub(super) fn of_an_instant(
     for lamb in lambs {
         danger::a_lamb_in_danger_stays_so_until_good_news(flock, *lamb, now, duties)?;
         milk::no_milk_is_one_tap_for_a_lamb_on_hold(flock, *lamb, now, duties)?;
+        milk::what_comes_before_milk_comes_first(flock, *lamb, now, duties)?;
     }
     let ewes = flock.ewes.keys().map(|ewe| Animal::Ewe(*ewe));
     for animal in ewes.chain(lambs.iter().map(|lamb| Animal::Lamb(*lamb))) {
