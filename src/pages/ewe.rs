@@ -76,7 +76,9 @@ fn odd_birth(view: &View, ewe: &Ewe) -> Option<String> {
 fn her_record(view: &View, id: EweId) -> Blocks {
     let known = record(view.flock, id, view.now).filter(|known| known.litters > 0 || known.barren > 0);
     let Some(known) = known else { return Blocks::new() };
-    let met = marks(&known, &view.settings().cull_rules).into_iter().map(cull_rules::meets);
+    let met = marks(&known, &view.settings().cull_rules)
+        .into_iter()
+        .map(|mark| cull_rules::meets(mark, view.system()));
     let lines = cull_rules::record(&known, view.system()).into_iter().chain(met);
     lines.fold(Blocks::new(), Blocks::text).remark("", [why(cull_rules::RECORD, Reason::Record)])
 }

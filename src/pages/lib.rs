@@ -27,6 +27,7 @@ mod group;
 mod help;
 mod illness;
 mod in_brief;
+mod keep;
 mod keypad;
 mod lamb;
 mod lambing;
@@ -174,6 +175,7 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Night => apart(|| night::page(view, draft)),
         Screen::Flock => apart(|| flock::page(view, draft)),
         Screen::Summary => apart(|| year::page(view, draft)),
+        Screen::Keep => apart(|| keep::page(view, draft)),
         Screen::Help => apart(|| help::page(view, draft)),
         Screen::Topic(topic) => apart(|| help::topic_page(view, topic)),
         Screen::Ailment(ailment) => apart(|| help::ailment_page(view, ailment)),

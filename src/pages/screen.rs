@@ -7,7 +7,7 @@ use yeanling_core::flock::Flock;
 use yeanling_core::reckon::illness::Ailment;
 use yeanling_words::help::{self, Topic};
 use yeanling_words::{
-    bottle_round, calculators, frame, illness, medicines, night, pens, score_ewes, settings, share,
+    bottle_round, calculators, frame, illness, keep, medicines, night, pens, score_ewes, settings, share,
     spreadsheet, weighing, year,
 };
 
@@ -81,6 +81,8 @@ pub enum Screen {
     Feed,
     /// The season in figures.
     Summary,
+    /// Which ewe to keep.
+    Keep,
     /// The dark clock with the alarm.
     Night,
     /// The first run.
@@ -93,7 +95,7 @@ pub enum Screen {
 
 impl Screen {
     /// The screens that are about nothing else.
-    const ALONE: [Self; 23] = [
+    const ALONE: [Self; 24] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
@@ -114,6 +116,7 @@ impl Screen {
         Self::WeighLambs,
         Self::Feed,
         Self::Summary,
+        Self::Keep,
         Self::Night,
         Self::Setup,
         Self::Erase,
@@ -177,6 +180,7 @@ impl Screen {
             | Self::WeighLambs
             | Self::Feed
             | Self::Summary
+            | Self::Keep
             | Self::Night
             | Self::Setup
             | Self::Erase
@@ -213,6 +217,7 @@ impl Screen {
             Self::Medicines => Some(medicines::TITLE),
             Self::WeighLambs => Some(weighing::TITLE),
             Self::Summary => Some(year::TITLE),
+            Self::Keep => Some(keep::TITLE),
             Self::ScoreEwes(_) => Some(score_ewes::TITLE),
             Self::Pen(_) => Some(pens::PEN),
             Self::Night => Some(night::TITLE),
@@ -304,7 +309,9 @@ impl Screen {
             | Self::ScoreEwes(_)
             | Self::WeighLambs
             | Self::Medicines => Some(Self::Flock),
-            Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary => Some(Self::Season),
+            Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary | Self::Keep => {
+                Some(Self::Season)
+            }
             Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => {
                 Some(Self::Help)
             }

@@ -77,6 +77,8 @@ pub enum Reason {
     Condition(Targets, ConditionStage),
     /// How much hay the winter takes.
     Hay,
+    /// Extra feed by group.
+    FeedGroups,
     /// What a ration gives against what she needs.
     Ration,
     /// How much water.
@@ -150,6 +152,7 @@ impl Reason {
 
             Self::Condition(by, stage) => why::condition(*by, *stage),
             Self::Hay => why::hay(),
+            Self::FeedGroups => why::feed_groups(),
             Self::Ration => why::ration(),
             Self::Water => why::drink(),
             Self::Grown => why::grown(),

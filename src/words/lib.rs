@@ -26,6 +26,7 @@ pub mod growth;
 pub mod help;
 pub mod illness;
 pub mod in_brief;
+pub mod keep;
 pub mod kit;
 pub mod label;
 pub mod labor;

@@ -68,8 +68,7 @@ pub const SAME_NAME: &str = "There is a group with that name. Choose another nam
 /// Heads when a ewe may lamb.
 pub const HERS: &str = "When she may lamb";
 /// What is uncertain in any forecast.
-pub const MAY_BUNCH: &str =
-    "Ewes long away from a ram come into heat together: then there are two peaks, about 17 days apart.";
+pub const MAY_BUNCH: &str = "Ewes long away from a ram come in heat about 18 and 24 days after he comes: then lambings peak twice, about 6 days apart.";
 /// How a sign counts.
 pub const SIGNS_COUNT: &str = "A sign seen tonight counts far more than any date. Look at her.";
 
@@ -100,14 +99,37 @@ pub fn within(lambing_forecast: &LambingForecast) -> String {
     )
 }
 
-/// Returns her days: "likely 6 Mar, 2 to 11 Mar".
+/// Returns her days: "likely 6 Mar · 8 in 10 from 3 to 9 Mar · last 13 Apr".
 pub fn days(lambing_forecast: &LambingForecast) -> String {
+    let (from, to) = lambing_forecast.run;
     format!(
-        "likely {}, between {} and {}",
+        "likely {} · 8 in 10 {} · last {}",
         short_date(lambing_forecast.likely),
-        short_date(lambing_forecast.first),
+        span(from, to),
         short_date(lambing_forecast.last)
     )
+}
+
+/// Returns from which day to which: "from 3 Mar to 9 Mar", "on 3 Mar".
+fn span(from: NaiveDate, to: NaiveDate) -> String {
+    if from == to {
+        format!("on {}", short_date(from))
+    } else {
+        format!("from {} to {}", short_date(from), short_date(to))
+    }
+}
+
+/// Returns how likely she is in lamb to her last mark: "In lamb to the mark of 3 Oct: *62%*"; nothing without a mark.
+pub fn to_mark(lambing_forecast: &LambingForecast) -> String {
+    let marked = |ground: &Ground| match ground {
+        Ground::Mark { on } => Some(*on),
+        Ground::Sign { .. } | Ground::AgeAtScan { .. } | Ground::Group { .. } => None,
+    };
+    let on = lambing_forecast.grounds.iter().find_map(marked);
+    let told = |(share, on): (f64, NaiveDate)| {
+        format!("In lamb to the mark of {}: *{}*", short_date(on), chance(share))
+    };
+    lambing_forecast.to_mark.zip(on).map(told).unwrap_or_default()
 }
 
 /// Returns that a ewe has lambed: "lambed 24 Feb, 2 lambs".
@@ -183,15 +205,20 @@ pub fn overdue(one: &Overdue, today: NaiveDate) -> String {
     format!("last day *{}*, {}{scanned}", short_date(one.last), away(one.last, today))
 }
 
-/// Returns how many will lamb: "of 40 put to the ram, likely 36 to 39 will lamb".
+/// Returns how many will lamb: "Of 40 put to the ram, 36 to 39 will lamb, 9 times in 10. 1 was scanned empty."
 pub fn likely(likely: &Likely) -> String {
-    let Likely { put, low, high, .. } = likely;
-    if low == high {
-        format!("Of *{put}* put to the ram, *{low}* will probably lamb.")
-    } else {
-        format!("Of *{put}* put to the ram, *{low} to {high}* will probably lamb.")
-    }
+    let Likely { put, low, high, empty, .. } = likely;
+    let range = if low == high { low.to_string() } else { format!("{low} to {high}") };
+    let empty = match empty {
+        0 => String::new(),
+        1 => " *1* was scanned empty.".to_owned(),
+        empty => format!(" *{empty}* were scanned empty."),
+    };
+    format!("Of *{put}* put to the ram, *{range}* will lamb, 9 times in 10.{empty}")
 }
+
+/// Says that ewes were put to the ram out of season, so that every range is wide.
+pub const OUT_OF_SEASON: &str = "Mated out of season: many ewes may not have been in heat. The ranges are wide until lambings or a scan tell more.";
 
 /// Returns where a group starts, for the legend of a chart: "Lower field from 20 Feb".
 pub fn starts(group: &str, on: NaiveDate) -> String {
@@ -215,25 +242,25 @@ pub fn have_pens(pens: u32, nights: Option<(NaiveDate, NaiveDate)>, there: usize
     format!("Have *{pens}* {when}. {there}")
 }
 
-/// Returns the busiest nights: "Most lambings 2 to 9 Mar".
-pub fn peaks(forecast: &Forecast) -> String {
-    match (forecast.peaks.first(), forecast.peaks.last()) {
-        (Some(first), Some(last)) if first == last => format!("Most lambings *{}*", short_date(*first)),
-        (Some(first), Some(last)) => {
-            format!("Most lambings *{} to {}*", short_date(*first), short_date(*last))
-        }
-        _ => String::new(),
-    }
+/// Returns when most lamb: "Half of the lambings *from 2 Mar to 9 Mar* · busiest night *4 Mar*, about *2.6*".
+pub fn most(forecast: &Forecast) -> String {
+    let ((from, to), (busiest, ewes)) = (forecast.most, forecast.busiest);
+    format!(
+        "Half of the lambings *{}* · busiest night *{}*, about *{}*",
+        span(from, to),
+        short_date(busiest),
+        number(ewes, 1)
+    )
 }
 
 /// Tells the chart of births in words.
 pub fn nights_label(forecast: &Forecast) -> String {
     let (low, high) = (forecast.births.low, forecast.births.high);
-    let range = if low == high { String::new() } else { format!(", {low} to {high}") };
+    let range = if low == high { String::new() } else { format!(", {low} to {high} 9 times in 10") };
     format!(
         "{} lambings to come{range}. {}.",
         number(forecast.births.mean, 0),
-        peaks(forecast).replace('*', "")
+        most(forecast).replace('*', "")
     )
 }
 
@@ -271,7 +298,9 @@ pub fn what(what: &DateTask, system: System) -> String {
         DateTask::RamOut => "Ram out".to_owned(),
         DateTask::ScoreAtMid => "Score the ewes in mid pregnancy".to_owned(),
         DateTask::ScoreLate => "Score the ewes before the last weeks".to_owned(),
-        DateTask::Feed { each } => format!("Extra feed: {} a ewe a day", feed_mass(*each, system)),
+        DateTask::Feed { each } => {
+            format!("Extra feed: up to {} a ewe, by its group’s card", feed_mass(*each, system))
+        }
         DateTask::Booster { from, until } => {
             format!("Booster, from {} to {}. Ask your vet", short_date(*from), short_date(*until))
         }

@@ -3,7 +3,7 @@
 use yeanling_core::reckon::marking::banned;
 use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Clock, DamsVaccinated, DayRule, FreezerLife, Housing,
-    Limit, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
+    Latitude, Limit, PowderRule, RingRule, Rings, VigorInUse, WeaningRule,
 };
 use yeanling_core::terms::Ring;
 use yeanling_core::units::{Strength, System, TimeDelta};
@@ -187,6 +187,20 @@ pub const fn breed_type(breed: BreedType) -> (&'static str, &'static str) {
         BreedType::Suffolk => ("Suffolk", "146 days"),
         BreedType::Meat => ("meat breeds", "147 days"),
         BreedType::FineWool => ("fine-wool breeds", "150 to 151 days"),
+    }
+}
+
+/// Heads where the farm lies.
+pub const LATITUDE: &str = "Where the farm lies";
+/// Says what hangs on it.
+pub const LATITUDE_SUB: &str = "Decides when ewes are in season. Out of season the forecast is left wide.";
+
+/// Returns where a farm lies, and when its ewes are in season.
+pub const fn latitude(latitude: Latitude) -> (&'static str, &'static str) {
+    match latitude {
+        Latitude::North => ("north of 30° N", "our default: in season August to January"),
+        Latitude::South => ("south of 30° S", "in season February to July"),
+        Latitude::Tropics => ("between 30° N and 30° S", "in season all year"),
     }
 }
 

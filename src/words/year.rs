@@ -2,7 +2,7 @@
 
 use chrono::{Datelike, NaiveDate};
 use yeanling_core::book::Cause;
-use yeanling_core::reckon::flock_figures::{Share, ShareOf};
+use yeanling_core::reckon::flock_figures::{Counts, Share, ShareOf};
 use yeanling_core::reckon::losses::Span;
 use yeanling_core::reckon::survival::Bin;
 use yeanling_core::seasons::{Against, Alive, Loss, LostAt, Rate, Season};
@@ -160,6 +160,11 @@ pub fn alive(alive: Alive) -> (String, String) {
         format!("*{}%*", number(percent, 0)),
         format!("{} of {} born alive long enough ago", alive.count, alive.of),
     )
+}
+
+/// Returns of how many of the weaned the weight is: "19 of 20 weaned were weighed, per ewe put to the ram".
+pub fn weaned_weighed(counts: &Counts) -> String {
+    format!("{} of {} weaned were weighed", counts.weaned_weighed, counts.weaned)
 }
 
 /// Returns a mean of weights and of how many.

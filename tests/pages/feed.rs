@@ -100,3 +100,77 @@ fn what_was_typed_of_a_feed_outlives_another_that_comes_and_goes() {
     assert_eq!(protein(&phone), ["4"]);
     assert!(phone.pressables().iter().all(|one| one.label != "Remove the last feed"));
 }
+
+#[test]
+fn hay_and_ration_stand_on_one_basis_with_the_waste_apart() {
+    let mut phone = phone();
+    phone
+        .write("Ewes", "10")
+        .write("Days of feeding", "210")
+        .write("Ewe weight", "70")
+        .write("Bale weight", "20");
+    // 4% of 70 kg: 2.8 kg as fed, of which a tenth is waste; the rest is 88% dry.
+    phone.says("For one ewe 2.8\u{a0}kg a day as fed, waste included");
+    phone.says("Of it a ewe eats 2.52\u{a0}kg as fed, 2.22\u{a0}kg dry matter; 0.28\u{a0}kg is waste.");
+    phone.says("The ration’s table, first 15 weeks: 1.4\u{a0}kg dry matter a day, no waste.");
+    phone.write("Wasted", "90").says("The share: 90% is out of range");
+    phone
+        .press("Ration")
+        .write("As fed", "2.0")
+        .write("Dry matter", "90")
+        .write("Energy (ME) of the dry matter", "9");
+    phone.write("Crude protein", "10").write("Calcium", "0.5");
+    phone.says("Eaten, no waste: 2.0\u{a0}kg as fed, 1.8\u{a0}kg dry matter a day.");
+}
+
+#[test]
+fn extra_feed_goes_by_scan_and_score_to_a_card_and_to_bags() {
+    let mut phone = Phone::at("2026-11-25 10:00");
+    let group = phone.note(Event::GroupFormed { name: "Top".to_owned() }).as_group();
+    let at = |day: &str| crate::year::moment(&format!("{day} 08:00"));
+    let ewes: Vec<_> = (1..=6)
+        .map(|tag| phone.note_at(Event::EweCame { tag: Some(tag.to_string()) }, at("2026-09-01")).as_ewe())
+        .collect();
+    for ewe in &ewes {
+        phone.note_at(Event::JoinedGroup { ewe: *ewe, group }, at("2026-09-30"));
+    }
+    phone.note_at(Event::RamIn { group, ram: None, age: None }, at("2026-10-01"));
+    phone.note_at(Event::RamOut { group }, at("2026-10-20"));
+    for (ewe, lambs) in ewes.iter().zip([1, 1, 2, 2, 3]) {
+        phone.note_at(Event::Scanned { ewe: *ewe, lambs, days: None }, at("2026-11-24"));
+    }
+    let score = yeanling_core::units::Condition::from_quarters(8);
+    phone.note_at(Event::Conditioned { ewe: ewes[3], score }, at("2026-11-24"));
+    phone.open(Screen::Feed).press("Groups");
+    let value = |phone: &Phone, label: &str| {
+        let all = fields(&phone.page()).into_iter();
+        all.filter(|(_, field)| field.label == label).map(|(_, field)| field.value).next()
+    };
+    let counts = ["Singles", "Twins", "Triplets and more", "Thin", "Not scanned"];
+    let counts: Vec<String> = counts.iter().map(|label| value(&phone, label).expect("a field")).collect();
+    assert_eq!(counts, ["2", "1", "1", "1", "1"]);
+    // Ram in and 142 days, less six weeks; ram out and 152 days after that.
+    assert_eq!(value(&phone, "First day of feeding").as_deref(), Some("2027-01-09"));
+    assert_eq!(value(&phone, "Days of feeding").as_deref(), Some("69"));
+    phone.says("usual for any sheep, until you weigh 5 ewes").says("380 g each a day, 0.76\u{a0}kg for all");
+    phone.says("9 Jan 100 g · 11 Jan 200 g · 13 Jan 300 g · 15 Jan 380 g").says("Give it in two feeds a day");
+    phone.says("bags of 25\u{a0}kg").says("Singles, 2 ewes").says("100 g each, 0.2\u{a0}kg in the trough");
+    phone.press("why? Extra feed by group").act(&Action::Close);
+    phone.press("Print the feeding card");
+    assert_eq!(phone.asked, [yeanling_pages::Request::Print]);
+}
+
+#[test]
+fn a_ewe_weighs_what_the_flocks_own_weigh_once_there_are_five() {
+    let mut phone = phone();
+    phone.note(Event::Chose(yeanling_core::settings::Choice::BreedType(
+        yeanling_core::settings::BreedType::Hair,
+    )));
+    phone.says("60\u{a0}kg: usual for hair sheep, until you weigh 5 ewes.");
+    for (tag, kilograms) in [("1", 50.0), ("2", 52.0), ("3", 54.0), ("4", 56.0), ("5", 58.0)] {
+        let ewe = phone.ewe(tag);
+        let mass = yeanling_core::units::Mass::from_kilograms(kilograms);
+        phone.note(Event::EweWeighed { ewe, mass });
+    }
+    phone.says("54\u{a0}kg: mean of 5 of your ewes.");
+}

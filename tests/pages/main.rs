@@ -23,6 +23,7 @@ mod help;
 mod help_illness;
 mod html;
 mod illness;
+mod keep;
 mod lamb;
 mod lambing;
 mod lambing_weight;

@@ -73,7 +73,7 @@ fn check(phone: &Phone, name: &str, value: &str, note: &str) {
 
 /// Presses this choice of these choices.
 #[track_caller]
-fn choose(phone: &mut Phone, label: &str, option: &str) {
+pub(crate) fn choose(phone: &mut Phone, label: &str, option: &str) {
     let page = phone.page();
     let does = page.all().into_iter().find_map(|block| match &block.kind {
         Kind::Choices(it) if it.label == label => {
@@ -231,4 +231,31 @@ fn the_year_is_printed() {
             .iter()
             .any(|one| one.does == Action::Go(Screen::SettingsOf(yeanling_pages::SettingsPart::Care)))
     );
+}
+
+#[test]
+fn the_weight_weaned_says_how_many_were_weighed() {
+    let mut phone = Phone::at("2026-04-20 09:00");
+    let ewes = ["1", "2"].map(|tag| {
+        phone.note_at(Event::EweCame { tag: Some(tag.to_owned()) }, moment("2025-09-01 08:00")).as_ewe()
+    });
+    let formed = phone.note_at(Event::GroupFormed { name: "Top".to_owned() }, moment("2025-09-02 08:00"));
+    let group = formed.as_group();
+    for ewe in ewes {
+        phone.note_at(Event::JoinedGroup { ewe, group }, moment("2025-09-03 08:00"));
+    }
+    phone.note_at(Event::RamIn { group, ram: None, age: None }, moment("2025-09-10 08:00"));
+    phone.note_at(Event::RamOut { group }, moment("2025-10-10 08:00"));
+    let lambs = [0, 1].map(|minute| {
+        let born = moment("2026-02-10 04:00") + TimeDelta::minutes(minute);
+        let birth = Event::LambBorn { dam: Some(ewes[0]), beside: None, sex: Some(Sex::Ewe), alive: true };
+        phone.note_at(birth, born).as_lamb()
+    });
+    let weaning = moment("2026-04-12 09:00");
+    phone.note_at(Event::Weighed { lamb: lambs[0], mass: Mass::from_kilograms(20.0) }, weaning);
+    for lamb in lambs {
+        phone.note_at(Event::Weaned { lamb }, weaning);
+    }
+    phone.open(Screen::Summary);
+    check(&phone, words::WEANED_A_EWE, "10.0 kg", "1 of 2 weaned were weighed");
 }

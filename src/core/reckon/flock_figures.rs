@@ -114,6 +114,8 @@ pub struct Counts {
     pub weaned: u32,
     /// The weight of all that were weaned and weighed.
     pub weaned_mass: Option<Mass>,
+    /// How many of the weaned were weighed.
+    pub weaned_weighed: u32,
 }
 
 impl Counts {

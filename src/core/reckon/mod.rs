@@ -17,6 +17,7 @@ pub mod illness;
 pub mod labor;
 pub mod losses;
 pub mod marking;
+pub mod mature_weight;
 pub mod mixing;
 pub mod navel;
 pub mod passive_transfer;

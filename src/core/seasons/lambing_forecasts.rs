@@ -60,6 +60,8 @@ pub(super) struct Alike {
     /// Lambs that a scan saw.
     pub(super) lambs: Option<u8>,
     pub(super) lambing_forecast: Arc<LambingForecast>,
+    /// Whether a scan found them empty: only what it could not see yet is left of them.
+    pub(super) empty: bool,
     pub(super) ewes: u32,
 }
 
@@ -80,9 +82,11 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
     for expectation in expectations {
         let Some(group) = expectation.windows.last().map(|window| window.group) else { continue };
         let lambs = expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0);
+        let empty = expectation.scan.is_some_and(|scan| scan.lambs == 0);
         let mut counted = |evidence: Evidence| {
             let places = places.entry((evidence.mating.ram_in(), evidence.marks.clone(), lambs)).or_default();
-            let same = places.iter().copied().find(|place| alike[*place].evidence == evidence);
+            let is_same = |one: &Alike| one.empty == empty && one.evidence == evidence;
+            let same = places.iter().copied().find(|place| is_same(&alike[*place]));
             if let Some(place) = same {
                 alike[place].ewes += 1;
                 return Ok(Arc::clone(&alike[place].lambing_forecast));
@@ -93,7 +97,8 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
             });
             let lambing_forecast = Arc::new(lambing_forecast_among(&evidence, &commons[place])?);
             places.push(alike.len());
-            alike.push(Alike { evidence, lambs, lambing_forecast: Arc::clone(&lambing_forecast), ewes: 1 });
+            let forecast = Arc::clone(&lambing_forecast);
+            alike.push(Alike { evidence, lambs, lambing_forecast: forecast, empty, ewes: 1 });
             Ok(lambing_forecast)
         };
         let evidence = evidence(flock, &expectation, &known);

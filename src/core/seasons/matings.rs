@@ -8,7 +8,8 @@ use super::Season;
 use super::witnesses::{Story, stories, witnesses};
 use crate::book::EweId;
 use crate::flock::{Flock, Group, MatingWindow, UNSEEN_DAYS};
-use crate::reckon::season::conception::{Learned, learned};
+use crate::reckon::season::breeding::{BreedingSeason, season_of};
+use crate::reckon::season::conception::{Learned, learned_in};
 use crate::reckon::season::gestation::{self, Expected};
 use crate::reckon::season::mating::Mating;
 use crate::settings::BreedType;
@@ -51,7 +52,14 @@ impl SeasonSoFar {
         let windows = flock.groups.values().flat_map(Group::windows);
         let matings: Vec<Mated> = windows.filter_map(mated).collect();
         let stories = stories(&matings);
-        let conception = learned(&witnesses(flock, &stories, gestation.gestation, now));
+        let latitude = flock.settings.latitude;
+        let is_outside = |mated: &&Mated| {
+            season_of(mated.window.ram_in.local().date(), latitude) == BreedingSeason::Outside
+        };
+        // One share is believed of all ewes: that of the greater part of them.
+        let outside = matings.iter().filter(is_outside).count() * 2 > matings.len();
+        let season = if outside { BreedingSeason::Outside } else { BreedingSeason::Within };
+        let conception = learned_in(season, &witnesses(flock, &stories, gestation.gestation, now));
         Self { matings, stories, lengths, gestation, conception }
     }
 }

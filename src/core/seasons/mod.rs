@@ -2,12 +2,15 @@
 
 mod against_past;
 mod before_season;
+mod ewe_weight;
 mod grown;
+mod keeping;
 mod lambing_forecasts;
 mod matings;
 mod overdue;
 mod rams;
 mod record;
+mod replacements;
 mod season;
 mod season_forecast;
 mod standing;
@@ -17,12 +20,15 @@ mod year;
 
 pub use against_past::{Against, AgainstPast, Ailed, LostAt, Rate, against_past};
 pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
+pub use ewe_weight::{EweWeight, Whose as WhoseWeight, ewe_weight};
 pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litter, grown, usual_age};
+pub use keeping::{Kept, SeasonOf, gravity, keeping, minds_anything};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
 pub use matings::put_to_ram;
 pub use overdue::{Overdue, overdue};
 pub use rams::{Served, served, settled};
 pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
+pub use replacements::{Kin, Replacement, replacements};
 pub use season::{APART, Season, seasons};
 pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
 pub use standing::standing;

@@ -6,7 +6,7 @@ use crate::flock::{Ewe, Flock, Lamb};
 use crate::reckon::adjusted_weight::ToAge;
 use crate::settings::CullRules;
 use crate::sort_small::SortSmall;
-use crate::units::{Mass, Moment, TimeDelta};
+use crate::units::{Condition, Mass, Moment, TimeDelta};
 
 /// A lamb that lived so long counts as reared though nobody noted its weaning (ours: six weeks).
 pub const REARED_AT: TimeDelta = TimeDelta::days(42);
@@ -32,12 +32,14 @@ pub struct Record {
     pub barren: u32,
     /// What the lambs that she reared weighed in all, each nearest to its weaning, or to 90 days, and at six weeks or later.
     pub kilograms: Option<Mass>,
+    /// How many of the reared those are.
+    pub weighed: u32,
     /// Her whole years, if it is known when she was born.
     pub years: Option<u16>,
 }
 
 /// A reason to look at a ewe again, with how often it came.
-#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+#[derive(Clone, Copy, Debug, PartialEq)]
 pub enum KeepMark {
     /// Hard births.
     HardBirths(u32),
@@ -49,6 +51,18 @@ pub enum KeepMark {
     Barren(u32),
     /// Her years.
     Years(u16),
+    /// Seasons in which a half of her udder was dry, hard or cold.
+    Udder(u32),
+    /// Times lame.
+    Lame(u32),
+    /// Seasons with a prolapse.
+    Prolapse(u32),
+    /// Seasons in which she lambed late in her group.
+    Late(u32),
+    /// Her last score, which is under the farm's.
+    Thin(Condition),
+    /// What she weaned in a season, which is light beside the flock's mean.
+    Light(Mass),
 }
 
 /// Returns a ewe's record as known at `now`; none when she is not in the book.
@@ -58,7 +72,7 @@ pub fn record(flock: &Flock, ewe: EweId, now: Moment) -> Option<Record> {
     record_in(flock, flock.ewe(ewe)?, &all, now)
 }
 
-fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Record> {
+pub(super) fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Record> {
     let litters = flock.litters_of(ewe.id);
     let lambs: Vec<&Lamb> =
         litters.iter().flat_map(|litter| &litter.lambs).filter_map(|id| flock.lambs.get(id)).collect();
@@ -89,6 +103,7 @@ fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -> Option<Re
         hard_births: count(&|lamb| lamb.ease.is_some_and(is_hard)),
         turned_away: count(&|lamb| lamb.accepted.iter().any(|(_, accepts)| !accepts)),
         barren: u32::try_from(barren).unwrap_or(u32::MAX),
+        weighed: u32::try_from(weights.len()).unwrap_or(u32::MAX),
         kilograms: (!weights.is_empty()).then(|| total(&weights)),
         years: flock.ewe_years(ewe.id, now),
     })

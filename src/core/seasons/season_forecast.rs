@@ -9,11 +9,12 @@ use chrono::NaiveDate;
 
 use super::lambing_forecasts::{Alike, Awaited, LambingForecasts};
 use super::matings::{Lengths, Mated, SeasonSoFar, count};
+use super::witnesses::Story;
 use crate::book::EweId;
 use crate::flock::{Flock, Group};
 use crate::reckon::season::conception::{Learned, Likely};
 use crate::reckon::season::dates::{Choices, Dated, dates};
-use crate::reckon::season::forecast::{Curve, Forecast, forecast};
+use crate::reckon::season::forecast::{Curve, Forecast, MIDDLE, Spread, births, forecast};
 use crate::reckon::season::gestation::Expected;
 use crate::reckon::season::litters::{self, Litters};
 use crate::reckon::season::mating::Mating;
@@ -83,7 +84,7 @@ pub fn season_forecast(flock: &Flock, lambing_forecasts: &LambingForecasts, now:
         pens: wanted(&curves, flock.settings.stay).ok(),
         put_to_ram: count(ewes.len()),
         lambed,
-        likely: likely(known, lambed, forecast.as_ref()),
+        likely: likely(flock, known, lambing_forecasts, forecast.as_ref(), lambed),
         forecast,
         happened: happened(&known.matings),
         awaited: lambing_forecasts.awaited.clone(),
@@ -97,10 +98,19 @@ pub fn season_forecast(flock: &Flock, lambing_forecasts: &LambingForecasts, now:
 /// made of.
 #[must_use]
 pub fn curves(lambing_forecasts: &LambingForecasts, litters: Litters) -> Vec<Curve> {
+    curves_of(lambing_forecasts, litters, |_| true)
+}
+
+/// The same, of the ewes of whom this is so.
+fn curves_of(
+    lambing_forecasts: &LambingForecasts,
+    litters: Litters,
+    is: impl Fn(&Alike) -> bool,
+) -> Vec<Curve> {
     let curve = |Alike { lambs, lambing_forecast, ewes, .. }: &Alike| {
         lambing_forecast.curve(*ewes, lambs.and_then(Litters::of_scanned).unwrap_or(litters)).ok()
     };
-    lambing_forecasts.alike.iter().filter_map(curve).collect()
+    lambing_forecasts.alike.iter().filter(|alike| is(alike)).filter_map(curve).collect()
 }
 
 /// Returns the dates of a group's season; nothing while no ram was put in.
@@ -124,12 +134,25 @@ fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
 }
 
 /// Those that have lambed are certain, those still awaited come to the births of the forecast; who was scanned empty or
-/// is no longer here was put to the ram all the same.
-fn likely(known: &SeasonSoFar, lambed: u32, forecast: Option<&Forecast>) -> Option<Likely> {
+/// is no longer here was put to the ram all the same. Who was scanned empty is told apart, and is not among the likely.
+fn likely(
+    flock: &Flock,
+    known: &SeasonSoFar,
+    lambing_forecasts: &LambingForecasts,
+    forecast: Option<&Forecast>,
+    lambed: u32,
+) -> Option<Likely> {
     let put = count(known.stories.len());
-    let births = forecast.map(|forecast| forecast.births).unwrap_or_default();
+    let births = if lambing_forecasts.alike.iter().any(|alike| alike.empty) {
+        let counts = births(&curves_of(lambing_forecasts, Litters::default(), |alike| !alike.empty));
+        Spread { mean: counts.mean(), low: counts.at_most(MIDDLE.0), high: counts.at_most(MIDDLE.1) }
+    } else {
+        forecast.map(|forecast| forecast.births).unwrap_or_default()
+    };
     let (mean, low, high) = (f64::from(lambed) + births.mean, lambed + births.low, lambed + births.high);
-    (put > 0).then_some(Likely { put, mean, low, high, whose: known.conception.whose })
+    let is_empty = |story: &&Story| story.litter.is_none() && story.scanned_empty(flock);
+    let empty = count(known.stories.iter().filter(is_empty).count());
+    (put > 0).then_some(Likely { put, mean, low, high, empty, whose: known.conception.whose })
 }
 
 /// Lambings of this season by night.

@@ -27,6 +27,14 @@ pub(super) struct Story {
     pub(super) litter: Option<Moment>,
 }
 
+impl Story {
+    /// Says whether her last scan since the ram came in found her empty.
+    pub(super) fn scanned_empty(&self, flock: &Flock) -> bool {
+        let scan = flock.ewe(self.ewe).and_then(|ewe| ewe.scans.last());
+        scan.is_some_and(|scan| scan.at >= self.ram_in && scan.lambs == 0)
+    }
+}
+
 /// Returns the stories of these matings, ewe by ewe.
 pub(super) fn stories(matings: &[Mated]) -> Vec<Story> {
     let mut stories: Vec<Story> = Vec::with_capacity(matings.len());

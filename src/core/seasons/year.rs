@@ -81,7 +81,8 @@ pub fn year(flock: &Flock, season: &Season, now: Moment) -> Year {
         sizes[litter.lambs.len().clamp(1, 3) - 1] += 1;
     }
     let weaned: Vec<&&Lamb> = lambs.iter().filter(|lamb| lamb.weaned.is_some()).collect();
-    let weaned_mass: Mass = weaned.iter().filter_map(|lamb| at_weaning(lamb)).sum();
+    let weighed: Vec<Mass> = weaned.iter().filter_map(|lamb| at_weaning(lamb)).collect();
+    let weaned_weighed = sum(weighed.iter());
     let was_put = |dam: Option<EweId>| dam.is_some_and(|dam| put.contains(&dam));
     let of_others = |lamb: &&&&Lamb| !was_put(lamb.dam);
     let others = Others {
@@ -98,7 +99,8 @@ pub fn year(flock: &Flock, season: &Season, now: Moment) -> Year {
         born_dead: count(&|lamb| !lamb.born_alive),
         died: count(&|lamb| lamb.lost().is_some()),
         weaned: sum(weaned.iter()),
-        weaned_mass: weaned.iter().any(|lamb| at_weaning(lamb).is_some()).then_some(weaned_mass),
+        weaned_mass: (weaned_weighed > 0).then(|| weighed.into_iter().sum()),
+        weaned_weighed,
     };
     Year {
         counts,
@@ -119,7 +121,7 @@ fn sum<T>(of: impl Iterator<Item = T>) -> u32 {
 }
 
 /// Its weight when it was weaned: the nearest taken within a week of it.
-fn at_weaning(lamb: &Lamb) -> Option<Mass> {
+pub(super) fn at_weaning(lamb: &Lamb) -> Option<Mass> {
     let weaned = lamb.weaned?;
     let off = |weight: &&Weight| weaned.since(weight.at).abs();
     let near = lamb.weights.iter().filter(|weight| off(weight) <= TimeDelta::days(7));

@@ -13,13 +13,13 @@ mod season;
 mod vet;
 
 pub use clock::Clock;
-pub use cull_rules::CullRules;
+pub use cull_rules::{CullRules, CullSigns};
 pub use labor::{LaborLimits, PenStay};
 pub use limits::{Limit, LimitError, Limits};
 pub use marking::{DamsVaccinated, RINGS_OWN_DAYS, RingDaysError, RingRule, Rings};
 pub use milk::{BottleTable, DayRule, FreezerLife, PowderRule, WeaningRule};
 pub use newborn::{BreedMeans, ChillLimit, Housing, VigorInUse};
-pub use season::BreedType;
+pub use season::{BreedType, Latitude};
 pub use vet::{LEAST_DIGITS, MOST_DIGITS, MOST_SIGNS, VetAgreed, VetPhones, dialed};
 
 use serde::{Deserialize, Serialize};
@@ -67,8 +67,12 @@ pub struct FarmSettings {
     pub dams_vaccinated: DamsVaccinated,
     /// Which kind of sheep, by how long it carries.
     pub breed_type: BreedType,
+    /// Where the farm lies.
+    pub latitude: Latitude,
     /// From when on a ewe is looked at again.
     pub cull_rules: CullRules,
+    /// More that it minds of a ewe.
+    pub cull_signs: CullSigns,
     /// Whom to call.
     pub vet_phones: VetPhones,
 }
@@ -99,7 +103,9 @@ impl Default for FarmSettings {
             rings: Rings::default(),
             dams_vaccinated: DamsVaccinated::default(),
             breed_type: BreedType::default(),
+            latitude: Latitude::default(),
             cull_rules: CullRules::default(),
+            cull_signs: CullSigns::default(),
             vet_phones: VetPhones::default(),
         }
     }
@@ -147,9 +153,13 @@ pub enum Choice {
     DamsVaccinated(DamsVaccinated),
     /// Which kind of sheep, by how long it carries.
     BreedType(BreedType),
+    /// Where the farm lies.
+    Latitude(Latitude),
     /// The farm's own marks for keeping or culling.
     #[serde(rename = "keep-marks")]
     CullRules(CullRules),
+    /// More that it minds of a ewe.
+    CullSigns(CullSigns),
     /// The vet's number by day, as it is written; empty for none.
     VetPhone(String),
     /// The vet's number at night, as it is written; empty for none.
@@ -191,7 +201,9 @@ impl FarmSettings {
             Choice::Rings(rings) => self.rings = rings.checked().unwrap_or(self.rings),
             Choice::DamsVaccinated(vaccinated) => self.dams_vaccinated = *vaccinated,
             Choice::BreedType(breed) => self.breed_type = *breed,
+            Choice::Latitude(latitude) => self.latitude = *latitude,
             Choice::CullRules(marks) => self.cull_rules = marks.checked().unwrap_or(self.cull_rules),
+            Choice::CullSigns(signs) => self.cull_signs = signs.checked().unwrap_or(self.cull_signs),
             Choice::VetPhone(number) => take_number(&mut self.vet_phones.day, number),
             Choice::VetNightPhone(number) => take_number(&mut self.vet_phones.night, number),
             Choice::VetSecondPhone(number) => take_number(&mut self.vet_phones.second, number),

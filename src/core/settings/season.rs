@@ -1,6 +1,19 @@
-//! Choices about the season: which kind of sheep, by how long it carries.
+//! Choices about the season: which kind of sheep, by how long it carries, and where the farm lies.
 
 use serde::{Deserialize, Serialize};
+
+/// Where a farm lies, by which its ewes have a season or none.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]
+#[serde(rename_all = "kebab-case")]
+pub enum Latitude {
+    /// North of 30° N. Our default: most who read this are.
+    #[default]
+    North,
+    /// South of 30° S.
+    South,
+    /// Between.
+    Tropics,
+}
 
 /// A kind of sheep whose gestation was printed, by the source's name for it.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Serialize, Deserialize)]

@@ -119,7 +119,8 @@ pub(super) fn paper_table(it: &PaperTable) -> Element {
     let head = |text: &String| el("th", "").has("scope", "col").with(text.as_str()).into();
     let cell = |text: &String| el("td", "").with(text.as_str()).into();
     let row = |row: &Vec<String>| el("tr", "").all(row.iter().map(cell)).into();
-    el("table", "on-paper paper-table")
+    let class = if it.on_screen { "on-paper paper-table seen-table" } else { "on-paper paper-table" };
+    el("table", class)
         .with(el("caption", "").with(it.head.as_str()))
         .with(el("thead", "").with(el("tr", "").all(it.heads.iter().map(head))))
         .with(el("tbody", "").all(it.rows.iter().map(row)))

@@ -173,6 +173,8 @@ pub struct PaperTable {
     pub heads: Vec<String>,
     /// The rows, each as long as the heads.
     pub rows: Vec<Vec<String>>,
+    /// Whether it is seen on the screen too.
+    pub on_screen: bool,
 }
 
 impl Line {

@@ -1,6 +1,6 @@
 //! When a ewe may lamb: her first, likely and last day on a ribbon, the chance of tonight, and why.
 
-use chrono::NaiveDate;
+use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::book::EweId;
 use yeanling_core::reckon::season::ewe::LambingForecast;
 use yeanling_core::seasons::awaited;
@@ -21,14 +21,17 @@ pub(super) fn blocks(view: &View, id: EweId) -> Blocks {
         Some(Ok(lambing_forecast)) => {
             let (within, days) = (words::within(&lambing_forecast), words::days(&lambing_forecast));
             let ribbon = ribbon(&lambing_forecast);
+            let mark = words::to_mark(&lambing_forecast);
             let why = why(words::HERS, Reason::LambingForecast(lambing_forecast));
-            Blocks::new().remark(within, [why]).add("due-ribbon", Kind::Ribbon(ribbon)).text(days)
+            let blocks =
+                Blocks::new().remark(within, [why]).add("due-ribbon", Kind::Ribbon(ribbon)).text(days);
+            blocks.text(mark)
         }
     };
     Blocks::new().section("due", words::HERS, told)
 }
 
-/// From today to her last day: plain up to the first, full about the likely one.
+/// From today to her last day: plain up to the first, full over the days that hold eight in ten.
 fn ribbon(lambing_forecast: &LambingForecast) -> Ribbon {
     let days = |date: NaiveDate| {
         f64::from(i32::try_from(date.signed_duration_since(lambing_forecast.today).num_days()).unwrap_or(0))
@@ -36,10 +39,9 @@ fn ribbon(lambing_forecast: &LambingForecast) -> Ribbon {
     let whole = days(lambing_forecast.last) + 1.0;
     let at = |date: NaiveDate| (days(date) / whole).clamp(0.0, 1.0);
     let (first, likely, last) = (at(lambing_forecast.first), at(lambing_forecast.likely), 1.0);
-    // Two days about the likely one.
-    let near = (2.0 / whole).min(0.5);
     let stretch = |from: f64, to: f64, kind| Stretch { from, to: to.max(from), kind, label: String::new() };
-    let (from, to) = ((likely - near).max(first), (likely + near).min(last));
+    let (from, to) = lambing_forecast.run;
+    let (from, to) = (at(from).max(first), at(to + TimeDelta::days(1)));
     Ribbon {
         label: words::days(lambing_forecast),
         stretches: vec![

@@ -7,7 +7,6 @@ use yeanling_core::units::System;
 use yeanling_words::common::number;
 use yeanling_words::feed as words;
 
-use super::USUAL_EWE;
 use super::typed::{Number, Weight};
 use crate::block::{Choice, Choices, Kind, Ledger, LedgerRow};
 use crate::draft::Fields;
@@ -38,7 +37,7 @@ struct TypedFeed {
 pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let system = view.system();
     let stage = fields.pick(STAGE, &FeedStage::ALL, FeedStage::LastFourWeeks(Crop::Usual));
-    let weight = Weight::of(fields, "ration-ewe", USUAL_EWE, system);
+    let weight = super::ewe_weight(view, fields, "ration-ewe");
     let many = fields.chosen(MANY).unwrap_or(1);
     let feeds: Vec<TypedFeed> = (0..many).map(|place| TypedFeed::of(fields, place, system)).collect();
     let typed: Option<Vec<ration::Feed>> = feeds.iter().map(|feed| feed.read(system)).collect();
@@ -53,7 +52,7 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
         _ => Blocks::new().small(words::TYPE_RATION),
     };
     let blocks = Blocks::new().small(words::ANALYSIS).choices(STAGE, stages(stage));
-    let blocks = weight.field(blocks, words::EWE_WEIGHT);
+    let blocks = weight.field(blocks, words::EWE_WEIGHT).small(super::whose_weight(view));
     feeds
         .into_iter()
         .fold(blocks, |blocks, feed| feed.section(blocks, system))
@@ -131,6 +130,7 @@ fn held(checked: &Checked, system: System) -> Blocks {
     let inside = Blocks::new()
         .remark(words::limiting(checked), [why(words::HELD, Reason::Ration)])
         .add("against", Kind::Ledger(ledger));
+    let inside = inside.text(words::eaten(checked, system));
     let inside = if checked.leaves { inside.text(words::LEAVES) } else { inside };
     let minerals = words::minerals(&checked.minerals).into_iter();
     let inside = minerals.fold(inside, |inside, text| inside.remark(text, []));

@@ -1,18 +1,20 @@
 //! The ways from the season to its supplies, its feed and its summary; each says how it stands.
 
 use yeanling_core::seasons::{SeasonForecast, seasons};
-use yeanling_words::{feed, year};
+use yeanling_words::{feed, keep as keep_words, year};
 
 use crate::block::Row;
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Screen, stores};
+use crate::{Screen, keep, stores};
 
 /// Returns the ways.
 pub(super) fn blocks(view: &View, seen: &SeasonForecast) -> Blocks {
     let feed = Row::new(feed::TITLE).text(feed::SUB).to(Screen::Feed);
+    let keep = Row::new(keep_words::TITLE).text(keep::stands(view)).to(Screen::Keep);
+    let supplies = stores::door(view, seen);
     Blocks::new()
-        .rows("ways", [("supplies", stores::door(view, seen)), ("feed", feed), ("summary", summary(view))])
+        .rows("ways", [("supplies", supplies), ("feed", feed), ("summary", summary(view)), ("keep", keep)])
 }
 
 /// The latest season, with how many were born and how many of them live.

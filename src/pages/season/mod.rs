@@ -9,6 +9,7 @@ use std::sync::Arc;
 
 use yeanling_core::book::EweId;
 use yeanling_core::flock::{Flock, Group};
+use yeanling_core::reckon::season::breeding::BreedingSeason;
 use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::pens::Wanted;
 use yeanling_core::seasons::{Awaited, Overdue, SeasonForecast, group_dates, overdue, season_forecast};
@@ -117,9 +118,12 @@ fn nights(view: &View, seen: &Arc<SeasonForecast>) -> Blocks {
     let births = charts::births(forecast, &seen.happened, &starts(view.flock), view.now.local().date());
     let births = births.map(Kind::Chart);
     let blocks = births.into_iter().fold(Blocks::new(), |blocks, chart| blocks.add("births", chart));
-    let blocks =
-        blocks.remark(words::peaks(forecast), [why(words::NIGHTS, Reason::Nights(Arc::clone(seen)))]);
-    blocks.text(seen.likely.as_ref().map(words::likely).unwrap_or_default())
+    let blocks = blocks.remark(words::most(forecast), [why(words::NIGHTS, Reason::Nights(Arc::clone(seen)))]);
+    let out = match seen.conception.season {
+        BreedingSeason::Within => "",
+        BreedingSeason::Outside => words::OUT_OF_SEASON,
+    };
+    blocks.text(seen.likely.as_ref().map(words::likely).unwrap_or_default()).text(out)
 }
 
 /// When the first lambs of each group are possible, the earliest first.

@@ -2,7 +2,8 @@
 
 use yeanling_core::reckon::marking::banned;
 use yeanling_core::settings::{
-    BreedMeans, BreedType, Choice, DamsVaccinated, FarmSettings, RINGS_OWN_DAYS, RingRule, Rings, VigorInUse,
+    BreedMeans, BreedType, Choice, DamsVaccinated, FarmSettings, Latitude, RINGS_OWN_DAYS, RingRule, Rings,
+    VigorInUse,
 };
 use yeanling_core::terms::Ring;
 use yeanling_words::{errors, marking, settings as words};
@@ -55,6 +56,15 @@ pub(super) fn breed_type(settings: &FarmSettings) -> Blocks {
     let kind = one_of(words::BREED_TYPE, kinds, &Choice::BreedType(settings.breed_type));
     let inside = Blocks::new().small(words::BREED_TYPE_SUB).choices("", kind.stacked());
     Blocks::new().section("breed-type", words::BREED_TYPE, inside)
+}
+
+/// Returns where the farm lies, by which its ewes have a season.
+pub(super) fn latitude(settings: &FarmSettings) -> Blocks {
+    let all = [Latitude::North, Latitude::South, Latitude::Tropics];
+    let all = all.map(|latitude| (Choice::Latitude(latitude), words::latitude(latitude)));
+    let lies = one_of(words::LATITUDE, all, &Choice::Latitude(settings.latitude));
+    let inside = Blocks::new().small(words::LATITUDE_SUB).choices("", lies.stacked());
+    Blocks::new().section("latitude", words::LATITUDE, inside)
 }
 
 /// By whose limit rings go on, and on which lambs. With no rings nothing else is asked.

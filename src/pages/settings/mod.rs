@@ -77,6 +77,7 @@ pub(crate) fn part_page(view: &View, draft: &Draft, part: Part) -> Page {
             .then(vet::blocks(view, fields))
             .then(units(settings))
             .then(care::breed_type(settings))
+            .then(care::latitude(settings))
             .then(newborns(settings)),
         Part::AlertTimes => Together::ALL
             .into_iter()

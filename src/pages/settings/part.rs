@@ -22,8 +22,12 @@ pub enum Part {
 type Chosen = fn(&FarmSettings) -> Choice;
 
 /// What is a matter of taste or of the place goes back; the name, the numbers and the units are nobody's default.
-const FARM: [Chosen; 3] =
-    [|of| Choice::Clock(of.clock), |of| Choice::Housing(of.housing), |of| Choice::BreedType(of.breed_type)];
+const FARM: [Chosen; 4] = [
+    |of| Choice::Clock(of.clock),
+    |of| Choice::Housing(of.housing),
+    |of| Choice::BreedType(of.breed_type),
+    |of| Choice::Latitude(of.latitude),
+];
 const ALERT_TIMES: [Chosen; 3] =
     [|of| Choice::Limits(of.limits), |of| Choice::LaborLimits(of.labor), |of| Choice::PenStay(of.stay)];
 const FEEDING: [Chosen; 6] = [
@@ -34,13 +38,14 @@ const FEEDING: [Chosen; 6] = [
     |of| Choice::PowderRule(of.powder_rule),
     |of| Choice::FreezerLife(of.freezer_life),
 ];
-const CARE: [Chosen; 6] = [
+const CARE: [Chosen; 7] = [
     |of| Choice::Vigor(of.vigor),
     |of| Choice::BreedMeans(of.breed_means),
     |of| Choice::Rings(of.rings),
     |of| Choice::DamsVaccinated(of.dams_vaccinated),
     |of| Choice::ChillLimit(of.chill_limit),
     |of| Choice::CullRules(of.cull_rules),
+    |of| Choice::CullSigns(of.cull_signs),
 ];
 
 impl Part {

@@ -38,6 +38,7 @@ fn table(view: &View) -> PaperTable {
         head: words::paper_head(&view.settings().farm_name, ewes.len(), &date(view.now)),
         heads: words::PAPER_HEADS.map(str::to_owned).to_vec(),
         rows: ewes.into_iter().map(|ewe| row(view, ewe, &due)).collect(),
+        on_screen: false,
     }
 }
 

@@ -54,7 +54,7 @@ fn row(view: &View, (ewe, record, marks): (EweId, Record, Vec<KeepMark>)) -> (Ke
     let lines = cull_rules::record(&record, view.system());
     let row = Row::new(animals::ewe_of(view.flock, ewe))
         .text(lines.into_iter().next().unwrap_or_default())
-        .says(State::Coming, cull_rules::marks(marks))
+        .says(State::Coming, cull_rules::marks(&marks, view.system()))
         .to(Screen::Ewe(ewe));
     (format!("marked-{ewe}").into(), row)
 }

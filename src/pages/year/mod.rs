@@ -140,7 +140,7 @@ fn rows(year: &Year, system: System) -> Vec<LedgerRow> {
         Some(alive(words::AT_A_WEEK, year.at_a_week)),
         share(words::LOSS, figures.loss),
         weaned,
-        weaned_a_ewe.map(|value| row(words::WEANED_A_EWE, value, "")),
+        weaned_a_ewe.map(|value| row(words::WEANED_A_EWE, value, words::weaned_weighed(counts))),
         birth_weight.map(|(value, note)| row(words::BIRTH_WEIGHT, value, note)),
     ]
     .into_iter()

@@ -1,6 +1,7 @@
 //! Why so much hay, and what a ration is held against.
 
-use yeanling_core::reckon::season::{budget, minerals, ration, requirement, water};
+use yeanling_core::reckon::mature_weight;
+use yeanling_core::reckon::season::{budget, feed_groups, feed_steps, minerals, ration, requirement, water};
 
 use super::{Why, cited};
 use crate::feed as words;
@@ -14,6 +15,26 @@ pub fn hay() -> Why {
         sources: cited(budget::SOURCES),
         others: Vec::new(),
         caution: Vec::new(),
+    }
+}
+
+/// Returns how extra feed by group is reckoned.
+pub fn feed_groups() -> Why {
+    let mut sources = cited(feed_groups::SOURCES);
+    sources.extend(cited(feed_steps::SOURCES));
+    sources.extend(cited(mature_weight::SOURCES));
+    Why {
+        heading: words::GROUPS.to_owned(),
+        working: vec![
+            "The energy her row asks for, less that of the first 15 weeks from hay".to_owned(),
+            "÷ the energy of the feed as fed; up to the next 10 g".to_owned(),
+            "Every day of every ewe added up; ÷ one bag, rounded up".to_owned(),
+        ],
+        rule: "Steps of 100 g (3.5 oz) every second day. Less hay than she wants: more extra feed."
+            .to_owned(),
+        sources,
+        others: Vec::new(),
+        caution: words::CAUTION.map(str::to_owned).to_vec(),
     }
 }
 

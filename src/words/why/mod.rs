@@ -36,7 +36,7 @@ pub use cold_lamb::cold_lamb;
 pub use colostrum::colostrum;
 pub use condition::condition;
 pub use dry::{ewe_ketones, lamb_fluids};
-pub use feed::{drink, hay, ration};
+pub use feed::{drink, feed_groups, hay, ration};
 pub use flock_figures::flock_figures;
 pub use grown::grown;
 pub use growth::growth;

@@ -1,6 +1,7 @@
 //! Why the season ahead looks as it does: whose gestation, whose share that holds, whose litters.
 
-use yeanling_core::reckon::season::conception::{self, Whose};
+use yeanling_core::reckon::season::breeding::{self, BreedingSeason};
+use yeanling_core::reckon::season::conception::{self, Learned, Whose};
 use yeanling_core::reckon::season::ewe::{self, LambingForecast};
 use yeanling_core::reckon::season::gestation::{self, MeanUsed};
 use yeanling_core::reckon::season::pens::{self, Wanted};
@@ -17,6 +18,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Gestation => "Gestation",
         Subject::Mating => "The ram’s days",
         Subject::Cycles => "Conception, cycle by cycle",
+        Subject::Breeding => "Mating in season and out of it",
         Subject::Conception => "Conception rate",
         Subject::Litters => "Litter sizes",
         Subject::Forecast => "Lambings per night",
@@ -24,6 +26,7 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Pens => "How many bonding pens",
         Subject::Dates => "The dates of a season",
         Subject::FeedSteps => "Bringing in a new feed",
+        Subject::FeedGroups => "Extra feed by group",
         Subject::Condition => "Body condition",
         Subject::Requirement => "What a ewe needs a day",
         Subject::Ration => "What her feeds give her",
@@ -32,6 +35,15 @@ pub fn season_subject(subject: Subject) -> &'static str {
         Subject::Water => "Water and trough",
         Subject::Shopping => "What to have on hand",
     }
+}
+
+/// Whose figure it is where no figure is sure.
+const OUT_OF_SEASON: &str = "a wide guess: out of season ewes may not be in heat";
+
+/// Returns between which shares the one that holds lies nine times in ten: "64 to 85".
+fn range(conception: &Learned) -> String {
+    let percent = |chance| number(conception.at_most(chance) * 100.0, 0);
+    format!("{} to {}", percent(0.05), percent(0.95))
 }
 
 /// Returns how the lambings per night are reckoned.
@@ -44,9 +56,11 @@ pub fn nights(ahead: &SeasonForecast) -> Why {
         }
     };
     let holds = number(ahead.conception.conception.as_share() * 100.0, 0);
-    let held = match ahead.conception.whose {
-        Whose::Handbook => "the handbook’s",
-        Whose::Own => "the handbook’s, adjusted by lambings so far",
+    let held = match (ahead.conception.season, ahead.conception.whose) {
+        (BreedingSeason::Within, Whose::Handbook) => "the handbook’s",
+        (BreedingSeason::Within, Whose::Own) => "the handbook’s, adjusted by lambings so far",
+        (BreedingSeason::Outside, Whose::Handbook) => OUT_OF_SEASON,
+        (BreedingSeason::Outside, Whose::Own) => "out of season, learned from lambings so far",
     };
     let litter = number(ahead.litters.litters.mean(), 2);
     let litters = if ahead.litters.own { "this flock’s own" } else { "of 762 litters of an open data set" };
@@ -54,7 +68,7 @@ pub fn nights(ahead: &SeasonForecast) -> Why {
         heading: words::NIGHTS.to_owned(),
         working: vec![
             format!("Gestation {mean} days, {whose}"),
-            format!("{holds} in 100 settle per 17-day cycle, {held}"),
+            format!("{holds} in 100 settle per 17-day cycle, {held}; 9 times in 10 {}", range(&ahead.conception)),
             format!("{litter} lambs a lambing, {litters}"),
             "Each ewe by her marks, scan and signs, or her group’s days; all ewes added up exactly"
                 .to_owned(),
@@ -63,7 +77,7 @@ pub fn nights(ahead: &SeasonForecast) -> Why {
             .to_owned()
             + " "
             + words::MAY_BUNCH,
-        sources: [forecast::SOURCES, gestation::SOURCES, cycles::SOURCES, conception::SOURCES, litters::SOURCES]
+        sources: [forecast::SOURCES, gestation::SOURCES, cycles::SOURCES, breeding::SOURCES, conception::SOURCES, litters::SOURCES]
             .into_iter()
             .flat_map(cited)
             .collect(),
@@ -94,13 +108,26 @@ fn working(lambing_forecast: &LambingForecast) -> Vec<String> {
     sum.into_iter().chain(grounds.iter().map(words::ground)).collect()
 }
 
+/// Returns the one model of a service, with or without a mark, and what the days that are told hold.
+fn rule(lambing_forecast: &LambingForecast) -> String {
+    let holds = number(lambing_forecast.holds * 100.0, 0);
+    let mark = if lambing_forecast.to_mark.is_some() {
+        "One that did not comes back in 14 to 19 days, seen marked 2 times in 3; 1 mark in 20 is no service. "
+    } else {
+        ""
+    };
+    format!(
+        "{holds} in 100 settle at each service, marked or not. {mark}8 in 10 lamb within the days named, 1 in 1,000 after the last. {}",
+        words::SIGNS_COUNT
+    )
+}
+
 /// Returns on what the days of one ewe rest.
 pub fn lambing_forecast(lambing_forecast: &LambingForecast) -> Why {
     Why {
         heading: words::HERS.to_owned(),
         working: working(lambing_forecast),
-        rule: "A mark is right 9 times in 10. 98 in 100 lamb between first and last day. ".to_owned()
-            + words::SIGNS_COUNT,
+        rule: rule(lambing_forecast),
         sources: [ewe::SOURCES, gestation::SOURCES].into_iter().flat_map(cited).collect(),
         others: Vec::new(),
         caution: general(),

@@ -12,8 +12,9 @@ use yeanling_core::book::{
     VetSaid, VigorScale, Way,
 };
 use yeanling_core::settings::{
-    BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, DamsVaccinated, DayRule, FreezerLife,
-    Housing, LaborLimits, Limits, PenStay, PowderRule, RingRule, Rings, VetAgreed, VigorInUse, WeaningRule,
+    BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, CullSigns, DamsVaccinated, DayRule,
+    FreezerLife, Housing, LaborLimits, Latitude, Limits, PenStay, PowderRule, RingRule, Rings, VetAgreed,
+    VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{
     Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
@@ -115,6 +116,9 @@ fn choice() -> impl Strategy<Value = Choice> {
         rings().prop_map(Choice::Rings),
         Just(Choice::DamsVaccinated(DamsVaccinated::No)),
         Just(Choice::BreedType(BreedType::Hair)),
+        Just(Choice::Latitude(Latitude::South)),
+        (any::<Option<u8>>(), any::<Option<u8>>())
+            .prop_map(|(lame, thin)| { Choice::CullSigns(CullSigns { lame, thin, ..CullSigns::default() }) }),
         text().prop_map(Choice::VetPhone),
         "[0-9 +().-]{0,20}".prop_map(Choice::VetNightPhone),
         "[0-9 ]{0,12}".prop_map(Choice::VetSecondPhone),

@@ -3,8 +3,9 @@
 use serde_json::Value;
 use yeanling_core::book::Event;
 use yeanling_core::settings::{
-    BreedMeans, BreedType, ChillLimit, Choice, Clock, CullRules, DamsVaccinated, FarmSettings, FreezerLife,
-    PowderRule, RingRule, Rings, USUAL_POWDER_RATE, VetAgreed, VigorInUse, WeaningRule,
+    BreedMeans, BreedType, ChillLimit, Choice, Clock, CullRules, CullSigns, DamsVaccinated, FarmSettings,
+    FreezerLife, Latitude, PowderRule, RingRule, Rings, USUAL_POWDER_RATE, VetAgreed, VigorInUse,
+    WeaningRule,
 };
 use yeanling_core::units::Strength;
 
@@ -58,6 +59,11 @@ const LINES: &[&str] = &[
     r#"{"chose":{"vet-agreed":"trained"}}"#,
     r#"{"chose":{"vet-agreed":"glucose"}}"#,
     r#"{"chose":{"vet-agreed":"killing"}}"#,
+    r#"{"chose":{"latitude":"north"}}"#,
+    r#"{"chose":{"latitude":"south"}}"#,
+    r#"{"chose":{"latitude":"tropics"}}"#,
+    r#"{"chose":{"cull-signs":{}}}"#,
+    r#"{"chose":{"cull-signs":{"udder":1,"lame":2,"prolapse":1,"late":2,"thin":8,"light":80}}}"#,
 ];
 
 /// The choices that the lines stand for, in their order.
@@ -116,6 +122,18 @@ fn choices() -> Vec<Choice> {
         Choice::VetAgreed(VetAgreed::Trained),
         Choice::VetAgreed(VetAgreed::Glucose),
         Choice::VetAgreed(VetAgreed::Killing),
+        Choice::Latitude(Latitude::North),
+        Choice::Latitude(Latitude::South),
+        Choice::Latitude(Latitude::Tropics),
+        Choice::CullSigns(CullSigns::default()),
+        Choice::CullSigns(CullSigns {
+            udder: Some(1),
+            lame: Some(2),
+            prolapse: Some(1),
+            late: Some(2),
+            thin: Some(8),
+            light: Some(80),
+        }),
     ]
 }
 
@@ -138,7 +156,7 @@ fn every_choice_fits_the_schema_and_no_part_of_it_may_be_missing() {
         for place in objects(&whole, String::new()) {
             let Some(Value::Object(parts)) = whole.pointer(&place) else { continue };
             // A farm need not mind every mark.
-            if place == "/chose/keep-marks" {
+            if ["/chose/keep-marks", "/chose/cull-signs"].contains(&place.as_str()) {
                 continue;
             }
             for name in parts.keys() {
@@ -190,6 +208,8 @@ fn each_choice_is_taken_over_and_nothing_else_is() {
             Choice::DamsVaccinated(vaccinated) => expected.dams_vaccinated = vaccinated,
             Choice::BreedType(breed) => expected.breed_type = breed,
             Choice::CullRules(marks) => expected.cull_rules = marks,
+            Choice::CullSigns(signs) => expected.cull_signs = signs,
+            Choice::Latitude(latitude) => expected.latitude = latitude,
             Choice::VetPhone(number) => expected.vet_phones.day = number,
             Choice::VetNightPhone(number) => expected.vet_phones.night = number,
             Choice::VetSecondPhone(number) => expected.vet_phones.second = number,
@@ -221,6 +241,10 @@ fn what_a_file_brings_out_of_bounds_changes_nothing() {
     }
     for from in [0, 31] {
         settings.choose(&Choice::CullRules(CullRules { lost: Some(from), ..CullRules::default() }));
+        settings.choose(&Choice::CullSigns(CullSigns { lame: Some(from), ..CullSigns::default() }));
+    }
+    for (thin, light) in [(Some(3), None), (Some(17), None), (None, Some(9)), (None, Some(101))] {
+        settings.choose(&Choice::CullSigns(CullSigns { thin, light, ..CullSigns::default() }));
     }
     for number in ["the vet", "12", "+", "1234567890123456", "555 0100 <b>", " "] {
         settings.choose(&Choice::VetPhone(number.to_owned()));

@@ -16,6 +16,7 @@ const LANE: Counts = Counts {
     died: 33,
     weaned: 327,
     weaned_mass: None,
+    weaned_weighed: 0,
 };
 
 #[track_caller]

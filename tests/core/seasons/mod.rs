@@ -4,6 +4,7 @@ mod against_past;
 mod before_season;
 mod coverage;
 mod grown;
+mod keeping;
 mod put_to_ram;
 mod record;
 mod season_forecast;

@@ -1,6 +1,7 @@
 //! The season ahead, from what was noted of groups, marks, scans, signs and births.
 
 use yeanling_core::book::{Animal, Departure, Event, EweId, GroupId, Life, RamAge, Sign};
+use yeanling_core::reckon::season::breeding::{BreedingSeason, Latitude};
 use yeanling_core::reckon::season::condition::{ConditionStage, Flag, System, flags};
 use yeanling_core::reckon::season::cycles::Settled;
 use yeanling_core::reckon::season::dates::DateTask;
@@ -8,6 +9,7 @@ use yeanling_core::seasons::{
     SeasonForecast, Served, group_dates, lambing_forecasts, overdue, put_to_ram, record, season_forecast,
     seasons, served, settled, standing,
 };
+use yeanling_core::settings::Choice;
 use yeanling_core::units::{Condition, Moment};
 
 use crate::scribe::Scribe;
@@ -52,6 +54,29 @@ fn a_group_brings_as_many_births_as_three_cycles_hold() {
     let likely = found.likely.expect("it can be told");
     assert!(likely.low >= 7 && likely.high == 10, "{likely:?}");
     assert!(found.pens.expect("pens").enough.is_sorted());
+}
+
+#[test]
+fn ewes_mated_out_of_season_have_a_wide_forecast_that_says_so_where_the_farm_lies_so() {
+    // Source: ours, Beta(2, 2) out of season; Burke 2005 and Wildeus: fewest hold in spring, near the equator all year.
+    let mut scribe = Scribe::new(1);
+    let formed = on("2027-04-01T09:00");
+    let group = scribe.note(formed, Event::GroupFormed { name: "Spring".to_owned() }).as_group();
+    for tag in 1..=20 {
+        let ewe = scribe.ewe(formed, &tag.to_string());
+        scribe.note(formed, Event::JoinedGroup { ewe, group });
+    }
+    scribe.note(on("2027-04-10T09:00"), Event::RamIn { group, ram: None, age: None });
+    scribe.note(on("2027-05-13T09:00"), Event::RamOut { group });
+    let now = on("2027-06-01T09:00");
+    let north = look(&scribe, now);
+    assert_eq!(north.conception.season, BreedingSeason::Outside);
+    let likely = |found: &SeasonForecast| found.likely.clone().expect("it can be told");
+    assert!(likely(&north).low <= 6 && likely(&north).high >= 19, "{:?}", north.likely);
+    scribe.note(now, Event::Chose(Choice::Latitude(Latitude::Tropics)));
+    let tropics = look(&scribe, on("2027-06-02T09:00"));
+    assert_eq!(tropics.conception.season, BreedingSeason::Within);
+    assert!(likely(&tropics).low >= 15, "{:?}", tropics.likely);
 }
 
 #[test]
@@ -155,6 +180,27 @@ fn who_was_scanned_empty_or_is_gone_is_no_longer_likely_to_lamb() {
     }
     let likely = look(&scribe, on("2027-01-06T09:00")).likely.expect("it can be told");
     assert_eq!((likely.put, likely.high), (10, 7));
+}
+
+#[test]
+fn one_scanned_empty_while_the_ram_stays_is_told_apart_and_is_none_of_the_likely() {
+    // Source: ours; the ram is still in, so that she may hold yet.
+    let mut scribe = Scribe::new(1);
+    let formed = on("2026-09-20T09:00");
+    let group = scribe.note(formed, Event::GroupFormed { name: "Top".to_owned() }).as_group();
+    let ewes: Vec<EweId> = (1..=24).map(|tag| scribe.ewe(formed, &tag.to_string())).collect();
+    for ewe in &ewes {
+        scribe.note(formed, Event::JoinedGroup { ewe: *ewe, group });
+    }
+    scribe.note(on("2026-10-01T09:00"), Event::RamIn { group, ram: None, age: None });
+    for (ewe, lambs) in ewes.iter().zip([0].into_iter().chain([2; 23])) {
+        scribe.note(on("2026-12-20T09:00"), Event::Scanned { ewe: *ewe, lambs, days: None });
+    }
+    let found = look(&scribe, on("2026-12-21T09:00"));
+    let likely = found.likely.expect("it can be told");
+    assert_eq!((likely.put, likely.empty, likely.low, likely.high), (24, 1, 23, 23), "{likely:?}");
+    near(likely.mean, 23.0, 1e-3);
+    assert!(found.forecast.expect("told").births.mean > 23.0, "her own chance stays in the nights");
 }
 
 #[test]

@@ -15,8 +15,12 @@ use crate::units::Mass;
 pub const SOURCES: &[Source] = &[
     seen("A breeder", "10 × 125 lb × 210 d × 4% = 10,500 lb, 263 bales of 40 lb", None, ""),
     memory("Wasted of hay: rack 5 to 15%, ground 25 to 45%"),
+    memory("Hay is about 88% dry matter"),
     ours("Bales are rounded up; more than 1,500 kg for one ewe in a season is asked back"),
 ];
+
+/// The share of dry matter in hay until it is analyzed (memory).
+pub const USUAL_DRY_MATTER: f64 = 0.88;
 
 /// How hay is offered.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -103,6 +107,36 @@ pub fn hay_each_day(fed: &Fed) -> Result<Mass, Refused> {
     let hay = DRY_MATTER.check(fed.hay_dry_matter)?;
     let waste = WASTE.check(fed.waste)?;
     Ok(Mass::from_kilograms((dry_matter - grain).max(0.0) / hay / (1.0 - waste)))
+}
+
+/// What becomes of hay that is offered.
+#[derive(Clone, Copy, Debug, PartialEq)]
+pub struct Becomes {
+    /// What is eaten, as fed.
+    pub eaten: Mass,
+    /// The dry matter of that.
+    pub dry_matter: Mass,
+    /// What is wasted, as fed.
+    pub wasted: Mass,
+}
+
+/// Returns what becomes of hay that is offered as fed, waste included: the basis of a ration beside it.
+///
+/// # Errors
+/// The amount is outside `FED_IN_A_DAY`, the share of dry matter outside `DRY_MATTER`, or the waste outside `WASTE`.
+///
+/// ```
+/// use yeanling_core::reckon::season::budget::becomes;
+/// use yeanling_core::units::Mass;
+/// let of = becomes(Mass::from_kilograms(2.0), 0.9, 0.1).unwrap();
+/// assert!((of.dry_matter.as_kilograms() - 1.62).abs() < 1e-12);
+/// ```
+pub fn becomes(offered: Mass, dry_matter: f64, waste: f64) -> Result<Becomes, Refused> {
+    let offered = FED_IN_A_DAY.check(offered.as_kilograms())?;
+    let wasted = offered * WASTE.check(waste)?;
+    let eaten = offered - wasted;
+    let dry_matter = Mass::from_kilograms(eaten * DRY_MATTER.check(dry_matter)?);
+    Ok(Becomes { eaten: Mass::from_kilograms(eaten), dry_matter, wasted: Mass::from_kilograms(wasted) })
 }
 
 /// Returns feed for a flock from what one ewe gets in a day, as fed, and the bales or bags it comes in.

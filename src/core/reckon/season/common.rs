@@ -24,8 +24,8 @@ pub struct Common {
     pub(super) edges: Vec<f64>,
     /// At each edge, what has come of each cycle.
     come: Vec<f64>,
-    cycles: usize,
-    /// What marks and each cycle weigh on the mean, and for each share that may hold.
+    pub(super) cycles: usize,
+    /// What each cycle weighs on the mean, and for each share that may hold.
     pub(super) weights: Vec<f64>,
     pub(super) by_share: Vec<f64>,
 }
@@ -46,9 +46,8 @@ impl Common {
             cycles.iter().map(move |(from, to)| lambed_by(edge, *from, *to, gestation))
         };
         let come = edges.iter().flat_map(at).collect();
-        let weights = |share: f64| std::iter::once(1.0).chain(cycles::shares(mating, share));
-        let by_share = belief.each().iter().flat_map(|(share, _)| weights(*share)).collect();
-        let weights = weights(belief.mean().as_share()).collect();
+        let by_share = belief.each().iter().flat_map(|(share, _)| cycles::shares(mating, *share)).collect();
+        let weights = cycles::shares(mating, belief.mean().as_share()).collect();
         Self {
             mating,
             gestation,

@@ -10,6 +10,7 @@
 
 use std::sync::Arc;
 
+use super::breeding::BreedingSeason;
 use super::cycles::{Conception, days, shares};
 use super::days::{between, float};
 use super::gestation::{Gestation, lambed_by};
@@ -21,6 +22,9 @@ use crate::units::{NaiveDate, NaiveDateTime, NaiveTime};
 /// The handbook as a Beta: as if 48 matings had been seen, of which 36 held (ours). Its mean is 0.75, and its middle
 /// 95% reaches from 0.62 to 0.86, where 0.60 to 0.85 is printed.
 pub const PRIOR: (f64, f64) = (36.0, 12.0);
+
+/// Out of season anything is believed from 9 to 91 in 100 (ours, from what is printed: see [`super::breeding`]).
+pub const PRIOR_OUT_OF_SEASON: (f64, f64) = (2.0, 2.0);
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
@@ -129,6 +133,8 @@ impl Belief {
 pub struct Learned {
     /// Whose figure it is.
     pub whose: Whose,
+    /// Whether it began with what is printed of ewes in season, or wide open.
+    pub season: BreedingSeason,
     /// The mean.
     pub conception: Conception,
     /// What a forecast is made with.
@@ -155,7 +161,23 @@ pub struct Learned {
 /// ```
 #[must_use]
 pub fn learned(witnesses: &[Witness]) -> Learned {
-    let (a, b) = PRIOR;
+    learned_in(BreedingSeason::Within, witnesses)
+}
+
+/// Returns the same for ewes mated in their season or out of it.
+///
+/// ```
+/// use yeanling_core::reckon::season::breeding::BreedingSeason;
+/// use yeanling_core::reckon::season::conception::learned_in;
+/// let open = learned_in(BreedingSeason::Outside, &[]);
+/// assert!(open.at_most(0.05) < 0.15 && open.at_most(0.95) > 0.85);
+/// ```
+#[must_use]
+pub fn learned_in(season: BreedingSeason, witnesses: &[Witness]) -> Learned {
+    let (a, b) = match season {
+        BreedingSeason::Within => PRIOR,
+        BreedingSeason::Outside => PRIOR_OUT_OF_SEASON,
+    };
     let middle = |strip: u32| (f64::from(strip) + 0.5) / f64::from(STRIPS);
     let shares_of_strips: Vec<f64> = (0..STRIPS).map(middle).collect();
     let prior: Vec<f64> = shares_of_strips
@@ -204,7 +226,7 @@ pub fn learned(witnesses: &[Witness]) -> Learned {
     }
     let mean: f64 = strips.iter().zip(&shares_of_strips).map(|(weight, share)| weight * share).sum();
     let conception = Conception::from_share(mean.clamp(0.0, 1.0)).unwrap_or_default();
-    Learned { whose, conception, belief: believed(&strips, &shares_of_strips), strips }
+    Learned { whose, season, conception, belief: believed(&strips, &shares_of_strips), strips }
 }
 
 /// Returns the strips that weigh anything, neighbors put together until they are few; their mean stays.
@@ -278,6 +300,8 @@ pub struct Likely {
     pub low: u32,
     /// One in twenty times it is more.
     pub high: u32,
+    /// Of those put to the ram, who was scanned empty and has not lambed; they are not among those likely.
+    pub empty: u32,
     /// Whose figure it rests on.
     pub whose: Whose,
 }

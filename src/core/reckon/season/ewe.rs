@@ -1,11 +1,11 @@
 //! When one ewe will lamb: her group's days, narrowed by crayon marks, by a scan, and by the signs she shows.
 //!
 //! `P(night | not lambed yet) ∝ Σ w·[F(t+1; a, b) − F(t; a, b)] × sign`: what lies before now has no weight, and what she
-//! has left of the whole is one again. A mark names the day of mating nine times in ten, otherwise an earlier mark or
-//! the group does. A sign multiplies the nights that follow it.
+//! has left of the whole is one again. A mark is one service and holds as any other; a ewe that came back was marked
+//! again two times in three. One mark in twenty is none, and an earlier one or the group stands for it.
 //!
-//! A sign multiplies the hours after it, a tight udder by 20 for a day; of several only the strongest counts, since
-//! they come together. Only the mean of gestation is learned: marks are read late and would widen the spread.
+//! A sign multiplies the hours after it, a tight udder by 20 for half a day, and fades evenly from then on; of several
+//! only the strongest counts, since they come together. Only the mean of gestation is learned: marks are read late and would widen the spread.
 
 use std::sync::Arc;
 
@@ -18,15 +18,25 @@ use super::forecast::{Curve, Sway};
 use super::gestation::{Gestation, lambed_by};
 use super::litters::Litters;
 use super::mating::Mating;
-use super::matings::{Stretch, matings};
+use super::matings::matings;
+use super::run::shortest_run;
 use crate::reckon::cited::{common, ours};
 use crate::sort_small::SortSmall;
 use crate::source::Source;
 use crate::terms::Sign;
 use crate::units::{NaiveDate, NaiveDateTime};
 
-/// How often a mark names the mating that held (ours: about nine times in ten).
-pub const MARK_RIGHT: f64 = 0.9;
+/// How often a mark is no service at all (ours: one in twenty).
+pub const MARK_WRONG: f64 = 0.05;
+
+/// How often a ewe that comes back to the ram is seen to be marked again (ours: two times in three).
+pub const RETURN_SEEN: f64 = 2.0 / 3.0;
+
+/// The days told of her hold this share of the ewes like her that lamb (ours).
+pub const RUN_HOLDS: f64 = 0.8;
+
+/// So few lamb after the last day (ours): those that came back twice lie within.
+const LEFT_OUT: f64 = 0.001;
 
 /// The spread of the age that a scan gives, in days (ours).
 pub const SCAN_SPREAD_DAYS: f64 = 3.0;
@@ -40,11 +50,11 @@ pub const SOURCES: &[Source] = &[
         "In the last day: the udder very tight, slack under the tail, off by herself, down and up, discharge",
     ),
     ours(
-        "A crayon mark names the right mating nine times in ten, else an earlier mark or the whole group does",
+        "A crayon mark is a service and holds as any other; a ewe that did not comes back, and is marked again two times in three; one mark in twenty is no service",
     ),
     ours("The age at a scan is right to 3 d either way, two times in three"),
     ours("A sign multiplies the chance of the hours after it; of several only the strongest counts"),
-    ours("First and last day leave out one in a hundred at either end"),
+    ours("The days told are the fewest that hold 8 in 10; the last day leaves out one in a thousand"),
 ];
 
 /// By how much a sign multiplies the chance of the hours that follow it, until so many hours after it.
@@ -65,11 +75,40 @@ pub const fn steps(sign: Sign) -> Steps {
     }
 }
 
-/// Returns the factor for lambing so many days after a sign.
+/// Returns the factor for lambing so many days after a sign: each step's own in its middle, evenly from one to the next
+/// (in logarithms), and none half a step after the last. So no hour brings a jump.
 fn factor(sign: Sign, days: f64) -> f64 {
-    let step = steps(sign).iter().find(|(hours, _)| days < f64::from(*hours) / 24.0);
-    step.map_or(1.0, |(_, factor)| *factor)
+    let hours = days * 24.0;
+    let (mut from, mut middle_before, mut before) = (0.0, f64::NEG_INFINITY, 1.0);
+    for (until, factor) in steps(sign) {
+        let until = f64::from(*until);
+        let middle = f64::midpoint(from, until);
+        if hours <= middle {
+            return between_steps(hours, (middle_before, before), (middle, *factor));
+        }
+        (from, middle_before, before) = (until, middle, *factor);
+    }
+    between_steps(hours, (middle_before, before), (fades(sign), 1.0))
 }
+
+/// Returns the hours after which a sign says nothing any more.
+fn fades(sign: Sign) -> f64 {
+    let steps = steps(sign);
+    let end = |place: usize| steps.get(place).map_or(0.0, |(hours, _)| f64::from(*hours));
+    let last = steps.len() - 1;
+    end(last) + (end(last) - last.checked_sub(1).map_or(0.0, end)) / 2.0
+}
+
+fn between_steps(hours: f64, (from, one): (f64, f64), (to, other): (f64, f64)) -> f64 {
+    if from == f64::NEG_INFINITY || hours >= to {
+        return other;
+    }
+    let part = (hours - from) / (to - from);
+    (one.ln() * (1.0 - part) + other.ln() * part).exp()
+}
+
+/// A sign's factor is read off every so many hours.
+const SIGN_STRIP_HOURS: u16 = 2;
 
 /// What a scan said.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -145,12 +184,18 @@ pub struct LambingForecast {
     pub within_12h: f64,
     /// The chance that she lambs within 24 h.
     pub within_24h: f64,
-    /// If she lambs: the day before which one in a hundred does.
-    pub first: NaiveDate,
+    /// The chance that she is in lamb to her last mark; none without a mark.
+    pub to_mark: Option<f64>,
     /// If she lambs: the middle day.
     pub likely: NaiveDate,
-    /// If she lambs: the day after which one in a hundred does.
+    /// If she lambs: the fewest days in a row that hold [`RUN_HOLDS`], eight in ten.
+    pub run: (NaiveDate, NaiveDate),
+    /// If she lambs: the day before which one in a hundred does.
+    pub first: NaiveDate,
+    /// If she lambs: the day after which one in a thousand does; those that came back twice lie before it.
     pub last: NaiveDate,
+    /// The share that holds at a service, as it is believed.
+    pub holds: f64,
     /// On what it rests, the weightiest first.
     pub grounds: Vec<Ground>,
     /// How long she is taken to carry.
@@ -249,9 +294,9 @@ pub fn lambing_forecast(evidence: &Evidence, now: NaiveDateTime) -> Result<Lambi
 /// # Errors
 /// As [`lambing_forecast`].
 pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<LambingForecast, NoForecast> {
-    let matings = matings(evidence)?;
     let Common { now, now_day, end, .. } = *common;
-    let ways = matings.ways;
+    let matings = matings(evidence, now_day)?;
+    let (ways, of_marks) = (matings.ways, matings.of_marks);
     let ram_in = evidence.mating.ram_in();
     let today = between(ram_in, now.date());
     // What has come of each way by a day, if all hold in that way.
@@ -265,9 +310,11 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
     for one in &matings.stretches {
         after[one.way] += one.part;
     }
-    let weights = &common.weights;
+    let belief = &evidence.conception;
+    let (mean, spread) = (belief.mean().as_share(), belief.spread());
+    let weights = matings.weights(mean, common.weights.iter().copied());
     let weighed =
-        |come: &[f64]| -> f64 { come.iter().zip(weights).map(|(come, weight)| come * weight).sum() };
+        |come: &[f64]| -> f64 { come.iter().zip(&weights).map(|(come, weight)| come * weight).sum() };
     let held = weighed(&after);
     let least = PASSED * if matings.in_lamb { held } else { 1.0 };
     by(now_day, &mut before);
@@ -291,13 +338,14 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
     let is_common = signs.is_empty() && evidence.scan.is_none_or(|scan| scan.age_days.is_none());
     let own = (!is_common).then(|| {
         let steps = |(sign, at): &(Sign, f64)| {
-            let at = *at;
-            steps(*sign).iter().map(move |(hours, _)| at + f64::from(*hours) / 24.0)
+            let (at, until) = (*at, fades(*sign));
+            let strips = (0..u16::MAX).map(|strip| f64::from(strip * SIGN_STRIP_HOURS));
+            strips.take_while(move |hours| *hours <= until).map(move |hours| at + hours / 24.0)
         };
         edges(now_day, end, signs.iter().flat_map(steps))
     });
     let edges = own.as_ref().unwrap_or(&common.edges);
-    let marks = matings.stretches.iter().take_while(|one| one.way == 0);
+    let marks = || matings.stretches.iter().take_while(|one| one.way < of_marks);
 
     // What is to come of each way: by night, in the next hours, and in all.
     let length = usize::try_from(end - today).unwrap_or(0).max(2);
@@ -306,9 +354,10 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
     for (number, pair) in edges.windows(2).enumerate() {
         let (from, to) = (pair[0], pair[1]);
         if is_common {
-            let marked = |one: &Stretch| one.part * lambed_by(to, one.from, one.to, evidence.gestation);
-            after[0] = marks.clone().map(marked).sum();
-            for (after, come) in after[1..].iter_mut().zip(common.row(number + 1)) {
+            for one in marks() {
+                after[one.way] = one.part * lambed_by(to, one.from, one.to, evidence.gestation);
+            }
+            for (after, come) in after[of_marks..].iter_mut().zip(common.row(number + 1)) {
                 *after = matings.rest * come;
             }
         } else {
@@ -334,14 +383,12 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
     }
 
     // For each share that may hold: what is left of the whole, and so what each way is worth.
-    let belief = &evidence.conception;
-    let (mean, spread) = (belief.mean().as_share(), belief.spread());
     let (mut worth, mut moves) = (vec![0.0; ways], vec![0.0; ways]);
     let mut at_all = Vec::with_capacity(belief.each().len());
-    for ((held, likely), weights) in belief.each().iter().zip(common.by_share.chunks(ways)) {
-        let open = 1.0 - weights[1..].iter().sum::<f64>();
-        let empty = if matings.in_lamb { 0.0 } else { matings.rest * open.max(0.0) };
-        let to_come: f64 = all.iter().zip(weights).map(|(all, weight)| all * weight).sum();
+    for ((held, likely), cycles) in belief.each().iter().zip(common.by_share.chunks(common.cycles.max(1))) {
+        let weights = matings.weights(*held, cycles.iter().copied());
+        let empty = matings.empty(&weights);
+        let to_come: f64 = all.iter().zip(&weights).map(|(all, weight)| all * weight).sum();
         let left = (to_come + empty).max(f64::MIN_POSITIVE);
         at_all.push((to_come / left).clamp(0.0, 1.0));
         let off = if spread > 0.0 { (held - mean) / spread } else { 0.0 };
@@ -369,15 +416,20 @@ pub fn lambing_forecast_among(evidence: &Evidence, common: &Common) -> Result<La
         });
         later(now.date(), i64::try_from(place.unwrap_or(nights.len() - 1)).unwrap_or(0))
     };
-    let (first, likely, last) = (reached(0.01), reached(0.5), reached(0.99));
+    let (first, likely, last) = (reached(0.01), reached(0.5), reached(1.0 - LEFT_OUT));
+    let (from, to) = shortest_run(&nights, RUN_HOLDS);
+    let day = |place: usize| later(now.date(), i64::try_from(place).unwrap_or(0));
     Ok(LambingForecast {
         today: now.date(),
         in_lamb,
         within_12h: share(&next_12h),
         within_24h: share(&next_24h),
-        first,
+        to_mark: (of_marks > 0).then(|| (worth[0] * all[0]).clamp(0.0, in_lamb)),
         likely,
+        run: (day(from), day(to)),
+        first,
         last,
+        holds: mean,
         grounds: grounds(evidence, &signs, now_day),
         gestation: evidence.gestation,
         nights,

@@ -57,6 +57,15 @@ impl Steps {
         Ok(Self { step, every_days, to })
     }
 
+    /// Returns the same steps up to another amount for a ewe in a day.
+    ///
+    /// # Errors
+    /// The amount is outside `FED_IN_A_DAY`.
+    pub fn up_to(self, to: Mass) -> Result<Self, Refused> {
+        FED_IN_A_DAY.check(to.as_kilograms())?;
+        Ok(Self { to, ..self })
+    }
+
     /// Returns what a ewe gets so many days after the first; 0 is the first day. Nothing before it.
     #[must_use]
     pub fn on_day(self, day: i64) -> Mass {

@@ -18,12 +18,13 @@ use super::days::{between, float, later, whole};
 use super::gestation::{Gestation, lambed_by, reach_days};
 use super::litters::Litters;
 use super::mating::Mating;
-use crate::reckon::cited::ours;
+use super::run::shortest_run;
+use crate::reckon::cited::{ours, seen};
 use crate::source::Source;
 use crate::units::NaiveDate;
 
-/// A night within this share of the busiest is a peak night (ours).
-pub const PEAK_SHARE: f64 = 0.9;
+/// Most births are told as the fewest nights in a row that hold this share of them (ours).
+pub const MOST: f64 = 0.5;
 
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
@@ -34,13 +35,25 @@ pub const SOURCES: &[Source] = &[
     ours(
         "The spread of the whole is that convolution for each share that may hold, weighed by how likely it is",
     ),
-    ours("A peak night expects at least 90% of the busiest"),
+    ours("Most lambings: the fewest nights in a row that hold half of them"),
+    seen(
+        "New Zealand Society of Animal Production",
+        "Ewes long without a ram: first heats peak about days 18 and 24 after he comes; 43 to 59% have a short cycle between",
+        Some(1982),
+        "Proceedings, volume 42",
+    ),
+    seen(
+        "Watson and Radford",
+        "Ewes kept from rams came in heat from the 18th to the 26th day",
+        Some(1960),
+        "",
+    ),
 ];
 
 /// What must be said with every forecast.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub enum Caution {
-    /// After a long time without a ram, matings bunch and two peaks come: the nights are then not evenly busy.
+    /// After a long time without a ram, matings bunch about days 18 and 24: the nights are then not evenly busy.
     MayBunch,
     /// The day a ram came out is not known: three cycles stand for it.
     RamOutAssumed,
@@ -207,7 +220,7 @@ pub fn curve(group: &Group) -> Result<Curve, Refused> {
 }
 
 /// Between which chances the middle 90% lies.
-const MIDDLE: (f64, f64) = (0.05, 0.95);
+pub(crate) const MIDDLE: (f64, f64) = (0.05, 0.95);
 
 /// A number to expect, and its middle 90%.
 #[derive(Clone, Copy, Debug, Default, PartialEq)]
@@ -250,8 +263,10 @@ pub struct Forecast {
     pub births: Spread,
     /// Lambs in all, on the mean; four and more in a litter count as four.
     pub lambs: f64,
-    /// The nights that expect at least `PEAK_SHARE` of the busiest, in order.
-    pub peaks: Vec<NaiveDate>,
+    /// The first and the last of the fewest nights in a row that hold half of all births.
+    pub most: (NaiveDate, NaiveDate),
+    /// The busiest night, and how many ewes it expects.
+    pub busiest: (NaiveDate, f64),
 }
 
 /// Returns births with their spread, and lambs, by night for groups and single ewes together.
@@ -277,10 +292,14 @@ pub fn forecast(curves: &[Curve]) -> Result<Forecast, Refused> {
     }
     let lambs = nights.iter().map(|night| night.lambs).sum();
     let births = Spread::of(&births(curves), nights.iter().map(|night| night.births.mean).sum());
-    let busiest = nights.iter().map(|night| night.births.mean).fold(0.0, f64::max);
-    let peaks = nights.iter().filter(|night| night.births.mean >= PEAK_SHARE * busiest);
-    let peaks = peaks.map(|night| night.date).collect();
-    Ok(Forecast { nights, ewes, births, lambs, peaks })
+    let means: Vec<f64> = nights.iter().map(|night| night.births.mean).collect();
+    let date = |place: usize| nights.get(place).map_or(first, |night| night.date);
+    let (from, to) = shortest_run(&means, MOST);
+    let busiest = nights.iter().map(|night| (night.date, night.births.mean));
+    // Of several as busy the first.
+    let busiest = busiest.rev().max_by(|one, other| one.1.total_cmp(&other.1)).unwrap_or((first, 0.0));
+    let most = (date(from), date(to));
+    Ok(Forecast { nights, ewes, births, lambs, most, busiest })
 }
 
 /// Returns the first night of all curves, and how many nights there are.

@@ -3,12 +3,14 @@
 //! A day is counted from ram in: day 0 is the day he went in. A night is a date, from midnight to midnight.
 
 pub mod bounds;
+pub mod breeding;
 pub mod budget;
 pub mod conception;
 pub mod condition;
 pub mod cycles;
 pub mod dates;
 pub mod ewe;
+pub mod feed_groups;
 pub mod feed_steps;
 pub mod forecast;
 pub mod gestation;
@@ -25,6 +27,7 @@ mod chances;
 mod common;
 mod days;
 mod matings;
+mod run;
 
 use crate::source::Source;
 
@@ -37,6 +40,8 @@ pub enum Subject {
     Mating,
     /// How a group holds cycle by cycle.
     Cycles,
+    /// Whether ewes are mated in their season.
+    Breeding,
     /// The flock's own share that holds.
     Conception,
     /// How many lambs a lambing brings.
@@ -51,6 +56,8 @@ pub enum Subject {
     Dates,
     /// How a new feed is brought in.
     FeedSteps,
+    /// Extra feed by group.
+    FeedGroups,
     /// What a ewe's condition should be.
     Condition,
     /// What a ewe needs in a day.
@@ -79,6 +86,7 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Gestation, gestation::SOURCES),
         (Subject::Mating, mating::SOURCES),
         (Subject::Cycles, cycles::SOURCES),
+        (Subject::Breeding, breeding::SOURCES),
         (Subject::Conception, conception::SOURCES),
         (Subject::Litters, litters::SOURCES),
         (Subject::Forecast, forecast::SOURCES),
@@ -86,6 +94,7 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::Pens, pens::SOURCES),
         (Subject::Dates, dates::SOURCES),
         (Subject::FeedSteps, feed_steps::SOURCES),
+        (Subject::FeedGroups, feed_groups::SOURCES),
         (Subject::Condition, condition::SOURCES),
         (Subject::Requirement, requirement::SOURCES),
         (Subject::Ration, ration::SOURCES),

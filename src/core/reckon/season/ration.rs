@@ -87,6 +87,8 @@ pub struct Checked {
     pub held: [Held; 4],
     /// The nutrient with the smallest share, if any is short.
     pub limiting: Option<Nutrient>,
+    /// What all feeds weigh as fed, without waste.
+    pub as_fed: Mass,
     /// Whether it is more dry matter than she eats.
     pub leaves: bool,
     /// Copper and selenium.
@@ -141,5 +143,6 @@ pub fn check(feeds: &[Feed], need: Need) -> Result<Checked, Refused> {
     let least = held.iter().min_by(|one, other| one.share().total_cmp(&other.share()));
     let limiting = least.filter(|held| held.is_short()).map(|held| held.nutrient);
     let leaves = held[0].share() > LEAVES_OVER;
-    Ok(Checked { need, held, limiting, leaves, minerals: guard(&parts)? })
+    let as_fed = Mass::from_kilograms(feeds.iter().map(|feed| feed.fed.as_kilograms()).sum());
+    Ok(Checked { need, held, as_fed, limiting, leaves, minerals: guard(&parts)? })
 }

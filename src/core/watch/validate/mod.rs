@@ -271,6 +271,9 @@ fn fact(
         Event::Chose(Choice::CullRules(marks)) => {
             marks.checked().map(|_| ()).ok_or(LifeRejection::KeepMark { most: CullRules::MOST }.into())
         }
+        Event::Chose(Choice::CullSigns(signs)) => {
+            signs.checked().map(|_| ()).ok_or(LifeRejection::KeepMark { most: CullRules::MOST }.into())
+        }
         Event::Chose(Choice::Rings(rings)) => rings.checked().map(|_| ()).map_err(Rejection::from),
         Event::Chose(
             Choice::System(_)
@@ -286,6 +289,7 @@ fn fact(
             | Choice::ChillLimit(_)
             | Choice::DamsVaccinated(_)
             | Choice::BreedType(_)
+            | Choice::Latitude(_)
             | Choice::VetAgreed(_),
         )
         | Event::Unread(_) => Ok(()),
