@@ -20,7 +20,9 @@ pub const KETONES: &str = "Ketones";
 /// Asks how dry it is.
 pub const HOW_DRY: &str = "How dry is it?";
 /// Asks whether it may be given by mouth.
-pub const BY_MOUTH: &str = "Head up, swallows, belly soft, and 37 °C (98.6 °F) or warmer?";
+pub const BY_MOUTH: &str = "By mouth only if: head up, swallows, belly soft, 37 °C (98.6 °F) or warmer.";
+/// Asks for all of them.
+pub const ALL_FOUR: &str = "Are all four true?";
 /// It may.
 pub const YES: &str = "Yes, all of it";
 /// It may not, or nobody knows.

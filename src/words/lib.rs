@@ -19,6 +19,7 @@ pub mod ewe;
 pub mod ewes_in;
 pub mod farm;
 pub mod feed;
+pub mod feed_groups;
 pub mod flock;
 pub mod frame;
 pub mod group;

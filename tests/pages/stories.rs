@@ -115,7 +115,7 @@ fn a_mark_narrows_her_days_and_a_birth_leaves_the_forecast() {
     phone.note(Event::RamIn { group, ram: None, age: None });
     phone.later(8 * DAY);
     let marked = ewe(&phone, "2");
-    phone.open(Screen::Ewe(marked)).says(" Feb and ");
+    phone.open(Screen::Ewe(marked)).says("8 in 10 from 22 Feb to ");
     phone.press("Crayon mark").write("Color", "red").press("Save");
     // 9 October and 147 days: 5 March.
     phone.says("likely 5 Mar");

@@ -257,5 +257,5 @@ fn the_weight_weaned_says_how_many_were_weighed() {
         phone.note_at(Event::Weaned { lamb }, weaning);
     }
     phone.open(Screen::Summary);
-    check(&phone, words::WEANED_A_EWE, "10.0 kg", "1 of 2 weaned were weighed");
+    check(&phone, words::WEANED_A_EWE, "10.0\u{a0}kg", "1 of 2 weaned were weighed");
 }

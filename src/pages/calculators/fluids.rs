@@ -36,10 +36,11 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let options = [words::YES, words::NO].into_iter().enumerate();
     let options =
         options.map(|(place, name)| Choice::new(name, Action::Choose(BY_MOUTH.into(), place))).collect();
-    let asked = Choices::new(words::BY_MOUTH, options, fields.chosen(BY_MOUTH));
+    let asked = Choices::new(words::ALL_FOUR, options, fields.chosen(BY_MOUTH));
     let blocks = Blocks::new()
         .field(TODAY, weight_field(view, fields, TODAY, said::TODAY, wrong(&weight)))
         .choices(DRY, dries.labelled().stacked())
+        .text(words::BY_MOUTH)
         .choices(BY_MOUTH, asked.labelled());
     let blocks = match dry {
         Some(dry) => blocks.lead(words::urgency(dry)),

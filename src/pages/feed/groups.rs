@@ -10,7 +10,7 @@ use yeanling_core::reckon::season::feed_groups::{
 use yeanling_core::seasons::group_dates;
 use yeanling_core::units::{Mass, System};
 use yeanling_words::common::{date, number, short_date};
-use yeanling_words::feed as words;
+use yeanling_words::{feed as words, feed_groups as group_words};
 
 use super::typed::{Number, Weight};
 use crate::block::{Field, FieldKind, Kind, PaperTable, Row};
@@ -41,8 +41,8 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let long = season.zip(from).map(|((_, last), from)| (last - from).num_days().max(1).to_string());
     let days = Number::of(fields, "groups-days", &long.unwrap_or_default());
     let weight = super::ewe_weight(view, fields, "groups-ewe");
-    let bag = Weight::of(fields, "groups-bag", words::bag_kilograms(system), system);
-    let energy = Number::of(fields, "groups-energy", &words::energy_shown(USUAL_FEED.0, system));
+    let bag = Weight::of(fields, "groups-bag", group_words::bag_kilograms(system), system);
+    let energy = Number::of(fields, "groups-energy", &group_words::energy_shown(USUAL_FEED.0, system));
     let dry = Number::of(fields, "groups-dry", &number(USUAL_FEED.1 * 100.0, 0));
 
     let ewes: Vec<(FeedGroup, u32)> =
@@ -52,21 +52,22 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
             let feed = Feed { energy: words::energy(energy, system), dry_matter: dry / 100.0, bag };
             match card(weight, &ewes, feed, u16::try_from(days).unwrap_or(u16::MAX)) {
                 Ok(card) => told(view, &card, from),
-                Err(error) => Blocks::new().failed(words::no_card(&error, system)),
+                Err(error) => Blocks::new().failed(group_words::no_card(&error, system)),
             }
         }
-        _ => Blocks::new().small(words::TYPE_GROUPS),
+        _ => Blocks::new().small(group_words::TYPE_GROUPS),
     };
-    let start = Field::new(words::FEED_FROM, FieldKind::Date, from_text).hint(words::FEED_FROM_HINT);
-    let blocks = counts.iter().fold(Blocks::new().small(words::GROUPS_SUB), |blocks, (group, ewes)| {
-        ewes.field(blocks, words::feed_group(*group), "", words::feed_group_hint(*group))
+    let start =
+        Field::new(group_words::FEED_FROM, FieldKind::Date, from_text).hint(group_words::FEED_FROM_HINT);
+    let blocks = counts.iter().fold(Blocks::new().small(group_words::GROUPS_SUB), |blocks, (group, ewes)| {
+        ewes.field(blocks, group_words::feed_group(*group), "", group_words::feed_group_hint(*group))
     });
     let blocks = blocks.field(FROM, start);
     let blocks = days.field(blocks, words::DAYS, words::DAYS_UNIT, "");
     let blocks = weight.field(blocks, words::EWE_WEIGHT).small(super::whose_weight(view));
-    let blocks = energy.field(blocks, words::ENERGY, words::energy_unit(system), words::GRAIN_HINT);
+    let blocks = energy.field(blocks, words::ENERGY, words::energy_unit(system), group_words::GRAIN_HINT);
     let blocks = dry.field(blocks, words::DRY_MATTER, "%", "");
-    bag.field(blocks, words::BAG).then(answer).caution(words::CAUTION)
+    bag.field(blocks, group_words::BAG).then(answer).caution(words::CAUTION)
 }
 
 /// The group of each ewe of whom a lambing is awaited.
@@ -99,31 +100,31 @@ fn season(flock: &Flock, today: NaiveDate) -> Option<(NaiveDate, NaiveDate)> {
 fn told(view: &View, card: &FeedingCard, from: NaiveDate) -> Blocks {
     let system = view.system();
     let row = |portion: &Portion| {
-        let each = words::each(portion, system);
-        let steps = Blocks::new().small(words::steps(portion, from, system));
+        let each = group_words::each(portion, system);
+        let steps = Blocks::new().small(group_words::steps(portion, from, system));
         let two = portion.each.as_kilograms() > TWO_FEEDS_OVER;
-        let row = Row::new(words::feed_group(portion.group))
-            .kind(words::ewes(portion.ewes))
+        let row = Row::new(group_words::feed_group(portion.group))
+            .kind(group_words::ewes(portion.ewes))
             .text(each)
-            .says(State::Coming, if two { words::TWO_FEEDS } else { "" })
+            .says(State::Coming, if two { group_words::TWO_FEEDS } else { "" })
             .inside(steps);
         (
             Key::from(format!(
                 "portion-{}",
-                words::feed_group(portion.group).to_lowercase().replace(' ', "-")
+                group_words::feed_group(portion.group).to_lowercase().replace(' ', "-")
             )),
             row,
         )
     };
     let rows: Vec<_> = card.portions.iter().map(row).collect();
     let there = view.flock.stores.level(Item::Grain).map(|there| Mass::from_kilograms(there.as_units()));
-    let print = Button::new("print", words::PRINT_CARD, Action::Phone(Request::Print));
+    let print = Button::new("print", group_words::PRINT_CARD, Action::Phone(Request::Print));
     let inside = Blocks::new()
-        .remark(words::bags(card, there, system), [why(words::GROUPS, Reason::FeedGroups)])
+        .remark(group_words::bags(card, there, system), [why(group_words::GROUPS, Reason::FeedGroups)])
         .rows("portions", rows)
         .button(print);
     Blocks::new()
-        .section("feed-groups", words::GROUPS, inside)
+        .section("feed-groups", group_words::GROUPS, inside)
         .add("feeding-card", Kind::PaperTable(paper(view, card, from, system)))
 }
 
@@ -134,14 +135,14 @@ fn paper(view: &View, card: &FeedingCard, from: NaiveDate, system: System) -> Pa
     days.sort_unstable();
     days.dedup();
     days.retain(|day| *day < i64::from(card.days));
-    let heads = std::iter::once(words::FROM_DAY.to_owned());
-    let heads = heads.chain(card.portions.iter().map(words::portion_head)).collect();
+    let heads = std::iter::once(group_words::FROM_DAY.to_owned());
+    let heads = heads.chain(card.portions.iter().map(group_words::portion_head)).collect();
     let row = |day: &i64| {
-        let cells = card.portions.iter().map(|portion| words::cell(portion, *day, system));
+        let cells = card.portions.iter().map(|portion| group_words::cell(portion, *day, system));
         std::iter::once(short_date(from + TimeDelta::days(*day))).chain(cells).collect()
     };
     PaperTable {
-        head: words::card_head(&view.settings().farm_name, &date(view.now)),
+        head: group_words::card_head(&view.settings().farm_name, &date(view.now)),
         heads,
         rows: days.iter().map(row).collect(),
         on_screen: false,

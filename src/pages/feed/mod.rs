@@ -7,7 +7,7 @@ mod typed;
 mod water;
 
 use yeanling_core::seasons;
-use yeanling_words::{feed as words, frame};
+use yeanling_words::{feed as words, feed_groups, frame};
 
 use crate::block::{Choice, Choices};
 use crate::draft::{Draft, Fields};
@@ -30,7 +30,7 @@ enum What {
 
 const WHATS: [(What, &str); 4] = [
     (What::Hay, words::HAY),
-    (What::Groups, words::GROUPS_SHORT),
+    (What::Groups, feed_groups::GROUPS_SHORT),
     (What::Ration, words::RATION),
     (What::Water, words::WATER),
 ];

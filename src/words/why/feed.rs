@@ -24,7 +24,7 @@ pub fn feed_groups() -> Why {
     sources.extend(cited(feed_steps::SOURCES));
     sources.extend(cited(mature_weight::SOURCES));
     Why {
-        heading: words::GROUPS.to_owned(),
+        heading: crate::feed_groups::GROUPS.to_owned(),
         working: vec![
             "The energy her row asks for, less that of the first 15 weeks from hay".to_owned(),
             "÷ the energy of the feed as fed; up to the next 10 g".to_owned(),

@@ -16,6 +16,7 @@ mod labor;
 mod laws;
 mod losses;
 mod marking;
+mod mature_weight;
 mod mixing;
 mod navel;
 mod passive_transfer;

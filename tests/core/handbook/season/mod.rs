@@ -3,6 +3,7 @@
 //! Where a check names SciPy, its values came from SciPy 1.17.1; the script stands with the check.
 
 mod bounds;
+mod breeding;
 mod budget;
 mod conception;
 mod condition;
