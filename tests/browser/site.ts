@@ -48,7 +48,9 @@ export class Site {
         }
         const headers = { "Content-Type": kind, "Cache-Control": "no-cache" };
         if (site.packs && ![".png", ".woff2"].includes(extname(name))) {
-          const packed = site.packed.get(name) ?? brotliCompressSync(body);
+          // The build has packed what is large: to do it again keeps a first visit waiting.
+          const copy = answer ? undefined : await readFile(join(files, `${name}.br`)).catch(() => undefined);
+          const packed = site.packed.get(name) ?? copy ?? brotliCompressSync(body);
           site.packed.set(name, packed);
           response.writeHead(200, { ...headers, "Content-Encoding": "br" }).end(packed);
           return;
