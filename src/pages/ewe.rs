@@ -1,13 +1,14 @@
 //! One ewe: what is due for her and what fits the day, her record, her litters, and all that was noted.
 
+mod chart;
 mod due;
 mod fits;
 
 use yeanling_core::book::{Animal, EweId};
 use yeanling_core::flock::{Ewe, Lamb};
-use yeanling_core::seasons::{marks, record};
+use yeanling_core::seasons::{kept_of, marks, record, sire_of};
 use yeanling_words::common::{date, day_and_clock};
-use yeanling_words::{animals, cull_rules, ewe as words, frame, life, pens, season};
+use yeanling_words::{animals, cull_rules, ewe as words, frame, life, pens, rams, season};
 
 use crate::block::NoticeKind;
 use crate::draft::Fields;
@@ -44,6 +45,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     blocks = blocks
         .then(fits::blocks(view, ewe))
         .section("her-record", cull_rules::RECORD, her_record(view, ewe.id))
+        .then(chart::of(view, ewe.id))
         .then(litters(view, ewe.id))
         .then(fostered_on(view, ewe.id));
     if let Some(lamb) = ewe.was {
@@ -94,7 +96,14 @@ fn litters(view: &View, id: EweId) -> Blocks {
         let title = words::litter(&day_and_clock(litter.began, view.now), litter.lambs.len());
         let lambs = litter.lambs.iter().map(|lamb| brief.lamb_row(*lamb));
         let key = format!("litter-{}", litter.id);
+        let sire = sire_of(view.flock, litter).map(|sire| rams::sired_by(view.flock, &sire));
         let rows = Blocks::new().rows(format!("{key}-lambs"), lambs);
+        let rows = sire.into_iter().fold(rows, Blocks::small);
+        let kept = kept_of(view.flock, litter).into_iter().map(|(_, ewe)| {
+            let name = words::kept(&animals::ewe_of(view.flock, ewe));
+            Button::new(format!("kept-{ewe}"), name, Action::Go(Screen::Ewe(ewe))).small()
+        });
+        let rows = kept.fold(rows, Blocks::button);
         blocks.section(key, title, rows)
     })
 }

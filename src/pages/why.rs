@@ -123,6 +123,8 @@ pub enum Reason {
     FlockFigures(Figures),
     /// What a ewe's record counts.
     Record,
+    /// How rams are held against each other.
+    Rams,
     /// Who keeps away at lambing.
     People,
 }
@@ -175,6 +177,7 @@ impl Reason {
             Self::Indoors(air) => why::indoors(air, view.system()),
             Self::FlockFigures(figures) => why::flock_figures(figures),
             Self::Record => why::record(),
+            Self::Rams => why::rams(),
             Self::People => why::people(),
         }
     }

@@ -57,3 +57,24 @@ pub fn about(breed: Option<String>, born: Option<String>, came: String) -> Strin
     let born = born.map(|born| format!("born {born}"));
     breed.into_iter().chain(born).chain([came]).collect::<Vec<_>>().join(" · ")
 }
+
+/// Heads her lambings over the years.
+pub const HER_YEARS: &str = "Lambings by year";
+/// Counts lambs at the side of her chart.
+pub const LAMBS_UNIT: &str = "lambs";
+/// Names its bars.
+pub const BORN: &str = "born";
+/// Names its dots.
+pub const NOT_LOST: &str = "born alive and not lost";
+
+/// Returns the way to a ewe lamb that was kept: "Kept: Ewe 31".
+pub fn kept(ewe: &str) -> String {
+    format!("Kept: {ewe}")
+}
+
+/// Tells the chart of her lambings in words: "2025: 2 born, 1 not lost. 2026: 1 born, 1 not lost."
+pub fn lambings_label(years: &[i32], born: &[usize], alive: &[usize]) -> String {
+    let one =
+        |((year, born), alive): ((&i32, &usize), &usize)| format!("{year}: {born} born, {alive} not lost.");
+    years.iter().zip(born).zip(alive).map(one).collect::<Vec<_>>().join(" ")
+}

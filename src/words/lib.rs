@@ -42,6 +42,7 @@ pub mod night;
 pub mod noted;
 pub mod pens;
 pub mod powder;
+pub mod rams;
 pub mod rejections;
 pub mod rounds;
 pub mod score_ewes;

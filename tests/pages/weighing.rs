@@ -172,7 +172,7 @@ fn sixty_days(lambs: usize) -> (Phone, Vec<LambId>) {
         let mass = Mass::from_kilograms(if late {
             12.0
         } else {
-            20.0 + f64::from(u8::try_from(number).expect("few")) / 10.0
+            20.0 + f64::from(u8::try_from(number).expect("few")) / 100.0
         });
         phone.note(Event::Weighed { lamb, mass });
     }

@@ -22,10 +22,12 @@ impl Book {
         let mut merged = Merged::default();
         for entry in entries {
             let id = entry.id;
-            match self.add(entry.clone()) {
+            // Only what is here already can clash, and has to be told of whole.
+            let known = self.entries.contains_key(&id).then(|| entry.clone());
+            match self.add(entry) {
                 Added::New => merged.added.push(id),
                 Added::Known => merged.known += 1,
-                Added::Clash => merged.clashes.push(entry),
+                Added::Clash => merged.clashes.extend(known),
             }
         }
         merged
@@ -43,7 +45,9 @@ impl Book {
 impl FromIterator<Entry> for Book {
     fn from_iter<I: IntoIterator<Item = Entry>>(entries: I) -> Self {
         let mut book = Self::default();
-        book.union(entries);
+        for entry in entries {
+            book.add(entry);
+        }
         book
     }
 }

@@ -22,6 +22,7 @@ mod standing;
 mod unread;
 
 use std::collections::BTreeMap;
+use std::collections::btree_map::Entry as Slot;
 
 pub use animal::Animal;
 pub use care::{Awaited, Care, GlucoseBy, VetSaid};
@@ -105,17 +106,17 @@ impl Book {
 
     /// Adds an entry, and says what became of it.
     pub fn add(&mut self, entry: Entry) -> Added {
-        match self.entries.get(&entry.id) {
-            Some(here) if *here == entry => Added::Known,
-            Some(_) => {
+        match self.entries.entry(entry.id) {
+            Slot::Occupied(here) if *here.get() == entry => Added::Known,
+            Slot::Occupied(_) => {
                 if !self.set_aside.contains(&entry) {
                     self.set_aside.push(entry);
                 }
                 Added::Clash
             }
-            None => {
+            Slot::Vacant(slot) => {
                 self.latest = self.latest.max(Some(entry.noted));
-                self.entries.insert(entry.id, entry);
+                slot.insert(entry);
                 Added::New
             }
         }

@@ -74,6 +74,7 @@ pub fn corrected(book: &Book) -> Corrected<'_> {
         }
     }
     standing.reverse();
-    standing.sort_by_key(|line| (line.at, line.entry.noted, line.entry.id));
+    // By when it was noted and by id they stand already, and what is equal keeps its order.
+    standing.sort_by_key(|line| line.at);
     Corrected { standing, awaited: corrections.into_keys().collect() }
 }

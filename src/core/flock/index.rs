@@ -12,6 +12,7 @@ use crate::sort_small::SortSmall;
 /// Keeps every line, and for each animal which lines are about it.
 pub(super) fn lines(flock: &mut Flock, standing: &[Standing<'_>]) {
     flock.lines.reserve_exact(standing.len());
+    flock.of.reserve(flock.ewes.len() + flock.lambs.len());
     let mut animals = Vec::new();
     for line in standing {
         keep_line(flock, line, flock.lines.len(), &mut animals);

@@ -4,7 +4,7 @@
 
 use chrono::Datelike;
 
-use super::{Ewe, Flock, Lamb};
+use super::{Ewe, Flock, Lamb, Litter};
 use crate::book::{Animal, BirthDay, Departure, EntryId, Event, EweId, LambId, Life, Standing, Treatment};
 use crate::sort_small::SortSmall;
 use crate::units::{Moment, TimeDelta};
@@ -106,16 +106,24 @@ impl Flock {
             let together = other.born.since(lamb.born).abs() <= TOGETHER;
             lived && together && !(other.hand_fed() && fed_late(other))
         };
-        let count = self.reared_by(ewe).iter().filter(|other| there(other)).count();
+        let count = self.reared_near(ewe, Some(lamb.born)).into_iter().filter(there).count();
         Some(Reared::ByEwe(u8::try_from(count.max(1)).unwrap_or(u8::MAX)))
     }
 
     /// Returns every lamb that a ewe rears or reared last: her own that went to no other, and those fostered to her.
     #[must_use]
     pub fn reared_by(&self, ewe: EweId) -> Vec<&Lamb> {
+        self.reared_near(ewe, None)
+    }
+
+    /// The same, without looking at her litters that are too far from a birth for their lambs to be reared together.
+    fn reared_near(&self, ewe: EweId, born: Option<Moment>) -> Vec<&Lamb> {
         let Some(ewe) = self.ewe(ewe) else { return Vec::new() };
+        let near = |litter: &&Litter| {
+            born.is_none_or(|born| litter.began - TOGETHER <= born && born <= litter.latest + TOGETHER)
+        };
         let own = self.of_dam.get(&ewe.id).into_iter().flatten().filter_map(|id| self.litters.get(id));
-        let own = own.flat_map(|litter| &litter.lambs);
+        let own = own.filter(near).flat_map(|litter| &litter.lambs);
         let mut ids: Vec<LambId> =
             own.chain(self.fostered.get(&ewe.id).into_iter().flatten()).copied().collect();
         ids.sort_small();

@@ -10,6 +10,7 @@ pub mod chill;
 pub mod cold_lamb;
 pub mod colostrum;
 pub mod feeds;
+pub mod fisher;
 pub mod flock_figures;
 pub mod gain;
 pub mod growth;
@@ -97,6 +98,8 @@ pub enum Subject {
     Withholding,
     /// A season in figures.
     FlockFigures,
+    /// Whether two rams differ by more than chance.
+    Fisher,
     /// When lambs are lost.
     Losses,
     /// How many lambs of a birth weight live.
@@ -154,6 +157,7 @@ pub fn all_sources() -> Vec<(Subject, &'static [Source])> {
         (Subject::AdjustedWeight, adjusted_weight::SOURCES),
         (Subject::Withholding, withholding::SOURCES),
         (Subject::FlockFigures, flock_figures::SOURCES),
+        (Subject::Fisher, fisher::SOURCES),
         (Subject::Losses, losses::SOURCES),
         (Subject::Survival, survival::SOURCES),
         (Subject::Illness, illness::SOURCES),

@@ -84,13 +84,22 @@ pub fn ages_weighed(flock: &Flock, season: &Season, now: Moment) -> Vec<(ToAge, 
     ToAge::ALL.into_iter().map(|to| (to, weighed(to))).filter(|(_, lambs)| *lambs > 0).collect()
 }
 
-/// Returns the age to set a season's lambs side by side at, unless someone asks for another: the oldest for which at
-/// least half as many were weighed as for any; 60 days while none was.
+/// Returns the age to set a season's lambs side by side at, unless someone asks for another: the oldest to which at least
+/// half as many weights are nearest as to any; 60 days while there is none.
 #[must_use]
-pub fn usual_age(weighed: &[(ToAge, usize)]) -> ToAge {
-    let most = weighed.iter().map(|(_, lambs)| *lambs).max().unwrap_or_default();
-    let enough = weighed.iter().rev().find(|(_, lambs)| lambs * 2 >= most);
-    enough.map_or(ToAge::Day60, |(to, _)| *to)
+pub fn usual_age(flock: &Flock, season: &Season, now: Moment) -> ToAge {
+    let mut lambs = [0_usize; ToAge::ALL.len()];
+    for lamb in season.lambs.iter().filter_map(|id| flock.lambs.get(id)) {
+        let ages =
+            lamb.weights.iter().filter(|weight| weight.at <= now).map(|weight| weight.at.since(lamb.born));
+        let ages: Vec<ToAge> = ages.filter_map(ToAge::of).collect();
+        for (place, to) in ToAge::ALL.iter().enumerate() {
+            lambs[place] += usize::from(ages.contains(to));
+        }
+    }
+    let most = lambs.iter().copied().max().unwrap_or_default();
+    let enough = ToAge::ALL.into_iter().zip(lambs).rev().find(|(_, lambs)| *lambs > 0 && lambs * 2 >= most);
+    enough.map_or(ToAge::Day60, |(to, _)| to)
 }
 
 /// Returns how the lambs of a season grew to an age, as known at `now`: those that lag first, then the lightest first by

@@ -102,7 +102,7 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
 
 /// The matings that can have brought the births of a season. Groups whose rams were in at another time are passed over
 /// whole, so that the work follows the season and not the flock's years.
-fn windows_for<'a>(flock: &'a Flock, season: &Season) -> impl Iterator<Item = MatingWindow> + 'a {
+pub(super) fn windows_for<'a>(flock: &'a Flock, season: &Season) -> impl Iterator<Item = MatingWindow> + 'a {
     let days = days_of(season);
     let groups = flock.groups.values().filter(move |group| may_reach(group, days));
     groups.flat_map(Group::windows).filter(move |window| is_for(window, days))

@@ -1,6 +1,7 @@
 //! One group: its ram, its ewes with their days, and many ewes put in at once.
 
 mod add;
+mod kin;
 mod ram;
 
 use std::collections::BTreeSet;
@@ -30,7 +31,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     };
     let stands = group.parted.is_none();
     let blocks = if stands {
-        chores(group).then(came_late(view.flock, group))
+        kin::of_rams_in(view, group).then(chores(group)).then(came_late(view.flock, group))
     } else {
         Blocks::new().notice("parted", NoticeKind::Calm, words::PARTED, [])
     };

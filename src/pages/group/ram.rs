@@ -3,7 +3,7 @@
 use yeanling_core::book::{Event, GroupId};
 use yeanling_words::{frame, group as words};
 
-use super::{day_of, on_day};
+use super::{day_of, kin, on_day};
 use crate::block::{Field, FieldKind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, SheetPage};
@@ -14,12 +14,16 @@ const DAY: &str = "ram-day";
 const RAM: &str = "ram-name";
 
 /// Returns the sheet.
-pub(crate) fn sheet(view: &View, fields: &Fields, goes_in: bool) -> SheetPage {
+pub(crate) fn sheet(view: &View, fields: &Fields, group: GroupId, goes_in: bool) -> SheetPage {
     let title = if goes_in { words::RAM_IN_ASK } else { words::RAM_OUT_ASK };
     let day = Field::new(words::DAY, FieldKind::Date, fields.text(DAY, &day_of(view.now)));
     let blocks = Blocks::new().field(DAY, day.error(fields.error(DAY)));
     let ram = Field::new(words::RAM, FieldKind::Text, fields.text(RAM, ""));
-    let blocks = if goes_in { blocks.field(RAM, ram) } else { blocks };
+    let kin = || match (fields.written(RAM), view.flock.groups.get(&group)) {
+        (Some(name), Some(group)) => kin::of(view, group, &name),
+        _ => Blocks::new(),
+    };
+    let blocks = if goes_in { blocks.field(RAM, ram).then(kin()) } else { blocks };
     SheetPage::new(title, blocks.button(Button::new("save", frame::SAVE, Action::Save).filled()))
 }
 

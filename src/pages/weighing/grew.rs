@@ -1,7 +1,7 @@
 //! How the lambs of the latest season grew to an age, side by side with their like: who lags stands first.
 
 use yeanling_core::reckon::adjusted_weight::ToAge;
-use yeanling_core::seasons::{Grown, ages_weighed, grown, seasons, usual_age};
+use yeanling_core::seasons::{Grown, Season, ages_weighed, grown, seasons, usual_age};
 use yeanling_words::{animals, flock, weighing as words};
 
 use crate::block::{Choice, Choices, Row};
@@ -23,7 +23,8 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
     let weighed =
         season.as_ref().map(|season| ages_weighed(view.flock, season, view.now)).unwrap_or_default();
     let chosen = fields.chosen(AGE).and_then(|place| weighed.get(place)).map(|(to, _)| *to);
-    let to = chosen.unwrap_or_else(|| usual_age(&weighed));
+    let usual = |season: &Season| usual_age(view.flock, season, view.now);
+    let to = chosen.unwrap_or_else(|| season.as_ref().map_or(ToAge::Day60, usual));
     let all = season.map(|season| grown(view.flock, &season, to, view.now)).unwrap_or_default();
     let text = if all.is_empty() { words::NONE_GROWN } else { words::ALIKE };
     let inside = Blocks::new().remark(text, [why(words::GROWN, Reason::Grown)]);

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::EweId;
 use yeanling_core::seasons::{
-    ClassGain, KeepMark, Record, Season, ages_weighed, by_dam_age, by_litter, grown, marked, usual_age,
+    ClassGain, KeepMark, Record, Season, by_dam_age, by_litter, grown, marked, usual_age,
 };
 use yeanling_core::settings::CullRules;
 use yeanling_core::units::System;
@@ -15,7 +15,7 @@ use crate::{Action, Button, Key, Reason, Screen, SettingsPart, State};
 
 /// The mean gains by litter and by the age of the dam.
 pub(super) fn gains(view: &View, season: &Season) -> Blocks {
-    let to = usual_age(&ages_weighed(view.flock, season, view.now));
+    let to = usual_age(view.flock, season, view.now);
     let (all, system) = (grown(view.flock, season, to, view.now), view.system());
     let litters = by_litter(&all).into_iter();
     let litters = litters.map(|(class, gained)| gain(&words::litter(class), gained, system));

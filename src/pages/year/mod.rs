@@ -3,6 +3,7 @@
 mod charts;
 mod flock;
 mod past;
+mod rams;
 
 use yeanling_core::reckon::flock_figures::Share;
 use yeanling_core::seasons::{Season, Year, against_past, seasons, year};
@@ -54,6 +55,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .section("by-day", words::BY_DAY, charts::by_day(year))
             .section("survival", words::SURVIVAL, charts::survival(year, view.system()))
             .then(flock::gains(view, season))
+            .then(rams::blocks(view, season))
             .then(flock::look_again(view))
             .button(print),
     )

@@ -20,6 +20,7 @@ mod passive_transfer;
 mod people;
 mod powder;
 mod quality;
+mod rams;
 mod record;
 mod season;
 mod shopping;
@@ -48,6 +49,7 @@ pub use passive_transfer::passive_transfer;
 pub use people::people;
 pub use powder::powder;
 pub use quality::{antibody, antibody_in, bag, brix};
+pub use rams::rams;
 pub use record::record;
 pub use season::{lambing_forecast, nights, pens_wanted, season_subject};
 pub use shopping::shopping;
@@ -126,6 +128,7 @@ pub fn subject(subject: Subject) -> &'static str {
         Subject::AdjustedWeight => "Adjusted weights",
         Subject::Withholding => "Withdrawal of meat and milk",
         Subject::FlockFigures => "Season summary",
+        Subject::Fisher => "Rams compared",
         Subject::Losses => "When lambs are lost",
         Subject::Survival => "Birth weight and survival",
         Subject::Illness => "When she or it is not right",

@@ -8,6 +8,7 @@ mod chill;
 mod cold_lamb;
 mod colostrum;
 mod feeds;
+mod fisher;
 mod flock_figures;
 mod gain;
 mod growth;

@@ -4,7 +4,7 @@ use proptest::prelude::*;
 use yeanling_core::book::{BirthDay, Event, LambId, Life, Sex};
 use yeanling_core::flock::Reared;
 use yeanling_core::reckon::adjusted_weight::{DamAge, ToAge};
-use yeanling_core::seasons::{Grown, NoAdjusted, by_dam_age, by_litter, grown, seasons, year};
+use yeanling_core::seasons::{Grown, NoAdjusted, by_dam_age, by_litter, grown, seasons, usual_age, year};
 use yeanling_core::units::{Mass, TimeDelta};
 
 use super::days;
@@ -215,4 +215,24 @@ proptest! {
             prop_assert_eq!(told(&figures(&scribe)[1]), told(&before[1]));
         }
     }
+}
+
+#[test]
+fn the_usual_age_is_the_oldest_to_which_enough_lambs_were_weighed() {
+    #[track_caller]
+    fn check(ages: [i64; 5], more: &[(usize, i64)], expected: ToAge) {
+        let (mut scribe, lambs) = weighed_at(ages.map(|days| (days, 60.0)));
+        for (lamb, days) in more {
+            weigh(&mut scribe, lambs[*lamb], 7, *days, 80.0);
+        }
+        let flock = scribe.flock();
+        let season = seasons(&flock).pop().expect("a season");
+        assert_eq!(usual_age(&flock, &season, days(900)), expected, "{ages:?} {more:?}");
+    }
+    check([60, 61, 60, 59, 58], &[], ToAge::Day60);
+    check([60, 61, 60, 59, 58], &[(0, 92), (1, 92)], ToAge::Day60);
+    check([60, 61, 60, 59, 58], &[(0, 92), (1, 92), (2, 93)], ToAge::Day90);
+    check([40, 41, 45, 46, 300], &[], ToAge::Day60);
+    // Weighed on one day, a flock of many ages is adjusted to one that holds them all.
+    check([95, 99, 103, 110, 115], &[], ToAge::Day120);
 }

@@ -2,6 +2,7 @@
 
 mod against_past;
 mod before_season;
+mod by_ram;
 mod coverage;
 mod grown;
 mod keeping;

@@ -11,9 +11,7 @@ use proptest::sample::Index;
 use serde_json::Value;
 use yeanling_core::book::{self, Animal, Book, BookFile, Entry, FileError};
 use yeanling_core::flock::{Flock, fold};
-use yeanling_core::seasons::{
-    ages_weighed, grown, lambing_forecasts, season_forecast, seasons, usual_age, year,
-};
+use yeanling_core::seasons::{grown, lambing_forecasts, season_forecast, seasons, usual_age, year};
 use yeanling_core::units::Moment;
 use yeanling_core::watch::{duties, round};
 
@@ -146,7 +144,7 @@ fn worked_out(flock: &Flock) {
         let _ = season_forecast(flock, &lambing_forecasts(flock, now), now);
         for season in seasons(flock) {
             let _ = year(flock, &season, now);
-            let _ = grown(flock, &season, usual_age(&ages_weighed(flock, &season, now)), now);
+            let _ = grown(flock, &season, usual_age(flock, &season, now), now);
         }
     }
 }
