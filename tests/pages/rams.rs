@@ -88,7 +88,8 @@ fn a_ewe_shows_her_years_in_one_chart_who_sired_each_litter_and_who_was_kept_of_
     );
     let kept = phone.note_at(Event::Life(Life::KeptAsEwe { lamb }), moment("2026-10-02 04:00")).as_ewe();
     phone.open(Screen::Ewe(all[0])).says(ewe_words::HER_YEARS).says("2025: 1 born, 1 not lost. 2026: 1 born");
-    phone.says("Sire: Flint").press("Kept: Ewe 31");
+    phone.says("Sire: Flint");
+    phone.press("Kept: Ewe 31");
     assert_eq!(phone.screen, Screen::Ewe(kept));
 }
 
@@ -116,5 +117,6 @@ fn before_a_ram_is_put_to_his_daughter_or_his_dam_that_is_said() {
     phone.says_nowhere("Near kin");
     phone.write(group::RAM, " flint");
     phone.says("Ewe 2 is the dam of flint.").says("Ewe 31 is a daughter of flint.").says_nowhere("Ewe 3 is");
-    phone.press("Save").says("Ewe 31 is a daughter of flint.");
+    phone.press("Save");
+    phone.says("Ewe 31 is a daughter of flint.");
 }
