@@ -172,7 +172,7 @@ fn apart(all: &mut [(OfRam, [Vec<f64>; 2])]) {
 fn median(mut all: Vec<f64>) -> f64 {
     all.sort_small_by(f64::total_cmp);
     let middle = all.len() / 2;
-    match (all.get(middle.wrapping_sub(usize::from(all.len() % 2 == 0))), all.get(middle)) {
+    match (all.get(middle.wrapping_sub(usize::from(all.len().is_multiple_of(2)))), all.get(middle)) {
         (Some(one), Some(other)) => f64::midpoint(*one, *other),
         _ => 0.0,
     }
