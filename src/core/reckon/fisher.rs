@@ -9,7 +9,7 @@ use crate::source::Source;
 pub const SOURCES: &[Source] = &[
     memory("Fisher’s exact test of two shares: The Design of Experiments, 1935"),
     ours("Weights: how many are over the median of all, by the same test"),
-    ours("Said to differ at 5 in 100, divided by how many are held against each other"),
+    ours("Said to differ at 5 in 100, divided by how many are compared"),
 ];
 
 /// So seldom chance alone may bring a difference that is spoken of (ours).
