@@ -2,7 +2,7 @@
 
 use yeanling_core::book::EweId;
 use yeanling_core::flock::Flock;
-use yeanling_core::seasons::{Kin, OfRam, RamFigure, Sire};
+use yeanling_core::seasons::{KinToRam, OfRam, RamFigure, Sire};
 use yeanling_core::units::System;
 
 use super::animals;
@@ -76,14 +76,14 @@ pub fn apart(of: &OfRam) -> String {
 }
 
 /// Warns that ewes are near kin to a ram: "12 is a daughter of R1. Mating near kin can bring weak or malformed lambs."
-pub fn near_kin(flock: &Flock, ram: &str, kin: &[(EweId, Kin)]) -> String {
+pub fn near_kin(flock: &Flock, ram: &str, kin: &[(EweId, KinToRam)]) -> String {
     let ram = typed(ram);
-    let one = |(ewe, kin): &(EweId, Kin)| {
+    let one = |(ewe, kin): &(EweId, KinToRam)| {
         let ewe = typed(&animals::ewe_of(flock, *ewe));
         match kin {
-            Kin::Dam => format!("{ewe} is the dam of {ram}."),
-            Kin::Daughter => format!("{ewe} is a daughter of {ram}."),
-            Kin::PerhapsDaughter => format!("{ewe} may be a daughter of {ram}."),
+            KinToRam::Dam => format!("{ewe} is the dam of {ram}."),
+            KinToRam::Daughter => format!("{ewe} is a daughter of {ram}."),
+            KinToRam::PerhapsDaughter => format!("{ewe} may be a daughter of {ram}."),
         }
     };
     let more = kin.len().saturating_sub(MOST_NAMED);

@@ -8,7 +8,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use super::record::{KeepMark, Record, marks, record_in};
 use super::year::at_weaning;
-use super::{Grown, Season, ages_weighed, grown, matings, seasons, usual_age};
+use super::{Grown, Season, grown, matings, seasons, usual_age};
 use crate::book::{Cause, EweId, GroupId, LambId, LambingEase};
 use crate::flock::{Ewe, Flock, Group, Lamb, MatingWindow};
 use crate::reckon::season::cycles::SETTLED_DAYS;
@@ -215,7 +215,7 @@ fn season_of(
 /// What the lambs of a season gained since birth.
 fn gains(flock: &Flock, season: &Season, now: Moment) -> BTreeMap<LambId, f64> {
     let gained = |one: Grown| Some((one.lamb, one.since_birth?));
-    let to = usual_age(&ages_weighed(flock, season, now));
+    let to = usual_age(flock, season, now);
     grown(flock, season, to, now).into_iter().filter_map(gained).collect()
 }
 

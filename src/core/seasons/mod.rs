@@ -2,8 +2,8 @@
 
 mod against_past;
 mod before_season;
-mod ewe_weight;
 mod by_ram;
+mod ewe_weight;
 mod grown;
 mod keeping;
 mod lambing_forecasts;
@@ -22,8 +22,8 @@ mod year;
 
 pub use against_past::{Against, AgainstPast, Ailed, LostAt, Rate, against_past};
 pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
-pub use ewe_weight::{EweWeight, Whose as WhoseWeight, ewe_weight};
 pub use by_ram::{OfRam, RamFigure, by_ram};
+pub use ewe_weight::{EweWeight, Whose as WhoseWeight, ewe_weight};
 pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litter, grown, usual_age};
 pub use keeping::{Kept, SeasonOf, gravity, keeping, minds_anything};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
@@ -34,7 +34,7 @@ pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
 pub use replacements::{Kin, Replacement, replacements};
 pub use season::{APART, Season, seasons};
 pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
-pub use sires::{Kin, Sire, kept_of, near_kin, sire_of};
+pub use sires::{KinToRam, Sire, kept_of, near_kin, sire_of};
 pub use standing::standing;
 pub use this_week::{SeasonJob, this_week};
 pub use year::{Alive, Loss, Year, year};

@@ -5,7 +5,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use super::keeping::Kept;
-use super::{Grown, ages_weighed, grown, seasons, usual_age};
+use super::{Grown, grown, seasons, usual_age};
 use crate::book::{Animal, EweId, LambId, Sex};
 use crate::flock::{Flock, Group, Lamb};
 use crate::sort_small::SortSmall;
@@ -48,7 +48,7 @@ pub fn replacements(flock: &Flock, kept: &[Kept], now: Moment) -> Vec<Replacemen
     let rams = rams_in_use(flock);
     let mut growths: BTreeMap<LambId, Grown> = BTreeMap::new();
     for season in seasons(flock).iter().filter(|season| now.since(season.last) < UNTIL) {
-        let to = usual_age(&ages_weighed(flock, season, now));
+        let to = usual_age(flock, season, now);
         growths.extend(grown(flock, season, to, now).into_iter().map(|one| (one.lamb, one)));
     }
     let of = |lamb: &Lamb| -> Option<Replacement> {

@@ -20,7 +20,7 @@ pub enum Sire {
 
 /// How a ewe is kin to a ram.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
-pub enum Kin {
+pub enum KinToRam {
     /// She is his dam.
     Dam,
     /// She is his daughter.
@@ -108,17 +108,17 @@ fn called<'a>(flock: &'a Flock, ram: &'a str) -> impl Iterator<Item = &'a Lamb> 
 
 /// Returns which of these ewes are near kin to a ram of this name: his dam, his daughters.
 #[must_use]
-pub fn near_kin(flock: &Flock, ram: &str, ewes: impl Iterator<Item = EweId>) -> Vec<(EweId, Kin)> {
+pub fn near_kin(flock: &Flock, ram: &str, ewes: impl Iterator<Item = EweId>) -> Vec<(EweId, KinToRam)> {
     let dams: BTreeSet<EweId> = called(flock, ram).filter_map(|lamb| lamb.dam).gathered();
     let kin = |ewe: EweId| {
         let ewe = flock.ewe(ewe)?;
         if dams.contains(&ewe.id) {
-            return Some((ewe.id, Kin::Dam));
+            return Some((ewe.id, KinToRam::Dam));
         }
         let litter = flock.litter_of(ewe.was?)?;
         let Some(Sire::Rams(names)) = sire_of(flock, litter) else { return None };
         let his = names.iter().any(|name| same(name, ram));
-        his.then_some((ewe.id, if names.len() == 1 { Kin::Daughter } else { Kin::PerhapsDaughter }))
+        his.then_some((ewe.id, if names.len() == 1 { KinToRam::Daughter } else { KinToRam::PerhapsDaughter }))
     };
     ewes.filter_map(kin).collect()
 }

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Cause, Event, EweId, LambId, Life, Sex};
 use yeanling_core::reckon::adjusted_weight::ToAge;
-use yeanling_core::seasons::{Kin, OfRam, RamFigure, Sire, by_ram, grown, near_kin, seasons, sire_of};
+use yeanling_core::seasons::{KinToRam, OfRam, RamFigure, Sire, by_ram, grown, near_kin, seasons, sire_of};
 
 use super::days;
 use crate::scribe::{Scribe, at};
@@ -107,7 +107,8 @@ fn his_dam_and_his_daughters_are_near_kin_of_a_ram_and_no_other_ewe_is() {
         .map(|lamb| scribe.note(days(200), Event::Life(Life::KeptAsEwe { lamb })).as_ewe());
     let flock = scribe.flock();
     let found = near_kin(&flock, "R1 ", flock.ewes.keys().copied());
-    let expected = [(all[2], Kin::Dam), (kept[0], Kin::Daughter), (kept[1], Kin::PerhapsDaughter)];
+    let expected =
+        [(all[2], KinToRam::Dam), (kept[0], KinToRam::Daughter), (kept[1], KinToRam::PerhapsDaughter)];
     assert_eq!(found, expected);
     assert_eq!(near_kin(&flock, "R9", flock.ewes.keys().copied()), []);
 }
