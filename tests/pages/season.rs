@@ -128,7 +128,7 @@ fn ewes_that_joined_after_the_ram_count_from_then_until_it_is_said_that_they_wer
 fn a_ewe_is_taken_out_of_her_group_and_brought_back() {
     let (mut phone, _) = planned();
     phone.says("60 ewes");
-    phone.press("Out, Ewe 101").says("59 ewes");
+    phone.press("Take out, Ewe 101").says("59 ewes");
     assert!(phone.undo());
     phone.says("60 ewes");
     phone.press("Ewe 101");
