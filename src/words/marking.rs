@@ -65,7 +65,7 @@ pub fn laws() -> Vec<String> {
 
 /// What goes with every ring, whatever the law.
 pub const RING_CARE: [&str; 2] = [
-    "Leave the tail long enough to cover the vulva, or the anus of a ram lamb.",
+    "Do not ring a tail too short: it must cover the vulva, or the anus of a ram lamb.",
     "Ask your vet first about pain relief and tetanus cover. Rigid legs or a shut jaw days later: call now.",
 ];
 
