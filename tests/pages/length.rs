@@ -50,10 +50,17 @@ fn walk(block: &Block, wrong: &mut Vec<String>) {
 /// A button's own words. One that names an animal is its row, and what was seen of it stands behind a dot.
 fn button(button: &Button) -> Vec<String> {
     let label = button.label.split(" · ").next().unwrap_or_default();
-    let mut wrong = over(Most::Button, label);
+    let mut wrong = over(Most::Button, &with_short_tags(label));
     // What opens is told by its chevron.
     wrong.extend(label.ends_with('…').then(|| format!("a button that ends in dots: {label:?}")));
     wrong
+}
+
+/// A tag is anybody's word: however long it was typed, it counts as one of twelve letters.
+fn with_short_tags(label: &str) -> String {
+    let is_tag = |word: &str| word.chars().any(|letter| letter.is_ascii_digit());
+    let short = |word: &str| if is_tag(word) { word.chars().take(12).collect() } else { word.to_owned() };
+    label.split(' ').map(short).collect::<Vec<String>>().join(" ")
 }
 
 fn own(block: &Block) -> Vec<String> {

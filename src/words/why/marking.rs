@@ -55,7 +55,7 @@ mod tests {
         assert_eq!(why.working[1], "Rings allowed now. 1 day left.");
         assert!(why.caution[0].contains("check local rules"));
         assert!(why.caution.iter().any(|line| line.contains("pain relief and tetanus cover")));
-        assert!(why.caution.iter().any(|line| line.contains("long enough to cover the vulva")));
+        assert!(why.caution.iter().any(|line| line.contains("must cover the vulva")));
     }
 
     #[test]
