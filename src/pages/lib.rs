@@ -86,7 +86,7 @@ pub use undo::{Last, offer};
 pub use view::{Lazy, View};
 pub use why::Reason;
 
-use yeanling_core::book::LambId;
+use yeanling_core::book::{GroupId, LambId, PlannedJob};
 use yeanling_words::danger::Found;
 pub use yeanling_words::time::in_way;
 
@@ -127,6 +127,8 @@ pub enum Does {
     AddMany,
     /// Of the first run.
     Setup(setup::Does),
+    /// Something happened as it was planned.
+    PlanHappened(PlannedJob, Option<GroupId>),
     /// Of sending the book and taking one in.
     Share(share::Does),
 }
@@ -232,6 +234,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::AddFound => apart(|| flock::add(view, draft)),
         Does::AddMany => apart(|| flock::add_many(view, draft)),
         Does::Setup(does) => apart(|| setup::does(*does, view, draft)),
+        Does::PlanHappened(what, group) => apart(|| season::plan_happened(*what, *group, view, draft)),
         Does::Share(does) => apart(|| share::does(does, view, draft)),
     }
 }

@@ -78,7 +78,8 @@ impl Does {
             | Self::Illness(_)
             | Self::AddFound
             | Self::AddMany
-            | Self::Setup(_) => Meaning::Saves,
+            | Self::Setup(_)
+            | Self::PlanHappened(..) => Meaning::Saves,
             Self::ColdLamb(does) => match does {
                 cold_lamb::Does::Read(_)
                 | cold_lamb::Does::Rested(..)

@@ -1,12 +1,12 @@
 //! A group: its ram, its ewes, and the list of tags that puts more of them in.
 
 use chrono::NaiveDate;
-use yeanling_core::flock::Group;
+use yeanling_core::flock::{Group, Staying};
 use yeanling_core::reckon::season::mating::Mating;
 use yeanling_core::units::Unread;
 
-use super::animals;
 use super::common::short_date;
+use super::{animals, plan};
 
 /// The group was broken up.
 pub const PARTED: &str = "This group has ended. Its record stays.";
@@ -20,6 +20,8 @@ pub const RAM_OUT: &str = "Ram out";
 pub const RAM_OUT_ASK: &str = "When did the ram come out?";
 /// Labels the day.
 pub const DAY: &str = "Day";
+/// Says what a day ahead is.
+pub const DAY_AHEAD: &str = "A day ahead is kept as a plan.";
 /// No day was given.
 pub const NO_DAY: &str = "That is not a date. Enter year, month, day.";
 /// Labels the ram's name.
@@ -58,11 +60,19 @@ pub fn with_him_from(ram_in: NaiveDate) -> String {
     format!("They were with the ram from {}", short_date(ram_in))
 }
 
-/// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov".
-pub fn stands(group: &Group, today: NaiveDate) -> String {
+/// Returns how a group stands: "24 ewes · ram in since 1 Oct, counted as in until 21 Nov"; `planned` is the day for which
+/// a ram is.
+pub fn stands(group: &Group, planned: Option<NaiveDate>, today: NaiveDate) -> String {
     let ewes = animals::ewes(group.ewes().count());
     let ram = match group.ram_times().last() {
-        None => "no ram yet".to_owned(),
+        None => planned.map_or_else(
+            || "no ram yet".to_owned(),
+            |planned| format!("no ram yet, planned for {}", short_date(planned)),
+        ),
+        Some((came, None)) if group.staying().is_some_and(|staying| staying != Staying::Unsaid) => {
+            let stays = plan::stays(group.staying().unwrap_or_default());
+            format!("ram in since {}, {stays}", short_date(came.local().date()))
+        }
         Some((came, None)) => {
             let day = came.local().date();
             let until = Mating::new(day, None).map(|mating| mating.ram_out());

@@ -41,6 +41,7 @@ pub mod medicines;
 pub mod night;
 pub mod noted;
 pub mod pens;
+pub mod plan;
 pub mod powder;
 pub mod rams;
 pub mod rejections;

@@ -8,7 +8,7 @@ use yeanling_core::settings::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, typed, volume_as_given};
-use super::{animals, danger, illness, labor, life, season, settings, stores, watch};
+use super::{animals, danger, illness, labor, life, plan, season, settings, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -119,6 +119,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Life(fact) => life::line(fact, flock),
         Event::Care(fact) => care(fact),
         Event::Illness(fact) => illness::noted(fact, system),
+        Event::Planning(fact) => plan::line(fact),
         Event::Chose(choice) => chose(choice, system),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))

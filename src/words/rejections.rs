@@ -3,7 +3,7 @@
 use yeanling_core::units::{Moment, System};
 use yeanling_core::watch::{EweRejection, GroupRejection, Rejection, StoreRejection};
 
-use super::common::{date, day_and_clock, number, per_weight, temperature, volume_as_given};
+use super::common::{date, day_and_clock, long_date, number, per_weight, temperature, volume_as_given};
 use super::{errors, life, season, stores};
 
 /// Returns why something was not noted.
@@ -105,6 +105,12 @@ fn group(rejection: &GroupRejection, when: impl Fn(Moment) -> String) -> String 
         GroupRejection::UsedLater { at, later } => {
             format!("A ewe joined this group at {}, so it did not end at {}.", when(*later), when(*at))
         }
+        GroupRejection::NotAhead { day, today, most } => format!(
+            "{} cannot be planned. Enter {} to {}.",
+            long_date(*day),
+            long_date(*today),
+            long_date(*most)
+        ),
     }
 }
 

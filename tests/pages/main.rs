@@ -38,6 +38,7 @@ mod nights;
 mod one_rounding;
 mod pens;
 mod phone;
+mod plan;
 mod rams;
 mod reach;
 mod score_ewes;

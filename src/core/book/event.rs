@@ -12,6 +12,7 @@ use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
 use super::illness::Illness;
 use super::life::Life;
 use super::milked_from::MilkedFrom;
+use super::planning::Planning;
 use super::unread::Unread;
 use crate::settings::Choice;
 use crate::terms::{
@@ -446,6 +447,8 @@ pub enum Event {
     Care(Care),
     /// Something of an animal that is not right.
     Illness(Illness),
+    /// Something that is meant for the season: nothing of it counts as noted.
+    Planning(Planning),
     /// The farm made a choice.
     Chose(Choice),
     /// Two records are of one animal.

@@ -121,6 +121,13 @@ impl Ewe {
         self.died.is_none() && self.left.is_none()
     }
 
+    /// Returns when she died or left the flock, the first of the two.
+    #[must_use]
+    pub fn gone(&self) -> Option<Moment> {
+        let died = self.died.as_ref().map(|died| died.at);
+        died.into_iter().chain(self.left.as_ref().map(|left| left.at)).min()
+    }
+
     /// Returns the latest condition score.
     #[must_use]
     pub fn condition(&self) -> Option<ConditionScore> {

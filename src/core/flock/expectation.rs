@@ -147,6 +147,17 @@ impl Flock {
         litters.min_by_key(|litter| litter.began)
     }
 
+    /// Returns what is left of a mating window once she lambed in it from a mating that nobody noted: the days after, or
+    /// nothing when he was out by then.
+    pub(crate) fn left_of(&self, window: MatingWindow) -> Option<MatingWindow> {
+        let unnoted = |began: &Moment| *began > window.ram_in && days(window.ram_in, *began) < EARLIEST_BIRTH;
+        let litters = self.litters_by(window.ewe).map(|litter| litter.began);
+        match litters.filter(unnoted).max() {
+            None => Some(window),
+            born => left_after(vec![window], born).pop(),
+        }
+    }
+
     /// Returns what does not fit when a ewe lambs at `born`, going by every mating that is known and was not used up
     /// by an earlier litter; nothing when one fits, or none is known.
     #[must_use]

@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use super::how::{ReadAs, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
-    Seen, VetCall, Weight, group, illness, index, life, litter, pen, stores,
+    Seen, VetCall, Weight, group, illness, index, life, litter, pen, plan, stores,
 };
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
 use crate::settings::Choice;
@@ -202,6 +202,7 @@ pub(super) fn create(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Life(_)
         | Event::Care(_)
         | Event::Illness(_)
+        | Event::Planning(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
@@ -322,6 +323,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
         Event::Life(fact) => life::apply(flock, line, fact),
         Event::Care(care) => tell_care(flock, line, care),
         Event::Illness(fact) => illness::apply(flock, line, fact),
+        Event::Planning(fact) => plan::apply(flock, line, fact),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }

@@ -4,7 +4,7 @@
 //!
 //! A ewe is in one group at a time; a ram is a label of his time with a group, and all go out at once.
 
-use super::{Flock, Scan};
+use super::{Flock, Scan, plan};
 use crate::book::{Animal, EntryId, Event, EweId, GroupId, RamAge, Standing};
 use crate::sort_small::SortSmall;
 use crate::units::{Mass, Moment};
@@ -49,6 +49,20 @@ pub struct Ram {
     pub out: Option<Moment>,
     /// The entry that noted it.
     pub out_by: Option<EntryId>,
+    /// Whether he stays with the group.
+    pub stays: Staying,
+}
+
+/// Whether a ram that is in stays, as the farm answered.
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
+pub enum Staying {
+    /// Nobody said so: his day out will be noted.
+    #[default]
+    Unsaid,
+    /// Until each ewe has lambed.
+    UntilLambed,
+    /// He counts as in until then.
+    Until(Moment),
 }
 
 /// A ewe's stay in a group.
@@ -75,10 +89,14 @@ pub struct MatingWindow {
     pub ewe: EweId,
     /// In which group.
     pub group: GroupId,
-    /// Since when a ram was with her.
+    /// When that ram came to the group.
+    pub came: Moment,
+    /// Since when he was with her.
     pub ram_in: Moment,
     /// Until when; nothing while one still is.
     pub ram_out: Option<Moment>,
+    /// Whether the ram that still is with her stays until she has lambed.
+    pub stays: bool,
 }
 
 /// A crayon mark on a ewe.
@@ -114,16 +132,22 @@ impl Group {
     /// Returns the times in which at least one ram was with it, oldest first; the last is open while one is in.
     #[must_use]
     pub fn ram_times(&self) -> Vec<(Moment, Option<Moment>)> {
-        self.times().collect()
+        self.times().map(|(came, out, _)| (came, out)).collect()
     }
 
-    fn times(&self) -> impl Iterator<Item = (Moment, Option<Moment>)> {
+    /// Returns whether the rams that are in stay; nothing while none is.
+    #[must_use]
+    pub fn staying(&self) -> Option<Staying> {
+        self.rams_in().next().map(|ram| ram.stays)
+    }
+
+    fn times(&self) -> impl Iterator<Item = (Moment, Option<Moment>, Staying)> {
         // All rams are taken out at once, so those that went out together were in together.
         let mut last = None;
         self.rams
             .iter()
             .filter(move |ram| last.replace(ram.out) != Some(ram.out))
-            .map(|ram| (ram.came, ram.out))
+            .map(|ram| (ram.came, ram.out, ram.stays))
     }
 
     /// Returns how many rams are in, and of what age each is, if said.
@@ -152,13 +176,25 @@ impl Group {
     /// Returns the times in which a ewe's stay and a ram's met.
     pub(super) fn windows_of<'a>(&'a self, stay: &GroupStay) -> impl Iterator<Item = MatingWindow> + use<'a> {
         let GroupStay { ewe, group, joined, left, .. } = *stay;
-        self.times().filter_map(move |(came, out)| {
+        self.times().filter_map(move |(came, out, staying)| {
             let ram_in = joined.max(came);
+            let out = match staying {
+                Staying::Until(until) => out.or(Some(until)),
+                Staying::Unsaid | Staying::UntilLambed => out,
+            };
+            let stays = staying == Staying::UntilLambed && left.is_none() && out.is_none();
             let ram_out = match (left, out) {
                 (Some(left), Some(out)) => Some(left.min(out)),
                 (one, other) => one.or(other),
             };
-            ram_out.is_none_or(|out| out > ram_in).then_some(MatingWindow { ewe, group, ram_in, ram_out })
+            ram_out.is_none_or(|out| out > ram_in).then_some(MatingWindow {
+                ewe,
+                group,
+                came,
+                ram_in,
+                ram_out,
+                stays,
+            })
         })
     }
 
@@ -217,7 +253,16 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
         if let Event::GroupNamed { name, .. } = line.event {
             group.name.clone_from(name);
         } else if let Event::RamIn { ram, age, .. } = line.event {
-            group.rams.push(Ram { entry, label: ram.clone(), age: *age, came: at, out: None, out_by: None });
+            let stays = Staying::default();
+            group.rams.push(Ram {
+                entry,
+                label: ram.clone(),
+                age: *age,
+                came: at,
+                out: None,
+                out_by: None,
+                stays,
+            });
         } else if let Event::RamOut { .. } = line.event {
             take_out(group, line);
         } else if let Event::CrayonChanged { color, .. } = line.event {
@@ -228,6 +273,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
             group.boosters.push(at);
         }
     }
+    plan::came_about(flock, line.event);
 }
 
 /// A ewe is in one group at a time: who joins another has left the last. A group that was broken up takes no one.

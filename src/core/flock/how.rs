@@ -2,7 +2,7 @@
 //!
 //! What is read here as something that it is not would be lost or misread in silence, so the list leaves nothing out.
 
-use crate::book::{Care, Event, Life};
+use crate::book::{Care, Event, Life, Planning};
 
 /// How a fact is read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -116,6 +116,9 @@ pub(super) const fn how(event: &Event) -> ReadAs {
         // Each is told of its own animal alone.
         Event::Illness(_) => ReadAs::Tells,
         Event::Life(life) => how_life(life),
+        Event::Planning(Planning::RamStays { .. }) => ReadAs::Tells,
+        // What is planned for the whole flock has no lines of its own.
+        Event::Planning(Planning::Planned { .. } | Planning::Happened { .. }) => ReadAs::TellsInTurn,
     }
 }
 

@@ -14,15 +14,17 @@ mod life;
 mod line;
 mod litter;
 mod pen;
+mod plan;
 mod right_dam;
 mod stores;
 
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
 pub use ewe::{ConditionScore, Ewe, Scan};
+pub(crate) use expectation::days;
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
 pub use fold::{fold, fold_in};
-pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram};
+pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram, Staying};
 pub use illness::{EweIll, LambIll, UdderSeen, Vital};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, WEANED_BY, Weight};
@@ -30,10 +32,11 @@ pub use life::{Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Counted, LITTER_APART, Litter};
 pub use pen::{Pen, Stay};
+pub use plan::Plan;
 pub use right_dam::GoesAlong;
 pub use stores::{Batch, StoreChange, StoreMove, Stores, Taken};
 
-use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId};
+use crate::book::{Animal, DutyKind, EntryId, EweId, GroupId, LambId, PenId, PlannedJob};
 use crate::settings::{FarmSettings, VetAgreed};
 use crate::sort_small::{Gather, SortSmall};
 use crate::units::Moment;
@@ -89,6 +92,7 @@ pub struct Flock {
     let_out: BTreeMap<Animal, Moment>,
     put_off: BTreeMap<(Animal, DutyKind), PutOff>,
     calls: Vec<(Moment, Animal)>,
+    plans: BTreeMap<(Option<GroupId>, PlannedJob), Plan>,
     by_birth: Vec<(Moment, LambId)>,
     beside: Vec<(LambId, LambId)>,
     of_dam: BTreeMap<EweId, Vec<LambId>>,

@@ -210,6 +210,7 @@ fn of_ewe(event: &Event, ewe: EweId) -> Option<(Kind, Event)> {
         | Event::Died { .. }
         | Event::Remarked { .. }
         | Event::Life(_)
+        | Event::Planning(_)
         // What ails her is hers, whoever lambed.
         | Event::Illness(_)
         | Event::Chose(_)

@@ -5,13 +5,12 @@ use std::sync::Arc;
 
 use chrono::NaiveDate;
 
-use super::matings::{Mated, SeasonSoFar};
+use super::matings::{Mated, SeasonSoFar, counted};
 use crate::book::{EweId, GroupId};
-use crate::flock::{Expectation, Flock};
+use crate::flock::{EARLIEST_BIRTH, Expectation, Flock, days};
 use crate::reckon::season::ewe::{
     self, Common, Evidence, LambingForecast, NoForecast, lambing_forecast, lambing_forecast_among,
 };
-use crate::reckon::season::mating::Mating;
 use crate::sort_small::SortSmall;
 use crate::units::Moment;
 
@@ -101,7 +100,7 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
             alike.push(Alike { evidence, lambs, lambing_forecast: forecast, empty, ewes: 1 });
             Ok(lambing_forecast)
         };
-        let evidence = evidence(flock, &expectation, &known);
+        let evidence = evidence(flock, &expectation, &known, now.local().date());
         let lambing_forecast = evidence.clone().and_then(&mut counted);
         if let (Ok(evidence), Err(reason)) = (evidence, &lambing_forecast)
             && let Some(rest) = without(evidence, *reason)
@@ -123,17 +122,26 @@ pub fn lambing_forecasts(flock: &Flock, now: Moment) -> LambingForecasts {
 #[must_use]
 pub fn awaited(flock: &Flock, ewe: EweId, now: Moment) -> Option<Result<LambingForecast, NoForecast>> {
     let expectation = flock.expectation(ewe, now)?;
-    let evidence = evidence(flock, &expectation, &SeasonSoFar::of(flock, now));
+    let evidence = evidence(flock, &expectation, &SeasonSoFar::of(flock, now), now.local().date());
     Some(evidence.and_then(|evidence| lambing_forecast(&evidence, now.local())))
 }
 
-fn evidence(flock: &Flock, expectation: &Expectation, known: &SeasonSoFar) -> Result<Evidence, NoForecast> {
+fn evidence(
+    flock: &Flock,
+    expectation: &Expectation,
+    known: &SeasonSoFar,
+    today: NaiveDate,
+) -> Result<Evidence, NoForecast> {
     let day = |at: Moment| at.local().date();
-    let Some(ram_in) = expectation.ram_in() else {
+    let (Some(first), Some(last)) = (expectation.windows.first(), expectation.windows.last()) else {
         return Err(NoForecast::Passed { last: NaiveDate::default() });
     };
-    let mating = Mating::new(day(ram_in), expectation.ram_out().map(day))
-        .map_err(|_| NoForecast::Passed { last: day(ram_in) })?;
+    // A mating that the lambs of the one before it could have met is another season's.
+    let another = days(first.ram_in, last.ram_in) >= EARLIEST_BIRTH;
+    let ram_in = if another { last.ram_in } else { first.ram_in };
+    let mating =
+        counted(ram_in, last.ram_out, last.stays, today).ok_or(NoForecast::Passed { last: day(ram_in) })?;
+    let marks = expectation.marks.iter().map(|mark| day(mark.at));
     let signs = flock
         .ewe(expectation.ewe)
         .and_then(|ewe| ewe.labor.as_ref())
@@ -150,7 +158,7 @@ fn evidence(flock: &Flock, expectation: &Expectation, known: &SeasonSoFar) -> Re
             .lengths
             .carried(expectation.scan.map(|scan| scan.lambs).filter(|lambs| *lambs > 0))
             .gestation,
-        marks: expectation.marks.iter().map(|mark| day(mark.at)).collect(),
+        marks: marks.filter(|mark| *mark >= mating.ram_in()).collect(),
         look_days: LOOK_DAYS,
         scan,
         signs,

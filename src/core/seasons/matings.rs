@@ -7,14 +7,17 @@ use chrono::{Days, NaiveDate};
 use super::Season;
 use super::witnesses::{Story, stories, witnesses};
 use crate::book::EweId;
-use crate::flock::{Flock, Group, MatingWindow, UNSEEN_DAYS};
+use crate::flock::{EARLIEST_BIRTH, Ewe, Flock, Group, MatingWindow, UNSEEN_DAYS, days};
 use crate::reckon::season::breeding::{BreedingSeason, season_of};
 use crate::reckon::season::conception::{Learned, learned_in};
 use crate::reckon::season::gestation::{self, Expected};
-use crate::reckon::season::mating::Mating;
+use crate::reckon::season::mating::{Mating, STAYS_DAYS};
 use crate::settings::BreedType;
-use crate::sort_small::Gather;
+use crate::sort_small::{Gather, SortSmall};
 use crate::units::{Moment, TimeDelta};
+
+/// A season is still told so long after its last day (ours).
+const A_MONTH: TimeDelta = TimeDelta::days(30);
 
 /// What is worked out once for all ewes.
 #[derive(Clone, Debug, PartialEq)]
@@ -40,17 +43,17 @@ impl SeasonSoFar {
         let lengths = Lengths::of(flock);
         let gestation = lengths.carried(None);
         // Most ewes of a group were with the ram for the same days, and what follows from these is worked out once.
-        let mut of_days: BTreeMap<(Moment, Option<Moment>), bool> = BTreeMap::new();
+        let mut of_days: BTreeMap<(Moment, Option<Moment>, bool), bool> = BTreeMap::new();
         let mated = |window: MatingWindow| {
-            let days = (window.ram_in, window.ram_out);
-            let counts = *of_days.entry(days).or_insert_with(|| is_of_now(&window, now));
-            counts.then(|| {
-                let litter = flock.litter_of_window(&window).map(|litter| litter.began);
-                Mated { window, litter }
-            })
+            let days = (window.ram_in, window.ram_out, window.stays);
+            if !*of_days.entry(days).or_insert_with(|| is_of_now(&window, now)) {
+                return None;
+            }
+            let litter = flock.litter_of_window(&window).map(|litter| litter.began);
+            Some(Mated { window: flock.left_of(window)?, litter })
         };
         let windows = flock.groups.values().flat_map(Group::windows);
-        let matings: Vec<Mated> = windows.filter_map(mated).collect();
+        let matings = of_this_season(flock, windows.filter_map(mated).collect(), now);
         let stories = stories(&matings);
         let latitude = flock.settings.latitude;
         let is_outside = |mated: &&Mated| {
@@ -62,6 +65,45 @@ impl SeasonSoFar {
         let conception = learned_in(season, &witnesses(flock, &stories, gestation.gestation, now));
         Self { matings, stories, lengths, gestation, conception }
     }
+}
+
+/// Leaves out what is over once a later season has begun: with the first ram that came 138 days after those before him,
+/// when their lambs can be there.
+///
+/// Of the seasons before stays who may still lamb and is not put to the ram anew, and as long as there are such ewes, or
+/// lambs came within the last month, those that have lambed with them.
+fn of_this_season(flock: &Flock, matings: Vec<Mated>, now: Moment) -> Vec<Mated> {
+    let mut came: Vec<Moment> = matings.iter().map(|mated| mated.window.came).collect();
+    came.sort_small();
+    came.dedup();
+    let mut latest = came.first().copied();
+    for came in came {
+        if latest.is_some_and(|latest| days(latest, came) >= EARLIEST_BIRTH) {
+            latest = Some(came);
+        }
+    }
+    let Some(latest) = latest else { return matings };
+    let anew: BTreeSet<EweId> =
+        matings.iter().filter(|mated| mated.window.came >= latest).map(|mated| mated.window.ewe).gathered();
+    let is_new = |mated: &Mated| mated.window.came >= latest;
+    let is_open = |mated: &Mated| {
+        mated.litter.is_none() && !anew.contains(&mated.window.ewe) && !is_out(flock, &mated.window)
+    };
+    let goes_on = |mated: &Mated| match mated.litter {
+        Some(began) => now.since(began) <= A_MONTH,
+        None => !mated.window.stays && is_open(mated),
+    };
+    let lambing = matings.iter().any(|mated| !is_new(mated) && goes_on(mated));
+    // A ram that stays has no last day: his season is over when nobody is left to lamb.
+    let awaits = |mated: &Mated| mated.litter.is_none() && !is_out(flock, &mated.window);
+    let stays_on = matings.iter().any(|mated| is_new(mated) && (awaits(mated) || goes_on(mated)));
+    let is_kept = |mated: &Mated| {
+        if is_new(mated) {
+            return stays_on || !mated.window.stays;
+        }
+        is_open(mated) || (lambing && mated.litter.is_some() && !anew.contains(&mated.window.ewe))
+    };
+    matings.iter().filter(|mated| is_kept(mated)).cloned().collect()
 }
 
 /// How long this flock's own ewes carried; lengths that cannot be do not count.
@@ -102,21 +144,29 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
 
 /// The matings that can have brought the births of a season. Groups whose rams were in at another time are passed over
 /// whole, so that the work follows the season and not the flock's years.
-pub(super) fn windows_for<'a>(flock: &'a Flock, season: &Season) -> impl Iterator<Item = MatingWindow> + 'a {
+pub(super) fn windows_for<'a>(flock: &'a Flock, season: &'a Season) -> impl Iterator<Item = MatingWindow> + 'a {
     let days = days_of(season);
     let groups = flock.groups.values().filter(move |group| may_reach(group, days));
-    groups.flat_map(Group::windows).filter(move |window| is_for(window, days))
+    groups.flat_map(Group::windows).filter(move |window| is_for(flock, window, season))
 }
 
 /// The days of a season's births, the first and the last.
-pub(super) fn days_of(season: &Season) -> (NaiveDate, NaiveDate) {
+fn days_of(season: &Season) -> (NaiveDate, NaiveDate) {
     (season.first.local().date(), season.last.local().date())
 }
 
-/// Says whether a mating can have brought births of these days.
-pub(super) fn is_for(window: &MatingWindow, (began, ended): (NaiveDate, NaiveDate)) -> bool {
+/// Says whether a mating can have brought the births of a season: one that brought her lambs before is used up, unless
+/// its ram still is with her, and who left was with him until then.
+pub(super) fn is_for(flock: &Flock, window: &MatingWindow, season: &Season) -> bool {
+    let (began, ended) = days_of(season);
     let (first, last) = reach(window);
-    first <= ended && last >= began
+    if first > ended || last < began {
+        return false;
+    }
+    let gone = flock.ewe(window.ewe).and_then(Ewe::gone);
+    let gone = gone.map(|gone| reach(&MatingWindow { ram_out: Some(gone), ..*window }).1);
+    gone.is_none_or(|last| last >= began)
+        && (window.stays || flock.litter_of_window(window).is_none_or(|litter| litter.began >= season.first))
 }
 
 /// Days by which the dates of two clocks at one instant may differ, and one more.
@@ -160,11 +210,31 @@ pub(super) fn reach(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
     (later(first, least.into()), later(last, most.into()))
 }
 
-/// The first and the last day with the ram, as counted.
+/// The first and the last day with the ram, as counted; one that stays has no last.
 fn with_ram(window: &MatingWindow) -> (NaiveDate, NaiveDate) {
     let day = |at: Moment| at.local().date();
-    let mating = Mating::new(day(window.ram_in), window.ram_out.map(day));
-    mating.map_or((day(window.ram_in), day(window.ram_in)), |mating| (mating.ram_in(), mating.ram_out()))
+    let first = day(window.ram_in);
+    match window.ram_out {
+        Some(out) => (first, day(out).max(first)),
+        None if window.stays => (first, NaiveDate::MAX),
+        None => (first, Mating::new(first, None).map_or(first, Mating::ram_out)),
+    }
+}
+
+/// Returns a ram's time with a ewe that has not lambed, as it counts on a day: nothing where the days cannot be.
+pub(super) fn counted(
+    ram_in: Moment,
+    ram_out: Option<Moment>,
+    stays: bool,
+    today: NaiveDate,
+) -> Option<Mating> {
+    let day = |at: Moment| at.local().date();
+    let (first, last) = (day(ram_in), ram_out.map(day));
+    let is_long = last.is_some_and(|last| last.signed_duration_since(first).num_days() >= STAYS_DAYS);
+    if stays || is_long {
+        return Some(Mating::staying(first, last, today));
+    }
+    Mating::new(first, last).ok()
 }
 
 /// Says whether a mating is of the season that is ahead or under way: its last day lies at most a month back.

@@ -19,6 +19,7 @@ mod standing;
 mod this_week;
 mod witnesses;
 mod year;
+mod young_ewes;
 
 pub use against_past::{Against, AgainstPast, Ailed, LostAt, Rate, against_past};
 pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
@@ -36,5 +37,6 @@ pub use season::{APART, Season, seasons};
 pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
 pub use sires::{KinToRam, Sire, kept_of, near_kin, sire_of};
 pub use standing::standing;
-pub use this_week::{SeasonJob, this_week};
+pub use this_week::{SeasonJob, plans_near, this_week};
 pub use year::{Alive, Loss, Year, year};
+pub use young_ewes::{YoungEwe, young_ewes};

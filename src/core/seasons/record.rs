@@ -87,8 +87,7 @@ pub(super) fn record_in(flock: &Flock, ewe: &Ewe, all: &[Season], now: Moment) -
     let windows = flock.windows_of(ewe.id);
     // Put to the ram for it, and no such mating can bring a lamb any more.
     let without_lamb = |season: &&Season| {
-        let days = matings::days_of(season);
-        let mut of_season = windows.iter().filter(|window| matings::is_for(window, days)).peekable();
+        let mut of_season = windows.iter().filter(|window| matings::is_for(flock, window, season)).peekable();
         of_season.peek().is_some() && !of_season.any(|window| matings::may_still_lamb(flock, window, now))
     };
     let passed = all.iter().filter(|season| season.last < now && !lambed_in(season));

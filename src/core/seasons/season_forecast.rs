@@ -3,23 +3,21 @@
 //! What has happened no longer counts as to come. The farm's own figures replace the handbook's once there are enough,
 //! and the answer says which were used.
 
-use std::collections::{BTreeMap, BTreeSet};
+use std::collections::BTreeMap;
 
 use chrono::NaiveDate;
 
 use super::lambing_forecasts::{Alike, Awaited, LambingForecasts};
 use super::matings::{Lengths, Mated, SeasonSoFar, count};
 use super::witnesses::Story;
-use crate::book::EweId;
-use crate::flock::{Flock, Group};
+use crate::flock::{Flock, Group, Staying};
 use crate::reckon::season::conception::{Learned, Likely};
-use crate::reckon::season::dates::{Choices, Dated, dates};
+use crate::reckon::season::dates::{Choices, DateTask, Dated, dates};
 use crate::reckon::season::forecast::{Curve, Forecast, MIDDLE, Spread, births, forecast};
 use crate::reckon::season::gestation::Expected;
 use crate::reckon::season::litters::{self, Litters};
 use crate::reckon::season::mating::Mating;
 use crate::reckon::season::pens::{Wanted, wanted};
-use crate::sort_small::Gather;
 use crate::units::{Moment, TimeDelta};
 
 /// Litters of so many years are the flock's own shares (ours): more would be other ewes.
@@ -79,10 +77,9 @@ pub fn season_forecast(flock: &Flock, lambing_forecasts: &LambingForecasts, now:
     let curves = curves(lambing_forecasts, litters.litters);
     let forecast = forecast(&curves).ok();
     let lambed = count(known.stories.iter().filter(|story| story.litter.is_some()).count());
-    let ewes: BTreeSet<EweId> = known.matings.iter().map(|mating| mating.window.ewe).gathered();
     SeasonForecast {
         pens: wanted(&curves, flock.settings.stay).ok(),
-        put_to_ram: count(ewes.len()),
+        put_to_ram: count(known.stories.len()),
         lambed,
         likely: likely(flock, known, lambing_forecasts, forecast.as_ref(), lambed),
         forecast,
@@ -118,9 +115,20 @@ fn curves_of(
 pub fn group_dates(flock: &Flock, group: &Group) -> Vec<Dated> {
     let Some((ram_in, ram_out)) = group.ram_times().last().copied() else { return Vec::new() };
     let day = |at: Moment| at.local().date();
-    let Ok(mating) = Mating::new(day(ram_in), ram_out.map(day)) else { return Vec::new() };
+    let staying = group.staying().unwrap_or_default();
+    let until = match staying {
+        Staying::Until(until) => ram_out.or(Some(until)),
+        Staying::Unsaid | Staying::UntilLambed => ram_out,
+    };
+    let Ok(mating) = Mating::new(day(ram_in), until.map(day)) else { return Vec::new() };
     let window = mating.window(Lengths::of(flock).carried(None).gestation);
-    dates(mating, window, &Choices::default()).unwrap_or_default()
+    let mut dates = dates(mating, window, &Choices::default()).unwrap_or_default();
+    if staying == Staying::UntilLambed {
+        // He has no day out, and so there is no last lamb to go by.
+        dates
+            .retain(|one| !matches!(one.what, DateTask::RamOut | DateTask::WatchUntil | DateTask::FeedUntil));
+    }
+    dates
 }
 
 /// Litters of the last years by size.

@@ -4,10 +4,10 @@ use chrono::{Days, NaiveDate};
 
 use super::group_dates;
 use crate::book::GroupId;
-use crate::flock::{Flock, Group};
+use crate::flock::{Flock, Group, Plan};
 use crate::reckon::season::dates::{DateTask, Dated};
 use crate::sort_small::SortSmall;
-use crate::units::Moment;
+use crate::units::{Mass, Moment};
 
 /// A date is told from so many days before it (ours).
 const AHEAD: u64 = 3;
@@ -49,6 +49,13 @@ pub fn this_week(flock: &Flock, now: Moment) -> Vec<SeasonJob> {
     asked
 }
 
+/// Returns what is planned for about now, the earliest first: from three days before its day until it is answered.
+#[must_use]
+pub fn plans_near(flock: &Flock, now: Moment) -> Vec<Plan> {
+    let until = later(now.local().date(), AHEAD);
+    flock.planned().into_iter().filter(|plan| plan.on <= until).collect()
+}
+
 fn near(one: &Dated, today: NaiveDate) -> bool {
     let (until, from) = match one.what {
         DateTask::Booster { until, from } => (until, from),
@@ -84,15 +91,21 @@ fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
         }
         DateTask::Feed { each } => {
             let enough = |kilograms: f64| kilograms >= each.as_kilograms() * NEARLY;
-            group.feed().is_some_and(|mass| enough(mass.as_kilograms()))
+            fed(group).is_some_and(|mass| enough(mass.as_kilograms()))
         }
         DateTask::Booster { from, .. } => {
             let from = earlier(from, EARLY);
             group.boosters.iter().any(|at| day(*at) >= from)
         }
-        DateTask::FeedUntil => group.feed().is_none_or(|mass| mass.as_kilograms() <= 0.0),
+        DateTask::FeedUntil => fed(group).is_none_or(|mass| mass.as_kilograms() <= 0.0),
         DateTask::WatchFrom | DateTask::WatchUntil => false,
     }
+}
+
+/// What a ewe gets of extra feed since the ram came last: what was fed for the season before him is no step of this one.
+fn fed(group: &Group) -> Option<Mass> {
+    let (came, _) = group.ram_times().last().copied()?;
+    group.feeds.last().filter(|(since, _)| *since >= came).map(|(_, mass)| *mass)
 }
 
 fn earlier(date: NaiveDate, days: u64) -> NaiveDate {

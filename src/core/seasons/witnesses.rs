@@ -8,9 +8,9 @@ use std::collections::BTreeMap;
 
 use chrono::{NaiveDate, NaiveDateTime};
 
-use super::matings::{Mated, count};
+use super::matings::{Mated, count, counted};
 use crate::book::EweId;
-use crate::flock::{Flock, UNSEEN_DAYS};
+use crate::flock::{Flock, MatingWindow, UNSEEN_DAYS};
 use crate::reckon::season::conception::{Fate, Witness};
 use crate::reckon::season::gestation::Gestation;
 use crate::reckon::season::mating::Mating;
@@ -23,6 +23,7 @@ pub(super) struct Story {
     ewe: EweId,
     ram_in: Moment,
     ram_out: Option<Moment>,
+    stays: bool,
     /// When her litter began, if it did.
     pub(super) litter: Option<Moment>,
 }
@@ -46,11 +47,12 @@ pub(super) fn stories(matings: &[Mated]) -> Vec<Story> {
             && (story.litter.is_none() || story.litter == *litter)
         {
             story.ram_out = window.ram_out;
+            story.stays = window.stays;
             story.litter = *litter;
             continue;
         }
-        let (ram_in, ram_out) = (window.ram_in, window.ram_out);
-        stories.push(Story { ewe: window.ewe, ram_in, ram_out, litter: *litter });
+        let MatingWindow { ewe, ram_in, ram_out, stays, .. } = *window;
+        stories.push(Story { ewe, ram_in, ram_out, stays, litter: *litter });
     }
     stories
 }
@@ -76,7 +78,11 @@ pub(super) fn witnesses(flock: &Flock, stories: &[Story], gestation: Gestation, 
 /// What one story tells; an empty scan tells of the days before it and leaves those after it.
 fn told(flock: &Flock, story: &Story, now: NaiveDateTime) -> [Option<Alike>; 2] {
     let day = |at: Moment| at.local().date();
-    let (ram_in, ram_out) = (day(story.ram_in), story.ram_out.map(day));
+    // As it was when he came: what each ewe tells of it is told of all his days.
+    let mating = counted(story.ram_in, story.ram_out, story.stays, day(story.ram_in));
+    let is_open = story.ram_out.is_none() && !story.stays;
+    let ram_in = day(story.ram_in);
+    let ram_out = if is_open { None } else { mating.map(Mating::ram_out) };
     if let Some(began) = story.litter {
         return [Some((ram_in, ram_out, Fate::Lambed(day(began)))), None];
     }

@@ -8,14 +8,14 @@ use std::collections::BTreeSet;
 
 use chrono::NaiveTime;
 use yeanling_core::book::{EntryId, Event, EweId, GroupId};
-use yeanling_core::flock::{Flock, Group, GroupStay, Line};
+use yeanling_core::flock::{Flock, Group, GroupStay, Line, Staying};
 use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Moment;
 use yeanling_words::common::{field_time, read_field_day};
-use yeanling_words::{animals, frame, group as words, score_ewes, season_forecast};
+use yeanling_words::{animals, frame, group as words, plan, score_ewes, season_forecast};
 
 pub(crate) use add::{save as save_ewes, sheet as add_sheet};
-pub(crate) use ram::{save as save_ram, sheet as ram_sheet};
+pub(crate) use ram::{save as save_ram, save_stays, sheet as ram_sheet, stays_sheet};
 
 use crate::block::{Kind, Notice, NoticeKind, Row};
 use crate::draft::Draft;
@@ -31,7 +31,10 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     };
     let stands = group.parted.is_none();
     let blocks = if stands {
-        kin::of_rams_in(view, group).then(chores(group)).then(came_late(view.flock, group))
+        kin::of_rams_in(view, group)
+            .then(chores(group))
+            .then(came_late(view.flock, group))
+            .then(season::plans(view, Some(id)))
     } else {
         Blocks::new().notice("parted", NoticeKind::Calm, words::PARTED, [])
     };
@@ -40,7 +43,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     let part = Button::new("part", words::PART, Action::Note(vec![Event::GroupParted { group: id }])).quiet();
     Page::new(&group.name)
         .back(Screen::Season, season_forecast::TITLE)
-        .under(words::stands(group, view.now.local().date()))
+        .under(words::stands(group, season::ram_planned(view, id), view.now.local().date()))
         .blocks(if stands { blocks.button(part) } else { blocks }.then(timeline::of_group(view, id)))
 }
 
@@ -53,7 +56,10 @@ fn chores(group: &Group) -> Blocks {
     };
     let add = Button::new("add", words::ADD, Action::Ask(Sheet::AddEwes(group.id))).filled();
     let score_ewes = Button::new("race", score_ewes::LINK, Action::Go(Screen::ScoreEwes(group.id)));
-    Blocks::new().buttons(2, [add, ram]).button(score_ewes)
+    let stays = group.staying().is_some_and(|staying| staying == Staying::Unsaid);
+    let stays =
+        stays.then(|| Button::new("ram-stays", plan::HE_STAYS, Action::Ask(Sheet::RamStays(group.id))));
+    Blocks::new().buttons(2, [add, ram].into_iter().chain(stays)).button(score_ewes)
 }
 
 /// Says that ewes stand in the group only since after the ram came, which counts from then, and offers to mend it.

@@ -4,20 +4,28 @@ mod charts;
 mod dates;
 mod doors;
 mod new_group;
+mod plan;
 
 use std::sync::Arc;
 
-use yeanling_core::book::EweId;
+use chrono::NaiveDate;
+use yeanling_core::book::{EweId, GroupId, PlannedJob};
 use yeanling_core::flock::{Flock, Group};
 use yeanling_core::reckon::season::breeding::BreedingSeason;
 use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::reckon::season::pens::Wanted;
-use yeanling_core::seasons::{Awaited, Overdue, SeasonForecast, group_dates, overdue, season_forecast};
+use yeanling_core::seasons::{
+    Awaited, Overdue, SeasonForecast, YoungEwe, group_dates, overdue, season_forecast, young_ewes,
+};
 use yeanling_core::sort_small::SortSmall;
-use yeanling_words::{animals, group as group_words, season_forecast as words};
+use yeanling_words::{animals, group as group_words, plan as words_plan, season_forecast as words};
 
 pub(crate) use dates::{alarms, blocks as dates};
 pub(crate) use new_group::{save as save_group, sheet as group_sheet};
+pub(crate) use plan::{
+    answers, blocks as plans, day_sheet, does as plan_happened, key as plan_key, save as save_plan, save_day,
+    sheet as plan_sheet, whose,
+};
 
 use crate::block::{Fact, Kind, Row};
 use crate::draft::Draft;
@@ -52,11 +60,11 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let new = Button::new("new-group", words::NEW_GROUP, Action::Ask(Sheet::NewGroup));
     let rows = groups.iter().map(|group| row(view, group));
     Page::new(words::TITLE).under(words::stands(seen.put_to_ram, seen.lambed)).blocks(
-        blocks.then(dates(view, draft, &groups)).section(
-            "groups",
-            words::GROUPS,
-            Blocks::new().rows("all-groups", rows).button(new),
-        ),
+        blocks
+            .section("young-ewes", words_plan::YOUNG, young(view))
+            .then(plans(view, None))
+            .then(dates(view, draft, &groups))
+            .section("groups", words::GROUPS, Blocks::new().rows("all-groups", rows).button(new)),
     )
 }
 
@@ -68,8 +76,28 @@ fn groups(flock: &Flock) -> Vec<&Group> {
 }
 
 fn row(view: &View, group: &Group) -> (Key, Row) {
-    let stands = group_words::stands(group, view.now.local().date());
+    let stands = group_words::stands(group, ram_planned(view, group.id), view.now.local().date());
     (format!("group-{}", group.id).into(), Row::new(&group.name).text(stands).to(Screen::Group(group.id)))
+}
+
+/// The day for which a group's ram is planned.
+pub(crate) fn ram_planned(view: &View, group: GroupId) -> Option<NaiveDate> {
+    view.flock.plan_of(Some(group), PlannedJob::RamIn).map(|plan| plan.on)
+}
+
+/// The ewe lambs that may come into heat while a ram stays; nothing while there are none.
+fn young(view: &View) -> Blocks {
+    let today = view.now.local().date();
+    let row = |one: &YoungEwe| {
+        let row = Row::new(animals::lamb_of(view.flock, one.lamb)).text(words_plan::heat(one, today));
+        (crate::page::key_of("young", one.lamb.entry()), row.to(Screen::Lamb(one.lamb)))
+    };
+    let rows: Vec<(Key, Row)> = young_ewes(view.flock, view.now).iter().map(row).collect();
+    if rows.is_empty() {
+        Blocks::new()
+    } else {
+        Blocks::new().text(words_plan::YOUNG_TEXT).rows("young", rows)
+    }
 }
 
 /// A ewe by her name, as a row that leads to her.

@@ -163,6 +163,7 @@ fn go_over(event: &mut Event, form: &mut Form) {
         )
         | Event::Care(_)
         | Event::Illness(_)
+        | Event::Planning(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }

@@ -21,7 +21,7 @@ mod vet;
 mod vigor;
 mod weight;
 
-use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, PenId};
+use yeanling_core::book::{Animal, EntryId, EweId, GroupId, Item, LambId, Milk, PenId, PlannedJob};
 use yeanling_core::units::Volume;
 use yeanling_core::watch::Duty;
 
@@ -130,6 +130,12 @@ pub enum Sheet {
     RamIn(GroupId),
     /// When he came out.
     RamOut(GroupId),
+    /// That the ram stays, and until when.
+    RamStays(GroupId),
+    /// What is planned for a group, or for the flock.
+    Plan(Option<GroupId>),
+    /// On which day a planned thing was, or will be.
+    PlanDay(PlannedJob, Option<GroupId>),
     /// Whether all lambs that are old enough are weaned.
     WeanAll,
     // Of a lambing.
@@ -173,6 +179,9 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::NewGroup => season::group_sheet(&open.fields),
                 Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
                 Sheet::RamIn(id) => group::ram_sheet(view, &open.fields, *id, true),
+                Sheet::RamStays(_) => group::stays_sheet(&open.fields),
+                Sheet::Plan(group) => season::plan_sheet(view, &open.fields, *group),
+                Sheet::PlanDay(what, group) => season::day_sheet(view, &open.fields, *what, *group),
                 Sheet::WeanAll => weighing::wean_sheet(view),
                 Sheet::RamOut(id) => group::ram_sheet(view, &open.fields, *id, false),
                 Sheet::Weight(lamb) => weight::sheet(view, &open.fields, *lamb),
@@ -229,6 +238,9 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
         Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
         Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
+        Sheet::RamStays(id) => group::save_stays(view, draft, id),
+        Sheet::Plan(group) => season::save_plan(view, draft, group),
+        Sheet::PlanDay(what, group) => season::save_day(view, draft, what, group),
         Sheet::Weight(lamb) => weight::save(view, draft, lamb),
         Sheet::Vigor(lamb) | Sheet::TenPoint(lamb) => ten_point::save(view, draft, lamb),
         Sheet::Feed(lamb, volume, milk) => feed::save_typed(view, draft, (lamb, volume, milk)),

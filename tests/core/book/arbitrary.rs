@@ -8,8 +8,8 @@ use uuid::Uuid;
 use yeanling_core::book::{
     Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, Departure, DeviceId, DutyKind,
     Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase, Life, Milk,
-    MilkedFrom, Mouth, Part, PenId, PenSize, Presentation, RamAge, Ring, Route, Sex, Sign, Suck, Treatment,
-    VetSaid, VigorScale, Way,
+    MilkedFrom, Mouth, Part, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring, Route, Sex,
+    Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, CullSigns, DamsVaccinated, DayRule,
@@ -260,6 +260,20 @@ fn stores() -> impl Strategy<Value = Event> {
     ]
 }
 
+/// Anything that is meant for the season.
+fn planning() -> impl Strategy<Value = Event> {
+    let group = || id().prop_map(GroupId::from_uuid);
+    let what = || prop::sample::select(&PlannedJob::ALL[..]);
+    let day = (0..20_000_u64).prop_map(|day| NaiveDate::default() + chrono::Days::new(day));
+    prop_oneof![
+        (group(), prop::option::of(moment())).prop_map(|(group, until)| Planning::RamStays { group, until }),
+        (what(), prop::option::of(group()), prop::option::of(day))
+            .prop_map(|(what, group, on)| Planning::Planned { what, group, on }),
+        (what(), prop::option::of(group())).prop_map(|(what, group)| Planning::Happened { what, group }),
+    ]
+    .prop_map(Event::Planning)
+}
+
 /// Any fact of an animal's life.
 fn life() -> impl Strategy<Value = Event> {
     let maybe = || prop::option::of(text());
@@ -360,6 +374,7 @@ fn fact() -> impl Strategy<Value = Event> {
         5 => groups(),
         3 => stores(),
         4 => life(),
+        3 => planning(),
         4 => trouble(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)

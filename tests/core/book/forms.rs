@@ -6,11 +6,13 @@
 mod care;
 mod illness;
 mod life;
+mod planning;
 mod season;
 
 pub(super) use care::CARE_1;
 pub(super) use illness::ILLNESS_1;
 pub(super) use life::LIFE_1;
+pub(super) use planning::PLANNING_1;
 pub(super) use season::SEASON_1;
 
 use yeanling_core::book::{
@@ -157,7 +159,7 @@ pub(super) const VERSION_1: &[&str] = &[
 
 /// Every line, the season's last.
 pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
-    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).chain(ILLNESS_1).copied()
+    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).chain(ILLNESS_1).chain(PLANNING_1).copied()
 }
 
 /// The facts that all lines stand for, in their order.
@@ -168,6 +170,7 @@ fn every_fact() -> Vec<Event> {
         .chain(life::facts())
         .chain(care::facts())
         .chain(illness::facts())
+        .chain(planning::facts())
         .collect()
 }
 
@@ -436,10 +439,11 @@ fn every_fact_has_a_form() {
         Event::Life(_) => 65,
         Event::Care(_) => 66,
         Event::Illness(_) => 67,
-        Event::Unread(_) => 68,
+        Event::Planning(_) => 68,
+        Event::Unread(_) => 69,
     };
     let mut numbers: Vec<i32> = every_fact().iter().map(number).collect();
     numbers.sort_unstable();
     numbers.dedup();
-    assert_eq!(numbers, (0..68).collect::<Vec<_>>());
+    assert_eq!(numbers, (0..69).collect::<Vec<_>>());
 }

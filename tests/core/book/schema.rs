@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use yeanling_core::book::{Book, Event};
 
 use super::arbitrary::{config, entries, event};
-use super::forms::{CARE_1, ENTRY_1, LIFE_1, SEASON_1, VERSION_1, every_form};
+use super::forms::{CARE_1, ENTRY_1, LIFE_1, PLANNING_1, SEASON_1, VERSION_1, every_form};
 use super::{file, noting};
 
 const SCHEMA: &str = include_str!("../../../public/book.schema.json");
@@ -182,6 +182,10 @@ fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
         "/care/vet-said/said/advised/what",
         "/care/vet-said/said/saw/plan",
         "/illness/ewe-seen/onset",
+        "/planning/ram-stays/until",
+        "/planning/planned/group",
+        "/planning/planned/on",
+        "/planning/happened/group",
     ];
     for line in every_form() {
         let whole: Value = serde_json::from_str(line).expect("an event");
@@ -234,6 +238,10 @@ fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_rea
         (LIFE_1[8], ":28", ":-28"),
         (LIFE_1[8], "true", "\"yes\""),
         (LIFE_1[14], "sold", "lent"),
+        (PLANNING_1[1], "T23:59", "T25:59"),
+        (PLANNING_1[2], "ram-in", "ram-lent"),
+        (PLANNING_1[3], "2026-11-20", "2026-11-32"),
+        (PLANNING_1[7], "scan", "scans"),
         (CARE_1[0], "coming", "asleep"),
         (CARE_1[1], "T04:12", "T25:12"),
         (CARE_1[6], "vet", "neighbor"),

@@ -6,9 +6,11 @@ mod by_ram;
 mod coverage;
 mod grown;
 mod keeping;
+mod planned;
 mod put_to_ram;
 mod record;
 mod season_forecast;
+mod stays;
 mod this_week;
 
 use proptest::prelude::*;

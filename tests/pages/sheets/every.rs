@@ -1,6 +1,6 @@
 //! Every sheet that can lie over a page, for whatever is in the book.
 
-use yeanling_core::book::{Animal, Item, Milk};
+use yeanling_core::book::{Animal, Item, Milk, PlannedJob};
 use yeanling_core::units::{Moment, System, Volume};
 use yeanling_core::watch;
 use yeanling_pages::{Action, Screen, Sheet, sample};
@@ -51,6 +51,16 @@ pub(crate) fn every(phone: &Phone) -> Vec<Sheet> {
         ]);
     }
     all.extend(flock.pens.keys().map(|pen| Sheet::PutIn(*pen)));
+    for group in flock.groups.keys().copied() {
+        all.extend([
+            Sheet::RamIn(group),
+            Sheet::RamOut(group),
+            Sheet::RamStays(group),
+            Sheet::Plan(Some(group)),
+        ]);
+        all.push(Sheet::PlanDay(PlannedJob::RamIn, Some(group)));
+    }
+    all.extend([Sheet::Plan(None), Sheet::PlanDay(PlannedJob::Shearing, None)]);
     all.extend(flock.lines.iter().map(|line| Sheet::Amend(line.entry)));
     let duties = watch::duties(flock, phone.now, &flock.settings);
     all.extend(duties.into_iter().map(|duty| Sheet::Later(Box::new(duty))));

@@ -4,6 +4,7 @@
 //! `F(t; 17(k−1), 17k)`, and a night the 24 h of its date. The ram's day in and day out both count.
 
 use super::bounds::{DAYS_WITH_RAM, Refused};
+use super::cycles::CYCLE_DAYS;
 use super::days::{between, float, later};
 use super::gestation::Gestation;
 use crate::reckon::cited::{ours, seen};
@@ -14,10 +15,23 @@ use crate::units::NaiveDate;
 /// A ram whose day out is not known counts as taken out after three cycles, in days (ours).
 pub const OPEN_DAYS: i64 = 51;
 
+/// A ram that stays counts for twelve cycles, in days (ours): of those that hold three times in four, one in sixteen
+/// million is open after them.
+pub const STAYS_DAYS: i64 = 204;
+
+/// A ewe lamb comes into heat for the first time so many days after her birth: 5 to 12 months (New Mexico State
+/// University).
+pub const FIRST_HEAT_DAYS: (u64, u64) = (152, 365);
+
+/// A mating so many days back has brought its lambs: 159 days at most, and one cycle (ours).
+const BROUGHT: i64 = 176;
+
 /// Where the figures were printed.
 pub const SOURCES: &[Source] = &[
     ours("Ram in + 142 d to ram out + 152 d; the day he comes and the day he goes both count"),
     ours("A ram whose day out is not noted counts as taken out after three cycles, 51 d"),
+    ours("A ram that stays counts for twelve cycles, those of which all lambs would be born left out"),
+    seen("New Mexico State University", "Ewes reach puberty at 5 to 12 months", None, ""),
     seen("Veterinary manual", "Ewes to a grown ram 35 to 50", None, ""),
     seen("Breed society", "Ewes to a yearling ram 30, to a ram lamb 15 to 25", None, ""),
     ours("Several rams serve together as many as each of them"),
@@ -92,6 +106,28 @@ impl Mating {
         }
         DAYS_WITH_RAM.check(float(between(ram_in, ram_out) + 1))?;
         Ok(Self { ram_in, ram_out, open })
+    }
+
+    /// Returns the time of a ram that stays, or stayed for longer than `STAYS_DAYS`, as it counts on a day for a ewe that
+    /// has not lambed: whole cycles of which all lambs would be born by then are left out, which changes no later one.
+    ///
+    /// ```
+    /// use chrono::NaiveDate;
+    /// use yeanling_core::reckon::season::mating::Mating;
+    /// let date = |year, month, day| NaiveDate::from_ymd_opt(year, month, day).unwrap();
+    /// let stays = |today| Mating::staying(date(2026, 10, 1), None, today);
+    /// assert_eq!((stays(date(2026, 11, 1)).ram_in(), stays(date(2026, 11, 1)).days()), (date(2026, 10, 1), 204));
+    /// // 211 days in: two whole cycles are left out, since their lambs would be born.
+    /// assert_eq!(stays(date(2027, 4, 30)).ram_in(), date(2026, 11, 4));
+    /// ```
+    #[must_use]
+    pub fn staying(ram_in: NaiveDate, ram_out: Option<NaiveDate>, today: NaiveDate) -> Self {
+        let cycle = i64::from(CYCLE_DAYS);
+        let days = ram_out.map_or(i64::MAX, |out| between(ram_in, out) + 1).max(1);
+        let brought = (between(ram_in, today) - BROUGHT).clamp(0, (days - 1).min(1_000_000));
+        let ram_in = later(ram_in, brought / cycle * cycle);
+        let last = later(ram_in, STAYS_DAYS - 1);
+        Self { ram_in, ram_out: ram_out.map_or(last, |out| out.min(last)).max(ram_in), open: false }
     }
 
     /// Returns the day he went in.

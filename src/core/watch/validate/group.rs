@@ -1,12 +1,16 @@
 //! Whether something may be noted of a group: a ewe is in one at a time, and a ram goes out after he came in.
 //!
-//! When a group was formed binds nothing: the ram often went in weeks before anyone wrote it down.
+//! When a group was formed binds nothing: the ram often went in weeks before anyone wrote it down. Where a ram stays,
+//! or nobody noted that he came out, a ewe is free for another group once she has lambed, or his days are over.
+
+use chrono::NaiveDate;
 
 use super::Rejection;
 use super::here::{group_here, living};
 use crate::book::{Animal, EntryId, EweId, GroupId};
 use crate::flock::{Flock, Group, GroupStay};
-use crate::units::Moment;
+use crate::reckon::season::mating::OPEN_DAYS;
+use crate::units::{Moment, TimeDelta};
 
 /// Why something cannot be noted of a group.
 #[derive(Clone, Debug, PartialEq, Eq, thiserror::Error)]
@@ -44,6 +48,16 @@ pub enum GroupRejection {
         /// What was noted last of who came in.
         later: Moment,
     },
+    /// A plan is for a day that has passed, or lies too far ahead.
+    #[error("{day} is not from {today} to {most}")]
+    NotAhead {
+        /// The day.
+        day: NaiveDate,
+        /// Today.
+        today: NaiveDate,
+        /// The last day that can be planned.
+        most: NaiveDate,
+    },
 }
 
 /// The group, if it was not broken up by then.
@@ -71,12 +85,23 @@ pub(super) fn joined(
         let Some(there) = flock.groups.get(&stay.group) else { continue };
         // What ended by the join that is now amended goes on without it.
         let left = stay.left.filter(|_| instead_of.is_none() || stay.left_by != instead_of);
-        let end = if stay.group == id { left } else { there.taken_until(stay.joined, left) };
+        let end = if stay.group == id { left } else { free_from(flock, stay, there, left) };
         if end.is_none_or(|end| end > at) && until.is_none_or(|until| until > stay.joined) {
             return Err(GroupRejection::InAGroup { name: there.name.clone(), since: stay.joined }.into());
         }
     }
     Ok(())
+}
+
+/// When a stay no longer stands in the way of another group: when she left or the ram went out, when she has lambed since
+/// she joined, or when a ram that was never taken out no longer counts.
+fn free_from(flock: &Flock, stay: &GroupStay, there: &Group, left: Option<Moment>) -> Option<Moment> {
+    there.taken_until(stay.joined, left).or_else(|| {
+        let lambed = flock.lambed_since(stay.ewe, stay.joined).map(|litter| litter.began);
+        let counted =
+            there.ram_times().last().map(|(came, _)| stay.joined.max(*came) + TimeDelta::days(OPEN_DAYS));
+        lambed.into_iter().chain(counted).min()
+    })
 }
 
 pub(super) fn left(
@@ -143,5 +168,45 @@ pub(super) fn parted(
     match later {
         Some(later) if later > at => Err(GroupRejection::UsedLater { at, later }.into()),
         Some(_) | None => Ok(()),
+    }
+}
+
+/// A ram stays where one is in, and counts as in for some time yet after he came.
+pub(super) fn ram_stays(
+    flock: &Flock,
+    group: GroupId,
+    until: Option<Moment>,
+    at: Moment,
+) -> Result<(), Rejection> {
+    let group = whole(flock, group, at)?;
+    let came = group.rams.iter().filter(|ram| ram.out.is_none_or(|out| out > at)).map(|ram| ram.came).min();
+    match (came, until) {
+        (None, _) => Err(GroupRejection::NoRamIn.into()),
+        (Some(ram_in), _) if ram_in > at => Err(GroupRejection::OutBeforeIn { ram_in, ram_out: at }.into()),
+        (Some(ram_in), Some(ram_out)) if ram_out <= ram_in => {
+            Err(GroupRejection::OutBeforeIn { ram_in, ram_out }.into())
+        }
+        (Some(_), _) => Ok(()),
+    }
+}
+
+/// A day lies ahead, at most so many days (ours: two seasons).
+pub(super) const MOST_DAYS_AHEAD: i64 = 730;
+
+/// What is planned, is planned for a day that is to come, and for a group that stands.
+pub(super) fn planned(
+    flock: &Flock,
+    group: Option<GroupId>,
+    on: Option<NaiveDate>,
+    at: Moment,
+) -> Result<(), Rejection> {
+    group.map_or(Ok(()), |group| whole(flock, group, at).map(|_| ()))?;
+    let Some(day) = on else { return Ok(()) };
+    let today = at.local().date();
+    let most = today + TimeDelta::days(MOST_DAYS_AHEAD);
+    if (today..=most).contains(&day) {
+        Ok(())
+    } else {
+        Err(GroupRejection::NotAhead { day, today, most }.into())
     }
 }

@@ -22,7 +22,7 @@ pub use rejection::Rejection;
 pub use stores::StoreRejection;
 
 use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
-use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, VigorScale};
+use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, Planning, VigorScale};
 use crate::flock::{Flock, Labor};
 use crate::settings::{Choice, CullRules, dialed};
 use crate::units::{Length, Mass, Moment, Strength, TimeDelta};
@@ -239,6 +239,13 @@ fn fact(
         }
         Event::Care(care) => care::care(flock, care, at),
         Event::Illness(fact) => illness::illness(flock, fact, at),
+        Event::Planning(Planning::RamStays { group, until }) => group::ram_stays(flock, *group, *until, at),
+        // What was planned once stays as it was, also when its day has passed.
+        Event::Planning(Planning::Planned { .. }) if instead_of.is_some() => Ok(()),
+        Event::Planning(Planning::Planned { group, on, .. }) => group::planned(flock, *group, *on, at),
+        Event::Planning(Planning::Happened { group, .. }) => {
+            group.map_or(Ok(()), |group| group_here(flock, group).map(|_| ()))
+        }
         Event::Life(fact) => life::life(flock, instead_of, fact, at, now),
         Event::Died { animal, .. } => {
             life::died(flock, instead_of, *animal)?;
