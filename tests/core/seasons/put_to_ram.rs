@@ -20,13 +20,18 @@ fn by_counting(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
     let windows = flock.groups.values().flat_map(Group::windows);
     let of_season = windows.filter(|window| {
         let last = match window.ram_out {
-            Some(out) if day(out).signed_duration_since(day(window.ram_in)).num_days() < 366 => {
-                later(out, LATEST_BIRTH)
-            }
-            Some(_) => later(window.ram_in, LATEST_BIRTH),
+            Some(out) => later(out, LATEST_BIRTH),
             None => later(window.ram_in, OPEN_DAYS - 1 + LATEST_BIRTH),
         };
-        later(window.ram_in, EARLIEST_BIRTH) <= day(season.last) && last >= day(season.first)
+        // A mating that brought her lambs before is used up.
+        let came = |began: &Moment| {
+            day(*began) >= later(window.ram_in, EARLIEST_BIRTH)
+                && window.ram_out.is_none_or(|out| day(*began) <= later(out, LATEST_BIRTH))
+        };
+        let brought = flock.litters_of(window.ewe).into_iter().map(|litter| litter.began).filter(came).min();
+        later(window.ram_in, EARLIEST_BIRTH) <= day(season.last)
+            && last >= day(season.first)
+            && brought.is_none_or(|began| began >= season.first)
     });
     of_season.map(|window| window.ewe).collect()
 }
