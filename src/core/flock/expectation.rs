@@ -143,8 +143,12 @@ impl Flock {
     /// after he went out.
     #[must_use]
     pub fn litter_of_window(&self, window: &MatingWindow) -> Option<&Litter> {
-        let litters = self.litters_by(window.ewe).filter(|litter| fits(window, litter.began));
-        litters.min_by_key(|litter| litter.began)
+        self.litters_of_window(*window).min_by_key(|litter| litter.began)
+    }
+
+    /// Returns all litters that can be of it: of a ram that stayed on, a later one too.
+    pub(crate) fn litters_of_window(&self, window: MatingWindow) -> impl Iterator<Item = &Litter> {
+        self.litters_by(window.ewe).filter(move |litter| fits(&window, litter.began))
     }
 
     /// Returns what is left of a mating window once she lambed in it from a mating that nobody noted: the days after, or

@@ -194,8 +194,7 @@ fn season_of(
     let gained: Vec<f64> = at_her.iter().filter_map(|lamb| gains.get(&lamb.id)).copied().collect();
     // Put to the ram for it, and no such mating can bring a lamb any more: as her record counts it.
     let missed = || {
-        let days = matings::days_of(season);
-        let mut of_season = windows.iter().filter(|window| matings::is_for(window, days)).peekable();
+        let mut of_season = windows.iter().filter(|window| matings::is_for(flock, window, season)).peekable();
         of_season.peek().is_some()
             && season.last < now
             && !of_season.any(|window| matings::may_still_lamb(flock, window, now))

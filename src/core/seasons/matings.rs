@@ -144,7 +144,10 @@ pub fn put_to_ram(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
 
 /// The matings that can have brought the births of a season. Groups whose rams were in at another time are passed over
 /// whole, so that the work follows the season and not the flock's years.
-pub(super) fn windows_for<'a>(flock: &'a Flock, season: &'a Season) -> impl Iterator<Item = MatingWindow> + 'a {
+pub(super) fn windows_for<'a>(
+    flock: &'a Flock,
+    season: &'a Season,
+) -> impl Iterator<Item = MatingWindow> + 'a {
     let days = days_of(season);
     let groups = flock.groups.values().filter(move |group| may_reach(group, days));
     groups.flat_map(Group::windows).filter(move |window| is_for(flock, window, season))
@@ -156,7 +159,7 @@ fn days_of(season: &Season) -> (NaiveDate, NaiveDate) {
 }
 
 /// Says whether a mating can have brought the births of a season: one that brought her lambs before is used up, unless
-/// its ram still is with her, and who left was with him until then.
+/// its ram still is with her or it brought those of the season too, and who left was with him until then.
 pub(super) fn is_for(flock: &Flock, window: &MatingWindow, season: &Season) -> bool {
     let (began, ended) = days_of(season);
     let (first, last) = reach(window);
@@ -165,8 +168,18 @@ pub(super) fn is_for(flock: &Flock, window: &MatingWindow, season: &Season) -> b
     }
     let gone = flock.ewe(window.ewe).and_then(Ewe::gone);
     let gone = gone.map(|gone| reach(&MatingWindow { ram_out: Some(gone), ..*window }).1);
-    gone.is_none_or(|last| last >= began)
-        && (window.stays || flock.litter_of_window(window).is_none_or(|litter| litter.began >= season.first))
+    gone.is_none_or(|last| last >= began) && (window.stays || !is_used_up(flock, window, season))
+}
+
+/// Whether a mating brought her lambs before a season, and none in it.
+fn is_used_up(flock: &Flock, window: &MatingWindow, season: &Season) -> bool {
+    let mut before = false;
+    let mut within = false;
+    for litter in flock.litters_of_window(*window) {
+        before |= litter.began < season.first;
+        within |= (season.first..=season.last).contains(&litter.began);
+    }
+    before && !within
 }
 
 /// Days by which the dates of two clocks at one instant may differ, and one more.

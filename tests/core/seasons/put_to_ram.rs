@@ -23,15 +23,17 @@ fn by_counting(flock: &Flock, season: &Season) -> BTreeSet<EweId> {
             Some(out) => later(out, LATEST_BIRTH),
             None => later(window.ram_in, OPEN_DAYS - 1 + LATEST_BIRTH),
         };
-        // A mating that brought her lambs before is used up.
+        // A mating that brought her lambs before is used up, unless it brought her some in this season too.
         let came = |began: &Moment| {
             day(*began) >= later(window.ram_in, EARLIEST_BIRTH)
                 && window.ram_out.is_none_or(|out| day(*began) <= later(out, LATEST_BIRTH))
         };
-        let brought = flock.litters_of(window.ewe).into_iter().map(|litter| litter.began).filter(came).min();
+        let litters = flock.litters_of(window.ewe).into_iter().map(|litter| litter.began);
+        let brought: Vec<Moment> = litters.filter(came).collect();
         later(window.ram_in, EARLIEST_BIRTH) <= day(season.last)
             && last >= day(season.first)
-            && brought.is_none_or(|began| began >= season.first)
+            && (brought.iter().all(|began| *began >= season.first)
+                || brought.iter().any(|began| (season.first..=season.last).contains(began)))
     });
     of_season.map(|window| window.ewe).collect()
 }
