@@ -64,9 +64,18 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
             wrong.push(format!("{:?} leads to #{key}, which is not there", one.name));
         }
     }
+    wrong.extend(unseen(page, &all));
     wrong.extend(meaning::drawn(&all));
     wrong.extend(headings(&root));
     wrong
+}
+
+/// The buttons of a page that are drawn nowhere: what is only in the data nobody can press.
+fn unseen(page: &Page, all: &[Node]) -> Vec<String> {
+    let drawn: Vec<String> = all.iter().filter(|node| is_control(node)).map(Node::said).collect();
+    let buttons = page.all().into_iter().flat_map(|block| block.buttons());
+    let unseen = buttons.filter(|button| !drawn.iter().any(|said| said.contains(button.label.as_str())));
+    unseen.map(|button| format!("a button is drawn nowhere: {:?}", button.label)).collect()
 }
 
 fn is_control(node: &Node) -> bool {

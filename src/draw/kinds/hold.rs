@@ -78,8 +78,12 @@ pub(super) fn row(it: &Row) -> Element {
     };
     let words = words.with(head).all(line("row-text", &it.text)).all(says);
     let action = it.action.iter().map(|action| el("div", "row-action").with(button(action)).into());
-    let has_body = !it.inside.is_empty();
-    let body = has_body.then(|| el("div", "row-body").blocks(&it.inside).into());
+    let has_body = !it.inside.is_empty() || !it.others.is_empty();
+    let others = (!it.others.is_empty()).then(|| {
+        let others = it.others.iter().map(|one| button(one).into());
+        el("div", "buttons").has("data-columns", "2").all(others).into()
+    });
+    let body = has_body.then(|| el("div", "row-body").all(others).blocks(&it.inside).into());
     el("li", "row")
         .has("data-state", it.state.key())
         .has("data-body", has_body.to_string())
