@@ -29,7 +29,7 @@ for (const [look, colorScheme] of [["day", "light"], ["night", "dark"]] as const
       await phone.tab("Watch");
       await page.locator("a.row-words").first().tap();
       await accessible(page);
-      for (const opens of [/^why/, "Vigor", "Other feed", /^change/]) {
+      for (const opens of [/^why/, "Vigor", /^(Other feed|Already fed)/, /^change/]) {
         await page.getByRole("button", { name: opens }).first().tap();
         await expect(page.getByRole("dialog")).toBeVisible();
         await accessible(page);

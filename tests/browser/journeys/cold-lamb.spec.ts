@@ -85,7 +85,7 @@ test("no milk is offered to a bottle lamb that is too cold or does not swallow, 
   await expect(card).toContainText("It read 36.2 °C (97.2 °F): no milk under 37 °C (98.6 °F)");
   await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
   await expect(page.getByText("By tube", { exact: true })).toHaveCount(0);
-  await phone.tap("Other feed");
+  await phone.tap("Already fed");
   const sheet = page.getByRole("dialog");
   await expect(sheet).toContainText("no milk under 37 °C");
   await expect(sheet.locator(".readout-number")).toHaveText("–");
