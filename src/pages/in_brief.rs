@@ -188,7 +188,7 @@ impl<'a> InBrief<'a> {
     fn lamb_told(&self, lamb: &Lamb) -> String {
         let flock = self.view.flock;
         let kind = animals::lamb_kind(lamb, flock.settings.system);
-        let born = lamb_words::born_at(&day_and_clock(lamb.born, self.view.now));
+        let born = lamb_words::born(lamb, self.view.now);
         let litter = flock.litter_of(lamb.id).map(|litter| (self.alive(litter), litter.lambs.len()));
         let losses = litter.filter(|(alive, lambs)| lamb.lives() && alive < lambs);
         let losses = losses.map(|(alive, lambs)| words::of_alive(alive, lambs));
@@ -266,7 +266,7 @@ fn lamb_due(duty: &Duty, now: Moment) -> String {
 const fn milk(task: LambTask) -> &'static str {
     match task.before_milk() {
         None | Some(BeforeMilk::Weigh) => words::FEED,
-        Some(BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill | BeforeMilk::Look) => words::NOT_RIGHT,
+        Some(BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill | BeforeMilk::Look) => words::NOT_RIGHT,
         Some(BeforeMilk::Hold(_) | BeforeMilk::Temperature) => words::HOW_WARM,
         Some(BeforeMilk::Vet) => words::VET,
     }

@@ -20,7 +20,7 @@ pub(crate) fn before(view: &View, lamb: &Lamb) -> Option<BeforeMilk> {
 /// Returns where what comes before milk is done; nothing where it is the scale.
 pub(crate) const fn leads(lamb: LambId, before: BeforeMilk) -> Option<Screen> {
     match before {
-        BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill | BeforeMilk::Look => {
+        BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill | BeforeMilk::Look => {
             Some(Screen::IllLamb(lamb))
         }
         BeforeMilk::Hold(_) | BeforeMilk::Vet | BeforeMilk::Temperature => Some(Screen::ColdLamb(Some(lamb))),

@@ -82,7 +82,7 @@ pub const FEVER: &str = "*Warmer than 40 °C (104 °F)*: take it out of the box,
 
 /// Returns whose temperature it is: "*14a* · 3 h old · 3.9 kg".
 pub fn whose(name: &str, lamb: &Lamb, now: Moment, system: System) -> String {
-    let mut parts = vec![format!("*{name}*"), super::watch::age(lamb.age(now))];
+    let mut parts = vec![format!("*{name}*"), super::lamb::age(lamb, now)];
     parts.extend(lamb.last_weight(now).map(|weight| mass(weight.mass, system)));
     parts.join(" · ")
 }

@@ -1,12 +1,13 @@
 //! One lamb.
 
 use yeanling_core::flock::{Flock, Lamb};
+use yeanling_core::reckon::illness::lamb::Row;
 use yeanling_core::settings::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{BeforeMilk, Hold};
 
 use super::common::{clock, day_and_clock, mass, span, temperature, temperature_both};
-use super::{animals, life};
+use super::{animals, illness, life};
 
 /// Leads to the ewe that she became.
 pub const AS_EWE: &str = "Her life as a ewe";
@@ -168,7 +169,7 @@ pub const DEAD: &str = "This lamb is dead. Its record stays.";
 pub fn hold(hold: Hold, system: System) -> Vec<String> {
     let why = match hold {
         Hold::NoSwallow { .. } => {
-            "It did not hold its head up and swallow: *no milk*, it would run into the lungs. *Call your vet.*"
+            "Its head was down, or it did not swallow: *no milk*, it would run into the lungs. *Call your vet.*"
                 .to_owned()
         }
         Hold::Cold { read: None, .. } => {
@@ -184,6 +185,7 @@ pub fn hold(hold: Hold, system: System) -> Vec<String> {
                 "Electrolyte only on your vet’s word.".to_owned(),
             ];
         }
+        Hold::Mouth { row, .. } => return mouth_shut(row),
         Hold::NotTried { read, .. } => format!(
             "It read {}: see that it holds its head up and swallows *before any milk*.",
             temperature_both(read, system)
@@ -196,6 +198,18 @@ pub fn hold(hold: Hold, system: System) -> Vec<String> {
     vec![why, "What comes first is under *Cold lamb*. If in doubt, call your vet.".to_owned()]
 }
 
+/// Returns why nothing may be given by mouth, a line each.
+fn mouth_shut(row: Row) -> Vec<String> {
+    let name = illness::lamb::row(row).name;
+    let line = match row {
+        Row::NoSwallow => "It does not suck yet: *no milk* by bottle or tube until it swallows. Dry it, rub it, look again.".to_owned(),
+        Row::NotBreathing => "It did not breathe: *nothing by mouth* until it breathes and swallows.".to_owned(),
+        Row::WateryMouth => "Its chin was wet again: *no milk*, neither by bottle nor by tube, until it stays dry or your vet allows it.".to_owned(),
+        _ => format!("May be {}: *nothing by mouth*, no milk, until your vet allows it. *Call your vet.*", name.to_lowercase()),
+    };
+    vec![line, "What comes first is under *It is not right*. If in doubt, call your vet.".to_owned()]
+}
+
 /// Returns why milk must wait in a few words, for a row.
 pub fn held(hold: Hold, system: System) -> String {
     match hold {
@@ -203,6 +217,9 @@ pub fn held(hold: Hold, system: System) -> String {
         Hold::Cold { read: None, .. } => "*Cold mouth*: no milk yet".to_owned(),
         Hold::Cold { read: Some(read), .. } => format!("*{}*: no milk yet", temperature(read, system)),
         Hold::Belly { .. } => "*Tight belly or wet chin*: no milk".to_owned(),
+        Hold::Mouth { row: Row::NoSwallow, .. } => "*Does not suck yet*: no milk".to_owned(),
+        Hold::Mouth { row: Row::WateryMouth, .. } => "*Chin wet again*: no milk".to_owned(),
+        Hold::Mouth { row, .. } => format!("*{}*: no milk", illness::lamb::row(row).name),
         Hold::NotTried { read, .. } => format!("*{}*: see that it swallows first", temperature(read, system)),
         Hold::Failing { .. } => "Failing: its temperature before any milk".to_owned(),
     }
@@ -220,6 +237,23 @@ pub fn first(before: BeforeMilk, system: System) -> Vec<String> {
     };
     vec![line.to_owned()]
 }
+
+/// What is asked before a tube goes in.
+pub const TUBE_HEAD: &str = "Does it hold its head up?";
+/// The same of its swallow.
+pub const TUBE_SWALLOW: &str = "Does it swallow?";
+/// Yes.
+pub const TUBE_YES: &str = "Yes";
+/// No.
+pub const TUBE_NO: &str = "No";
+/// Says what comes before a feed by tube.
+pub const TUBE_FIRST: &str = "Answer both before the tube goes in.";
+/// What one that does not is told.
+pub const NO_TUBE: &str = "No tube: it would run into the lungs. *Call your vet.*";
+/// Notes that it does not.
+pub const NO_TUBE_NOTE: &str = "Save: no swallow";
+/// Opens the record of a feed by tube that was given without asking.
+pub const TUBED_UNCHECKED: &str = "Tubed already, not checked";
 
 /// Heads what comes before milk where nothing holds it back.
 pub const BEFORE_MILK: &str = "Before any milk";
@@ -255,6 +289,9 @@ fn before_hold_ends(hold: Hold, system: System) -> String {
         Hold::Cold { read: None, .. } => "its mouth is cold".to_owned(),
         Hold::Cold { read: Some(read), .. } => format!("it read *{}*", temperature(read, system)),
         Hold::Belly { .. } => "belly tight or chin wet".to_owned(),
+        Hold::Mouth { row: Row::NoSwallow, .. } => "it does not suck yet".to_owned(),
+        Hold::Mouth { row: Row::WateryMouth, .. } => "chin wet again".to_owned(),
+        Hold::Mouth { row, .. } => illness::lamb::row(row).name.to_lowercase(),
         Hold::NotTried { .. } => "see that it swallows first".to_owned(),
         Hold::Failing { .. } => "temperature and swallow first".to_owned(),
     }
@@ -318,9 +355,21 @@ pub const NOT_CHANGED: &str = "This cannot be changed here. Nothing was changed.
 /// Says that a time is missing.
 pub const NO_TIME: &str = "Give the day and the time.";
 
-/// Returns when it was born, with the day.
-pub fn born_at(when: &str) -> String {
-    format!("born {when}")
+/// Returns when it was born, with the day; of one that was found, what is known: "born before 3:00, up to 5 h old then".
+pub fn born(lamb: &Lamb, now: Moment) -> String {
+    match lamb.found {
+        Some(found) => {
+            let before = day_and_clock(found, now);
+            format!("born before {before}, up to {} old then", span(found.since(lamb.born)))
+        }
+        None => format!("born {}", day_and_clock(lamb.born, now)),
+    }
+}
+
+/// Returns how old it is, at the most where nobody saw its birth.
+pub fn age(lamb: &Lamb, now: Moment) -> String {
+    let age = super::watch::age(lamb.age(now));
+    if lamb.found.is_some() { format!("up to {age}") } else { age }
 }
 
 /// Returns what a lamb is, under its name: "ram lamb · twin · born 02:14 · *3.9 kg*".
@@ -329,7 +378,7 @@ pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
     let mut parts = vec![
         animals::sex(lamb.sex).to_owned(),
         animals::litter(size),
-        born_at(&day_and_clock(lamb.born, now)),
+        born(lamb, now),
     ];
     parts.extend(lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe))));
     parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.settings.system))));

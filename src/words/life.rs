@@ -36,6 +36,8 @@ pub fn lambs_left_out(lambs: &[String]) -> String {
 pub const TAKE_ON: &str = "Foster a lamb on";
 /// Asks for the lamb.
 pub const TAKE_ON_ASK: &str = "Which lamb will she rear?";
+/// Gives her a lamb that is in danger or on hold, once that was read.
+pub const TAKE_ON_ALL_THE_SAME: &str = "Foster all the same";
 /// Says that there is none.
 pub const NO_YOUNG_LAMBS: &str = "No lamb under two weeks old is with another ewe or on the bottle.";
 /// A lamb that is fed by hand.

@@ -186,6 +186,8 @@ pub fn need(job: &Duty, later: Option<&Duty>, now: Moment) -> String {
     let need = match (state, unfed) {
         (State::Late, true) => format!("*late*: {} unfed", span(now.since(job.since))),
         (State::Now | State::Danger, true) => format!("{} unfed", span(now.since(job.since))),
+        // Late from the minute in which it was found is late by nothing.
+        (State::Late, false) if now.since(job.due) < TimeDelta::minutes(1) => "*late*".to_owned(),
         (State::Late, false) => format!("*late* by {}", span(now.since(job.due))),
         (State::Danger | State::Now | State::Coming, _) => when(job, now),
     };
@@ -255,7 +257,7 @@ fn lamb_done(task: LambTask, system: System) -> String {
 /// Returns the word on the button that leads to what comes before milk.
 pub const fn before_done(before: BeforeMilk) -> &'static str {
     match before {
-        BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill => illness::STEPS,
+        BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill => illness::STEPS,
         BeforeMilk::Hold(_) | BeforeMilk::Vet => danger::STEPS,
         BeforeMilk::Look => "Look",
         BeforeMilk::Temperature => "Temperature",

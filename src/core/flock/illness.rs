@@ -11,6 +11,8 @@ use crate::units::{Moment, TimeDelta};
 
 /// A chin that is wet again after wiping counts from this age on; before it may be wet from birth.
 const WET_CHIN_FROM: TimeDelta = TimeDelta::hours(6);
+/// A lamb whose head is up need not suck yet up to this age: no try of it has failed.
+const SUCKS_BY: TimeDelta = TimeDelta::minutes(30);
 
 /// Of two draws without milk so far apart the second is no other look at the first (ours).
 const DRAWN_AGAIN: TimeDelta = TimeDelta::minutes(30);
@@ -52,7 +54,14 @@ pub struct LambIll {
 }
 
 impl LambIll {
-    /// Says whether what was seen holds milk back: a tight belly, or a chin that is wet again after wiping.
+    /// Says whether it was seen with its head up, not sucking yet, so young that this is no failed try of its swallow.
+    #[must_use]
+    pub fn sucks_not_yet(&self, lamb: &Lamb) -> bool {
+        self.head_up.is_good() && self.swallows.is_bad() && lamb.age(self.at) < SUCKS_BY
+    }
+
+    /// Says whether what was seen holds milk back until the vet allows it: a tight belly, or a chin that is wet again after
+    /// wiping.
     #[must_use]
     pub fn holds_milk(&self, lamb: &Lamb) -> bool {
         let chin = self.signs.iter().any(|sign| matches!(sign, LambSign::WetChin | LambSign::Rattles));
@@ -248,7 +257,7 @@ fn udder(ewe: &mut Ewe, checked: UdderSeen) {
 /// Keeps what was seen of a lamb, and what it says of head, swallow and warmth.
 fn seen(lamb: &mut Lamb, ill: LambIll) {
     let at = ill.at;
-    if ill.head_up.is_bad() || ill.swallows.is_bad() {
+    if (ill.head_up.is_bad() || ill.swallows.is_bad()) && !ill.sucks_not_yet(lamb) {
         lamb.swallow.push((at, false));
     } else if ill.head_up.is_good() && ill.swallows.is_good() {
         lamb.swallow.push((at, true));

@@ -303,11 +303,13 @@ pub enum LambSign {
     Lively,
     /// Good news: the eye is clear.
     EyeClear,
+    /// Good news: the chin stays dry after wiping. It takes back a chin that may have been wet from birth, and no other.
+    ChinDry,
 }
 
 impl LambSign {
     /// Every sign, as it is asked; good news last.
-    pub const ALL: [Self; 38] = [
+    pub const ALL: [Self; 39] = [
         Self::NotBreathing,
         Self::Dull,
         Self::Hunched,
@@ -346,12 +348,13 @@ impl LambSign {
         Self::MoreDying,
         Self::Lively,
         Self::EyeClear,
+        Self::ChinDry,
     ];
 
     /// Says whether it is good news, which alone may lower an urgency.
     #[must_use]
     pub const fn is_good_news(self) -> bool {
-        matches!(self, Self::Lively | Self::EyeClear)
+        matches!(self, Self::Lively | Self::EyeClear | Self::ChinDry)
     }
 
     /// Returns the sign that good news takes back, where it takes one back.

@@ -6,7 +6,7 @@ use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
 use yeanling_core::reckon::cold_lamb::{self, ColdLambAnswer, Step, YOUNG_TO, decide};
 use yeanling_core::reckon::warming::{self, Progress};
 use yeanling_core::units::{Mass, Moment, System, Temperature, TimeDelta, Volume};
-use yeanling_core::watch::{ColdSpell, cold_spell};
+use yeanling_core::watch::{ColdSpell, age_of_cold, cold_spell};
 
 /// A reading this old says nothing of now: another is asked for (ours).
 const STALE: TimeDelta = TimeDelta::hours(2);
@@ -82,7 +82,7 @@ impl Case {
         Self {
             readings: lamb.temperatures.iter().filter(together).copied().collect(),
             // Under 37 °C the branch is fixed when the spell begins: a lamb under warmth stays there.
-            age: Age::Known(spell.as_ref().map_or_else(|| lamb.age(last.at), |spell| spell.age(lamb))),
+            age: Age::Known(spell.as_ref().map_or_else(|| age_of_cold(lamb, last.at), |spell| spell.age(lamb))),
             able,
             weight,
             warmed: spell

@@ -9,9 +9,8 @@ mod does;
 mod kept;
 
 use yeanling_core::book::LambId;
-use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::cold_lamb::{ColdLambAnswer, Step};
-use yeanling_core::watch::Hold;
+use yeanling_core::watch::{Hold, holds};
 use yeanling_words::{
     animals, cautions, cold_lamb as words, cold_lamb::courses, danger, frame, help, lamb as of_lamb,
 };
@@ -97,25 +96,25 @@ fn stage(view: &View, lamb: Option<LambId>, case: Option<&Case>) -> Stage {
     }
 }
 
-/// While belly or chin holds milk back no step of the answer is milk, from a bottle or from the ewe.
+/// While belly, chin or mouth holds milk back no step of the answer is milk, from a bottle or from the ewe.
 fn without_milk(view: &View, lamb: Option<LambId>, mut answer: ColdLambAnswer) -> ColdLambAnswer {
     let milk =
         |step: &Step| matches!(step, Step::Feed | Step::FeedAt37 | Step::LeaveWithEwe | Step::BackToEwe);
-    if belly_or_chin(view, lamb).is_some() {
+    if shut(view, lamb).is_some() {
         answer.steps.retain(|step| !milk(step));
     }
     answer
 }
 
-fn belly_or_chin<'a>(view: &View<'a>, lamb: Option<LambId>) -> Option<&'a Lamb> {
-    view.flock.lamb(lamb?).filter(|lamb| lamb.belly_or_chin().is_some())
+fn shut(view: &View, lamb: Option<LambId>) -> Option<Hold> {
+    let holds = holds(view.flock.lamb(lamb?)?);
+    holds.into_iter().find(|hold| matches!(hold, Hold::Belly { .. } | Hold::Mouth { .. }))
 }
 
-/// That belly or chin holds milk back, above all else.
+/// That belly, chin or mouth holds milk back, above all else.
 fn held(view: &View, lamb: Option<LambId>) -> Blocks {
-    let Some(lamb) = belly_or_chin(view, lamb) else { return Blocks::new() };
-    let since = lamb.belly_or_chin().unwrap_or(view.now);
-    Blocks::new().caution(of_lamb::hold(Hold::Belly { since }, view.system()))
+    let Some(hold) = shut(view, lamb) else { return Blocks::new() };
+    Blocks::new().caution(of_lamb::hold(hold, view.system()))
 }
 
 /// Whose temperature it is.

@@ -26,6 +26,8 @@ pub(super) struct Told<'a> {
     pub(super) hands: Option<&'static [&'static str]>,
     pub(super) nothing_by_mouth: bool,
     pub(super) down: bool,
+    /// Whether lambs are at her foot.
+    pub(super) rears: bool,
     /// What was not checked yet, with what each answer notes.
     pub(super) checks: Vec<(&'static str, [Event; 3])>,
     /// Good news that would make it less urgent, with what each notes.
@@ -54,6 +56,13 @@ pub(super) fn blocks(told: Told) -> Blocks {
     let mut until = lines(|row| row.until);
     if told.down {
         until.extend(words::DOWN);
+        until.extend(told.rears.then_some(words::DOWN_LAMBS));
+    }
+    if matches!(told.animal, Animal::Ewe(_)) && !told.rears {
+        until.retain(|line| !words::for_her_lambs(line));
+    }
+    if told.down || told.nothing_by_mouth {
+        until.retain(|line| !words::by_mouth(line));
     }
     if told.urgency == Urgency::Now {
         until.push(words::NO_VET);
@@ -78,15 +87,21 @@ fn head(told: &Told) -> Blocks {
     let call = Action::Note(vec![Event::VetCalled { animal }]);
     let said = Action::Ask(Sheet::Vet(animal));
     let reached = told.called.is_some_and(|called| !called.nobody_reached());
-    let mut inside = Blocks::new().lead(words::urgency(told.urgency));
+    let lead = match told.urgency {
+        // The next look has one time: what was not checked asks for it sooner than the row does.
+        Urgency::Watch(_) => words::look_again_lead(told.look_again),
+        Urgency::Now | Urgency::Today => words::urgency(told.urgency),
+    };
+    let mut inside = Blocks::new().lead(lead);
     if let Some(called) = told.called {
         inside = inside.text(danger::called(called));
     }
     inside = match told.urgency {
         Urgency::Now => inside,
-        Urgency::Today | Urgency::Watch(_) => {
+        Urgency::Today => {
             inside.text(words::look_again(told.look_again)).text(words::no_better(told.no_better))
         }
+        Urgency::Watch(_) => inside.text(words::no_better(told.no_better)),
     };
     let buttons = vec![
         Button::new("ill-called", danger::CALLED, call)

@@ -11,8 +11,6 @@ use crate::{Action, Block, Key};
 
 /// The answers to what is asked first, as they are offered.
 pub(super) const GATES: [Gate; 4] = [Gate::Good, Gate::Bad, Gate::NotChecked, Gate::CannotCheck];
-/// "Not checked" stands until another is chosen.
-const NOT_CHECKED: usize = 2;
 /// Whether more is being told of an animal that has its answer.
 const MORE: &str = "ill-more";
 
@@ -32,19 +30,19 @@ pub(super) fn more_key(animal: Animal) -> Key {
     key(MORE, animal)
 }
 
-/// Asks one of what is asked first.
-pub(super) fn gate(fields: &Fields, what: &str, label: &str, animal: Animal) -> Blocks {
+/// Asks one of what is asked first; what is known of it stands until another answer is chosen.
+pub(super) fn gate(fields: &Fields, what: &str, label: &str, (animal, known): (Animal, Gate)) -> Blocks {
     let key = key(what, animal);
-    let chosen = fields.chosen(&key).unwrap_or(NOT_CHECKED);
+    let chosen = fields.chosen(&key).or_else(|| GATES.iter().position(|gate| *gate == known)).unwrap_or_default();
     let option =
         |(place, gate): (usize, &Gate)| Choice::new(words::gate(*gate), Action::Choose(key.clone(), place));
     let options = GATES.iter().enumerate().map(option).collect();
     Blocks::new().choices(key.clone(), Choices::new(label, options, Some(chosen)).labelled())
 }
 
-/// Returns what was answered.
-pub(super) fn answered(fields: &Fields, what: &str, animal: Animal) -> Gate {
-    fields.pick(&key(what, animal), &GATES, Gate::NotChecked)
+/// Returns what was answered, or is known.
+pub(super) fn answered(fields: &Fields, what: &str, (animal, known): (Animal, Gate)) -> Gate {
+    fields.pick(&key(what, animal), &GATES, known)
 }
 
 /// Returns signs as buttons in two columns, each down once it was pressed.

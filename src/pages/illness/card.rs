@@ -53,7 +53,7 @@ pub(super) fn of_ewe(view: &View, ewe: &Ewe, stage: EweStage, seen: &[&str]) -> 
 
 /// How old it is.
 fn age_of(lamb: &Lamb, now: Moment) -> String {
-    line(words::AGE, &watch::age(lamb.age(now)))
+    line(words::AGE, &yeanling_words::lamb::age(lamb, now))
 }
 
 /// Returns the card of a lamb.

@@ -55,7 +55,7 @@ fn see_button(id: EweId) -> Blocks {
 fn asked(view: &View, fields: &Fields, ewe: &Ewe) -> Blocks {
     let animal = Animal::Ewe(ewe.id);
     let gates = GATES.iter().fold(Blocks::new(), |blocks, (what, check)| {
-        blocks.then(gate(fields, what, of_ewe::check(*check), animal))
+        blocks.then(gate(fields, what, of_ewe::check(*check), (animal, Gate::NotChecked)))
     });
     let bad = EweSign::ALL.into_iter().filter(|sign| !sign.is_good_news());
     let good = EweSign::ALL.into_iter().filter(|sign| sign.is_good_news());
@@ -91,7 +91,7 @@ fn asked(view: &View, fields: &Fields, ewe: &Ewe) -> Blocks {
 pub(super) fn see(view: &View, draft: &mut Draft, id: EweId) -> Vec<Effect> {
     let animal = Animal::Ewe(id);
     let fields = &draft.fields;
-    let [standing, eating, nothing_out] = GATES.map(|(what, _)| answered(fields, what, animal));
+    let [standing, eating, nothing_out] = GATES.map(|(what, _)| answered(fields, what, (animal, Gate::NotChecked)));
     let onset = fields.chosen(&key(ONSET, animal)).and_then(|place| ONSETS.get(place).copied());
     let known = view.flock.ewe(id).map_or(EweStage::Unknown, |ewe| stage_of(view.flock, ewe, view.now));
     let stage = fields.pick(&key(STAGE, animal), &STAGES, known);
@@ -134,6 +134,7 @@ fn told(view: &View, ewe: &Ewe, course: &Course<Row, Check>) -> Blocks {
         hands: None,
         nothing_by_mouth: course.answer.nothing_by_mouth,
         down: case.standing.is_bad(),
+        rears: !view.flock.lambs_at_foot(ewe.id).is_empty(),
         checks: checks.collect(),
         good: good(ewe, &case),
         card: card::of_ewe(view, ewe, case.stage, &seen),

@@ -3,8 +3,10 @@
 use yeanling_core::book::{Animal, Event, Illness, LambId};
 use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::illness::lamb::{self as table, Case, Check, Row};
-use yeanling_core::terms::{Gate, LambSign};
-use yeanling_core::watch::{Course, lamb_case, lamb_illness};
+use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
+use yeanling_core::terms::{Gate, LambSign, Mouth, Suck};
+use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::watch::{Course, Hold, hold_milk, lamb_case, lamb_illness};
 use yeanling_words::illness::{self as words, lamb as of_lamb};
 use yeanling_words::{animals, danger, frame};
 
@@ -38,7 +40,7 @@ pub(crate) fn page(view: &View, draft: &Draft, id: LambId) -> Page {
         Some(course) => {
             page.blocks(spread_notice(view, Animal::Lamb(lamb.id)).then(told(view, lamb, &course)))
         }
-        None => page.blocks(asked(&draft.fields, lamb)).thumb(see_button(lamb.id)),
+        None => page.blocks(asked(view, &draft.fields, lamb)).thumb(see_button(lamb.id)),
     }
 }
 
@@ -54,10 +56,37 @@ fn see_button(id: LambId) -> Blocks {
     Blocks::new().button(Button::new("ill-see", words::ANSWER, see).big().filled())
 }
 
-fn asked(fields: &Fields, lamb: &Lamb) -> Blocks {
+/// How long what a finger or a thermometer said of its warmth, and a try of its swallow, is taken as answered (ours).
+const KNOWN: TimeDelta = TimeDelta::minutes(20);
+
+/// What was felt, read or tried just now is asked no second time.
+fn known(view: &View, lamb: &Lamb, check: Check) -> Gate {
+    let fresh = |at: Moment| view.now.since(at) < KNOWN;
+    let gate = |good: bool| if good { Gate::Good } else { Gate::Bad };
+    let read = lamb.temperatures.last().filter(|read| fresh(read.at));
+    let felt = lamb.mouth.last().filter(|felt| fresh(felt.at));
+    let tried = lamb.swallow.last().filter(|(at, able)| *able && fresh(*at));
+    let known = match (check, felt) {
+        (Check::Warm, Some(felt)) if read.is_none_or(|read| read.at < felt.at) => match felt.mouth {
+            Mouth::Warm => Some(Gate::Good),
+            Mouth::Cold => Some(Gate::Bad),
+            Mouth::Cool => None,
+        },
+        (Check::Warm, _) => read.map(|read| gate(warm_enough_to_feed(read.temperature))),
+        (Check::Swallows, Some(felt)) => match felt.suck {
+            Suck::Strong => Some(Gate::Good),
+            Suck::None => Some(Gate::Bad),
+            Suck::Weak => None,
+        },
+        (Check::HeadUp | Check::Swallows, _) => tried.map(|_| Gate::Good),
+    };
+    known.unwrap_or(Gate::NotChecked)
+}
+
+fn asked(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
     let animal = Animal::Lamb(lamb.id);
     let gates = GATES.iter().fold(Blocks::new(), |blocks, (what, check)| {
-        blocks.then(gate(fields, what, of_lamb::check(*check), animal))
+        blocks.then(gate(fields, what, of_lamb::check(*check), (animal, known(view, lamb, *check))))
     });
     let breathes = LambSign::NotBreathing;
     let others = |sign: &LambSign| !sign.is_good_news() && *sign != breathes;
@@ -81,7 +110,9 @@ fn asked(fields: &Fields, lamb: &Lamb) -> Blocks {
 /// Notes what is seen.
 pub(super) fn see(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     let animal = Animal::Lamb(id);
-    let [head_up, swallows, warm] = GATES.map(|(what, _)| answered(&draft.fields, what, animal));
+    let Some(lamb) = view.flock.lamb(id) else { return Vec::new() };
+    let [head_up, swallows, warm] = GATES
+        .map(|(what, check)| answered(&draft.fields, what, (animal, known(view, lamb, check))));
     let signs = pressed(&draft.fields, animal, &LambSign::ALL);
     let seen = Illness::LambSeen { lamb: id, head_up, swallows, warm, signs };
     let mut effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
@@ -121,6 +152,7 @@ fn told(view: &View, lamb: &Lamb, course: &Course<Row, Check>) -> Blocks {
         hands: answer.has(Row::NotBreathing).then_some(&of_lamb::BREATHE[..]),
         nothing_by_mouth: answer.nothing_by_mouth,
         down: false,
+        rears: false,
         checks: checks.collect(),
         good: good(lamb, &case),
         card: card::of_lamb(view, lamb, &seen),
@@ -144,11 +176,12 @@ fn ways(lamb: &Lamb, course: &Course<Row, Check>) -> Vec<Button> {
     ways
 }
 
-/// The button with which the vet's word is noted, while belly or chin holds milk back.
+/// The button with which the vet's word is noted, while belly, chin or mouth holds milk back.
 pub(crate) fn milk_allowed(lamb: &Lamb) -> Option<Button> {
     let allowed = Event::Illness(Illness::MilkAllowed { lamb: lamb.id });
     let button = Button::new("ill-milk", words::MILK_ALLOWED, Action::Note(vec![allowed]));
-    lamb.belly_or_chin().map(|_| button)
+    let vets = matches!(hold_milk(lamb), Some(Hold::Belly { .. } | Hold::Mouth { .. })) || lamb.belly_or_chin().is_some();
+    vets.then_some(button)
 }
 
 fn seen(case: &Case) -> Vec<&'static str> {

@@ -8,7 +8,7 @@ use yeanling_core::reckon::bottle::Day;
 use yeanling_core::reckon::colostrum::ColostrumTarget;
 use yeanling_core::reckon::{bottle, colostrum, feeds};
 use yeanling_core::units::{System, TimeDelta, Volume};
-use yeanling_core::watch::{BeforeMilk, Duty, LambTask, Task, next_milk};
+use yeanling_core::watch::{BeforeMilk, Duty, LambTask, Task, may_be_tubed, next_milk};
 use yeanling_words::common::{clock, volume, volume_number};
 use yeanling_words::why::headings;
 use yeanling_words::{bottle_round, errors, lamb as words, watch};
@@ -47,7 +47,7 @@ pub(super) fn blocks(view: &View, lamb: &Lamb) -> Blocks {
         return Blocks::new().buttons(2, [other]);
     }
     let by_tube = match plan.volume.filter(|_| plan.newborn) {
-        Some(next) => tubed(lamb, next, milk, system),
+        Some(next) => tubed(view, lamb, next, milk),
         None => Blocks::new(),
     };
     let card = card(view, lamb, plan, milk, other.small());
@@ -85,14 +85,17 @@ fn figure(next: Volume, system: System) -> Figure {
     Figure { value, unit, also: volume(next, other), ..Figure::default() }
 }
 
-fn tubed(lamb: &Lamb, next: Volume, milk: Milk, system: System) -> Blocks {
+fn tubed(view: &View, lamb: &Lamb, next: Volume, milk: Milk) -> Blocks {
+    let system = view.system();
     let feed = Event::Fed { lamb: lamb.id, volume: next, milk, way: Way::Tube };
     let tubed = words::tubed(&volume(next, system));
-    let inside = Blocks::new().caution(tube().iter().copied()).button(Button::new(
-        "tubed",
-        tubed,
-        Action::Note(vec![feed]),
-    ));
+    let caution = Blocks::new().caution(tube().iter().copied());
+    let inside = if may_be_tubed(lamb, view.now) {
+        caution.button(Button::new("tubed", tubed, Action::Note(vec![feed])))
+    } else {
+        let ask = Action::Ask(Sheet::Feed(lamb.id, None, milk));
+        caution.text(words::TUBE_FIRST).button(Button::new("tube-ask", words::OTHER_FEED, ask))
+    };
     Blocks::new().fold("by-tube", words::BY_TUBE, inside)
 }
 

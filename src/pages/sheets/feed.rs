@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Event, LambId, Milk, Way};
 use yeanling_core::units::Volume;
-use yeanling_core::watch::BeforeMilk;
+use yeanling_core::watch::{BeforeMilk, may_be_tubed};
 use yeanling_words::{common, errors, lamb as words, noted};
 
 use super::parts::{save_button, whose};
@@ -41,11 +41,18 @@ pub(super) fn sheet(view: &View, fields: &Fields, ready: Ready) -> SheetPage {
     }
     blocks = blocks.choices(WAY, choices);
     if nursed(fields, first) {
-        return SheetPage::new(words::FEED_ASK, blocks.button(save(first)))
+        return SheetPage::new(words::FEED_ASK, blocks.button(record()))
             .whose(whose(view, Animal::Lamb(lamb)));
     }
     if way(fields, WAY, Way::Bottle) == Way::Tube {
         blocks = blocks.caution(tube().iter().copied());
+        let asked = Asked::of(view, fields, lamb);
+        if first.is_none() && asked != Asked::Able {
+            blocks = blocks.then(asked.blocks(fields, lamb));
+            if asked != Asked::Record {
+                return SheetPage::new(words::FEED_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)));
+            }
+        }
     }
     let types = VOLUME.into();
     let value = volume(view, fields, ready);
@@ -59,7 +66,7 @@ pub(super) fn sheet(view: &View, fields: &Fields, ready: Ready) -> SheetPage {
         .then(parts(view, fields, ready))
         .then(on_keys.pad(None, None, Blocks::new().wrong(fields.error(VOLUME))))
         .then(milk)
-        .button(save(first));
+        .button(if records(view, fields, lamb) { record() } else { save_button() });
     SheetPage::new(words::FEED_ASK, blocks).whose(whose(view, Animal::Lamb(lamb)))
 }
 
@@ -73,11 +80,68 @@ fn nursed(fields: &Fields, first: Option<BeforeMilk>) -> bool {
     first.is_some() && fields.chosen(WAY).is_some_and(|place| place >= WAYS.len())
 }
 
-/// Saves a feed; a record of one that should have waited is never what is done next.
-fn save(first: Option<BeforeMilk>) -> Button {
-    match first {
-        Some(_) => Button::new("save", words::SAVE_RECORD, Action::Save),
-        None => save_button(),
+/// Saves a record of a feed that should have waited: never what is done next.
+fn record() -> Button {
+    Button::new("save", words::SAVE_RECORD, Action::Save)
+}
+
+/// Says whether what is saved is a record of what it had, and nothing to be given.
+fn records(view: &View, fields: &Fields, lamb: LambId) -> bool {
+    let by_tube = way(fields, WAY, Way::Bottle) == Way::Tube;
+    first(view, lamb).is_some() || by_tube && Asked::of(view, fields, lamb) == Asked::Record
+}
+
+const HEAD: &str = "tube-head";
+const SWALLOW: &str = "tube-swallow";
+const UNCHECKED: &str = "tube-unchecked";
+
+/// What is known, before a tube goes in, of its head and its swallow.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+enum Asked {
+    /// It does both, as was just answered, or noted a short while ago.
+    Able,
+    /// It does not.
+    Unable,
+    /// Not both are answered.
+    Open,
+    /// It was given without asking, and is recorded so.
+    Record,
+}
+
+impl Asked {
+    fn of(view: &View, fields: &Fields, lamb: LambId) -> Self {
+        let answers = [HEAD, SWALLOW].map(|key| fields.chosen(key));
+        let noted = view.flock.lamb(lamb).is_some_and(|lamb| may_be_tubed(lamb, view.now));
+        if answers.contains(&Some(1)) {
+            Self::Unable
+        } else if noted || answers == [Some(0); 2] {
+            Self::Able
+        } else if fields.chosen(UNCHECKED).is_some() {
+            Self::Record
+        } else {
+            Self::Open
+        }
+    }
+
+    /// Both questions, and the way to each answer.
+    fn blocks(self, fields: &Fields, lamb: LambId) -> Blocks {
+        if self == Self::Record {
+            return Blocks::new().text(words::RECORD);
+        }
+        let asks = [(HEAD, words::TUBE_HEAD), (SWALLOW, words::TUBE_SWALLOW)];
+        let blocks = asks.into_iter().fold(Blocks::new().text(words::TUBE_FIRST), |blocks, (key, label)| {
+            let option = |(place, text): (usize, &str)| Choice::new(text, Action::Choose(key.into(), place));
+            let options = [words::TUBE_YES, words::TUBE_NO].into_iter().enumerate().map(option).collect();
+            blocks.choices(key, Choices::new(label, options, fields.chosen(key)).labelled())
+        });
+        if self == Self::Unable {
+            let not = Action::Answer(vec![Event::SwallowTried { lamb, able: false }]);
+            return blocks
+                .caution([words::NO_TUBE])
+                .button(Button::new("tube-not", words::NO_TUBE_NOTE, not).filled());
+        }
+        let had = Action::Choose(UNCHECKED.into(), 1);
+        blocks.button(Button::new("tubed-unchecked", words::TUBED_UNCHECKED, had).small())
     }
 }
 
@@ -96,7 +160,11 @@ fn fold_of_milk(fields: &Fields, stood: Milk) -> Blocks {
 fn parts(view: &View, fields: &Fields, ready: Ready) -> Blocks {
     let (lamb, planned, stood) = ready;
     let system = view.system();
-    let Some(planned) = planned.filter(|_| first(view, lamb).is_none()) else { return Blocks::new() };
+    // By the tube it is what is saved that tells of head and swallow, too.
+    let by_tube = way(fields, WAY, Way::Bottle) == Way::Tube
+        && !view.flock.lamb(lamb).is_some_and(|lamb| may_be_tubed(lamb, view.now));
+    let planned = planned.filter(|_| first(view, lamb).is_none() && !by_tube);
+    let Some(planned) = planned else { return Blocks::new() };
     let (milk, way) = (milk(fields, MILK, stood), way(fields, WAY, Way::Bottle));
     let part = |quarters: u8| {
         let took = Volume::from_milliliters(planned.as_milliliters() * f64::from(quarters) / 4.0);
@@ -128,5 +196,18 @@ pub(super) fn save_typed(view: &View, draft: &mut Draft, ready: Ready) -> Vec<Ef
         Err(wrong) => return draft.say_wrong(VOLUME, errors::typed(&wrong, errors::Field::Volume, system)),
     };
     let (milk, way) = (milk(fields, MILK, stood), way(fields, WAY, Way::Bottle));
-    draft.save(view, VOLUME, vec![view.noting(Event::Fed { lamb, volume, milk, way })])
+    let fed = view.noting(Event::Fed { lamb, volume, milk, way });
+    if way == Way::Bottle || records(view, fields, lamb) {
+        return draft.save(view, VOLUME, vec![fed]);
+    }
+    match Asked::of(view, fields, lamb) {
+        Asked::Able if fields.chosen(HEAD).is_some() => {
+            let tried = view.noting(Event::SwallowTried { lamb, able: true });
+            draft.save(view, VOLUME, vec![tried, fed])
+        }
+        Asked::Able => draft.save(view, VOLUME, vec![fed]),
+        Asked::Unable | Asked::Open | Asked::Record => {
+            draft.say_wrong(VOLUME, words::TUBE_FIRST.to_owned())
+        }
+    }
 }

@@ -199,7 +199,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::Mark(ewe) => ewe_in_field::mark(view, &open.fields, *ewe),
                 Sheet::Udder(ewe) => illness::udder_sheet(view, &open.fields, *ewe),
                 Sheet::Describe(ewe) => describe::sheet(view, &open.fields, *ewe),
-                Sheet::TakeOn(ewe) => foster::take_on(view, *ewe),
+                Sheet::TakeOn(ewe) => foster::take_on(view, &open.fields, *ewe),
                 Sheet::Later(duty) => later::sheet(view, duty),
                 Sheet::Vet(animal) => vet::sheet(view, &open.fields, *animal),
                 Sheet::Measures(animal) => measures::sheet(view, &open.fields, *animal),

@@ -81,6 +81,7 @@ pub const fn sign(sign: LambSign) -> &'static str {
         LambSign::MoreDying => "More lambs dying",
         LambSign::Lively => "Bright",
         LambSign::EyeClear => "Eye clear",
+        LambSign::ChinDry => "Chin stays dry",
     }
 }
 
@@ -108,7 +109,7 @@ pub const fn row(row: Row) -> RowWords {
             name: "No suck, no swallow",
             may_be: &["Chilled or starved, low sugar", "Infection of the blood or brain"],
             tells: "Its temperature tells most.",
-            until: &["Dry it and keep it out of the wind."],
+            until: &["Dry it, rub it, keep it out of the wind."],
             never: &["Nothing by mouth: it would run into the lungs."],
         },
         Row::ColdYoung => RowWords {

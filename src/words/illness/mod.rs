@@ -121,7 +121,26 @@ pub const NOTHING_BY_MOUTH: &str = "Nothing by mouth.";
 /// What a down ewe needs meanwhile.
 pub const DOWN: [&str; 2] = [
     "On her chest, straw on both sides. Turn her every four to six hours.",
-    "Shelter, water in reach, her lambs fed.",
+    "Shelter. Out of the wind and the wet.",
+];
+/// What her lambs need meanwhile.
+pub const DOWN_LAMBS: &str = "See that her lambs are fed.";
+
+/// Says whether a step gives an animal anything by mouth: none is told of one that is down or must have nothing by mouth.
+pub fn by_mouth(line: &str) -> bool {
+    BY_MOUTH.contains(&line)
+}
+
+/// Says whether a step is for her lambs: none is told of a ewe that has none.
+pub fn for_her_lambs(line: &str) -> bool {
+    line.contains("her lambs")
+}
+
+const BY_MOUTH: [&str; 4] = [
+    "Pen her with tasty feed and water.",
+    "Propylene glycol by its label if she swallows well.",
+    "Off the grain; hay and water.",
+    "House and feed her.",
 ];
 /// No vet in time.
 pub const NO_VET: &str = "No vet in time: ask about humane killing.";
@@ -199,6 +218,11 @@ pub const fn no_better(then: Urgency) -> &'static str {
         Urgency::Now => "No better or worse then: call your vet at once.",
         Urgency::Today | Urgency::Watch(_) => "No better then: call your vet today. Worse: at once.",
     }
+}
+
+/// Returns when it is looked at again, as the headline of an answer.
+pub fn look_again_lead(at: Moment) -> String {
+    format!("*{}*", look_again(at))
 }
 
 /// Returns when it is looked at again.

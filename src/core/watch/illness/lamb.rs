@@ -11,7 +11,7 @@ use crate::reckon::illness::{Answer, Urgency};
 use crate::sort_small::SortSmall;
 use crate::terms::{Gate, LambSign};
 use crate::units::{Moment, TimeDelta};
-use crate::watch::newborn::cold_spell;
+use crate::watch::newborn::{age_of_cold, cold_spell};
 use crate::watch::{ColdSpell, Duty, LambTask, Task};
 
 /// What was read so long before the first look belongs to it (ours).
@@ -23,14 +23,9 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     let looks: Vec<&LambIll> = lamb.illness().iter().chain(seen).collect();
     let since = looks.first().map_or(now, |first| first.at) - READ_BEFORE;
     let mut case = Case { age: Some(lamb.age(now)), ..Case::default() };
-    for (place, look) in looks.iter().enumerate() {
-        take(&mut case, look);
-        // What may have been wet from birth is looked at again, and then told or not.
-        let later = place + 1 < looks.len();
-        if later && lamb.age(look.at) < WET_CHIN_FROM {
-            case.signs.retain(|sign| !matches!(sign, LambSign::WetChin | LambSign::Rattles));
-        }
-    }
+    looks.iter().for_each(|look| take(&mut case, look));
+    // What may have been wet from birth stands until it is seen to stay dry: what was not pressed is not noted.
+    case.chin_from_birth = looks.iter().filter(|look| wet(look)).all(|look| lamb.age(look.at) < WET_CHIN_FROM);
     if let (Some(first), Some(last)) = (looks.first(), looks.last()) {
         (case.age, case.first_seen_age) = (Some(lamb.age(last.at)), Some(lamb.age(first.at)));
     }
@@ -45,11 +40,10 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     let read = lamb.temperatures.last().filter(|reading| reading.at >= since);
     case.temperature = read.map(|reading| reading.temperature);
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
+    let looked = looks.last().map_or(now, |last| last.at);
+    case.cold_since_age = Some(spell.as_ref().map_or_else(|| age_of_cold(lamb, looked), |spell| spell.age(lamb)));
     match &spell {
-        Some(spell) => {
-            case.warm = Gate::Bad;
-            case.cold_since_age = Some(spell.age(lamb));
-        }
+        Some(_) => case.warm = Gate::Bad,
         // A reading of 37 °C or more, or a warm mouth and a strong suck, ended what a hand had felt.
         None if read.is_some() || case.warm.is_bad() && seen.is_none() => case.warm = Gate::Good,
         None => {}
@@ -60,6 +54,10 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     case
 }
 
+fn wet(look: &LambIll) -> bool {
+    look.signs.iter().any(|sign| matches!(sign, LambSign::WetChin | LambSign::Rattles))
+}
+
 /// Adds one look; of what is asked first the last answer counts.
 fn take(case: &mut Case, look: &LambIll) {
     for sign in &look.signs {
@@ -67,6 +65,9 @@ fn take(case: &mut Case, look: &LambIll) {
         if !case.signs.contains(sign) {
             case.signs.push(*sign);
         }
+    }
+    if wet(look) {
+        case.signs.retain(|known| *known != LambSign::ChinDry);
     }
     let later = |before: Gate, now: Gate| if now == Gate::NotChecked { before } else { now };
     case.head_up = later(case.head_up, look.head_up);

@@ -5,7 +5,8 @@
 //! call to the vet ends none of them.
 //!
 //! A worse find takes over the clocks that ran, with the earliest of their times (`watch/labor/mod.rs`): what was
-//! late before a hand found a leg back is late after it. Several clocks of a ewe run side by side.
+//! late before a hand found a leg back is late after it, from the moment it was found. Several clocks of a ewe run side by
+//! side; of those that are due the gravest is told, and is as late as the others.
 //!
 //! Labor's clocks begin anew by good news alone: a lamb that shows as it should and comes further, a lamb put right,
 //! a hand that found all well; a birth ends them. A look restarts only the hourly look. What was seen before the last
@@ -57,11 +58,12 @@ pub(super) fn duties(
         Some(Duty { task: Task::Ewe(_, EweTask::PutRight { .. } | EweTask::CervixClosed), .. })
     ) {
         let mut worse = clocks.remove(0);
-        // What was already due, late or a danger is no less so for what was found.
+        // What was already due, late or a danger is no less so for what was found, but none of it before it was found.
+        let found = worse.from;
         for clock in &clocks {
-            worse.due = worse.due.min(clock.due);
-            worse.late = worse.late.min(clock.late);
-            worse.danger = worse.danger.into_iter().chain(clock.danger).min();
+            worse.due = worse.due.min(clock.due).max(found);
+            worse.late = worse.late.min(clock.late).max(found);
+            worse.danger = worse.danger.into_iter().chain(clock.danger.map(|at| at.max(found))).min();
         }
         clocks = vec![worse];
     }
@@ -78,7 +80,19 @@ pub(super) fn duties(
     clocks.extend(litter.and_then(|litter| udder::duty(flock, ewe, litter, now)));
     clocks.extend(litter.and_then(|litter| settled::duty(ewe, litter, now)));
     clocks.extend(litter.and_then(|litter| afterbirth::duty(ewe, litter, now, limits)));
+    the_gravest_first(&mut clocks);
     clocks
+}
+
+/// What hangs less on is late beside something graver that is due: then that is as late, so that it is told and not the other.
+fn the_gravest_first(duties: &mut [Duty]) {
+    let others: Vec<(u8, Moment)> = duties.iter().map(|duty| (duty.task.weight(), duty.late)).collect();
+    for duty in duties {
+        let lesser = others.iter().filter(|(weight, _)| *weight > duty.task.weight()).map(|(_, late)| *late);
+        if let Some(late) = lesser.min() {
+            duty.late = duty.late.min(late.max(duty.due));
+        }
+    }
 }
 
 /// What was noted of the vet since the clock began: the call is one tap until it was made; a visit with a plan ends the

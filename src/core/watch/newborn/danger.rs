@@ -10,6 +10,7 @@ use super::{Completion, Duty, LambTask, at_once};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
 use crate::reckon::cold_lamb::YOUNG_TO;
+use crate::reckon::illness::lamb::SUCKS_BY;
 use crate::units::{Moment, Temperature, TimeDelta};
 use crate::watch::vet::{self, Called};
 
@@ -53,8 +54,8 @@ pub(super) fn duty(lamb: &Lamb, now: Moment) -> Option<Duty> {
             Hold::NoSwallow { since } => no_swallow = Some(since),
             Hold::Cold { since, read } => cold = Some((since, read)),
             Hold::Failing { since } => failing = Some(since),
-            // A tight belly or a wet chin is told by its illness.
-            Hold::NotTried { .. } | Hold::Belly { .. } => {}
+            // What belly, chin or mouth hold back is told by its illness.
+            Hold::NotTried { .. } | Hold::Belly { .. } | Hold::Mouth { .. } => {}
         }
     }
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
@@ -102,6 +103,12 @@ fn step(lamb: &Lamb, spell: Option<&ColdSpell>, no_swallow: bool) -> LambStep {
     }
 }
 
+/// Says whether it is so young that it need not suck yet, was seen with its head up, and never failed a try.
+fn sucks_not_yet(lamb: &Lamb, now: Moment) -> bool {
+    let young = lamb.age(now) < SUCKS_BY && lamb.swallow.is_empty();
+    young && lamb.ill.last().is_some_and(|look| look.sucks_not_yet(lamb))
+}
+
 /// Says whether the vet is to be called now: not for a young cold lamb that swallows and gains, nor for a failing one
 /// that was not yet read and tried.
 fn wants_the_vet(
@@ -114,7 +121,7 @@ fn wants_the_vet(
     let cold = spell.is_some_and(|spell| {
         spell.age(lamb) > YOUNG_TO
             || spell.stalls().is_some()
-            || lamb.swallows_since(spell.looked()) != Some(true)
+            || lamb.swallows_since(spell.looked()) != Some(true) && !sucks_not_yet(lamb, now)
     });
     let unchecked = failing.is_some_and(|since| {
         let read = lamb.temperatures.iter().any(|reading| reading.at >= since);

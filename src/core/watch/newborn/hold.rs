@@ -8,9 +8,11 @@
 
 use super::warmth::cold_spell;
 use crate::book::Way;
-use crate::flock::Lamb;
+use crate::flock::{Lamb, LambIll};
 use crate::reckon::body_temperature::{Band, band};
-use crate::units::{Moment, Temperature};
+use crate::reckon::illness::lamb::{Case, Row, WET_CHIN_FROM, decide};
+use crate::terms::LambSign;
+use crate::units::{Moment, Temperature, TimeDelta};
 
 /// Why milk waits, the worst first.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -24,6 +26,14 @@ pub enum Hold {
     Belly {
         /// Since when.
         since: Moment,
+    },
+    /// What was seen of it lets nothing be given by mouth; ends with good news about that very sign, when it is well again, or
+    /// when the vet allows it milk.
+    Mouth {
+        /// Since when.
+        since: Moment,
+        /// What it may be.
+        row: Row,
     },
     /// It is under 37 °C, or its mouth was cold; ends at 37 °C or more, or with a warm mouth and a strong suck.
     Cold {
@@ -50,7 +60,7 @@ pub enum Hold {
 /// Returns every reason why the lamb must not be given milk yet, the worst first; none when nothing speaks against it.
 #[must_use]
 pub fn holds(lamb: &Lamb) -> Vec<Hold> {
-    [no_swallow(lamb), belly(lamb), cold(lamb), failing(lamb), not_tried(lamb)]
+    [no_swallow(lamb), belly(lamb), mouth(lamb), cold(lamb), failing(lamb), not_tried(lamb)]
         .into_iter()
         .flatten()
         .collect()
@@ -60,6 +70,16 @@ pub fn holds(lamb: &Lamb) -> Vec<Hold> {
 #[must_use]
 pub fn hold_milk(lamb: &Lamb) -> Option<Hold> {
     holds(lamb).first().copied()
+}
+
+/// A try of head and swallow says so long that it may be tubed (ours: as long as a reading is acted on).
+const TRIED: TimeDelta = TimeDelta::hours(2);
+
+/// Says whether it was seen to hold its head up and swallow so lately that a tube may go in, and nothing holds milk back.
+#[must_use]
+pub fn may_be_tubed(lamb: &Lamb, now: Moment) -> bool {
+    let tried = lamb.swallow.last().is_some_and(|(at, able)| *able && now.since(*at) < TRIED);
+    tried && hold_milk(lamb).is_none()
 }
 
 fn no_swallow(lamb: &Lamb) -> Option<Hold> {
@@ -72,6 +92,51 @@ fn no_swallow(lamb: &Lamb) -> Option<Hold> {
 
 fn belly(lamb: &Lamb) -> Option<Hold> {
     lamb.belly_or_chin().map(|since| Hold::Belly { since })
+}
+
+/// What belly or chin does not hold back already.
+fn mouth(lamb: &Lamb) -> Option<Hold> {
+    let allowed = lamb.milk_allowed.last().copied();
+    let mut looks = lamb.illness().iter().filter(|look| allowed.is_none_or(|allowed| look.at > allowed));
+    looks.find_map(|look| {
+        let row = shuts(look, lamb).into_iter().find(|row| !is_over(look, *row, lamb))?;
+        Some(Hold::Mouth { since: look.at, row })
+    })
+}
+
+/// Returns the rows for which what was seen at one look lets nothing be given by mouth.
+pub(in crate::watch) fn shuts(look: &LambIll, lamb: &Lamb) -> Vec<Row> {
+    let case = Case {
+        age: Some(lamb.age(look.at)),
+        head_up: look.head_up,
+        swallows: look.swallows,
+        signs: look.signs.clone(),
+        on_bottle: lamb.on_bottle(),
+        ..Case::default()
+    };
+    let no_anus = look.signs.contains(&LambSign::NoAnus);
+    let rows = decide(&case).rows.into_iter().map(|found| found.row);
+    rows.filter(|row| row.shuts_mouth() || no_anus && *row == Row::NoDung).collect()
+}
+
+/// Says whether good news about that very sign came since: it breathes and swallows, or a chin that may have been wet from
+/// birth stays dry. What a try of head and swallow says has a hold of its own.
+fn is_over(look: &LambIll, row: Row, lamb: &Lamb) -> bool {
+    let swallows = || {
+        let sucked = lamb.sucked.iter().any(|at| *at > look.at);
+        sucked || lamb.swallow.iter().any(|(at, able)| *able && *at > look.at)
+    };
+    match row {
+        Row::NoSwallow => swallows() || lamb.swallow.iter().any(|(at, _)| *at == look.at),
+        Row::NotBreathing => swallows(),
+        Row::WateryMouth => {
+            let dry = |other: &LambIll| other.at > look.at && other.signs.contains(&LambSign::ChinDry);
+            lamb.age(look.at) < WET_CHIN_FROM
+                && !look.signs.contains(&LambSign::TightBelly)
+                && lamb.ill.iter().any(dry)
+        }
+        _ => false,
+    }
 }
 
 fn cold(lamb: &Lamb) -> Option<Hold> {

@@ -8,7 +8,7 @@
 //! or higher, or dull, it is the vet's.
 
 use super::danger::GONE;
-use super::warmth::{ColdSpell, cold_spell};
+use super::warmth::{ColdSpell, age_of_cold, cold_spell};
 use super::{Completion, Duty, LambTask, at_once, holds};
 use crate::book::{Animal, Event};
 use crate::flock::Lamb;
@@ -29,7 +29,7 @@ const AFTER_A_SPELL: TimeDelta = TimeDelta::hours(1);
 fn answer(lamb: &Lamb, now: Moment) -> Option<(Moment, ColdLambAnswer)> {
     let last = lamb.temperatures.last().filter(|last| now.since(last.at) <= GONE)?;
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
-    let age = spell.map_or_else(|| lamb.age(last.at), |spell| spell.age(lamb));
+    let age = spell.map_or_else(|| age_of_cold(lamb, last.at), |spell| spell.age(lamb));
     let answer = decide(last.temperature, Some(age), lamb.swallows()).ok()?;
     Some((last.at, answer))
 }
@@ -56,7 +56,7 @@ pub(super) fn again(lamb: &Lamb, now: Moment) -> Option<Duty> {
 pub(super) fn vet(lamb: &Lamb, now: Moment) -> Option<Duty> {
     let (read, answer) = answer(lamb, now)?;
     let in_danger =
-        holds(lamb).iter().any(|hold| !matches!(hold, Hold::NotTried { .. } | Hold::Belly { .. }));
+        holds(lamb).iter().any(|hold| !matches!(hold, Hold::NotTried { .. } | Hold::Belly { .. } | Hold::Mouth { .. }));
     let lasts = is_fever(&answer) && still_feverish(lamb, read);
     if answer.vet != Vet::Now && !lasts || in_danger {
         return None;

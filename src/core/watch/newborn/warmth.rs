@@ -12,6 +12,7 @@
 use crate::book::GlucoseBy;
 use crate::flock::Lamb;
 use crate::reckon::body_temperature::warm_enough_to_feed;
+use crate::reckon::cold_lamb::YOUNG_TO;
 use crate::reckon::illness::by_hand::{self, ByHand};
 use crate::reckon::warming;
 use crate::sort_small::SortSmall;
@@ -87,8 +88,22 @@ impl ColdSpell {
     /// Returns the most that the lamb's age can have been when it began; the branch of the table hangs on it to its end.
     #[must_use]
     pub fn age(&self, lamb: &Lamb) -> TimeDelta {
-        lamb.age(self.began)
+        age_of_cold(lamb, self.began)
     }
+}
+
+/// A lamb that is read so long after it was found was already cold then (ours).
+const FOUND_COLD: TimeDelta = TimeDelta::hours(1);
+
+/// Returns the most that its age can be for the table of the cold lamb, if its cold began then. Of one that was found, and said
+/// to be up to five hours old, a reading soon after counts as made when it was found: what was said stands.
+#[must_use]
+pub fn age_of_cold(lamb: &Lamb, began: Moment) -> TimeDelta {
+    let found = lamb.found.filter(|found| {
+        let soon = began.since(*found);
+        soon >= TimeDelta::zero() && soon <= FOUND_COLD && lamb.age(*found) <= YOUNG_TO
+    });
+    lamb.age(found.unwrap_or(began))
 }
 
 /// What one look at a lamb said of its warmth.

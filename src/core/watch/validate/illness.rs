@@ -4,6 +4,7 @@ use super::Rejection;
 use super::here::{alive, animal_here, born, living};
 use crate::book::{Animal, Illness};
 use crate::flock::Flock;
+use crate::watch::newborn::shuts;
 use crate::units::{Ketones, Moment, Temperature};
 
 /// What can be counted in a minute, pulse or breath (ours).
@@ -45,7 +46,7 @@ pub(super) fn illness(flock: &Flock, fact: &Illness, at: Moment) -> Result<(), R
         Illness::MilkAllowed { lamb } => {
             let lamb = alive(flock, *lamb, at)?;
             // What was allowed since does not count: an entry may be amended.
-            let held = lamb.ill.iter().any(|ill| ill.at <= at && ill.holds_milk(lamb));
+            let held = lamb.ill.iter().any(|ill| ill.at <= at && (ill.holds_milk(lamb) || !shuts(ill, lamb).is_empty()));
             if held { Ok(()) } else { Err(Rejection::NothingHeld) }
         }
     }

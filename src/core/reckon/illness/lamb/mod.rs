@@ -28,6 +28,12 @@ pub const AFTER_FEEDING: TimeDelta = TimeDelta::hours(1);
 /// After a hard pull a lamb is looked at twice.
 pub const AFTER_HARD_BIRTH: (TimeDelta, TimeDelta) = (TimeDelta::hours(2), TimeDelta::hours(4));
 
+/// Up to this age a lamb whose head is up need not suck yet (it tries to stand and suck within 30 minutes: a veterinary
+/// newsletter of 2017).
+pub const SUCKS_BY: TimeDelta = TimeDelta::minutes(30);
+/// One that does not suck yet is dried, rubbed and looked at again after so long (ours).
+const SUCKS_AGAIN: TimeDelta = TimeDelta::minutes(10);
+
 const FOUR_DAYS: TimeDelta = TimeDelta::days(4);
 const THREE_DAYS: TimeDelta = TimeDelta::days(3);
 const ONE_DAY: TimeDelta = TimeDelta::days(1);
@@ -69,6 +75,8 @@ pub struct Case {
     pub temperature: Option<Temperature>,
     /// How long a fold of skin stands, in seconds.
     pub tent_seconds: Option<u8>,
+    /// Whether its chin was seen wet only at an age at which it may have been wet from birth.
+    pub chin_from_birth: bool,
     /// Whether it is on the bottle.
     pub on_bottle: bool,
     /// Whether its birth was a hard pull.
@@ -120,8 +128,16 @@ impl Case {
         self.band() == Some(Band::Severe) || self.warm.is_bad()
     }
 
+    /// Wet again after wiping; a chin that may have been wet from birth is so until it is seen to stay dry.
     fn wet_chin(&self) -> bool {
-        self.any(&[Sign::WetChin, Sign::Rattles])
+        let dry = self.chin_from_birth && self.has(Sign::ChinDry);
+        self.any(&[Sign::WetChin, Sign::Rattles]) && !dry
+    }
+
+    /// Its head is up and it does not suck yet, so young that it may still find out how.
+    fn sucks_not_yet(&self) -> bool {
+        let young = self.age.is_some_and(|age| age < SUCKS_BY);
+        young && self.head_up.is_good() && self.swallows.is_bad() && !self.any(&[Sign::Dull, Sign::CannotStand])
     }
 }
 
@@ -146,17 +162,8 @@ pub fn decide(case: &Case) -> Answer<Row, Check> {
     }
     let gates = [(case.head_up, Check::HeadUp), (case.swallows, Check::Swallows), (case.warm, Check::Warm)];
     let mut answer = Answer::of(rows, unchecked(&gates), dull);
-    let mouth_shut = [
-        Row::NoSwallow,
-        Row::NotBreathing,
-        Row::WateryMouth,
-        Row::Bloat,
-        Row::Tetanus,
-        Row::Fits,
-        Row::BowelOut,
-        Row::MilkInLung,
-    ];
-    answer.nothing_by_mouth = mouth_shut.into_iter().any(|row| answer.has(row)) || case.has(Sign::NoAnus);
+    answer.nothing_by_mouth =
+        answer.rows.iter().any(|found| found.row.shuts_mouth()) || case.has(Sign::NoAnus);
     answer.hands_first = answer.has(Row::NotBreathing) || answer.has(Row::ColdYoung);
     answer
 }
@@ -175,6 +182,7 @@ fn finding(case: &Case, row: Row) -> Option<Finding<Row>> {
     match row {
         Row::MayBeNotifiable => now(case.has(Sign::MoreDying)),
         Row::NotBreathing => now(case.has(Sign::NotBreathing)),
+        Row::NoSwallow if case.sucks_not_yet() => Some(Finding::watch(row, SUCKS_AGAIN).else_now()),
         Row::NoSwallow => now(case.no_suck()),
         Row::WateryMouth => belly(case, row, case.may_be_under(WATERY_MOUTH_TO)),
         Row::Bloat => {
@@ -182,7 +190,7 @@ fn finding(case: &Case, row: Row) -> Option<Finding<Row>> {
             belly(case, row, older || case.on_bottle && case.has(Sign::TightBelly))
         }
         Row::ColdYoung => (case.cold() && young(case)).then(|| {
-            let swallows = case.swallows.is_good() && !case.head_up.is_bad();
+            let swallows = case.swallows.is_good() && !case.head_up.is_bad() || case.sucks_not_yet();
             Finding::watch(row, LOOK_EVERY).else_now().or_now(!swallows)
         }),
         Row::ColdOlder => now(case.cold() && !young(case)),

@@ -104,6 +104,22 @@ impl Row {
         Self::Dull,
     ];
 
+    /// Says whether nothing may be given by mouth, milk with it, to a lamb of which this row is told.
+    #[must_use]
+    pub const fn shuts_mouth(self) -> bool {
+        matches!(
+            self,
+            Self::NoSwallow
+                | Self::NotBreathing
+                | Self::WateryMouth
+                | Self::Bloat
+                | Self::Tetanus
+                | Self::Fits
+                | Self::BowelOut
+                | Self::MilkInLung
+        )
+    }
+
     /// Returns where the row was printed.
     #[must_use]
     pub const fn sources(self) -> &'static [Source] {
