@@ -15,7 +15,6 @@ use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{
     BeforeMilk, Duty, EweTask, Hold, LambTask, Product, State as Due, Task, withdrawal,
 };
-use yeanling_words::common::day_and_clock;
 use yeanling_words::{
     animals, flock as flock_words, frame, in_brief as words, labor, lamb as lamb_words, life, watch,
 };

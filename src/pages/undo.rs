@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use yeanling_core::book::{Book, EntryId, Event};
+use yeanling_core::book::{Animal, Book, EntryId, Event};
 use yeanling_core::flock::{Flock, Line};
 use yeanling_core::sort_small::Gather;
 use yeanling_core::units::Moment;
@@ -52,7 +52,12 @@ pub fn offer(last: &Last, book: &Book, flock: &Flock) -> Option<String> {
     let animals: BTreeSet<_> = lines.iter().flat_map(|line| line.event.animals()).gathered();
     let others = animals.len().saturating_sub(1);
     let noted = noted::line(&line.event, flock, flock.settings.system).replace('*', "");
-    let whose = line.event.animals().next().map(|animal| animals::animal(flock, animal));
+    // That all are born is said of the litter, which bears its dam's name.
+    let dam = match line.event {
+        Event::AllBorn { lamb } => flock.lamb(lamb).and_then(|lamb| lamb.dam).map(Animal::Ewe),
+        _ => None,
+    };
+    let whose = dam.or_else(|| line.event.animals().next()).map(|animal| animals::animal(flock, animal));
     let said = match whose {
         Some(whose) if !noted.starts_with(&whose) => format!("{whose}: {noted}"),
         Some(_) | None => noted,

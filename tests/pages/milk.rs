@@ -102,7 +102,7 @@ fn lamb_of(screen: Screen) -> Option<LambId> {
 /// Says whether a press leads to what comes before milk.
 fn leads(lamb: LambId, first: BeforeMilk, does: &Action) -> bool {
     match first {
-        BeforeMilk::Hold(Hold::Belly { .. }) | BeforeMilk::Ill | BeforeMilk::Look => {
+        BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill | BeforeMilk::Look => {
             *does == Action::Go(Screen::IllLamb(lamb))
         }
         BeforeMilk::Hold(_) | BeforeMilk::Vet | BeforeMilk::Temperature => {

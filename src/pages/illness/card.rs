@@ -6,7 +6,7 @@ use yeanling_core::terms::EweStage;
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::stage_of;
 use yeanling_words::common::{day_and_clock, mass, temperature, typed};
-use yeanling_words::{animals, illness as words, season, watch};
+use yeanling_words::{animals, illness as words, season};
 
 use super::answer::line;
 use crate::view::View;

@@ -2,7 +2,7 @@
 
 use yeanling_core::book::{Animal, Care, Event, Illness, LambId, Mouth, Suck, VetSaid, VigorScale, Way};
 use yeanling_core::flock::Flock;
-use yeanling_core::terms::LambSign;
+use yeanling_core::terms::{Change, LambSign};
 use yeanling_core::units::{Moment, TimeDelta};
 
 /// Source: UK hypothermia sheet, no milk under 37 °C; from 39 °C a lamb is as normal.
@@ -18,6 +18,8 @@ pub(super) struct Seen {
     pub(super) not_tried: bool,
     /// A tight belly, or from six hours on a chin wet again, until the vet allows milk.
     pub(super) belly: bool,
+    /// A chin wet from birth, or one that does not suck yet: until it stays dry, or swallows.
+    pub(super) mouth: bool,
     /// When something was last seen that was worse than before.
     pub(super) worse: Option<Moment>,
     /// When one of the signs of danger was last seen.
@@ -33,7 +35,7 @@ impl Seen {
     }
 
     pub(super) const fn holds(&self) -> bool {
-        self.in_danger() || self.not_tried || self.belly
+        self.in_danger() || self.not_tried || self.belly || self.mouth
     }
 }
 
@@ -51,6 +53,7 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
     let (mut able, mut unable, mut failed) = (None, None, None);
     let (mut last_try, mut drank) = (None, None);
     let mut warm: Option<Moment> = None;
+    let (mut wet_early, mut not_sucking) = (false, false);
     for line in flock.lines_of(Animal::Lamb(lamb)).filter(|line| !line.struck) {
         let at = line.at;
         match &line.event {
@@ -74,29 +77,42 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
                 last_try = Some((at, *does));
                 if *does {
                     (able, unable) = (Some(at), None);
+                    not_sucking = false;
                 } else {
                     unable = unable.or(Some(at));
                     seen.seen = seen.seen.max(Some(at));
                 }
             }
             Event::VigorScored { scale: VigorScale::FourGrade, score: 4, .. } => failed = Some(at),
-            Event::Sucked { .. } | Event::Fed { way: Way::Bottle, .. } => drank = Some(at),
+            Event::Sucked { .. } => (drank, not_sucking) = (Some(at), false),
+            Event::Fed { way: Way::Bottle, .. } => drank = Some(at),
             Event::Illness(Illness::LambSeen { head_up, swallows, warm, signs, .. }) => {
-                if head_up.is_bad() || swallows.is_bad() {
+                let age = flock.lamb(lamb).map_or(TimeDelta::zero(), |lamb| lamb.age(at));
+                let not_yet = head_up.is_good() && swallows.is_bad() && age < TimeDelta::minutes(30);
+                if not_yet {
+                    not_sucking = true;
+                } else if head_up.is_bad() || swallows.is_bad() {
                     (last_try, able) = (Some((at, false)), able);
                     unable = unable.or(Some(at));
                     seen.seen = seen.seen.max(Some(at));
                 } else if head_up.is_good() && swallows.is_good() {
                     (last_try, able, unable) = (Some((at, true)), Some(at), None);
+                    not_sucking = false;
                 }
                 if warm.is_bad() {
                     felt.push(Look { at, cold: true, read: None });
                 }
-                let old = flock.lamb(lamb).is_some_and(|lamb| lamb.age(at) >= TimeDelta::hours(6));
+                let old = age >= TimeDelta::hours(6);
                 let wet = signs.iter().any(|sign| matches!(sign, LambSign::WetChin | LambSign::Rattles));
+                wet_early = (wet_early && !signs.contains(&LambSign::ChinDry)) || wet && !old;
                 seen.belly |= signs.contains(&LambSign::TightBelly) || wet && old;
             }
-            Event::Illness(Illness::MilkAllowed { .. }) => seen.belly = false,
+            Event::Illness(Illness::MilkAllowed { .. }) => {
+                (seen.belly, wet_early, not_sucking) = (false, false, false);
+            }
+            Event::Illness(Illness::Changed { change: Change::Well, .. }) => {
+                (wet_early, not_sucking) = (false, false);
+            }
             Event::VetCalled { .. } => seen.vet_saw = None,
             Event::Care(Care::VetSaid { said, .. }) => {
                 seen.vet_saw = matches!(said, VetSaid::Saw { .. }).then_some(at);
@@ -123,6 +139,7 @@ pub(super) fn seen(flock: &Flock, lamb: LambId) -> Seen {
         seen.cold = look.cold;
     }
     seen.no_swallow = unable.is_some();
+    seen.mouth = wet_early || not_sucking;
     let after = |at: Option<Moment>| failed.is_none_or(|failed| at.is_some_and(|at| at >= failed));
     seen.failing = failed.is_some() && !(after(able) && after(warm));
     // What was worse for a time and is over since leaves what the vet saw as it was.

@@ -7,6 +7,7 @@ mod by_night;
 mod care;
 mod choices;
 mod danger;
+mod first_night;
 mod illness;
 mod labor;
 mod laws;

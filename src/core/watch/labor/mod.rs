@@ -10,7 +10,7 @@
 //!
 //! Labor's clocks begin anew by good news alone: a lamb that shows as it should and comes further, a lamb put right,
 //! a hand that found all well; a birth ends them. A look restarts only the hourly look. What was seen before the last
-//! birth belongs to that birth. "Another lamb?" ends by itself after six hours, where no scan says more and nothing
+//! birth belongs to that birth. "Another lamb?" ends by itself after a day, where no scan says more and nothing
 //! is seen; else it lasts as long as a litter can. "Not lambing" is refused while a lamb shows or was found.
 
 mod afterbirth;

@@ -10,8 +10,9 @@ use crate::flock::{Ewe, Flock, Labor, Litter, Saw, Seen};
 use crate::settings::LaborLimits;
 use crate::units::{Moment, TimeDelta};
 
-/// So long after the last birth it ends by itself, where nothing says that more may come (ours).
-const ENDS: TimeDelta = TimeDelta::hours(6);
+/// So long after the last birth it ends by itself, where nothing says that more may come (ours: as long as a lambing counts as
+/// going on). Nobody said before that all are born, so it is asked.
+const ENDS: TimeDelta = TimeDelta::hours(24);
 
 /// Says whether a scan of this litter saw more lambs than were born.
 fn more_were_scanned(flock: &Flock, ewe: &Ewe, litter: &Litter) -> bool {

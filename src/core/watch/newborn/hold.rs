@@ -3,8 +3,9 @@
 //! None goes by with time. A thermometer says nothing of swallowing, standing and sucking nothing of warmth.
 //!
 //! Holds on milk have names, and each its own end (`Hold`): cold ends at 37 °C or more (or a warm mouth and a strong
-//! suck), no swallow at head up and swallow seen, a tight belly or a wet chin on the vet's word alone, failing at both, not tried at a try or a suck. A thermometer says
-//! nothing of swallowing, standing and sucking nothing of warmth; time and a call to the vet end none.
+//! suck), no swallow at head up and swallow seen, a tight belly or a wet chin on the vet's word alone, a chin that may be wet
+//! from birth when it stays dry, every other sign that shuts the mouth when it is well again or the vet allows milk, failing at
+//! both, not tried at a try or a suck. Time and a call to the vet end none.
 
 use super::warmth::cold_spell;
 use crate::book::Way;

@@ -50,6 +50,7 @@ prop_compose! {
         tent_seconds in prop::option::of(0_u8..20),
         on_bottle in any::<bool>(),
         hard_birth in any::<bool>(),
+        chin_from_birth in any::<bool>(),
     ) -> lamb::Case {
         let [head_up, swallows, warm] = gates;
         lamb::Case {
@@ -58,7 +59,7 @@ prop_compose! {
             cold_since_age: cold.map(TimeDelta::hours),
             head_up, swallows, warm, signs,
             temperature: tenths.map(|tenths| Temperature::from_celsius(f64::from(tenths) / 10.0)),
-            tent_seconds, on_bottle, hard_birth, others_dead: 0,
+            tent_seconds, chin_from_birth, on_bottle, hard_birth, others_dead: 0,
         }
     }
 }

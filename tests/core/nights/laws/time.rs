@@ -54,11 +54,11 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
             let born = litter.map_or(0, |litter| litter.lambs.len());
             let more = scanned.is_some_and(|lambs| usize::from(lambs) > born);
             let runs = flock.ewe(ewe).and_then(|ewe| ewe.labor.as_ref()).is_some_and(Labor::runs);
-            birth >= Some(TimeDelta::hours(if more || runs { 7 * 24 } else { 6 }))
+            birth >= Some(TimeDelta::hours(if more || runs { 7 * 24 } else { 24 }))
         }
         // What was found wrong took its lateness over from the clock of another lamb, which goes with those days.
         DutyKind::PutRight | DutyKind::CervixClosed => {
-            birth >= Some(TimeDelta::hours(73)) && duty.due.since(duty.since) < TimeDelta::zero()
+            birth >= Some(TimeDelta::hours(73)) && duty.due.since(duty.since) <= TimeDelta::zero()
         }
         // A look at one that is not right, once it is the vet's now.
         DutyKind::IllnessLook => ewe_illness(flock, flock.ewe(ewe).expect("a ewe"), now)
@@ -72,7 +72,7 @@ fn of_a_ewe(flock: &Flock, ewe: EweId, duty: &Duty, now: Moment) -> bool {
         }
         DutyKind::Settled => birth > Some(TimeDelta::hours(24)),
         // The looks that a call asks for after a day, or with the clock of another lamb that they go with.
-        DutyKind::Look => called >= Some(TimeDelta::hours(24)) || birth >= Some(TimeDelta::hours(6)),
+        DutyKind::Look => called >= Some(TimeDelta::hours(24)) || birth >= Some(TimeDelta::hours(24)),
         _ => false,
     }
 }
