@@ -265,7 +265,9 @@ fn lamb_due(duty: &Duty, now: Moment) -> String {
 const fn milk(task: LambTask) -> &'static str {
     match task.before_milk() {
         None | Some(BeforeMilk::Weigh) => words::FEED,
-        Some(BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill | BeforeMilk::Look) => words::NOT_RIGHT,
+        Some(
+            BeforeMilk::Hold(Hold::Belly { .. } | Hold::Mouth { .. }) | BeforeMilk::Ill | BeforeMilk::Look,
+        ) => words::NOT_RIGHT,
         Some(BeforeMilk::Hold(_) | BeforeMilk::Temperature) => words::HOW_WARM,
         Some(BeforeMilk::Vet) => words::VET,
     }

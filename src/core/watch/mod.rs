@@ -22,8 +22,8 @@ pub use duty::{Completion, Duty, State, may_be_well};
 pub use illness::{Course, ewe_case, ewe_illness, lamb_case, lamb_illness, stage_of};
 pub use labor::udder::DrawFrom;
 pub use newborn::{
-    BeforeMilk, ColdSpell, Hold, LambDanger, LambStep, age_of_cold, before_milk, cold_spell, dams_milk, hold_milk,
-    holds, may_be_tubed, may_be_weaned, next_milk,
+    BeforeMilk, ColdSpell, Hold, LambDanger, LambStep, age_of_cold, before_milk, cold_spell, dams_milk,
+    hold_milk, holds, may_be_tubed, may_be_weaned, next_milk,
 };
 pub use pen::{Readiness, WhyNot, readiness};
 pub use put_off::may_wait_until;

@@ -82,7 +82,9 @@ impl Case {
         Self {
             readings: lamb.temperatures.iter().filter(together).copied().collect(),
             // Under 37 °C the branch is fixed when the spell begins: a lamb under warmth stays there.
-            age: Age::Known(spell.as_ref().map_or_else(|| age_of_cold(lamb, last.at), |spell| spell.age(lamb))),
+            age: Age::Known(
+                spell.as_ref().map_or_else(|| age_of_cold(lamb, last.at), |spell| spell.age(lamb)),
+            ),
             able,
             weight,
             warmed: spell

@@ -33,7 +33,8 @@ pub(super) fn more_key(animal: Animal) -> Key {
 /// Asks one of what is asked first; what is known of it stands until another answer is chosen.
 pub(super) fn gate(fields: &Fields, what: &str, label: &str, (animal, known): (Animal, Gate)) -> Blocks {
     let key = key(what, animal);
-    let chosen = fields.chosen(&key).or_else(|| GATES.iter().position(|gate| *gate == known)).unwrap_or_default();
+    let chosen =
+        fields.chosen(&key).or_else(|| GATES.iter().position(|gate| *gate == known)).unwrap_or_default();
     let option =
         |(place, gate): (usize, &Gate)| Choice::new(words::gate(*gate), Action::Choose(key.clone(), place));
     let options = GATES.iter().enumerate().map(option).collect();

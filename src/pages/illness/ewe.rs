@@ -91,7 +91,8 @@ fn asked(view: &View, fields: &Fields, ewe: &Ewe) -> Blocks {
 pub(super) fn see(view: &View, draft: &mut Draft, id: EweId) -> Vec<Effect> {
     let animal = Animal::Ewe(id);
     let fields = &draft.fields;
-    let [standing, eating, nothing_out] = GATES.map(|(what, _)| answered(fields, what, (animal, Gate::NotChecked)));
+    let [standing, eating, nothing_out] =
+        GATES.map(|(what, _)| answered(fields, what, (animal, Gate::NotChecked)));
     let onset = fields.chosen(&key(ONSET, animal)).and_then(|place| ONSETS.get(place).copied());
     let known = view.flock.ewe(id).map_or(EweStage::Unknown, |ewe| stage_of(view.flock, ewe, view.now));
     let stage = fields.pick(&key(STAGE, animal), &STAGES, known);

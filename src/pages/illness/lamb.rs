@@ -2,8 +2,8 @@
 
 use yeanling_core::book::{Animal, Event, Illness, LambId};
 use yeanling_core::flock::Lamb;
-use yeanling_core::reckon::illness::lamb::{self as table, Case, Check, Row};
 use yeanling_core::reckon::body_temperature::warm_enough_to_feed;
+use yeanling_core::reckon::illness::lamb::{self as table, Case, Check, Row};
 use yeanling_core::terms::{Gate, LambSign, Mouth, Suck};
 use yeanling_core::units::{Moment, TimeDelta};
 use yeanling_core::watch::{Course, Hold, hold_milk, lamb_case, lamb_illness};
@@ -111,8 +111,8 @@ fn asked(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
 pub(super) fn see(view: &View, draft: &mut Draft, id: LambId) -> Vec<Effect> {
     let animal = Animal::Lamb(id);
     let Some(lamb) = view.flock.lamb(id) else { return Vec::new() };
-    let [head_up, swallows, warm] = GATES
-        .map(|(what, check)| answered(&draft.fields, what, (animal, known(view, lamb, check))));
+    let [head_up, swallows, warm] =
+        GATES.map(|(what, check)| answered(&draft.fields, what, (animal, known(view, lamb, check))));
     let signs = pressed(&draft.fields, animal, &LambSign::ALL);
     let seen = Illness::LambSeen { lamb: id, head_up, swallows, warm, signs };
     let mut effects = draft.note(view, vec![view.noting(Event::Illness(seen))]);
@@ -180,7 +180,8 @@ fn ways(lamb: &Lamb, course: &Course<Row, Check>) -> Vec<Button> {
 pub(crate) fn milk_allowed(lamb: &Lamb) -> Option<Button> {
     let allowed = Event::Illness(Illness::MilkAllowed { lamb: lamb.id });
     let button = Button::new("ill-milk", words::MILK_ALLOWED, Action::Note(vec![allowed]));
-    let vets = matches!(hold_milk(lamb), Some(Hold::Belly { .. } | Hold::Mouth { .. })) || lamb.belly_or_chin().is_some();
+    let vets = matches!(hold_milk(lamb), Some(Hold::Belly { .. } | Hold::Mouth { .. }))
+        || lamb.belly_or_chin().is_some();
     vets.then_some(button)
 }
 

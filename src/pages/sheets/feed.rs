@@ -206,8 +206,6 @@ pub(super) fn save_typed(view: &View, draft: &mut Draft, ready: Ready) -> Vec<Ef
             draft.save(view, VOLUME, vec![tried, fed])
         }
         Asked::Able => draft.save(view, VOLUME, vec![fed]),
-        Asked::Unable | Asked::Open | Asked::Record => {
-            draft.say_wrong(VOLUME, words::TUBE_FIRST.to_owned())
-        }
+        Asked::Unable | Asked::Open | Asked::Record => draft.say_wrong(VOLUME, words::TUBE_FIRST.to_owned()),
     }
 }

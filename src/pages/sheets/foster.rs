@@ -11,12 +11,12 @@ use yeanling_words::{animals, lamb as of_lamb, life as words};
 
 use super::ewe_picker::{self, Picker, Then, has_aborted};
 use super::parts::whose;
-use crate::milk::{before, comes_first};
-use crate::{Action, Button};
 use crate::block::{Choice, Choices};
 use crate::draft::Fields;
+use crate::milk::{before, comes_first};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
+use crate::{Action, Button};
 
 /// A lamb this old is hardly taken on any more (ours).
 const YOUNG: TimeDelta = TimeDelta::days(14);
@@ -84,7 +84,14 @@ fn young_lambs<'a>(view: &View<'a>, ewe: EweId) -> Vec<&'a Lamb> {
     let young = |lamb: &&Lamb| lamb.lives() && lamb.age(now) < YOUNG && flock.rearer(lamb) != Some(ewe);
     let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(young).collect();
     lambs.sort_small_by_key(|lamb| {
-        (not_fit(view, lamb).is_some(), !lamb.on_bottle(), !is_alone(flock, lamb), Reverse(litter(flock, lamb)), Reverse(lamb.born), lamb.id)
+        (
+            not_fit(view, lamb).is_some(),
+            !lamb.on_bottle(),
+            !is_alone(flock, lamb),
+            Reverse(litter(flock, lamb)),
+            Reverse(lamb.born),
+            lamb.id,
+        )
     });
     lambs
 }
@@ -94,7 +101,8 @@ const ASKED: &str = "take-on-asked";
 
 /// What comes before milk for a lamb that is in danger or on hold: it goes to another ewe only once that was read.
 fn not_fit(view: &View, lamb: &Lamb) -> Option<BeforeMilk> {
-    before(view, lamb).filter(|first| matches!(first, BeforeMilk::Hold(_) | BeforeMilk::Ill | BeforeMilk::Vet))
+    before(view, lamb)
+        .filter(|first| matches!(first, BeforeMilk::Hold(_) | BeforeMilk::Ill | BeforeMilk::Vet))
 }
 
 /// Asks once whether a lamb is given to her that is in danger or on hold.

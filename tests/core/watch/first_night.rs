@@ -1,9 +1,7 @@
 //! What a first night on an empty book asks of the rules: the mouth stays shut on every screen at once, a lamb that was found
 //! is as old as was said, the gravest that is due of a ewe is told, a lamb of another answers nothing of her own labor.
 
-use yeanling_core::book::{
-    Animal, Care, Event, Found, Illness, LambId, Life, Part, Presentation, Sign,
-};
+use yeanling_core::book::{Animal, Care, Event, Found, Illness, LambId, Life, Part, Presentation, Sign};
 use yeanling_core::reckon::illness::lamb::{Lead, Row};
 use yeanling_core::terms::{Change, Gate, LambSign, Mouth, Suck};
 use yeanling_core::units::{Moment, Temperature, TimeDelta};
@@ -63,7 +61,10 @@ fn what_lets_nothing_in_by_mouth_holds_milk_at_any_age_until_good_news_of_that_v
                 }
                 judged += 1;
                 let hold = hold_milk(of);
-                assert!(hold.is_some(), "{row:?} by {lead:?} at {age} h: nothing by mouth, and milk is not held");
+                assert!(
+                    hold.is_some(),
+                    "{row:?} by {lead:?} at {age} h: nothing by mouth, and milk is not held"
+                );
                 // Neither an hour nor another look at something else ends it.
                 scribe.note(now + TimeDelta::minutes(60), seen(lamb, NOT, &[LambSign::Limps]));
                 scribe.note(now + TimeDelta::minutes(61), Event::VetCalled { animal: Animal::Lamb(lamb) });
@@ -131,8 +132,7 @@ fn a_lamb_found_under_five_hours_old_is_warmed_as_one_of_five() {
     scribe.note(hour(5) + TimeDelta::minutes(12), read_cold(lamb));
     assert_eq!(step(&scribe, hour(5) + TimeDelta::minutes(12)), Some(LambStep::WarmNow));
     // Read at the very moment, and an hour after; later it was not seen cold when it was found.
-    for (minutes, expected) in
-        [(0, LambStep::WarmNow), (60, LambStep::WarmNow), (61, LambStep::GlucoseFirst)]
+    for (minutes, expected) in [(0, LambStep::WarmNow), (60, LambStep::WarmNow), (61, LambStep::GlucoseFirst)]
     {
         let (mut scribe, lamb) = found(5);
         let now = hour(5) + TimeDelta::minutes(minutes);
@@ -181,7 +181,10 @@ fn over_labors_as_they_happen_nothing_lesser_is_told_of_a_ewe_than_what_is_due()
         4 => Event::HandChecked { ewe, found: Found::CervixClosed },
         5 => Event::HandChecked { ewe, found: Found::Lamb(Presentation::OneLegBack) },
         6 => Event::LookedAt { animal: Animal::Ewe(ewe) },
-        _ => Event::HandChecked { ewe, found: if minutes % 2 == 0 { Found::NothingYet } else { Found::CervixClosed } },
+        _ => Event::HandChecked {
+            ewe,
+            found: if minutes % 2 == 0 { Found::NothingYet } else { Found::CervixClosed },
+        },
     };
     for story in 0..500_i64 {
         let mut scribe = Scribe::new(1);
@@ -194,8 +197,10 @@ fn over_labors_as_they_happen_nothing_lesser_is_told_of_a_ewe_than_what_is_due()
             now += 17 + (story * 7 + rest) % 41;
         }
         for minutes in (now - 20..now + 90).step_by(5) {
-            let due: Vec<Duty> =
-                all(&scribe, at(minutes)).into_iter().filter(|duty| duty.state(at(minutes)) > State::Coming).collect();
+            let due: Vec<Duty> = all(&scribe, at(minutes))
+                .into_iter()
+                .filter(|duty| duty.state(at(minutes)) > State::Coming)
+                .collect();
             let Some(told) = due.first() else { continue };
             judged += 1;
             let graver = due.iter().find(|duty| duty.task.weight() < told.task.weight());
@@ -240,9 +245,7 @@ fn nobody_said_that_all_were_born_so_it_is_asked_for_a_day() {
 #[test]
 fn a_newborn_whose_head_is_up_need_not_suck_yet() {
     let good = Gate::Good;
-    let vet = |scribe: &Scribe, now| {
-        all(scribe, now).iter().any(|duty| duty.state(now) == State::Danger)
-    };
+    let vet = |scribe: &Scribe, now| all(scribe, now).iter().any(|duty| duty.state(now) == State::Danger);
     for warm in [Gate::Good, Gate::Bad, Gate::NotChecked] {
         let mut scribe = Scribe::new(1);
         let lamb = scribe.born(at(0), None);
@@ -252,7 +255,10 @@ fn a_newborn_whose_head_is_up_need_not_suck_yet() {
         let of = flock.lamb(lamb).expect("a lamb");
         let urgency = lamb_illness(of, at(1)).expect("an illness").urgency;
         use yeanling_core::reckon::illness::Urgency;
-        assert!(matches!(urgency, Urgency::Watch(after) if after <= TimeDelta::minutes(10)), "{warm:?}: {urgency:?}");
+        assert!(
+            matches!(urgency, Urgency::Watch(after) if after <= TimeDelta::minutes(10)),
+            "{warm:?}: {urgency:?}"
+        );
         assert!(hold_milk(of).is_some(), "nothing goes in by mouth all the same");
         // Its head down, or half an hour old, it is the vet's now.
         let mut down = Scribe::new(1);

@@ -25,7 +25,8 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     let mut case = Case { age: Some(lamb.age(now)), ..Case::default() };
     looks.iter().for_each(|look| take(&mut case, look));
     // What may have been wet from birth stands until it is seen to stay dry: what was not pressed is not noted.
-    case.chin_from_birth = looks.iter().filter(|look| wet(look)).all(|look| lamb.age(look.at) < WET_CHIN_FROM);
+    case.chin_from_birth =
+        looks.iter().filter(|look| wet(look)).all(|look| lamb.age(look.at) < WET_CHIN_FROM);
     if let (Some(first), Some(last)) = (looks.first(), looks.last()) {
         (case.age, case.first_seen_age) = (Some(lamb.age(last.at)), Some(lamb.age(first.at)));
     }
@@ -41,7 +42,8 @@ pub fn lamb_case(lamb: &Lamb, now: Moment, seen: Option<&LambIll>) -> Case {
     case.temperature = read.map(|reading| reading.temperature);
     let spell = cold_spell(lamb).filter(ColdSpell::goes_on);
     let looked = looks.last().map_or(now, |last| last.at);
-    case.cold_since_age = Some(spell.as_ref().map_or_else(|| age_of_cold(lamb, looked), |spell| spell.age(lamb)));
+    case.cold_since_age =
+        Some(spell.as_ref().map_or_else(|| age_of_cold(lamb, looked), |spell| spell.age(lamb)));
     match &spell {
         Some(_) => case.warm = Gate::Bad,
         // A reading of 37 °C or more, or a warm mouth and a strong suck, ended what a hand had felt.

@@ -23,8 +23,8 @@ mod weigh;
 pub use before_milk::{BeforeMilk, before_milk};
 pub use danger::{LambDanger, LambStep};
 pub use feed::{dams_milk, next_milk};
-pub use hold::{Hold, hold_milk, holds, may_be_tubed};
 pub(super) use hold::shuts;
+pub use hold::{Hold, hold_milk, holds, may_be_tubed};
 pub use warmth::{ColdSpell, age_of_cold, cold_spell};
 pub use weaning::may_be_weaned;
 

@@ -55,8 +55,9 @@ pub(super) fn again(lamb: &Lamb, now: Moment) -> Option<Duty> {
 /// The call to the vet that the table asks for, where the lamb is not in danger: that has its own.
 pub(super) fn vet(lamb: &Lamb, now: Moment) -> Option<Duty> {
     let (read, answer) = answer(lamb, now)?;
-    let in_danger =
-        holds(lamb).iter().any(|hold| !matches!(hold, Hold::NotTried { .. } | Hold::Belly { .. } | Hold::Mouth { .. }));
+    let in_danger = holds(lamb)
+        .iter()
+        .any(|hold| !matches!(hold, Hold::NotTried { .. } | Hold::Belly { .. } | Hold::Mouth { .. }));
     let lasts = is_fever(&answer) && still_feverish(lamb, read);
     if answer.vet != Vet::Now && !lasts || in_danger {
         return None;

@@ -4,8 +4,8 @@ use super::Rejection;
 use super::here::{alive, animal_here, born, living};
 use crate::book::{Animal, Illness};
 use crate::flock::Flock;
-use crate::watch::newborn::shuts;
 use crate::units::{Ketones, Moment, Temperature};
+use crate::watch::newborn::shuts;
 
 /// What can be counted in a minute, pulse or breath (ours).
 const PER_MINUTE: (u16, u16) = (0, 300);
@@ -46,7 +46,10 @@ pub(super) fn illness(flock: &Flock, fact: &Illness, at: Moment) -> Result<(), R
         Illness::MilkAllowed { lamb } => {
             let lamb = alive(flock, *lamb, at)?;
             // What was allowed since does not count: an entry may be amended.
-            let held = lamb.ill.iter().any(|ill| ill.at <= at && (ill.holds_milk(lamb) || !shuts(ill, lamb).is_empty()));
+            let held = lamb
+                .ill
+                .iter()
+                .any(|ill| ill.at <= at && (ill.holds_milk(lamb) || !shuts(ill, lamb).is_empty()));
             if held { Ok(()) } else { Err(Rejection::NothingHeld) }
         }
     }

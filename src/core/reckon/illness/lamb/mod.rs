@@ -137,7 +137,10 @@ impl Case {
     /// Its head is up and it does not suck yet, so young that it may still find out how.
     fn sucks_not_yet(&self) -> bool {
         let young = self.age.is_some_and(|age| age < SUCKS_BY);
-        young && self.head_up.is_good() && self.swallows.is_bad() && !self.any(&[Sign::Dull, Sign::CannotStand])
+        young
+            && self.head_up.is_good()
+            && self.swallows.is_bad()
+            && !self.any(&[Sign::Dull, Sign::CannotStand])
     }
 }
 
