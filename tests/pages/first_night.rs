@@ -100,7 +100,11 @@ fn of_a_lamb_that_was_found_no_page_tells_its_birth_as_a_fact() {
     phone.later(10);
     phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) });
     phone.open(Screen::Lamb(lamb)).says("born before").says("up to 5 h").says_nowhere("born 03:00");
-    phone.open(Screen::ColdLamb(Some(lamb))).press("Yes").says("up to five hours old").says_nowhere("over 5 h");
+    phone
+        .open(Screen::ColdLamb(Some(lamb)))
+        .press("Yes")
+        .says("up to five hours old")
+        .says_nowhere("over 5 h");
 }
 
 #[test]
@@ -110,7 +114,8 @@ fn a_tube_is_saved_once_head_and_swallow_are_answered_or_as_a_record() {
     let sheet = Sheet::Feed(lamb, Some(Volume::from_milliliters(195.0)), Milk::EweColostrum);
     phone.open(Screen::Lamb(lamb)).ask(sheet).press("Tube");
     phone.tells("Does it swallow?").has_no_button("Save").has_no_button("½");
-    let answer = |phone: &mut Phone, key: &str, place| phone.act(&Action::Choose(key.to_owned().into(), place));
+    let answer =
+        |phone: &mut Phone, key: &str, place| phone.act(&Action::Choose(key.to_owned().into(), place));
     let mut not = phone.clone();
     answer(&mut not, "tube-head", 0);
     not.has_no_button("Save");
@@ -126,7 +131,10 @@ fn a_tube_is_saved_once_head_and_swallow_are_answered_or_as_a_record() {
     answer(&mut phone, "tube-head", 0);
     answer(&mut phone, "tube-swallow", 0);
     phone.press("Save").is_closed().has_noted(&fed);
-    assert_eq!(phone.flock.lamb(lamb).and_then(|lamb| lamb.swallow.last().map(|(_, able)| *able)), Some(true));
+    assert_eq!(
+        phone.flock.lamb(lamb).and_then(|lamb| lamb.swallow.last().map(|(_, able)| *able)),
+        Some(true)
+    );
 }
 
 #[test]
@@ -169,7 +177,15 @@ fn a_newborn_that_does_not_suck_yet_is_rubbed_and_looked_at_and_told_as_answered
 
 #[test]
 fn no_step_gives_a_ewe_that_is_down_or_does_not_swallow_anything_by_mouth() {
-    let offers = ["feed and water", "glycol", "hay and water", "water in reach", "House and feed", "lambs fed", "her lambs"];
+    let offers = [
+        "feed and water",
+        "glycol",
+        "hay and water",
+        "water in reach",
+        "House and feed",
+        "lambs fed",
+        "her lambs",
+    ];
     let mut judged = 0;
     for row in ewe::Row::ALL {
         for lead in row.leads() {

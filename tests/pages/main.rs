@@ -16,11 +16,8 @@ mod erase;
 mod event;
 mod ewe;
 mod feed;
-<<<<<<< HEAD
-mod first_screen;
-=======
 mod first_night;
->>>>>>> f92de81 (night wip: tests, docs)
+mod first_screen;
 mod fits;
 mod flock;
 mod help;
