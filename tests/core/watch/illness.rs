@@ -120,9 +120,11 @@ fn a_second_look_with_fewer_signs_lowers_nothing() {
 fn a_tight_belly_or_a_wet_chin_holds_milk_until_the_vet_allows_it() {
     let mut scribe = Scribe::new(1);
     let lamb = scribe.born(at(0), None);
-    // Wet from birth is no sign yet.
+    // It may be wet from birth: until it stays dry.
     scribe.note(at(30), lamb_seen(lamb, &[LambSign::WetChin]));
     let hold = |scribe: &Scribe| scribe.flock().lamb(lamb).and_then(hold_milk);
+    assert!(matches!(hold(&scribe), Some(Hold::Mouth { .. })));
+    scribe.note(at(60), lamb_seen(lamb, &[LambSign::ChinDry]));
     assert_eq!(hold(&scribe), None);
     scribe.note(hour(26), lamb_seen(lamb, &[LambSign::WetChin]));
     assert_eq!(hold(&scribe), Some(Hold::Belly { since: hour(26) }));

@@ -363,6 +363,8 @@ fn the_farm_sets_its_own_limits() {
     scribe.note(at(-1), Event::Chose(Choice::LaborLimits(limits)));
     scribe.note(at(0), restless(ewe));
     turns(&scribe, look, 30, State::Coming, State::Now);
+    // Without the look, it would be as late as that.
+    scribe.note(at(39), Event::LookedAt { animal: Animal::Ewe(ewe) });
     scribe.note(at(40), Event::WaterBagSeen { ewe });
     turns(&scribe, hand_check, 60, State::Coming, State::Now);
 }

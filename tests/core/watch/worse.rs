@@ -168,11 +168,11 @@ fn a_call_to_the_vet_ends_no_danger_of_a_ewe_and_each_call_counts() {
 fn another_lamb_ends_by_itself_only_where_nothing_says_that_there_is_one() {
     let (mut scribe, ewe) = with_ewe();
     scribe.born(at(0), Some(ewe));
-    assert_eq!(state(&scribe, 359, next_lamb), Some(State::Late));
-    none(&scribe, hour(6), next_lamb);
+    assert_eq!(state(&scribe, 1439, next_lamb), Some(State::Late));
+    none(&scribe, hour(24), next_lamb);
     let mut strains = scribe.clone();
     strains.note(hour(5), Event::StrainingSeen { ewe });
-    assert!(find(&strains, hour(20), next_lamb).is_some());
+    assert!(find(&strains, hour(30), next_lamb).is_some());
     // Scanned with two, one born.
     let mut scanned = Scribe::new(2);
     let ewe = scanned.ewe(at(-200_000), "15");
@@ -181,7 +181,7 @@ fn another_lamb_ends_by_itself_only_where_nothing_says_that_there_is_one() {
     assert!(find(&scanned, hour(30), next_lamb).is_some());
     assert!(find(&scanned, hour(160), next_lamb).is_some(), "as long as a litter can last");
     scanned.born(hour(31), Some(ewe));
-    none(&scanned, hour(38), next_lamb);
+    none(&scanned, hour(56), next_lamb);
 }
 
 #[test]

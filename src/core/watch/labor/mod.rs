@@ -77,10 +77,10 @@ pub(super) fn duties(
     ];
     // Of two looks the earlier stands.
     clocks.extend(looks.into_iter().flatten().min_by_key(|look| (look.late, look.due)));
+    the_gravest_first(&mut clocks);
     clocks.extend(litter.and_then(|litter| udder::duty(flock, ewe, litter, now)));
     clocks.extend(litter.and_then(|litter| settled::duty(ewe, litter, now)));
     clocks.extend(litter.and_then(|litter| afterbirth::duty(ewe, litter, now, limits)));
-    the_gravest_first(&mut clocks);
     clocks
 }
 
