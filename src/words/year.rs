@@ -48,13 +48,9 @@ pub const NOT_PUT: &str = "Ewes put to the ram are not recorded, so there are no
 pub fn others(ewes: u32) -> String {
     match ewes {
         0 => String::new(),
-        1 => {
-            "*1* ewe that lambed is not recorded as put to the ram, so rates per ewe leave it out.".to_owned()
-        }
+        1 => "*1* ewe lambed without a ram on record: rates per ewe leave her out.".to_owned(),
         ewes => {
-            format!(
-                "*{ewes}* ewes that lambed are not recorded as put to the ram, so rates per ewe leave them out."
-            )
+            format!("*{ewes}* ewes lambed without a ram on record: rates per ewe leave them out.")
         }
     }
 }

@@ -158,10 +158,7 @@ fn extra_feed_goes_by_scan_and_score_to_a_card_and_to_bags() {
     phone
         .says("9 Jan 100\u{a0}g · 11 Jan 200\u{a0}g · 13 Jan 300\u{a0}g · 15 Jan 380\u{a0}g")
         .says("Give it in two feeds a day");
-    phone
-        .says("bags of 25\u{a0}kg")
-        .says("Singles, 2 ewes")
-        .says("100\u{a0}g each, 0.2\u{a0}kg in the trough");
+    phone.says("bags of 25\u{a0}kg").says("Singles, 2 ewes").says("100 g each, 0.2 kg in the trough");
     phone.press("why? Extra feed by group").act(&Action::Close);
     phone.press("Print the feeding card");
     assert_eq!(phone.asked, [yeanling_pages::Request::Print]);

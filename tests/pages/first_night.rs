@@ -99,12 +99,12 @@ fn of_a_lamb_that_was_found_no_page_tells_its_birth_as_a_fact() {
     let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
     phone.later(10);
     phone.note(Event::TemperatureTaken { lamb, temperature: Temperature::from_celsius(35.0) });
-    phone.open(Screen::Lamb(lamb)).says("born before").says("up to 5 h").says_nowhere("born 03:00");
+    phone.open(Screen::Lamb(lamb)).says("born before").says("up to 5\u{a0}h").says_nowhere("born 03:00");
     phone
         .open(Screen::ColdLamb(Some(lamb)))
-        .press("Yes")
-        .says("up to five hours old")
-        .says_nowhere("over 5 h");
+        .press("Yes, both")
+        .says("up to 5\u{a0}h old")
+        .says_nowhere("over 5\u{a0}h");
 }
 
 #[test]

@@ -139,7 +139,7 @@ fn a_watched_ewe_that_is_no_better_is_the_vets_today_and_worse_is_now() {
     let mut phone = Phone::at("2027-02-01 03:12");
     let ewe = phone.ewe("15");
     phone.note(seen(ewe, &[EweSign::Lame]));
-    phone.open(Screen::IllEwe(ewe)).says("Look again in").says("Look again at");
+    phone.open(Screen::IllEwe(ewe)).says("Look again at");
     phone.later(60 * 24).open(Screen::Watch).says("Look again: lame");
     let mut same = phone.clone();
     same.open(Screen::IllEwe(ewe)).press("No better").says("Call your vet today");

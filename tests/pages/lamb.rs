@@ -82,6 +82,11 @@ fn the_next_feed_is_told_when_it_is_due_and_that_it_is_late() {
 fn a_tube_feed_stands_under_its_safety_list() {
     let (mut phone, lamb) = at_lamb(Some(4.0));
     says(&phone, &["hold its head up", "37 °C"]);
+    assert!(
+        phone.pressables().iter().all(|one| !one.label.starts_with("All true")),
+        "nobody tried its swallow"
+    );
+    phone.note(Event::SwallowTried { lamb, able: true });
     phone.press("All true: save 200 ml");
     let fed = &phone.flock.lamb(lamb).expect("the lamb").feeds;
     assert_eq!(fed.iter().map(|feed| feed.way).collect::<Vec<_>>(), [Way::Tube]);

@@ -193,7 +193,7 @@ fn of_half_noted_groups_it_is_said_how_many_ewes_no_rate_counts_and_none_passes_
     phone.note_at(Event::JoinedGroup { ewe, group }, moment("2025-09-20 09:01"));
     phone.note_at(Event::RamIn { group, ram: None, age: None }, moment("2025-10-01 09:00"));
     phone.note_at(Event::RamOut { group }, moment("2025-11-10 09:00"));
-    phone.open(Screen::Summary).says("9 ewes that lambed are not recorded as put to the ram");
+    phone.open(Screen::Summary).says("9 ewes lambed without a ram on record");
     check(&phone, words::FERTILITY, "100%", "1 of 1 put to the ram");
     check(&phone, words::LAMBING, "200%", "2 from 1 put to the ram");
     check(&phone, words::LAMBED, "10", "");

@@ -17,8 +17,8 @@ pub fn rams() -> Why {
             "Gains: lambs reared at a ewe, by the weight nearest to the age above.".to_owned(),
             super::record::LOST.to_owned(),
         ],
-        rule: "Each ram against all others together, by Fisher’s exact test. He is named if chance alone brings as \
-               much at most 5 times in 100, divided by the number of rams."
+        rule: "Each ram against all others together, by Fisher’s exact test. Named: what chance \
+               alone does 5 times in 100 at most, by the number of rams."
             .to_owned(),
         sources,
         others: vec!["Groups on other ground or feed differ for that, whoever the ram is.".to_owned()],

@@ -19,6 +19,7 @@ fn a_feed_is_noted_with_its_milk_and_way() {
     phone.ask(Sheet::Feed(lamb, None, Milk::EweColostrum));
     phone.press("Save").tells("Nothing typed yet");
     phone.write("Volume", "150").tells_not("swallow");
+    phone.note(Event::SwallowTried { lamb, able: true });
     phone.press("Tube").tells("swallow").press("Save").is_closed();
     let fed = Event::Fed { lamb, volume: ml(150.0), milk: Milk::EweColostrum, way: Way::Tube };
     phone.has_noted(&fed);
