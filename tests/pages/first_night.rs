@@ -103,8 +103,8 @@ fn of_a_lamb_that_was_found_no_page_tells_its_birth_as_a_fact() {
     phone
         .open(Screen::ColdLamb(Some(lamb)))
         .press("Yes, both")
-        .says("up to 5\u{a0}h old")
-        .says_nowhere("over 5\u{a0}h");
+        .says("up to 5 h old")
+        .says_nowhere("over 5 h");
 }
 
 #[test]
