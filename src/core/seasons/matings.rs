@@ -93,7 +93,9 @@ fn of_this_season(flock: &Flock, matings: Vec<Mated>, now: Moment) -> Vec<Mated>
         Some(began) => now.since(began) <= A_MONTH,
         None => !mated.window.stays && is_open(mated),
     };
-    let lambing = matings.iter().any(|mated| !is_new(mated) && goes_on(mated));
+    // Who is put to a new ram lambs to him, also where her day would still fit the one before.
+    let is_of_old = |mated: &Mated| !is_new(mated) && !anew.contains(&mated.window.ewe);
+    let lambing = matings.iter().any(|mated| is_of_old(mated) && goes_on(mated));
     // A ram that stays has no last day: his season is over when nobody is left to lamb.
     let awaits = |mated: &Mated| mated.litter.is_none() && !is_out(flock, &mated.window);
     let stays_on = matings.iter().any(|mated| is_new(mated) && (awaits(mated) || goes_on(mated)));

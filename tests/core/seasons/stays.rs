@@ -293,6 +293,15 @@ pub(super) fn told(
     (seen, asked, late, dates, put, windows)
 }
 
+#[test]
+fn who_lambs_early_to_the_new_ram_brings_nothing_of_the_old_season_back() {
+    let past = Past { lambed: vec![None, None, Some(140)], end: End::Never, ended: true };
+    let (mut scribe, old, next, ewes) = two_seasons(&past, 350);
+    scribe.born(day(488), ewes.first().copied());
+    let (with, without) = (scribe.flock(), fold(&without(&scribe.book, old)));
+    assert_eq!(told(&with, next, &ewes, day(501)), told(&without, next, &ewes, day(501)));
+}
+
 proptest! {
     #![proptest_config(config(96))]
 
