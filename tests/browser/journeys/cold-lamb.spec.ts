@@ -100,7 +100,7 @@ test("no milk is offered to a bottle lamb that is too cold or does not swallow, 
   await phone.look("12a");
   await page.clock.fastForward("00:20:00");
   await reading("38.5", "No");
-  await expect(card).toContainText("It did not hold its head up and swallow");
+  await expect(card).toContainText("Its head was down, or it did not swallow");
   await expect(page.getByRole("button", { name: /^Fed/ })).toHaveCount(0);
 
   await page.clock.fastForward("00:20:00");

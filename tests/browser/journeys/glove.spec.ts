@@ -169,6 +169,12 @@ test("what is refused is said where the finger is, and takes nothing that is ope
   await phone.weigh("4.0");
   await expect(page.locator(".undo-bar")).toContainText("Weighed 4.0 kg");
   await phone.tap("More about this lamb");
+  // A tube is for a lamb that was seen to swallow.
+  await phone.tap(/Take its temperature|Cold lamb: what to do/);
+  await phone.weigh("39.2");
+  await phone.tap("Use this reading");
+  await phone.tap("Yes, both");
+  await phone.tap("Lamb record");
   await page.getByText("By tube").tap();
   const tubed = page.getByRole("button", { name: /^All true/ });
   await tubed.tap();

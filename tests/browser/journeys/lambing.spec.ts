@@ -142,7 +142,7 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   await expect(row).toContainText("No colostrum: temperature first, or call your vet");
   await expect(row).toContainText(/6.h( \d.min)? unfed/);
   // So long unfed its temperature comes first; that it sucked after all is noted on its own page.
-  await expect(row.getByRole("link", { name: "Temperature" })).toBeVisible();
+  await expect(row.getByRole("link", { name: "Temperature", exact: true })).toBeVisible();
   await phone.look("31a");
   await phone.tap(/^Nursed/);
   await phone.saved();
