@@ -144,7 +144,9 @@ test("the countdown passes one hour, two hours and six hours, and says so each t
   // So long unfed its temperature comes first; that it sucked after all is noted on its own page.
   await expect(row.getByRole("link", { name: "Temperature", exact: true })).toBeVisible();
   await phone.look("31a");
-  await phone.tap(/^Nursed/);
+  await phone.tap("Already fed");
+  await phone.tap(/^Nursed/, page.getByRole("dialog"));
+  await phone.tap(/^Save/, page.getByRole("dialog"));
   await phone.saved();
   await page.clock.fastForward("18:00:00");
   await phone.open();
