@@ -53,9 +53,10 @@ pub fn offer(last: &Last, book: &Book, flock: &Flock) -> Option<String> {
     let others = animals.len().saturating_sub(1);
     let noted = noted::line(&line.event, flock, flock.settings.system).replace('*', "");
     // That all are born is said of the litter, which bears its dam's name.
-    let dam = match line.event {
-        Event::AllBorn { lamb } => flock.lamb(lamb).and_then(|lamb| lamb.dam).map(Animal::Ewe),
-        _ => None,
+    let dam = if let Event::AllBorn { lamb } = line.event {
+        flock.lamb(lamb).and_then(|lamb| lamb.dam).map(Animal::Ewe)
+    } else {
+        None
     };
     let whose = dam.or_else(|| line.event.animals().next()).map(|animal| animals::animal(flock, animal));
     let said = match whose {
