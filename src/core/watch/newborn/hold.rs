@@ -136,7 +136,32 @@ fn is_over(look: &LambIll, row: Row, lamb: &Lamb) -> bool {
                 && !look.signs.contains(&LambSign::TightBelly)
                 && lamb.ill.iter().any(dry)
         }
-        _ => false,
+        Row::MayBeNotifiable
+        | Row::ColdYoung
+        | Row::ColdOlder
+        | Row::Hungry
+        | Row::Bloat
+        | Row::NoDung
+        | Row::Hot
+        | Row::Dysentery
+        | Row::Coccidia
+        | Row::Scour
+        | Row::Joint
+        | Row::Navel
+        | Row::Eye
+        | Row::Chest
+        | Row::WhiteMuscle
+        | Row::Wobbly
+        | Row::Tetanus
+        | Row::Fits
+        | Row::Orf
+        | Row::Leg
+        | Row::FoundDead
+        | Row::BowelOut
+        | Row::MilkInLung
+        | Row::HardBirth
+        | Row::Wound
+        | Row::Dull => false,
     }
 }
 
