@@ -53,7 +53,7 @@ fn where_the_words_of_illness_say_no_milk_every_screen_of_the_lamb_says_so_at_on
             let rows = lamb_illness(of, phone.now).expect("an illness").answer;
             let says = |line: &&str| shuts(line);
             let mut told = rows.rows.iter().map(|found| words::lamb::row(found.row));
-            let none = told.any(|row| row.until.iter().chain(row.never).any(|line| says(line)));
+            let none = told.any(|row| row.until.iter().chain(row.never).any(&says));
             if !none && !rows.nothing_by_mouth {
                 continue;
             }
