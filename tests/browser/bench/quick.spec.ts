@@ -47,8 +47,12 @@ test("a press in a book of twenty thousand entries", async ({ page }) => {
     const watch = await press(phone, () => duty);
     await page.locator(".row a.row-words[href*='lamb/']").first().tap();
     const looks = page.locator(".section", { has: page.getByRole("button", { name: /^Navel/ }) });
-    const names = [/^Nursed/, /^Up/, /^Navel/];
-    const lamb = await press(phone, (at) => looks.getByRole("button", { name: names[at % names.length] }).first());
+    // The first lamb may be one that must not have milk now: then "Nursed" takes no press.
+    const lookButton = (name: RegExp) => looks.getByRole("button", { name, disabled: false }).first();
+    const all = [/^Nursed/, /^Up/, /^Navel/].map(lookButton);
+    const buttons = [];
+    for (const button of all) if (await button.isVisible()) buttons.push(button);
+    const lamb = await press(phone, (at) => buttons[at % buttons.length]);
     const both = [...watch, ...lamb];
     const times = (presses: Press[], of: keyof Press) => presses.map((press) => press[of] ?? Infinity);
     print(`tap_to_saved_p95_ms${end}`, percentile(times(both, "saved"), 95));
