@@ -27,7 +27,10 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     let mut blocks = Blocks::new();
     if !ewe.lives() {
         let said = ewe.left.as_ref().map_or_else(|| words::DEAD.to_owned(), life::left);
-        blocks = blocks.notice("gone", NoticeKind::Calm, said, []);
+        let then = ewe.left.as_ref().and_then(|left| ewe.weights.iter().rev().find(|one| one.at <= left.at));
+        let gone = view.flock.gone(Animal::Ewe(ewe.id));
+        let more = life::gone_more(&gone, then.map(|weight| weight.mass), view.system());
+        blocks = blocks.notice("gone", NoticeKind::Calm, said, []).text(more);
     }
     if ewe.lives() {
         blocks = blocks.then(withdrawal::notice(view, Animal::Ewe(ewe.id)));

@@ -41,6 +41,7 @@ mod on_keys;
 mod page;
 mod pens;
 pub mod phone;
+mod pick_many;
 mod powder;
 pub mod sample;
 mod score_ewes;
@@ -54,6 +55,7 @@ mod setup;
 mod sheets;
 mod standing;
 mod stores;
+mod tagging;
 mod text;
 mod timeline;
 mod to_calendar;
@@ -127,6 +129,10 @@ pub enum Does {
     AddMany,
     /// Of the first run.
     Setup(setup::Does),
+    /// Saves the tag or the mark of the lamb whose turn it is.
+    TagLamb(LambId),
+    /// Hands the lambing kit on as a list.
+    ShareKit,
     /// Something happened as it was planned.
     PlanHappened(PlannedJob, Option<GroupId>),
     /// Of sending the book and taking one in.
@@ -152,13 +158,14 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Share => apart(|| share::page(view, draft)),
         Screen::Tables => apart(|| share::tables_page(view, draft)),
         Screen::Farm => apart(|| farm::page(view)),
-        Screen::Supplies => apart(|| stores::page(view)),
+        Screen::Supplies => apart(|| stores::page(view, draft)),
         Screen::Pens => apart(|| pens::page(view)),
         Screen::Pen(pen) => apart(|| pens::one_page(view, pen)),
         Screen::ScoreEwes(group) => apart(|| score_ewes::page(view, draft, group)),
         Screen::Group(group) => apart(|| group::page(view, draft, group)),
         Screen::Season => apart(|| season::page(view, draft)),
         Screen::WeighLambs => apart(|| weighing::page(view, draft)),
+        Screen::TagLambs => apart(|| tagging::page(view, draft)),
         Screen::Feed => apart(|| feed::page(view, draft)),
         Screen::Settings => apart(|| settings::page(view)),
         Screen::SettingsOf(part) => apart(|| settings::part_page(view, draft, part)),
@@ -201,6 +208,9 @@ fn typed(key: &Key, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effec
     if screen == Screen::WeighLambs {
         weighing::typed(key, view, &mut draft.fields);
     }
+    if screen == Screen::TagLambs {
+        tagging::typed(key, &mut draft.fields);
+    }
     if matches!(screen, Screen::SettingsOf(_)) {
         settings::typed(key, draft);
     }
@@ -234,6 +244,8 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::AddFound => apart(|| flock::add(view, draft)),
         Does::AddMany => apart(|| flock::add_many(view, draft)),
         Does::Setup(does) => apart(|| setup::does(*does, view, draft)),
+        Does::TagLamb(lamb) => apart(|| tagging::does(*lamb, view, draft)),
+        Does::ShareKit => apart(|| stores::share_list(view)),
         Does::PlanHappened(what, group) => apart(|| season::plan_happened(*what, *group, view, draft)),
         Does::Share(does) => apart(|| share::does(does, view, draft)),
     }
@@ -255,6 +267,9 @@ fn heard(heard: &Heard, screen: Screen, view: &View, draft: &mut Draft) -> Vec<E
     match heard {
         Heard::Given(key, trouble) if to_calendar::is_ours(key) => {
             to_calendar::given(key, trouble.as_ref(), draft);
+        }
+        Heard::Given(key, trouble) if stores::is_list(key) => {
+            stores::list_given(key, trouble.as_ref(), draft);
         }
         Heard::NotErased(said) => draft.say(erase::SAID, yeanling_words::erase::not_erased(said)),
         Heard::Given(..) | Heard::Saved(..) | Heard::Shared(_) | Heard::File(..) | Heard::Promised(_) => {}

@@ -79,6 +79,8 @@ impl Does {
             | Self::AddFound
             | Self::AddMany
             | Self::Setup(_)
+            | Self::TagLamb(_)
+            | Self::ShareKit
             | Self::PlanHappened(..) => Meaning::Saves,
             Self::ColdLamb(does) => match does {
                 cold_lamb::Does::Read(_)

@@ -77,6 +77,8 @@ pub enum Screen {
     Medicines,
     /// Lambs weighed one after another.
     WeighLambs,
+    /// Lambs tagged or marked one after another.
+    TagLambs,
     /// Hay, ration and water.
     Feed,
     /// The season in figures.
@@ -95,7 +97,7 @@ pub enum Screen {
 
 impl Screen {
     /// The screens that are about nothing else.
-    const ALONE: [Self; 24] = [
+    const ALONE: [Self; 25] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
@@ -114,6 +116,7 @@ impl Screen {
         Self::Supplies,
         Self::Medicines,
         Self::WeighLambs,
+        Self::TagLambs,
         Self::Feed,
         Self::Summary,
         Self::Keep,
@@ -178,6 +181,7 @@ impl Screen {
             | Self::Supplies
             | Self::Medicines
             | Self::WeighLambs
+            | Self::TagLambs
             | Self::Feed
             | Self::Summary
             | Self::Keep
@@ -239,6 +243,7 @@ impl Screen {
             | Self::Setup
             | Self::Erase
             | Self::Supplies
+            | Self::TagLambs
             | Self::Feed
             | Self::Lost => None,
         }
@@ -308,6 +313,7 @@ impl Screen {
             | Self::ColdLamb(Some(_))
             | Self::ScoreEwes(_)
             | Self::WeighLambs
+            | Self::TagLambs
             | Self::Medicines => Some(Self::Flock),
             Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary | Self::Keep => {
                 Some(Self::Season)

@@ -4,7 +4,7 @@ use std::cell::OnceCell;
 use std::ops::Deref;
 use std::sync::Arc;
 
-use chrono::NaiveDateTime;
+use chrono::{NaiveDate, NaiveDateTime, NaiveTime};
 use yeanling_core::book::{Book, DeviceId, EntryId, Event};
 use yeanling_core::flock::Flock;
 use yeanling_core::seasons::LambingForecasts;
@@ -119,6 +119,14 @@ impl View<'_> {
     #[must_use]
     pub fn noting_at(&self, event: Event, at: Moment) -> Noting {
         Noting { id: (self.new_id)(), event, at }
+    }
+
+    /// Returns when something is noted of which the day alone is known: now if that is today, else its morning, and of a day to
+    /// come its morning too, which the gate refuses.
+    #[must_use]
+    pub fn on_day(&self, day: NaiveDate) -> Moment {
+        let eight = NaiveTime::from_hms_opt(8, 0, 0).unwrap_or_default();
+        if day == self.now.local().date() { self.now } else { (self.at_local)(day.and_time(eight)) }
     }
 
     /// Says whether facts may be noted one after the other.

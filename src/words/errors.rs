@@ -64,6 +64,7 @@ pub fn weight(error: &OutOfBounds<Mass>, system: System) -> String {
         | BoundFor::ConditionScore
         | BoundFor::FrozenBag
         | BoundFor::InStore
+        | BoundFor::Price
         | BoundFor::Percent => "a lamb on the bottle",
     };
     let too = match (error.allowed.why, error.given > error.allowed.most) {

@@ -36,6 +36,40 @@ pub const TAGS: &str = "Tags: a list or ranges";
 pub const TAGS_HINT: &str = "Such as 101–140, 7, 9";
 /// Since when they are in.
 pub const SINCE: &str = "In the group since";
+/// Picks ewes that are in the book.
+pub const PICK: &str = "Or tap them";
+/// Notes crayon marks of the group.
+pub const MARKS: &str = "Crayon marks";
+/// A color that is not offered.
+pub const OTHER_COLOR: &str = "Another color";
+/// The crayon was changed, as it is answered.
+pub const CHANGED: &str = "Changed";
+/// Notes that the crayon was changed.
+pub const CRAYON_CHANGED: &str = "Crayon changed";
+/// Asks for the crayon.
+pub const CRAYON: &str = "Which crayon is on the ram now?";
+/// Why the color is changed.
+pub const CRAYON_TEXT: &str =
+    "A darker color each time shows over the one before. Common practice, no source.";
+/// The usual colors, the light ones first.
+pub const COLORS: [&str; 6] = ["yellow", "orange", "green", "red", "blue", "purple"];
+/// Asks on which day marks were seen.
+pub const SEEN_ON: &str = "Seen on";
+/// This day.
+pub const TODAY: &str = "Today";
+/// Any other day.
+pub const OTHER_DAY: &str = "Other day";
+
+/// Returns a ewe's last mark under her number: "red 3 Oct".
+pub fn marked(color: &str, on: NaiveDate) -> String {
+    format!("{color} {}", short_date(on))
+}
+
+/// Returns the button that notes the marks.
+pub fn mark(ewes: usize) -> String {
+    if ewes == 0 { "Tap the marked ewes".to_owned() } else { format!("Mark {}", animals::ewes(ewes)) }
+}
+
 /// Breaks the group up.
 pub const PART: &str = "End group";
 /// Heads its ewes.

@@ -1,10 +1,11 @@
 //! Supplies: what is there against what the season will take, and the freezer.
 
+use chrono::NaiveDate;
 use yeanling_core::book::Item;
 use yeanling_core::flock::Batch;
 use yeanling_core::units::{Amount, Moment, System, Volume};
 
-use super::common::{capital, date, number, volume};
+use super::common::{capital, date, number, short_date, volume};
 use super::season_forecast::away;
 use super::stores;
 
@@ -15,6 +16,49 @@ pub const SHELF: &str = "On hand";
 /// Explains what is needed.
 pub const SHELF_SUB: &str =
     "What to have before the first lamb, while the shops are open. Counts one spare of each.";
+/// What is asked on the Watch.
+pub const ASKED: &str = "Count the lambing kit, order what is short";
+/// Counts all of it.
+pub const COUNT_ALL: &str = "Count all";
+/// Heads that.
+pub const COUNT_ALL_ASK: &str = "What is on hand?";
+/// Says what a blank means.
+pub const COUNT_ALL_TEXT: &str = "Type what you counted. A blank stays as it was.";
+/// Nothing was typed.
+pub const NONE_COUNTED: &str = "Enter at least one count.";
+/// Prints what is needed and there.
+pub const PRINT_LIST: &str = "Print the list";
+/// Hands it on as a table.
+pub const SHARE_LIST: &str = "Share the list";
+/// It was handed on.
+pub const LIST_GIVEN: &str = "The list is saved or shared.";
+/// The heads of the list.
+pub const LIST_HEADS: [&str; 4] = ["What", "Have", "On hand", "To buy"];
+
+/// Heads the list on paper: "Quarry Bank · Lambing kit · 8 Jan 2027".
+pub fn list_head(farm: &str, day: &str) -> String {
+    let farm = if farm.is_empty() { "Yeanling" } else { farm };
+    format!("{farm} · Lambing kit · {day}")
+}
+
+/// Returns the name of the list's file.
+pub fn list_file(day: &str) -> String {
+    format!("yeanling-kit-{day}.csv")
+}
+
+/// Returns when the first lamb may come: "first lamb possible 20 Feb, in 56 days".
+pub fn first_lamb(first: NaiveDate, today: NaiveDate) -> String {
+    format!("first lamb possible {}, {}", short_date(first), away(first, today))
+}
+
+/// Returns what stands under a thing that is to be counted: "needed: 17", "needed: 17 · was 12".
+pub fn to_count(item: Item, there: Option<Amount>, wanted: Option<Amount>, system: System) -> String {
+    let told = |amount: Amount| stores::amount(item, amount, system);
+    let wanted = wanted.map(|wanted| format!("needed: {}", told(wanted)));
+    let was = there.map(|there| format!("was {}", told(there)));
+    wanted.into_iter().chain(was).collect::<Vec<_>>().join(" · ")
+}
+
 /// Changes what is there.
 pub const CHANGE: &str = "Count";
 /// Asks what happened.
@@ -41,6 +85,18 @@ pub const BAGS: &str = "Bags";
 pub const EACH: &str = "In each";
 /// Asks whom it is from.
 pub const FROM: &str = "From";
+/// Asks which ewe.
+pub const FROM_EWE: &str = "Her tag, if known";
+/// Asks for the day.
+pub const FROZEN_DAY: &str = "Frozen on";
+/// It is no day.
+pub const NO_FROZEN_DAY: &str = "That is not a date. Enter the day it was frozen.";
+
+/// Says that no ewe wears a tag.
+pub fn no_such_ewe(tag: &str) -> String {
+    format!("No ewe here wears {tag}. Add her on Flock first, or leave this blank.")
+}
+
 /// Asks for the reading.
 pub const BRIX: &str = "Brix, if measured";
 /// Asks for the label.
@@ -119,13 +175,20 @@ pub fn name(item: Item) -> String {
 }
 
 /// Returns what lies in a batch: "3 bags of 150 ml, Brix 24.5 · 14, first".
-pub fn batch(batch: &Batch, system: System) -> String {
+///
+/// `boosted` is when the ewe that it is from had her booster, where she is known.
+pub fn batch(batch: &Batch, system: System, boosted: Option<Option<Moment>>) -> String {
     let mut text = format!("*{}* of {}", stores::bags(batch.left()), volume(batch.volume, system));
     if let Some(brix) = batch.brix {
         text += &format!(", Brix {}", number(brix.as_percent(), 1));
     }
     if let Some(label) = &batch.label {
         text += &format!(" · {label}");
+    }
+    match boosted {
+        Some(Some(at)) => text += &format!(" · ewe boosted {}", short_date(at.local().date())),
+        Some(None) => text += " · no booster noted for her",
+        None => {}
     }
     text
 }

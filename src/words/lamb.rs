@@ -6,7 +6,7 @@ use yeanling_core::settings::Limits;
 use yeanling_core::units::{Moment, System, TimeDelta};
 use yeanling_core::watch::{BeforeMilk, Hold};
 
-use super::common::{clock, day_and_clock, mass, span, temperature, temperature_both};
+use super::common::{clock, day_and_clock, mass, short_date, span, temperature, temperature_both};
 use super::{animals, illness, life};
 
 /// Leads to the ewe that she became.
@@ -378,6 +378,8 @@ pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
     let mut parts = vec![animals::sex(lamb.sex).to_owned(), animals::litter(size), born(lamb, now)];
     parts.extend(lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe))));
     parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.settings.system))));
+    let boosted = flock.dam_boosted(lamb).filter(|_| lamb.lives() && lamb.weaned.is_none());
+    parts.extend(boosted.map(|at| format!("dam boosted {}", short_date(at.local().date()))));
     parts.join(" · ")
 }
 

@@ -55,6 +55,7 @@ pub mod share;
 pub mod spread;
 pub mod spreadsheet;
 pub mod stores;
+pub mod tagging;
 pub mod time;
 pub mod vet;
 pub mod watch;

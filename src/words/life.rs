@@ -1,13 +1,13 @@
 //! An animal's life beyond birth and milk: fostering, marks, medicines, leaving, and what is refused of it.
 
-use yeanling_core::book::{BirthDay, Castration, Departure, Life, NoBirthDay, Route, Treatment};
-use yeanling_core::flock::{Flock, Left};
+use yeanling_core::book::{BirthDay, Castration, CullReason, Departure, Life, NoBirthDay, Route, Treatment};
+use yeanling_core::flock::{Flock, Gone, IN_COLOSTRUM_AFTER, Left, Treated};
 use yeanling_core::reckon::withholding::Usable;
-use yeanling_core::units::{Moment, System};
+use yeanling_core::units::{Mass, Moment, Price, System};
 use yeanling_core::watch::{LifeRejection, Product, Withdrawal};
 
 use super::animals;
-use super::common::{date, day_and_clock, long_date, mass, number, short_date, typed};
+use super::common::{capital, date, day_and_clock, long_date, mass, number, short_date, typed};
 
 /// Heads what can be noted of a life.
 pub const LIFE: &str = "Records";
@@ -97,6 +97,33 @@ pub const RECORD: &str = "More details";
 pub const DAY_ONLY: &str = "Time not known, only the day";
 /// When it was given.
 pub const WHEN: &str = "When";
+/// A medicine that is the booster before lambing.
+pub const IS_BOOSTER: &str = "Booster before lambing";
+/// The booster, where its name was never noted.
+pub const BOOSTER: &str = "Booster";
+/// Heads the booster of a group.
+pub const BOOST_ASK: &str = "Which booster was given?";
+
+/// Says who has it: "Noted for 12 ewes that have not had it."
+pub fn boosted(ewes: usize) -> String {
+    match ewes {
+        0 => "Every ewe here has had it.".to_owned(),
+        1 => "Noted for *1 ewe* that has not had it.".to_owned(),
+        ewes => format!("Noted for *{ewes} ewes* that have not had it."),
+    }
+}
+
+/// Returns that a lamb's dam had her booster: "Dam boosted *9 Mar*"; so late that it hardly counts, that too.
+pub fn dam_boosted(at: Moment, born: Moment) -> String {
+    let days = born.since(at).num_days();
+    let day = short_date(at.local().date());
+    if born.since(at) < IN_COLOSTRUM_AFTER {
+        format!("Dam boosted *{day}*, {days} days before the birth: too late to count on")
+    } else {
+        format!("Dam boosted *{day}*")
+    }
+}
+
 /// What every medicine record needs to hear.
 pub const TREAT_CAUTION: [&str; 2] = [
     "Label and vet come first. Yeanling works out no doses.",
@@ -106,6 +133,22 @@ pub const TREAT_CAUTION: [&str; 2] = [
 pub const LEAVE: &str = "Sold or gone";
 /// Asks how it left.
 pub const LEAVE_ASK: &str = "How did it leave?";
+/// On which day it left.
+pub const LEAVE_DAY: &str = "Day";
+/// It is no day.
+pub const NO_LEAVE_DAY: &str = "That is not a date. Enter the day it left.";
+/// What it was sold for.
+pub const PRICE: &str = "Price";
+/// Whose money that is.
+pub const PRICE_HINT: &str = "In your own money, for this animal. Blank if none.";
+/// What it weighed then.
+pub const LEAVE_WEIGHT: &str = "Weight that day";
+/// Why it was culled.
+pub const CULL: &str = "Culled for";
+/// Folds why it was culled.
+pub const CULL_FOLD: &str = "Was it culled?";
+/// It was no cull.
+pub const NOT_CULLED: &str = "not a cull";
 /// To whom.
 pub const TO: &str = "To whom or where, if you like";
 /// Asks for one of them.
@@ -168,6 +211,48 @@ pub const fn departure(how: Departure) -> &'static str {
     }
 }
 
+/// Returns a price in the farm's own money: "180", "182.50".
+pub fn price(price: Price) -> String {
+    let money = price.as_money();
+    if money.fract().abs() < 0.005 { format!("{money:.0}") } else { format!("{money:.2}") }
+}
+
+/// Returns why an animal was culled.
+pub const fn cull_reason(why: CullReason) -> &'static str {
+    match why {
+        CullReason::Udder => "udder or teats",
+        CullReason::Age => "teeth or age",
+        CullReason::Empty => "empty or missed a season",
+        CullReason::Prolapse => "prolapse",
+        CullReason::Lambing => "trouble at lambing",
+        CullReason::Mothering => "poor mothering",
+        CullReason::PoorLambs => "poor lambs",
+        CullReason::Feet => "lame or bad feet",
+        CullReason::Condition => "stays thin",
+        CullReason::Health => "often sick, or worms",
+        CullReason::Temper => "temper",
+        CullReason::Other => "another reason",
+    }
+}
+
+/// Returns what is known of an animal that is here no more: "sold for *180*, weighed *62 kg*, culled for udder or teats".
+pub fn gone_more(gone: &Gone, weight: Option<Mass>, system: System) -> String {
+    let price = gone.price.map(|sold| format!("sold for *{}*", price(sold)));
+    let weight = weight.map(|weight| format!("weighed *{}*", mass(weight, system)));
+    let culled = gone.culled.map(|why| format!("culled: *{}*", cull_reason(why)));
+    capital(&[price, weight, culled].into_iter().flatten().collect::<Vec<_>>().join(" · "))
+}
+
+/// Asks of what a lamb died that was born dead.
+pub const CAUSE: &str = "Cause";
+
+/// Returns what is known of a lamb that was born dead: "Ram lamb · weighed *3.2 kg* · cause: *hard birth*".
+pub fn born_dead(sex: &str, weight: Option<&str>, cause: Option<&str>) -> String {
+    let weight = weight.map(|weight| format!("weighed *{weight}*"));
+    let cause = cause.map(|cause| format!("cause: *{cause}*"));
+    capital(&std::iter::once(sex.to_owned()).chain(weight).chain(cause).collect::<Vec<_>>().join(" · "))
+}
+
 /// Returns how a lamb was castrated.
 pub const fn castration(way: Castration) -> &'static str {
     match way {
@@ -196,6 +281,9 @@ pub fn line(life: &Life, flock: &Flock) -> String {
         }
         Life::Castrated { way, .. } => format!("Castrated {}", castration(*way)),
         Life::Treated { treatment, .. } => treatment_line(treatment),
+        Life::Boosted { treatment, .. } => format!("Booster: {}", treatment_line(treatment)),
+        Life::SoldFor { price: sold, .. } => format!("Sold for *{}*", price(*sold)),
+        Life::Culled { why, .. } => format!("Culled: {}", cull_reason(*why)),
         Life::Went { how, to, .. } => match to {
             Some(to) => format!("{}: {to}", departure(*how)),
             None => departure(*how).to_owned(),
@@ -218,6 +306,12 @@ pub fn treatment_line(treatment: &Treatment) -> String {
         None => format!("{what} withdrawal not known"),
     };
     format!("{}; {}", parts.join(", "), days("meat", treatment.meat_days))
+}
+
+/// Returns a treatment that was given, in a line; of the booster that it was that.
+pub fn given_line(given: &Treated) -> String {
+    let line = treatment_line(&given.treatment);
+    if given.booster { format!("Booster: {line}") } else { line }
 }
 
 /// Returns when an animal was born.
@@ -283,6 +377,13 @@ pub fn rejection(rejection: &LifeRejection, now: Moment, system: System) -> Stri
             format!("Its death is noted already ({}). Change that entry if it is wrong.", when(*died))
         }
         LifeRejection::NotDead => "Its death is not noted. Note it first.".to_owned(),
+        LifeRejection::NotGone => "It has not left the flock. First note how it left.".to_owned(),
+        LifeRejection::Price(error) => format!(
+            "{} is out of range. Enter {} to {}.",
+            price(error.given),
+            price(error.allowed.least),
+            price(error.allowed.most)
+        ),
         LifeRejection::AfterLeft { at, left } => {
             format!("It left at {}, so this cannot be at {}.", when(*left), when(*at))
         }

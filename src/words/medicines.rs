@@ -10,6 +10,10 @@ pub const NONE_HELD: &str = "Nothing in withdrawal, as far as noted.";
 pub const GIVEN: &str = "Given";
 /// Says that there are none.
 pub const EMPTY: &str = "No medicine yet. Add one on the ewe or the lamb, or here for many at once.";
+/// Folds boosters that were noted of a group as a whole.
+pub const GROUP_BOOSTERS: &str = "Boosters noted for a group";
+/// Such a booster.
+pub const GROUP_BOOSTER: &str = "Booster; which medicine was not noted";
 /// Opens a treatment of many.
 pub const MANY: &str = "Medicine for many";
 /// Asks for whom.

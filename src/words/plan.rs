@@ -37,6 +37,23 @@ pub const WHICH_DAY: &str = "On which day?";
 /// Says what a day does.
 pub const WHICH_DAY_TEXT: &str =
     "A day that has passed: it happened then. A day ahead: it is planned for then.";
+/// A step of extra feed waits.
+pub const PUT_OFF: &str = "Put off";
+/// Asks until when.
+pub const PUT_OFF_ASK: &str = "Give the next feed step when?";
+/// Says what is asked then.
+pub const PUT_OFF_TEXT: &str =
+    "The step is asked for again that day. Raise feed slowly: a jump can make a ewe sick.";
+
+/// Returns until when a step waits: "Tomorrow", "In 3 days".
+pub fn put_off_days(days: u8) -> String {
+    match days {
+        1 => "Tomorrow".to_owned(),
+        7 => "In a week".to_owned(),
+        days => format!("In {days} days"),
+    }
+}
+
 /// The ram stays.
 pub const HE_STAYS: &str = "He stays";
 /// Asks until when.
@@ -85,6 +102,7 @@ pub fn line(planning: &Planning) -> String {
         Planning::Planned { what, on: None, .. } => {
             format!("No longer planned: {}", job(*what).to_lowercase())
         }
+        Planning::FeedPutOff { until, .. } => format!("Extra feed step put off to *{}*", short_date(*until)),
         Planning::Happened { what, .. } => format!("{}: done", job(*what)),
     }
 }

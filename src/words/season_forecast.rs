@@ -2,7 +2,7 @@
 
 use chrono::{NaiveDate, TimeDelta};
 use yeanling_core::reckon::season::conception::Likely;
-use yeanling_core::reckon::season::dates::DateTask;
+use yeanling_core::reckon::season::dates::{DateTask, Dated};
 use yeanling_core::reckon::season::ewe::{Ground, LambingForecast, NoForecast};
 use yeanling_core::reckon::season::forecast::Forecast;
 use yeanling_core::reckon::season::pens::Rule;
@@ -307,6 +307,37 @@ pub fn what(what: &DateTask, system: System) -> String {
         DateTask::WatchFrom => "First lambs possible: watch at night".to_owned(),
         DateTask::WatchUntil => "Last night to watch".to_owned(),
         DateTask::FeedUntil => "Stop the extra feed if there is grass".to_owned(),
+    }
+}
+
+/// Returns how many of a group are still to have their booster: "Booster for the 3 ewes that have not had it".
+pub fn without_booster(ewes: usize) -> String {
+    match ewes {
+        1 => "Booster for the 1 ewe that has not had it. Ask your vet".to_owned(),
+        ewes => format!("Booster for the {ewes} ewes that have not had it. Ask your vet"),
+    }
+}
+
+/// Returns when a thing is asked for: how far its day is; of a booster whose window is open, until when that is.
+pub fn when(dated: &Dated, today: NaiveDate) -> String {
+    match dated.what {
+        DateTask::Booster { from, until } if (from..=until).contains(&today) => {
+            format!("due, until {}", short_date(until))
+        }
+        DateTask::Booster { until, .. } if until < today => {
+            format!("late, its best days ended {}", away(until, today))
+        }
+        DateTask::Booster { .. }
+        | DateTask::ScoreBeforeRam
+        | DateTask::ScoreAtRam
+        | DateTask::CrayonChange { .. }
+        | DateTask::RamOut
+        | DateTask::ScoreAtMid
+        | DateTask::ScoreLate
+        | DateTask::Feed { .. }
+        | DateTask::WatchFrom
+        | DateTask::WatchUntil
+        | DateTask::FeedUntil => away(dated.date, today),
     }
 }
 

@@ -9,6 +9,8 @@ use serde::{Deserialize, Serialize};
 
 use super::animal::Animal;
 use super::ids::{EweId, LambId};
+use crate::terms::CullReason;
+use crate::units::Price;
 
 /// A fact of an animal's life.
 #[derive(Clone, Debug, PartialEq, Serialize, Deserialize)]
@@ -67,6 +69,27 @@ pub enum Life {
         /// To whom or where, if said.
         #[serde(default, skip_serializing_if = "Option::is_none")]
         to: Option<String>,
+    },
+    /// A ewe had her booster before lambing, a treatment like any other.
+    Boosted {
+        /// Which ewe.
+        ewe: EweId,
+        /// With what, and until when it counts.
+        treatment: Box<Treatment>,
+    },
+    /// What an animal that left was sold for.
+    SoldFor {
+        /// Which animal.
+        animal: Animal,
+        /// For how much of the farm's own money.
+        price: Price,
+    },
+    /// Why an animal that left or died was culled.
+    Culled {
+        /// Which animal.
+        animal: Animal,
+        /// Why.
+        why: CullReason,
     },
     /// A dead animal was looked into: by the vet, a laboratory, or on the farm.
     Examined {
@@ -190,9 +213,11 @@ impl Life {
             Self::Marked { animal, .. }
             | Self::Treated { animal, .. }
             | Self::Went { animal, .. }
+            | Self::SoldFor { animal, .. }
+            | Self::Culled { animal, .. }
             | Self::Examined { animal, .. } => [Some(*animal), None],
             Self::KeptAsEwe { lamb } | Self::Castrated { lamb, .. } => [Some(Animal::Lamb(*lamb)), None],
-            Self::Described { ewe, .. } => [Some(Animal::Ewe(*ewe)), None],
+            Self::Described { ewe, .. } | Self::Boosted { ewe, .. } => [Some(Animal::Ewe(*ewe)), None],
         }
     }
 }

@@ -44,8 +44,8 @@ pub use standing::{Corrected, Standing, corrected, standing};
 pub use unread::Unread;
 
 pub use crate::terms::{
-    Belly, Cause, Found, Item, LambingEase, Measure, Milk, Mouth, Part, PenSize, Presentation, RamAge, Ring,
-    Sex, Sign, Suck, VigorScale, Way,
+    Belly, Cause, CullReason, Found, Item, LambingEase, Measure, Milk, Mouth, Part, PenSize, Presentation,
+    RamAge, Ring, Sex, Sign, Suck, VigorScale, Way,
 };
 use crate::units::Moment;
 

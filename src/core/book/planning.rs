@@ -32,6 +32,13 @@ pub enum Planning {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         on: Option<NaiveDate>,
     },
+    /// The next step of a group's extra feed waits until a day.
+    FeedPutOff {
+        /// Which group.
+        group: GroupId,
+        /// Until which day.
+        until: NaiveDate,
+    },
     /// What was planned came about; a ram's coming and going are noted beside it as facts of their own.
     Happened {
         /// What.
@@ -68,7 +75,7 @@ impl Planning {
     #[must_use]
     pub const fn group(&self) -> Option<GroupId> {
         match self {
-            Self::RamStays { group, .. } => Some(*group),
+            Self::RamStays { group, .. } | Self::FeedPutOff { group, .. } => Some(*group),
             Self::Planned { group, .. } | Self::Happened { group, .. } => *group,
         }
     }

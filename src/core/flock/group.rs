@@ -4,6 +4,8 @@
 //!
 //! A ewe is in one group at a time; a ram is a label of his time with a group, and all go out at once.
 
+use chrono::NaiveDate;
+
 use super::{Flock, Scan, plan};
 use crate::book::{Animal, EntryId, Event, EweId, GroupId, RamAge, Standing};
 use crate::sort_small::SortSmall;
@@ -24,6 +26,8 @@ pub struct Group {
     pub crayons: Vec<(Moment, String)>,
     /// What a ewe got of extra feed in a day, each with since when; nothing says that it ended.
     pub feeds: Vec<(Moment, Mass)>,
+    /// Until which day the next step of its extra feed waits, if it does, and since when.
+    pub feed_waits: Option<(Moment, NaiveDate)>,
     /// When its ewes had their booster.
     pub boosters: Vec<Moment>,
     /// When it was broken up.
@@ -117,6 +121,7 @@ impl Group {
             rams: Vec::new(),
             crayons: Vec::new(),
             feeds: Vec::new(),
+            feed_waits: None,
             boosters: Vec::new(),
             parted: None,
             members: Vec::new(),

@@ -116,7 +116,7 @@ pub(super) const fn how(event: &Event) -> ReadAs {
         // Each is told of its own animal alone.
         Event::Illness(_) => ReadAs::Tells,
         Event::Life(life) => how_life(life),
-        Event::Planning(Planning::RamStays { .. }) => ReadAs::Tells,
+        Event::Planning(Planning::RamStays { .. } | Planning::FeedPutOff { .. }) => ReadAs::Tells,
         // What is planned for the whole flock has no lines of its own.
         Event::Planning(Planning::Planned { .. } | Planning::Happened { .. }) => ReadAs::TellsInTurn,
     }
@@ -130,6 +130,9 @@ const fn how_life(life: &Life) -> ReadAs {
         | Life::Described { .. }
         | Life::Castrated { .. }
         | Life::Treated { .. }
+        | Life::Boosted { .. }
+        | Life::SoldFor { .. }
+        | Life::Culled { .. }
         | Life::Examined { .. } => ReadAs::Tells,
     }
 }

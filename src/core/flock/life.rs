@@ -7,7 +7,8 @@ use chrono::Datelike;
 use super::{Ewe, Flock, Lamb, Litter};
 use crate::book::{Animal, BirthDay, Departure, EntryId, Event, EweId, LambId, Life, Standing, Treatment};
 use crate::sort_small::SortSmall;
-use crate::units::{Moment, TimeDelta};
+use crate::terms::CullReason;
+use crate::units::{Moment, Price, TimeDelta};
 
 /// How an animal left the flock, and when.
 #[derive(Clone, Debug, PartialEq, Eq)]
@@ -18,6 +19,15 @@ pub struct Left {
     pub how: Departure,
     /// To whom or where, if said.
     pub to: Option<String>,
+}
+
+/// What is known of an animal that is here no more, beside how it left.
+#[derive(Clone, Copy, Debug, Default, PartialEq)]
+pub struct Gone {
+    /// What it was sold for, in the farm's own money.
+    pub price: Option<Price>,
+    /// Why it was culled.
+    pub culled: Option<CullReason>,
 }
 
 /// A treatment that was given.
@@ -31,6 +41,8 @@ pub struct Treated {
     pub at: Moment,
     /// What.
     pub treatment: Treatment,
+    /// Whether it was the booster before lambing.
+    pub booster: bool,
 }
 
 /// With whom a lamb is reared.
@@ -58,6 +70,12 @@ impl Flock {
             Animal::Lamb(_) => None,
         };
         was.map_or(&[][..], own).iter().chain(own(animal)).collect()
+    }
+
+    /// Returns what is known of an animal that left or died, beside how.
+    #[must_use]
+    pub fn gone(&self, animal: Animal) -> Gone {
+        self.gone.get(&self.canonical(animal)).copied().unwrap_or_default()
     }
 
     /// Returns every treatment, the latest first.
@@ -175,6 +193,14 @@ pub(super) fn carry_tags(flock: &mut Flock) {
     }
 }
 
+/// Tells that an animal was treated.
+fn treat(flock: &mut Flock, line: &Standing<'_>, animal: Animal, treatment: &Treatment, booster: bool) {
+    let animal = flock.canonical(animal);
+    let treatment = treatment.clone();
+    let treated = Treated { entry: line.entry.id, animal, at: line.at, treatment, booster };
+    flock.treated.entry(animal).or_default().push(treated);
+}
+
 /// Tells what happened in an animal's life.
 pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
     let at = line.at;
@@ -205,11 +231,15 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, life: &Life) {
             ewe.breed = breed.clone().or_else(|| ewe.breed.take());
         }),
         Life::Castrated { lamb, way } => flock.on_lamb(*lamb, |lamb| lamb.castrated.push((at, *way))),
-        Life::Treated { animal, treatment } => {
+        Life::Treated { animal, treatment } => treat(flock, line, *animal, treatment, false),
+        Life::Boosted { ewe, treatment } => treat(flock, line, Animal::Ewe(*ewe), treatment, true),
+        Life::SoldFor { animal, price } => {
             let animal = flock.canonical(*animal);
-            let treatment = (**treatment).clone();
-            let treated = Treated { entry: line.entry.id, animal, at, treatment };
-            flock.treated.entry(animal).or_default().push(treated);
+            flock.gone.entry(animal).or_default().price = Some(*price);
+        }
+        Life::Culled { animal, why } => {
+            let animal = flock.canonical(*animal);
+            flock.gone.entry(animal).or_default().culled = Some(*why);
         }
         Life::Went { animal, how, to } => {
             let left = Left { at, how: *how, to: to.clone() };

@@ -1,6 +1,7 @@
 //! What is: ewes, lambs, litters, groups and stores, worked out from the book and from nothing else.
 
 mod apply;
+mod booster;
 mod ewe;
 mod expectation;
 mod fold;
@@ -20,6 +21,7 @@ mod stores;
 
 use std::collections::{BTreeMap, BTreeSet, HashMap};
 
+pub use booster::IN_COLOSTRUM_AFTER;
 pub use ewe::{ConditionScore, Ewe, Scan};
 pub(crate) use expectation::days;
 pub use expectation::{EARLIEST_BIRTH, Expectation, Gestation, LATEST_BIRTH, Odd, OddBirth, UNSEEN_DAYS};
@@ -28,7 +30,7 @@ pub use group::{CrayonMark, Group, GroupStay, MatingWindow, Ram, Staying};
 pub use illness::{EweIll, LambIll, UdderSeen, Vital};
 pub use labor::{Labor, SIGNS_FOR, Saw, Seen};
 pub use lamb::{Death, Feed, Felt, Lamb, MouthFelt, Reading, Scored, VetCall, WEANED_BY, Weight};
-pub use life::{Left, Reared, Treated};
+pub use life::{Gone, Left, Reared, Treated};
 pub use line::Line;
 pub use litter::{BirthMean, Counted, LITTER_APART, Litter};
 pub use pen::{Pen, Stay};
@@ -98,6 +100,7 @@ pub struct Flock {
     of_dam: BTreeMap<EweId, Vec<LambId>>,
     fostered: BTreeMap<EweId, Vec<LambId>>,
     treated: BTreeMap<Animal, Vec<Treated>>,
+    gone: BTreeMap<Animal, Gone>,
     /// The choice of the farm that was noted last.
     chosen: Option<(Moment, EntryId)>,
     /// Entries that are not here, to which there are corrections.

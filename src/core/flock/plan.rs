@@ -44,6 +44,11 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, planning: &Planning)
                 None => _ = flock.plans.remove(&(*group, *what)),
             }
         }
+        Planning::FeedPutOff { group, until } => {
+            if let Some(group) = flock.groups.get_mut(group) {
+                group.feed_waits = Some((line.at, *until));
+            }
+        }
         Planning::Happened { what, group } => _ = flock.plans.remove(&(*group, *what)),
     }
 }

@@ -13,6 +13,7 @@ use chrono::{Days, Months, NaiveDate};
 use super::lambing_forecasts::LambingForecasts;
 use super::{Season, seasons};
 use crate::flock::{EARLIEST_BIRTH, Ewe, Flock, LATEST_BIRTH};
+use crate::reckon::season::shopping::{KIT, Rate};
 use crate::settings::VetAgreed;
 use crate::units::{Moment, TimeDelta};
 
@@ -52,6 +53,41 @@ pub struct BeforeSeason {
     pub first: Option<NaiveDate>,
     /// What is still open, in its order.
     pub open: Vec<ToAgree>,
+}
+
+/// The kit is asked for so many weeks before the first day on which a ewe may lamb (ours): to order, to buy, to look again.
+const KIT_WEEKS: [u64; 3] = [8, 4, 1];
+/// And for so many days from then on (ours).
+const KIT_ASKED_FOR: TimeDelta = TimeDelta::days(10);
+
+/// That the kit is to be counted.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct KitAsked {
+    /// The first day on which a ewe may lamb, as it looks now.
+    pub first: NaiveDate,
+    /// Since when it is asked.
+    pub since: NaiveDate,
+}
+
+/// Returns that the kit is to be counted: eight weeks, four weeks and one week before the first lamb, for ten days each, until
+/// more than half of it was counted or bought since.
+#[must_use]
+pub fn kit_asked(flock: &Flock, forecasts: &LambingForecasts, now: Moment) -> Option<KitAsked> {
+    let today = now.local().date();
+    let When::From(first) = when(flock, forecasts, now)? else { return None };
+    if today >= first {
+        return None;
+    }
+    let starts = KIT_WEEKS.into_iter().filter_map(|weeks| first.checked_sub_days(Days::new(weeks * 7)));
+    let since = starts.filter(|start| *start <= today).max()?;
+    if today.signed_duration_since(since) > KIT_ASKED_FOR {
+        return None;
+    }
+    let is_done = |rate: &&Rate| {
+        let moves = flock.stores.moves.get(&rate.item).into_iter().flatten();
+        moves.into_iter().any(|change| change.at.local().date() >= since)
+    };
+    (KIT.iter().filter(is_done).count() * 2 <= KIT.len()).then_some(KitAsked { first, since })
 }
 
 /// Returns when something was agreed for the season of these days, if it was.

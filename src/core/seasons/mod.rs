@@ -22,7 +22,7 @@ mod year;
 mod young_ewes;
 
 pub use against_past::{Against, AgainstPast, Ailed, LostAt, Rate, against_past};
-pub use before_season::{BeforeSeason, ToAgree, agreed, before_season, is_agreed};
+pub use before_season::{BeforeSeason, KitAsked, ToAgree, agreed, before_season, is_agreed, kit_asked};
 pub use by_ram::{OfRam, RamFigure, by_ram};
 pub use ewe_weight::{EweWeight, Whose as WhoseWeight, ewe_weight};
 pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litter, grown, usual_age};
@@ -37,6 +37,6 @@ pub use season::{APART, Season, seasons};
 pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
 pub use sires::{KinToRam, Sire, kept_of, near_kin, sire_of};
 pub use standing::standing;
-pub use this_week::{SeasonJob, plans_near, this_week};
+pub use this_week::{SeasonJob, plans_near, this_week, without_booster};
 pub use year::{Alive, Loss, Year, year};
 pub use young_ewes::{YoungEwe, young_ewes};

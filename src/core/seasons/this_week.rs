@@ -3,11 +3,11 @@
 use chrono::{Days, NaiveDate};
 
 use super::group_dates;
-use crate::book::GroupId;
-use crate::flock::{Flock, Group, Plan};
-use crate::reckon::season::dates::{DateTask, Dated};
+use crate::book::{EweId, GroupId};
+use crate::flock::{Ewe, Flock, Group, Plan};
+use crate::reckon::season::dates::{BOOSTER_WINDOW, DateTask, Dated};
 use crate::sort_small::SortSmall;
-use crate::units::{Mass, Moment};
+use crate::units::{Mass, Moment, TimeDelta};
 
 /// A date is told from so many days before it (ours).
 const AHEAD: u64 = 3;
@@ -20,6 +20,11 @@ const NEAR: u64 = 10;
 /// A step of feed is made when a ewe gets at least this share of it (ours): scoops are not scales.
 const NEARLY: f64 = 0.9;
 
+/// A booster given so late is not in the colostrum any more, and its use is past.
+const SERVES_FROM: i64 = -BOOSTER_WINDOW.1;
+/// Where a ram stays nobody knows the last lambing: the booster is asked for over three heats more (ours).
+const THREE_HEATS: u64 = 51;
+
 /// Something the season asks for.
 #[derive(Clone, Copy, Debug, PartialEq)]
 pub struct SeasonJob {
@@ -27,6 +32,26 @@ pub struct SeasonJob {
     pub group: GroupId,
     /// What, and when.
     pub dated: Dated,
+}
+
+impl SeasonJob {
+    /// Says whether its time has passed on a day: of a booster not before the last day of its window.
+    #[must_use]
+    pub fn is_late(&self, today: NaiveDate) -> bool {
+        match self.dated.what {
+            DateTask::Booster { until, .. } => until < today,
+            DateTask::ScoreBeforeRam
+            | DateTask::ScoreAtRam
+            | DateTask::CrayonChange { .. }
+            | DateTask::RamOut
+            | DateTask::ScoreAtMid
+            | DateTask::ScoreLate
+            | DateTask::Feed { .. }
+            | DateTask::FeedUntil
+            | DateTask::WatchFrom
+            | DateTask::WatchUntil => self.dated.date < today,
+        }
+    }
 }
 
 /// Returns what is asked for about now, the earliest first: from three days before its date to ten after, while it is
@@ -41,7 +66,9 @@ pub fn this_week(flock: &Flock, now: Moment) -> Vec<SeasonJob> {
             dates.iter().rposition(|one| matches!(one.what, DateTask::Feed { .. }) && one.date <= today);
         let of_now = dates.iter().enumerate().filter(|(place, one)| {
             let feed = matches!(one.what, DateTask::Feed { .. });
-            near(one, today) && (!feed || step.is_none_or(|step| *place == step)) && !done(flock, group, one)
+            let is_near = near(one, today) || is_of_use(&dates, one, today) || waited(group, one, today);
+            let is_it = !feed || (step.is_none_or(|step| *place == step) && !waits(group, today));
+            is_near && is_it && !done(flock, group, one)
         });
         asked.extend(of_now.map(|(_, dated)| SeasonJob { group: group.id, dated: *dated }));
     }
@@ -73,6 +100,47 @@ fn near(one: &Dated, today: NaiveDate) -> bool {
     (earlier(from, AHEAD)..=until.max(later(one.date, 1))).contains(&today)
 }
 
+/// Says whether a booster that was not given still reaches the colostrum of the last ewes to lamb.
+fn is_of_use(dates: &[Dated], one: &Dated, today: NaiveDate) -> bool {
+    let DateTask::Booster { from, until } = one.what else { return false };
+    let last = dates.iter().find(|one| matches!(one.what, DateTask::WatchUntil)).map(|one| one.date);
+    let last = last.map_or_else(|| later(until, THREE_HEATS), |last| last + TimeDelta::days(SERVES_FROM));
+    (from..=last.max(until)).contains(&today)
+}
+
+/// Says whether the next step of extra feed was put off, and its day has not come.
+fn waits(group: &Group, today: NaiveDate) -> bool {
+    group.feed_waits.is_some_and(|(_, until)| today < until)
+}
+
+/// Says whether a step of extra feed is asked again because it was put off until about now.
+fn waited(group: &Group, one: &Dated, today: NaiveDate) -> bool {
+    let DateTask::Feed { .. } = one.what else { return false };
+    let since = |since: Moment| one.date <= since.local().date();
+    group.feed_waits.is_some_and(|(at, until)| since(at) && (until..=later(until, BEHIND)).contains(&today))
+}
+
+/// Returns the ewes of a group that are to have the booster and have not had it for this season, by id: who lives, was not
+/// scanned empty and has not lambed since the ram came.
+#[must_use]
+pub fn without_booster(flock: &Flock, group: &Group, from: NaiveDate) -> Vec<EweId> {
+    let from = earlier(from, EARLY);
+    let day = |at: Moment| at.local().date();
+    let came = group.ram_times().last().map(|(came, _)| *came);
+    let is_to_have = |ewe: &&Ewe| {
+        let empty =
+            ewe.scans.last().is_some_and(|scan| scan.lambs == 0 && came.is_none_or(|came| scan.at >= came));
+        let lambed = || {
+            let began = flock.litters_of(ewe.id).first().map(|litter| litter.began);
+            began.is_some_and(|began| came.is_some_and(|came| began > came))
+        };
+        ewe.lives() && !empty && !lambed()
+    };
+    let had = |ewe: &Ewe| flock.boosters(ewe.id).into_iter().any(|at| day(at) >= from);
+    let ewes = group.ewes().filter_map(|ewe| flock.ewe(ewe)).filter(is_to_have);
+    ewes.filter(|ewe| !had(ewe)).map(|ewe| ewe.id).collect()
+}
+
 fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
     let day = |at: Moment| at.local().date();
     match one.what {
@@ -94,8 +162,9 @@ fn done(flock: &Flock, group: &Group, one: &Dated) -> bool {
             fed(group).is_some_and(|mass| enough(mass.as_kilograms()))
         }
         DateTask::Booster { from, .. } => {
-            let from = earlier(from, EARLY);
-            group.boosters.iter().any(|at| day(*at) >= from)
+            let since = earlier(from, EARLY);
+            let whole = group.boosters.iter().any(|at| day(*at) >= since);
+            whole || without_booster(flock, group, from).is_empty()
         }
         DateTask::FeedUntil => fed(group).is_none_or(|mass| mass.as_kilograms() <= 0.0),
         DateTask::WatchFrom | DateTask::WatchUntil => false,

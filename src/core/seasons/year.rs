@@ -32,7 +32,7 @@ pub struct Loss {
     pub span: Span,
     /// How many in all.
     pub lambs: u32,
-    /// How many of what, the most frequent first; none for those born dead.
+    /// How many of what, the most frequent first; of those born dead, only where it was noted.
     pub causes: Vec<(Cause, u32)>,
 }
 
@@ -138,25 +138,24 @@ fn alive(lambs: &[&Lamb], age: TimeDelta, now: Moment) -> Alive {
 }
 
 fn losses(lambs: &[&Lamb]) -> Vec<Loss> {
-    let mut by_span: BTreeMap<Span, Vec<(Cause, u32)>> = BTreeMap::new();
-    let mut dead = 0;
+    let mut by_span: BTreeMap<Span, (u32, Vec<(Cause, u32)>)> = BTreeMap::new();
     for lamb in lambs {
-        if !lamb.born_alive {
-            dead += 1;
-        } else if let (Some(age), Some(death)) = (lamb.lost(), &lamb.died) {
-            let causes = by_span.entry(Span::of(age)).or_default();
-            match causes.iter_mut().find(|(cause, _)| *cause == death.cause) {
-                Some((_, count)) => *count += 1,
-                None => causes.push((death.cause, 1)),
-            }
+        let span = if lamb.born_alive { lamb.lost().map(Span::of) } else { Some(Span::AtBirth) };
+        let Some(span) = span else { continue };
+        let (lost, causes) = by_span.entry(span).or_default();
+        *lost += 1;
+        // Of what a lamb was born dead is seldom noted, and it counts all the same.
+        let Some(death) = &lamb.died else { continue };
+        match causes.iter_mut().find(|(cause, _)| *cause == death.cause) {
+            Some((_, count)) => *count += 1,
+            None => causes.push((death.cause, 1)),
         }
     }
-    let at_birth = (dead > 0).then(|| Loss { span: Span::AtBirth, lambs: dead, causes: Vec::new() });
-    let later = by_span.into_iter().map(|(span, mut causes)| {
+    let loss = |(span, (lambs, mut causes)): (Span, (u32, Vec<(Cause, u32)>))| {
         causes.sort_small_by_key(|(_, count)| std::cmp::Reverse(*count));
-        Loss { span, lambs: causes.iter().map(|(_, count)| count).sum(), causes }
-    });
-    at_birth.into_iter().chain(later).collect()
+        Loss { span, lambs, causes }
+    };
+    by_span.into_iter().map(loss).collect()
 }
 
 fn by_day(lambs: &[&Lamb]) -> Vec<(NaiveDate, u32)> {

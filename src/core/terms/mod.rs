@@ -5,6 +5,7 @@
 //! `book`. The book's file writes them by the names given here: an arm is never renamed in it, only added.
 
 mod birth;
+mod cull;
 mod illness;
 mod lamb;
 mod milk;
@@ -14,6 +15,7 @@ mod spread;
 mod store;
 
 pub use birth::{Found, LambingEase, Part, Presentation, Sign};
+pub use cull::CullReason;
 pub use illness::{Change, EweSign, EweStage, Gate, LambSign, Onset, UdderHalf};
 pub use lamb::{Belly, Cause, Mouth, Ring, Sex, Suck, VigorScale};
 pub use milk::{Milk, Way};

@@ -55,6 +55,8 @@ pub enum BoundFor {
     InStore,
     /// No newborn's heart beats slower or faster.
     Pulse,
+    /// No sheep is sold for more.
+    Price,
     /// A share runs from nothing to the whole.
     Percent,
 }

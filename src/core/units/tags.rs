@@ -148,3 +148,18 @@ fn split_number(text: &str) -> (&str, &str) {
     let digits = text.chars().rev().take_while(char::is_ascii_digit).count();
     text.split_at(text.len() - digits)
 }
+
+/// Returns the tag after this one, with what stands before its number and the zeros in it; nothing of one without a number.
+///
+/// ```
+/// use yeanling_core::units::next_tag;
+/// assert_eq!(next_tag("Y-09"), Some("Y-10".to_owned()));
+/// assert_eq!(next_tag("blue"), None);
+/// ```
+#[must_use]
+pub fn next_tag(tag: &str) -> Option<String> {
+    let (before, digits) = split_number(tag.trim());
+    let next = digits.parse::<u64>().ok()?.checked_add(1)?;
+    let width = if digits.starts_with('0') { digits.len() } else { 0 };
+    Some(format!("{before}{next:0width$}"))
+}

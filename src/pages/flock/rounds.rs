@@ -3,13 +3,13 @@
 use chrono::NaiveDate;
 use yeanling_core::flock::{Group, Lamb};
 use yeanling_core::units::TimeDelta;
-use yeanling_words::{medicines, rounds as words, score_ewes, weighing};
+use yeanling_words::{medicines, rounds as words, score_ewes, tagging as tag_words, weighing};
 
 use crate::block::{Row, State};
 use crate::everyone::Which;
 use crate::page::Blocks;
 use crate::view::View;
-use crate::{Key, Screen, Text};
+use crate::{Key, Screen, Text, tagging};
 
 /// Returns the ways to the rounds, folded away: who comes to the flock mostly looks for an animal.
 pub(super) fn blocks(view: &View) -> Blocks {
@@ -19,6 +19,9 @@ pub(super) fn blocks(view: &View) -> Blocks {
         rows.push(("score".into(), Row::new(score_ewes::TITLE).text(words::NO_GROUP).to(Screen::Season)));
     }
     rows.push(("weigh".into(), weigh(view)));
+    let (tagged, of) = tagging::tagged(view);
+    let tags = Row::new(tag_words::TITLE).text(tag_words::done(true, tagged, of)).to(Screen::TagLambs);
+    rows.push(("tag".into(), tags));
     rows.push(("medicines".into(), medicines(view)));
     let rows = Blocks::new().rows("round-rows", rows);
     // Beside the list there is room for them.

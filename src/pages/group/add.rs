@@ -1,4 +1,4 @@
-//! The sheet that puts many ewes in at once: a list is typed, what it comes to is shown, and one press does it all or nothing.
+//! The sheet that puts many ewes in at once: a list is typed or they are picked, what it comes to is shown, and one press does it all or nothing.
 
 use yeanling_core::book::{Event, EweId, GroupId};
 use yeanling_core::flock::{Ewe, Flock};
@@ -9,11 +9,13 @@ use super::{day_of, on_day};
 use crate::block::{Field, FieldKind};
 use crate::draft::{Draft, Fields, Noting};
 use crate::page::{Blocks, SheetPage};
+use crate::pick_many::{self, Pickable};
 use crate::view::View;
 use crate::{Action, Button, Effect};
 
 const TAGS: &str = "add-tags";
 const SINCE: &str = "add-since";
+const EWES: &str = "add-ewe";
 
 /// What a typed list of tags comes to in this flock.
 struct Listed {
@@ -36,6 +38,24 @@ fn listed(flock: &Flock, text: &str) -> Listed {
     Listed { known, fresh, list }
 }
 
+/// The living ewes that are not in the group.
+fn pickable(view: &View, group: GroupId) -> Vec<EweId> {
+    let is_here = |ewe: EweId| view.flock.group_of(ewe).is_some_and(|here| here.id == group);
+    let living = view.flock.ewes.values().filter(|ewe| ewe.lives()).map(|ewe| ewe.id);
+    living.filter(|ewe| !is_here(*ewe)).collect()
+}
+
+/// What was typed and picked, each ewe once.
+fn all(view: &View, fields: &Fields, group: GroupId) -> Listed {
+    let mut all = listed(view.flock, &fields.text(TAGS, ""));
+    for ewe in pick_many::picked(fields, EWES, &pickable(view, group)) {
+        if !all.known.contains(&ewe) {
+            all.known.push(ewe);
+        }
+    }
+    all
+}
+
 /// When the ram came to them last.
 fn ram_came(view: &View, group: GroupId) -> Option<Moment> {
     let group = view.flock.groups.get(&group)?;
@@ -50,12 +70,18 @@ fn first_day(view: &View, group: GroupId) -> String {
 /// Returns the sheet.
 pub(crate) fn sheet(view: &View, fields: &Fields, group: GroupId) -> SheetPage {
     let text = fields.text(TAGS, "");
-    let Listed { known, fresh, list } = listed(view.flock, &text);
+    let Listed { known, fresh, list } = all(view, fields, group);
     let tags =
         Field::new(words::TAGS, FieldKind::Long, text).hint(words::TAGS_HINT).error(fields.error(TAGS));
     let day = Field::new(words::SINCE, FieldKind::Date, fields.text(SINCE, &first_day(view, group)));
     let lines = words::preview(known.len(), &fresh, &list.repeated, &list.unread);
     let blocks = lines.into_iter().fold(Blocks::new().field(TAGS, tags), Blocks::text).field(SINCE, day);
+    let here = pickable(view, group).into_iter().map(|ewe| {
+        let other = view.flock.group_of(ewe).map(|group| group.name.clone());
+        Pickable { ewe, note: other.unwrap_or_default() }
+    });
+    let grid = pick_many::blocks(view, fields, EWES, here.collect());
+    let blocks = blocks.section("pick", words::PICK, grid);
     let count = known.len() + fresh.len();
     let save = (count > 0).then(|| Button::new("save", words::put_in(count), Action::Save).filled());
     SheetPage::new(words::ADD_ASK, save.into_iter().fold(blocks, Blocks::button))
@@ -69,7 +95,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft, group: GroupId) -> Vec<Effect
     // The ram's own instant, where his day was left as it stood: else the morning of that day.
     let at = ram_came(view, group).filter(|came| day_of(*came) == day).or_else(|| on_day(view, &day));
     let Some(at) = at else { return draft.say_wrong(TAGS, words::NO_DAY) };
-    let notings = notings(view, &listed(view.flock, &fields.text(TAGS, "")), group, at);
+    let notings = notings(view, &all(view, fields, group), group, at);
     match view.allow_each(&notings) {
         Ok(()) => {
             draft.close();

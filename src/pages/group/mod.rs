@@ -2,11 +2,11 @@
 
 mod add;
 mod kin;
+mod marks;
 mod ram;
 
 use std::collections::BTreeSet;
 
-use chrono::NaiveTime;
 use yeanling_core::book::{EntryId, Event, EweId, GroupId};
 use yeanling_core::flock::{Flock, Group, GroupStay, Line, Staying};
 use yeanling_core::sort_small::SortSmall;
@@ -15,6 +15,7 @@ use yeanling_words::common::{field_time, read_field_day};
 use yeanling_words::{animals, frame, group as words, plan, score_ewes, season_forecast};
 
 pub(crate) use add::{save as save_ewes, sheet as add_sheet};
+pub(crate) use marks::{crayon_sheet, save as save_marks, sheet as marks_sheet};
 pub(crate) use ram::{save as save_ram, save_stays, sheet as ram_sheet, stays_sheet};
 
 use crate::block::{Kind, Notice, NoticeKind, Row};
@@ -59,7 +60,9 @@ fn chores(group: &Group) -> Blocks {
     let stays = group.staying().is_some_and(|staying| staying == Staying::Unsaid);
     let stays =
         stays.then(|| Button::new("ram-stays", plan::HE_STAYS, Action::Ask(Sheet::RamStays(group.id))));
-    Blocks::new().buttons(2, [add, ram].into_iter().chain(stays)).button(score_ewes)
+    let met = group.rams_in().next().is_some() && group.ewes().next().is_some();
+    let marks = met.then(|| Button::new("marks", words::MARKS, Action::Ask(Sheet::Marks(group.id))));
+    Blocks::new().buttons(2, [add, ram].into_iter().chain(stays).chain(marks)).button(score_ewes)
 }
 
 /// Says that ewes stand in the group only since after the ram came, which counts from then, and offers to mend it.
@@ -126,9 +129,7 @@ fn days(view: &View, ewe: EweId) -> Option<String> {
 
 /// The morning of a day, or now when that is today: nothing can be noted that has not come yet.
 fn on_day(view: &View, typed: &str) -> Option<Moment> {
-    let day = read_field_day(typed)?;
-    let morning = (view.at_local)(day.and_time(NaiveTime::from_hms_opt(8, 0, 0)?));
-    Some(if day == view.now.local().date() { view.now } else { morning })
+    read_field_day(typed).map(|day| view.on_day(day))
 }
 
 fn day_of(moment: Moment) -> String {

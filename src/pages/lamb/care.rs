@@ -1,17 +1,17 @@
 //! How warm it is, what its birth weight means, and when rings, tags and vaccine come.
 
 use yeanling_core::book::{Event, Ring, Sex};
-use yeanling_core::flock::Lamb;
+use yeanling_core::flock::{IN_COLOSTRUM_AFTER, Lamb};
 use yeanling_core::reckon::birth_weight::{Against, OwnMean, against};
 use yeanling_core::reckon::body_temperature;
 use yeanling_core::reckon::cold_lamb::decide;
 use yeanling_core::reckon::marking::{ring, ring_state, vaccine};
-use yeanling_core::settings::RingRule;
+use yeanling_core::settings::{DamsVaccinated, RingRule};
 use yeanling_core::units::{Mass, Moment, System};
 use yeanling_core::watch::{ColdSpell, cold_spell};
 use yeanling_words::common::{date, day_and_clock, mass, temperature_both};
 use yeanling_words::why::headings;
-use yeanling_words::{cold_lamb, lamb as words, marking as marks, settings as settings_words, watch};
+use yeanling_words::{cold_lamb, lamb as words, life, marking as marks, settings as settings_words, watch};
 
 use crate::birth_weight;
 use crate::block::NoticeKind;
@@ -103,11 +103,19 @@ fn ring_line(view: &View, lamb: &Lamb, kind: Ring) -> Blocks {
 /// The rules about tags that may be this farm's, and when the first vaccine is due.
 fn tags_and_vaccine(view: &View, lamb: &Lamb) -> Blocks {
     let settings = view.settings();
-    let due = vaccine(settings.dams_vaccinated);
+    let boosted = view.flock.dam_boosted(lamb);
+    let is_in_time = |at: Moment| lamb.born.since(at) >= IN_COLOSTRUM_AFTER;
+    let own = boosted.filter(|at| is_in_time(*at)).map(|_| DamsVaccinated::Yes);
+    let due = vaccine(own.unwrap_or(settings.dams_vaccinated));
     let (first, last) = due.first;
     let days = marks::vaccine_days(&date(lamb.born + first), &date(lamb.born + last));
     let none = (settings.rings.rule == RingRule::NoRings).then(|| marks::NO_RINGS.to_owned());
-    let lines = none.into_iter().chain(marks::TAGS.map(marks::tag)).chain([marks::vaccine_of(&due, &days)]);
+    let dam = boosted.map(|at| life::dam_boosted(at, lamb.born));
+    let lines = none
+        .into_iter()
+        .chain(dam)
+        .chain(marks::TAGS.map(marks::tag))
+        .chain([marks::vaccine_of(&due, &days)]);
     lines
         .fold(Blocks::new(), |blocks, line| blocks.remark(line, []))
         .remark("", [why(headings::VACCINE, Reason::Vaccine(due))])

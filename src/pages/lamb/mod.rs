@@ -13,9 +13,9 @@ use yeanling_core::flock::Lamb;
 use yeanling_core::reckon::window;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{Duty, LambTask, State, Task};
-use yeanling_words::common::span;
+use yeanling_words::common::{mass, span};
 use yeanling_words::why::headings;
-use yeanling_words::{animals, danger, frame, illness, lamb as words, life, watch};
+use yeanling_words::{animals, danger, frame, illness, lamb as words, life, noted, watch};
 
 pub(crate) use dam::{save as save_dam, sheet as dam_sheet, typed as typed_dam};
 pub(crate) use weaning::{save_solids, solids_sheet};
@@ -78,15 +78,38 @@ fn gone(view: &View, lamb: &Lamb) -> Blocks {
         (None, Some(ewe)) => life::kept(&animals::ewe_of(view.flock, ewe)),
         (None, None) => words::DEAD.to_owned(),
     };
-    let mut blocks = Blocks::new().notice("gone", NoticeKind::Calm, said, []);
+    let animal = Animal::Lamb(lamb.id);
+    let then = lamb.left.as_ref().and_then(|left| lamb.last_weight(left.at)).map(|weight| weight.mass);
+    let more = life::gone_more(&view.flock.gone(animal), then, view.system());
+    let mut blocks = Blocks::new().notice("gone", NoticeKind::Calm, said, []).text(more);
+    if !lamb.born_alive {
+        blocks = blocks.then(born_dead(view, lamb));
+    }
     if lamb.died.is_some() || !lamb.born_alive {
-        let ask = Action::Ask(Sheet::Examined(Animal::Lamb(lamb.id)));
+        let ask = Action::Ask(Sheet::Examined(animal));
         blocks = blocks.button(Button::new("examined", life::EXAMINED, ask));
     }
     if let Some(ewe) = lamb.kept {
         blocks = blocks.button(Button::new("as-ewe", words::AS_EWE, Action::Go(Screen::Ewe(ewe))));
     }
     blocks
+}
+
+/// What is still noted of a lamb that was born dead: its sex, its weight and the cause.
+fn born_dead(view: &View, lamb: &Lamb) -> Blocks {
+    let asks = |key: &'static str, label: &str, sheet: Sheet| Button::new(key, label, Action::Ask(sheet));
+    let weighed = lamb.weights.last().map(|weight| mass(weight.mass, view.system()));
+    let cause = lamb.died.map(|died| noted::cause(died.cause).to_owned());
+    let told = life::born_dead(animals::sex(lamb.sex), weighed.as_deref(), cause.as_deref());
+    let cause = match lamb.died {
+        None => vec![asks("cause", life::CAUSE, Sheet::Death(Animal::Lamb(lamb.id)))],
+        Some(_) => Vec::new(),
+    };
+    let buttons = [
+        asks("sex", words::SEX, Sheet::Amend(lamb.id.entry())),
+        asks("weigh", words::WEIGH, Sheet::Weight(lamb.id)),
+    ];
+    Blocks::new().text(told).buttons(2, buttons.into_iter().chain(cause))
 }
 
 /// Returns what stands of a lamb that lives.

@@ -2,8 +2,10 @@
 
 mod who;
 
-use yeanling_core::book::Animal;
-use yeanling_core::flock::Treated;
+use yeanling_core::book::{Animal, GroupId};
+use yeanling_core::flock::{Group, Treated};
+use yeanling_core::sort_small::SortSmall;
+use yeanling_core::units::Moment;
 use yeanling_words::common::date;
 use yeanling_words::{animals, flock, frame, life, medicines as words};
 
@@ -74,7 +76,29 @@ fn given(view: &View, more: usize) -> Blocks {
         0 => blocks,
         left => blocks.button(Button::new("more", flock::more(left), Action::Choose(MORE.into(), more + 1))),
     };
+    let of_groups = of_groups(view);
+    let blocks = if of_groups.is_empty() {
+        blocks
+    } else {
+        blocks.fold("group-boosters", words::GROUP_BOOSTERS, of_groups)
+    };
     blocks.button(Button::new("many", words::MANY, Action::Ask(Sheet::Who))).caution(words::CAUTION)
+}
+
+/// The boosters that were noted of a group as a whole, as earlier versions did, the latest first.
+fn of_groups(view: &View) -> Blocks {
+    let of_group = |group: &'_ Group| {
+        let (id, name) = (group.id, group.name.clone());
+        group.boosters.clone().into_iter().map(move |at| (at, id, name.clone()))
+    };
+    let mut given: Vec<_> = view.flock.groups.values().flat_map(of_group).collect();
+    given.sort_small_by_key(|(at, id, _)| (std::cmp::Reverse(*at), *id));
+    let row = |(place, (at, id, name)): (usize, (Moment, GroupId, String))| {
+        let row = Row::new(name).kind(date(at)).text(words::GROUP_BOOSTER).to(Screen::Group(id));
+        (format!("group-booster-{place}"), row)
+    };
+    let rows: Vec<_> = given.into_iter().enumerate().map(row).collect();
+    if rows.is_empty() { Blocks::new() } else { Blocks::new().rows("of-groups", rows) }
 }
 
 /// Returns treatments by what was given: the same on one day is one treatment of all who had it; the latest first.
@@ -86,7 +110,9 @@ fn together(all: Vec<&Treated>) -> Vec<Vec<&Treated>> {
             |group: &&mut Vec<&Treated>| group.first().is_some_and(|first| first.at.local().date() == day);
         // The latest first: those of one day stand together. Who had it twice was treated twice.
         let same = given.iter_mut().rev().take_while(of_day).find(|group| {
-            group.iter().all(|other| other.treatment == one.treatment && other.animal != one.animal)
+            let is_alike =
+                |other: &&Treated| other.treatment == one.treatment && other.booster == one.booster;
+            group.iter().all(|other| is_alike(other) && other.animal != one.animal)
         });
         match same {
             Some(group) => group.push(one),
@@ -99,7 +125,7 @@ fn together(all: Vec<&Treated>) -> Vec<Vec<&Treated>> {
 /// One treatment: of one animal, or of so many with their names folded behind it.
 fn row(view: &View, given: &[&Treated]) -> Option<(Key, Row)> {
     let first = given.first()?;
-    let told = |row: Row| row.kind(date(first.at)).text(life::treatment_line(&first.treatment));
+    let told = |row: Row| row.kind(date(first.at)).text(life::given_line(first));
     let row = if given.len() == 1 {
         told(Row::new(animals::animal(view.flock, first.animal))).to(Screen::of(first.animal))
     } else {

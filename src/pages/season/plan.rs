@@ -1,9 +1,8 @@
 //! What is planned: where it is told, the sheets that plan it, and what is answered on its day.
 
-use chrono::{NaiveDate, NaiveTime};
+use chrono::NaiveDate;
 use yeanling_core::book::{Event, GroupId, PlannedJob, Planning};
 use yeanling_core::flock::Plan;
-use yeanling_core::units::Moment;
 use yeanling_words::common::read_field_day;
 use yeanling_words::{frame, group as group_words, plan as words, rejections};
 
@@ -146,7 +145,7 @@ fn on_day(view: &View, what: PlannedJob, group: Option<GroupId>, day: NaiveDate)
     if day > view.now.local().date() {
         return view.noting(Event::Planning(Planning::Planned { what, group, on: Some(day) }));
     }
-    view.noting_at(happened(what, group), morning(view, day))
+    view.noting_at(happened(what, group), view.on_day(day))
 }
 
 fn happened(what: PlannedJob, group: Option<GroupId>) -> Event {
@@ -155,11 +154,6 @@ fn happened(what: PlannedJob, group: Option<GroupId>) -> Event {
         (PlannedJob::RamOut, Some(group)) => Event::RamOut { group },
         (what, group) => Event::Planning(Planning::Happened { what, group }),
     }
-}
-
-fn morning(view: &View, day: NaiveDate) -> Moment {
-    let eight = NaiveTime::from_hms_opt(8, 0, 0).unwrap_or_default();
-    if day == view.now.local().date() { view.now } else { (view.at_local)(day.and_time(eight)) }
 }
 
 /// Returns the answers on the day of a plan: yes, and the two others.

@@ -99,9 +99,11 @@ fn go_over(event: &mut Event, form: &mut Form) {
         Event::Died { cause, .. } => form.cause(cause),
         Event::Conditioned { score, .. } => form.condition(score),
         Event::Scanned { lambs, days, .. } => form.scan(lambs, days),
-        Event::Life(Life::Treated { treatment, .. }) => {
+        Event::Life(Life::Treated { treatment, .. } | Life::Boosted { treatment, .. }) => {
             form.withdrawal(&mut treatment.meat_days, &mut treatment.milk_days);
         }
+        Event::Life(Life::SoldFor { price, .. }) => form.price(price),
+        Event::Life(Life::Culled { why, .. }) => form.culled(why),
         Event::StoreIn { item, amount }
         | Event::StoreUsed { item, amount }
         | Event::StoreThrown { item, amount }

@@ -109,6 +109,8 @@ pub enum Sheet {
     Who,
     /// A medicine given to one or many.
     Treat(Vec<Animal>),
+    /// The booster of a group's ewes.
+    Boost(GroupId),
     // Of anything else.
     /// An earlier entry, to be changed.
     Amend(EntryId),
@@ -116,6 +118,8 @@ pub enum Sheet {
     PutIn(PenId),
     /// How much of a thing is there.
     Count(Item),
+    /// How much of each thing of the kit is there.
+    CountAll,
     /// Colostrum that was frozen.
     Freeze,
     /// A new pen.
@@ -126,6 +130,12 @@ pub enum Sheet {
     NewGroup,
     /// Many ewes for a group.
     AddEwes(GroupId),
+    /// Until when the next step of a group's extra feed waits.
+    FeedLater(GroupId),
+    /// Crayon marks of many of a group.
+    Marks(GroupId),
+    /// Which crayon is on the ram.
+    Crayon(GroupId),
     /// When the ram went in.
     RamIn(GroupId),
     /// When he came out.
@@ -166,6 +176,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
             let page = match &open.sheet {
                 Sheet::Why(reason) => why::sheet(reason, view),
                 Sheet::Count(item) => stores::count_sheet(view, &open.fields, *item),
+                Sheet::CountAll => stores::count_all_sheet(view, &open.fields),
                 Sheet::Freeze => stores::freeze_sheet(view, &open.fields),
                 Sheet::Solids(_) => lamb::solids_sheet(view, &open.fields),
                 Sheet::Dam(id) => lamb::dam_sheet(view, &open.fields, *id),
@@ -179,6 +190,9 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::NewGroup => season::group_sheet(&open.fields),
                 Sheet::AddEwes(id) => group::add_sheet(view, &open.fields, *id),
                 Sheet::RamIn(id) => group::ram_sheet(view, &open.fields, *id, true),
+                Sheet::FeedLater(group) => later::feed(view, *group),
+                Sheet::Marks(id) => group::marks_sheet(view, &open.fields, *id),
+                Sheet::Crayon(id) => group::crayon_sheet(view, *id),
                 Sheet::RamStays(_) => group::stays_sheet(&open.fields),
                 Sheet::Plan(group) => season::plan_sheet(view, &open.fields, *group),
                 Sheet::PlanDay(what, group) => season::day_sheet(view, &open.fields, *what, *group),
@@ -214,6 +228,7 @@ pub(crate) fn pages(view: &View, draft: &Draft) -> Vec<SheetPage> {
                 Sheet::PutIn(pen) => pen::put_in(view, &open.fields, *pen),
                 Sheet::Who => medicines::who_sheet(view),
                 Sheet::Treat(of) => treat::sheet(view, &open.fields, of),
+                Sheet::Boost(group) => treat::boost(view, &open.fields, *group),
             };
             SheetPage { opened: open.number, ..page }
         })
@@ -229,6 +244,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(sheet) = draft.sheets.last().map(|open| open.sheet.clone()) else { return Vec::new() };
     match sheet {
         Sheet::Count(item) => stores::save_count(view, draft, item),
+        Sheet::CountAll => stores::save_count_all(view, draft),
         Sheet::Freeze => stores::save_frozen(view, draft),
         Sheet::Solids(id) => lamb::save_solids(view, draft, id),
         Sheet::Dam(id) => lamb::save_dam(view, draft, id),
@@ -236,6 +252,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::PenName(pen) => pens::save_name(view, draft, pen),
         Sheet::NewGroup => season::save_group(view, draft),
         Sheet::AddEwes(id) => group::save_ewes(view, draft, id),
+        Sheet::Marks(id) => group::save_marks(view, draft, id),
         Sheet::RamIn(id) => group::save_ram(view, draft, id, true),
         Sheet::RamOut(id) => group::save_ram(view, draft, id, false),
         Sheet::RamStays(id) => group::save_stays(view, draft, id),
@@ -258,6 +275,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Sheet::Leave(animal) => leave::save(view, draft, animal),
         Sheet::Amend(entry) => amend::save(view, draft, entry),
         Sheet::Treat(of) => treat::save(view, draft, &of),
+        Sheet::Boost(group) => treat::save_boost(view, draft, group),
         // Nothing is typed on these: a press answers.
         Sheet::Why(_)
         | Sheet::WeanAll
@@ -269,6 +287,8 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         | Sheet::TakeOn(_)
         | Sheet::Udder(_)
         | Sheet::Later(_)
+        | Sheet::FeedLater(_)
+        | Sheet::Crayon(_)
         | Sheet::Death(_)
         | Sheet::WhichPen(_)
         | Sheet::PutIn(_)

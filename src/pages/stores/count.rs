@@ -1,16 +1,20 @@
 //! The sheet that notes how much of a thing is there, or what came and went.
 
 use yeanling_core::book::{Event, Item, Measure};
-use yeanling_words::{errors, frame, kit as words, stores};
+use yeanling_core::sort_small::SortSmall;
+use yeanling_words::{errors, frame, kit as words, rejections, stores};
 
+use super::{OnShelf, coming, shelf};
 use crate::block::{Choice, Choices, Field, FieldKind};
-use crate::draft::{Draft, Fields};
+use crate::draft::{Draft, Fields, Noting};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
-use crate::{Action, Button, Effect};
+use crate::{Action, Button, Effect, Key};
 
 const HOW: &str = "count-how";
 const AMOUNT: &str = "count-amount";
+/// What is wrong with all of a count.
+const ALL: &str = "count-all";
 
 /// How an amount changed.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -67,5 +71,66 @@ const fn kind(item: Item) -> errors::Field {
         Measure::Kilograms => errors::Field::Stock,
         Measure::Milliliters => errors::Field::Volume,
         Measure::Pieces => errors::Field::Pieces,
+    }
+}
+
+/// The key of a thing's own field where all are counted.
+fn key(item: Item) -> Key {
+    format!("count-all-{item:?}").to_lowercase().into()
+}
+
+/// Returns the sheet on which the whole kit is counted, a field each.
+pub(crate) fn all_sheet(view: &View, fields: &Fields) -> SheetPage {
+    let field = |blocks: Blocks, one: &OnShelf| {
+        let (item, key) = (one.item, key(one.item));
+        let kind = match item.measure() {
+            Measure::Kilograms | Measure::Milliliters => FieldKind::Decimal,
+            Measure::Pieces => FieldKind::Whole,
+        };
+        let hint = words::to_count(item, one.there, one.wanted, view.system());
+        let field = Field::new(words::name(item), kind, fields.text(&key, "")).error(fields.error(&key));
+        blocks.field(key, field.hint(hint).unit(stores::unit(item, view.system())))
+    };
+    let blocks = Blocks::new().small(words::COUNT_ALL_TEXT);
+    let blocks = kit(view).iter().fold(blocks, field).wrong(fields.error(ALL));
+    SheetPage::new(
+        words::COUNT_ALL_ASK,
+        blocks.button(Button::new("save", frame::SAVE, Action::Save).filled()),
+    )
+}
+
+/// What lambing takes and what was ever counted, in the order of the list.
+fn kit(view: &View) -> Vec<OnShelf> {
+    let mut kit: Vec<OnShelf> = shelf(view.flock, coming(view)).into_iter().filter(|one| one.known).collect();
+    kit.sort_small_by_key(|one| one.item);
+    kit
+}
+
+/// Saves what was counted, all of it or nothing.
+pub(crate) fn save_all(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    draft.top_mut().all_right();
+    let system = view.system();
+    let mut counted: Vec<(Key, Noting)> = Vec::new();
+    for OnShelf { item, .. } in kit(view) {
+        let key = key(item);
+        let Some(typed) = draft.top().written(&key) else { continue };
+        match stores::read_amount(&typed, item, system) {
+            Ok(amount) => counted.push((key, view.noting(Event::StoreCounted { item, amount }))),
+            Err(wrong) => return draft.say_wrong(key, errors::typed(&wrong, kind(item), system)),
+        }
+    }
+    let (keys, notings): (Vec<Key>, Vec<Noting>) = counted.into_iter().unzip();
+    if notings.is_empty() {
+        return draft.say_wrong(ALL, words::NONE_COUNTED);
+    }
+    match view.allow_each(&notings) {
+        Ok(()) => {
+            draft.close();
+            vec![Effect::Note(notings)]
+        }
+        Err((place, rejection)) => {
+            let said = rejections::rejection(&rejection, view.now, system);
+            draft.say_wrong(keys.get(place).cloned().unwrap_or(ALL.into()), said)
+        }
     }
 }

@@ -1,13 +1,14 @@
 //! Colostrum in the freezer: what lies there, the oldest first, and what should; and the sheet that notes more.
 
-use yeanling_core::book::{Event, Item, MilkedFrom};
-use yeanling_core::flock::{Batch, Flock};
+use yeanling_core::book::{Event, EweId, Item, MilkedFrom};
+use yeanling_core::flock::{Batch, Ewe, Flock};
 use yeanling_core::reckon::colostrum;
 use yeanling_core::reckon::quality::{self, Keeps, Store};
 use yeanling_core::reckon::season::shopping::{self, ON_THE_BOTTLE};
-use yeanling_core::units::{Brix, Mass, Volume};
+use yeanling_core::units::{Brix, Mass, Moment, Volume};
 use yeanling_core::watch::{Rejection, StoreRejection};
-use yeanling_words::{errors, frame, kit as words, rejections, stores};
+use yeanling_words::common::{field_time, read_field_day};
+use yeanling_words::{animals, errors, frame, kit as words, rejections, stores};
 
 use crate::block::{Choice, Choices, Field, FieldKind, Row};
 use crate::draft::{Draft, Fields};
@@ -54,8 +55,17 @@ fn row(view: &View, batch: &Batch, first: bool) -> (Key, Row) {
     } else {
         (State::Coming, frozen)
     };
-    let row = Row::new(from).text(words::batch(batch, view.system())).says(state, says).action(thaw);
+    let text = words::batch(batch, view.system(), boosted(view, batch));
+    let row = Row::new(from).text(text).says(state, says).action(thaw);
     (format!("batch-{}", batch.id).into(), row.inside(Blocks::new().button(throw)))
+}
+
+/// When the ewe that it is from had her booster; nothing where it is not of a known ewe.
+fn boosted(view: &View, batch: &Batch) -> Option<Option<Moment>> {
+    match batch.from {
+        MilkedFrom::Ewe(ewe) => Some(view.flock.boosted_for(ewe, batch.frozen)),
+        MilkedFrom::SomeEwe | MilkedFrom::Goat | MilkedFrom::Cow => None,
+    }
 }
 
 /// What to have frozen against what is: for a share of the lambs to come, each its first day.
@@ -73,8 +83,22 @@ const BAGS: &str = "freeze-bags";
 const EACH: &str = "freeze-each";
 const BRIX: &str = "freeze-brix";
 const LABEL: &str = "freeze-label";
+const EWE: &str = "freeze-ewe";
+const DAY: &str = "freeze-day";
 
 const FROMS: [MilkedFrom; 3] = [MilkedFrom::SomeEwe, MilkedFrom::Goat, MilkedFrom::Cow];
+
+fn today(view: &View) -> String {
+    field_time(view.now).chars().take(10).collect()
+}
+
+/// The ewe that wears a tag, one that lives before one that does not: a bag may outlast her.
+fn called(flock: &Flock, tag: &str) -> Option<EweId> {
+    let tag = animals::tag_of(tag);
+    let is = |ewe: &&Ewe| ewe.tag.as_ref().is_some_and(|worn| worn.eq_ignore_ascii_case(tag));
+    let all = || flock.ewes.values().filter(is);
+    all().find(|ewe| ewe.lives()).or_else(|| all().next_back()).map(|ewe| ewe.id)
+}
 
 /// Returns the sheet that notes colostrum that was frozen.
 pub(crate) fn sheet(view: &View, fields: &Fields) -> SheetPage {
@@ -85,10 +109,19 @@ pub(crate) fn sheet(view: &View, fields: &Fields) -> SheetPage {
         Field::new(label, kind, fields.text(key, "")).error(fields.error(key))
     };
     let unit = stores::unit(Item::Iodine, view.system());
+    let from = Choices::new(words::FROM, froms.collect(), Some(fields.chosen(FROM).unwrap_or(0)));
+    let blocks = Blocks::new().choices(FROM, from);
+    let blocks = match fields.pick(FROM, &FROMS, MilkedFrom::SomeEwe) {
+        MilkedFrom::SomeEwe | MilkedFrom::Ewe(_) => {
+            blocks.field(EWE, field(EWE, words::FROM_EWE, FieldKind::Text))
+        }
+        MilkedFrom::Goat | MilkedFrom::Cow => blocks,
+    };
+    let day = Field::new(words::FROZEN_DAY, FieldKind::Date, fields.text(DAY, &today(view)));
     SheetPage::new(
         words::FREEZE,
-        Blocks::new()
-            .choices(FROM, Choices::new(words::FROM, froms.collect(), Some(fields.chosen(FROM).unwrap_or(0))))
+        blocks
+            .field(DAY, day.error(fields.error(DAY)))
             .field(BAGS, field(BAGS, words::BAGS, FieldKind::Whole))
             .field(EACH, field(EACH, words::EACH, FieldKind::Decimal).unit(unit))
             .field(BRIX, field(BRIX, words::BRIX, FieldKind::Decimal).unit("%"))
@@ -113,8 +146,19 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
         Ok(brix) => brix,
         Err(wrong) => return draft.say_wrong(BRIX, errors::typed(&wrong, errors::Field::Brix, system)),
     };
-    let (from, label) = (fields.pick(FROM, &FROMS, MilkedFrom::SomeEwe), fields.written(LABEL));
-    let frozen = vec![view.noting(Event::ColostrumFrozen { from, bags, volume, brix, label })];
+    let from = match (fields.pick(FROM, &FROMS, MilkedFrom::SomeEwe), fields.written(EWE)) {
+        (MilkedFrom::SomeEwe, Some(tag)) => match called(view.flock, &tag) {
+            Some(ewe) => MilkedFrom::Ewe(ewe),
+            None => return draft.say_wrong(EWE, words::no_such_ewe(&tag)),
+        },
+        (from, _) => from,
+    };
+    let label = fields.written(LABEL);
+    let Some(day) = read_field_day(&fields.text(DAY, &today(view))) else {
+        return draft.say_wrong(DAY, words::NO_FROZEN_DAY);
+    };
+    let frozen = Event::ColostrumFrozen { from, bags, volume, brix, label };
+    let frozen = vec![view.noting_at(frozen, view.on_day(day))];
     match view.validate(&frozen) {
         Ok(()) => draft.answer(view, frozen),
         Err(rejection) => {
@@ -122,6 +166,7 @@ pub(crate) fn save(view: &View, draft: &mut Draft) -> Vec<Effect> {
                 Rejection::Store(StoreRejection::Bag(_)) => EACH,
                 Rejection::Store(StoreRejection::Brix(_)) => BRIX,
                 Rejection::NoText | Rejection::LongText { .. } => LABEL,
+                Rejection::InFuture { .. } => DAY,
                 _ => BAGS,
             };
             draft.say_wrong(field, rejections::rejection(&rejection, view.now, system))

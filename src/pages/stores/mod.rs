@@ -2,6 +2,7 @@
 
 mod count;
 mod freezer;
+mod list;
 
 use yeanling_core::book::Item;
 use yeanling_core::flock::Flock;
@@ -11,10 +12,15 @@ use yeanling_core::sort_small::SortSmall;
 use yeanling_core::units::Amount;
 use yeanling_words::{frame, kit as words, stores};
 
-pub(crate) use count::{save as save_count, sheet as count_sheet};
+pub(crate) use count::{
+    all_sheet as count_all_sheet, save as save_count, save_all as save_count_all, sheet as count_sheet,
+};
 pub(crate) use freezer::{save as save_frozen, sheet as freeze_sheet};
 
-use crate::block::Row;
+pub(crate) use list::{does as share_list, given as list_given, is_ours as is_list};
+
+use crate::block::{Kind, Row};
+use crate::draft::Draft;
 use crate::page::{Blocks, Page, why};
 use crate::view::View;
 use crate::{Action, Button, Key, Reason, Screen, Sheet, State, timeline};
@@ -23,26 +29,35 @@ use crate::{Action, Button, Key, Reason, Screen, Sheet, State, timeline};
 #[derive(Clone, Debug, PartialEq)]
 struct OnShelf {
     item: Item,
+    there: Option<Amount>,
+    wanted: Option<Amount>,
     text: String,
     says: String,
     short: bool,
+    /// For how many uses to have it, where the store counts it in another unit.
+    uses: Option<String>,
     /// Whether it was counted or is wanted.
     known: bool,
 }
 
 /// Returns the screen.
-pub(crate) fn page(view: &View) -> Page {
-    let coming = to_come(view.flock, &season_forecast(view.flock, &view.lambing_forecasts, view.now));
+pub(crate) fn page(view: &View, draft: &Draft) -> Page {
+    let coming = coming(view);
     let (first, others): (Vec<_>, Vec<_>) = shelf(view.flock, coming).into_iter().partition(|one| one.known);
     let why = why(words::SHELF, Reason::Shopping);
-    let shelf = Blocks::new().remark(words::SHELF_SUB, [why]).rows("on-shelf", first.iter().map(row));
+    let list = list::paper(view, &first);
+    let all = Button::new("count-all", words::COUNT_ALL, Action::Ask(Sheet::CountAll)).filled();
+    let shelf =
+        Blocks::new().remark(words::SHELF_SUB, [why]).button(all).rows("on-shelf", first.iter().map(row));
+    let shelf = shelf.then(list::buttons(view, draft));
     let page = Page::new(words::TITLE).back(Screen::Season, frame::SEASON);
     page.blocks(
         Blocks::new()
             .section("shelf", words::SHELF, shelf)
             .fold("others", words::OTHERS, Blocks::new().rows("not-on-shelf", others.iter().map(row)))
             .then(freezer::blocks(view, coming))
-            .then(timeline::of_stores(view)),
+            .then(timeline::of_stores(view))
+            .add("kit-list", Kind::PaperTable(list)),
     )
 }
 
@@ -62,6 +77,11 @@ fn row(one: &OnShelf) -> (Key, Row) {
     let state = if one.short { State::Now } else { State::Coming };
     let row = Row::new(words::name(one.item)).text(&one.text).says(state, &one.says).action(change);
     (format!("{:?}", one.item).to_lowercase().into(), row)
+}
+
+/// How many ewes and lambs are to come.
+fn coming(view: &View) -> (u32, f64) {
+    to_come(view.flock, &season_forecast(view.flock, &view.lambing_forecasts, view.now))
 }
 
 /// What lambing will still take: how many ewes and lambs are to come; all living ewes while none was put to the ram.
@@ -109,8 +129,8 @@ fn shelf(flock: &Flock, (ewes, lambs): (u32, f64)) -> Vec<OnShelf> {
                 (None, Some(_), None) => (2, String::new()),
             };
             let stands = words::stands(item, there, wanted, system);
-            let text = uses.map_or(stands.clone(), |uses| format!("{stands} · {uses}"));
-            (rank, OnShelf { item, text, short: short.is_some(), known, says })
+            let text = uses.as_ref().map_or(stands.clone(), |uses| format!("{stands} · {uses}"));
+            (rank, OnShelf { item, there, wanted, text, short: short.is_some(), uses, known, says })
         })
         .collect();
     shelf.sort_small_by_key(|(rank, _)| *rank);

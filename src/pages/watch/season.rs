@@ -1,11 +1,16 @@
 //! What the season asks for this week, under what presses tonight: each with the one tap that does it.
 
 use yeanling_core::book::Event;
-use yeanling_core::flock::Plan;
+use yeanling_core::flock::{Group, Plan};
 use yeanling_core::reckon::season::dates::DateTask;
-use yeanling_core::seasons::{BeforeSeason, SeasonJob, before_season, overdue, plans_near, this_week};
+use yeanling_core::seasons::{
+    BeforeSeason, SeasonJob, before_season, kit_asked, overdue, plans_near, this_week, without_booster,
+};
 use yeanling_core::units::{Mass, Moment};
-use yeanling_words::{animals, plan as plan_words, season_forecast, vet as vet_words, watch as words};
+use yeanling_words::{
+    animals, group as group_words, kit as kit_words, plan as plan_words, season_forecast, vet as vet_words,
+    watch as words,
+};
 
 use crate::block::{Row, State};
 use crate::page::Blocks;
@@ -43,13 +48,17 @@ impl Week {
 /// Returns what the season asks for.
 pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
     let today = now.local().date();
-    let week = |asked: SeasonJob| Week {
-        asked: Asked::Season(asked),
-        group: view.flock.groups.get(&asked.group).map(|group| group.name.clone()).unwrap_or_default(),
-        text: season_forecast::what(&asked.dated.what, view.system()),
-        says: season_forecast::away(asked.dated.date, today),
-        late: asked.dated.date < today,
-        done: false,
+    let week = |asked: SeasonJob| {
+        let group = view.flock.groups.get(&asked.group);
+        let left = group.and_then(|group| left_out(view, group, &asked.dated.what));
+        Week {
+            group: group.map(|group| group.name.clone()).unwrap_or_default(),
+            text: left.unwrap_or_else(|| season_forecast::what(&asked.dated.what, view.system())),
+            says: season_forecast::when(&asked.dated, today),
+            late: asked.is_late(today),
+            asked: Asked::Season(asked),
+            done: false,
+        }
     };
     let plan = |plan: Plan| Week {
         asked: Asked::Plan(plan),
@@ -65,6 +74,13 @@ pub(super) fn week(view: &View, now: Moment) -> Vec<Week> {
     };
     let plans = plans_near(view.flock, now).into_iter().map(plan);
     plans.chain(this_week(view.flock, now).into_iter().map(week)).collect()
+}
+
+/// Returns how many of a group are still without the booster that others of it have had.
+fn left_out(view: &View, group: &Group, what: &DateTask) -> Option<String> {
+    let DateTask::Booster { from, .. } = *what else { return None };
+    let left = without_booster(view.flock, group, from).len();
+    (left < group.ewes().count() && left > 0).then(|| season_forecast::without_booster(left))
 }
 
 /// Returns the part of the page; nothing while nothing is asked for.
@@ -92,8 +108,18 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
             .to(Screen::SettingsOf(SettingsPart::Farm));
         (Key::Borrowed("before-season"), row)
     });
-    let rows = past.into_iter().chain(vet).chain(week.iter().map(|one| row(view, one)));
+    let rows = past.into_iter().chain(vet).chain(kit(view)).chain(week.iter().map(|one| row(view, one)));
     Blocks::new().section("this-week", words::THIS_WEEK, Blocks::new().rows("this-week-rows", rows))
+}
+
+/// Asks for the kit, weeks before the first lamb.
+fn kit(view: &View) -> Option<(Key, Row)> {
+    let asked = kit_asked(view.flock, &view.lambing_forecasts, view.now)?;
+    let row = Row::new(kit_words::TITLE)
+        .text(kit_words::ASKED)
+        .says(State::Coming, kit_words::first_lamb(asked.first, view.now.local().date()))
+        .to(Screen::Supplies);
+    Some((Key::Borrowed("kit"), row))
 }
 
 /// Returns what is still to be agreed with the vet before the first lamb.
@@ -129,15 +155,20 @@ fn plan_row(view: &View, one: &Week, plan: &Plan, row: Row) -> (Key, Row) {
 
 fn season_row(one: &Week, asked: &SeasonJob, row: Row) -> (Key, Row) {
     let SeasonJob { group, dated } = *asked;
+    let put_off = matches!(dated.what, DateTask::Feed { .. }) && !one.done;
+    let put_off = put_off.then(|| {
+        let name = format!("{}: {}, {}", plan_words::PUT_OFF, one.group, one.text);
+        Button::new("put-off", plan_words::PUT_OFF, Action::Ask(Sheet::FeedLater(group))).small().named(name)
+    });
     let stays = (dated.what == DateTask::RamOut && !one.done).then(|| {
         let name = format!("{}: {}", plan_words::HE_STAYS, one.group);
         Button::new("ram-stays", plan_words::HE_STAYS, Action::Ask(Sheet::RamStays(group)))
             .small()
             .named(name)
     });
-    let action = does(asked).map(|(label, event)| {
+    let action = does(asked).map(|(label, action)| {
         let name = format!("{label}: {}, {}", one.group, one.text);
-        let button = Button::new("done", label, Action::Note(vec![event])).action(name);
+        let button = Button::new("done", label, action).action(name);
         if one.done { button.ticked() } else { button }
     });
     let to = match dated.what {
@@ -152,7 +183,7 @@ fn season_row(one: &Week, asked: &SeasonJob, row: Row) -> (Key, Row) {
         | DateTask::WatchFrom
         | DateTask::WatchUntil => Screen::Group(group),
     };
-    let row = row.to(to).action(action).others(stays);
+    let row = row.to(to).action(action).others(stays.into_iter().chain(put_off));
     (format!("week-{group}-{}", key(dated.what)).into(), row)
 }
 
@@ -173,19 +204,20 @@ fn key(what: DateTask) -> String {
     }
 }
 
-/// What one tap notes of it, where one is enough.
-fn does(asked: &SeasonJob) -> Option<(&'static str, Event)> {
+/// What is done about it with one tap, where one is enough; of the booster is asked which it was.
+fn does(asked: &SeasonJob) -> Option<(&'static str, Action)> {
     let group = asked.group;
+    let notes = |event: Event| Action::Note(vec![event]);
     match asked.dated.what {
-        DateTask::RamOut => Some((words::RAM_IS_OUT, Event::RamOut { group })),
-        DateTask::Booster { .. } => Some((words::GIVEN, Event::BoosterGiven { group })),
-        DateTask::Feed { each } => Some((words::FED_SO, Event::FeedSet { group, mass: each })),
+        DateTask::RamOut => Some((words::RAM_IS_OUT, notes(Event::RamOut { group }))),
+        DateTask::Booster { .. } => Some((words::GIVEN, Action::Ask(Sheet::Boost(group)))),
+        DateTask::Feed { each } => Some((words::FED_SO, notes(Event::FeedSet { group, mass: each }))),
         DateTask::FeedUntil => {
-            Some((words::STOPPED, Event::FeedSet { group, mass: Mass::from_kilograms(0.0) }))
+            Some((words::STOPPED, notes(Event::FeedSet { group, mass: Mass::from_kilograms(0.0) })))
         }
+        DateTask::CrayonChange { .. } => Some((group_words::CHANGED, Action::Ask(Sheet::Crayon(group)))),
         DateTask::ScoreBeforeRam
         | DateTask::ScoreAtRam
-        | DateTask::CrayonChange { .. }
         | DateTask::ScoreAtMid
         | DateTask::ScoreLate
         | DateTask::WatchFrom

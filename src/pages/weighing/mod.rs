@@ -44,7 +44,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 }
 
 /// The living lambs of the latest season, the oldest first.
-fn in_order(flock: &Flock) -> Vec<&Lamb> {
+pub(crate) fn in_order(flock: &Flock) -> Vec<&Lamb> {
     let season = seasons(flock).into_iter().next();
     let lambs = season.map(|season| season.lambs).unwrap_or_default();
     lambs.into_iter().filter_map(|id| flock.lamb(id)).filter(|lamb| lamb.lives()).collect()

@@ -43,6 +43,8 @@ pub enum Field {
     Stock,
     /// Things that are counted one by one.
     Pieces,
+    /// What an animal was sold for.
+    Price,
 }
 
 /// Returns what is wrong with something typed: what it was, and what is allowed.
@@ -95,7 +97,7 @@ const fn units(field: Field) -> &'static str {
         Field::PowderRate | Field::Antibody | Field::Serum => "Use g/L or g/dL",
         Field::Length => "Use m, cm, ft or in",
         Field::Stock => "Use kg, g, lb or oz, or ml, l or fl oz",
-        Field::Condition | Field::Days | Field::Pieces => "Enter a number alone",
+        Field::Condition | Field::Days | Field::Pieces | Field::Price => "Enter a number alone",
     }
 }
 
@@ -131,6 +133,7 @@ fn example(field: Field, system: System) -> &'static str {
         (Field::Stock, System::Metric) => "250 kg",
         (Field::Stock, System::Us) => "550 lb",
         (Field::Pieces, _) => "12",
+        (Field::Price, _) => "180",
     }
 }
 

@@ -6,10 +6,10 @@ use chrono::NaiveDate;
 use proptest::prelude::*;
 use uuid::Uuid;
 use yeanling_core::book::{
-    Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, Departure, DeviceId, DutyKind,
-    Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase, Life, Milk,
-    MilkedFrom, Mouth, Part, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring, Route, Sex,
-    Sign, Suck, Treatment, VetSaid, VigorScale, Way,
+    Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, CullReason, Departure,
+    DeviceId, DutyKind, Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase,
+    Life, Milk, MilkedFrom, Mouth, Part, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring,
+    Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, CullSigns, DamsVaccinated, DayRule,
@@ -17,7 +17,7 @@ use yeanling_core::settings::{
     VigorInUse, WeaningRule,
 };
 use yeanling_core::units::{
-    Amount, Brix, Condition, Length, Mass, Moment, Strength, System, Temperature, Volume,
+    Amount, Brix, Condition, Length, Mass, Moment, Price, Strength, System, Temperature, Volume,
 };
 
 /// So many cases, and no file of old failures: a failure found becomes a test with a name.
@@ -267,6 +267,7 @@ fn planning() -> impl Strategy<Value = Event> {
     let day = (0..20_000_u64).prop_map(|day| NaiveDate::default() + chrono::Days::new(day));
     prop_oneof![
         (group(), prop::option::of(moment())).prop_map(|(group, until)| Planning::RamStays { group, until }),
+        (group(), day.clone()).prop_map(|(group, until)| Planning::FeedPutOff { group, until }),
         (what(), prop::option::of(group()), prop::option::of(day))
             .prop_map(|(what, group, on)| Planning::Planned { what, group, on }),
         (what(), prop::option::of(group())).prop_map(|(what, group)| Planning::Happened { what, group }),
@@ -274,27 +275,24 @@ fn planning() -> impl Strategy<Value = Event> {
     .prop_map(Event::Planning)
 }
 
+/// Any treatment.
+fn treatment() -> impl Strategy<Value = Box<Treatment>> {
+    let maybe = || prop::option::of(text());
+    let route = prop::option::of(prop_oneof![Just(Route::Mouth), Just(Route::Injection)]);
+    let words = (text(), maybe(), maybe(), maybe(), maybe());
+    let days = || prop::option::of(any::<u16>());
+    (words, route, any::<bool>(), days(), days()).prop_map(
+        |((product, amount, reason, batch, by), route, day_only, meat_days, milk_days)| {
+            Box::new(Treatment { product, amount, route, reason, batch, by, day_only, meat_days, milk_days })
+        },
+    )
+}
+
 /// Any fact of an animal's life.
 fn life() -> impl Strategy<Value = Event> {
     let maybe = || prop::option::of(text());
     let day = (0..20_000_u64).prop_map(|day| NaiveDate::default() + chrono::Days::new(day));
     let born = prop_oneof![any::<u16>().prop_map(BirthDay::Year), day.prop_map(BirthDay::Day)];
-    let route = prop::option::of(prop_oneof![Just(Route::Mouth), Just(Route::Injection)]);
-    let words = (text(), maybe(), maybe(), maybe(), maybe());
-    let days = || prop::option::of(any::<u16>());
-    let treatment = (words, route, any::<bool>(), days(), days()).prop_map(
-        |((product, amount, reason, batch, by), route, day_only, meat_days, milk_days)| Treatment {
-            product,
-            amount,
-            route,
-            reason,
-            batch,
-            by,
-            day_only,
-            meat_days,
-            milk_days,
-        },
-    );
     let how = prop_oneof![Just(Departure::Sold), Just(Departure::Missing)];
     let way = prop_oneof![Just(Castration::Cut), Just(Castration::Clamped)];
     prop_oneof![
@@ -304,8 +302,12 @@ fn life() -> impl Strategy<Value = Event> {
         1 => (ewe(), prop::option::of(born), maybe())
             .prop_map(|(ewe, born, breed)| Life::Described { ewe, born, breed }),
         1 => (lamb(), way).prop_map(|(lamb, way)| Life::Castrated { lamb, way }),
-        2 => (animal(), treatment)
-            .prop_map(|(animal, treatment)| Life::Treated { animal, treatment: Box::new(treatment) }),
+        2 => (animal(), treatment()).prop_map(|(animal, treatment)| Life::Treated { animal, treatment }),
+        1 => (ewe(), treatment()).prop_map(|(ewe, treatment)| Life::Boosted { ewe, treatment }),
+        1 => (animal(), (0.0..=1e6).prop_map(Price::from_money))
+            .prop_map(|(animal, price)| Life::SoldFor { animal, price }),
+        1 => (animal(), prop::sample::select(&CullReason::ALL[..]))
+            .prop_map(|(animal, why)| Life::Culled { animal, why }),
         2 => (animal(), how, maybe()).prop_map(|(animal, how, to)| Life::Went { animal, how, to }),
         1 => (animal(), text()).prop_map(|(animal, finding)| Life::Examined { animal, finding }),
     ]

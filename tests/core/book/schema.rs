@@ -178,6 +178,7 @@ fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
         "/life/treated/treatment/by",
         "/life/treated/treatment/meat-days",
         "/life/treated/treatment/milk-days",
+        "/life/boosted/treatment/route",
         "/life/went/to",
         "/care/vet-said/said/advised/what",
         "/care/vet-said/said/saw/plan",

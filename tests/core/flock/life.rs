@@ -1,9 +1,11 @@
 //! Who rears a lamb, what is withheld, who left, and a ewe lamb that becomes a ewe.
 
-use yeanling_core::book::{Animal, BirthDay, Castration, Departure, Event, EweId, LambId, Life, Treatment};
-use yeanling_core::flock::{Flock, Reared};
+use yeanling_core::book::{
+    Animal, BirthDay, Castration, CullReason, Departure, Event, EweId, LambId, Life, Treatment,
+};
+use yeanling_core::flock::{Flock, Gone, Reared};
 use yeanling_core::reckon::withholding::Usable;
-use yeanling_core::units::TimeDelta;
+use yeanling_core::units::{Price, TimeDelta};
 use yeanling_core::watch::{Product, withdrawal};
 
 use crate::scribe::{Scribe, at, hour};
@@ -199,4 +201,44 @@ fn tags_and_marks_worn_before_are_kept_to_be_found_by() {
         (Some("8"), &["41 red".to_owned(), "7".to_owned()][..])
     );
     assert!(lamb.is_wether());
+}
+
+#[test]
+fn a_booster_is_a_treatment_that_reaches_the_lambs_of_the_next_lambing_alone() {
+    let mut two = Two::new();
+    let (ewe, other) = (two.few, two.many);
+    let Event::Life(Life::Treated { treatment, .. }) =
+        treated(Animal::Ewe(ewe), "Eight in one", false, Some(21))
+    else {
+        panic!("a treatment is a treatment")
+    };
+    let start = at(0);
+    two.scribe.note(start, Event::Life(Life::Boosted { ewe, treatment }));
+    let group = two.scribe.group(start, "Top");
+    two.scribe.note(start, Event::JoinedGroup { ewe: other, group });
+    two.scribe.note(start + TimeDelta::days(1), Event::BoosterGiven { group });
+    let day = |days: i64| start + TimeDelta::days(days);
+    let lamb = two.scribe.born(day(98), Some(ewe));
+    let of_group = two.scribe.born(day(40), Some(other));
+    let late = two.scribe.born(day(360), Some(ewe));
+    let flock = two.scribe.flock();
+    let boosted = |lamb| flock.dam_boosted(flock.lamb(lamb).expect("it is here"));
+    assert_eq!(boosted(lamb), Some(start));
+    assert_eq!(boosted(of_group), Some(day(1)));
+    assert_eq!(boosted(late), None);
+    assert!(flock.treated(Animal::Ewe(ewe)).iter().all(|given| given.booster));
+    assert!(withdrawal(&flock, Animal::Ewe(ewe), Product::Meat, day(20)).is_some());
+}
+
+#[test]
+fn what_one_brought_and_why_it_was_culled_stay_with_it() {
+    let mut two = Two::new();
+    let animal = Animal::Ewe(two.few);
+    two.scribe.note(at(200), Event::Life(Life::Went { animal, how: Departure::Sold, to: None }));
+    let price = Price::from_money(182.5);
+    two.scribe.note(at(200), Event::Life(Life::SoldFor { animal, price }));
+    let culled = two.scribe.note(at(200), Event::Life(Life::Culled { animal, why: CullReason::Udder }));
+    assert_eq!(two.scribe.flock().gone(animal), Gone { price: Some(price), culled: Some(CullReason::Udder) });
+    two.scribe.strike(at(201), culled);
+    assert_eq!(two.scribe.flock().gone(animal), Gone { price: Some(price), culled: None });
 }

@@ -1,9 +1,10 @@
 //! What is agreed with the vet before the first lamb: asked once a season, from six weeks before, until it is done.
 
 use yeanling_core::book::{Animal, Cause, Event};
-use yeanling_core::seasons::{ToAgree, before_season, lambing_forecasts};
+use yeanling_core::reckon::season::shopping::KIT;
+use yeanling_core::seasons::{ToAgree, before_season, kit_asked, lambing_forecasts};
 use yeanling_core::settings::{Choice, VetAgreed};
-use yeanling_core::units::{Moment, TimeDelta};
+use yeanling_core::units::{Amount, Moment, TimeDelta};
 
 use crate::scribe::Scribe;
 
@@ -46,6 +47,35 @@ fn it_is_asked_from_six_weeks_before_the_first_day() {
     let day = |days: u64| first.checked_sub_days(chrono::Days::new(days)).expect("a day").to_string();
     assert_eq!(open(&scribe, on(&day(43))), []);
     assert_eq!(open(&scribe, on(&day(42))), ToAgree::ALL);
+}
+
+#[test]
+fn the_kit_is_asked_for_eight_four_and_one_weeks_before_the_first_day_until_most_of_it_was_counted() {
+    let mut scribe = Scribe::new(1);
+    put_to_ram(&mut scribe, "2026-10-01");
+    let first = {
+        let (flock, early) = (scribe.flock(), on("2026-12-20"));
+        let forecasts = lambing_forecasts(&flock, early);
+        let known = forecasts.awaited.iter().filter_map(|one| one.lambing_forecast.as_ref().ok());
+        known.map(|forecast| forecast.first).min().expect("they are awaited")
+    };
+    let before = |days: u64| on(&first.checked_sub_days(chrono::Days::new(days)).expect("a day").to_string());
+    let asked = |scribe: &Scribe, now: Moment| {
+        let flock = scribe.flock();
+        kit_asked(&flock, &lambing_forecasts(&flock, now), now).is_some()
+    };
+    let told: Vec<bool> =
+        [57, 56, 46, 45, 29, 28, 18, 17, 8, 7, 1].map(|days| asked(&scribe, before(days))).to_vec();
+    assert_eq!(told, [false, true, true, false, false, true, true, false, false, true, true]);
+    // Half of fifteen things is not most of them.
+    for rate in &KIT[..7] {
+        let counted = Event::StoreCounted { item: rate.item, amount: Amount::from_units(9.0) };
+        scribe.note(before(56), counted);
+    }
+    assert!(asked(&scribe, before(55)));
+    scribe.note(before(55), Event::StoreIn { item: KIT[7].item, amount: Amount::from_units(9.0) });
+    assert!(!asked(&scribe, before(55)));
+    assert!(asked(&scribe, before(28)), "it is asked again four weeks before");
 }
 
 #[test]

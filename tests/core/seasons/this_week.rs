@@ -1,8 +1,8 @@
 //! What the season asks for about now, and no more once it is done.
 
-use yeanling_core::book::{Event, GroupId};
+use yeanling_core::book::{Event, EweId, GroupId, Life, Planning, Treatment};
 use yeanling_core::reckon::season::dates::DateTask;
-use yeanling_core::seasons::this_week;
+use yeanling_core::seasons::{SeasonJob, this_week, without_booster};
 use yeanling_core::units::{Condition, Mass, Moment};
 
 use crate::scribe::Scribe;
@@ -62,6 +62,82 @@ fn the_booster_is_asked_for_in_its_span_until_it_was_given() {
     assert!(asked(&scribe, "2027-01-23").iter().any(is_booster));
     scribe.note(on("2027-01-24"), Event::BoosterGiven { group });
     assert!(!asked(&scribe, "2027-01-25").iter().any(is_booster));
+}
+
+/// The booster that is asked for on a day, if it is.
+fn booster(scribe: &Scribe, day: &str) -> Option<SeasonJob> {
+    let is_booster = |job: &SeasonJob| matches!(job.dated.what, DateTask::Booster { .. });
+    this_week(&scribe.flock(), on(day)).into_iter().find(is_booster)
+}
+
+fn boosted(scribe: &mut Scribe, day: &str, ewe: EweId) {
+    let treatment = Box::new(Treatment {
+        product: "Eight in one".to_owned(),
+        amount: None,
+        route: None,
+        reason: None,
+        batch: None,
+        by: None,
+        day_only: false,
+        meat_days: Some(21),
+        milk_days: None,
+    });
+    scribe.note(on(day), Event::Life(Life::Boosted { ewe, treatment }));
+}
+
+#[test]
+fn a_booster_is_due_in_its_window_late_after_it_and_asked_for_as_long_as_it_serves_a_ewe() {
+    // Source: 42 to 14 days before the earliest lambing, 20 February: 9 January to 6 February (Maryland, NCSU, Missouri).
+    let (mut scribe, group) = put_to_ram();
+    scribe.note(on("2026-11-10"), Event::RamOut { group });
+    let is_late = |day: &str| booster(&scribe, day).map(|job| job.is_late(on(day).local().date()));
+    assert_eq!(is_late("2027-01-05"), None);
+    assert_eq!(is_late("2027-01-06"), Some(false));
+    assert_eq!(is_late("2027-02-06"), Some(false));
+    assert_eq!(is_late("2027-02-07"), Some(true));
+    // The last ewe lambs by 11 April (10 November and 147 + 5 days): two weeks before that its use is past.
+    assert_eq!(is_late("2027-03-28"), Some(true));
+    assert_eq!(is_late("2027-03-29"), None);
+}
+
+#[test]
+fn a_booster_given_to_each_ewe_ends_the_asking_and_one_left_out_is_named() {
+    let (mut scribe, group) = put_to_ram();
+    let ewes: Vec<_> = scribe.flock().ewes.keys().copied().collect();
+    boosted(&mut scribe, "2027-01-20", ewes[0]);
+    boosted(&mut scribe, "2027-01-21", ewes[1]);
+    let without = |scribe: &Scribe, day: &str| {
+        let DateTask::Booster { from, .. } = booster(scribe, day)?.dated.what else { return None };
+        let flock = scribe.flock();
+        Some(without_booster(&flock, &flock.groups[&group], from))
+    };
+    assert_eq!(without(&scribe, "2027-01-22"), Some(vec![ewes[2]]));
+    // Who was scanned empty, or is sold, needs none.
+    let mut empty = scribe.clone();
+    empty.note(on("2027-01-22"), Event::Scanned { ewe: ewes[2], lambs: 0, days: None });
+    assert_eq!(booster(&empty, "2027-01-23"), None);
+    boosted(&mut scribe, "2027-01-22", ewes[2]);
+    assert_eq!(booster(&scribe, "2027-01-23"), None);
+    // One of last year ends nothing.
+    let (mut last_year, _) = put_to_ram();
+    let ewes: Vec<_> = last_year.flock().ewes.keys().copied().collect();
+    for ewe in ewes {
+        boosted(&mut last_year, "2026-09-10", ewe);
+    }
+    assert!(booster(&last_year, "2027-01-23").is_some());
+}
+
+#[test]
+fn a_step_of_feed_that_was_put_off_is_asked_for_again_on_its_day() {
+    let (mut scribe, group) = put_to_ram();
+    let is_asked = |scribe: &Scribe, day: &str| {
+        asked(scribe, day).iter().any(|what| matches!(what, DateTask::Feed { .. }))
+    };
+    assert!(is_asked(&scribe, "2027-01-23"));
+    let until = on("2027-01-26").local().date();
+    scribe.note(on("2027-01-23"), Event::Planning(Planning::FeedPutOff { group, until }));
+    assert!(!is_asked(&scribe, "2027-01-25"));
+    assert!(is_asked(&scribe, "2027-01-26"));
 }
 
 #[test]

@@ -210,3 +210,23 @@ pub(super) fn planned(
         Err(GroupRejection::NotAhead { day, today, most }.into())
     }
 }
+
+/// A step of feed waits so many days at most (ours): after that the next step has come.
+const MOST_DAYS_PUT_OFF: i64 = 14;
+
+/// A step of extra feed waits until a day that is to come, and not long.
+pub(super) fn feed_put_off(
+    flock: &Flock,
+    group: GroupId,
+    until: NaiveDate,
+    at: Moment,
+) -> Result<(), Rejection> {
+    whole(flock, group, at)?;
+    let today = at.local().date();
+    let most = today + TimeDelta::days(MOST_DAYS_PUT_OFF);
+    if until > today && until <= most {
+        Ok(())
+    } else {
+        Err(GroupRejection::NotAhead { day: until, today, most }.into())
+    }
+}

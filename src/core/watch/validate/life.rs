@@ -13,7 +13,7 @@ use crate::book::{
 };
 use crate::flock::{Flock, Lamb};
 use crate::reckon::{gain, withholding};
-use crate::units::{BoundFor, Mass, Moment, TimeDelta};
+use crate::units::{BoundFor, Mass, Moment, OutOfBounds, Price, TimeDelta};
 use crate::watch::{Product, Withdrawal, withdrawal};
 
 /// Why something cannot be noted of an animal's life.
@@ -36,6 +36,12 @@ pub enum LifeRejection {
     /// It is not known to be dead.
     #[error("it is not known to be dead")]
     NotDead,
+    /// It has not left the flock.
+    #[error("it has not left")]
+    NotGone,
+    /// No sheep is sold for that.
+    #[error(transparent)]
+    Price(OutOfBounds<Price>),
     /// It has left the flock.
     #[error("{at} is after it left at {left}")]
     AfterLeft {
@@ -202,15 +208,27 @@ pub(super) fn life(
             living(flock, *animal, at)?;
             treated(treatment)
         }
+        Life::Boosted { ewe, treatment } => {
+            living(flock, Animal::Ewe(*ewe), at)?;
+            treated(treatment)
+        }
+        Life::SoldFor { animal, price } => {
+            Price::OF_AN_ANIMAL.check(*price).map_err(LifeRejection::Price)?;
+            if left(flock, *animal)? { Ok(()) } else { Err(LifeRejection::NotGone.into()) }
+        }
+        Life::Culled { animal, .. } => {
+            if left(flock, *animal)? || is_dead(flock, *animal)? {
+                Ok(())
+            } else {
+                Err(LifeRejection::NotGone.into())
+            }
+        }
         Life::Examined { animal, finding } => {
-            let dead = match animal {
-                Animal::Ewe(ewe) => ewe_here(flock, *ewe)?.died.is_some(),
-                Animal::Lamb(lamb) => {
-                    let lamb = lamb_here(flock, *lamb)?;
-                    lamb.died.is_some() || !lamb.born_alive
-                }
-            };
-            if dead { text(finding, MOST_REMARK) } else { Err(LifeRejection::NotDead.into()) }
+            if is_dead(flock, *animal)? {
+                text(finding, MOST_REMARK)
+            } else {
+                Err(LifeRejection::NotDead.into())
+            }
         }
         Life::Went { animal, how, to } => {
             to.as_deref().map_or(Ok(()), |to| text(to, MOST_WORDS))?;
@@ -225,6 +243,24 @@ pub(super) fn life(
             }
         }
     }
+}
+
+fn is_dead(flock: &Flock, animal: Animal) -> Result<bool, Rejection> {
+    Ok(match animal {
+        Animal::Ewe(ewe) => ewe_here(flock, ewe)?.died.is_some(),
+        Animal::Lamb(lamb) => {
+            let lamb = lamb_here(flock, lamb)?;
+            lamb.died.is_some() || !lamb.born_alive
+        }
+    })
+}
+
+/// Says whether it left the flock.
+fn left(flock: &Flock, animal: Animal) -> Result<bool, Rejection> {
+    Ok(match animal {
+        Animal::Ewe(ewe) => ewe_here(flock, ewe)?.left.is_some(),
+        Animal::Lamb(lamb) => lamb_here(flock, lamb)?.left.is_some(),
+    })
 }
 
 fn fostered(

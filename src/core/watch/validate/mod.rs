@@ -240,6 +240,12 @@ fn fact(
         Event::Care(care) => care::care(flock, care, at),
         Event::Illness(fact) => illness::illness(flock, fact, at),
         Event::Planning(Planning::RamStays { group, until }) => group::ram_stays(flock, *group, *until, at),
+        Event::Planning(Planning::FeedPutOff { group, .. }) if instead_of.is_some() => {
+            group_here(flock, *group).map(|_| ())
+        }
+        Event::Planning(Planning::FeedPutOff { group, until }) => {
+            group::feed_put_off(flock, *group, *until, at)
+        }
         // What was planned once stays as it was, also when its day has passed.
         Event::Planning(Planning::Planned { .. }) if instead_of.is_some() => Ok(()),
         Event::Planning(Planning::Planned { group, on, .. }) => group::planned(flock, *group, *on, at),

@@ -1,9 +1,9 @@
 //! What of a fact is asked for: each asks and reads in one, so that what can be typed is what is noted.
 
-use yeanling_core::book::{Belly, Cause, Item, LambingEase, Measure, Milk, Sex, Way};
+use yeanling_core::book::{Belly, Cause, CullReason, Item, LambingEase, Measure, Milk, Sex, Way};
 use yeanling_core::reckon::vigor::FourGrade;
 use yeanling_core::settings::Limits;
-use yeanling_core::units::{Amount, Condition, Mass, System, Temperature, Volume};
+use yeanling_core::units::{Amount, Condition, Mass, Price, System, Temperature, Volume};
 use yeanling_words::common::number;
 use yeanling_words::{errors, lamb as words, lambing, life, noted, season, stores};
 
@@ -35,6 +35,8 @@ const WORDS: &str = "amend-words";
 const STOCK: &str = "amend-stock";
 const MEAT: &str = "amend-meat";
 const DAIRY: &str = "amend-dairy";
+const PRICE: &str = "amend-price";
+const CULLED: &str = "amend-culled";
 
 const SEXES: [(Option<Sex>, &str); 3] =
     [(Some(Sex::Ewe), lambing::EWE_LAMB), (Some(Sex::Ram), lambing::RAM_LAMB), (None, lambing::NOT_SEEN)];
@@ -215,6 +217,20 @@ impl<'a> Form<'a> {
         self.take(MEAT, read_days(&of_meat.value), meat);
         self.take(DAIRY, read_days(&of_milk.value), milk);
         self.ask(|asks| asks.field(MEAT, of_meat).field(DAIRY, of_milk));
+    }
+
+    pub(super) fn price(&mut self, price: &mut Price) {
+        let stood = life::price(*price);
+        let text = self.field(PRICE, (life::PRICE, FieldKind::Decimal), &stood, "");
+        if text != stood {
+            let read = Price::parse(&text);
+            let read = read.map_err(|wrong| errors::typed(&wrong, errors::Field::Price, System::Metric));
+            self.take(PRICE, read, price);
+        }
+    }
+
+    pub(super) fn culled(&mut self, why: &mut CullReason) {
+        self.one_of(CULLED, life::CULL, &CullReason::ALL.map(|why| (why, life::cull_reason(why))), why);
     }
 
     pub(super) fn words(&mut self, label: &str, kind: FieldKind, words: &mut String) {

@@ -1,7 +1,10 @@
 //! The forms of animals' lives: fostering, marks, treatments, leaving.
 
 use chrono::NaiveDate;
-use yeanling_core::book::{Animal, BirthDay, Castration, Departure, Event, Life, Route, Treatment};
+use yeanling_core::book::{
+    Animal, BirthDay, Castration, CullReason, Departure, Event, Life, Route, Treatment,
+};
+use yeanling_core::units::Price;
 
 /// What version 1 writes of animals' lives.
 pub(in super::super) const LIFE_1: &[&str] = &[
@@ -25,6 +28,20 @@ pub(in super::super) const LIFE_1: &[&str] = &[
     r#"{"life":{"went":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"how":"given"}}}"#,
     r#"{"life":{"went":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"how":"missing"}}}"#,
     r#"{"life":{"examined":{"animal":{"lamb":"019c0000-0000-7000-8000-000000000002"},"finding":"milk in the lungs"}}}"#,
+    r#"{"life":{"boosted":{"ewe":"019c0000-0000-7000-8000-000000000001","treatment":{"product":"Drench","route":"other","day-only":false}}}}"#,
+    r#"{"life":{"sold-for":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"price":182.5}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"udder"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"age"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"empty"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"prolapse"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"lambing"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"mothering"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"poor-lambs"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"feet"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"condition"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"health"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"temper"}}}"#,
+    r#"{"life":{"culled":{"animal":{"ewe":"019c0000-0000-7000-8000-000000000001"},"why":"other"}}}"#,
 ];
 
 /// The facts that these lines stand for, in their order.
@@ -79,8 +96,11 @@ pub(super) fn facts() -> Vec<Event> {
         went(ewe_a, Departure::Given, None),
         went(lamb_a, Departure::Missing, None),
         Life::Examined { animal: lamb_a, finding: "milk in the lungs".to_owned() },
+        Life::Boosted { ewe, treatment: Box::new(drench(Route::Other)) },
+        Life::SoldFor { animal: ewe_a, price: Price::from_money(182.5) },
     ]
     .into_iter()
+    .chain(CullReason::ALL.map(|why| Life::Culled { animal: ewe_a, why }))
     .map(Event::Life)
     .collect()
 }
@@ -97,9 +117,12 @@ fn every_fact_of_a_life_has_a_form() {
         Event::Life(Life::Treated { .. }) => Some(5),
         Event::Life(Life::Went { .. }) => Some(6),
         Event::Life(Life::Examined { .. }) => Some(7),
+        Event::Life(Life::Boosted { .. }) => Some(8),
+        Event::Life(Life::SoldFor { .. }) => Some(9),
+        Event::Life(Life::Culled { .. }) => Some(10),
         _ => None,
     };
     let mut numbers: Vec<i32> = facts().iter().filter_map(number).collect();
     numbers.dedup();
-    assert_eq!(numbers, [0, 1, 2, 3, 4, 5, 6, 7]);
+    assert_eq!(numbers, [0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10]);
 }

@@ -1,6 +1,6 @@
 //! A ewe is in one group at a time, and a ram goes out after he came in.
 
-use yeanling_core::book::{Animal, EntryId, Event, EweId, GroupId};
+use yeanling_core::book::{Animal, EntryId, Event, EweId, GroupId, Planning};
 use yeanling_core::units::{Mass, Moment, OutOfBounds, TimeDelta};
 use yeanling_core::watch::{GroupRejection, Rejection, validate};
 
@@ -195,6 +195,22 @@ fn names_and_colors_say_something() {
             field.check(&event, day(20), &rejection);
         }
     }
+}
+
+#[test]
+fn a_step_of_feed_waits_for_a_day_to_come_and_two_weeks_at_most() {
+    let field = Field::new();
+    let until = |days: i64| {
+        let until = day(days).local().date();
+        (until, Event::Planning(Planning::FeedPutOff { group: field.texel, until }))
+    };
+    let (today, most) = (day(20).local().date(), day(34).local().date());
+    for days in [20, 35] {
+        let (given, event) = until(days);
+        field.check(&event, day(20), &GroupRejection::NotAhead { day: given, today, most }.into());
+    }
+    field.ok(&until(21).1, day(20));
+    field.ok(&until(34).1, day(20));
 }
 
 #[test]

@@ -1,8 +1,8 @@
 //! Who rears whom, which tag is free, what a treatment withholds, and what comes after an animal left.
 
-use yeanling_core::book::{Animal, BirthDay, Departure, Event, Life, Treatment};
+use yeanling_core::book::{Animal, BirthDay, CullReason, Departure, Event, Life, Treatment};
 use yeanling_core::reckon::withholding::Usable;
-use yeanling_core::units::{Mass, TimeDelta};
+use yeanling_core::units::{Mass, OutOfBounds, Price, TimeDelta};
 use yeanling_core::watch::{LifeRejection, Rejection, Withdrawal};
 
 use super::{Barn, amended, weighed};
@@ -156,6 +156,28 @@ fn nothing_is_done_with_an_animal_that_left() {
     barn.check(&went(lamb, Departure::Sold), &left);
     barn.check(&drench(lamb, Some(1)), &left);
     barn.ok(&Event::Remarked { animal: lamb, text: "Fetched a good price".to_owned() });
+}
+
+#[test]
+fn a_price_and_a_reason_to_cull_are_of_one_that_left() {
+    let mut barn = Barn::new();
+    let animal = Animal::Ewe(barn.ewe);
+    let sold = |money| Event::Life(Life::SoldFor { animal, price: Price::from_money(money) });
+    let culled = Event::Life(Life::Culled { animal, why: CullReason::Udder });
+    barn.check(&sold(180.0), &refused(LifeRejection::NotGone));
+    barn.check(&culled, &refused(LifeRejection::NotGone));
+    barn.scribe.note(at(60), went(animal, Departure::Sold));
+    barn.ok(&sold(0.0));
+    barn.ok(&culled);
+    let out = OutOfBounds { given: Price::from_money(100_001.0), allowed: Price::OF_AN_ANIMAL };
+    barn.check(&sold(100_001.0), &refused(LifeRejection::Price(out)));
+    let died = Animal::Lamb(barn.lamb);
+    barn.check(
+        &Event::Life(Life::Culled { animal: died, why: CullReason::Other }),
+        &refused(LifeRejection::NotGone),
+    );
+    barn.scribe.died(at(70), died);
+    barn.ok(&Event::Life(Life::Culled { animal: died, why: CullReason::Other }));
 }
 
 #[test]
