@@ -1,5 +1,9 @@
 //! Starts the app: what guards it, the farm, and the screen of the address. It lives as long as the page.
 
+use std::time::Duration;
+
+use leptos::prelude::{Owner, set_timeout};
+
 use crate::browser::safety::Safety;
 use crate::browser::{focus, panic, press, theme};
 use crate::farm::Farm;
@@ -12,7 +16,10 @@ pub(crate) fn start() {
     theme::show(theme::load());
     press::guard();
     focus::keep();
-    Shown::start(Farm::open());
+    let farm = Farm::open();
+    // A task of its own, so that a press between the two is heard.
+    let owner = Owner::current().unwrap_or_default();
+    set_timeout(move || owner.with(|| Shown::start(farm)), Duration::ZERO);
 }
 
 /// Says that the app broke, and what became of what was noted.

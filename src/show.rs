@@ -254,8 +254,12 @@ impl Shown {
         let last: RefCell<Option<Screen>> = RefCell::default();
         Effect::new(move |_| {
             let (screen, nodes) = drawn();
-            let first = last.replace(Some(screen)) != Some(screen);
+            let before = last.replace(Some(screen));
+            let first = before != Some(screen);
             stands.borrow_mut().draw(nodes, if first { AT_ONCE } else { usize::MAX });
+            if before.is_none() {
+                dom::say_it_stands();
+            }
             if first {
                 let stands = Rc::clone(&stands);
                 after_paint(move || stands.borrow_mut().draw(untrack(drawn).1, usize::MAX));

@@ -20,6 +20,13 @@ const SVG: &str = "http://www.w3.org/2000/svg";
 #[derive(Debug)]
 pub struct Browser(Document);
 
+/// Tells `early.js` that the app's own screen stands: what was pressed before is pressed now.
+pub fn say_it_stands() {
+    if let Ok(stands) = Event::new("stands") {
+        let _ = leptos::prelude::window().dispatch_event(&stands);
+    }
+}
+
 /// A page that stands in the browser.
 pub type Standing = Rc<RefCell<Patcher<Browser>>>;
 

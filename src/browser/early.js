@@ -29,6 +29,9 @@
   }, true);
   addEventListener("stands", () => setTimeout(() => pressed?.click()));
 
+  // The first format of a date is slow to make: it is made once the screen stands and the app is on its way.
+  requestAnimationFrame(() => setTimeout(() => new Intl.DateTimeFormat([], { day: "numeric", month: "numeric", hour: "numeric" })));
+
   const fails = () => {
     if (say("fails")) root.dataset.failed = "";
   };

@@ -11,9 +11,12 @@ use super::window;
 #[must_use]
 pub fn region() -> Region {
     let usual = Region::default();
+    // The first format that a browser makes is slow, so one answers both.
+    let format = format(&["day", "month", "hour"]);
+    let (hours, dates) = (format.as_ref().and_then(hours), format.as_ref().and_then(dates));
     Region {
         units: if is_us() { System::Us } else { usual.units },
-        way: Way { hours: hours().unwrap_or(usual.way.hours), dates: dates().unwrap_or(usual.way.dates) },
+        way: Way { hours: hours.unwrap_or(usual.way.hours), dates: dates.unwrap_or(usual.way.dates) },
     }
 }
 
@@ -33,15 +36,15 @@ fn format(parts: &[&str]) -> Option<Intl::DateTimeFormat> {
     Some(Intl::DateTimeFormat::new(&Array::new(), &options))
 }
 
-fn hours() -> Option<Hours> {
-    let options = format(&["hour"])?.resolved_options();
+fn hours(format: &Intl::DateTimeFormat) -> Option<Hours> {
+    let options = format.resolved_options();
     let twelve = Reflect::get(&options, &JsValue::from_str("hour12")).ok()?.as_bool()?;
     Some(if twelve { Hours::Twelve } else { Hours::TwentyFour })
 }
 
 /// Whichever of month and day comes first; what is between them are signs.
-fn dates() -> Option<Dates> {
-    let parts = format(&["day", "month"])?.format_to_parts(&Date::new_0());
+fn dates(format: &Intl::DateTimeFormat) -> Option<Dates> {
+    let parts = format.format_to_parts(&Date::new_0());
     let names =
         parts.iter().filter_map(|part| Reflect::get(&part, &JsValue::from_str("type")).ok()?.as_string());
     names.into_iter().find_map(|name| match name.as_str() {

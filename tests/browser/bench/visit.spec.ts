@@ -13,8 +13,14 @@ const SLOW_4G = { bits: 1_600_000, away: 150 };
 /** Makes the page keep when its first words and when its first screen stood, each after its navigation. */
 async function watchFirst(page: Page): Promise<void> {
   await page.addInitScript(() => {
-    const seen: { words?: number; screen?: number } = {};
+    const seen: { words?: number; screen?: number; longest?: number } = {};
     Object.assign(globalThis, { seen });
+    // From the first words on a hand can press, and waits as long as the longest task that goes on.
+    new PerformanceObserver((tasks) => {
+      for (const { startTime, duration } of tasks.getEntries()) {
+        if (startTime + duration > (seen.words ?? Infinity)) seen.longest = Math.max(seen.longest ?? 0, duration);
+      }
+    }).observe({ type: "longtask", buffered: true });
     const frame = () =>
       requestAnimationFrame(() => {
         const words = (document.body?.innerText ?? "").trim() !== "";
@@ -37,6 +43,7 @@ test("a first visit over slow 4G on a slow phone", async ({ browser }) => {
   site.packs = true;
   const screens: number[] = [];
   const words: number[] = [];
+  const longest: number[] = [];
   for (let visit = 0; visit < VISITS + 1; visit += 1) {
     const context = await browser.newContext();
     const page = await context.newPage();
@@ -54,8 +61,9 @@ test("a first visit over slow 4G on a slow phone", async ({ browser }) => {
     await page.goto(site.address, { waitUntil: "commit" });
     const seen = await page.waitForFunction(
       () => {
-        const { seen } = globalThis as unknown as { seen?: { words?: number; screen?: number } };
-        return seen?.screen === undefined ? null : seen;
+        type Seen = { words?: number; screen?: number; longest?: number };
+        const { seen } = globalThis as unknown as { seen?: Seen };
+        return seen?.screen !== undefined && performance.now() > seen.screen + 1000 ? seen : null;
       },
       null,
       { timeout: 60_000 },
@@ -65,11 +73,13 @@ test("a first visit over slow 4G on a slow phone", async ({ browser }) => {
     if (visit > 0) {
       screens.push(times?.screen ?? Infinity);
       words.push(times?.words ?? Infinity);
+      longest.push(times?.longest ?? 0);
     }
     await context.close();
   }
   print("first_visit_slow4g_ms", median(screens));
   print("first_words_slow4g_ms", median(words));
+  print("first_visit_longest_task_ms_4x", median(longest));
   expect(median(screens)).toBeGreaterThan(0);
   await site.close();
 });
