@@ -18,7 +18,8 @@ pub(crate) const SAID: &str = "erase-said";
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let page = Page::new(words::TITLE).back(Screen::Farm, frame::FARM);
     if view.own_book.is_empty() {
-        return page.blocks(Blocks::new().empty(words::NOTHING, []));
+        let open = Button::new("open-book", share::HAD_A_BOOK, Action::Go(Screen::Share));
+        return page.blocks(Blocks::new().empty(words::NOTHING, [open]));
     }
     let ewes = view.own_flock.ewes.len();
     let what = words::what(ewes, view.own_flock.lambs.len(), view.own_book.len());

@@ -22,7 +22,7 @@ use crate::{Action, Button, Reason, Screen, due_now, timeline, withdrawal};
 pub(crate) fn page(view: &View, id: EweId) -> Page {
     let (to, name) = view.back(Screen::Ewe(id));
     let Some(ewe) = view.flock.ewe(id) else {
-        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().gone());
     };
     let mut blocks = Blocks::new();
     if !ewe.lives() {

@@ -16,7 +16,7 @@ mod tags;
 use std::sync::Arc;
 
 use yeanling_core::book::Event;
-use yeanling_words::{animals, flock as words, lambing};
+use yeanling_words::{animals, flock as words, lambing, spreadsheet};
 
 use crate::block::{Choice, Choices, Empty, Field, FieldKind, Kind, Row};
 use crate::draft::Draft;
@@ -114,7 +114,9 @@ pub(crate) fn beside(view: &View, screen: Screen) -> Vec<Arc<Block>> {
 /// All that is shown while nothing is looked for, as one block: it stays the same while something is.
 fn here(view: &View, draft: &Draft) -> Arc<Block> {
     let inside = if view.flock.ewes.is_empty() && view.flock.lambs.is_empty() {
-        Blocks::new().add("no-animals", Kind::Empty(Empty { text: words::EMPTY.into(), buttons: Vec::new() }))
+        let table = Button::new("table", spreadsheet::SCREEN, Action::Go(Screen::Tables));
+        let empty = Empty { text: words::EMPTY.into(), buttons: vec![table] };
+        Blocks::new().add("no-animals", Kind::Empty(empty))
     } else {
         let chosen = draft.fields.chosen(WHICH_ONES).unwrap_or(0);
         let which = WHICH.get(chosen).map_or(Which::Here, |(which, _)| *which);
@@ -139,7 +141,11 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
 /// The first of the animals found, by kind, and the way to more of them where that is asked for.
 fn list(view: &View, draft: &Draft, list: &List, found: &Found, and_more: bool) -> Blocks {
     if found.is_empty() {
-        let empty = Empty { text: list.none.into(), buttons: Vec::new() };
+        // Who is looked for in vain is added above; of a kind that none is of, all are a tap away.
+        let all = Button::new("all", words::SHOW_ALL, Action::Choose(WHICH_ONES.into(), 0));
+        let of_a_kind = !list.by_place && draft.fields.chosen(WHICH_ONES).unwrap_or(0) != 0;
+        let buttons = if of_a_kind { vec![all] } else { Vec::new() };
+        let empty = Empty { text: list.none.into(), buttons };
         return Blocks::new().add(format!("{}-none", list.key), Kind::Empty(empty));
     }
     let asked = draft.fields.chosen(list.more).unwrap_or(0);

@@ -149,7 +149,7 @@ impl<'a> InBrief<'a> {
 
     fn alive(&self, litter: &Litter) -> usize {
         let lambs = litter.lambs.iter().filter_map(|lamb| self.view.flock.lamb(*lamb));
-        lambs.filter(|lamb| lamb.born_alive && lamb.died.is_none()).count()
+        lambs.filter(|lamb| lamb.is_alive()).count()
     }
 
     /// When she is due, that she is overdue, or that she was scanned empty.

@@ -289,6 +289,8 @@ fn entered(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         Screen::Help => help::enter(view, draft),
         Screen::Watch => watch::enter(draft),
         Screen::Erase => erase::enter(draft),
+        Screen::WeighLambs => weighing::enter(view, draft),
+        Screen::ScoreEwes(group) => score_ewes::enter(view, draft, group),
         Screen::Share => effects.extend(share::enter()),
         _ => {}
     }

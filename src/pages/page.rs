@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use yeanling_core::book::EntryId;
+use yeanling_words::frame;
 
 use crate::block::{
     Aloud, Block, Buttons, Card, Choices, Empty, Fact, Field, Fold, Group, Heading, HeadingLook, Item, Key,
@@ -286,6 +287,13 @@ impl Blocks {
     #[must_use]
     pub fn empty(self, text: impl Into<Text>, buttons: impl IntoIterator<Item = Button>) -> Self {
         self.add("empty", Kind::Empty(Empty { text: text.into(), buttons: buttons.into_iter().collect() }))
+    }
+
+    /// Adds that what is looked for is not in the book, with the way to all that is.
+    #[must_use]
+    pub fn gone(self) -> Self {
+        let flock = Button::new("flock", frame::FLOCK, Action::Go(Screen::Flock));
+        self.empty(frame::GONE, [flock])
     }
 
     /// Adds lines under each other; nothing without any.

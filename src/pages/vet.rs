@@ -46,7 +46,7 @@ pub(crate) fn calls(view: &View) -> Vec<Button> {
     let mut calls: Vec<Button> = numbers.into_iter().filter_map(call).take(AT_ONCE).collect();
     if calls.is_empty() {
         // It calls nobody yet: what is due keeps the room.
-        let to = Screen::SettingsOf(SettingsPart::Farm);
+        let to = Screen::SettingsOf(SettingsPart::Vet);
         calls.push(Button::new("add-vet", words::ADD, Action::Go(to)).small());
     }
     calls

@@ -12,7 +12,9 @@ use super::watch;
 pub const TITLE: &str = "Bottle round";
 /// Says what to do when no lamb is fed by hand.
 pub const EMPTY: &str =
-    "No lamb is on the bottle. Note a feed on a lamb’s screen, and it shows here with its volume and times.";
+    "No lamb is on the bottle. Note the first feed of one, and it shows here with its volume and times.";
+/// Heads the lambs of which one may be fed.
+pub const WHICH: &str = "Which lamb gets a bottle?";
 /// Heads the lambs still to feed.
 pub const TO_FEED: &str = "To feed";
 /// Heads the lambs that were fed within the hour.

@@ -14,6 +14,8 @@ use super::common::{capital, mass, span, temperature_both, volume};
 
 /// The aid's name.
 pub const TITLE: &str = "Cold lamb";
+/// Goes on with another lamb.
+pub const ANOTHER: &str = "Another cold lamb";
 /// Says where the answers stay without a record.
 pub const NO_RECORD: &str = "A lamb with no record. Your answers stay on this phone.";
 /// Asks for a reading.

@@ -14,6 +14,8 @@ pub const LAMBS: &str = "Lambs";
 pub const DEAD: &str = "Dead or gone";
 /// Says what to do first.
 pub const EMPTY: &str = "No animals yet. Type a tag above to add a ewe, or 1-18 to add eighteen. Or import a table under Farm. Or add her when she starts to lamb.";
+/// Shows every animal again.
+pub const SHOW_ALL: &str = "Show all here";
 /// Says that nothing fits.
 pub const NONE: &str = "Nothing is called that.";
 /// Says that no animal is so.

@@ -30,6 +30,8 @@ pub const FIND: &str = "Find in Help";
 pub const FIND_HINT: &str = "One word or two, such as tube, backup, cold lamb";
 /// Says that nothing was found.
 pub const NOT_FOUND: &str = "Nothing found. Try one word, such as tube or vet.";
+/// Goes back to all topics.
+pub const ALL_TOPICS: &str = "All topics";
 /// The words by which people look for the calculators, in small letters.
 pub const CALCULATORS_FOUND_BY: &str = "calculators calculator calculate colostrum time left bottle weaning quality brix chill weather how much volume ml fluids scours dehydration dehydrated electrolyte ketones bhb";
 /// Heads the first day.

@@ -191,13 +191,13 @@ pub const fn route(route: Route) -> &'static str {
     }
 }
 
-/// Every way of leaving.
+/// Every way of leaving; the last is for an animal in withdrawal alone.
 pub const DEPARTURES: [Departure; 5] = [
     Departure::Sold,
-    Departure::SoldWithWarning,
     Departure::Slaughtered,
     Departure::Given,
     Departure::Missing,
+    Departure::SoldWithWarning,
 ];
 
 /// Returns how an animal left.

@@ -27,7 +27,7 @@ pub const CARE: &str = "Care and culling";
 /// What is in it.
 pub const CARE_ABOUT: &str = "Vigor, birth weights, rings, chill, cull rules";
 /// What is in the part about the farm.
-pub const FARM_ABOUT: &str = "Name, vet, units, kind of sheep";
+pub const FARM_ABOUT: &str = "Name, units, clock, kind of sheep";
 /// What is in the part about the look.
 pub const LOOK_ABOUT: &str = "Day or night look of this phone";
 /// Heads the way back to the defaults.

@@ -5,6 +5,8 @@ use yeanling_core::settings::VetAgreed;
 
 /// Heads the vet's numbers.
 pub const TITLE: &str = "Your vet";
+/// What is in its part of Farm settings.
+pub const ABOUT: &str = "Numbers to call, and what to agree before lambing";
 /// Calls the only number.
 pub const CALL: &str = "Call vet";
 /// Calls the number of the day.
@@ -15,6 +17,8 @@ pub const CALL_NIGHT: &str = "Call vet, night";
 pub const CALL_SECOND: &str = "Call vet, second";
 /// Leads to where the number is given.
 pub const ADD: &str = "Add your vet’s number";
+/// Heads the numbers.
+pub const NUMBERS: &str = "Numbers to call";
 /// Labels the number.
 pub const NUMBER: &str = "Vet’s phone number";
 /// Labels the number for the night.
@@ -74,6 +78,8 @@ pub fn agreed_on(date: &str) -> String {
 
 /// Says that nothing tells when the first lamb comes.
 pub const ANY_DAY: &str = "may lamb any day";
+/// Says that the first lamb is near.
+pub const WITHIN_A_WEEK: &str = "first lamb within a week";
 
 /// Returns how much is still open.
 pub fn still_open(open: usize) -> String {

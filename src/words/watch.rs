@@ -186,9 +186,10 @@ pub fn need(job: &Duty, later: Option<&Duty>, now: Moment) -> String {
     let need = match (state, unfed) {
         (State::Late, true) => format!("*late*: {} unfed", span(now.since(job.since))),
         (State::Now | State::Danger, true) => format!("{} unfed", span(now.since(job.since))),
-        // Late from the minute in which it was found is late by nothing.
-        (State::Late, false) if now.since(job.due) < TimeDelta::minutes(1) => "*late*".to_owned(),
-        (State::Late, false) => format!("*late* by {}", span(now.since(job.due))),
+        // In its first minute it is late by nothing yet.
+        (State::Late, false) if now.since(job.late) < TimeDelta::minutes(1) => "*late*".to_owned(),
+        // Lateness counts from the limit: what may be done for days is not late by them.
+        (State::Late, false) => format!("*late* by {}", span(now.since(job.late))),
         (State::Danger | State::Now | State::Coming, _) => when(job, now),
     };
     match later {

@@ -86,5 +86,9 @@ fn a_farm_in_pounds_goes_the_same_round() {
 fn a_round_without_bottle_lambs_says_what_to_do() {
     let mut phone = Phone::at("2026-02-21 01:00");
     phone.open(Screen::BottleRound).says("No lamb is on the bottle.");
-    assert!(phone.pressables().iter().any(|one| one.label == "Flock"));
+    assert!(phone.pressables().iter().any(|one| one.label == "Lambing"));
+    let ewe = phone.ewe("7");
+    let lamb = phone.lamb(ewe);
+    phone.press("7a");
+    assert_eq!(phone.screen, Screen::Lamb(lamb));
 }

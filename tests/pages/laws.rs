@@ -10,7 +10,7 @@ use yeanling_pages::{Action, Block, Page, Screen, act};
 
 use crate::phone::Phone;
 use crate::reach::{Pressable, pressables, texts};
-use crate::{html, length, meaning, milk, speech};
+use crate::{glance, html, length, meaning, milk, speech};
 
 /// Says what of a page breaks a law.
 pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
@@ -25,6 +25,7 @@ pub(crate) fn broken(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> 
     wrong.extend(meaning::broken(phone, screen, page));
     wrong.extend(html::broken(phone, screen, page));
     wrong.extend(speech::broken(page));
+    wrong.extend(glance::broken(phone, screen, page));
     wrong.extend(length::broken(page));
     wrong
 }

@@ -20,6 +20,7 @@ mod first_night;
 mod first_screen;
 mod fits;
 mod flock;
+mod glance;
 mod help;
 mod help_illness;
 mod html;

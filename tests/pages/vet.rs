@@ -2,6 +2,7 @@
 
 use yeanling_core::book::{Animal, Event};
 use yeanling_core::settings::Choice;
+use yeanling_pages::block::Kind;
 use yeanling_pages::{Action, Screen, SettingsPart};
 use yeanling_words::help::Topic;
 use yeanling_words::vet as words;
@@ -27,7 +28,7 @@ fn pair(label: &str, number: &str) -> (String, String) {
 fn a_number_given_once_is_a_button_that_dials() {
     let mut phone = Phone::at("2027-02-01 12:00");
     phone
-        .open(Screen::SettingsOf(SettingsPart::Farm))
+        .open(Screen::SettingsOf(SettingsPart::Vet))
         .write(words::NUMBER, " +1 (555) 010-0199 ")
         .press(words::SAVE);
     assert_eq!(phone.flock.settings.vet_phones.day, "+1 (555) 010-0199");
@@ -36,7 +37,7 @@ fn a_number_given_once_is_a_button_that_dials() {
     assert_eq!(calls(&phone).first(), Some(&pair(words::CALL, "+15550100199")));
     let html = tree::drawn(nodes(&phone, Screen::Topic(Topic::Vet), &phone.page())).html();
     assert!(html.contains("href=\"tel:+15550100199\""), "{html}");
-    phone.open(Screen::SettingsOf(SettingsPart::Farm)).write(words::NUMBER, "").press(words::SAVE);
+    phone.open(Screen::SettingsOf(SettingsPart::Vet)).write(words::NUMBER, "").press(words::SAVE);
     assert!(phone.flock.settings.vet_phones.is_empty());
 }
 
@@ -47,7 +48,7 @@ fn of_two_numbers_the_one_for_the_hour_stands_first() {
     {
         let mut phone = Phone::at(&format!("2027-02-01 {hour}"));
         phone
-            .open(Screen::SettingsOf(SettingsPart::Farm))
+            .open(Screen::SettingsOf(SettingsPart::Vet))
             .write(words::NUMBER, "555 0100")
             .press(words::SAVE);
         phone.write(words::NIGHT_NUMBER, "555 0199").press(words::SAVE);
@@ -60,7 +61,7 @@ fn of_two_numbers_the_one_for_the_hour_stands_first() {
 #[test]
 fn what_cannot_be_dialed_is_refused_at_its_field() {
     let mut phone = Phone::at("2027-02-01 12:00");
-    phone.open(Screen::SettingsOf(SettingsPart::Farm));
+    phone.open(Screen::SettingsOf(SettingsPart::Vet));
     for number in ["ask Jo", "12", "+", "555 0100 after 8", "1234567890123456"] {
         phone.write(words::NUMBER, number).press(words::SAVE).says(words::NOT_A_NUMBER);
     }
@@ -71,14 +72,14 @@ fn what_cannot_be_dialed_is_refused_at_its_field() {
 fn without_a_number_the_way_to_give_it_stands_there() {
     let mut phone = Phone::at("2027-02-01 23:55");
     phone.open(Screen::Topic(Topic::Vet)).press(words::ADD);
-    assert_eq!(phone.screen, Screen::SettingsOf(SettingsPart::Farm));
+    assert_eq!(phone.screen, Screen::SettingsOf(SettingsPart::Vet));
     phone.says(words::NUMBER);
 }
 
 #[test]
 fn on_the_watch_it_stands_above_all_rows_and_stays_while_a_hand_is_at_work() {
     let mut phone = Phone::at("2027-02-01 12:00");
-    phone.open(Screen::SettingsOf(SettingsPart::Farm)).write(words::NUMBER, "555 0100").press(words::SAVE);
+    phone.open(Screen::SettingsOf(SettingsPart::Vet)).write(words::NUMBER, "555 0100").press(words::SAVE);
     let ewe = phone.ewe("7");
     let lamb = phone.lamb(ewe);
     phone.open(Screen::Watch);
@@ -94,7 +95,7 @@ fn on_the_watch_it_stands_above_all_rows_and_stays_while_a_hand_is_at_work() {
 #[test]
 fn two_night_numbers_are_the_call_buttons_of_the_night() {
     let mut phone = Phone::at("2027-02-01 03:12");
-    phone.open(Screen::SettingsOf(SettingsPart::Farm));
+    phone.open(Screen::SettingsOf(SettingsPart::Vet));
     phone.write(words::NIGHT_NUMBER, "555 0199").press(words::SAVE);
     phone.write(words::SECOND_NUMBER, "555 0198").press(words::SAVE).says(words::BOTH_GIVEN);
     phone.open(Screen::Topic(Topic::Vet));
@@ -119,7 +120,7 @@ fn before_the_season_the_week_asks_what_is_agreed_with_the_vet_until_it_is() {
     phone.open(Screen::Watch).says_nowhere("Agree before lambing");
     // 116 days after the ram went in, a month before the first can lamb.
     phone.later(82 * 24 * 60).open(Screen::Watch).says("Agree before lambing: 4 of 4 open");
-    phone.open(Screen::SettingsOf(SettingsPart::Farm)).says(words::BEFORE).says("not yet");
+    phone.open(Screen::SettingsOf(SettingsPart::Vet)).says(words::BEFORE).says("not yet");
     for what in ["Training", "Glucose", "When one must be killed"] {
         phone.press(&format!("Agreed: {what}"));
     }
@@ -131,4 +132,37 @@ fn before_the_season_the_week_asks_what_is_agreed_with_the_vet_until_it_is() {
         phone.note(Event::Chose(number));
     }
     phone.open(Screen::Watch).says_nowhere("Agree before lambing");
+}
+
+#[test]
+fn how_far_the_first_lamb_is_only_comes_nearer_and_the_row_leads_to_what_is_agreed() {
+    let mut phone = Phone::at("2026-10-01 08:00");
+    let ewe = phone.ewe("7");
+    let group = phone.note(Event::GroupFormed { name: "Top".to_owned() }).as_group();
+    phone.note(Event::JoinedGroup { ewe, group });
+    phone.note(Event::RamIn { group, ram: None, age: None });
+    phone.later(34 * 24 * 60).note(Event::RamOut { group });
+    let said = |phone: &Phone| {
+        phone.page_of(Screen::Watch).all().into_iter().find_map(|block| match &block.kind {
+            Kind::Row(row) if row.name == words::TITLE => Some((row.says.plain(), row.to)),
+            _ => None,
+        })
+    };
+    let (mut nearest, mut near) = (i64::MAX, 0);
+    for _ in 0..(200 * 24 / 5) {
+        phone.later(5 * 60);
+        let Some((says, to)) = said(&phone) else { continue };
+        assert_eq!(to, Some(Screen::SettingsOf(SettingsPart::Vet)));
+        let days = if [words::WITHIN_A_WEEK, words::ANY_DAY].contains(&says.as_str()) {
+            near += 1;
+            7
+        } else {
+            let days = says.strip_prefix("in ").and_then(|rest| rest.split(' ').next()?.parse().ok());
+            days.unwrap_or_else(|| panic!("{says:?} after {nearest} days"))
+        };
+        assert!(days <= nearest, "{says:?} after {nearest} days");
+        nearest = days;
+    }
+    assert!(near > 50, "the days in which she lambs were seen {near} times");
+    phone.open(Screen::SettingsOf(SettingsPart::Vet)).says(words::BEFORE);
 }

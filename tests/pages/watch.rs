@@ -58,7 +58,7 @@ fn an_empty_book_says_what_to_do_first() {
     assert_eq!(phone.asked, [Request::LookRound]);
     phone.ewe("7");
     // Nothing says when she lambs: what is agreed with the vet before that is asked at once, and once.
-    phone.says("Agree before lambing: 4 of 4 open").says("may lamb any day");
+    phone.says("Agree before lambing: 4 of 4 open").says(yeanling_words::vet::ANY_DAY);
     for what in VetAgreed::ALL {
         phone.note(Event::Chose(Choice::VetAgreed(what)));
     }

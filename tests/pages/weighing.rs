@@ -64,6 +64,11 @@ fn each_weight_turns_to_the_next_lamb_and_none_is_passed_over_unasked() {
     phone.press("Skip").says("All lambs done.");
     phone.press("Start again");
     is_turn_of(&phone, "14a");
+    phone.press("Skip").press("Skip").says("All lambs done.");
+    phone.open(Screen::Flock).open(Screen::WeighLambs);
+    is_turn_of(&phone, "14a");
+    phone.press("Skip").open(Screen::Flock).open(Screen::WeighLambs);
+    is_turn_of(&phone, "14b");
     assert!(phone.undo());
     weighs(&phone, lambs[0], 4.0);
 }

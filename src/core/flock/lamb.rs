@@ -247,7 +247,13 @@ impl Lamb {
     /// Says whether it lives here as a lamb: born alive, not dead, not gone, and not kept as a ewe since.
     #[must_use]
     pub const fn lives(&self) -> bool {
-        self.born_alive && self.died.is_none() && self.left.is_none() && self.kept.is_none()
+        self.is_alive() && self.left.is_none() && self.kept.is_none()
+    }
+
+    /// Says whether it was born alive and is not known to be dead: also one that was sold, or was kept as a ewe since.
+    #[must_use]
+    pub const fn is_alive(&self) -> bool {
+        self.born_alive && self.died.is_none()
     }
 
     /// Returns the ewe it was fostered to last, if that is not its own dam.

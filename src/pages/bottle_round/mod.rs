@@ -3,11 +3,12 @@
 mod round;
 
 use yeanling_core::book::Event;
+use yeanling_core::flock::WEANED_BY;
 use yeanling_core::reckon::mixing::{Mix, sample_to};
 use yeanling_core::units::{Mass, System, Volume};
 use yeanling_core::watch::BeforeMilk;
 use yeanling_words::common::{feed_mass, volume, volume_as_given};
-use yeanling_words::{bottle_round as words, errors, frame, why as why_words};
+use yeanling_words::{animals, bottle_round as words, errors, watch, why as why_words};
 
 use round::{OnRound, Round, round};
 
@@ -18,6 +19,9 @@ use crate::page::{Blocks, Page, key_of, why};
 use crate::view::View;
 use crate::{Action, Button, Key, Reason, Screen, Sheet, State, powder};
 
+/// So many lambs are offered where none is on the bottle; an older one is opened from the flock.
+const MOST_OFFERED: usize = 24;
+
 /// Returns the screen.
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let round = round(view.flock, &view.duties, view.now);
@@ -25,8 +29,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let page = Page::new(words::TITLE).back(to, name);
     let lambs = round.lambs();
     if lambs == 0 {
-        let flock = Button::new("flock", frame::FLOCK, Action::Go(Screen::Flock));
-        return page.blocks(Blocks::new().empty(words::EMPTY, [flock]));
+        return page.blocks(nobody(view));
     }
     let under = match round.to_feed.len() {
         0 => String::new(),
@@ -46,6 +49,23 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .section("day", words::TODAY, day(view, &round))
             .then(powder::blocks(view, &draft.fields, &lambs.to_string(), used)),
     )
+}
+
+/// Nobody is on the bottle: the lambs that may be, each a tap from its first feed; without any, the way to the first.
+fn nobody(view: &View) -> Blocks {
+    let young = view.flock.born_after(view.now - WEANED_BY).rev();
+    let young = young.filter(|lamb| lamb.lives() && lamb.weaned.is_none()).take(MOST_OFFERED);
+    let lambs: Vec<Button> = young
+        .map(|lamb| {
+            let name = animals::lamb(view.flock, lamb);
+            Button::new(key_of("to-bottle", lamb.id.entry()), name, Action::Go(Screen::Lamb(lamb.id)))
+        })
+        .collect();
+    if lambs.is_empty() {
+        let lambing = Button::new("lambing", watch::LAMBING, Action::Go(Screen::Lambing));
+        return Blocks::new().empty(words::EMPTY, [lambing]);
+    }
+    Blocks::new().text(words::EMPTY).section("to-bottle", words::WHICH, Blocks::new().buttons(3, lambs))
 }
 
 /// The whole round with one tap, where each of several may be fed what is planned.

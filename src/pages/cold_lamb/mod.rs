@@ -126,8 +126,11 @@ fn under(view: &View, lamb: Option<LambId>) -> String {
 
 fn told(hand: Hand, stage: &Stage) -> Blocks {
     match stage {
-        Stage::Gone => Blocks::new().empty(frame::GONE, []),
-        Stage::Dead => Blocks::new().empty(of_lamb::DEAD, []),
+        Stage::Gone => Blocks::new().gone(),
+        Stage::Dead => {
+            let another = Button::new("another", words::ANOTHER, Action::Go(Screen::ColdLamb(None)));
+            Blocks::new().empty(of_lamb::DEAD, [another])
+        }
         Stage::HowWarm => ask::how_warm(hand, words::HOW_WARM).then(answer::earlier(hand, true)),
         Stage::HowOld => just_read(hand).then(ask::how_old()).then(another(hand)),
         Stage::HeadAndSwallow => just_read(hand).then(ask::head_and_swallow(hand)).then(another(hand)),

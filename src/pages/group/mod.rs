@@ -28,7 +28,7 @@ use crate::{Action, Button, Key, Screen, Sheet, season, timeline};
 pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     let Some(group) = view.flock.groups.get(&id) else {
         let gone = Page::new(frame::NOT_HERE).back(Screen::Season, season_forecast::TITLE);
-        return gone.blocks(Blocks::new().empty(frame::GONE, []));
+        return gone.blocks(Blocks::new().gone());
     };
     let stands = group.parted.is_none();
     let blocks = if stands {

@@ -9,7 +9,7 @@ use yeanling_words::help::{self as words, Topic};
 use yeanling_words::illness::RowWords;
 
 use super::{calculators, illness, read, row, topic};
-use crate::Key;
+use crate::{Action, Button, Key};
 use crate::block::{Block, Field, FieldKind, Row};
 use crate::draft::Fields;
 use crate::page::Blocks;
@@ -49,7 +49,8 @@ pub(super) fn found(view: &View, sought: &str) -> Blocks {
     let terms = TERMS.iter().filter(|term| within(&lower(&format!("{} {}", term.word, term.means))));
     let terms: Vec<String> = terms.take(MOST_TERMS).map(line).collect();
     if rows.is_empty() && terms.is_empty() {
-        return Blocks::new().empty(words::NOT_FOUND, []);
+        let all = Button::new("all-topics", words::ALL_TOPICS, Action::Type(FIND.into(), String::new()));
+        return Blocks::new().empty(words::NOT_FOUND, [all]);
     }
     let terms = if terms.is_empty() { Blocks::new() } else { read(terms) };
     Blocks::new().rows("found", rows).section("terms", GLOSSARY, terms)

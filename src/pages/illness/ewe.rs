@@ -32,12 +32,13 @@ pub(crate) fn page(view: &View, draft: &Draft, id: EweId) -> Page {
     let Some(ewe) = view.flock.ewe(id) else {
         return Page::new(frame::NOT_HERE)
             .back(Screen::NotRight, words::TITLE)
-            .blocks(Blocks::new().empty(frame::GONE, []));
+            .blocks(Blocks::new().gone());
     };
     let name = animals::ewe(ewe);
     let page = Page::new(of_ewe::NOT_RIGHT).back(back, name.clone()).under(name);
     if !ewe.lives() {
-        return page.blocks(Blocks::new().empty(words::GONE, []));
+        let another = Button::new("another", words::WHO, Action::Go(Screen::NotRight));
+        return page.blocks(Blocks::new().empty(words::GONE, [another]));
     }
     let asked_more = draft.fields.chosen(&more_key(Animal::Ewe(ewe.id))) == Some(1);
     match ewe_illness(view.flock, ewe, view.now).filter(|_| !asked_more) {

@@ -39,7 +39,8 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let kept = keeping(view.flock, view.now);
     let page = Page::new(words::TITLE).back(Screen::Season, frame::SEASON);
     if kept.is_empty() {
-        return page.blocks(Blocks::new().empty(words::EMPTY, []));
+        let flock = Button::new("flock", frame::FLOCK, Action::Go(Screen::Flock));
+        return page.blocks(Blocks::new().empty(words::EMPTY, [flock]));
     }
     let (show, _) = fields.pick(SHOW, &SHOWS, SHOWS[0]);
     let names = SHOWS.iter().map(|(_, name)| *name);

@@ -54,7 +54,7 @@ pub(crate) fn does(does: Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
 pub(crate) fn page(view: &View, id: LambId) -> Page {
     let (to, name) = view.back(Screen::Lamb(id));
     let Some(lamb) = view.flock.lamb(id) else {
-        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().empty(frame::GONE, []));
+        return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().gone());
     };
     let here = if lamb.lives() { living(view, lamb) } else { gone(view, lamb) };
     Page::new(animals::lamb(view.flock, lamb))

@@ -70,7 +70,11 @@ fn given(view: &View, more: usize) -> Blocks {
     let all = together(view.flock.treatments());
     let most = ROWS + more * TIMES * ROWS;
     let row = |given: &Vec<&Treated>| row(view, given);
-    let blocks = if all.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
+    let many = || Button::new("many", words::MANY, Action::Ask(Sheet::Who));
+    if all.is_empty() {
+        return Blocks::new().empty(words::EMPTY, [many()]).caution(words::CAUTION);
+    }
+    let blocks = Blocks::new();
     let blocks = blocks.rows("given-rows", all.iter().take(most).filter_map(row));
     let blocks = match all.len().saturating_sub(most) {
         0 => blocks,
@@ -82,7 +86,7 @@ fn given(view: &View, more: usize) -> Blocks {
     } else {
         blocks.fold("group-boosters", words::GROUP_BOOSTERS, of_groups)
     };
-    blocks.button(Button::new("many", words::MANY, Action::Ask(Sheet::Who))).caution(words::CAUTION)
+    blocks.button(many()).caution(words::CAUTION)
 }
 
 /// The boosters that were noted of a group as a whole, as earlier versions did, the latest first.

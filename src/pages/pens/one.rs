@@ -15,7 +15,7 @@ use crate::{Action, Button, Effect, Key, Request, Screen, Sheet, timeline};
 pub(crate) fn page(view: &View, id: PenId) -> Page {
     let Some(pen) = view.flock.pens.get(&id) else {
         let gone = Page::new(frame::NOT_HERE).back(Screen::Pens, words::TITLE);
-        return gone.blocks(Blocks::new().empty(frame::GONE, []));
+        return gone.blocks(Blocks::new().gone());
     };
     let inside = pen.inside.iter().fold(Blocks::new(), |blocks, stay| inhabitant(blocks, view, stay));
     let blocks = match pen.closed {

@@ -50,7 +50,10 @@ pub(crate) fn page(view: &View, draft: &Draft, id: GroupId) -> Page {
     let blocks = Blocks::new().choices(WHAT, whats);
     let blocks = match ewes.get(at) {
         Some(ewe) => blocks.card("turn", turn(view, group, ewe, what, (at, ewes.len()))),
-        None if ewes.is_empty() => blocks.empty(words::NO_EWES, []),
+        None if ewes.is_empty() => {
+            let group = Button::new("group", words::GROUP, Action::Go(Screen::Group(id)));
+            blocks.empty(words::NO_EWES, [group])
+        }
         None => blocks.text(words::ALL_DONE).button(Button::new("again", words::AGAIN, turn_to(0))),
     };
     let blocks = match what {
@@ -119,6 +122,14 @@ fn taps(ewe: EweId, group: Option<&Group>, what: What) -> Vec<Button> {
             let color = known.unwrap_or(words::A_MARK).to_owned();
             vec![tap("mark".to_owned(), label, Event::CrayonMark { ewe, color })]
         }
+    }
+}
+
+/// Whoever comes back to a group that was gone through begins anew.
+pub(crate) fn enter(view: &View, draft: &mut Draft, id: GroupId) {
+    let ewes = view.flock.groups.get(&id).map_or(0, |group| in_order(view.flock, group).len());
+    if draft.fields.chosen(AT).is_some_and(|at| at >= ewes) {
+        draft.fields.forget(AT);
     }
 }
 

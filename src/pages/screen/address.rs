@@ -40,8 +40,9 @@ const TOPICS: [(Topic, &str); 25] = [
 ];
 
 /// The address of each part, under that of Farm settings.
-const PARTS: [(SettingsPart, &str); 5] = [
+const PARTS: [(SettingsPart, &str); 6] = [
     (SettingsPart::Farm, "farm"),
+    (SettingsPart::Vet, "vet"),
     (SettingsPart::AlertTimes, "alert-times"),
     (SettingsPart::Feeding, "feeding"),
     (SettingsPart::Care, "care"),

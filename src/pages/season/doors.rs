@@ -23,6 +23,6 @@ fn summary(view: &View) -> Row {
     let all = seasons(view.flock);
     let Some(latest) = all.first() else { return row.text(year::EMPTY) };
     let lambs = latest.lambs.iter().filter_map(|lamb| view.flock.lamb(*lamb));
-    let alive = lambs.filter(|lamb| lamb.lives()).count();
+    let alive = lambs.filter(|lamb| lamb.is_alive()).count();
     row.text(year::born_and_alive(latest.year(), latest.lambs.len(), alive))
 }

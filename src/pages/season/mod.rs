@@ -42,7 +42,8 @@ const MOST_NEAR: usize = 8;
 pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let seen = Arc::new(season_forecast(view.flock, &view.lambing_forecasts, view.now));
     let groups = groups(view.flock);
-    let blocks = if groups.is_empty() { Blocks::new().empty(words::EMPTY, []) } else { Blocks::new() };
+    let new = || Button::new("new-group", words::NEW_GROUP, Action::Ask(Sheet::NewGroup));
+    let blocks = if groups.is_empty() { Blocks::new().empty(words::EMPTY, [new()]) } else { Blocks::new() };
     let blocks = if seen.put_to_ram > 0 {
         blocks
             .section("near", words::WHO, near(view, &seen))
@@ -57,14 +58,14 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     } else {
         blocks.then(doors::blocks(view, &seen))
     };
-    let new = Button::new("new-group", words::NEW_GROUP, Action::Ask(Sheet::NewGroup));
+    let again = (!groups.is_empty()).then(new);
     let rows = groups.iter().map(|group| row(view, group));
     Page::new(words::TITLE).under(words::stands(seen.put_to_ram, seen.lambed)).blocks(
         blocks
             .section("young-ewes", words_plan::YOUNG, young(view))
             .then(plans(view, None))
             .then(dates(view, draft, &groups))
-            .section("groups", words::GROUPS, Blocks::new().rows("all-groups", rows).button(new)),
+            .section("groups", words::GROUPS, again.into_iter().fold(Blocks::new().rows("all-groups", rows), Blocks::button)),
     )
 }
 

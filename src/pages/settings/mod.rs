@@ -1,4 +1,4 @@
-//! Farm settings in five parts: the farm's choices, each noted in the book as it is made, and the look of this phone, which
+//! Farm settings in six parts: the farm's choices, each noted in the book as it is made, and the look of this phone, which
 //! is not. Each part has a way back to its defaults.
 
 mod care;
@@ -74,11 +74,11 @@ pub(crate) fn part_page(view: &View, draft: &Draft, part: Part) -> Page {
     let (settings, fields) = (view.settings(), &draft.fields);
     let blocks = match part {
         Part::Farm => farm_name(settings, fields)
-            .then(vet::blocks(view, fields))
             .then(units(settings))
             .then(care::breed_type(settings))
             .then(care::latitude(settings))
             .then(newborns(settings)),
+        Part::Vet => vet::blocks(view, fields),
         Part::AlertTimes => Together::ALL
             .into_iter()
             .fold(Blocks::new(), |blocks, together| blocks.then(limits::blocks(settings, fields, together))),
@@ -94,8 +94,12 @@ pub(crate) fn part_page(view: &View, draft: &Draft, part: Part) -> Page {
 /// The way back to the defaults, where something was changed.
 fn defaults(view: &View, part: Part) -> Blocks {
     let changed = match part {
+        // A number is nobody's default.
+        Part::Vet => return Blocks::new(),
         Part::Display => view.phone.look != Look::default(),
-        _ => !part.defaults(view.settings()).is_empty(),
+        Part::Farm | Part::AlertTimes | Part::Feeding | Part::Care => {
+            !part.defaults(view.settings()).is_empty()
+        }
     };
     if !changed {
         return Blocks::new().small(words::ALL_DEFAULTS);

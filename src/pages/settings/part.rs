@@ -1,13 +1,15 @@
-//! The five parts of Farm settings, and what the farm has changed in each.
+//! The six parts of Farm settings, and what the farm has changed in each.
 
 use yeanling_core::settings::{Choice, FarmSettings};
-use yeanling_words::settings as words;
+use yeanling_words::{settings as words, vet};
 
 /// A part of Farm settings, on a page of its own.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
 pub enum Part {
-    /// The farm, its vet, its units and its sheep.
+    /// The farm, its units and its sheep.
     Farm,
+    /// The vet's numbers, and what is agreed before lambing.
+    Vet,
     /// When the Watch speaks up.
     AlertTimes,
     /// Colostrum, bottle, powder and weaning.
@@ -50,13 +52,15 @@ const CARE: [Chosen; 7] = [
 
 impl Part {
     /// Every part, in the order of the page.
-    pub const ALL: [Self; 5] = [Self::Farm, Self::AlertTimes, Self::Feeding, Self::Care, Self::Display];
+    pub const ALL: [Self; 6] =
+        [Self::Farm, Self::Vet, Self::AlertTimes, Self::Feeding, Self::Care, Self::Display];
 
     /// Returns its name.
     #[must_use]
     pub const fn title(self) -> &'static str {
         match self {
             Self::Farm => words::FARM,
+            Self::Vet => vet::TITLE,
             Self::AlertTimes => words::ALERT_TIMES,
             Self::Feeding => words::FEEDING,
             Self::Care => words::CARE,
@@ -69,6 +73,7 @@ impl Part {
     pub const fn about(self) -> &'static str {
         match self {
             Self::Farm => words::FARM_ABOUT,
+            Self::Vet => vet::ABOUT,
             Self::AlertTimes => words::ALERT_TIMES_ABOUT,
             Self::Feeding => words::FEEDING_ABOUT,
             Self::Care => words::CARE_ABOUT,
@@ -83,7 +88,8 @@ impl Part {
             Self::AlertTimes => &ALERT_TIMES,
             Self::Feeding => &FEEDING,
             Self::Care => &CARE,
-            Self::Display => &[],
+            // A number is nobody's default, and the look is this phone's.
+            Self::Vet | Self::Display => &[],
         };
         let usual = FarmSettings::default();
         all.iter()

@@ -57,7 +57,7 @@ pub(super) fn blocks(view: &View, fields: &Fields) -> Blocks {
         .then(number(Of::Night, words::NIGHT_NUMBER, settings, fields))
         .then(number(Of::Second, words::SECOND_NUMBER, settings, fields))
         .small(words::SUB);
-    Blocks::new().section("vet", words::TITLE, inside).then(before(view))
+    Blocks::new().section("vet", words::NUMBERS, inside).then(before(view))
 }
 
 /// What is agreed with the vet before the first lamb, each with when it was.

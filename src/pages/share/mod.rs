@@ -21,7 +21,7 @@ use crate::draft::Draft;
 use crate::page::{Blocks, Page};
 use crate::phone::{FileTrouble, Promised};
 use crate::view::View;
-use crate::{Action, Effect, Heard, Key, Kind, Request, Screen};
+use crate::{Action, Button, Effect, Heard, Key, Kind, Request, Screen};
 
 pub use incoming::{Ahead, Incoming};
 pub(crate) use spreadsheet::Table;
@@ -111,7 +111,9 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
 pub(crate) fn tables_page(view: &View, draft: &Draft) -> Page {
     let page = Page::new(table_words::SCREEN).back(Screen::Farm, frame::FARM);
     if view.sample {
-        return page.blocks(Blocks::new().empty(table_words::NOT_OF_SAMPLE, []));
+        let leave =
+            Button::new("leave-sample", frame::LEAVE_MADE_UP, Action::Phone(Request::StopLookingRound));
+        return page.blocks(Blocks::new().empty(table_words::NOT_OF_SAMPLE, [leave]));
     }
     page.blocks(ewes_in::blocks(view, draft).then(spreadsheet::blocks(draft)).then(paper::blocks(view)))
 }

@@ -48,7 +48,7 @@ fn row(view: &View, ewe: &Ewe, due: &BTreeMap<EweId, String>) -> Vec<String> {
         flock.litters.values().filter(|litter| litter.dam == Some(ewe.id)).max_by_key(|litter| litter.began);
     let lambs = litter.map(|litter| {
         let lambs = litter.lambs.iter().filter_map(|lamb| flock.lamb(*lamb));
-        words::alive(lambs.filter(|lamb| lamb.lives()).count(), litter.lambs.len())
+        words::alive(lambs.filter(|lamb| lamb.is_alive()).count(), litter.lambs.len())
     });
     let lambed = litter.map(|litter| words::lambed(&short_date(litter.began.local().date())));
     // A ewe that is awaited again has lambed in another season.

@@ -2,7 +2,7 @@
 //!
 //! Its weight is a weight like any other, noted for that day before it left.
 
-use yeanling_core::book::{Animal, CullReason, Event, Life};
+use yeanling_core::book::{Animal, CullReason, Departure, Event, Life};
 use yeanling_core::units::{Mass, Moment, Price, System};
 use yeanling_core::watch::{LifeRejection, Rejection};
 use yeanling_words::common::{field_time, read_field_day};
@@ -24,7 +24,11 @@ const CULLED: &str = "leave-culled";
 
 /// Returns the sheet.
 pub(super) fn sheet(view: &View, fields: &Fields, animal: Animal) -> SheetPage {
-    let ways = words::DEPARTURES.map(words::departure);
+    // What is said of a withdrawal stands only where a medicine was given; it is the last, so that no other changes its
+    // place.
+    let had = view.flock.treatments().into_iter().any(|treated| treated.animal == animal);
+    let offered = |how: &Departure| had || *how != Departure::SoldWithWarning;
+    let ways = words::DEPARTURES.into_iter().filter(offered).map(words::departure);
     let ways = choices(HOW, words::LEAVE_ASK, ways, fields.chosen(HOW)).stacked();
     let day = Field::new(words::LEAVE_DAY, FieldKind::Date, fields.text(DAY, &today(view)));
     let price = Field::new(words::PRICE, FieldKind::Decimal, fields.text(PRICE, ""));

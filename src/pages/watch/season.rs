@@ -1,12 +1,13 @@
 //! What the season asks for this week, under what presses tonight: each with the one tap that does it.
 
+use chrono::NaiveDate;
 use yeanling_core::book::Event;
 use yeanling_core::flock::{Group, Plan};
 use yeanling_core::reckon::season::dates::DateTask;
 use yeanling_core::seasons::{
     BeforeSeason, SeasonJob, before_season, kit_asked, overdue, plans_near, this_week, without_booster,
 };
-use yeanling_core::units::{Mass, Moment};
+use yeanling_core::units::{Mass, Moment, TimeDelta};
 use yeanling_words::{
     animals, group as group_words, kit as kit_words, plan as plan_words, season_forecast, vet as vet_words,
     watch as words,
@@ -16,6 +17,9 @@ use crate::block::{Row, State};
 use crate::page::Blocks;
 use crate::view::View;
 use crate::{Action, Button, Key, Screen, SettingsPart, Sheet};
+
+/// Nearer than this the first lamb is told as near (ours).
+const NEAR: TimeDelta = TimeDelta::days(7);
 
 /// What is asked for.
 #[derive(Clone, Copy, Debug, PartialEq)]
@@ -94,18 +98,16 @@ pub(super) fn section(view: &View, week: &[Week]) -> Blocks {
         (Key::Borrowed("overdue"), row)
     });
     let today = view.now.local().date();
-    let away = |first| season_forecast::away(first, today);
+    // A day that is near moves on with every night without a lamb: told as one it would come and go.
+    let first_lamb = |first: NaiveDate| {
+        let near = first.signed_duration_since(today) <= NEAR;
+        if near { vet_words::WITHIN_A_WEEK.to_owned() } else { season_forecast::away(first, today) }
+    };
     let vet = vet(view).map(|asked| {
         let row = Row::new(vet_words::TITLE)
             .text(vet_words::still_open(asked.open.len()))
-            .says(
-                State::Coming,
-                asked
-                    .first
-                    .filter(|first| *first >= today)
-                    .map_or_else(|| vet_words::ANY_DAY.to_owned(), away),
-            )
-            .to(Screen::SettingsOf(SettingsPart::Farm));
+            .says(State::Coming, asked.first.map_or_else(|| vet_words::ANY_DAY.to_owned(), first_lamb))
+            .to(Screen::SettingsOf(SettingsPart::Vet));
         (Key::Borrowed("before-season"), row)
     });
     let rows = past.into_iter().chain(vet).chain(kit(view)).chain(week.iter().map(|one| row(view, one)));

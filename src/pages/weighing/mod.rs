@@ -7,7 +7,7 @@ use yeanling_core::book::{Event, LambId};
 use yeanling_core::flock::{Flock, Lamb};
 use yeanling_core::seasons::seasons;
 use yeanling_core::units::{Mass, Moment, TimeDelta};
-use yeanling_words::{animals, errors, frame, lamb as lamb_words, rejections, weighing as words};
+use yeanling_words::{animals, errors, frame, lamb as lamb_words, rejections, watch, weighing as words};
 
 pub(crate) use wean::sheet as wean_sheet;
 
@@ -35,7 +35,10 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let at = draft.fields.chosen(AT).unwrap_or(0);
     let turn = match lambs.get(at) {
         Some(lamb) => Blocks::new().card("turn", turn(view, &draft.fields, lamb, (at, lambs.len()))),
-        None if lambs.is_empty() => Blocks::new().empty(words::NO_LAMBS, []),
+        None if lambs.is_empty() => {
+            let lambing = Button::new("lambing", watch::LAMBING, Action::Go(Screen::Lambing));
+            Blocks::new().empty(words::NO_LAMBS, [lambing])
+        }
         None => Blocks::new().text(words::ALL_DONE).button(Button::new("again", words::AGAIN, turn_to(0))),
     };
     Page::new(words::TITLE)
@@ -92,6 +95,13 @@ fn weighed_today(flock: &Flock, now: Moment) -> usize {
         })
     });
     weighed.count()
+}
+
+/// Whoever comes back to a round that was gone through begins anew.
+pub(crate) fn enter(view: &View, draft: &mut Draft) {
+    if draft.fields.chosen(AT).is_some_and(|at| at >= in_order(view.flock).len()) {
+        draft.fields.forget(AT);
+    }
 }
 
 /// Who is looked for has its turn; whose turn it is needs not be looked for.

@@ -10,7 +10,7 @@ use yeanling_core::seasons::{Season, Year, against_past, seasons, year};
 use yeanling_core::units::System;
 use yeanling_words::common::{date, mass};
 use yeanling_words::pens::printed;
-use yeanling_words::{frame, year as words};
+use yeanling_words::{frame, watch, year as words};
 
 use crate::block::{Choice, Choices, Kind, Ledger, LedgerRow, Line, LineLook};
 use crate::draft::Draft;
@@ -32,7 +32,8 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let beside = draft.fields.chosen(BESIDE).unwrap_or(0);
     let page = Page::new(words::TITLE).back(Screen::Season, frame::SEASON);
     let Some(shown) = counted(view, &all, chosen) else {
-        return page.blocks(Blocks::new().empty(words::EMPTY, []));
+        let lambing = Button::new("lambing", watch::LAMBING, Action::Go(Screen::Lambing));
+        return page.blocks(Blocks::new().empty(words::EMPTY, [lambing]));
     };
     let other = beside.checked_sub(1).filter(|place| *place != chosen);
     let other = other.and_then(|place| counted(view, &all, place));
