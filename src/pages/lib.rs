@@ -290,6 +290,7 @@ fn entered(screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effect> {
         Screen::Watch => watch::enter(draft),
         Screen::Erase => erase::enter(draft),
         Screen::WeighLambs => weighing::enter(view, draft),
+        Screen::TagLambs => tagging::enter(view, draft),
         Screen::ScoreEwes(group) => score_ewes::enter(view, draft, group),
         Screen::Share => effects.extend(share::enter()),
         _ => {}

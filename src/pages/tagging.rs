@@ -4,7 +4,7 @@
 use yeanling_core::book::{Animal, Event, LambId, Life};
 use yeanling_core::flock::Lamb;
 use yeanling_core::units::next_tag;
-use yeanling_words::{animals, frame, rejections, tagging as words, weighing};
+use yeanling_words::{animals, frame, rejections, tagging as words, watch, weighing};
 
 use crate::block::{Choice, Choices, Field, FieldKind, Heading, HeadingLook, Kind};
 use crate::draft::{Draft, Fields};
@@ -84,7 +84,10 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let blocks = Blocks::new().choices(WHAT, whats);
     let blocks = match lambs.get(at) {
         Some(lamb) => blocks.card("turn", card(view, fields, &lambs, at, lamb)),
-        None if lambs.is_empty() => blocks.empty(words::NO_LAMBS, []),
+        None if lambs.is_empty() => {
+            let lambing = Button::new("lambing", watch::LAMBING, Action::Go(Screen::Lambing));
+            blocks.empty(words::NO_LAMBS, [lambing])
+        }
         None => blocks.text(words::ALL_DONE).button(Button::new("again", weighing::AGAIN, turn_to(0))),
     };
     Page::new(words::TITLE).back(Screen::Flock, frame::FLOCK).blocks(blocks)
@@ -114,6 +117,13 @@ fn card(view: &View, fields: &Fields, lambs: &[&Lamb], at: usize, lamb: &Lamb) -
         .field(key, field)
         .button(Button::new("save", weighing::NEXT, save).filled())
         .buttons(2, [skip].into_iter().chain(back))
+}
+
+/// Whoever comes back to a round that was gone through is at the first lamb that has none.
+pub(crate) fn enter(view: &View, draft: &mut Draft) {
+    if draft.fields.chosen(AT).is_some_and(|at| at >= in_order(view.flock).len()) {
+        draft.fields.forget(AT);
+    }
 }
 
 /// Another thing to put on begins with the first lamb that has none.
