@@ -43,7 +43,8 @@ fn lateness(phone: &Phone, screen: Screen, page: &Page) -> Vec<String> {
             Screen::Lamb(lamb) => animal == Animal::Lamb(lamb),
             _ => true,
         };
-        let late = view.duties.iter().filter(|duty| duty.state(view.now) >= State::Late && of(duty.subject()));
+        let late =
+            view.duties.iter().filter(|duty| duty.state(view.now) >= State::Late && of(duty.subject()));
         late.map(|duty| view.now.since(duty.late)).max()
     });
     let says = |row: &Row| {

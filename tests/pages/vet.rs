@@ -47,10 +47,7 @@ fn of_two_numbers_the_one_for_the_hour_stands_first() {
         [("12:00", words::CALL_DAY), ("18:00", words::CALL_NIGHT), ("03:12", words::CALL_NIGHT)]
     {
         let mut phone = Phone::at(&format!("2027-02-01 {hour}"));
-        phone
-            .open(Screen::SettingsOf(SettingsPart::Vet))
-            .write(words::NUMBER, "555 0100")
-            .press(words::SAVE);
+        phone.open(Screen::SettingsOf(SettingsPart::Vet)).write(words::NUMBER, "555 0100").press(words::SAVE);
         phone.write(words::NIGHT_NUMBER, "555 0199").press(words::SAVE);
         phone.open(Screen::Topic(Topic::Vet));
         let labels: Vec<String> = calls(&phone).into_iter().map(|(label, _)| label).collect();

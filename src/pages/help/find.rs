@@ -9,11 +9,11 @@ use yeanling_words::help::{self as words, Topic};
 use yeanling_words::illness::RowWords;
 
 use super::{calculators, illness, read, row, topic};
-use crate::{Action, Button, Key};
 use crate::block::{Block, Field, FieldKind, Row};
 use crate::draft::Fields;
 use crate::page::Blocks;
 use crate::view::View;
+use crate::{Action, Button, Key};
 
 /// Under which key it is kept what is looked for.
 pub(super) const FIND: &str = "help-find";

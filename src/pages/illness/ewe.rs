@@ -30,9 +30,7 @@ const STAGES: [EweStage; 5] =
 pub(crate) fn page(view: &View, draft: &Draft, id: EweId) -> Page {
     let back = Screen::Ewe(id);
     let Some(ewe) = view.flock.ewe(id) else {
-        return Page::new(frame::NOT_HERE)
-            .back(Screen::NotRight, words::TITLE)
-            .blocks(Blocks::new().gone());
+        return Page::new(frame::NOT_HERE).back(Screen::NotRight, words::TITLE).blocks(Blocks::new().gone());
     };
     let name = animals::ewe(ewe);
     let page = Page::new(of_ewe::NOT_RIGHT).back(back, name.clone()).under(name);

@@ -26,9 +26,7 @@ const GATES: [(&str, Check); 3] =
 pub(crate) fn page(view: &View, draft: &Draft, id: LambId) -> Page {
     let back = Screen::Lamb(id);
     let Some(lamb) = view.flock.lamb(id) else {
-        return Page::new(frame::NOT_HERE)
-            .back(Screen::NotRight, words::TITLE)
-            .blocks(Blocks::new().gone());
+        return Page::new(frame::NOT_HERE).back(Screen::NotRight, words::TITLE).blocks(Blocks::new().gone());
     };
     let name = animals::lamb(view.flock, lamb);
     let page = Page::new(of_lamb::NOT_RIGHT).back(back, name.clone()).under(name);

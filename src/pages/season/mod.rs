@@ -65,7 +65,11 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .section("young-ewes", words_plan::YOUNG, young(view))
             .then(plans(view, None))
             .then(dates(view, draft, &groups))
-            .section("groups", words::GROUPS, again.into_iter().fold(Blocks::new().rows("all-groups", rows), Blocks::button)),
+            .section(
+                "groups",
+                words::GROUPS,
+                again.into_iter().fold(Blocks::new().rows("all-groups", rows), Blocks::button),
+            ),
     )
 }
 
