@@ -99,3 +99,51 @@ export function mated(ewes: number, groups: number, marked: boolean, now = Date.
   }
   return scribe.file();
 }
+
+/** Returns ten years of a flock with so many lambs: groups with their rams, marks, scans, scores, weights; the last born minutes ago. */
+export function history(lambs: number, now = Date.now()): string {
+  const scribe = new Scribe();
+  const years = 10;
+  const ewes = Math.ceil((lambs * 5) / 8 / years);
+  const start = (year: number) => now - (years - year) * 365 * DAY + 165 * DAY;
+  const dams = Array.from({ length: ewes }, (_, at) => scribe.note(new Date(start(0) - DAY), { "ewe-came": { tag: `UK 0123 ${10_000 + at}` } }));
+  let born = 0;
+  for (let year = 0; year < years; year += 1) {
+    const day = (after: number) => new Date(start(year) + after * DAY);
+    for (let first = 0; first < ewes; first += 45) {
+      const group = scribe.note(day(0), { "group-formed": { name: `Field ${first / 45 + 1}` } });
+      const members = dams.slice(first, first + 45);
+      for (const ewe of members) scribe.note(day(0), { "joined-group": { ewe, group } });
+      for (const [at, ewe] of members.entries()) scribe.note(day(1), { conditioned: { ewe, score: 2.5 + (at % 6) / 4 } });
+      scribe.note(day(45), { "ram-in": { group, ram: `R${(first / 45) % 9}`, age: "mature" } });
+      for (const [at, ewe] of members.entries()) {
+        if (at % 3 < 2) scribe.note(day(46 + (at % 34)), { "crayon-mark": { ewe, color: at % 34 < 17 ? "red" : "blue" } });
+      }
+      scribe.note(day(96), { "ram-out": { group } });
+      for (const [at, ewe] of members.entries()) scribe.note(day(130), { scanned: { ewe, lambs: at % 5 < 2 ? 1 : 2 } });
+      scribe.note(day(160), { "group-parted": { group } });
+    }
+    const grown: [string, number][] = [];
+    for (const [at, dam] of dams.entries()) {
+      // Field by field, a day later with each ewe of a field; the last of the last year are born today.
+      const back = (45 - (at % 45)) * 0.8 * DAY - (at % 700) * MINUTE;
+      const time = start(year) + 200 * DAY - Math.max(back, 30 * MINUTE);
+      for (let order = 0; order < ((at + year) % 5 < 2 ? 1 : 2) && born < lambs; order += 1, born += 1) {
+        const when = (after: number) => new Date(Math.min(time + order * 15 * MINUTE + after * MINUTE, now));
+        const alive = born % 37 < 36;
+        const lamb = scribe.note(when(0), { "lamb-born": { dam, sex: order ? "ram" : "ewe", alive } });
+        if (!alive) continue;
+        scribe.note(when(1), { "birth-ease": { lamb, ease: born % 19 === 18 ? "hard-by-hand" : "alone" } });
+        scribe.note(when(2), { weighed: { lamb, kg: 3.1 + (born % 23) / 10 } });
+        if (year < years - 1) scribe.note(when(3), { sucked: { lamb } });
+        scribe.note(when(4), { tagged: { animal: { lamb }, tag: `${year}${10_000 + born}` } });
+        if (year < years - 1) grown.push([lamb, born]);
+      }
+    }
+    for (const [lamb, of] of grown) {
+      for (const after of [50, 100]) scribe.note(day(200 + after), { weighed: { lamb, kg: 4 + (0.2 + (of % 29) / 200) * after } });
+      scribe.note(day(301), { weaned: { lamb } });
+    }
+  }
+  return scribe.file();
+}
