@@ -66,6 +66,7 @@ mod weighing;
 
 mod watch;
 mod weight;
+mod what_if;
 mod why;
 mod withdrawal;
 mod year;
@@ -129,6 +130,8 @@ pub enum Does {
     AddMany,
     /// Of the first run.
     Setup(setup::Does),
+    /// What a plan knows.
+    WhatIf(what_if::Does),
     /// Saves the tag or the mark of the lamb whose turn it is.
     TagLamb(LambId),
     /// Hands the lambing kit on as a list.
@@ -163,6 +166,7 @@ fn made(screen: Screen, view: &View, draft: &Draft) -> Page {
         Screen::Pen(pen) => apart(|| pens::one_page(view, pen)),
         Screen::ScoreEwes(group) => apart(|| score_ewes::page(view, draft, group)),
         Screen::Group(group) => apart(|| group::page(view, draft, group)),
+        Screen::Plan => apart(|| what_if::page(view, draft)),
         Screen::Season => apart(|| season::page(view, draft)),
         Screen::WeighLambs => apart(|| weighing::page(view, draft)),
         Screen::TagLambs => apart(|| tagging::page(view, draft)),
@@ -244,6 +248,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::AddFound => apart(|| flock::add(view, draft)),
         Does::AddMany => apart(|| flock::add_many(view, draft)),
         Does::Setup(does) => apart(|| setup::does(*does, view, draft)),
+        Does::WhatIf(does) => apart(|| what_if::does(*does, view, draft)),
         Does::TagLamb(lamb) => apart(|| tagging::does(*lamb, view, draft)),
         Does::ShareKit => apart(|| stores::share_list(view)),
         Does::PlanHappened(what, group) => apart(|| season::plan_happened(*what, *group, view, draft)),

@@ -79,6 +79,7 @@ impl Does {
             | Self::AddFound
             | Self::AddMany
             | Self::Setup(_)
+            | Self::WhatIf(_)
             | Self::TagLamb(_)
             | Self::ShareKit
             | Self::PlanHappened(..) => Meaning::Saves,

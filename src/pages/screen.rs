@@ -67,6 +67,8 @@ pub enum Screen {
     Farm,
     /// The season ahead, and the way to those that were.
     Season,
+    /// A season before it happens.
+    Plan,
     /// One group of ewes.
     Group(GroupId),
     /// One group, scored ewe by ewe.
@@ -97,7 +99,7 @@ pub enum Screen {
 
 impl Screen {
     /// The screens that are about nothing else.
-    const ALONE: [Self; 25] = [
+    const ALONE: [Self; 26] = [
         Self::Watch,
         Self::Lambing,
         Self::LambingUnknown,
@@ -113,6 +115,7 @@ impl Screen {
         Self::Settings,
         Self::Farm,
         Self::Season,
+        Self::Plan,
         Self::Supplies,
         Self::Medicines,
         Self::WeighLambs,
@@ -178,6 +181,7 @@ impl Screen {
             | Self::SettingsOf(_)
             | Self::Farm
             | Self::Season
+            | Self::Plan
             | Self::Supplies
             | Self::Medicines
             | Self::WeighLambs
@@ -244,6 +248,7 @@ impl Screen {
             | Self::Erase
             | Self::Supplies
             | Self::TagLambs
+            | Self::Plan
             | Self::Feed
             | Self::Lost => None,
         }
@@ -315,9 +320,13 @@ impl Screen {
             | Self::WeighLambs
             | Self::TagLambs
             | Self::Medicines => Some(Self::Flock),
-            Self::Season | Self::Group(_) | Self::Supplies | Self::Feed | Self::Summary | Self::Keep => {
-                Some(Self::Season)
-            }
+            Self::Season
+            | Self::Plan
+            | Self::Group(_)
+            | Self::Supplies
+            | Self::Feed
+            | Self::Summary
+            | Self::Keep => Some(Self::Season),
             Self::Help | Self::Topic(_) | Self::Ailment(_) | Self::Calculators | Self::ColdLamb(None) => {
                 Some(Self::Help)
             }

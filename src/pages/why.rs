@@ -43,6 +43,8 @@ pub enum Reason {
     Labor(LaborClock),
     /// What to have on the shelf.
     Shopping,
+    /// What a plan comes to.
+    WhatIf,
     /// What a birth weight means.
     BirthWeight(Against),
     /// How a weight stands against the eight-week target.
@@ -137,6 +139,7 @@ impl Reason {
             Self::Milk(target) => why::colostrum(target, view.system()),
             Self::Labor(clock) => why::labor(*clock, view.settings(), view.now),
             Self::Shopping => why::shopping(),
+            Self::WhatIf => why::what_if(),
             Self::BirthWeight(against) => why::against(against, view.system()),
             Self::Growth { birth_weight, weight, age, at } => {
                 why::growth(*birth_weight, *weight, *age, at, view.system())

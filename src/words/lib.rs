@@ -61,5 +61,6 @@ pub mod vet;
 pub mod watch;
 pub mod weaning;
 pub mod weighing;
+pub mod what_if;
 pub mod why;
 pub mod year;

@@ -5,7 +5,7 @@ use yeanling_core::book::{PlannedJob, Planning};
 use yeanling_core::flock::Staying;
 use yeanling_core::seasons::YoungEwe;
 
-use super::common::{capital, short_date};
+use super::common::{capital, short_date, typed};
 use super::season_forecast::away;
 
 /// Heads what is planned.
@@ -102,6 +102,7 @@ pub fn line(planning: &Planning) -> String {
         Planning::Planned { what, on: None, .. } => {
             format!("No longer planned: {}", job(*what).to_lowercase())
         }
+        Planning::RamsMeant { rams, .. } => format!("Ram planned: *{}*", typed(&rams.join(", "))),
         Planning::FeedPutOff { until, .. } => format!("Extra feed step put off to *{}*", short_date(*until)),
         Planning::Happened { what, .. } => format!("{}: done", job(*what)),
     }

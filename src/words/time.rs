@@ -117,7 +117,8 @@ pub fn short_date(day: NaiveDate) -> String {
     }
 }
 
-fn month(day: NaiveDate) -> &'static str {
+/// Returns the month of a day: "Apr".
+pub fn month(day: NaiveDate) -> &'static str {
     const MONTHS: [&str; 12] =
         ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
     usize::try_from(day.month0()).ok().and_then(|month| MONTHS.get(month)).copied().unwrap_or_default()

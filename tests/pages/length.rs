@@ -75,7 +75,10 @@ fn own(block: &Block) -> Vec<String> {
         Kind::Choices(it) => {
             let most = if it.shape == ChoicesShape::Even { Most::Beside } else { Most::Line };
             let option = |one: &yeanling_pages::block::Choice| {
-                over(most, &one.label).into_iter().chain(sentences(&one.note)).collect::<Vec<_>>()
+                over(most, &with_short_tags(&one.label))
+                    .into_iter()
+                    .chain(sentences(&one.note))
+                    .collect::<Vec<_>>()
             };
             over(Most::Name, &it.label).into_iter().chain(it.options.iter().flat_map(option)).collect()
         }

@@ -68,4 +68,5 @@ mod vet;
 mod walk;
 mod watch;
 mod weighing;
+mod what_if;
 mod year;

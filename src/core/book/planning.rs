@@ -32,6 +32,13 @@ pub enum Planning {
         #[serde(default, skip_serializing_if = "Option::is_none")]
         on: Option<NaiveDate>,
     },
+    /// Which rams are meant for a group: they are noted by these names when its ram goes in as planned.
+    RamsMeant {
+        /// Which group.
+        group: GroupId,
+        /// What they are called by.
+        rams: Vec<String>,
+    },
     /// The next step of a group's extra feed waits until a day.
     FeedPutOff {
         /// Which group.
@@ -75,7 +82,9 @@ impl Planning {
     #[must_use]
     pub const fn group(&self) -> Option<GroupId> {
         match self {
-            Self::RamStays { group, .. } | Self::FeedPutOff { group, .. } => Some(*group),
+            Self::RamStays { group, .. } | Self::FeedPutOff { group, .. } | Self::RamsMeant { group, .. } => {
+                Some(*group)
+            }
             Self::Planned { group, .. } | Self::Happened { group, .. } => *group,
         }
     }

@@ -116,7 +116,9 @@ pub(super) const fn how(event: &Event) -> ReadAs {
         // Each is told of its own animal alone.
         Event::Illness(_) => ReadAs::Tells,
         Event::Life(life) => how_life(life),
-        Event::Planning(Planning::RamStays { .. } | Planning::FeedPutOff { .. }) => ReadAs::Tells,
+        Event::Planning(
+            Planning::RamStays { .. } | Planning::FeedPutOff { .. } | Planning::RamsMeant { .. },
+        ) => ReadAs::Tells,
         // What is planned for the whole flock has no lines of its own.
         Event::Planning(Planning::Planned { .. } | Planning::Happened { .. }) => ReadAs::TellsInTurn,
     }

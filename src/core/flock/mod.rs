@@ -95,6 +95,7 @@ pub struct Flock {
     put_off: BTreeMap<(Animal, DutyKind), PutOff>,
     calls: Vec<(Moment, Animal)>,
     plans: BTreeMap<(Option<GroupId>, PlannedJob), Plan>,
+    rams_meant: BTreeMap<GroupId, Vec<String>>,
     by_birth: Vec<(Moment, LambId)>,
     beside: Vec<(LambId, LambId)>,
     of_dam: BTreeMap<EweId, Vec<LambId>>,

@@ -44,6 +44,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>, planning: &Planning)
                 None => _ = flock.plans.remove(&(*group, *what)),
             }
         }
+        Planning::RamsMeant { group, rams } => _ = flock.rams_meant.insert(*group, rams.clone()),
         Planning::FeedPutOff { group, until } => {
             if let Some(group) = flock.groups.get_mut(group) {
                 group.feed_waits = Some((line.at, *until));
@@ -61,6 +62,7 @@ pub(super) fn came_about(flock: &mut Flock, event: &Event) {
         settle(flock, *group, PlannedJob::RamOut);
     } else if let Event::GroupParted { group } = event {
         flock.plans.retain(|(of, _), _| *of != Some(*group));
+        flock.rams_meant.remove(group);
     }
 }
 
@@ -75,6 +77,12 @@ impl Flock {
         let mut plans: Vec<Plan> = self.plans.values().copied().collect();
         plans.sort_small_by_key(|plan| (plan.on, plan.what, plan.group));
         plans
+    }
+
+    /// Returns the rams that are meant for a group, by what they are called.
+    #[must_use]
+    pub fn rams_meant(&self, group: GroupId) -> &[String] {
+        self.rams_meant.get(&group).map_or(&[], Vec::as_slice)
     }
 
     /// Returns the plan of a thing for a group, or for the whole flock.

@@ -151,7 +151,8 @@ fn lost_at(span: Span, here: &[&Lamb], before: &[&Lamb], now: Moment) -> Option<
     let in_span = |lamb: &&&Lamb| lost(lamb) == Some(span);
     let mut seen: Vec<Cause> = Vec::new();
     for lamb in here.iter().chain(before).filter(in_span) {
-        if let Some(cause) = lamb.died.as_ref().filter(|_| lamb.born_alive).map(|death| death.cause)
+        // Of what a lamb was born dead is told where it was noted.
+        if let Some(cause) = lamb.died.as_ref().map(|death| death.cause)
             && !seen.contains(&cause)
         {
             seen.push(cause);

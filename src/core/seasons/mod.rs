@@ -8,6 +8,7 @@ mod grown;
 mod keeping;
 mod lambing_forecasts;
 mod matings;
+mod next_season;
 mod overdue;
 mod rams;
 mod record;
@@ -17,6 +18,7 @@ mod season_forecast;
 mod sires;
 mod standing;
 mod this_week;
+mod what_if;
 mod witnesses;
 mod year;
 mod young_ewes;
@@ -29,6 +31,7 @@ pub use grown::{ClassGain, Grown, NoAdjusted, ages_weighed, by_dam_age, by_litte
 pub use keeping::{Kept, SeasonOf, gravity, keeping, minds_anything};
 pub use lambing_forecasts::{Awaited, LambingForecasts, awaited, lambing_forecasts};
 pub use matings::put_to_ram;
+pub use next_season::{NextGroup, next_season};
 pub use overdue::{Overdue, overdue};
 pub use rams::{Served, served, settled};
 pub use record::{KeepMark, REARED_AT, Record, marked, marks, record};
@@ -38,5 +41,9 @@ pub use season_forecast::{SeasonForecast, curves, group_dates, season_forecast};
 pub use sires::{KinToRam, Sire, kept_of, near_kin, sire_of};
 pub use standing::standing;
 pub use this_week::{SeasonJob, plans_near, this_week, without_booster};
+pub use what_if::{
+    HAY_SHARE, NoWhatIf, Plan as WishedPlan, RAM_DAYS, SCAN_AFTER, UP_FROM, WhatIf, Wish, next_month,
+    ram_in_for, what_if,
+};
 pub use year::{Alive, Loss, Year, year};
 pub use young_ewes::{YoungEwe, young_ewes};

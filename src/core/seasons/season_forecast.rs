@@ -132,7 +132,7 @@ pub fn group_dates(flock: &Flock, group: &Group) -> Vec<Dated> {
 }
 
 /// Litters of the last years by size.
-fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
+pub(super) fn sizes(flock: &Flock, now: Moment) -> [u32; 4] {
     let mut sizes = [0; 4];
     let since = now - TimeDelta::days(365 * YEARS);
     for litter in flock.litters.values().filter(|litter| litter.began >= since && !litter.goes_on(now)) {

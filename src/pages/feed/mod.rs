@@ -3,7 +3,7 @@
 mod groups;
 mod hay;
 mod ration;
-mod typed;
+pub(crate) mod typed;
 mod water;
 
 use yeanling_core::seasons;

@@ -10,17 +10,17 @@ use crate::page::Blocks;
 use crate::{Key, weight};
 
 /// A number that was typed.
-pub(super) struct Number {
+pub(crate) struct Number {
     key: Key,
     text: String,
     wrong: String,
     /// The number; nothing typed, or something wrong, is none.
-    pub(super) is: Option<f64>,
+    pub(crate) is: Option<f64>,
 }
 
 impl Number {
     /// Reads what was typed under a key, or what stood there.
-    pub(super) fn of(fields: &Fields, key: impl Into<Key>, stood: &str) -> Self {
+    pub(crate) fn of(fields: &Fields, key: impl Into<Key>, stood: &str) -> Self {
         let key = key.into();
         let text = fields.text(&key, stood);
         let (is, wrong) = read(parse_number(&text), errors::Field::Pieces, System::Metric);
@@ -28,13 +28,13 @@ impl Number {
     }
 
     /// Returns the number as a whole count.
-    pub(super) fn whole(&self) -> Option<u32> {
+    pub(crate) fn whole(&self) -> Option<u32> {
         #[expect(clippy::cast_possible_truncation, clippy::cast_sign_loss, reason = "rounded and within")]
         self.is.map(|is| if (0.0..=1e9).contains(&is) { is.round() as u32 } else { 0 })
     }
 
     /// Adds its field.
-    pub(super) fn field(&self, blocks: Blocks, label: &str, unit: &str, hint: &str) -> Blocks {
+    pub(crate) fn field(&self, blocks: Blocks, label: &str, unit: &str, hint: &str) -> Blocks {
         let field =
             Field::new(label, FieldKind::Decimal, &self.text).error(&self.wrong).unit(unit).hint(hint);
         blocks.field(self.key.clone(), field)
@@ -42,16 +42,16 @@ impl Number {
 }
 
 /// A mass that was typed, in the unit beside it.
-pub(super) struct Weight {
+pub(crate) struct Weight {
     key: Key,
     field: Field,
     /// The mass; nothing typed, or something wrong, is none.
-    pub(super) is: Option<Mass>,
+    pub(crate) is: Option<Mass>,
 }
 
 impl Weight {
     /// Reads what was typed under a key, or what stood there: so many kilograms, and none if that is nought.
-    pub(super) fn of(fields: &Fields, key: impl Into<Key>, kilograms: f64, system: System) -> Self {
+    pub(crate) fn of(fields: &Fields, key: impl Into<Key>, kilograms: f64, system: System) -> Self {
         let key = key.into();
         let shown = match system {
             System::Metric => kilograms,
@@ -65,7 +65,7 @@ impl Weight {
     }
 
     /// Adds its field.
-    pub(super) fn field(self, blocks: Blocks, label: &str) -> Blocks {
+    pub(crate) fn field(self, blocks: Blocks, label: &str) -> Blocks {
         blocks.field(self.key, Field { label: label.to_owned(), ..self.field })
     }
 }

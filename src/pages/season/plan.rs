@@ -137,22 +137,29 @@ pub(crate) fn save_day(
     let Some(day) = read_field_day(&draft.top().text(DAY, &stood(view, group, what))) else {
         return draft.say_wrong(DAY, group_words::NO_DAY);
     };
-    draft.save(view, DAY, vec![on_day(view, what, group, day)])
+    draft.save(view, DAY, on_day(view, what, group, day))
 }
 
 /// What is noted when a planned thing is on a day: that it was, or that it is planned for then.
-fn on_day(view: &View, what: PlannedJob, group: Option<GroupId>, day: NaiveDate) -> Noting {
+fn on_day(view: &View, what: PlannedJob, group: Option<GroupId>, day: NaiveDate) -> Vec<Noting> {
     if day > view.now.local().date() {
-        return view.noting(Event::Planning(Planning::Planned { what, group, on: Some(day) }));
+        return vec![view.noting(Event::Planning(Planning::Planned { what, group, on: Some(day) }))];
     }
-    view.noting_at(happened(what, group), view.on_day(day))
+    let at = view.on_day(day);
+    happened(view, what, group).into_iter().map(|event| view.noting_at(event, at)).collect()
 }
 
-fn happened(what: PlannedJob, group: Option<GroupId>) -> Event {
+/// That it happened; of a ram that each one came who was meant.
+fn happened(view: &View, what: PlannedJob, group: Option<GroupId>) -> Vec<Event> {
     match (what, group) {
-        (PlannedJob::RamIn, Some(group)) => Event::RamIn { group, ram: None, age: None },
-        (PlannedJob::RamOut, Some(group)) => Event::RamOut { group },
-        (what, group) => Event::Planning(Planning::Happened { what, group }),
+        (PlannedJob::RamIn, Some(group)) => {
+            let meant = view.flock.rams_meant(group);
+            let ram_in = |ram: Option<String>| Event::RamIn { group, ram, age: None };
+            let named: Vec<Event> = meant.iter().map(|ram| ram_in(Some(ram.clone()))).collect();
+            if named.is_empty() { vec![ram_in(None)] } else { named }
+        }
+        (PlannedJob::RamOut, Some(group)) => vec![Event::RamOut { group }],
+        (what, group) => vec![Event::Planning(Planning::Happened { what, group })],
     }
 }
 
@@ -174,6 +181,6 @@ pub(crate) fn answers(view: &View, plan: &Plan) -> (Button, [Button; 2]) {
 /// It happened as it was planned.
 pub(crate) fn does(what: PlannedJob, group: Option<GroupId>, view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(plan) = view.flock.plan_of(group, what) else { return Vec::new() };
-    let noting = on_day(view, what, group, plan.on.min(view.now.local().date()));
-    draft.note(view, vec![noting])
+    let notings = on_day(view, what, group, plan.on.min(view.now.local().date()));
+    draft.note(view, notings)
 }

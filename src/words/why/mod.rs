@@ -28,6 +28,7 @@ mod ten_point;
 mod tube;
 mod vigor;
 mod weaning;
+mod what_if;
 mod window;
 
 pub use birth_weight::{against, birth_weight, verdict};
@@ -57,6 +58,7 @@ pub use ten_point::{points, sign, ten_point};
 pub use tube::{item, tube};
 pub use vigor::{vigor, vigor_asks, vigor_meaning};
 pub use weaning::weaning;
+pub use what_if::what_if;
 pub use window::window;
 
 use yeanling_core::reckon::{PerKilogram, Subject};

@@ -267,6 +267,8 @@ fn planning() -> impl Strategy<Value = Event> {
     let day = (0..20_000_u64).prop_map(|day| NaiveDate::default() + chrono::Days::new(day));
     prop_oneof![
         (group(), prop::option::of(moment())).prop_map(|(group, until)| Planning::RamStays { group, until }),
+        (group(), prop::collection::vec(text(), 0..3))
+            .prop_map(|(group, rams)| Planning::RamsMeant { group, rams }),
         (group(), day.clone()).prop_map(|(group, until)| Planning::FeedPutOff { group, until }),
         (what(), prop::option::of(group()), prop::option::of(day))
             .prop_map(|(what, group, on)| Planning::Planned { what, group, on }),

@@ -12,6 +12,7 @@ mod record;
 mod season_forecast;
 mod stays;
 mod this_week;
+mod what_if;
 
 use proptest::prelude::*;
 use uuid::Uuid;

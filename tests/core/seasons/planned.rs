@@ -85,7 +85,9 @@ fn a_day_that_has_passed_or_lies_years_ahead_is_not_planned() {
 
 fn is_plan(event: &Event) -> bool {
     match event {
-        Event::Planning(Planning::Planned { .. } | Planning::Happened { .. }) => true,
+        Event::Planning(
+            Planning::Planned { .. } | Planning::Happened { .. } | Planning::RamsMeant { .. },
+        ) => true,
         Event::Amended { event, .. } => is_plan(event),
         _ => false,
     }

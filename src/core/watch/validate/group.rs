@@ -6,8 +6,8 @@
 use chrono::NaiveDate;
 
 use super::Rejection;
-use super::here::{group_here, living};
-use crate::book::{Animal, EntryId, EweId, GroupId};
+use super::here::{group_here, living, text};
+use crate::book::{Animal, EntryId, EweId, GroupId, MOST_TAG};
 use crate::flock::{Flock, Group, GroupStay};
 use crate::reckon::season::mating::OPEN_DAYS;
 use crate::units::{Moment, TimeDelta};
@@ -229,4 +229,10 @@ pub(super) fn feed_put_off(
     } else {
         Err(GroupRejection::NotAhead { day: until, today, most }.into())
     }
+}
+
+/// Each ram that is meant for a group has a name.
+pub(super) fn rams_meant(flock: &Flock, group: GroupId, rams: &[String]) -> Result<(), Rejection> {
+    group_here(flock, group)?;
+    rams.iter().try_for_each(|ram| text(ram, MOST_TAG))
 }

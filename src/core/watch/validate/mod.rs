@@ -240,6 +240,7 @@ fn fact(
         Event::Care(care) => care::care(flock, care, at),
         Event::Illness(fact) => illness::illness(flock, fact, at),
         Event::Planning(Planning::RamStays { group, until }) => group::ram_stays(flock, *group, *until, at),
+        Event::Planning(Planning::RamsMeant { group, rams }) => group::rams_meant(flock, *group, rams),
         Event::Planning(Planning::FeedPutOff { group, .. }) if instead_of.is_some() => {
             group_here(flock, *group).map(|_| ())
         }

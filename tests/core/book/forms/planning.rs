@@ -18,6 +18,7 @@ pub(in super::super) const PLANNING_1: &[&str] = &[
     r#"{"planning":{"happened":{"what":"scan","group":"019c0000-0000-7000-8000-000000000005"}}}"#,
     r#"{"planning":{"happened":{"what":"shearing"}}}"#,
     r#"{"planning":{"feed-put-off":{"group":"019c0000-0000-7000-8000-000000000005","until":"2027-01-25"}}}"#,
+    r#"{"planning":{"rams-meant":{"group":"019c0000-0000-7000-8000-000000000005","rams":["Flint","Boss"]}}}"#,
 ];
 
 /// The facts that these lines stand for, in their order.
@@ -37,6 +38,7 @@ pub(super) fn facts() -> Vec<Event> {
         Planning::Happened { what: PlannedJob::Scan, group: Some(group) },
         Planning::Happened { what: PlannedJob::Shearing, group: None },
         Planning::FeedPutOff { group, until: day(2027, 1, 25).expect("a day") },
+        Planning::RamsMeant { group, rams: vec!["Flint".to_owned(), "Boss".to_owned()] },
     ]
     .map(Event::Planning)
     .into()
