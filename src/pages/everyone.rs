@@ -62,6 +62,8 @@ pub fn name(which: Which) -> &'static str {
 pub struct Found {
     /// Ewes.
     pub ewes: Vec<EweId>,
+    /// Rams.
+    pub rams: Vec<EweId>,
     /// Living lambs.
     pub lambs: Vec<LambId>,
     /// The dead and the gone.
@@ -75,14 +77,14 @@ impl Found {
     /// Returns who was found, if that is one alone.
     pub fn only(&self) -> Option<Animal> {
         let lambs = self.lambs.iter().chain(&self.dead).map(|lamb| Animal::Lamb(*lamb));
-        let mut all = self.ewes.iter().map(|ewe| Animal::Ewe(*ewe)).chain(lambs);
+        let mut all = self.ewes.iter().chain(&self.rams).map(|ewe| Animal::Ewe(*ewe)).chain(lambs);
         all.next().filter(|_| all.next().is_none())
     }
 
     /// Says whether nobody is.
     #[must_use]
     pub const fn is_empty(&self) -> bool {
-        self.ewes.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
+        self.ewes.is_empty() && self.rams.is_empty() && self.lambs.is_empty() && self.dead.is_empty()
     }
 }
 
@@ -91,14 +93,16 @@ impl Found {
 pub struct Everyone {
     /// By name, the short ones first.
     ewes: Index<EweId>,
+    /// By name, the short ones first.
+    rams: Index<EweId>,
     /// The living, the youngest first.
     lambs: Index<LambId>,
     /// The dead and the gone, the youngest first.
     dead: Index<LambId>,
     /// Every tag of a ewe and every name of a lamb, in small letters.
     taken: BTreeSet<String>,
-    /// How many ewes and how many lambs live.
-    pub living: (usize, usize),
+    /// How many ewes, rams and lambs live.
+    pub living: (usize, usize, usize),
 }
 
 impl Everyone {
@@ -109,6 +113,7 @@ impl Everyone {
             |animal: Animal| flock.pen_of(animal).and_then(|(pen, _)| flock.pens.get(&pen)).map(pens::pen);
         let living = (
             flock.ewes.values().filter(|ewe| ewe.lives()).count(),
+            flock.rams.values().filter(|ram| ram.lives()).count(),
             flock.lambs.values().filter(|lamb| lamb.lives()).count(),
         );
         let mut everyone = Self { living, ..Self::default() };
@@ -117,6 +122,12 @@ impl Everyone {
         for (name, ewe) in ewes {
             everyone.taken.extend(ewe.tag.as_ref().map(|tag| tag.to_lowercase()));
             everyone.ewes.add(ewe.id, ewe.worn.iter().cloned().chain([name]).chain(pen(Animal::Ewe(ewe.id))));
+        }
+        let mut rams: Vec<(String, &Ewe)> = flock.rams.values().map(|ram| (animals::ewe(ram), ram)).collect();
+        rams.sort_small_by(|(a, _), (b, _)| (a.len(), a).cmp(&(b.len(), b)));
+        for (name, ram) in rams {
+            everyone.taken.extend(ram.tag.as_ref().map(|tag| tag.to_lowercase()));
+            everyone.rams.add(ram.id, ram.worn.iter().cloned().chain([name]));
         }
         let mut lambs: Vec<&Lamb> = flock.lambs.values().filter(|lamb| lamb.kept.is_none()).collect();
         lambs.sort_small_by_key(|lamb| Reverse((lamb.born, lamb.id)));
@@ -134,6 +145,7 @@ impl Everyone {
         let part = part.to_lowercase();
         Found {
             ewes: self.ewes.find(&part),
+            rams: self.rams.find(&part),
             lambs: self.lambs.find(&part),
             dead: self.dead.find(&part),
             taken: self.taken.contains(animals::tag_of(&part)),
@@ -144,20 +156,23 @@ impl Everyone {
     pub fn tagged(&self, flock: &Flock, tags: &BTreeSet<String>) -> Found {
         let wears = |tag: &Option<String>| tag.as_ref().is_some_and(|tag| tags.contains(&tag.to_lowercase()));
         let ewe = |id: &&EweId| flock.ewes.get(id).is_some_and(|ewe| wears(&ewe.tag));
+        let ram = |id: &&EweId| flock.rams.get(id).is_some_and(|ram| wears(&ram.tag));
         let lamb = |id: &&LambId| flock.lambs.get(id).is_some_and(|lamb| wears(&lamb.tag));
         Found {
             ewes: self.ewes.ids.iter().filter(ewe).copied().collect(),
+            rams: self.rams.ids.iter().filter(ram).copied().collect(),
             lambs: self.lambs.ids.iter().filter(lamb).copied().collect(),
             dead: self.dead.ids.iter().filter(lamb).copied().collect(),
             taken: false,
         }
     }
 
-    /// Returns who is called just so: a living ewe before a lamb, and both before the dead.
+    /// Returns who is called just so: a living ewe or ram before a lamb, and both before the dead.
     pub fn called(&self, flock: &Flock, name: &str) -> Option<Animal> {
         let tag = animals::tag_of(name);
         let is = |other: &str| other.eq_ignore_ascii_case(tag);
-        let mut ewes = flock.ewes.values().filter(|ewe| ewe.tag.as_deref().is_some_and(is));
+        let grown = flock.ewes.values().chain(flock.rams.values());
+        let mut ewes = grown.filter(|ewe| ewe.tag.as_deref().is_some_and(is));
         let ewe = ewes.clone().find(|ewe| ewe.lives()).or_else(|| ewes.next());
         let mut lambs = self.lambs.ids.iter().chain(&self.dead.ids);
         ewe.map(|ewe| Animal::Ewe(ewe.id)).or_else(|| {
@@ -189,10 +204,12 @@ impl Everyone {
     pub fn browse(&self, flock: &Flock, which: Which, now: Moment) -> Found {
         let latest = this_season(flock);
         let ewe = |id: &&EweId| flock.ewes.get(id).is_some_and(|ewe| ewe_is(flock, ewe, which, now));
+        let ram = |id: &&EweId| flock.rams.get(id).is_some_and(|ram| ram_is(flock, ram, which, now));
         let lamb =
             |id: &&LambId| flock.lambs.get(id).is_some_and(|lamb| lamb_is(flock, lamb, which, &latest, now));
         Found {
             ewes: self.ewes.ids.iter().filter(ewe).copied().collect(),
+            rams: self.rams.ids.iter().filter(ram).copied().collect(),
             lambs: self.lambs.ids.iter().filter(lamb).copied().collect(),
             dead: self.dead.ids.iter().filter(lamb).copied().collect(),
             taken: false,
@@ -265,6 +282,18 @@ fn ewe_is(flock: &Flock, ewe: &Ewe, which: Which, now: Moment) -> bool {
         Which::Untagged => ewe.lives() && ewe.tag.is_none(),
         Which::Gone => !ewe.lives(),
         Which::Bottle | Which::Unweighed | Which::Earlier => false,
+    }
+}
+
+fn ram_is(flock: &Flock, ram: &Ewe, which: Which, now: Moment) -> bool {
+    match which {
+        Which::Here => ram.lives(),
+        Which::Withdrawal => {
+            ram.lives() && withdrawal(flock, Animal::Ewe(ram.id), Product::Meat, now).is_some()
+        }
+        Which::Untagged => ram.lives() && ram.tag.is_none(),
+        Which::Gone => !ram.lives(),
+        Which::ToLamb | Which::Penned | Which::Bottle | Which::Unweighed | Which::Earlier => false,
     }
 }
 

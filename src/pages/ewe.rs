@@ -3,6 +3,8 @@
 mod chart;
 mod due;
 mod fits;
+mod kin;
+mod ram;
 
 use yeanling_core::book::{Animal, EweId};
 use yeanling_core::flock::{Ewe, Lamb};
@@ -21,6 +23,9 @@ use crate::{Action, Button, Reason, Screen, due_now, timeline, withdrawal};
 /// Returns the screen; who was found to be another is shown as that one.
 pub(crate) fn page(view: &View, id: EweId) -> Page {
     let (to, name) = view.back(Screen::Ewe(id));
+    if let Some(found) = view.flock.ram(id) {
+        return ram::page(view, found).back(to, name);
+    }
     let Some(ewe) = view.flock.ewe(id) else {
         return Page::new(frame::NOT_HERE).back(to, name).blocks(Blocks::new().gone());
     };
@@ -47,6 +52,7 @@ pub(crate) fn page(view: &View, id: EweId) -> Page {
     }
     blocks = blocks
         .then(fits::blocks(view, ewe))
+        .then(kin::parents(view, Animal::Ewe(ewe.id)))
         .section("her-record", cull_rules::RECORD, her_record(view, ewe.id))
         .then(chart::of(view, ewe.id))
         .then(litters(view, ewe.id))

@@ -15,8 +15,8 @@ mod tags;
 
 use std::sync::Arc;
 
-use yeanling_core::book::Event;
-use yeanling_words::{animals, flock as words, lambing, spreadsheet};
+use yeanling_core::book::{Event, Past};
+use yeanling_words::{animals, flock as words, lambing, past, spreadsheet};
 
 use crate::block::{Choice, Choices, Empty, Field, FieldKind, Kind, Row};
 use crate::draft::Draft;
@@ -73,19 +73,25 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let found = if sought.is_empty() { Found::default() } else { tags::find(view, sought) };
     let enter = seeks.then(|| tags::enter(view, part, &found)).flatten();
     let field = Field { enter, ..Field::new(words::FIND, FieldKind::Search, typed.as_str()) };
-    let one = Button::new("add", lambing::add(animals::tag_of(part)), Action::Does(Does::AddFound));
-    let offers = match tags::listed(part).filter(|_| seeks).map(|listed| tags::fresh(view, &listed)) {
-        Some(fresh) => {
-            let many = Button::new("add-many", words::add_many(&fresh), Action::Does(Does::AddMany)).filled();
-            // What looks like a range may be one tag.
-            let one = tags::may_be_one(part).then_some(one);
-            one.into_iter().fold(Blocks::new().button(many), Blocks::button)
-        }
-        None => Blocks::new().button(one.filled()),
-    };
+    let tag = animals::tag_of(part);
+    let one = Button::new("add", lambing::add(tag), Action::Does(Does::AddFound));
+    let ram = Button::new("add-ram", past::add(tag), Action::Does(Does::AddRam));
+    let of_ram = animals::is_of_ram(part);
+    let offers =
+        match tags::listed(part).filter(|_| seeks && !of_ram).map(|listed| tags::fresh(view, &listed)) {
+            Some(fresh) => {
+                let many =
+                    Button::new("add-many", words::add_many(&fresh), Action::Does(Does::AddMany)).filled();
+                // What looks like a range may be one tag.
+                let one = tags::may_be_one(part).then_some(one);
+                one.into_iter().fold(Blocks::new().button(many), Blocks::button)
+            }
+            None if of_ram => Blocks::new().button(ram.filled()),
+            None => Blocks::new().button(one.filled()).button(ram),
+        };
     let here = draft.kept.list.clone().filter(|_| seeks).unwrap_or_else(|| here(view, draft));
-    let (ewes, lambs) = view.everyone.living;
-    Page::new(words::TITLE).under(words::counts(ewes, lambs)).blocks(
+    let (ewes, rams, lambs) = view.everyone.living;
+    Page::new(words::TITLE).under(words::counts(ewes, rams, lambs)).blocks(
         Blocks::new()
             .field(FIND, field)
             .seen_if(seeks && !found.taken, "offer", offers)
@@ -94,11 +100,16 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     )
 }
 
+/// Says whether there is no animal.
+fn is_empty(view: &View) -> bool {
+    view.flock.ewes.is_empty() && view.flock.rams.is_empty() && view.flock.lambs.is_empty()
+}
+
 /// Returns the list that stands beside an animal on a wide screen: a small flock at its places, else the first of a larger
 /// one; nothing on a phone, or on another screen.
 pub(crate) fn beside(view: &View, screen: Screen) -> Vec<Arc<Block>> {
     let of_flock = matches!(screen, Screen::Flock | Screen::Ewe(_) | Screen::Lamb(_));
-    if !of_flock || !*view.wide || view.flock.ewes.is_empty() && view.flock.lambs.is_empty() {
+    if !of_flock || !*view.wide || is_empty(view) {
         return Vec::new();
     }
     match grid::blocks(view, Some(screen)) {
@@ -113,7 +124,7 @@ pub(crate) fn beside(view: &View, screen: Screen) -> Vec<Arc<Block>> {
 
 /// All that is shown while nothing is looked for, as one block: it stays the same while something is.
 fn here(view: &View, draft: &Draft) -> Arc<Block> {
-    let inside = if view.flock.ewes.is_empty() && view.flock.lambs.is_empty() {
+    let inside = if is_empty(view) {
         let table = Button::new("table", spreadsheet::SCREEN, Action::Go(Screen::Tables));
         let empty = Empty { text: words::EMPTY.into(), buttons: vec![table] };
         Blocks::new().add("no-animals", Kind::Empty(empty))
@@ -127,8 +138,8 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
         let choices = Choices::new(words::WHICH, options, Some(chosen)).snug();
         let shown = match grid::blocks(view, None).filter(|_| which == Which::Here) {
             // It stands beside the page.
-            Some(_) if *view.wide => Blocks::new(),
-            Some(grid) => grid,
+            Some(_) if *view.wide => rams(view),
+            Some(grid) => grid.then(rams(view)),
             None => list(view, draft, &HERE, &view.everyone.browse(view.flock, which, view.now), true),
         };
         rounds::blocks(view)
@@ -136,6 +147,13 @@ fn here(view: &View, draft: &Draft) -> Arc<Block> {
             .then(shown)
     };
     Block::seen("here-list", inside)
+}
+
+/// The rams that are here, under the places of a small flock.
+fn rams(view: &View) -> Blocks {
+    let found = view.everyone.browse(view.flock, Which::Here, view.now);
+    let brief = InBrief::of(view);
+    rows(&HERE, "rams", past::RAMS, found.rams.iter().filter_map(|id| brief.ram_row(*id)))
 }
 
 /// The first of the animals found, by kind, and the way to more of them where that is asked for.
@@ -154,11 +172,13 @@ fn list(view: &View, draft: &Draft, list: &List, found: &Found, and_more: bool) 
     let brief = InBrief::of(view);
     let ewes = found.ewes.iter().take(most(found.ewes.len())).filter_map(|id| brief.ewe_row(*id));
     blocks = blocks.then(rows(list, "ewes", words::EWES, ewes));
+    let rams = found.rams.iter().take(most(found.rams.len())).filter_map(|id| brief.ram_row(*id));
+    blocks = blocks.then(rows(list, "rams", past::RAMS, rams));
     for (kind, title, of) in [("lambs", words::LAMBS, &found.lambs), ("dead", words::DEAD, &found.dead)] {
         let lambs = of.iter().take(most(of.len())).map(|id| brief.lamb_row(*id));
         blocks = blocks.then(rows(list, kind, title, lambs));
     }
-    let lengths = [found.ewes.len(), found.lambs.len(), found.dead.len()];
+    let lengths = [found.ewes.len(), found.rams.len(), found.lambs.len(), found.dead.len()];
     let left = lengths.into_iter().map(|all| all - most(all)).max().unwrap_or(0);
     if left == 0 || !and_more {
         return blocks;
@@ -215,6 +235,19 @@ pub(crate) fn add(view: &View, draft: &mut Draft) -> Vec<Effect> {
     let Some(tag) = draft.fields.written(FIND) else { return Vec::new() };
     let tag = Some(animals::tag_of(&tag).to_owned());
     let effects = draft.note(view, vec![view.noting(Event::EweCame { tag })]);
+    if !effects.is_empty() {
+        added(draft);
+    }
+    effects
+}
+
+/// Adds a ram with the tag that was looked for.
+pub(crate) fn add_ram(view: &View, draft: &mut Draft) -> Vec<Effect> {
+    let Some(tag) = draft.fields.written(FIND) else { return Vec::new() };
+    let tag = Some(animals::tag_of(&tag).to_owned());
+    let came = view.noting(Event::EweCame { tag });
+    let is_ram = view.noting(Event::Past(Past::IsRam { animal: came.id.as_ewe() }));
+    let effects = draft.note(view, vec![came, is_ram]);
     if !effects.is_empty() {
         added(draft);
     }

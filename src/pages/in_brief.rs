@@ -61,6 +61,20 @@ impl<'a> InBrief<'a> {
         Some((key_of("ewe", id.entry()), row))
     }
 
+    /// Returns a ram as a row: "Ram R7 · Dorper · 4 y".
+    pub(crate) fn ram_row(&self, id: EweId) -> Option<(Key, Row)> {
+        let ram = self.view.flock.rams.get(&id)?;
+        let today = self.view.now.local().date();
+        let age = self.view.flock.ewe_born(ram.id).and_then(|born| words::ewe_age(born, today));
+        let held = self.is_held(Animal::Ewe(ram.id)).then(|| words::WITHDRAWAL.to_owned());
+        let told: Vec<String> = match gone_ewe(ram) {
+            Some(gone) => vec![gone],
+            None => [ram.breed.clone(), age, held].into_iter().flatten().collect(),
+        };
+        let row = Row::new(animals::ewe(ram)).kind(told.join(" · ")).to(Screen::Ewe(id));
+        Some((key_of("ram", id.entry()), row))
+    }
+
     fn ewe_living(&self, ewe: &Ewe) -> Vec<String> {
         let today = self.view.now.local().date();
         let age = self.view.flock.ewe_born(ewe.id).and_then(|born| words::ewe_age(born, today));

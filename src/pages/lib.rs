@@ -126,6 +126,8 @@ pub enum Does {
     Figures(calculators::Does),
     /// Adds a ewe with the tag that was looked for.
     AddFound,
+    /// Adds a ram with the tag that was looked for.
+    AddRam,
     /// Adds a ewe for each tag of the range or list that was typed.
     AddMany,
     /// Of the first run.
@@ -246,6 +248,7 @@ fn does(does: &Does, screen: Screen, view: &View, draft: &mut Draft) -> Vec<Effe
         Does::Illness(does) => apart(|| illness::does(*does, view, draft)),
         Does::Figures(does) => apart(|| calculators::does(does, view, draft)),
         Does::AddFound => apart(|| flock::add(view, draft)),
+        Does::AddRam => apart(|| flock::add_ram(view, draft)),
         Does::AddMany => apart(|| flock::add_many(view, draft)),
         Does::Setup(does) => apart(|| setup::does(*does, view, draft)),
         Does::WhatIf(does) => apart(|| what_if::does(*does, view, draft)),

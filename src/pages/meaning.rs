@@ -77,6 +77,7 @@ impl Does {
             | Self::FarmSettings(_)
             | Self::Illness(_)
             | Self::AddFound
+            | Self::AddRam
             | Self::AddMany
             | Self::Setup(_)
             | Self::WhatIf(_)

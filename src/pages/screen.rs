@@ -141,6 +141,7 @@ impl Screen {
     pub fn all(flock: &Flock) -> Vec<Self> {
         let mut all = Self::alone();
         all.extend(flock.ewes.keys().flat_map(|ewe| Self::of_ewe(*ewe)));
+        all.extend(flock.rams.keys().map(|ram| Self::Ewe(*ram)));
         all.extend(flock.lambs.keys().flat_map(|lamb| Self::of_lamb(*lamb)));
         all.extend(flock.groups.keys().flat_map(|group| Self::of_group(*group)));
         all.extend(flock.pens.keys().map(|pen| Self::Pen(*pen)));

@@ -6,9 +6,10 @@ use yeanling_core::units::System;
 
 use super::common::{clock, mass};
 
-/// Returns a ewe's name for a heading or a row: "Ewe 14".
+/// Returns a ewe's name for a heading or a row, "Ewe 14", or a ram's, "Ram R7".
 pub fn ewe(ewe: &Ewe) -> String {
-    ewe.tag.as_deref().map_or_else(|| "Ewe without a tag".to_owned(), |tag| format!("Ewe {tag}"))
+    let what = if ewe.is_ram { "Ram" } else { "Ewe" };
+    ewe.tag.as_deref().map_or_else(|| format!("{what} without a tag"), |tag| format!("{what} {tag}"))
 }
 
 /// Returns how many ewes: "1 ewe", "3 ewes".
@@ -16,18 +17,25 @@ pub fn ewes(count: usize) -> String {
     if count == 1 { "1 ewe".to_owned() } else { format!("{count} ewes") }
 }
 
-/// Returns the tag in what was typed of a ewe: "31" of "ewe 31", as she is called on screen.
+/// Returns the tag in what was typed of a grown animal: "31" of "ewe 31" or "ram 31", as it is called on screen.
 pub fn tag_of(typed: &str) -> &str {
     let typed = typed.trim();
-    match typed.split_at_checked(4) {
-        Some((before, tag)) if before.eq_ignore_ascii_case("ewe ") => tag.trim_start(),
-        Some(_) | None => typed,
-    }
+    after("ewe ", typed).or_else(|| after("ram ", typed)).unwrap_or(typed)
 }
 
-/// Returns the name of the ewe of this id.
+/// Says whether what was typed is about a ram: "ram R7".
+pub fn is_of_ram(typed: &str) -> bool {
+    after("ram ", typed.trim()).is_some()
+}
+
+fn after<'a>(word: &str, typed: &'a str) -> Option<&'a str> {
+    let (before, tag) = typed.split_at_checked(word.len())?;
+    before.eq_ignore_ascii_case(word).then(|| tag.trim_start())
+}
+
+/// Returns the name of the ewe of this id, or of the ram.
 pub fn ewe_of(flock: &Flock, id: EweId) -> String {
-    flock.ewe(id).map_or_else(|| "Ewe not in the book".to_owned(), ewe)
+    flock.grown(id).map_or_else(|| "Ewe not in the book".to_owned(), ewe)
 }
 
 /// Returns a lamb's name: its own tag, or its dam's with a letter, "14a"; without a dam, when it was born.
@@ -112,6 +120,7 @@ mod tests {
             (" Ewe  31 ", "31"),
             ("31", "31"),
             ("ewe", "ewe"),
+            ("Ram R7", "R7"),
             ("Ewelina", "Ewelina"),
             ("új 7", "új 7"),
             ("", ""),

@@ -70,9 +70,11 @@ pub const fn gone(how: Departure) -> &'static str {
     }
 }
 
-/// Returns how many there are.
-pub fn counts(ewes: usize, lambs: usize) -> String {
+/// Returns how many there are: "24 ewes · 2 rams · 40 lambs"; no word of rams where none is in the book.
+pub fn counts(ewes: usize, rams: usize, lambs: usize) -> String {
     let part =
         |count: usize, one: &str, many: &str| format!("*{count}* {}", if count == 1 { one } else { many });
-    format!("{} · {}", part(ewes, "ewe", "ewes"), part(lambs, "lamb", "lambs"))
+    let rams = (rams > 0).then(|| part(rams, "ram", "rams"));
+    let all = [Some(part(ewes, "ewe", "ewes")), rams, Some(part(lambs, "lamb", "lambs"))];
+    all.into_iter().flatten().collect::<Vec<_>>().join(" · ")
 }

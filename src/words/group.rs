@@ -26,6 +26,8 @@ pub const DAY_AHEAD: &str = "A day ahead is kept as a plan.";
 pub const NO_DAY: &str = "That is not a date. Enter year, month, day.";
 /// Labels the ram's name.
 pub const RAM: &str = "The ram’s name or tag, if you like";
+/// Offers the rams of the book.
+pub const OF_BOOK: &str = "A ram of your book";
 /// Adds ewes.
 pub const ADD: &str = "Add ewes";
 /// Asks for their tags.

@@ -374,7 +374,7 @@ pub fn age(lamb: &Lamb, now: Moment) -> String {
 
 /// Returns what a lamb is, under its name: "ram lamb · twin · born 02:14 · *3.9 kg*".
 pub fn about(flock: &Flock, lamb: &Lamb, now: Moment) -> String {
-    let size = flock.litter_of(lamb.id).map_or(1, |litter| litter.lambs.len());
+    let size = usize::from(flock.born_as(lamb));
     let mut parts = vec![animals::sex(lamb.sex).to_owned(), animals::litter(size), born(lamb, now)];
     parts.extend(lamb.foster_dam().map(|ewe| life::with_ewe(&animals::ewe_of(flock, ewe))));
     parts.extend(lamb.weight().map(|weight| format!("*{}*", mass(weight, flock.settings.system))));

@@ -398,6 +398,17 @@ pub fn rejection(rejection: &LifeRejection, now: Moment, system: System) -> Stri
         LifeRejection::BirthYear { given, least, most } => {
             format!("{given} is out of range. Enter {least} to {most}, and no day to come.")
         }
+        LifeRejection::SheIsAEwe => {
+            "She was put to a ram, has lambs, or was born here as a ewe lamb. So she is no ram.".to_owned()
+        }
+        LifeRejection::NotARam => "The sire is not a ram of your book.".to_owned(),
+        LifeRejection::OwnParent => "An animal is not its own dam or sire.".to_owned(),
+        LifeRejection::ParentYounger { parent, own } => {
+            format!("Born in {own}, so its dam or sire is not of {parent}. Check both years.")
+        }
+        LifeRejection::LitterOf { given, most } => {
+            format!("{given} is out of range for a litter. Enter 1 to {most}.")
+        }
         LifeRejection::TooManyDays { given, most } => {
             format!("{given} days is out of range. Enter 0 to {most}.")
         }

@@ -8,7 +8,7 @@ use yeanling_core::settings::Choice;
 use yeanling_core::units::{Amount, System};
 
 use super::common::{clock, feed_mass, mass, number, temperature, typed, volume_as_given};
-use super::{animals, danger, illness, labor, life, plan, season, settings, stores, watch};
+use super::{animals, danger, illness, labor, life, past, plan, season, settings, stores, watch};
 
 /// Returns a noted thing as a line of a timeline.
 pub fn line(event: &Event, flock: &Flock, system: System) -> String {
@@ -120,6 +120,7 @@ pub fn line(event: &Event, flock: &Flock, system: System) -> String {
         Event::Care(fact) => care(fact),
         Event::Illness(fact) => illness::noted(fact, system),
         Event::Planning(fact) => plan::line(fact),
+        Event::Past(fact) => past::line(fact, flock),
         Event::Chose(choice) => chose(choice, system),
         Event::SameAnimal { keep, also } => {
             format!("{} and {} are one animal", animals::animal(flock, *keep), animals::animal(flock, *also))

@@ -315,3 +315,26 @@ fn who_has_not_lambed_can_be_shown_alone() {
     phone.press("Not lambed").says("Shown: not lambed");
     assert_eq!(seen(&phone), ["Ewe 1", "Ewe 3"]);
 }
+
+#[test]
+fn a_ram_is_added_by_his_tag_and_stands_among_the_rams() {
+    let (mut phone, _) = with_ewes(2);
+    phone.write("Find a tag or a name", "R7");
+    phone.press("Add ram R7").says("2 ewes · 1 ram · 0 lambs").says("Ram R7");
+    assert_eq!((phone.flock.ewes.len(), phone.flock.rams.len()), (2, 1));
+    phone.press("Ram R7").says("Note about him").says("Is a ram").says_nowhere("Lambing");
+    assert!(phone.undo());
+    assert_eq!((phone.flock.ewes.len(), phone.flock.rams.len()), (2, 0));
+    phone.open(Screen::Flock);
+    phone.write("Find a tag or a name", "ram 5");
+    assert_eq!(enter(&phone), Some(Action::Does(Does::AddRam)));
+}
+
+#[test]
+fn a_ewe_that_is_a_ram_is_put_right_and_taken_for_a_ewe_again() {
+    let (mut phone, ewes) = with_ewes(1);
+    phone.open(Screen::Ewe(ewes[0])).press("This is a ram").says("Ram 1");
+    assert!(phone.flock.ewes.is_empty());
+    assert!(phone.undo());
+    phone.says("Ewe 1");
+}

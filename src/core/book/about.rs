@@ -125,6 +125,7 @@ impl Event {
             Self::Life(life) => About { animals: life.animals(), ..About::NOTHING },
             Self::Care(care) => About::animal(care.animal()),
             Self::Illness(illness) => About::animal(illness.animal()),
+            Self::Past(past) => About { animals: past.animals(), ..About::NOTHING },
             Self::Planning(planning) => About { group: planning.group(), ..About::NOTHING },
             Self::SameAnimal { keep, also } => About::two(*keep, *also),
             Self::PenNamed { pen, .. } | Self::PenCleaned { pen } | Self::PenClosed { pen } => {

@@ -12,6 +12,7 @@ use super::ids::{BatchId, EntryId, EweId, GroupId, LambId, PenId};
 use super::illness::Illness;
 use super::life::Life;
 use super::milked_from::MilkedFrom;
+use super::past::Past;
 use super::planning::Planning;
 use super::unread::Unread;
 use crate::settings::Choice;
@@ -449,6 +450,8 @@ pub enum Event {
     Illness(Illness),
     /// Something that is meant for the season: nothing of it counts as noted.
     Planning(Planning),
+    /// What is known from before the book began.
+    Past(Past),
     /// The farm made a choice.
     Chose(Choice),
     /// Two records are of one animal.

@@ -234,6 +234,15 @@ pub enum NoBirthDay {
 }
 
 impl BirthDay {
+    /// Returns the year.
+    #[must_use]
+    pub fn year(self) -> i32 {
+        match self {
+            Self::Year(year) => year.into(),
+            Self::Day(day) => chrono::Datelike::year(&day),
+        }
+    }
+
     /// Reads a year, `2022`, or a day: `2022-03-14`, `14.3.2022`, and with strokes where only one reading is a day.
     ///
     /// # Errors

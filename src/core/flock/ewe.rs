@@ -18,6 +18,14 @@ pub struct Ewe {
     pub tag: Option<String>,
     /// Tags she wore before and marks that were put on her, oldest first.
     pub worn: Vec<String>,
+    /// Whether he is a ram; then he stands among the rams.
+    pub is_ram: bool,
+    /// Her sire, where it was said.
+    pub sire: Option<EweId>,
+    /// Her dam, where it was said.
+    pub dam: Option<EweId>,
+    /// Of how many she was born, where it was said.
+    pub born_as: Option<u8>,
     /// The lamb that she was, if she was born here.
     pub was: Option<LambId>,
     /// When she was born, as it was said.
@@ -91,6 +99,10 @@ impl Ewe {
             came,
             tag: None,
             worn: Vec::new(),
+            is_ram: false,
+            sire: None,
+            dam: None,
+            born_as: None,
             was: None,
             born: None,
             breed: None,

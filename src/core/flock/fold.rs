@@ -7,7 +7,7 @@ use std::collections::BTreeMap;
 use super::how::{ReadAs, how};
 use super::{
     ConditionScore, Death, Ewe, Feed, Felt, Flock, Group, Lamb, MouthFelt, Pen, PutOff, Reading, Saw, Scored,
-    Seen, VetCall, Weight, group, illness, index, life, litter, pen, plan, stores,
+    Seen, VetCall, Weight, group, illness, index, life, litter, past, pen, plan, stores,
 };
 use crate::book::{Animal, Book, Care, Corrected, Event, EweId, Standing, corrected};
 use crate::settings::Choice;
@@ -37,6 +37,7 @@ pub fn fold_in(book: &Book, units: System) -> Flock {
         apply(&mut flock, line);
     }
     life::carry_tags(&mut flock);
+    past::part_rams(&mut flock);
     choose(&mut flock, sorted.choices);
     litter::make(&mut flock);
     for line in sorted.all_born {
@@ -203,6 +204,7 @@ pub(super) fn create(flock: &mut Flock, line: &Standing<'_>) {
         | Event::Care(_)
         | Event::Illness(_)
         | Event::Planning(_)
+        | Event::Past(_)
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }
@@ -225,7 +227,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
     match line.event {
         Event::Tagged { animal, tag } => match flock.canonical(*animal) {
             Animal::Ewe(id) => {
-                if let Some(ewe) = flock.ewes.get_mut(&id) {
+                if let Some(ewe) = flock.grown_mut(id) {
                     ewe.worn.extend(ewe.tag.replace(tag.clone()));
                 }
             }
@@ -324,6 +326,7 @@ pub(super) fn apply(flock: &mut Flock, line: &Standing<'_>) {
         Event::Care(care) => tell_care(flock, line, care),
         Event::Illness(fact) => illness::apply(flock, line, fact),
         Event::Planning(fact) => plan::apply(flock, line, fact),
+        Event::Past(fact) => past::apply(flock, fact),
         Event::Died { animal, cause } => die(flock, *animal, Death { at, cause: *cause }),
         Event::Unread(_) => flock.unread.push(line.entry.id),
         Event::EweCame { .. }
@@ -377,7 +380,7 @@ fn called(flock: &mut Flock, animal: Animal, at: Moment) -> Animal {
 
 fn die(flock: &mut Flock, animal: Animal, death: Death) {
     let died = match flock.canonical(animal) {
-        Animal::Ewe(id) => flock.ewes.get_mut(&id).map(|ewe| &mut ewe.died),
+        Animal::Ewe(id) => flock.grown_mut(id).map(|ewe| &mut ewe.died),
         Animal::Lamb(id) => flock.lambs.get_mut(&id).map(|lamb| &mut lamb.died),
     };
     if let Some(died) = died {

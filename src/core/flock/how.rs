@@ -2,7 +2,7 @@
 //!
 //! What is read here as something that it is not would be lost or misread in silence, so the list leaves nothing out.
 
-use crate::book::{Care, Event, Life, Planning};
+use crate::book::{Care, Event, Life, Past, Planning};
 
 /// How a fact is read.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -115,6 +115,16 @@ pub(super) const fn how(event: &Event) -> ReadAs {
         | Event::Remarked { .. } => ReadAs::Tells,
         // Each is told of its own animal alone.
         Event::Illness(_) => ReadAs::Tells,
+        // Who is a ram changes who is a ewe.
+        Event::Past(Past::IsRam { .. }) => ReadAs::Regroups,
+        Event::Past(
+            Past::Sired { .. }
+            | Past::DamOf { .. }
+            | Past::BornAs { .. }
+            | Past::RearedAs { .. }
+            | Past::IsWether { .. }
+            | Past::Called { .. },
+        ) => ReadAs::Tells,
         Event::Life(life) => how_life(life),
         Event::Planning(
             Planning::RamStays { .. } | Planning::FeedPutOff { .. } | Planning::RamsMeant { .. },

@@ -3,7 +3,7 @@
 //! A lamb that was found has two ages: its birth stands at the oldest it can be, `found` at the youngest; each rule
 //! takes the safer one (`age`, `least_age`).
 
-use super::{LambIll, Left, Vital};
+use super::{LambIll, Left, Reared, Vital};
 use crate::book::{
     Belly, Castration, Cause, EntryId, EweId, GlucoseBy, LambId, LambingEase, Milk, Mouth, Ring, Sex, Suck,
     VetSaid, VigorScale, Way,
@@ -24,6 +24,14 @@ pub struct Lamb {
     pub born_alive: bool,
     /// Its dam, if known.
     pub dam: Option<EweId>,
+    /// Its sire, where it was said.
+    pub sire: Option<EweId>,
+    /// Of how many it was born, where more were said than are here.
+    pub born_as: Option<u8>,
+    /// Whether it is said to be castrated, nobody knows when or how.
+    pub wether: bool,
+    /// How it was reared, where it was said.
+    pub reared_as: Option<Reared>,
     /// Its sex, if seen.
     pub sex: Option<Sex>,
     /// The first lamb of its litter, which names the litter.
@@ -206,6 +214,10 @@ impl Lamb {
             found: None,
             born_alive,
             dam: None,
+            sire: None,
+            born_as: None,
+            wether: false,
+            reared_as: None,
             sex: None,
             litter: id,
             order: 0,
@@ -265,7 +277,9 @@ impl Lamb {
     /// Says whether it is a castrated ram lamb.
     #[must_use]
     pub fn is_wether(&self) -> bool {
-        !self.castrated.is_empty() || self.rings.iter().any(|(_, ring)| *ring == Ring::Castration)
+        self.wether
+            || !self.castrated.is_empty()
+            || self.rings.iter().any(|(_, ring)| *ring == Ring::Castration)
     }
 
     /// Says whether anything was ever noted of it that may hold milk back (a reading, a finger in its mouth, a try of

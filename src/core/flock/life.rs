@@ -113,6 +113,9 @@ impl Flock {
     /// not counted. None while nobody is known to rear it.
     #[must_use]
     pub fn reared(&self, lamb: &Lamb, at: Moment) -> Option<Reared> {
+        if lamb.reared_as.is_some() {
+            return lamb.reared_as;
+        }
         let fed_late =
             |lamb: &Lamb| lamb.feeds.last().is_some_and(|feed| feed.at.since(lamb.born) >= BY_HAND_FROM);
         if lamb.hand_fed() && fed_late(lamb) {
@@ -164,7 +167,7 @@ impl Flock {
     /// Returns when a ewe was born, if it is known: as described, or on the day she was born here as a lamb.
     #[must_use]
     pub fn ewe_born(&self, ewe: EweId) -> Option<BirthDay> {
-        let ewe = self.ewe(ewe)?;
+        let ewe = self.grown(ewe)?;
         let here =
             ewe.was.and_then(|lamb| self.lamb(lamb)).map(|lamb| BirthDay::Day(lamb.born.local().date()));
         ewe.born.or(here)

@@ -74,7 +74,7 @@ impl Flock {
     #[must_use]
     pub fn birth_mean(&self, litter_size: usize) -> Option<BirthMean> {
         let size = |lambs: usize| lambs.clamp(1, 3);
-        let of_size = |litter: &&Litter| size(litter.lambs.len()) == size(litter_size);
+        let of_size = |litter: &&Litter| size(self.born_in(litter)) == size(litter_size);
         mean(self.litters.values().filter(of_size).flat_map(|litter| self.weights(litter)).flatten())
     }
 

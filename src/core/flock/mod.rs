@@ -14,6 +14,7 @@ mod lamb;
 mod life;
 mod line;
 mod litter;
+mod past;
 mod pen;
 mod plan;
 mod right_dam;
@@ -57,6 +58,8 @@ pub struct PutOff {
 pub struct Flock {
     /// The ewes.
     pub ewes: BTreeMap<EweId, Ewe>,
+    /// The rams, parted from the ewes; each is a grown animal as a ewe is.
+    pub rams: BTreeMap<EweId, Ewe>,
     /// The lambs.
     pub lambs: BTreeMap<LambId, Lamb>,
     /// The litters, each under its first lamb.
@@ -226,11 +229,19 @@ impl Flock {
         }
     }
 
+    fn grown_mut(&mut self, id: EweId) -> Option<&mut Ewe> {
+        match self.ewes.get_mut(&id) {
+            Some(ewe) => Some(ewe),
+            None => self.rams.get_mut(&id),
+        }
+    }
+
+    /// Changes a ewe, or a ram.
     fn on_ewe(&mut self, ewe: EweId, change: impl FnOnce(&mut Ewe)) {
         if let Animal::Ewe(id) = self.canonical(Animal::Ewe(ewe))
-            && let Some(ewe) = self.ewes.get_mut(&id)
+            && let Some(grown) = self.grown_mut(id)
         {
-            change(ewe);
+            change(grown);
         }
     }
 }

@@ -211,6 +211,7 @@ fn of_ewe(event: &Event, ewe: EweId) -> Option<(Kind, Event)> {
         | Event::Remarked { .. }
         | Event::Life(_)
         | Event::Planning(_)
+        | Event::Past(_)
         // What ails her is hers, whoever lambed.
         | Event::Illness(_)
         | Event::Chose(_)

@@ -8,7 +8,7 @@ use std::collections::BTreeMap;
 use chrono::NaiveDate;
 
 use super::matings::{count, windows_for};
-use super::sires::Sire;
+use super::sires::{Sire, said_of};
 use super::{Grown, Season};
 use crate::book::{EweId, LambId};
 use crate::flock::{Flock, Lamb, MatingWindow, Reared};
@@ -76,13 +76,20 @@ pub fn by_ram(flock: &Flock, season: &Season, grown: &[Grown], now: Moment) -> V
             litters.entry(dam).or_insert(lamb.litter);
         }
     }
+    // A ewe of whom no group is noted was put to the ram that is said to be the sire.
+    for dam in litters.keys() {
+        of_ewe.entry(*dam).or_default();
+    }
     let mut rams: BTreeMap<_, (Sire, Gathered)> = BTreeMap::new();
     for (ewe, windows) in &of_ewe {
         let litter = litters.get(ewe).and_then(|id| flock.litters.get(id));
         let brought = |window: &&MatingWindow| {
             litter.is_none_or(|litter| flock.litter_of_window(window).is_some_and(|one| one.id == litter.id))
         };
-        let Some(sire) = Sire::of_windows(flock, windows.iter().filter(brought)) else { continue };
+        let said = litter.and_then(|litter| said_of(flock, litter));
+        let Some(sire) = said.or_else(|| Sire::of_windows(flock, windows.iter().filter(brought))) else {
+            continue;
+        };
         let (_, gathered) = rams.entry(sire.key()).or_insert_with(|| (sire, Gathered::default()));
         gathered.put += 1;
         if let Some(litter) = litter {

@@ -151,8 +151,7 @@ fn one(flock: &Flock, lamb: &Lamb, to: ToAge, now: Moment) -> Option<Grown> {
     let age = weight.at.since(lamb.born);
     let birth = lamb.birth_weight();
     let rate = |from: (Moment, Mass)| gain(from, (weight.at, weight.mass)).map(|gain| gain.grams_a_day);
-    let born =
-        flock.litter_of(lamb.id).map_or(1, |litter| u8::try_from(litter.lambs.len()).unwrap_or(u8::MAX));
+    let born = flock.born_as(lamb);
     let reared = flock.reared(lamb, weight.at);
     let dam_age = lamb.dam.and_then(|dam| flock.ewe_years(dam, lamb.born)).map(DamAge::of_years);
     let line = birth.filter(|_| age <= TARGET_AT).and_then(|birth| expected(birth, age).ok().flatten());

@@ -61,8 +61,7 @@ pub fn replacements(flock: &Flock, kept: &[Kept], now: Moment) -> Vec<Replacemen
             }
             None => lamb.lives().then_some(Animal::Lamb(lamb.id)),
         };
-        let litter = flock.litter_of(lamb.id);
-        let born = litter.map_or(1, |litter| u8::try_from(litter.lambs.len()).unwrap_or(u8::MAX));
+        let born = flock.born_as(lamb);
         let kin = kin(flock, lamb, &rams);
         let grown = growths.get(&lamb.id).cloned();
         Some(Replacement {
@@ -120,6 +119,10 @@ fn kin(flock: &Flock, lamb: &Lamb, rams: &BTreeSet<String>) -> Vec<(String, Kin)
 
 /// The rams that were with her dam when she was begotten, by name.
 fn sires(flock: &Flock, lamb: &Lamb) -> BTreeSet<String> {
+    // What was said of it stands before what its dam's groups tell.
+    if let Some(sire) = lamb.sire.and_then(|sire| flock.ram(sire)) {
+        return sire.tag.iter().chain(&sire.worn).cloned().collect();
+    }
     let Some(dam) = lamb.dam else { return BTreeSet::new() };
     let windows = flock.windows_of(dam);
     let hers = windows

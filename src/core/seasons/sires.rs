@@ -88,9 +88,24 @@ impl Sire {
     }
 }
 
-/// Returns who can have sired a litter; none while no ram is known to have been with its dam on days that fit.
+/// Returns the ram that is said to have sired a lamb of this litter, by what he is called.
+pub(super) fn said_of(flock: &Flock, litter: &Litter) -> Option<Sire> {
+    let mut named: Vec<String> = Vec::new();
+    for lamb in litter.lambs.iter().filter_map(|id| flock.lambs.get(id)) {
+        let tag = lamb.sire.and_then(|sire| flock.ram(sire)).and_then(|ram| ram.tag.clone());
+        named.extend(tag.filter(|tag| !named.iter().any(|known| same(known, tag))));
+    }
+    named.sort_small();
+    (!named.is_empty()).then_some(Sire::Rams(named))
+}
+
+/// Returns who can have sired a litter: as it was said of its lambs, else by the groups; none while no ram is known to have
+/// been with its dam on days that fit.
 #[must_use]
 pub fn sire_of(flock: &Flock, litter: &Litter) -> Option<Sire> {
+    if let Some(said) = said_of(flock, litter) {
+        return Some(said);
+    }
     let windows = flock.windows_of(litter.dam?);
     let brought = |window: &&MatingWindow| {
         flock.litter_of_window(window).is_some_and(|of_window| of_window.id == litter.id)
@@ -110,9 +125,17 @@ fn called<'a>(flock: &'a Flock, ram: &'a str) -> impl Iterator<Item = &'a Lamb> 
 #[must_use]
 pub fn near_kin(flock: &Flock, ram: &str, ewes: impl Iterator<Item = EweId>) -> Vec<(EweId, KinToRam)> {
     let dams: BTreeSet<EweId> = called(flock, ram).filter_map(|lamb| lamb.dam).gathered();
+    let here = flock.ram_called(ram);
     let kin = |ewe: EweId| {
         let ewe = flock.ewe(ewe)?;
-        if dams.contains(&ewe.id) {
+        let his_dam = here
+            .and_then(|ram| ram.dam)
+            .is_some_and(|dam| flock.canonical(Animal::Ewe(dam)) == Animal::Ewe(ewe.id));
+        let her_sire = ewe.sire.and_then(|sire| flock.ram(sire));
+        if her_sire.is_some() && her_sire.map(|sire| sire.id) == here.map(|ram| ram.id) {
+            return Some((ewe.id, KinToRam::Daughter));
+        }
+        if his_dam || dams.contains(&ewe.id) {
             return Some((ewe.id, KinToRam::Dam));
         }
         let litter = flock.litter_of(ewe.was?)?;

@@ -78,7 +78,7 @@ pub fn year(flock: &Flock, season: &Season, now: Moment) -> Year {
     let mut sizes = [0; 3];
     for litter in litters.iter().filter_map(|id| flock.litters.get(id)) {
         without_dam += u32::from(litter.dam.is_none());
-        sizes[litter.lambs.len().clamp(1, 3) - 1] += 1;
+        sizes[flock.born_in(litter).clamp(1, 3) - 1] += 1;
     }
     let weaned: Vec<&&Lamb> = lambs.iter().filter(|lamb| lamb.weaned.is_some()).collect();
     let weighed: Vec<Mass> = weaned.iter().filter_map(|lamb| at_weaning(lamb)).collect();

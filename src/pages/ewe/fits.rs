@@ -1,11 +1,11 @@
 //! What can be noted about a ewe: first what fits her and the season, four at most; all the rest is folded.
 
-use yeanling_core::book::{Animal, Event, EweId};
+use yeanling_core::book::{Animal, Event, EweId, Past};
 use yeanling_core::flock::{EARLIEST_BIRTH, Ewe, Labor, Saw};
 use yeanling_core::terms::EweStage;
 use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{may_be_well, stage_of};
-use yeanling_words::{ewe as words, illness, labor, life, season};
+use yeanling_words::{ewe as words, illness, labor, life, past, season};
 
 use crate::page::Blocks;
 use crate::view::View;
@@ -116,6 +116,14 @@ const fn keys(season: Season) -> &'static [&'static str] {
     }
 }
 
+/// Says whether nothing speaks against it that she is a ram who was taken for a ewe.
+fn may_be_a_ram(view: &View, ewe: &Ewe) -> bool {
+    ewe.was.is_none()
+        && ewe.stays.is_empty()
+        && view.flock.litters_of(ewe.id).is_empty()
+        && ewe.labor.is_none()
+}
+
 /// Returns all that can be noted about her: while she lives, else what is still known of her.
 fn all(view: &View, ewe: &Ewe) -> Vec<Button> {
     let (id, animal) = (ewe.id, Animal::Ewe(ewe.id));
@@ -161,6 +169,9 @@ fn while_she_lives(view: &View, ewe: &Ewe) -> Vec<Button> {
     ]);
     if !may_lamb(view, ewe) {
         all.push(lambing(view, ewe));
+    }
+    if may_be_a_ram(view, ewe) {
+        all.push(notes("is-ram", past::IS_RAM, Event::Past(Past::IsRam { animal: id })));
     }
     all
 }

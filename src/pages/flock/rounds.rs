@@ -48,7 +48,7 @@ fn weigh(view: &View) -> Row {
         (last.at.since(lamb.born) >= TimeDelta::days(1)).then(|| last.at.local().date())
     };
     let last = view.flock.lambs.values().filter(|lamb| lamb.lives()).filter_map(weighed).max();
-    let (_, lambs) = view.everyone.living;
+    let (.., lambs) = view.everyone.living;
     Row::new(weighing::TITLE).text(words::weighed(lambs, last)).to(Screen::WeighLambs)
 }
 

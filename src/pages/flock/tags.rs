@@ -22,9 +22,9 @@ pub(super) fn may_be_one(part: &str) -> bool {
     !part.contains(|c: char| c.is_whitespace() || matches!(c, ',' | ';'))
 }
 
-/// Returns the tags of a list that no living ewe wears.
+/// Returns the tags of a list that no living ewe or ram wears.
 pub(super) fn fresh(view: &View, listed: &[String]) -> Vec<String> {
-    let ewes = view.flock.ewes.values().filter(|ewe| ewe.lives());
+    let ewes = view.flock.ewes.values().chain(view.flock.rams.values()).filter(|ewe| ewe.lives());
     let worn: BTreeSet<String> = ewes.filter_map(|ewe| ewe.tag.as_deref()).map(str::to_lowercase).collect();
     listed.iter().filter(|tag| !worn.contains(&tag.to_lowercase())).cloned().collect()
 }
@@ -40,13 +40,14 @@ pub(super) fn find(view: &View, part: &str) -> Found {
 /// Returns what Enter does: it adds what nobody wears, a number or what nothing is found by; else it leads to the one that is
 /// called just so, or to the only one found.
 pub(super) fn enter(view: &View, part: &str, found: &Found) -> Option<Action> {
-    if listed(part).is_some() {
+    if listed(part).is_some() && !animals::is_of_ram(part) {
         return (!found.taken).then_some(Action::Does(Does::AddMany));
     }
     let tag = animals::tag_of(part);
     let number = !tag.is_empty() && tag.bytes().all(|byte| byte.is_ascii_digit());
     if !tag.is_empty() && !found.taken && (number || found.is_empty()) {
-        return Some(Action::Does(Does::AddFound));
+        let ram = animals::is_of_ram(part);
+        return Some(Action::Does(if ram { Does::AddRam } else { Does::AddFound }));
     }
     let one = found.only().or_else(|| view.everyone.called(view.flock, part));
     one.map(|animal| Action::Go(Screen::of(animal)))

@@ -6,7 +6,7 @@ use yeanling_words::common::read_field_day;
 use yeanling_words::{frame, group as words, plan};
 
 use super::{day_of, kin, on_day};
-use crate::block::{Field, FieldKind};
+use crate::block::{Choice, Choices, Field, FieldKind};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, SheetPage};
 use crate::view::View;
@@ -27,8 +27,22 @@ pub(crate) fn sheet(view: &View, fields: &Fields, group: GroupId, goes_in: bool)
         (Some(name), Some(group)) => kin::of(view, group, &name),
         _ => Blocks::new(),
     };
-    let blocks = if goes_in { blocks.field(RAM, ram).then(kin()) } else { blocks };
+    let blocks = if goes_in {
+        blocks.field(RAM, ram).choices("ram-of-book", of_book(view, fields)).then(kin())
+    } else {
+        blocks
+    };
     SheetPage::new(title, blocks.button(Button::new("save", frame::SAVE, Action::Save).filled()))
+}
+
+/// The rams of the book, each by his tag: a press types it.
+fn of_book(view: &View, fields: &Fields) -> Choices {
+    let living = view.flock.rams.values().filter(|ram| ram.lives());
+    let tags: Vec<&str> = living.filter_map(|ram| ram.tag.as_deref()).collect();
+    let typed = fields.text(RAM, "");
+    let chosen = tags.iter().position(|tag| tag.eq_ignore_ascii_case(typed.trim()));
+    let options = tags.iter().map(|tag| Choice::new(*tag, Action::Type(RAM.into(), (*tag).to_owned())));
+    Choices::new(words::OF_BOOK, options.collect(), chosen).snug()
 }
 
 /// Saves what was typed.

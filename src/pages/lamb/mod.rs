@@ -15,7 +15,7 @@ use yeanling_core::units::TimeDelta;
 use yeanling_core::watch::{Duty, LambTask, State, Task};
 use yeanling_words::common::{mass, span};
 use yeanling_words::why::headings;
-use yeanling_words::{animals, danger, frame, illness, lamb as words, life, noted, watch};
+use yeanling_words::{animals, danger, frame, illness, lamb as words, life, noted, past, watch};
 
 pub(crate) use dam::{save as save_dam, sheet as dam_sheet, typed as typed_dam};
 pub(crate) use weaning::{save_solids, solids_sheet};
@@ -191,6 +191,10 @@ fn family(view: &View, lamb: &Lamb) -> Blocks {
     if let Some(ewe) = lamb.foster_dam() {
         let leads = Action::Go(Screen::Ewe(ewe));
         blocks = blocks.button(Button::new("rearer", words::reared_by(&name(ewe)), leads));
+    }
+    if let Some(sire) = lamb.sire.and_then(|sire| view.flock.ram(sire)) {
+        let leads = Action::Go(Screen::Ewe(sire.id));
+        blocks = blocks.button(Button::new("sire", past::sire(&animals::ewe(sire)), leads));
     }
     match lamb.dam {
         Some(dam) => {

@@ -5,7 +5,7 @@
 
 mod form;
 
-use yeanling_core::book::{EntryId, Event, Life, VigorScale};
+use yeanling_core::book::{EntryId, Event, Life, Past, VigorScale};
 use yeanling_core::flock::Line;
 use yeanling_core::units::Moment;
 use yeanling_words::common::{field_time, read_field_time};
@@ -112,6 +112,7 @@ fn go_over(event: &mut Event, form: &mut Form) {
             form.words(words::REMARK_LABEL, FieldKind::Long, text);
         }
         Event::Life(Life::Marked { mark: text, .. })
+        | Event::Past(Past::Called { name: text, .. })
         | Event::Tagged { tag: text, .. }
         | Event::GroupFormed { name: text }
         | Event::GroupNamed { name: text, .. }
@@ -166,6 +167,14 @@ fn go_over(event: &mut Event, form: &mut Form) {
         | Event::Care(_)
         | Event::Illness(_)
         | Event::Planning(_)
+        | Event::Past(
+            Past::IsRam { .. }
+            | Past::Sired { .. }
+            | Past::DamOf { .. }
+            | Past::BornAs { .. }
+            | Past::RearedAs { .. }
+            | Past::IsWether { .. },
+        )
         | Event::Chose(_)
         | Event::SameAnimal { .. }
         | Event::Amended { .. }

@@ -26,7 +26,7 @@ pub(super) fn sheet(view: &View, fields: &Fields, ewe: EweId) -> SheetPage {
 }
 
 fn typed(view: &View, fields: &Fields, ewe: EweId) -> (String, String) {
-    let her = view.flock.ewe(ewe);
+    let her = view.flock.grown(ewe);
     let born = her.and_then(|her| her.born).map(typed_birth_day).unwrap_or_default();
     let breed = her.and_then(|her| her.breed.clone()).unwrap_or_default();
     (fields.text(BORN, &born), fields.text(BREED, &breed))

@@ -8,7 +8,7 @@ use uuid::Uuid;
 use yeanling_core::book::{
     Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, CullReason, Departure,
     DeviceId, DutyKind, Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase,
-    Life, Milk, MilkedFrom, Mouth, Part, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring,
+    Life, Milk, MilkedFrom, Mouth, Part, Past, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring,
     Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::settings::{
@@ -290,6 +290,21 @@ fn treatment() -> impl Strategy<Value = Box<Treatment>> {
     )
 }
 
+/// Anything from before the book.
+fn past() -> impl Strategy<Value = Event> {
+    let name = text();
+    prop_oneof![
+        2 => ewe().prop_map(|animal| Past::IsRam { animal }),
+        2 => (animal(), ewe()).prop_map(|(animal, ram)| Past::Sired { animal, ram }),
+        1 => (ewe(), ewe()).prop_map(|(animal, dam)| Past::DamOf { animal, dam }),
+        1 => (animal(), any::<u8>()).prop_map(|(animal, of)| Past::BornAs { animal, of }),
+        1 => (lamb(), prop::option::of(any::<u8>())).prop_map(|(lamb, of)| Past::RearedAs { lamb, of }),
+        1 => lamb().prop_map(|lamb| Past::IsWether { lamb }),
+        1 => (animal(), name).prop_map(|(animal, name)| Past::Called { animal, name }),
+    ]
+    .prop_map(Event::Past)
+}
+
 /// Any fact of an animal's life.
 fn life() -> impl Strategy<Value = Event> {
     let maybe = || prop::option::of(text());
@@ -379,6 +394,7 @@ fn fact() -> impl Strategy<Value = Event> {
         3 => stores(),
         4 => life(),
         3 => planning(),
+        3 => past(),
         4 => trouble(),
         2 => (animal(), animal()).prop_map(|(keep, also)| Event::SameAnimal { keep, also }),
         1 => prop::sample::select(UNKNOWN)

@@ -6,12 +6,14 @@
 mod care;
 mod illness;
 mod life;
+mod past;
 mod planning;
 mod season;
 
 pub(super) use care::CARE_1;
 pub(super) use illness::ILLNESS_1;
 pub(super) use life::LIFE_1;
+pub(super) use past::PAST_1;
 pub(super) use planning::PLANNING_1;
 pub(super) use season::SEASON_1;
 
@@ -159,7 +161,15 @@ pub(super) const VERSION_1: &[&str] = &[
 
 /// Every line, the season's last.
 pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
-    VERSION_1.iter().chain(SEASON_1).chain(LIFE_1).chain(CARE_1).chain(ILLNESS_1).chain(PLANNING_1).copied()
+    VERSION_1
+        .iter()
+        .chain(SEASON_1)
+        .chain(LIFE_1)
+        .chain(CARE_1)
+        .chain(ILLNESS_1)
+        .chain(PLANNING_1)
+        .chain(PAST_1)
+        .copied()
 }
 
 /// The facts that all lines stand for, in their order.
@@ -171,6 +181,7 @@ fn every_fact() -> Vec<Event> {
         .chain(care::facts())
         .chain(illness::facts())
         .chain(planning::facts())
+        .chain(past::facts())
         .collect()
 }
 
@@ -440,10 +451,11 @@ fn every_fact_has_a_form() {
         Event::Care(_) => 66,
         Event::Illness(_) => 67,
         Event::Planning(_) => 68,
-        Event::Unread(_) => 69,
+        Event::Past(_) => 69,
+        Event::Unread(_) => 70,
     };
     let mut numbers: Vec<i32> = every_fact().iter().map(number).collect();
     numbers.sort_unstable();
     numbers.dedup();
-    assert_eq!(numbers, (0..69).collect::<Vec<_>>());
+    assert_eq!(numbers, (0..70).collect::<Vec<_>>());
 }

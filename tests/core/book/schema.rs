@@ -8,7 +8,7 @@ use serde_json::{Value, json};
 use yeanling_core::book::{Book, Event};
 
 use super::arbitrary::{config, entries, event};
-use super::forms::{CARE_1, ENTRY_1, LIFE_1, PLANNING_1, SEASON_1, VERSION_1, every_form};
+use super::forms::{CARE_1, ENTRY_1, LIFE_1, PAST_1, PLANNING_1, SEASON_1, VERSION_1, every_form};
 use super::{file, noting};
 
 const SCHEMA: &str = include_str!("../../../public/book.schema.json");
@@ -187,6 +187,7 @@ fn a_known_fact_without_one_of_its_parts_does_not_fit_and_is_not_read() {
         "/planning/planned/group",
         "/planning/planned/on",
         "/planning/happened/group",
+        "/past/reared-as/of",
     ];
     for line in every_form() {
         let whole: Value = serde_json::from_str(line).expect("an event");
@@ -243,6 +244,8 @@ fn a_quantity_out_of_its_span_or_a_name_that_is_none_does_not_fit_and_is_not_rea
         (PLANNING_1[2], "ram-in", "ram-lent"),
         (PLANNING_1[3], "2026-11-20", "2026-11-32"),
         (PLANNING_1[7], "scan", "scans"),
+        (PAST_1[4], ":2", ":-2"),
+        (PAST_1[2], "\"ram\"", "\"rams\""),
         (CARE_1[0], "coming", "asleep"),
         (CARE_1[1], "T04:12", "T25:12"),
         (CARE_1[6], "vet", "neighbor"),

@@ -6,6 +6,7 @@ pub(crate) mod groups;
 mod life;
 mod litters;
 mod means;
+mod past;
 mod right_dam;
 mod same;
 mod stores;

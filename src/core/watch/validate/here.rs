@@ -7,7 +7,7 @@ use crate::units::{Moment, TimeDelta};
 
 pub(super) fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Rejection> {
     let here = match animal {
-        Animal::Ewe(ewe) => flock.ewe(ewe).is_some(),
+        Animal::Ewe(ewe) => flock.grown(ewe).is_some(),
         Animal::Lamb(lamb) => flock.lamb(lamb).is_some(),
     };
     if here { Ok(()) } else { Err(Rejection::NoSuchAnimal) }
@@ -15,6 +15,11 @@ pub(super) fn animal_here(flock: &Flock, animal: Animal) -> Result<(), Rejection
 
 pub(super) fn ewe_here(flock: &Flock, ewe: EweId) -> Result<&Ewe, Rejection> {
     flock.ewe(ewe).ok_or(Rejection::NoSuchAnimal)
+}
+
+/// A ewe or a ram.
+pub(super) fn grown_here(flock: &Flock, id: EweId) -> Result<&Ewe, Rejection> {
+    flock.grown(id).ok_or(Rejection::NoSuchAnimal)
 }
 
 /// The group, also after it was broken up.
@@ -26,18 +31,27 @@ pub(super) fn pen_here(flock: &Flock, pen: PenId) -> Result<&Pen, Rejection> {
     flock.pens.get(&pen).ok_or(Rejection::NoSuchPen)
 }
 
-/// An animal that lived at that time; a lamb that was born by then.
+/// A ewe or a lamb that lived at that time; a lamb that was born by then.
 pub(super) fn living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Rejection> {
     match animal {
         Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
-        Animal::Ewe(ewe) => {
-            let ewe = ewe_here(flock, ewe)?;
-            not_left(ewe.left.as_ref(), at)?;
-            match ewe.died.map(|death| death.at) {
-                Some(died) if at.since(died) > TimeDelta::zero() => Err(Rejection::AfterDeath { at, died }),
-                Some(_) | None => Ok(()),
-            }
-        }
+        Animal::Ewe(ewe) => lived(ewe_here(flock, ewe)?, at),
+    }
+}
+
+/// The same of any animal, rams too.
+pub(super) fn any_living(flock: &Flock, animal: Animal, at: Moment) -> Result<(), Rejection> {
+    match animal {
+        Animal::Lamb(lamb) => alive(flock, lamb, at).map(|_| ()),
+        Animal::Ewe(id) => lived(grown_here(flock, id)?, at),
+    }
+}
+
+fn lived(grown: &Ewe, at: Moment) -> Result<(), Rejection> {
+    not_left(grown.left.as_ref(), at)?;
+    match grown.died.map(|death| death.at) {
+        Some(died) if at.since(died) > TimeDelta::zero() => Err(Rejection::AfterDeath { at, died }),
+        Some(_) | None => Ok(()),
     }
 }
 

@@ -7,7 +7,7 @@
 use chrono::Datelike;
 
 use super::Rejection;
-use super::here::{alive, animal_here, ewe_here, lamb_here, living, text};
+use super::here::{alive, animal_here, any_living, ewe_here, grown_here, lamb_here, living, text};
 use crate::book::{
     Animal, BirthDay, EntryId, EweId, LambId, Life, MOST_REMARK, MOST_TAG, MOST_WORDS, Sex, Treatment,
 };
@@ -74,6 +74,31 @@ pub enum LifeRejection {
         least: u16,
         /// The latest.
         most: u16,
+    },
+    /// She has lambs, was a lamb here, or was put to a ram: she is no ram.
+    #[error("she is a ewe")]
+    SheIsAEwe,
+    /// A sire is a ram of the book.
+    #[error("no ram")]
+    NotARam,
+    /// Nobody is its own parent.
+    #[error("its own parent")]
+    OwnParent,
+    /// A parent is born in a year before.
+    #[error("a parent born in {parent} of one born in {own}")]
+    ParentYounger {
+        /// When the parent was born.
+        parent: i32,
+        /// When its young was.
+        own: i32,
+    },
+    /// Nobody is born or reared as one of so many.
+    #[error("one of {given} is not one of 1 to {most}")]
+    LitterOf {
+        /// How many were given.
+        given: u8,
+        /// How many are allowed.
+        most: u8,
     },
     /// No label withholds so long.
     #[error("{given} days are more than {most}")]
@@ -151,7 +176,8 @@ pub(super) fn tag(flock: &Flock, tag: &str, own: Option<Animal>) -> Result<(), R
     let own = own.map(|animal| flock.canonical(animal));
     let same =
         |other: &Option<String>| other.as_ref().is_some_and(|other| other.eq_ignore_ascii_case(tag.trim()));
-    let ewes = flock.ewes.values().filter(|ewe| ewe.lives() && same(&ewe.tag)).map(|ewe| Animal::Ewe(ewe.id));
+    let ewes = flock.ewes.values().chain(flock.rams.values());
+    let ewes = ewes.filter(|ewe| ewe.lives() && same(&ewe.tag)).map(|ewe| Animal::Ewe(ewe.id));
     let lambs = flock.lambs.values().filter(|lamb| lamb.lives() && same(&lamb.tag));
     match ewes.chain(lambs.map(|lamb| Animal::Lamb(lamb.id))).find(|other| Some(*other) != own) {
         Some(by) => Err(LifeRejection::TagWorn { tag: tag.trim().to_owned(), by }.into()),
@@ -162,7 +188,7 @@ pub(super) fn tag(flock: &Flock, tag: &str, own: Option<Animal>) -> Result<(), R
 /// An animal dies once; changing what was noted of its death is another matter.
 pub(super) fn died(flock: &Flock, instead_of: Option<EntryId>, animal: Animal) -> Result<(), Rejection> {
     let died = match animal {
-        Animal::Ewe(ewe) => ewe_here(flock, ewe)?.died,
+        Animal::Ewe(ewe) => grown_here(flock, ewe)?.died,
         Animal::Lamb(lamb) => lamb_here(flock, lamb)?.died,
     };
     match died {
@@ -176,7 +202,6 @@ pub(super) fn life(
     instead_of: Option<EntryId>,
     fact: &Life,
     at: Moment,
-    now: Moment,
 ) -> Result<(), Rejection> {
     match fact {
         Life::Fostered { lamb, dam } => fostered(flock, instead_of, *lamb, *dam, at),
@@ -196,16 +221,18 @@ pub(super) fn life(
             if lamb.kept.is_some() && instead_of.is_none() { Err(LifeRejection::Kept.into()) } else { Ok(()) }
         }
         Life::Described { ewe, born, breed } => {
-            ewe_here(flock, *ewe)?;
+            let gone = grown_here(flock, *ewe)?.gone();
             breed.as_deref().map_or(Ok(()), |breed| text(breed, MOST_WORDS))?;
-            born.map_or(Ok(()), |born| birth_day(born, now))
+            // How old she is is judged by when it is told of, or by her end.
+            let then = gone.map_or(at, |gone| gone.min(at));
+            born.map_or(Ok(()), |born| birth_day(born, then))
         }
         Life::Castrated { lamb, .. } => {
             let ewe_lamb = alive(flock, *lamb, at)?.sex == Some(Sex::Ewe);
             if ewe_lamb { Err(LifeRejection::WrongSex.into()) } else { Ok(()) }
         }
         Life::Treated { animal, treatment } => {
-            living(flock, *animal, at)?;
+            any_living(flock, *animal, at)?;
             treated(treatment)
         }
         Life::Boosted { ewe, treatment } => {
@@ -233,7 +260,7 @@ pub(super) fn life(
         Life::Went { animal, how, to } => {
             to.as_deref().map_or(Ok(()), |to| text(to, MOST_WORDS))?;
             if instead_of.is_none() {
-                living(flock, *animal, at)?;
+                any_living(flock, *animal, at)?;
             } else {
                 animal_here(flock, *animal)?;
             }
@@ -247,7 +274,7 @@ pub(super) fn life(
 
 fn is_dead(flock: &Flock, animal: Animal) -> Result<bool, Rejection> {
     Ok(match animal {
-        Animal::Ewe(ewe) => ewe_here(flock, ewe)?.died.is_some(),
+        Animal::Ewe(ewe) => grown_here(flock, ewe)?.died.is_some(),
         Animal::Lamb(lamb) => {
             let lamb = lamb_here(flock, lamb)?;
             lamb.died.is_some() || !lamb.born_alive
@@ -258,7 +285,7 @@ fn is_dead(flock: &Flock, animal: Animal) -> Result<bool, Rejection> {
 /// Says whether it left the flock.
 fn left(flock: &Flock, animal: Animal) -> Result<bool, Rejection> {
     Ok(match animal {
-        Animal::Ewe(ewe) => ewe_here(flock, ewe)?.left.is_some(),
+        Animal::Ewe(ewe) => grown_here(flock, ewe)?.left.is_some(),
         Animal::Lamb(lamb) => lamb_here(flock, lamb)?.left.is_some(),
     })
 }
@@ -279,13 +306,13 @@ fn fostered(
     Ok(())
 }
 
-/// A year in which a ewe of today can have been born, and no day to come.
-fn birth_day(born: BirthDay, now: Moment) -> Result<(), Rejection> {
+/// A year in which a ewe of that time can have been born, and no day after it.
+fn birth_day(born: BirthDay, then: Moment) -> Result<(), Rejection> {
     let given = match born {
         BirthDay::Year(year) => year,
         BirthDay::Day(day) => u16::try_from(day.year()).unwrap_or(0),
     };
-    let today = now.local().date();
+    let today = then.local().date();
     let most = u16::try_from(today.year()).unwrap_or(u16::MAX);
     let least = most.saturating_sub(MOST_YEARS);
     let ahead = matches!(born, BirthDay::Day(day) if day > today);

@@ -10,6 +10,7 @@ mod group;
 mod here;
 mod illness;
 mod life;
+mod past;
 mod rejection;
 mod stores;
 
@@ -21,7 +22,9 @@ pub use life::{KEPT_FROM, LifeRejection};
 pub use rejection::Rejection;
 pub use stores::StoreRejection;
 
-use self::here::{alive, animal_here, born, ewe_here, group_here, lamb_here, living, pen_here, text};
+use self::here::{
+    alive, animal_here, any_living, born, ewe_here, group_here, lamb_here, living, pen_here, text,
+};
 use crate::book::{Animal, Book, EntryId, Event, MOST_REMARK, MOST_TAG, Planning, VigorScale};
 use crate::flock::{Flock, Labor};
 use crate::settings::{Choice, CullRules, dialed};
@@ -91,11 +94,11 @@ fn fact(
             life::tag(flock, tag, Some(*animal))
         }
         Event::LambBorn { dam, beside, .. } => {
-            dam.map_or(Ok(()), |dam| animal_here(flock, Animal::Ewe(dam)))?;
+            dam.map_or(Ok(()), |dam| ewe_here(flock, dam).map(|_| ()))?;
             beside.map_or(Ok(()), |mate| animal_here(flock, Animal::Lamb(mate)))
         }
         Event::DamGiven { lamb, dam } => {
-            animal_here(flock, Animal::Ewe(*dam))?;
+            ewe_here(flock, *dam)?;
             lamb_here(flock, *lamb).map(|_| ())
         }
         Event::BirthEase { lamb, .. } | Event::AllBorn { lamb } => lamb_here(flock, *lamb).map(|_| ()),
@@ -190,11 +193,11 @@ fn fact(
             ewe::scanned(flock, *ewe, *lambs, *days, at)
         }
         Event::Conditioned { ewe, score } => {
-            living(flock, Animal::Ewe(*ewe), at)?;
+            any_living(flock, Animal::Ewe(*ewe), at)?;
             ewe::conditioned(*score)
         }
         Event::EweWeighed { ewe, mass } => {
-            ewe_here(flock, *ewe)?;
+            animal_here(flock, Animal::Ewe(*ewe))?;
             Mass::OF_A_EWE.check(*mass)?;
             Ok(())
         }
@@ -253,7 +256,8 @@ fn fact(
         Event::Planning(Planning::Happened { group, .. }) => {
             group.map_or(Ok(()), |group| group_here(flock, group).map(|_| ()))
         }
-        Event::Life(fact) => life::life(flock, instead_of, fact, at, now),
+        Event::Past(fact) => past::past(flock, fact),
+        Event::Life(fact) => life::life(flock, instead_of, fact, at),
         Event::Died { animal, .. } => {
             life::died(flock, instead_of, *animal)?;
             match animal {

@@ -6,6 +6,7 @@ mod feed;
 mod group;
 mod life;
 mod limits;
+mod past;
 mod stores;
 
 use yeanling_core::book::{Animal, Book, EntryId, Event, EweId, LambId, LambingEase, Milk, Sex, Way};
