@@ -8,8 +8,8 @@ use uuid::Uuid;
 use yeanling_core::book::{
     Animal, Awaited, BatchId, Belly, BirthDay, Book, Care, Castration, Cause, CullReason, Departure,
     DeviceId, DutyKind, Entry, EntryId, Event, EweId, Found, GlucoseBy, GroupId, Item, LambId, LambingEase,
-    Life, Milk, MilkedFrom, Mouth, Part, Past, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge, Ring,
-    Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
+    Life, Milk, MilkedFrom, Mouth, Part, Past, PenId, PenSize, PlannedJob, Planning, Presentation, RamAge,
+    Ring, Route, Sex, Sign, Suck, Treatment, VetSaid, VigorScale, Way,
 };
 use yeanling_core::settings::{
     BottleTable, BreedMeans, BreedType, ChillLimit, Choice, Clock, CullSigns, DamsVaccinated, DayRule,
