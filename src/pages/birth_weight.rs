@@ -1,8 +1,9 @@
 //! What a birth weight means for the litter it is of, also while that litter may still grow, and by whose figures.
 
 use yeanling_core::flock::{Counted, Lamb};
-use yeanling_core::reckon::birth_weight::{Band, band};
+use yeanling_core::reckon::birth_weight::{Band, OWN_FROM, band};
 use yeanling_core::units::Mass;
+use yeanling_words::common::mass;
 use yeanling_words::{animals, lambing as words, why};
 
 use crate::view::View;
@@ -23,6 +24,9 @@ pub(crate) fn verdict(view: &View, lamb: &Lamb, weight: Mass) -> Option<(String,
         |band: &Band, lambs: usize| words::verdict(why::verdict(band.verdict), &animals::litter(lambs));
     let if_more = of(lambs + 1).filter(|more| may_grow && more.verdict != now.verdict);
     let if_more = if_more.map(|more| told(&more, lambs + 1));
-    let text = words::judged(told(&now, lambs), if_more, view.settings().keeps_hair_sheep());
-    Some((text, now))
+    let hair = view.settings().keeps_hair_sheep();
+    // Its own flock tells more of a hair lamb than any wool breed, once enough of its kind were weighed.
+    let own = view.flock.birth_mean(lambs).filter(|own| hair && own.lambs >= OWN_FROM);
+    let own = own.map(|own| mass(own.mean, view.system()));
+    Some((words::judged(told(&now, lambs), if_more, hair, own.as_deref()), now))
 }

@@ -8,7 +8,7 @@ use yeanling_core::seasons::{
     NextGroup, RAM_DAYS, SCAN_AFTER, WhatIf, Wish, WishedPlan, keeping, next_month, next_season, what_if,
 };
 use yeanling_core::units::Mass;
-use yeanling_words::common::read_field_day;
+use yeanling_words::common::{read_field_day, short_date};
 use yeanling_words::{frame, what_if as words};
 
 use crate::block::{Choice, Choices, Field, FieldKind, Kind, Ledger, LedgerRow, NoticeKind, Row};
@@ -192,8 +192,9 @@ fn result(view: &View, fields: &Fields, have: &Have) -> Blocks {
         }
     }
     let plans: Vec<&WhatIf> = made.iter().map(|(_, of)| of).collect();
-    let ledger = ledger(view, have, &made, &plans);
+    let ledger = ledger(view, &made, &plans);
     let blocks = blocks.remark("", [why(words::RESULT, Reason::WhatIf)]).add("plans", Kind::Ledger(ledger));
+    let blocks = meaning(view, have, &plans).into_iter().fold(blocks, Blocks::small);
     let free = free_groups(view);
     let blocks = if free.is_empty() {
         blocks
@@ -211,17 +212,12 @@ fn result(view: &View, fields: &Fields, have: &Have) -> Blocks {
 }
 
 /// Both plans side by side, or one alone.
-fn ledger(view: &View, have: &Have, made: &[(usize, WhatIf)], plans: &[&WhatIf]) -> Ledger {
-    let (today, system) = (view.now.local().date(), view.system());
-    let row = |name: &str, note: String, value: &dyn Fn(&WhatIf) -> String| {
+fn ledger(view: &View, made: &[(usize, WhatIf)], plans: &[&WhatIf]) -> Ledger {
+    let system = view.system();
+    let row = |name: &str, value: &dyn Fn(&WhatIf) -> String| {
         let told = |place: usize| plans.get(place).map(|of| Text::strong(&value(of))).unwrap_or_default();
-        LedgerRow { name: name.to_owned(), note, value: told(0), other: told(1) }
+        LedgerRow { name: name.to_owned(), note: String::new(), value: told(0), other: told(1) }
     };
-    let days = |of: &dyn Fn(&WhatIf) -> chrono::NaiveDate| -> Vec<chrono::NaiveDate> {
-        plans.iter().map(|plan| of(plan)).collect()
-    };
-    let pens = have.pens.whole().unwrap_or(0);
-    let people = have.people.whole().unwrap_or(0);
     let head = |place: usize| made.get(place).map(|(place, _)| words::PLANS[*place].to_owned());
     let heads = if plans.len() > 1 {
         (head(0).unwrap_or_default(), head(1).unwrap_or_default())
@@ -229,18 +225,32 @@ fn ledger(view: &View, have: &Have, made: &[(usize, WhatIf)], plans: &[&WhatIf])
         <(String, String)>::default()
     };
     let rows = vec![
-        row(words::RAM_IN, words::ahead(&days(&|of| of.ram_in), today), &|of| words::day(of.ram_in)),
-        row(words::RAM_OUT, String::new(), &|of| words::day(of.ram_out)),
-        row(words::FIRST, String::new(), &|of| words::day(of.first)),
-        row(words::LAST_LAMBS, String::new(), &|of| words::day(of.last)),
-        row(words::HALF, String::new(), &words::half),
-        row(words::BUSIEST, words::on_the_busiest(plans), &words::busiest),
-        row(words::UP, words::shared(plans, people), &|of| of.nights_up.to_string()),
-        row(words::NEED_PENS, words::pens(plans, pens), &|of| of.pens.enough[1].to_string()),
-        row(words::HAY, words::bales(plans, system), &|of| words::hay(&of.hay, system)),
-        row(words::GRAIN, words::bags(plans, system), &|of| words::grain(of.grain.as_ref(), system)),
+        row(words::RAM_IN, &|of| short_date(of.ram_in)),
+        row(words::RAM_OUT, &|of| short_date(of.ram_out)),
+        row(words::FIRST, &|of| short_date(of.first)),
+        row(words::LAST_LAMBS, &|of| short_date(of.last)),
+        row(words::BUSIEST, &words::busiest),
+        row(words::UP, &|of| of.nights_up.to_string()),
+        row(words::NEED_PENS, &|of| of.pens.enough[1].to_string()),
+        row(words::HAY, &|of| words::hay(&of.hay, system)),
+        row(words::GRAIN, &|of| words::grain(of.grain.as_ref(), system)),
     ];
     Ledger { label: words::RESULT.to_owned(), heads, rows }
+}
+
+/// What the figures mean, a line each under them: beside two columns no words have room.
+fn meaning(view: &View, have: &Have, plans: &[&WhatIf]) -> [String; 6] {
+    let pens = have.pens.whole().unwrap_or(0);
+    let people = have.people.whole().unwrap_or(0);
+    let system = view.system();
+    [
+        words::half(plans),
+        words::on_the_busiest(plans),
+        words::shared(plans, people),
+        words::pens(plans, pens),
+        words::bales(plans, system),
+        words::bags(plans, system),
+    ]
 }
 
 /// The groups that stand and never had a ram: a plan can be for them.

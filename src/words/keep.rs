@@ -83,7 +83,9 @@ pub fn lambs(kept: &Kept) -> String {
     if record.born == 0 && record.reared == 0 {
         return String::new();
     }
-    let mut parts = vec![format!("born {}", record.born), format!("reared {}", record.reared)];
+    // Lambs at her that are too young to be reared are neither lost nor forgotten.
+    let reared = format!("reared {}{}", record.reared, if kept.growing > 0 { " so far" } else { "" });
+    let mut parts = vec![format!("born {}", record.born), reared];
     let of = |(of, times): &(Option<Cause>, u32)| match of {
         Some(of) => format!("lost {times} ({})", cause(*of)),
         None => format!("dead at birth {times}"),

@@ -134,9 +134,14 @@ pub fn began(clock: &str) -> String {
 }
 
 /// Returns the verdict on a weight, the one if another lamb comes, and that it is by the figures of wool breeds where the farm
-/// keeps hair sheep: "light for a single, good for a twin (figures of wool breeds)".
-pub fn judged(now: String, if_more: Option<String>, hair: bool) -> String {
-    let by = if hair { " (figures of wool breeds)" } else { "" };
+/// keeps hair sheep: "light for a single, good for a twin (figures of wool breeds)"; with what the flock's own weigh, once that
+/// is known: "light for a twin (figures of wool breeds; yours average 3.2 kg)".
+pub fn judged(now: String, if_more: Option<String>, hair: bool, own: Option<&str>) -> String {
+    let by = match own {
+        Some(own) => format!(" (figures of wool breeds; yours average {own})"),
+        None if hair => " (figures of wool breeds)".to_owned(),
+        None => String::new(),
+    };
     let verdicts: Vec<String> = std::iter::once(now).chain(if_more).collect();
     format!("{}{by}", verdicts.join(", "))
 }

@@ -9,7 +9,7 @@ use yeanling_core::units::System;
 
 use super::common::{long_date, number, short_date};
 use super::feed::{heavy, refused};
-use super::season_forecast::{away, chance};
+use super::season_forecast::chance;
 use super::{animals, time};
 
 /// The screen's name.
@@ -102,11 +102,6 @@ pub fn day(day: NaiveDate) -> String {
     long_date(day)
 }
 
-/// Returns how far a day lies ahead, under the row: "A: in 34 days · B: in 50 days".
-pub fn ahead(days: &[NaiveDate], today: NaiveDate) -> String {
-    each(&days.iter().map(|day| away(*day, today)).collect::<Vec<_>>())
-}
-
 /// Joins what is said of one plan, or of both.
 fn each(said: &[String]) -> String {
     match said {
@@ -120,10 +115,13 @@ fn each(said: &[String]) -> String {
     }
 }
 
-/// Returns the nights that hold half of the lambings: "6 to 19 Apr".
-pub fn half(of: &WhatIf) -> String {
-    let (from, to) = of.forecast.most;
-    if from == to { short_date(from) } else { format!("{} to {}", short_date(from), short_date(to)) }
+/// Returns the nights that hold half of the lambings: "Half of the lambings: 6 Apr to 19 Apr".
+pub fn half(of: &[&WhatIf]) -> String {
+    let told = |one: &&WhatIf| {
+        let (from, to) = one.forecast.most;
+        if from == to { short_date(from) } else { format!("{} to {}", short_date(from), short_date(to)) }
+    };
+    format!("{HALF}: {}", each(&of.iter().map(told).collect::<Vec<_>>()))
 }
 
 /// Returns the busiest night: "9 Apr".
@@ -138,7 +136,7 @@ pub fn on_the_busiest(of: &[&WhatIf]) -> String {
         let high = one.forecast.nights.iter().find(|one| one.date == night).map_or(0, |one| one.births.high);
         format!("about {} ewes, rarely over {high}", number(ewes, 1))
     };
-    each(&of.iter().map(told).collect::<Vec<_>>())
+    format!("{BUSIEST}: {}", each(&of.iter().map(told).collect::<Vec<_>>()))
 }
 
 /// Returns how many nights that is for each of so many people: "19 each for 2 people"; of one alone, for that one.
@@ -154,7 +152,7 @@ pub fn shared(of: &[&WhatIf], people: u32) -> String {
     } else {
         each(&said)
     };
-    format!("A lambing likely 1 night in 10 or more; {each}")
+    format!("{UP}: those with a lambing 1 time in 10 or more; {each}")
 }
 
 /// Returns whether the pens are enough: "6 there: short of 2", "8 there: enough".
@@ -164,7 +162,7 @@ pub fn pens(of: &[&WhatIf], there: u32) -> String {
         short => format!("short of {short}"),
     };
     format!(
-        "On the busiest night, 95 in 100; {there} there: {}",
+        "{NEED_PENS}: enough 95 times in 100; {there} there: {}",
         each(&of.iter().map(told).collect::<Vec<_>>())
     )
 }
@@ -179,7 +177,7 @@ pub fn bales(of: &[&WhatIf], system: System) -> String {
     let told = |one: &&WhatIf| format!("{} bales of {}", one.hay.bales, heavy(one.hay.bale, system));
     let days = of.first().map_or(0, |one| one.hay.days);
     let first = of.first().map(told).unwrap_or_default();
-    format!("{first}, over {days} days")
+    format!("{HAY}: {first}, over {days} days")
 }
 
 /// Returns the grain as its weight.
@@ -193,7 +191,7 @@ pub fn bags(of: &[&WhatIf], system: System) -> String {
         one.grain.as_ref().map(|card| format!("{} bags of {}", card.bags, heavy(card.bag, system)))
     };
     let said: Vec<String> = of.iter().filter_map(told).collect();
-    format!("From six weeks before the first lamb, all fed as twins; {}", each(&said))
+    format!("{GRAIN}: from six weeks before the first lamb, all as twins; {}", each(&said))
 }
 
 /// Returns a plan in one line, for those who take it: "Plan A: ram in 10 Nov 2026, lambs 1 Apr to 15 May".

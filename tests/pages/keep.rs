@@ -52,6 +52,15 @@ fn they_are_sorted_as_it_is_chosen_and_a_season_stands_beside_the_last() {
 }
 
 #[test]
+fn lambs_that_are_at_her_still_are_reared_so_far() {
+    let mut phone = two_seasons();
+    let ewe = phone.ewe("8");
+    phone.lamb(ewe);
+    phone.later(10 * 24 * 60).open(Screen::Keep).says("born 1 · reared 0 so far");
+    phone.later(40 * 24 * 60).open(Screen::Keep).says("born 1 · reared 1").says_nowhere("so far");
+}
+
+#[test]
 fn eight_years_old_without_a_lambing_is_never_left_without_a_word() {
     let mut phone = two_seasons();
     let ewe = phone.ewe("8");

@@ -237,5 +237,12 @@ fn a_hair_sheep_is_not_judged_by_the_figures_of_wool_breeds_unsaid() {
     phone.press("Ewe lamb").keys("3.9").says("figures of wool breeds");
     phone.rest(REST);
     let lamb = *phone.flock.lambs.keys().next().expect("a lamb");
-    phone.open(Screen::Lamb(lamb)).says("figures of wool breeds");
+    phone.open(Screen::Lamb(lamb)).says("figures of wool breeds").says_nowhere("yours average");
+    // From fifteen singles on what the flock's own weigh stands beside it.
+    for _ in 0..14 {
+        let dam = phone.ewe(&format!("h{}", phone.flock.ewes.len()));
+        let other = phone.lamb(dam);
+        phone.note(Event::Weighed { lamb: other, mass: Mass::from_kilograms(3.4) });
+    }
+    phone.open(Screen::Lamb(lamb)).says("figures of wool breeds; yours average 3.4");
 }

@@ -63,6 +63,7 @@ mod stories;
 mod timeline;
 mod times;
 mod tree;
+mod two_rams;
 mod unusual;
 mod vet;
 mod walk;

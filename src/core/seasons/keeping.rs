@@ -6,7 +6,7 @@
 use std::cmp::Reverse;
 use std::collections::{BTreeMap, BTreeSet};
 
-use super::record::{KeepMark, Record, marks, record_in};
+use super::record::{KeepMark, REARED_AT, Record, marks, record_in};
 use super::year::at_weaning;
 use super::{Grown, Season, grown, matings, seasons, usual_age};
 use crate::book::{Cause, EweId, GroupId, LambId, LambingEase};
@@ -52,6 +52,8 @@ pub struct Kept {
     pub marks: Vec<KeepMark>,
     /// What she lost and of what, the most frequent first; none for those born dead.
     pub lost_of: Vec<(Option<Cause>, u32)>,
+    /// Lambs at her that live and are too young to count as reared.
+    pub growing: u32,
     /// Seasons in which she lambed or was put to the ram.
     pub seasons: u32,
     /// Births with any help.
@@ -155,6 +157,9 @@ fn one(
         ewe: ewe.id,
         marks: Vec::new(),
         lost_of: lost_of(&lambs),
+        growing: count(
+            flock.reared_by(ewe.id).iter().filter(|lamb| lamb.lives() && lamb.age(now) < REARED_AT),
+        ),
         seasons,
         helped: count(lambs.iter().filter(|lamb| lamb.ease.is_some_and(|ease| ease != LambingEase::Alone))),
         weaned_a_season: weaned.map(|mass| (per(mass, seasons), record.weighed)),
