@@ -254,3 +254,47 @@ fn each_row_is_led_to_by_a_sign_or_says_how_it_looks() {
         assert!(led > 0 || !more(ailment).also.is_empty(), "{ailment:?}");
     }
 }
+
+/// What no step may tell a shepherd to do: it is the vet's, or hurts.
+const NEVER_TOLD: [&str; 13] = [
+    "cut", "lance", "stab", "puncture", "trocar", "enema", "pull", "force", "inject", "drench", "stitch",
+    "flush", "trim",
+];
+
+/// Returns why a step must not be told: it does what is never done, or names an amount to give.
+fn must_not_be_told(step: &str) -> Option<String> {
+    let plain = step.to_lowercase().replace('\u{a0}', " ");
+    let words: Vec<&str> = plain
+        .split(|sign: char| !sign.is_alphanumeric() && sign != '/')
+        .filter(|word| !word.is_empty())
+        .collect();
+    let told = NEVER_TOLD.into_iter().find(|never| words.iter().any(|word| word.starts_with(never)));
+    let amount = words.windows(2).find(|pair| {
+        let is_number = pair[0].chars().all(|sign| sign.is_ascii_digit());
+        let is_unit =
+            ["ml", "cc", "l", "g", "mg", "iu", "oz", "ml/kg", "mg/kg", "drops", "tablets"].contains(&pair[1]);
+        is_number && is_unit
+    });
+    told.map(str::to_owned).or_else(|| amount.map(|pair| pair.join(" ")))
+}
+
+#[test]
+fn no_step_of_an_illness_does_what_is_never_done_or_names_a_dose() {
+    assert_eq!(must_not_be_told("Stab it high on the left.").as_deref(), Some("stab"));
+    assert_eq!(must_not_be_told("Give 20\u{a0}ml into the vein.").as_deref(), Some("20 ml"));
+    for ailment in Ailment::all() {
+        let row = match ailment {
+            Ailment::Ewe(row) => yeanling_words::illness::ewe::row(row),
+            Ailment::Lamb(row) => yeanling_words::illness::lamb::row(row),
+        };
+        for step in row.until.iter().chain([&row.tells]) {
+            assert_eq!(must_not_be_told(step), None, "{ailment:?}: {step:?}");
+        }
+        for never in row.never {
+            assert!(never.starts_with("Never ") || never.starts_with("No"), "{ailment:?}: {never:?}");
+        }
+    }
+    for step in yeanling_words::illness::lamb::BREATHE.into_iter().chain(yeanling_words::illness::DOWN) {
+        assert_eq!(must_not_be_told(step), None, "{step:?}");
+    }
+}
