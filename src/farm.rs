@@ -35,7 +35,7 @@ use crate::browser::worker;
 use crate::browser::{draft, id, local_storage, navigation, now, press, region, storage, theme, width};
 use saving::PendingWrites;
 use yeanling_pages::everyone::Everyone;
-use yeanling_pages::phone::{HalfTyped, Region};
+use yeanling_pages::phone::{HalfTyped, Region, Unsent};
 use yeanling_pages::sample;
 
 /// A book and the flock it makes.
@@ -59,7 +59,7 @@ pub struct Farm {
     lambing_forecasts: Memo<Arc<LambingForecasts>>,
     everyone: Memo<Arc<Everyone>>,
     outgoing: Memo<Arc<Option<Outgoing>>>,
-    unsent: Memo<Option<usize>>,
+    unsent: Memo<Option<Unsent>>,
     promise: RwSignal<Option<Promised>>,
     room_left: RwSignal<Option<(f64, f64)>>,
     saving: RwSignal<Saving>,

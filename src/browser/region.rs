@@ -16,7 +16,11 @@ pub fn region() -> Region {
     let (hours, dates) = (format.as_ref().and_then(hours), format.as_ref().and_then(dates));
     Region {
         units: if is_us() { System::Us } else { usual.units },
-        way: Way { hours: hours.unwrap_or(usual.way.hours), dates: dates.unwrap_or(usual.way.dates) },
+        way: Way {
+            hours: hours.unwrap_or(usual.way.hours),
+            dates: dates.unwrap_or(usual.way.dates),
+            ..usual.way
+        },
     }
 }
 

@@ -5,6 +5,7 @@ use yeanling_core::book::{self, DeviceId, Entry, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
 
 use yeanling_pages::Incoming;
+use yeanling_pages::phone::Unsent;
 pub use yeanling_pages::phone::Outgoing;
 
 use super::{Farm, Records};
@@ -102,7 +103,7 @@ pub(super) fn unsent_memo(
     clock: RwSignal<Moment>,
     sent: RwSignal<Option<Moment>>,
     device: DeviceId,
-) -> Memo<Option<usize>> {
+) -> Memo<Option<Unsent>> {
     let births = Memo::new(move |_| real.with(|records| records.flock.lambs.len()));
     let hour = Memo::new(move |_| clock.get().as_unix_milliseconds().div_euclid(3_600_000));
     Memo::new(move |_| {
@@ -147,12 +148,13 @@ fn file_name(farm: &str, now: Moment, number: usize, of: usize, years: Option<(i
     format!("{farm}-{stamp}-{number}-of-{of}{years}.json.txt")
 }
 
-/// Returns how many of the births, given as when they were noted, came after the book was last sent, if that is long
+/// Returns how many of the births and for how long, given as when they were noted, came after the book was last sent, if that is long
 /// ago; for a book never sent, if the first birth is.
-fn unsent(births: impl Iterator<Item = Moment>, sent: Option<Moment>, now: Moment) -> Option<usize> {
+fn unsent(births: impl Iterator<Item = Moment>, sent: Option<Moment>, now: Moment) -> Option<Unsent> {
     let new: Vec<Moment> = births.filter(|noted| sent.is_none_or(|sent| *noted > sent)).collect();
     let since = sent.or_else(|| new.iter().min().copied())?;
-    (!new.is_empty() && now.since(since) >= STAYS_FOR).then_some(new.len())
+    let age = now.since(since);
+    (!new.is_empty() && age >= STAYS_FOR).then_some(Unsent { births: new.len(), days: age.num_days() })
 }
 
 #[cfg(test)]
@@ -164,7 +166,8 @@ mod tests {
     }
 
     #[track_caller]
-    fn check(births: &[i64], sent: Option<i64>, now: i64, expected: Option<usize>) {
+    fn check(births: &[i64], sent: Option<i64>, now: i64, expected: Option<(usize, i64)>) {
+        let expected = expected.map(|(births, days)| Unsent { births, days });
         assert_eq!(unsent(births.iter().map(|days| day(*days)), sent.map(day), day(now)), expected);
     }
 
@@ -180,9 +183,10 @@ mod tests {
     fn a_book_with_new_births_is_missed_elsewhere_after_three_days() {
         check(&[], None, 90, None);
         check(&[10, 12], None, 12, None);
-        check(&[10, 12], None, 13, Some(2));
+        check(&[10, 12], None, 13, Some((2, 3)));
+        check(&[10, 12], None, 30, Some((2, 20)));
         check(&[10, 12], Some(13), 90, None);
         check(&[10, 14, 15], Some(13), 15, None);
-        check(&[10, 14, 15], Some(13), 16, Some(2));
+        check(&[10, 14, 15], Some(13), 16, Some((2, 3)));
     }
 }

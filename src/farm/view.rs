@@ -87,6 +87,6 @@ impl Farm {
     /// Returns how times and dates are written here.
     #[must_use]
     pub fn way(self) -> Way {
-        self.with(|records| self.region.way(records.flock.settings.clock))
+        self.with(|records| self.region.way(records.flock.settings.clock, records.flock.settings.system))
     }
 }

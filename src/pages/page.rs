@@ -10,7 +10,7 @@ use crate::block::{
     Kind, Line, LineLook, List, ListLook, Notice, NoticeKind, Row, Section, Shape, State, Tile,
 };
 use crate::button::Button;
-use crate::text::Text;
+use crate::text::{Text, in_own_units};
 use crate::{Action, Screen};
 
 /// A screen.
@@ -205,7 +205,11 @@ impl Blocks {
     /// Adds a heading inside a section.
     #[must_use]
     pub fn heading(self, text: impl Into<String>) -> Self {
-        self.add("", Kind::Heading(Heading { level: 3, look: HeadingLook::Plain, text: text.into() }))
+        self.add("", Kind::Heading(Heading {
+                level: 3,
+                look: HeadingLook::Plain,
+                text: in_own_units(&text.into()),
+            }))
     }
 
     /// Adds a part of the page under a heading; nothing without content.
@@ -216,7 +220,12 @@ impl Blocks {
         }
         self.add(
             key,
-            Kind::Section(Section { title: title.into(), state: None, aside: None, inside: inside.0 }),
+            Kind::Section(Section {
+                title: in_own_units(&title.into()),
+                state: None,
+                aside: None,
+                inside: inside.0,
+            }),
         )
     }
 

@@ -26,7 +26,7 @@ pub struct Phone {
     /// How many of them stand for an entry that neither copy has whole.
     pub lost_lines: usize,
     /// How many births are on this phone alone, once the book has not left it for three days.
-    pub unsent: Option<usize>,
+    pub unsent: Option<Unsent>,
     /// When something was noted that this phone's clock has not reached yet.
     pub behind: Option<Moment>,
     /// What was late when someone came back to the page, until it is done or read.
@@ -105,6 +105,15 @@ impl HalfTyped {
     }
 }
 
+/// What of a book is on this phone alone.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub struct Unsent {
+    /// How many births.
+    pub births: usize,
+    /// For how many whole days the book has not left it.
+    pub days: i64,
+}
+
 /// How the phone's region writes, until the farm has chosen.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
 pub struct Region {
@@ -115,15 +124,15 @@ pub struct Region {
 }
 
 impl Region {
-    /// Returns how times and dates are written on this phone on a farm that has chosen this clock.
+    /// Returns how times, dates and quantities are written on this phone on a farm that has chosen this clock and these units.
     #[must_use]
-    pub const fn way(self, clock: Clock) -> Way {
+    pub const fn way(self, clock: Clock, system: System) -> Way {
         let hours = match clock {
             Clock::Phone => self.way.hours,
             Clock::Twelve => Hours::Twelve,
             Clock::TwentyFour => Hours::TwentyFour,
         };
-        Way { hours, dates: self.way.dates }
+        Way { hours, dates: self.way.dates, system }
     }
 }
 

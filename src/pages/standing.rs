@@ -8,7 +8,7 @@ use yeanling_words::{animals, frame, night, share, watch};
 
 use crate::block::{Aloud, Block, Kind, Line, LineLook, NoticeKind};
 use crate::page::Blocks;
-use crate::phone::{Phone, Saving, Way};
+use crate::phone::{Phone, Saving, Unsent, Way};
 use crate::view::View;
 use crate::{Action, Button, Request, Screen, Text};
 
@@ -78,9 +78,13 @@ fn stands(view: &View, screen: Screen) -> Vec<Arc<Block>> {
     if phone.lost_lines > 0 {
         blocks = blocks.notice("broken", NoticeKind::Warn, frame::broken(phone.lost_lines), []);
     }
-    if let Some(births) = phone.unsent.filter(|_| !screen.is_at_work()) {
+    if let Some(Unsent { births, days }) = phone.unsent.filter(|_| !screen.is_at_work()) {
         let send = Button::new("send", share::GO_SEND, Action::Go(Screen::Share)).small();
-        blocks = blocks.notice("unsent", NoticeKind::Warn, share::unsent(births), [send]);
+        let text = Text::from(share::unsent(births, days));
+        let line = Line { look: LineLook::Remark, text, aloud: Aloud::Not, buttons: vec![send] };
+        let inside = vec![Block::new("", Kind::Line(line))];
+        let notice = crate::block::Notice { kind: NoticeKind::Warn, inside, buttons: Vec::new() };
+        blocks = blocks.add("unsent", Kind::Notice(notice));
     }
     if let Some(noted) = phone.behind {
         blocks = blocks.notice("behind", NoticeKind::Bad, night::clock_behind(noted, view.now), []);

@@ -1,5 +1,7 @@
 //! A line of text: spans, some of them strong. A number and its unit never part.
 
+use yeanling_words::own_unit;
+
 /// A line of text.
 #[derive(Clone, Debug, Default, PartialEq, Eq)]
 pub struct Text {
@@ -29,7 +31,7 @@ impl Text {
     /// partner is printed as it is, and so is one inside a word, as in the mark that a person typed.
     #[must_use]
     pub fn said(text: &str) -> Self {
-        let text = tied(text);
+        let text = as_read_here(text);
         let (mut line, mut rest) = (Self::default(), text.as_str());
         while let Some((open, close)) = strong(rest) {
             line.push(false, rest[..open].to_owned());
@@ -44,7 +46,7 @@ impl Text {
     #[must_use]
     pub fn strong(text: &str) -> Self {
         let mut line = Self::default();
-        line.push(true, tied(text));
+        line.push(true, as_read_here(text));
         line
     }
 
@@ -109,6 +111,17 @@ impl From<&String> for Text {
     fn from(text: &String) -> Self {
         Self::said(text)
     }
+}
+
+/// Returns the app's own words as this farm reads them: its own unit first, thousands parted, a number with its unit.
+fn as_read_here(text: &str) -> String {
+    tied(&in_own_units(text))
+}
+
+/// Returns the app's own words as this farm reads them: its own unit first, thousands parted.
+pub(crate) fn in_own_units(text: &str) -> String {
+    let system = own_unit::farms();
+    own_unit::parted(&own_unit::first(text, system), system).into_owned()
 }
 
 /// Returns where the first strong piece opens and closes: before a word, and behind one.

@@ -106,7 +106,7 @@ impl View<'_> {
     /// Returns how times and dates are written.
     #[must_use]
     pub const fn way(&self) -> Way {
-        self.region.way(self.flock.settings.clock)
+        self.region.way(self.flock.settings.clock, self.flock.settings.system)
     }
 
     /// Returns a fact that happens now, to be noted.

@@ -21,7 +21,7 @@ pub const FEED_FROM_HINT: &str = "Six weeks before the first lamb.";
 /// Asks for what is missing.
 pub const TYPE_GROUPS: &str = "Fill in every field to see what each group gets.";
 /// How strong grain is.
-pub const GRAIN_HINT: &str = "Grain, recalled. The label of your feed says better.";
+pub const GRAIN_HINT: &str = "Grain, unconfirmed. Your feed’s label says better.";
 /// One bag.
 pub const BAG: &str = "Bag weight";
 /// It is much for one feed.

@@ -193,7 +193,9 @@ pub fn vet_ewe(limits: &LaborLimits) -> Vec<String> {
             minutes(limits.next_check_minutes)
         ),
         format!(
-            "*The afterbirth* still hangs after {}, or she is off her feed or feverish with it. Never pull it.",
+            "*The afterbirth* hangs at {}. Not seen by {}, and she is not bright: call too. With fever, or off her feed: at \
+             once. Never pull it.",
+            minutes(limits.afterbirth_late_minutes),
             minutes(limits.afterbirth_vet_minutes)
         ),
         "*Prolapse*: vagina or womb hanging out. Keep it warm, wet and clean. Never force it back, never hang her up. \

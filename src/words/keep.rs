@@ -232,7 +232,7 @@ pub const RULE: [Rule; 11] = [
         name: "Udder: bad seasons",
         why: "A half that was hard, cold or dry seldom milks well again. Common practice, no source.",
     },
-    Rule { name: "Prolapses", why: "It often comes back the next year. Recalled, not checked (NADIS)." },
+    Rule { name: "Prolapses", why: "It often comes back the next year (NADIS, unconfirmed)." },
     Rule { name: "Lambs lost", why: "Dead at birth counted. Common practice, no source." },
     Rule { name: "Lambs rejected", why: "A poor mother is often one again. Common practice, no source." },
     Rule { name: "Hard births", why: "Hard pulls, vet, C-section. Common practice, no source." },
@@ -242,7 +242,7 @@ pub const RULE: [Rule; 11] = [
     },
     Rule {
         name: "Times lame",
-        why: "Lame again and again: she keeps foot rot in the flock. Recalled: the UK’s five-point plan.",
+        why: "Lame again and again: she keeps foot rot in the flock (UK five-point plan, unconfirmed).",
     },
     Rule {
         name: "Late lambings",

@@ -184,8 +184,8 @@ pub const fn looked(may_be_well: bool) -> &'static str {
 }
 /// The signs came to nothing.
 pub const NOT_LAMBING: &str = "Not lambing";
-/// Stands in the place of a span that has only begun.
-pub const JUST_BEGUN: &str = "just begun";
+/// Stands in the place of a span under a minute.
+pub const UNDER_A_MINUTE: &str = "under 1 min";
 
 /// Returns what a duty is counted from: "since her waters 02:10"; where nothing was seen then, it was a birth.
 pub fn since(saw: Option<Saw>, clock: &str) -> String {

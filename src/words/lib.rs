@@ -40,6 +40,7 @@ pub mod marking;
 pub mod medicines;
 pub mod night;
 pub mod noted;
+pub mod own_unit;
 pub mod past;
 pub mod pens;
 pub mod plan;

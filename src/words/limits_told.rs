@@ -57,8 +57,9 @@ fn texts(settings: &FarmSettings, limit: Limit) -> Vec<(&'static str, String)> {
         ],
         Limit::NextLamb => vec![clocks, because(EweTask::NextLamb { check: false })],
         Limit::NextCheck => vec![clocks, ewe, because(EweTask::NextLamb { check: true })],
-        Limit::AfterbirthAsk | Limit::AfterbirthLate => {
-            vec![clocks, because(EweTask::Afterbirth { vet: false, hanging: false })]
+        Limit::AfterbirthAsk => vec![clocks, because(EweTask::Afterbirth { vet: false, hanging: false })],
+        Limit::AfterbirthLate => {
+            vec![clocks, ewe, because(EweTask::Afterbirth { vet: false, hanging: false })]
         }
         Limit::AfterbirthVet => vec![clocks, ewe, because(EweTask::Afterbirth { vet: true, hanging: false })],
         Limit::StaySingle | Limit::StayTwins | Limit::StayMore => vec![clocks, because(EweTask::LetOut)],

@@ -69,7 +69,7 @@ pub const fn targets(targets: Targets) -> &'static str {
         Targets::Upland => "UK upland",
         Targets::Hill => "UK hill",
         Targets::Australia => "Australia",
-        Targets::Us => "US (from memory)",
+        Targets::Us => "US (unconfirmed)",
     }
 }
 

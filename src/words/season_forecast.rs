@@ -225,21 +225,39 @@ pub fn starts(group: &str, on: NaiveDate) -> String {
     format!("{group} from {}", short_date(on))
 }
 
-/// Returns how many pens to have and when, and how many there are: "Have *4 pens* from 12 Mar to 3 Apr. 3 are set up."
-pub fn have_pens(pens: u32, nights: Option<(NaiveDate, NaiveDate)>, there: usize) -> String {
-    let Some((first, last)) = nights else { return "No pens needed.".to_owned() };
+/// Returns how many pens to have and when, as the chart behind it draws them, and how many there are: "Have *4 pens* from
+/// 18 Mar to 27 Mar, the first on 12 Mar, the last until 3 Apr. 3 are set up."
+pub fn have_pens(
+    pens: u32,
+    most: Option<(NaiveDate, NaiveDate)>,
+    any: Option<(NaiveDate, NaiveDate)>,
+    (there, taken): (usize, usize),
+) -> String {
+    let (Some(most), Some(any)) = (most.filter(|_| pens > 0), any) else { return "No pens needed.".to_owned() };
     let pens = if pens == 1 { "1 pen".to_owned() } else { format!("{pens} pens") };
-    let when = if first == last {
-        format!("on {}", short_date(first))
+    let when = |(first, last): (NaiveDate, NaiveDate)| {
+        if first == last {
+            format!("on {}", short_date(first))
+        } else {
+            format!("from {} to {}", short_date(first), short_date(last))
+        }
+    };
+    let outer = if most == any {
+        String::new()
     } else {
-        format!("from {} to {}", short_date(first), short_date(last))
+        format!(", fewer from {} and until {}", short_date(any.0), short_date(any.1))
     };
     let there = match there {
         0 => "None is set up.".to_owned(),
         1 => "1 is set up.".to_owned(),
         there => format!("{there} are set up."),
     };
-    format!("Have *{pens}* {when}. {there}")
+    let taken = match taken {
+        0 => String::new(),
+        1 => " The 1 in use now comes on top.".to_owned(),
+        taken => format!(" The {taken} in use now come on top."),
+    };
+    format!("Have *{pens}* {}{outer}. {there}{taken}", when(most))
 }
 
 /// Returns when most lamb: "Half of the lambings *from 2 Mar to 9 Mar* · busiest night *4 Mar*, about *2.6*".

@@ -171,9 +171,9 @@ pub const fn weaning_rule(rule: WeaningRule) -> (&'static str, &'static str) {
 pub const fn breed_means(means: BreedMeans) -> (&'static str, &'static str) {
     match means {
         BreedMeans::NoBreed => ("no breed’s", "our default: the flock’s own once there are 15"),
-        BreedMeans::Katahdin => ("Katahdin", "recalled, not checked"),
-        BreedMeans::StCroix => ("St Croix", "recalled, not checked; singles only"),
-        BreedMeans::Dorper => ("Dorper", "recalled, not checked; singles only"),
+        BreedMeans::Katahdin => ("Katahdin", "unconfirmed"),
+        BreedMeans::StCroix => ("St Croix", "unconfirmed; singles only"),
+        BreedMeans::Dorper => ("Dorper", "unconfirmed; singles only"),
     }
 }
 
@@ -321,7 +321,7 @@ pub const VIGOR: &str = "Vigor";
 /// Heads the means of a breed.
 pub const BREED_MEANS: &str = "Compare birth weights with";
 /// Explains them.
-pub const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s recalled mean raises no alarm.";
+pub const BREED_MEANS_SUB: &str = "Your own flock’s mean takes over from 15 lambs of a litter size. A breed’s unconfirmed mean raises no alarm.";
 /// Heads the kind of sheep.
 pub const BREED_TYPE: &str = "How long your ewes carry";
 /// Explains it.

@@ -281,12 +281,10 @@ pub fn room(used: f64, most: f64) -> String {
     )
 }
 
-/// Says that a book is on this phone alone.
-pub fn unsent(births: usize) -> String {
-    format!(
-        "*{}* only on this phone: no backup for three days. A lost phone is a lost book.",
-        if births == 1 { "One new lamb is".to_owned() } else { format!("{births} new lambs are") }
-    )
+/// Says for how long a book is on this phone alone, and how much of it: "No backup for 9 days: 12 new lambs".
+pub fn unsent(births: usize, days: i64) -> String {
+    let lambs = if births == 1 { "1 new lamb".to_owned() } else { format!("{births} new lambs") };
+    format!("*No backup for {days} days*: {lambs}")
 }
 
 /// Leads to the screen that sends it.

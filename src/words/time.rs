@@ -1,12 +1,12 @@
 //! Times and dates as people read them: every one that stands on a screen is formed here.
 //!
-//! How a farm writes them is one [`Way`] for all of its sentences. It is not handed from sentence to sentence: whoever puts a
+//! How a farm writes them, and which of two units it reads first, is one [`Way`] for all of its sentences. It is not handed from sentence to sentence: whoever puts a
 //! page together says it once, with [`in_way`], and what is said inside is said so.
 
 use std::cell::Cell;
 
 use chrono::{Datelike, NaiveDate, NaiveDateTime, NaiveTime, Timelike};
-use yeanling_core::units::Moment;
+use yeanling_core::units::{Moment, System};
 
 /// How times and dates are written.
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq)]
@@ -15,6 +15,8 @@ pub struct Way {
     pub hours: Hours,
     /// What of a date comes first.
     pub dates: Dates,
+    /// Which of two units comes first.
+    pub system: System,
 }
 
 /// How many hours a clock counts to.
@@ -38,7 +40,11 @@ pub enum Dates {
 }
 
 thread_local! {
-    static WAY: Cell<Way> = const { Cell::new(Way { hours: Hours::TwentyFour, dates: Dates::DayFirst }) };
+    static WAY: Cell<Way> = const { Cell::new(Way {
+        hours: Hours::TwentyFour,
+        dates: Dates::DayFirst,
+        system: System::Metric,
+    }) };
 }
 
 /// Says what `say` says in this way, and goes on as before.
@@ -52,6 +58,11 @@ pub fn in_way<T>(way: Way, say: impl FnOnce() -> T) -> T {
     }
     let _before = Before(WAY.replace(way));
     say()
+}
+
+/// Returns the units that come first where a quantity is told in both.
+pub fn system() -> System {
+    WAY.get().system
 }
 
 /// Returns what the clock on the wall showed: "03:12", "3:12 am".
@@ -160,7 +171,7 @@ pub fn read_field_clock(typed: &str) -> Option<NaiveTime> {
 mod tests {
     use super::*;
 
-    const AMERICAN: Way = Way { hours: Hours::Twelve, dates: Dates::MonthFirst };
+    const AMERICAN: Way = Way { hours: Hours::Twelve, dates: Dates::MonthFirst, system: System::Us };
 
     fn moment(text: &str) -> Moment {
         text.parse().expect("a moment")

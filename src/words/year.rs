@@ -84,6 +84,17 @@ pub const WEANED_A_EWE: &str = "Weaned weight per ewe";
 /// Mean birth weight.
 pub const BIRTH_WEIGHT: &str = "Mean birth weight";
 
+/// Returns the same of a season that goes on: "25 Feb to 4 Mar 2026, so far: 12 ewes still to lamb".
+pub fn so_far(season: &Season, to_lamb: usize) -> String {
+    let ewes = if to_lamb == 1 { "1 ewe".to_owned() } else { format!("{to_lamb} ewes") };
+    format!("{}, *so far*: {ewes} still to lamb", self::season(season))
+}
+
+/// Heads the figures of a season that goes on: "2027 so far".
+pub fn year_so_far(year: i32) -> String {
+    format!("{year} so far")
+}
+
 /// Returns when a season was: "25 Feb to 4 Apr 2026".
 pub fn season(season: &Season) -> String {
     let (first, last) = (season.first.local().date(), season.last.local().date());

@@ -7,6 +7,7 @@ use yeanling_core::book::Event;
 use yeanling_core::settings::{Choice, Clock};
 use yeanling_core::units::{Moment, System};
 use yeanling_pages::block::Kind;
+use yeanling_words::own_unit;
 use yeanling_pages::phone::Dates;
 use yeanling_pages::{Action, Block, Page, sample};
 
@@ -116,6 +117,15 @@ fn hold(phone: &Phone, held: &mut Held) {
 
 /// Holds the quantities of two texts against each other, and returns how many.
 fn alike(place: &str, one: &str, two: &str) -> usize {
+    // Told in both units, the two stand in the other order there.
+    let plain = |text: &str| text.replace('\u{a0}', " ");
+    let (one_plain, two_plain) = (plain(one), plain(two));
+    if [(&one_plain, &two_plain), (&two_plain, &one_plain)]
+        .iter()
+        .any(|(metric, us)| metric != us && own_unit::first(metric, System::Us) == **us)
+    {
+        return quantities(one).len();
+    }
     let (first, second) = (quantities(one), quantities(two));
     if first.len() != second.len() || first.iter().zip(&second).any(|(a, b)| a.kind != b.kind) {
         return 0;
@@ -224,6 +234,78 @@ fn no_page_of_a_farm_in_us_units_tells_a_quantity_in_metric_units_alone() {
         }
     }
     assert!(foreign.is_empty(), "{}", foreign.into_iter().collect::<Vec<_>>().join("\n"));
+}
+
+/// Says whether a text tells a quantity in the other system's unit first, with the farm's own in brackets behind it.
+fn is_backwards(text: &str, system: System) -> bool {
+    let (theirs, own) = match system {
+        System::Metric => (&AMERICAN[..], &METRIC[..]),
+        System::Us => (&METRIC[..], &AMERICAN[..]),
+    };
+    let text = text.replace('\u{a0}', " ");
+    text.match_indices(" (").any(|(at, _)| {
+        let unit = text[..at].rsplit(' ').next().unwrap_or_default();
+        let inside = text[at + 2..].split(')').next().unwrap_or_default();
+        let number = inside.trim_start_matches('−').starts_with(|sign: char| sign.is_ascii_digit());
+        number && theirs.contains(&unit) && inside.split(' ').any(|word| own.contains(&word))
+    })
+}
+
+#[test]
+fn of_a_quantity_in_both_units_the_farms_own_stands_first() {
+    let begins = Moment::from_unix_milliseconds(1_771_995_600_000, -300);
+    let mut backwards = std::collections::BTreeSet::new();
+    let mut told = 0;
+    for system in [System::Metric, System::Us] {
+        for hours in [0, 30] {
+            let mut phone = Phone::with(sample::book(begins, system), begins);
+            phone.later(hours * 60);
+            for (place, page) in pages(&phone) {
+                for block in page.all().into_iter().filter(|block| block.key != "sources") {
+                    for text in block.texts() {
+                        told += usize::from(text.contains("°F)") || text.contains("°C)"));
+                        if is_backwards(&text, system) {
+                            backwards.insert(format!("{system:?} {place}: {text}"));
+                        }
+                    }
+                }
+            }
+        }
+    }
+    assert!(told > 100, "only {told} were told in both");
+    assert!(backwards.is_empty(), "{}", backwards.into_iter().collect::<Vec<_>>().join("\n"));
+}
+
+#[test]
+fn a_quantity_that_stands_backwards_is_found() {
+    assert!(is_backwards("under 37 °C (98.6 °F)", System::Us));
+    assert!(!is_backwards("under 37 °C (98.6 °F)", System::Metric));
+    assert!(!is_backwards("40 °C (twice)", System::Us));
+}
+
+#[test]
+fn a_farm_in_us_units_reads_no_metric_unit_alone_and_parts_its_thousands_over_years_too() {
+    let mut phone = crate::year::two_seasons();
+    phone.note(Event::Chose(Choice::System(System::Us)));
+    let mut wrong = std::collections::BTreeSet::new();
+    let mut read = 0;
+    for (place, page) in pages(&phone) {
+        for text in page.blocks.iter().chain(&page.thumb).flat_map(|block| told_by(block)) {
+            let pairs: Vec<&str> = text.split([' ', '\u{a0}']).collect();
+            let long = pairs.windows(2).any(|pair| {
+                let number = pair[0].trim_matches(|c: char| !c.is_alphanumeric());
+                number.len() > 3
+                    && number.bytes().all(|byte| byte.is_ascii_digit())
+                    && AMERICAN.contains(&pair[1].trim_end_matches(['.', ',']))
+            });
+            read += 1;
+            if long || is_foreign(&text) {
+                wrong.insert(format!("{place}: {text}"));
+            }
+        }
+    }
+    assert!(read > 1_000, "only {read} texts were read");
+    assert!(wrong.is_empty(), "{}", wrong.into_iter().collect::<Vec<_>>().join("\n"));
 }
 
 #[test]

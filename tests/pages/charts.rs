@@ -95,6 +95,40 @@ fn two_groups_have_two_starts_and_the_pens_are_one_sentence() {
     phone.says("Have ").says("None is set up.").says_nowhere("Births a night");
 }
 
+#[test]
+fn the_sentence_of_the_pens_says_what_their_chart_draws() {
+    let mut phone = Phone::at("2026-10-01 08:00");
+    let group = phone.note(Event::GroupFormed { name: "All".to_owned() }).as_group();
+    for tag in 1..=24 {
+        let ewe = phone.ewe(&tag.to_string());
+        phone.note(Event::JoinedGroup { ewe, group });
+    }
+    phone.note(Event::RamIn { group, ram: None, age: None });
+    phone.later(34 * 24 * 60).note(Event::RamOut { group });
+    let day = |text: &str| chrono::NaiveDate::parse_from_str(&format!("{} 2027", text.trim()), "%d %b %Y").expect(text);
+    for later in [60, 40, 15, 10] {
+        phone.later(later * 24 * 60).open(Screen::Season);
+        let page = phone.page();
+        let chart = charts(&page).into_iter().find(|chart| chart.unit == "pens").expect("a chart");
+        let (place, label) = chart.up.last().expect("a step").clone();
+        let top = label.parse::<f64>().expect("a number") / place;
+        let enough: Vec<f64> =
+            chart.lines[0].places.iter().map(|(_, height)| (height * top).round()).collect();
+        let most = enough.iter().copied().fold(0.0, f64::max);
+        let at_most = || enough.iter().enumerate().filter(|(_, pens)| **pens >= most).map(|(night, _)| night);
+        let nights = at_most().max().expect("one") - at_most().min().expect("one");
+        let says = page.all().into_iter().flat_map(|block| block.texts()).find(|text| text.starts_with("Have "));
+        let says = says.expect("the sentence").replace('\u{a0}', " ");
+        assert!(says.starts_with(&format!("Have {most} pens ")), "{says:?}, and the chart has {most}");
+        let said = says.split(['.', ',']).next().expect("a part");
+        let span = match said.split_once(" from ").and_then(|(_, days)| days.split_once(" to ")) {
+            Some((first, last)) => (day(last) - day(first)).num_days(),
+            None => 0,
+        };
+        assert_eq!(usize::try_from(span).ok(), Some(nights), "{says:?}");
+    }
+}
+
 /// A season of this many lambs lost on their second day.
 fn with_losses(lost: u32) -> Phone {
     let mut phone = Phone::at("2027-03-01 04:00");

@@ -145,7 +145,7 @@ fn where_a_ewe_is_overdue_nothing_says_that_nothing_is_due() {
 #[test]
 fn the_backup_reminder_stands_on_no_screen_on_which_hands_are_at_an_animal() {
     let (mut phone, ewe, lamb) = in_march();
-    phone.says.unsent = Some(40);
+    phone.says.unsent = Some(yeanling_pages::phone::Unsent { births: 40, days: 9 });
     let reminds = |phone: &Phone, screen| {
         phone.view(|view| yeanling_pages::standing(view, screen)).iter().any(|block| block.key == "unsent")
     };

@@ -134,3 +134,29 @@ fn no_screen_of_an_empty_book_is_a_dead_end_nor_of_one_with_a_ewe_or_with_animal
         }
     }
 }
+
+#[test]
+fn what_should_have_been_by_now_is_not_told_as_something_to_come() {
+    let mut phone = Phone::at("2027-02-01 23:55");
+    let ewe = phone.ewe("7");
+    let lamb = phone.lamb(ewe);
+    phone.open(Screen::Lamb(lamb));
+    let asks = |phone: &Phone| {
+        let mut asked = phone.clone();
+        asked.act(&yeanling_pages::Action::Ask(yeanling_pages::Sheet::Vigor(lamb)));
+        let page = asked.page();
+        let sheet = page.sheets.last().expect("the sheet").blocks.clone();
+        sheet.iter().flat_map(|block| block.texts()).collect::<Vec<_>>().join("\n").replace('\u{a0}', " ")
+    };
+    let mut held = 0;
+    for minutes in (5..60).step_by(5) {
+        phone.later(5);
+        let said = asks(&phone);
+        for part in said.split("up by ").skip(1).filter(|part| !part.starts_with("now")) {
+            let by: i64 = part.split(' ').next().and_then(|number| number.parse().ok()).expect("a time");
+            assert!(minutes < by, "at {minutes} min: {part:?}");
+            held += 1;
+        }
+    }
+    assert!(held > 3, "it is told {held} times");
+}

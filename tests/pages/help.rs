@@ -223,3 +223,35 @@ fn an_address_that_is_none_keeps_the_laws() {
     phone.open(Screen::Lost);
     assert_eq!(crate::laws::broken(&phone, Screen::Lost, &phone.page()), Vec::<String>::new());
 }
+
+#[test]
+fn when_the_watch_sends_to_the_vet_for_an_afterbirth_help_says_the_same_hour() {
+    use yeanling_core::book::{Animal, Awaited, Care};
+    for hanging in [false, true] {
+        let mut phone = Phone::at("2027-02-01 23:55");
+        let ewe = phone.ewe("7");
+        let lamb = phone.lamb(ewe);
+        phone.note(Event::AllBorn { lamb });
+        let vet = |phone: &Phone| {
+            phone.view(|view| {
+                let tasks = view.duties.iter().filter(|duty| {
+                    duty.subject() == Animal::Ewe(ewe) && duty.state(view.now) > yeanling_core::watch::State::Coming
+                });
+                let said = tasks.map(|duty| yeanling_words::watch::task(duty.task, System::Metric));
+                said.filter(|said| said.contains("fterbirth")).any(|said| said.contains("call your vet"))
+            })
+        };
+        let mut hours = 0;
+        while !vet(&phone) {
+            phone.later(60);
+            hours += 1;
+            assert!(hours < 48, "nobody is sent to the vet");
+            if hanging && hours == 7 {
+                phone.note(Event::Care(Care::AfterbirthAwaited { ewe, seen: Awaited::Hanging }));
+            }
+        }
+        let told = said(&phone, Topic::Vet);
+        let line = told.lines().find(|line| line.starts_with("The afterbirth")).expect("it is told");
+        assert!(line.contains(&format!("{hours} h")), "{hours} h is not in {line:?}");
+    }
+}

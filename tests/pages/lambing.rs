@@ -139,7 +139,7 @@ fn what_begins_by_a_press_stands_below_and_above_once_the_screen_is_opened_again
     let places = |phone: &Phone| -> Vec<String> {
         phone.page().blocks.iter().map(|block| block.key.to_string()).filter(|key| !key.is_empty()).collect()
     };
-    phone.press("Water bag").says("just begun");
+    phone.press("Water bag").says("under 1 min");
     assert_eq!(places(&phone).last().map(String::as_str), Some("due"));
     let here = phone.screen;
     phone.open(Screen::Lambing).open(here);

@@ -14,7 +14,7 @@ use crate::phone::Phone;
 use crate::reach::texts;
 
 /// What reads as a riddle or as a translation, and what is said instead.
-const UNSAID: [(&str, &str); 45] = [
+const UNSAID: [(&str, &str); 48] = [
     (" cannot be.", "say what is out of range, and what to enter"),
     (" is allowed.", "say “Enter A to B.”"),
     ("Allowed are", "say “Use …”"),
@@ -59,6 +59,9 @@ const UNSAID: [(&str, &str); 45] = [
     ("held against", "say “compared with”"),
     ("without milk", "say “no milk yet”"),
     ("past her days", "she is overdue"),
+    ("from memory", "say “unconfirmed”"),
+    ("ecalled", "say “unconfirmed”"),
+    ("just begun", "say how much more time"),
     ("-0.0", "what is nothing has no sign"),
 ];
 

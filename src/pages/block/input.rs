@@ -3,6 +3,7 @@
 use std::sync::Arc;
 
 use super::Block;
+use crate::text::in_own_units;
 use crate::Action;
 
 /// What must be typed, with its hint, its unit and what is wrong with it, which never replaces what was typed. What is
@@ -228,12 +229,12 @@ impl Choices {
 impl Choice {
     /// Returns a choice without a note.
     pub fn new(label: impl Into<String>, does: Action) -> Self {
-        Self { label: label.into(), note: String::new(), does }
+        Self { label: in_own_units(&label.into()), note: String::new(), does }
     }
 
     /// The same with a few more words.
     #[must_use]
     pub fn note(self, note: impl Into<String>) -> Self {
-        Self { note: note.into(), ..self }
+        Self { note: in_own_units(&note.into()), ..self }
     }
 }

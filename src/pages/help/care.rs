@@ -3,7 +3,7 @@
 use yeanling_core::reckon::cold_lamb::{ColdLambAnswer, decide};
 use yeanling_core::reckon::marking::{ring, vaccine};
 use yeanling_core::reckon::ten_point::Sign;
-use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::reckon::vigor::{FourGrade, GRADED_AT};
 use yeanling_core::settings::{DamsVaccinated, Limits, RingRule, Rings};
 use yeanling_core::terms::Ring;
 use yeanling_core::units::{System, Temperature, TimeDelta};
@@ -55,7 +55,7 @@ fn what_to_do(answer: &ColdLambAnswer, system: System) -> Blocks {
 
 /// Both scales of vigor, which run against each other.
 pub(super) fn vigor(limits: &Limits) -> Blocks {
-    let grade = |grade: FourGrade| Item::new(words::grade(grade)).note(why::vigor_asks(grade, limits));
+    let grade = |grade: FourGrade| Item::new(words::grade(grade)).note(why::vigor_asks(grade, limits, GRADED_AT));
     let grades = Blocks::new().list(ListLook::Reading, FourGrade::ALL.into_iter().map(grade));
     Blocks::new()
         .section("four-grades", words::FOUR_GRADES, grades)

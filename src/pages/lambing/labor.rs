@@ -205,7 +205,7 @@ fn due_card(view: &View, duty: &Duty, id: EweId) -> Blocks {
     let (Some(ewe), Some(reason)) = (view.flock.ewe(id), LaborClock::of(duty)) else { return Blocks::new() };
     let long = now.since(duty.since) >= TimeDelta::minutes(1);
     let figure = Figure {
-        value: if long { span(now.since(duty.since)) } else { words::JUST_BEGUN.to_owned() },
+        value: if long { span(now.since(duty.since)) } else { words::UNDER_A_MINUTE.to_owned() },
         also: words::since(ewe.saw_at(duty.since), &clock(duty.since)),
         ..Figure::default()
     };

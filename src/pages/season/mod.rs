@@ -173,10 +173,13 @@ fn starts(flock: &Flock) -> Vec<charts::Start> {
 
 /// The pens that the births take, in one sentence; how sure that is and when they are taken is folded behind it.
 fn pens(view: &View, wanted: &Wanted) -> Blocks {
-    let mut nights = wanted.nights.iter().filter(|night| night.enough[1] > 0);
-    let span = nights.clone().next().zip(nights.next_back()).map(|(first, last)| (first.date, last.date));
-    let there = view.flock.pens.values().filter(|pen| pen.closed.is_none()).count();
-    let says = words::have_pens(wanted.enough[1], span, there);
+    let span = |least: u32| {
+        let mut nights = wanted.nights.iter().filter(|night| night.enough[1] >= least);
+        nights.clone().next().zip(nights.next_back()).map(|(first, last)| (first.date, last.date))
+    };
+    let pens = view.flock.pens.values().filter(|pen| pen.closed.is_none());
+    let taken = pens.clone().filter(|pen| !pen.inside.is_empty()).count();
+    let says = words::have_pens(wanted.enough[1], span(wanted.enough[1]), span(1), (pens.count(), taken));
     let facts = [90, 95, 99].into_iter().zip(wanted.enough);
     let facts = facts.map(|(sure, pens)| Fact::new(format!("*{pens}*"), words::sure(sure)));
     let chart = charts::pens(wanted).map(Kind::Chart);

@@ -32,7 +32,7 @@ fn four_grades(view: &View, lamb: LambId) -> SheetPage {
     let limits = &view.settings().limits;
     let score = |grade: FourGrade| {
         let event = Event::VigorScored { lamb, scale: VigorScale::FourGrade, score: grade.number() };
-        choice(grade, limits, Action::Answer(vec![event]))
+        choice(grade, (limits, age(view, lamb)), Action::Answer(vec![event]))
     };
     let choices = Choices::new(ask(view, lamb), GRADES.map(score).to_vec(), None).stacked();
     let about = reasons::vigor(FourGrade::One, limits).heading;
@@ -59,7 +59,9 @@ pub(super) fn late(view: &View, lamb: LambId) -> Blocks {
 }
 
 /// Returns a grade with what it looks like, and what it asks for in the farm's limits.
-pub(super) fn choice(grade: FourGrade, limits: &Limits, does: Action) -> Choice {
+///
+/// What should have been by now is not told as something to come.
+pub(super) fn choice(grade: FourGrade, (limits, age): (&Limits, TimeDelta), does: Action) -> Choice {
     let label = format!("{} · {}", grade.number(), reasons::vigor_meaning(grade));
-    Choice::new(label, does).note(reasons::vigor_asks(grade, limits))
+    Choice::new(label, does).note(reasons::vigor_asks(grade, limits, age))
 }

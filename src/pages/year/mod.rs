@@ -7,7 +7,7 @@ mod rams;
 
 use yeanling_core::reckon::flock_figures::Share;
 use yeanling_core::seasons::{Season, Year, against_past, seasons, year};
-use yeanling_core::units::System;
+use yeanling_core::units::{System, TimeDelta};
 use yeanling_words::common::{date, mass};
 use yeanling_words::pens::printed;
 use yeanling_words::{frame, watch, year as words};
@@ -40,7 +40,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
     let (season, year) = &shown;
     let past = against_past(view.flock, season, view.now);
     let print = Button::new("print", words::PRINT, Action::Phone(Request::Print));
-    page.under(words::season(season)).blocks(
+    page.under(under(view, season)).blocks(
         Blocks::new()
             .add(
                 "paper-head",
@@ -50,7 +50,7 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
                 )),
             )
             .then(which(&all, chosen, beside))
-            .section("flock", words::FLOCK, figures(&shown, other.as_ref(), view.system()))
+            .section("flock", words::FLOCK, figures(view, &shown, other.as_ref()))
             .section("losses", words::LOSSES, past::losses(season, year, &past))
             .section("ailed", words::AILED, past::ailments(season, &past))
             .section("by-day", words::BY_DAY, charts::by_day(year))
@@ -60,6 +60,25 @@ pub(crate) fn page(view: &View, draft: &Draft) -> Page {
             .then(flock::look_again(view))
             .button(print),
     )
+}
+
+/// A ewe that is awaited so long after the last birth belongs to another season (ours).
+const SAME_SEASON: TimeDelta = TimeDelta::days(60);
+
+/// How many ewes are still to lamb in a season: until then its rates are rates so far.
+fn to_lamb(view: &View, season: &Season) -> usize {
+    let until = (season.last + SAME_SEASON).local().date();
+    let likely = view.lambing_forecasts.awaited.iter().filter_map(|one| one.lambing_forecast.as_ref().ok());
+    // Of a season that was, none is awaited any more.
+    let goes_on = view.now.since(season.last) < SAME_SEASON;
+    likely.filter(|forecast| goes_on && forecast.likely <= until).count()
+}
+
+fn under(view: &View, season: &Season) -> String {
+    match to_lamb(view, season) {
+        0 => words::season(season),
+        to_lamb => words::so_far(season, to_lamb),
+    }
 }
 
 fn counted<'a>(view: &View, all: &'a [Season], place: usize) -> Option<Counted<'a>> {
@@ -84,8 +103,12 @@ fn which(all: &[Season], chosen: usize, beside: usize) -> Blocks {
 }
 
 /// The figures of the flock.
-fn figures((season, year): &Counted, other: Option<&Counted>, system: System) -> Blocks {
-    let name = |season: &Season| season.year().to_string();
+fn figures(view: &View, (season, year): &Counted, other: Option<&Counted>) -> Blocks {
+    let system = view.system();
+    let name = |season: &Season| {
+        let goes_on = to_lamb(view, season) > 0;
+        if goes_on { words::year_so_far(season.year()) } else { season.year().to_string() }
+    };
     let others = other.map(|(_, year)| rows(year, system)).unwrap_or_default();
     let beside = |row: LedgerRow| {
         let same = others.iter().find(|other| other.name == row.name);

@@ -27,7 +27,7 @@ const fn term(word: &'static str, means: &'static str, not: &'static [&'static s
 }
 
 /// Every word, by its letters.
-pub const TERMS: [Term; 60] = [
+pub const TERMS: [Term; 61] = [
     term(
         "Abortion",
         "Lambs lost before they could live, often from an infection that can harm people too.",
@@ -137,6 +137,7 @@ pub const TERMS: [Term; 60] = [
     term("Tag", "The number in an animal’s ear.", &["ear mark number"]),
     term("Turn out", "To let a pair leave its bonding pen.", &["let go out"]),
     term("Udder", "What gives the milk: two halves, a teat each.", &["milk bag"]),
+    term("Unconfirmed", "A figure we know of and have not yet checked against its source.", &["from memory"]),
     term("Vigor", "How lively a newborn is, scored before its first feed.", &["liveliness"]),
     term("Vulva", "The opening under her tail, slack and swollen before lambing.", &["shape under the tail"]),
     term("Water bag", "The skin of fluid that comes before the lamb.", &["waters’ bag"]),

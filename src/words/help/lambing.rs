@@ -44,7 +44,7 @@ pub fn clocks(limits: &LaborLimits, stay: &PenStay) -> Vec<String> {
             minutes(limits.next_check_minutes)
         ),
         format!(
-            "*Afterbirth*: ask at {}, late at {}, the vet at {}. Never pull it.",
+            "*Afterbirth*: ask at {}, late at {}. The vet then if it hangs, at {} if nobody saw it. Never pull it.",
             minutes(limits.afterbirth_ask_minutes),
             minutes(limits.afterbirth_late_minutes),
             minutes(limits.afterbirth_vet_minutes)

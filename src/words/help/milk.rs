@@ -78,7 +78,7 @@ pub fn bag(settings: &FarmSettings) -> Vec<String> {
     let mut lines = vec![
         "Good at *26.5% Brix* or more (Page et al. 2022). The mark of 22 is for cows only.".to_owned(),
         "Good at *20 g/L* of antibody or more (Kessler et al. 2021); older targets are 50 and 60.".to_owned(),
-        "About 30 g of antibody are wanted in the first 24 h (Alves et al. 2015, recalled). Grams are liters times g/L."
+        "About 30 g of antibody are wanted in the first 24 h (Alves et al. 2015, unconfirmed). Grams are liters times g/L."
             .to_owned(),
         format!("Frozen it keeps {} by your farm’s choice, in a fridge 2 days (SRUC).", freezer_life(settings.freezer_life).0),
     ];

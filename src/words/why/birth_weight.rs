@@ -73,7 +73,7 @@ fn used(against: &Against, system: System) -> String {
             format!("Your flock’s mean for this litter size: {mean}, from {lambs} lambs")
         }
         MeanUsed::Breed { breed, lambs } => format!(
-            "{} mean: {mean} (from memory, not checked), until you have {OWN_FROM} lambs of this litter size; now {lambs}",
+            "{} mean: {mean} (unconfirmed), until you have {OWN_FROM} lambs of this litter size; now {lambs}",
             breed_means(breed).0
         ),
         MeanUsed::Optimum { lambs } => {
@@ -118,7 +118,7 @@ fn hair_breeds(litter_size: u8, system: System) -> Vec<String> {
         .filter_map(|mean| {
             let (least, most) = mean.by_litter.get(place).copied().flatten()?;
             Some(format!(
-                "{} mean: about {} (from memory, not checked)",
+                "{} mean: about {} (unconfirmed)",
                 mean.breed,
                 range(least, most, system)
             ))
@@ -151,7 +151,7 @@ mod tests {
                 "It is under the optimum of its litter size",
             ],
         );
-        assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (from memory, not checked)"]);
+        assert_eq!(why.others, ["Katahdin mean: about 3.9 kg (unconfirmed)"]);
     }
 
     #[test]
@@ -167,7 +167,7 @@ mod tests {
         assert!(own.contains(&"Your flock’s mean for this litter size: 4.1 kg, from 18 lambs".to_owned()));
         assert!(own.last().is_some_and(|line| line.ends_with("under half survive")));
         let breed = says(None, BreedMeans::Katahdin);
-        assert!(breed.last().is_some_and(|line| line.starts_with("Katahdin mean: 3.3 kg (from memory")));
+        assert!(breed.last().is_some_and(|line| line.starts_with("Katahdin mean: 3.3 kg (unconfirmed")));
         let none = says(None, BreedMeans::NoBreed);
         assert!(none.last().is_some_and(|line| line.starts_with("No mean of your own yet: 0 of 15")));
     }

@@ -81,7 +81,7 @@ mod tests {
             "(11.7 + 3.1 × √5) × (40 − 5) + 481 + 418 × (1 − e^(−0.04 × 10)) = 1270.9 kJ/m²/h"
         );
         assert!(why.others[0].ends_with("it is over this limit"), "{:?}", why.others);
-        assert!(why.sources[0].ends_with("(from memory, not checked)"));
+        assert!(why.sources[0].ends_with("(unconfirmed)"));
     }
 
     #[test]

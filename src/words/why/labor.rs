@@ -149,7 +149,7 @@ fn others(task: EweTask) -> Vec<String> {
     let printed: &[&str] = match task {
         EweTask::LongRestless => &["Published: over 6 h (North Canterbury Vets)."],
         EweTask::HandCheck { .. } => &[
-            "Published: internal check at 30 min (extension guides; from memory, not checked).",
+            "Published: internal check at 30 min (extension guides; unconfirmed).",
             "Published: assist at 60 min (Maryland, Anexa, CHB Vets).",
         ],
         EweTask::CervixClosed => &["Published: 10 min (NADIS), 30 min (Cornell)."],

@@ -95,7 +95,7 @@ pub fn source_line(source: &Source) -> String {
     let line = parts.into_iter().filter(|part| !part.is_empty()).collect::<Vec<_>>().join(", ");
     match source.known {
         HowKnown::Seen => line,
-        HowKnown::Memory => format!("{line} (from memory, not checked)"),
+        HowKnown::Memory => format!("{line} (unconfirmed)"),
         HowKnown::CommonPractice => format!("{line} (common practice, no source)"),
         HowKnown::Ours => format!("{line} (our own choice)"),
     }
@@ -218,7 +218,7 @@ mod tests {
             known: HowKnown::Seen,
         };
         check(&mellor, "Mellor & Murray 1986, Veterinary Record");
-        check(&source("", "Under 3.0 kg", HowKnown::Memory), "Under 3.0 kg (from memory, not checked)");
+        check(&source("", "Under 3.0 kg", HowKnown::Memory), "Under 3.0 kg (unconfirmed)");
         check(
             &source("", "Help at 1 h", HowKnown::CommonPractice),
             "Help at 1 h (common practice, no source)",

@@ -39,9 +39,9 @@ pub fn points(score: &Score) -> String {
 /// Returns a band in a word; recalled, not checked.
 pub(super) const fn band(band: Band) -> &'static str {
     match band {
-        Band::Weak => "weak (from memory, not checked)",
-        Band::Middling => "middling (from memory, not checked)",
-        Band::Strong => "strong (from memory, not checked)",
+        Band::Weak => "weak (unconfirmed)",
+        Band::Middling => "middling (unconfirmed)",
+        Band::Strong => "strong (unconfirmed)",
     }
 }
 
@@ -66,7 +66,7 @@ mod tests {
         let of = |points, scale| ten_point(&from_points(points, scale).expect("on the scale"));
         let ten = of(7, Scale::TenPoint);
         assert_eq!(ten.heading, "7 of 10 points, 10 is best");
-        assert_eq!(ten.working, ["7 of 10 points, 10 is best: strong (from memory, not checked)"]);
+        assert_eq!(ten.working, ["7 of 10 points, 10 is best: strong (unconfirmed)"]);
         let eight = of(5, Scale::EightPointAdapted);
         assert_eq!(eight.heading, "5 of 8 points, adapted, 8 is best");
         assert!(eight.working[0].starts_with("No bands"));

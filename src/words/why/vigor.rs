@@ -1,7 +1,8 @@
 //! Why a newborn's grade asks for what it asks.
 
-use yeanling_core::reckon::vigor::{Ask, FourGrade, SOURCES};
+use yeanling_core::reckon::vigor::{Ask, FourGrade, GRADED_AT, SOURCES};
 use yeanling_core::settings::Limits;
+use yeanling_core::units::TimeDelta;
 
 use super::{Why, cited, general};
 use crate::common::minutes;
@@ -20,7 +21,10 @@ pub fn vigor(grade: FourGrade, limits: &Limits) -> Why {
     caution.extend(general());
     Why {
         heading: format!("Vigor grade {} of 4, 1 is best", grade.number()),
-        working: vec![format!("Grade {}: {}", grade.number(), meaning(grade)), asks(grade.ask(), limits)],
+        working: vec![
+            format!("Grade {}: {}", grade.number(), meaning(grade)),
+            asks(grade.ask(), limits, GRADED_AT),
+        ],
         rule: "Graded once, at 5 minutes, before any tube feed. After one hour a score says little.".to_owned(),
         sources: cited(SOURCES),
         others: vec![
@@ -41,10 +45,13 @@ pub(super) fn meaning(grade: FourGrade) -> &'static str {
     }
 }
 
-/// Returns what is to be done, by the farm's limits.
-pub(super) fn asks(ask: Ask, limits: &Limits) -> String {
+/// Returns what is to be done with a lamb of this age, by the farm's limits.
+pub(super) fn asks(ask: Ask, limits: &Limits, age: TimeDelta) -> String {
     match ask {
         Ask::LeaveToDam => "Leave it to its dam.".to_owned(),
+        Ask::WatchUp if age >= TimeDelta::minutes(i64::from(limits.up_minutes)) => {
+            "It should be up by now: dry it, warm it, help it stand.".to_owned()
+        }
         Ask::WatchUp => format!("Watch that it is up by {}.", minutes(limits.up_minutes)),
         Ask::HelpToSuck => "Help it nurse.".to_owned(),
         Ask::ActNow => "Act now: clear its nose and mouth, rub it dry, warm it, watch it breathe.".to_owned(),
@@ -56,9 +63,9 @@ pub fn vigor_meaning(grade: FourGrade) -> &'static str {
     meaning(grade)
 }
 
-/// Returns what a grade asks for, by the farm's limits.
-pub fn vigor_asks(grade: FourGrade, limits: &Limits) -> String {
-    asks(grade.ask(), limits)
+/// Returns what a grade asks for of a lamb of this age, by the farm's limits.
+pub fn vigor_asks(grade: FourGrade, limits: &Limits, age: TimeDelta) -> String {
+    asks(grade.ask(), limits, age)
 }
 
 #[cfg(test)]

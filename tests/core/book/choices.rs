@@ -12,6 +12,11 @@ use yeanling_core::units::Strength;
 use super::schema::{does_not_fit, fits, objects, schema, with_event};
 
 /// What is written of each choice.
+/// Returns every line.
+pub(super) fn forms() -> impl Iterator<Item = &'static str> {
+    LINES.iter().copied()
+}
+
 const LINES: &[&str] = &[
     r#"{"chose":{"freezer-life":"six-months"}}"#,
     r#"{"chose":{"freezer-life":"one-year"}}"#,

@@ -9,6 +9,7 @@ mod life;
 mod past;
 mod planning;
 mod season;
+mod signs;
 
 pub(super) use care::CARE_1;
 pub(super) use illness::ILLNESS_1;
@@ -16,6 +17,7 @@ pub(super) use life::LIFE_1;
 pub(super) use past::PAST_1;
 pub(super) use planning::PLANNING_1;
 pub(super) use season::SEASON_1;
+pub(super) use signs::SIGNS_1;
 
 use yeanling_core::book::{
     Animal, Belly, Cause, DutyKind, Event, EweId, Found, LambId, LambingEase, Milk, Part, PenId, PenSize,
@@ -169,6 +171,7 @@ pub(super) fn every_form() -> impl Iterator<Item = &'static str> {
         .chain(ILLNESS_1)
         .chain(PLANNING_1)
         .chain(PAST_1)
+        .chain(SIGNS_1)
         .copied()
 }
 
@@ -182,6 +185,7 @@ fn every_fact() -> Vec<Event> {
         .chain(illness::facts())
         .chain(planning::facts())
         .chain(past::facts())
+        .chain(signs::facts())
         .collect()
 }
 

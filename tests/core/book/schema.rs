@@ -1,5 +1,6 @@
 //! The schema in `public/` describes what is written, and nothing else.
 
+use std::collections::BTreeSet;
 use std::sync::LazyLock;
 
 use jsonschema::Validator;
@@ -53,6 +54,37 @@ fn every_form_ever_written_fits() {
     }
     fits(schema, &tree(&[super::entry(ENTRY_1)].into_iter().collect()));
     fits(schema, &tree(&Book::default()));
+}
+
+/// Gathers the words of every list of the schema, and every name of a fact.
+fn words_of(schema: &Value, to: &mut BTreeSet<String>) {
+    match schema {
+        Value::Object(fields) => {
+            let listed = fields.get("enum").and_then(Value::as_array).into_iter().flatten();
+            let one = fields.get("const").into_iter();
+            to.extend(listed.chain(one).filter_map(Value::as_str).map(str::to_owned));
+            fields.values().for_each(|inside| words_of(inside, to));
+        }
+        Value::Array(all) => all.iter().for_each(|inside| words_of(inside, to)),
+        Value::Null | Value::Bool(_) | Value::Number(_) | Value::String(_) => {}
+    }
+}
+
+#[test]
+fn every_word_that_a_book_can_hold_stands_in_a_form() {
+    let schema: Value = serde_json::from_str(SCHEMA).expect("the schema is JSON");
+    let mut words = BTreeSet::new();
+    words_of(&schema, &mut words);
+    assert!(words.len() > 200, "{} words", words.len());
+    let forms: Vec<&str> = every_form().chain(super::choices::forms()).collect();
+    // What a file is, and not what is noted in it.
+    let of_the_file = ["yeanling-book"];
+    let missing: Vec<&String> = words
+        .iter()
+        .filter(|word| !of_the_file.contains(&word.as_str()))
+        .filter(|word| !forms.iter().any(|form| form.contains(&format!("\"{word}\""))))
+        .collect();
+    assert!(missing.is_empty(), "no form has {missing:?}");
 }
 
 #[test]

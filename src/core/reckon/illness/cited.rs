@@ -88,6 +88,6 @@ pub(super) const MASSEY_19: Source =
     seen("Massey University", "Lambs lost: lumps in the udder 40%, hard 30%, normal 12%", Some(2019), "");
 pub(super) const MAIJALA_88: Source =
     seen("Maijala", "Extra teats in one Finnish ewe in five", Some(1988), "");
-pub(super) const MEMORY: Source = memory("Recalled; no published source yet");
+pub(super) const MEMORY: Source = memory("No published source yet");
 pub(super) const OURS: Source = ours("Our own safety choice");
 pub(super) const COMMON: Source = common("Practice in the barn");

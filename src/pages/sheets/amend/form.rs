@@ -1,7 +1,7 @@
 //! What of a fact is asked for: each asks and reads in one, so that what can be typed is what is noted.
 
 use yeanling_core::book::{Belly, Cause, CullReason, Item, LambingEase, Measure, Milk, Sex, Way};
-use yeanling_core::reckon::vigor::FourGrade;
+use yeanling_core::reckon::vigor::{FourGrade, GRADED_AT};
 use yeanling_core::settings::Limits;
 use yeanling_core::units::{Amount, Condition, Mass, Price, System, Temperature, Volume};
 use yeanling_words::common::number;
@@ -162,7 +162,7 @@ impl<'a> Form<'a> {
     pub(super) fn vigor(&mut self, score: &mut u8) {
         *score = self.fields.pick(VIGOR, &GRADES.map(FourGrade::number), *score);
         let grade = |(place, grade): (usize, &FourGrade)| -> Choice {
-            vigor::choice(*grade, self.limits, Action::Choose(VIGOR.into(), place))
+            vigor::choice(*grade, (self.limits, GRADED_AT), Action::Choose(VIGOR.into(), place))
         };
         let place = GRADES.iter().position(|grade| grade.number() == *score);
         let grades = GRADES.iter().enumerate().map(grade).collect();
