@@ -5,8 +5,8 @@ use yeanling_core::book::{self, DeviceId, Entry, MOST_BYTES};
 use yeanling_core::units::{Moment, TimeDelta};
 
 use yeanling_pages::Incoming;
-use yeanling_pages::phone::Unsent;
 pub use yeanling_pages::phone::Outgoing;
+use yeanling_pages::phone::Unsent;
 
 use super::{Farm, Records};
 use crate::browser::files::{self, FileTrouble};

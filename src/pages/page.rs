@@ -205,11 +205,10 @@ impl Blocks {
     /// Adds a heading inside a section.
     #[must_use]
     pub fn heading(self, text: impl Into<String>) -> Self {
-        self.add("", Kind::Heading(Heading {
-                level: 3,
-                look: HeadingLook::Plain,
-                text: in_own_units(&text.into()),
-            }))
+        self.add(
+            "",
+            Kind::Heading(Heading { level: 3, look: HeadingLook::Plain, text: in_own_units(&text.into()) }),
+        )
     }
 
     /// Adds a part of the page under a heading; nothing without content.

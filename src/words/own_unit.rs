@@ -126,9 +126,8 @@ fn own(text: &str) -> Option<usize> {
 
 /// Returns where the quantity in one of these units begins with which a text ends: "of 20 to 25 °C" has it behind "of ".
 fn own_in(text: &str, units: &[&str]) -> Option<usize> {
-    let ends = |unit: &&&str| {
-        text.strip_suffix(**unit).is_some_and(|number| number.ends_with([' ', '\u{a0}']))
-    };
+    let ends =
+        |unit: &&&str| text.strip_suffix(**unit).is_some_and(|number| number.ends_with([' ', '\u{a0}']));
     let unit = units.iter().filter(ends).max_by_key(|unit| unit.len())?;
     let numbers = text[..text.len() - unit.len()].trim_end_matches([' ', '\u{a0}']);
     let mut begins = None;
@@ -181,7 +180,8 @@ mod tests {
         let us = |text| parted(text, System::Us).into_owned();
         assert_eq!(us("12500 lb of hay, 1250 ewes."), "12,500 lb of hay, 1,250 ewes.");
         assert_eq!(us("*4449 lambs* in 2026"), "*4,449 lambs* in 2026");
-        for same in ["2026: 24 born", "UK 012345 00023", "+1 555 0100199", "999 lb", "0.1250 kg", "Ewe 1204"] {
+        for same in ["2026: 24 born", "UK 012345 00023", "+1 555 0100199", "999 lb", "0.1250 kg", "Ewe 1204"]
+        {
             assert_eq!(us(same), same);
         }
         assert_eq!(parted("1250 ml", System::Metric), "1250 ml");

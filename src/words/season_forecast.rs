@@ -233,7 +233,9 @@ pub fn have_pens(
     any: Option<(NaiveDate, NaiveDate)>,
     (there, taken): (usize, usize),
 ) -> String {
-    let (Some(most), Some(any)) = (most.filter(|_| pens > 0), any) else { return "No pens needed.".to_owned() };
+    let (Some(most), Some(any)) = (most.filter(|_| pens > 0), any) else {
+        return "No pens needed.".to_owned();
+    };
     let pens = if pens == 1 { "1 pen".to_owned() } else { format!("{pens} pens") };
     let when = |(first, last): (NaiveDate, NaiveDate)| {
         if first == last {

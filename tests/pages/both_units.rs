@@ -7,9 +7,9 @@ use yeanling_core::book::Event;
 use yeanling_core::settings::{Choice, Clock};
 use yeanling_core::units::{Moment, System};
 use yeanling_pages::block::Kind;
-use yeanling_words::own_unit;
 use yeanling_pages::phone::Dates;
 use yeanling_pages::{Action, Block, Page, sample};
+use yeanling_words::own_unit;
 
 use crate::phone::Phone;
 use crate::times::{Time, times};

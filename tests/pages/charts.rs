@@ -105,7 +105,9 @@ fn the_sentence_of_the_pens_says_what_their_chart_draws() {
     }
     phone.note(Event::RamIn { group, ram: None, age: None });
     phone.later(34 * 24 * 60).note(Event::RamOut { group });
-    let day = |text: &str| chrono::NaiveDate::parse_from_str(&format!("{} 2027", text.trim()), "%d %b %Y").expect(text);
+    let day = |text: &str| {
+        chrono::NaiveDate::parse_from_str(&format!("{} 2027", text.trim()), "%d %b %Y").expect(text)
+    };
     for later in [60, 40, 15, 10] {
         phone.later(later * 24 * 60).open(Screen::Season);
         let page = phone.page();
@@ -117,7 +119,8 @@ fn the_sentence_of_the_pens_says_what_their_chart_draws() {
         let most = enough.iter().copied().fold(0.0, f64::max);
         let at_most = || enough.iter().enumerate().filter(|(_, pens)| **pens >= most).map(|(night, _)| night);
         let nights = at_most().max().expect("one") - at_most().min().expect("one");
-        let says = page.all().into_iter().flat_map(|block| block.texts()).find(|text| text.starts_with("Have "));
+        let says =
+            page.all().into_iter().flat_map(|block| block.texts()).find(|text| text.starts_with("Have "));
         let says = says.expect("the sentence").replace('\u{a0}', " ");
         assert!(says.starts_with(&format!("Have {most} pens ")), "{says:?}, and the chart has {most}");
         let said = says.split(['.', ',']).next().expect("a part");

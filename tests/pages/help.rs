@@ -235,7 +235,8 @@ fn when_the_watch_sends_to_the_vet_for_an_afterbirth_help_says_the_same_hour() {
         let vet = |phone: &Phone| {
             phone.view(|view| {
                 let tasks = view.duties.iter().filter(|duty| {
-                    duty.subject() == Animal::Ewe(ewe) && duty.state(view.now) > yeanling_core::watch::State::Coming
+                    duty.subject() == Animal::Ewe(ewe)
+                        && duty.state(view.now) > yeanling_core::watch::State::Coming
                 });
                 let said = tasks.map(|duty| yeanling_words::watch::task(duty.task, System::Metric));
                 said.filter(|said| said.contains("fterbirth")).any(|said| said.contains("call your vet"))

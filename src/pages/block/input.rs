@@ -3,8 +3,8 @@
 use std::sync::Arc;
 
 use super::Block;
-use crate::text::in_own_units;
 use crate::Action;
+use crate::text::in_own_units;
 
 /// What must be typed, with its hint, its unit and what is wrong with it, which never replaces what was typed. What is
 /// typed is kept in the draft under the block's key.

@@ -55,7 +55,8 @@ fn what_to_do(answer: &ColdLambAnswer, system: System) -> Blocks {
 
 /// Both scales of vigor, which run against each other.
 pub(super) fn vigor(limits: &Limits) -> Blocks {
-    let grade = |grade: FourGrade| Item::new(words::grade(grade)).note(why::vigor_asks(grade, limits, GRADED_AT));
+    let grade =
+        |grade: FourGrade| Item::new(words::grade(grade)).note(why::vigor_asks(grade, limits, GRADED_AT));
     let grades = Blocks::new().list(ListLook::Reading, FourGrade::ALL.into_iter().map(grade));
     Blocks::new()
         .section("four-grades", words::FOUR_GRADES, grades)

@@ -117,11 +117,7 @@ fn hair_breeds(litter_size: u8, system: System) -> Vec<String> {
         .iter()
         .filter_map(|mean| {
             let (least, most) = mean.by_litter.get(place).copied().flatten()?;
-            Some(format!(
-                "{} mean: about {} (unconfirmed)",
-                mean.breed,
-                range(least, most, system)
-            ))
+            Some(format!("{} mean: about {} (unconfirmed)", mean.breed, range(least, most, system)))
         })
         .collect()
 }

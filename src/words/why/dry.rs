@@ -24,8 +24,7 @@ pub fn lamb_fluids(of: &Fluids, system: System) -> Why {
     ]);
     let mut others: Vec<String> = more(SCOURS).differ.iter().map(|line| (*line).to_owned()).collect();
     others.push(
-        "Young lambs are given 80 to 100 ml/kg (1.2 to 1.5 fl oz/lb) a day in all (unconfirmed)."
-            .to_owned(),
+        "Young lambs are given 80 to 100 ml/kg (1.2 to 1.5 fl oz/lb) a day in all (unconfirmed).".to_owned(),
     );
     let mut caution =
         vec!["Nothing by mouth with a tight belly, under 37 °C (98.6 °F), or without a swallow.".to_owned()];
