@@ -93,12 +93,14 @@ fn is_plan(event: &Event) -> bool {
     }
 }
 
-/// The book without its plans, and the same with them; what corrects a plan is left out of both.
+/// The book without its plans, and the same with them; what corrects a plan, or makes one of a fact, is left out of both.
 fn with_and_without(entries: Vec<Entry>) -> (Book, Book) {
     let plans: BTreeSet<EntryId> =
         entries.iter().filter(|entry| is_plan(&entry.event)).map(|entry| entry.id).collect();
     let corrects = |entry: &Entry| entry.event.corrects().is_some_and(|of| plans.contains(&of));
-    let all: Vec<Entry> = entries.into_iter().filter(|entry| !corrects(entry)).collect();
+    // What says that a noted fact should have been a plan takes that fact away, as it should.
+    let turns = |entry: &Entry| matches!(&entry.event, Event::Amended { event, .. } if is_plan(event));
+    let all: Vec<Entry> = entries.into_iter().filter(|entry| !corrects(entry) && !turns(entry)).collect();
     let bare = all.iter().filter(|entry| !is_plan(&entry.event)).cloned().collect();
     (all.into_iter().collect(), bare)
 }
