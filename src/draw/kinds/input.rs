@@ -72,6 +72,7 @@ pub(super) fn choices(it: &Choices) -> Element {
         ChoicesShape::Even => "even",
         ChoicesShape::Snug => "snug",
         ChoicesShape::Stacked => "stacked",
+        ChoicesShape::Gate => "gate",
     };
     let label = it
         .labelled

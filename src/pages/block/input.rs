@@ -79,6 +79,8 @@ pub enum ChoicesShape {
     Snug,
     /// Under each other.
     Stacked,
+    /// Four in one row, the first two, Yes and No, narrower; two rows where large type needs them.
+    Gate,
 }
 
 /// One thing that can be chosen.
@@ -210,6 +212,12 @@ impl Choices {
     #[must_use]
     pub fn snug(self) -> Self {
         Self { shape: ChoicesShape::Snug, ..self }
+    }
+
+    /// The same in one row, as a question of Yes, No, not checked and cannot check stands.
+    #[must_use]
+    pub fn gate(self) -> Self {
+        Self { shape: ChoicesShape::Gate, ..self }
     }
 
     /// The same with its label seen.

@@ -38,7 +38,7 @@ pub(super) fn gate(fields: &Fields, what: &str, label: &str, (animal, known): (A
     let option =
         |(place, gate): (usize, &Gate)| Choice::new(words::gate(*gate), Action::Choose(key.clone(), place));
     let options = GATES.iter().enumerate().map(option).collect();
-    Blocks::new().choices(key.clone(), Choices::new(label, options, Some(chosen)).labelled())
+    Blocks::new().choices(key.clone(), Choices::new(label, options, Some(chosen)).labelled().gate())
 }
 
 /// Returns what was answered, or is known.

@@ -30,6 +30,14 @@ test("a ewe that is down ten days before lambing is the vet's now in four taps, 
   const before = phone.taps;
   await phone.tap("Not right", page.locator(".thumb"));
   await phone.tap("15");
+  // All three questions stand on one screen, above the thumb, on a narrow phone too.
+  const { width, height } = page.viewportSize() ?? { width: 390, height: 844 };
+  for (const narrow of [320, width]) {
+    await page.setViewportSize({ width: narrow, height });
+    const last = await page.getByRole("group", { name: "No bleeding, nothing out?" }).boundingBox();
+    const thumb = await page.locator(".thumb").boundingBox();
+    expect((last?.y ?? Infinity) + (last?.height ?? 0), `at ${narrow} px`).toBeLessThanOrEqual(thumb?.y ?? 0);
+  }
   await phone.tap("No", page.getByRole("group", { name: "Standing?" }));
   await phone.tap("What now?");
   expect(phone.taps - before).toBeLessThanOrEqual(4);
