@@ -74,6 +74,7 @@ pub struct Farm {
     saved_here: RwSignal<Option<Moment>>,
     returned_at: RwSignal<Option<Moment>>,
     cold_lamb: RwSignal<String>,
+    tables: RwSignal<String>,
     half_typed: RwSignal<BTreeMap<LambId, HalfTyped>>,
     wide: RwSignal<bool>,
     missed_stood: RwSignal<Vec<Duty>>,
@@ -121,6 +122,7 @@ impl Farm {
             saved_here: RwSignal::new(storage::saved_here()),
             returned_at: RwSignal::new(None),
             cold_lamb: RwSignal::new(draft::cold_lamb()),
+            tables: RwSignal::new(draft::tables()),
             half_typed: RwSignal::new(HalfTyped::read(&draft::half_typed())),
             wide: RwSignal::new(width::is_wide()),
             missed_stood: RwSignal::new(Vec::new()),
@@ -340,6 +342,9 @@ impl Farm {
     }
 }
 
+/// More entries than this are folded anew at once (ours).
+const MANY: usize = 200;
+
 impl Records {
     fn from_book(book: Book, units: System) -> Self {
         let flock = fold_in(&book, units);
@@ -348,7 +353,8 @@ impl Records {
 
     /// Takes entries in. What comes after all that is known is told to the flock as it stands; else it is folded anew.
     fn take(&mut self, entries: Vec<Entry>) {
-        let mut learned = true;
+        // A table brings thousands: to fold once is quicker than to find the place of each.
+        let mut learned = entries.len() <= MANY;
         for entry in entries {
             let news = self.book.entry(entry.id).is_none();
             learned = learned && (!news || self.flock.apply(&entry));

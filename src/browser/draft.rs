@@ -9,6 +9,8 @@ use super::local_storage;
 
 const COLD_LAMB: &str = "yeanling/cold-lamb";
 
+const TABLES: &str = "yeanling/tables";
+
 const HALF_TYPED: &str = "yeanling/half-typed";
 
 /// Returns the digits that were not noted; empty when none are.
@@ -41,6 +43,20 @@ pub fn keep_cold_lamb(text: &str) {
     if local_storage::available() {
         // What cannot be kept is still on the screen; only a reload asks again.
         let _ = LocalStorage::set(COLD_LAMB, text);
+    }
+}
+
+/// Returns how tables were read; empty where none was.
+#[must_use]
+pub fn tables() -> String {
+    if local_storage::available() { LocalStorage::get(TABLES).unwrap_or_default() } else { String::new() }
+}
+
+/// Keeps how tables were read.
+pub fn keep_tables(text: &str) {
+    if local_storage::available() {
+        // What cannot be kept is only asked again.
+        let _ = LocalStorage::set(TABLES, text);
     }
 }
 

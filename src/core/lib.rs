@@ -8,6 +8,7 @@
 #![warn(clippy::unwrap_used, clippy::wildcard_enum_match_arm)]
 
 pub mod book;
+pub mod bring;
 pub mod calendar;
 pub mod flock;
 pub mod reckon;

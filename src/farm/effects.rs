@@ -116,6 +116,7 @@ impl Farm {
                     Err(said) => told(Heard::NotErased(said)),
                 }
             }),
+            Request::KeepTables(text) => self.keep_tables(&text),
             Request::KeepColdLamb(text) => self.keep_cold_lamb(&text),
             Request::KeepDigits(lamb, digits) => self.keep_digits(lamb, digits),
         }

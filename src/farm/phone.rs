@@ -36,6 +36,18 @@ impl Farm {
         self.cold_lamb.get()
     }
 
+    /// Returns how tables were read, by their heads.
+    #[must_use]
+    pub fn tables(self) -> String {
+        self.tables.get()
+    }
+
+    /// Keeps how tables were read.
+    pub fn keep_tables(self, text: &str) {
+        draft::keep_tables(text);
+        self.tables.set(text.to_owned());
+    }
+
     /// Keeps what was answered about a cold lamb without a record.
     pub fn keep_cold_lamb(self, text: &str) {
         draft::keep_cold_lamb(text);

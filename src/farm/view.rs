@@ -72,6 +72,7 @@ impl Farm {
             own_book: self.with_own(|records| !records.book.is_empty()),
             night: self.night().seen(),
             cold_lamb: self.cold_lamb(),
+            tables: self.tables(),
             half_typed: self.half_typed.get(),
         }
     }

@@ -102,6 +102,8 @@ pub enum Request {
     EraseBook,
     /// Keeps what was answered about a cold lamb without a record.
     KeepColdLamb(String),
+    /// Keeps how tables were read, for the next with the same heads.
+    KeepTables(String),
     /// Keeps the digits of a lamb's birth weight that are not noted yet, or lets them go.
     KeepDigits(LambId, Option<HalfTyped>),
 }

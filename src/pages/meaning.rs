@@ -55,6 +55,7 @@ impl Request {
             | Self::TakeIn(_)
             | Self::EraseBook
             | Self::KeepColdLamb(_)
+            | Self::KeepTables(_)
             | Self::KeepDigits(..) => Meaning::Saves,
             // The phone's own sheet comes up, and asks.
             Self::Print | Self::ShareBook | Self::ReadFile(_) => Meaning::Opens,
@@ -114,8 +115,14 @@ impl Does {
             }
             Self::Share(does) => match does {
                 share::Does::Read(_) => Meaning::Opens,
-                share::Does::LeaveBook | share::Does::LeaveEwes | share::Does::Apart(..) => Meaning::Here,
-                share::Does::TakeIn | share::Does::AddEwes | share::Does::Give(_) => Meaning::Saves,
+                share::Does::LeaveBook
+                | share::Does::LeaveTable
+                | share::Does::Table(_)
+                | share::Does::Apart(..) => Meaning::Here,
+                share::Does::TakeIn
+                | share::Does::AddTable
+                | share::Does::TakeTableBack
+                | share::Does::Give(_) => Meaning::Saves,
             },
         }
     }

@@ -49,6 +49,8 @@ pub struct Phone {
     pub night: Night,
     /// What was answered about a cold lamb without a record; empty when nothing was.
     pub cold_lamb: String,
+    /// How tables were read, by their heads; empty while none was.
+    pub tables: String,
     /// Digits of birth weights that are not noted yet.
     pub half_typed: BTreeMap<LambId, HalfTyped>,
 }

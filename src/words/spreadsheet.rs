@@ -6,7 +6,7 @@ use yeanling_core::units::System;
 /// The screen of tables.
 pub const SCREEN: &str = "Import & export";
 /// What it is for.
-pub const ABOUT: &str = "Ewes from a table, tables for a spreadsheet, a list on paper";
+pub const ABOUT: &str = "Your own tables in, tables for a spreadsheet, a list on paper";
 /// Says why the sample flock stays out.
 pub const NOT_OF_SAMPLE: &str = "The sample flock stays out of tables.";
 /// Heads the list on paper.

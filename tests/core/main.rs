@@ -1,6 +1,7 @@
 //! The core by its public face.
 
 mod book;
+mod bring;
 mod calendar;
 mod flock;
 mod handbook;

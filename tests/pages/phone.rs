@@ -351,6 +351,9 @@ impl Phone {
         if let Request::KeepColdLamb(kept) = request {
             self.says.cold_lamb.clone_from(kept);
         }
+        if let Request::KeepTables(kept) = request {
+            self.says.tables.clone_from(kept);
+        }
         if let Request::KeepDigits(lamb, digits) = request {
             match digits {
                 Some(digits) => _ = self.says.half_typed.insert(*lamb, digits.clone()),

@@ -1,21 +1,25 @@
 //! Reads a table that some spreadsheet wrote: commas, semicolons or tabs, quoted or not, in UTF-8, UTF-16 or the old
 //! Windows-1252.
 
-/// The most bytes of a table; more is no list of ewes.
-pub const MOST_BYTES: usize = 4 * 1024 * 1024;
+/// The most bytes of a table; more is no list of animals.
+pub const MOST_BYTES: usize = 8 * 1024 * 1024;
 
 /// The most rows of a table, its heads not counted.
-pub const MOST_ROWS: usize = 5000;
+pub const MOST_ROWS: usize = 20_000;
 
 /// A table: its heads and its rows, each as long as the heads.
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Sheet {
     /// What stood between two cells.
     pub separator: char,
-    /// The cells of the first line.
+    /// The cells of the line that names the columns.
     pub heads: Vec<String>,
-    /// The cells of the others; lines with nothing in them are left out.
+    /// The cells of the lines behind it; those with nothing in them are left out.
     pub rows: Vec<Vec<String>>,
+    /// In which line of the file each row stands, from 1.
+    pub lines: Vec<usize>,
+    /// What stood above the heads: a title, perhaps.
+    pub above: Vec<String>,
 }
 
 /// Why a table cannot be read.
@@ -83,50 +87,110 @@ fn from_windows(byte: u8) -> char {
     }
 }
 
-/// Reads a table. What stands between its cells is the one of comma, semicolon and tab that its first line has most of.
+/// Reads a table. What stands between its cells is told by a line `sep=;`, else it is the one of comma, semicolon and tab
+/// that parts most lines alike. The heads are the line among the first that names most columns, else the first line.
 ///
 /// # Errors
 /// There are no rows, too many, or a quote that does not end.
 ///
 /// ```
 /// use yeanling_core::spreadsheet::read;
-/// let sheet = read("tag;born\r\n\"12;3\";2022\r\n").unwrap();
-/// assert_eq!((sheet.separator, sheet.rows[0][0].as_str()), (';', "12;3"));
+/// let sheet = read("My flock;\r\ntag;born\r\n\"12;3\";2022\r\n").unwrap();
+/// assert_eq!((sheet.separator, sheet.heads[0].as_str(), sheet.rows[0][0].as_str()), (';', "tag", "12;3"));
+/// assert_eq!((sheet.lines[0], sheet.above), (3, vec!["My flock".to_owned()]));
 /// ```
 pub fn read(text: &str) -> Result<Sheet, SheetError> {
-    let separator = separator(text);
-    let mut lines = cells(text, separator)?.into_iter();
-    let heads: Vec<String> = lines.next().unwrap_or_default();
-    let rows: Vec<Vec<String>> = lines
-        .filter(|row| row.iter().any(|cell| !cell.is_empty()))
-        .map(|mut row| {
-            row.resize(heads.len(), String::new());
-            row
-        })
-        .collect();
+    let (separator, text, skipped) = match told(text) {
+        Some((separator, rest)) => (separator, rest, 1),
+        None => (separator(text), text, 0),
+    };
+    of_lines(separator, cells(text, separator)?, skipped)
+}
+
+/// Makes a table of lines that are parted into cells; so many lines stood before them.
+///
+/// # Errors
+/// There are no rows, or too many.
+pub fn of_lines(separator: char, lines: Vec<Vec<String>>, skipped: usize) -> Result<Sheet, SheetError> {
+    let head = head_among(&lines);
+    let mut lines = (skipped + 1..).zip(lines);
+    let above: Vec<Vec<String>> = lines.by_ref().take(head).map(|(_, cells)| cells).collect();
+    let above = above.concat().into_iter().filter(|cell| !cell.is_empty()).collect();
+    let mut heads: Vec<String> = lines.next().map(|(_, cells)| cells).unwrap_or_default();
+    let full = lines.filter(|(_, row)| row.iter().any(|cell| !cell.is_empty()));
+    let (lines, mut rows): (Vec<usize>, Vec<Vec<String>>) = full.unzip();
+    // What stands beside the heads has a column too.
+    let wide =
+        rows.iter().map(|row| row.iter().rposition(|cell| !cell.is_empty()).map_or(0, |last| last + 1));
+    heads.resize(heads.len().max(wide.max().unwrap_or(0)), String::new());
+    for row in &mut rows {
+        row.resize(heads.len(), String::new());
+    }
     match rows.len() {
         0 => Err(SheetError::Empty),
         given if given > MOST_ROWS => Err(SheetError::TooManyRows { given }),
-        _ => Ok(Sheet { separator, heads, rows }),
+        _ => Ok(Sheet { separator, heads, rows, lines, above }),
     }
 }
 
+/// So many lines may stand above the heads, and tell what parts the cells.
+const FIRST: usize = 25;
+
+/// Returns which of the first lines names most columns; the first with anything in it where none does.
+fn head_among(lines: &[Vec<String>]) -> usize {
+    let first = || lines.iter().take(FIRST).enumerate();
+    let named = first().map(|(at, cells)| (super::meaning::heads_among(cells), std::cmp::Reverse(at)));
+    match named.max() {
+        Some((count, std::cmp::Reverse(at))) if count > 0 => at,
+        Some(_) | None => {
+            first().find(|(_, cells)| cells.iter().any(|cell| !cell.is_empty())).map_or(0, |(at, _)| at)
+        }
+    }
+}
+
+/// What a first line `sep=;` tells, and the text behind it.
+fn told(text: &str) -> Option<(char, &str)> {
+    let (first, rest) = text.split_once('\n')?;
+    let first = first.trim().trim_matches('"');
+    let told = first.get(..4).filter(|word| word.eq_ignore_ascii_case("sep=")).map(|_| &first[4..])?;
+    let mut letters = told.chars();
+    let separator = letters.next().unwrap_or('\t');
+    letters.next().is_none().then_some((separator, rest))
+}
+
+/// What parts most of the first lines into the same number of cells; of equals, what parts them into more.
 fn separator(text: &str) -> char {
+    let mut lines: Vec<[usize; 3]> = vec![[0; 3]];
     let mut quoted = false;
-    let mut count = [(',', 0_usize), (';', 0), ('\t', 0)];
     for letter in text.chars() {
         match letter {
             '"' => quoted = !quoted,
-            '\n' | '\r' if !quoted => break,
-            _ if !quoted => {
-                if let Some((_, count)) = count.iter_mut().find(|(separator, _)| *separator == letter) {
-                    *count += 1;
+            '\n' if !quoted => {
+                if lines.len() == FIRST {
+                    break;
+                }
+                lines.push([0; 3]);
+            }
+            _ if quoted => {}
+            _ => {
+                let place = [',', ';', '\t'].into_iter().position(|separator| separator == letter);
+                if let (Some(place), Some(line)) = (place, lines.last_mut()) {
+                    line[place] += 1;
                 }
             }
-            _ => {}
         }
     }
-    count.into_iter().rev().max_by_key(|(_, count)| *count).map_or(',', |(separator, _)| separator)
+    let alike = |place: usize| {
+        let counts = || lines.iter().map(|line| line[place]).filter(|count| *count > 0);
+        let same = counts().map(|count| (counts().filter(|other| *other == count).count(), count)).max();
+        same.unwrap_or_default()
+    };
+    // A comma may be a decimal one, so of equals it is the last.
+    let most = [(',', 0), ('\t', 2), (';', 1)].map(|(separator, place)| (alike(place), separator));
+    most.into_iter()
+        .filter(|((lines, _), _)| *lines > 0)
+        .max_by_key(|(alike, _)| *alike)
+        .map_or(',', |(_, one)| one)
 }
 
 /// The cells of every line, without the spaces around them; inside quotes everything counts.

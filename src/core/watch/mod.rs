@@ -31,7 +31,8 @@ pub use round::{Round, round};
 pub use spread::{Spreading, spreading};
 pub use task::{EweTask, LambTask, Task, Trouble};
 pub use validate::{
-    EweRejection, GroupRejection, KEPT_FROM, LifeRejection, Rejection, StoreRejection, validate, validate_all,
+    EweRejection, GroupRejection, KEPT_FROM, LifeRejection, Rejection, StoreRejection, validate,
+    validate_all, validate_together,
 };
 pub use vet::Called;
 pub use withdrawal::{Product, Withdrawal, usable_after, withdrawal};

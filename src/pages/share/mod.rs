@@ -1,11 +1,11 @@
 //! Share & back up: sending the book, importing one, and how it is kept.
 
-mod ewes_in;
 mod incoming;
 mod kept;
 mod paper;
 mod send;
 mod spreadsheet;
+mod table_in;
 mod tables;
 mod take;
 mod twice;
@@ -13,7 +13,6 @@ mod twice;
 use std::sync::Arc;
 
 use yeanling_core::book::EweId;
-use yeanling_core::spreadsheet::Sheet;
 use yeanling_words::{frame, share as words, spreadsheet as table_words};
 
 use crate::block::{Aloud, FilePick, Line, LineLook};
@@ -28,8 +27,8 @@ pub(crate) use spreadsheet::Table;
 
 /// Under which key a book is picked.
 const BOOK: &str = "book-file";
-/// Under which key a table of ewes is picked.
-const EWES: &str = "ewes-file";
+/// Under which key a table is picked.
+const TABLE: &str = "table-file";
 
 /// What only this screen does.
 #[derive(Clone, Debug, PartialEq)]
@@ -38,12 +37,16 @@ pub enum Does {
     Read(Key),
     /// What was read of a book is left.
     LeaveBook,
-    /// What was read of a table of ewes is left.
-    LeaveEwes,
+    /// What was read of a table is left.
+    LeaveTable,
+    /// Something of the table is put right.
+    Table(table_in::Change),
     /// The book that was read is taken in.
     TakeIn,
-    /// The ewes of the table that was read are added.
-    AddEwes,
+    /// What the table brings is added.
+    AddTable,
+    /// What the last table brought is taken back.
+    TakeTableBack,
     /// A table of the book is handed to the phone.
     Give(Table),
     /// Two records of one tag are of two ewes.
@@ -57,10 +60,10 @@ pub(crate) struct UnderWay {
     sent: send::Sent,
     /// A book on its way in.
     book: Reading<Read>,
-    /// A table of ewes on its way in.
-    ewes: Reading<Arc<Sheet>>,
-    /// The ewes that came of the last table.
-    came: Vec<EweId>,
+    /// A table on its way in.
+    table: Reading<Arc<table_in::Import>>,
+    /// What came of the last table.
+    came: table_in::Came,
     /// What became of a table of the book.
     given: spreadsheet::Given,
     /// The pairs of records that are of two ewes.
@@ -115,7 +118,7 @@ pub(crate) fn tables_page(view: &View, draft: &Draft) -> Page {
             Button::new("leave-sample", frame::LEAVE_MADE_UP, Action::Phone(Request::StopLookingRound));
         return page.blocks(Blocks::new().empty(table_words::NOT_OF_SAMPLE, [leave]));
     }
-    page.blocks(ewes_in::blocks(view, draft).then(spreadsheet::blocks(draft)).then(paper::blocks(view)))
+    page.blocks(table_in::blocks(view, draft).then(spreadsheet::blocks(draft)).then(paper::blocks(view)))
 }
 
 /// Returns what is asked when the screen opens: for a file that was handed to the app, and how the book is kept.
@@ -126,25 +129,27 @@ pub(crate) fn enter() -> Vec<Effect> {
 /// The screen is left.
 pub(crate) fn leave(draft: &mut Draft) {
     draft.share = UnderWay::default();
-    ewes_in::forget(draft);
+    draft.fields.forget(TABLE);
 }
 
 /// Does what only this screen knows.
 pub(crate) fn does(does: &Does, view: &View, draft: &mut Draft) -> Vec<Effect> {
     match does {
         Does::Read(key) => {
-            if key == EWES {
-                draft.share.ewes = Reading::Going;
-                ewes_in::forget(draft);
+            if key == TABLE {
+                draft.share.table = Reading::Going;
+                draft.fields.forget(TABLE);
             } else {
                 draft.share.book = Reading::Going;
             }
             return vec![Effect::Phone(Request::ReadFile(key.clone()))];
         }
         Does::LeaveBook => draft.share.book = Reading::Nothing,
-        Does::LeaveEwes => draft.share.ewes = Reading::Nothing,
+        Does::LeaveTable => draft.share.table = Reading::Nothing,
+        Does::Table(change) => table_in::change(change, view, draft),
         Does::TakeIn => return take::take_in(draft),
-        Does::AddEwes => return ewes_in::add(view, draft),
+        Does::AddTable => return table_in::add(view, draft),
+        Does::TakeTableBack => return table_in::take_back(view, draft),
         Does::Give(table) => return spreadsheet::give(*table, view, draft),
         Does::Apart(older, newer) => draft.share.apart.push((*older, *newer)),
     }
@@ -157,8 +162,8 @@ pub(crate) fn heard(heard: &Heard, view: &View, draft: &mut Draft) -> Vec<Effect
         Heard::Saved(saved, trouble) => return send::saved(saved, trouble.as_ref(), view, draft),
         Heard::Shared(trouble) => return send::shared(trouble.as_ref(), view, draft),
         Heard::Given(_, trouble) => spreadsheet::given(trouble.as_ref(), draft),
-        Heard::File(key, file) if key == EWES => {
-            draft.share.ewes = read(file, ewes_in::read);
+        Heard::File(key, file) if key == TABLE => {
+            draft.share.table = read(file, |bytes| table_in::read(bytes, view));
         }
         Heard::File(_, file) => draft.share.book = read(file, |bytes| take::read(bytes, view)),
         Heard::NotErased(_) => {}

@@ -61,6 +61,7 @@ const IN_CORE: &[(&str, &[&str])] = &[
     ("settings", &["units", "terms"]),
     ("book", &["units", "terms", "settings"]),
     ("spreadsheet", &["units", "terms", "book"]),
+    ("bring", &["units", "terms", "book", "flock", "watch", "spreadsheet"]),
     ("calendar", &["units"]),
     ("reckon", &["units", "terms", "settings", "source"]),
     ("flock", &["units", "terms", "settings", "book"]),

@@ -1,5 +1,4 @@
 //! Tables written, and tables read.
 
-mod ewes;
 mod read;
 mod written;

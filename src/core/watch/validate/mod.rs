@@ -14,7 +14,7 @@ mod past;
 mod rejection;
 mod stores;
 
-pub use all::validate_all;
+pub use all::{validate_all, validate_together};
 pub use ewe::EweRejection;
 pub(super) use feed::may_be_fed;
 pub use group::GroupRejection;
@@ -316,11 +316,9 @@ fn fact(
             animal_here(flock, *also)?;
             let alike =
                 matches!((keep, also), (Animal::Ewe(_), Animal::Ewe(_)) | (Animal::Lamb(_), Animal::Lamb(_)));
-            if alike && flock.canonical(*keep) != flock.canonical(*also) {
-                Ok(())
-            } else {
-                Err(Rejection::NotOneAnimal)
-            }
+            // What is judged by a flock that has it already joins what is joined.
+            let apart = flock.canonical(*keep) != flock.canonical(*also);
+            if alike && (apart || instead_of.is_some()) { Ok(()) } else { Err(Rejection::NotOneAnimal) }
         }
         Event::Amended { .. } | Event::Deleted { .. } | Event::Restored { .. } => Err(Rejection::NoSuchEntry),
     }
