@@ -1,6 +1,6 @@
 //! A farm's tables on their way in: what they are taken for, what they bring, and what has to be put right.
 
-use yeanling_core::book::{Animal, DayOrder, Departure, Event, Life, Past};
+use yeanling_core::book::{Animal, DayOrder, Departure, EntryId, Event, Life, Past};
 use yeanling_core::bring::{NoRow, RowTrouble};
 use yeanling_core::flock::Flock;
 use yeanling_core::spreadsheet::{
@@ -268,10 +268,15 @@ pub fn row(line: usize, facts: &[String]) -> String {
 }
 
 /// Returns a fact of a row in a few words, with its day if that is another than the one before it.
-pub fn fact(event: &Event, flock: &Flock, system: System, day: Option<chrono::NaiveDate>) -> String {
-    let said = if let Event::EweCame { tag } = event {
-        let tag = tag.as_deref().unwrap_or("without a tag");
-        format!("*{}*", typed(tag))
+pub fn fact(
+    id: EntryId,
+    event: &Event,
+    flock: &Flock,
+    system: System,
+    day: Option<chrono::NaiveDate>,
+) -> String {
+    let said = if let Event::EweCame { .. } = event {
+        format!("*{}* (new)", typed(&animals::ewe_of(flock, id.as_ewe())))
     } else if let Event::Tagged { tag, .. } = event {
         format!("tag *{}*", typed(tag))
     } else if let Event::LambBorn { dam: Some(dam), .. } = event {

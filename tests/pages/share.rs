@@ -312,7 +312,7 @@ const LAMBS: &str = "Lambs of 2025\n\nLamb tag,EWE,DOB,sex,Birth type,Birth wt\n
 #[test]
 fn a_messy_list_of_lambs_is_put_right_by_taps_taken_back_and_read_so_again() {
     let mut phone = at_tables();
-    phone.pick(TABLE, LAMBS.as_bytes()).says("Line 4: Ewe lamb born of Ewe 31");
+    phone.pick(TABLE, LAMBS.as_bytes()).says("Ewe lamb born of Ewe 31, 14 Mar 2025");
     phone.says("Line 7, 203: “H” is not known. Say above what it means.");
     phone.says("Dams or sires not in your book: 31, 34.").says("The weights without a unit are in");
     phone.press("Pounds").says("8.4 lb");

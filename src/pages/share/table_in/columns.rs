@@ -47,11 +47,8 @@ fn row(import: &Import, place: usize, column: &Column) -> Row {
         false => (words::CHANGE, Some(place)),
     };
     let change =
-        Button::new("change", label, does(Only::Table(Change::Open(to)))).named(format!("{label} {name}"));
-    Row::new(name)
-        .kind(words::read_as(column))
-        .text(Text::typed(&words::cells(&first)))
-        .action(Some(change.action("")))
+        Button::new("change", label, does(Only::Table(Change::Open(to)))).action(format!("{label} {name}"));
+    Row::new(name).kind(words::read_as(column)).text(Text::typed(&words::cells(&first))).action(Some(change))
 }
 
 fn holds(import: &Import, place: usize, column: &Column) -> Choices {

@@ -200,7 +200,7 @@ fn shown(brought: &Brought, flock: &Flock, system: System) -> Vec<String> {
             let on = fact.at.local().date();
             let other = (day != Some(on)).then_some(on);
             day = Some(on);
-            said.push(words::fact(&fact.event, flock, system, other));
+            said.push(words::fact(fact.id, &fact.event, flock, system, other));
         }
         rows.push(words::row(first, &said));
     }
