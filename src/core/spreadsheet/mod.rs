@@ -5,6 +5,7 @@
 
 mod codes;
 mod dates;
+mod heads;
 mod meaning;
 mod read;
 mod write;

@@ -136,15 +136,19 @@ pub fn of_lines(separator: char, lines: Vec<Vec<String>>, skipped: usize) -> Res
 /// So many lines may stand above the heads, and tell what parts the cells.
 const FIRST: usize = 25;
 
-/// Returns which of the first lines names most columns; the first with anything in it where none does.
+/// Returns which of the first lines names most columns; the first with anything in it where that is named too, or where no
+/// other names two at least. The last line is no line of heads: nothing stands under it.
 fn head_among(lines: &[Vec<String>]) -> usize {
-    let first = || lines.iter().take(FIRST).enumerate();
-    let named = first().map(|(at, cells)| (super::meaning::heads_among(cells), std::cmp::Reverse(at)));
-    match named.max() {
-        Some((count, std::cmp::Reverse(at))) if count > 0 => at,
-        Some(_) | None => {
-            first().find(|(_, cells)| cells.iter().any(|cell| !cell.is_empty())).map_or(0, |(at, _)| at)
-        }
+    let full = |cells: &Vec<String>| cells.iter().any(|cell| !cell.is_empty());
+    let last = lines.iter().rposition(full).unwrap_or(0);
+    let first = lines.iter().position(full).unwrap_or(0);
+    let named = |cells: &Vec<String>| super::meaning::heads_among(cells);
+    let later = lines.iter().enumerate().take(last.min(FIRST)).skip(first + 1);
+    let most = later.map(|(at, cells)| (named(cells), std::cmp::Reverse(at))).max();
+    let here = lines.get(first).map_or(0, named);
+    match most {
+        Some((count, std::cmp::Reverse(at))) if count >= here + 2 => at,
+        Some(_) | None => first,
     }
 }
 
