@@ -65,7 +65,7 @@ impl<'a> Row<'a> {
         let one = |place: usize| {
             let column = &columns[place];
             let text = told(place)?;
-            let day = days().find(|day| *day > place).or_else(|| days().filter(|day| *day < place).last());
+            let day = days().find(|day| *day > place).or_else(|| days().rfind(|day| *day < place));
             let taken = match (&column.day, column.age, day.and_then(told)) {
                 (Some(day), ..) => Taken::On(day),
                 (None, Some(age), _) => Taken::AtAge(age),

@@ -250,7 +250,7 @@ pub fn column_of(head: &str) -> Column {
     });
     let told = behind.unwrap_or_else(|| head.trim().to_owned());
     let dated = told.contains(['-', '/', '.', ' ']) || told.len() == 5;
-    if dated && !matches!(date(&told, Some(crate::book::DayOrder::DayFirst)), Err(_)) {
+    if dated && date(&told, Some(crate::book::DayOrder::DayFirst)).is_ok() {
         return Column { meaning: Meaning::Weight, day: Some(told), ..column };
     }
     // "lamb 1 sex", "tag 2", "bw1".
@@ -324,7 +324,7 @@ fn kind_of(columns: &[Column], heads: &[String], has: &impl Fn(Meaning) -> bool)
     if weighed && !has(Meaning::Dam) && !has(Meaning::BornAs) {
         return TableKind::Weights;
     }
-    if of_lamb.into_iter().any(|meaning| has(meaning))
+    if of_lamb.into_iter().any(has)
         || lambs
         || (has(Meaning::Dam) && (has(Meaning::Sex) || !has(Meaning::Breed)))
     {
@@ -368,10 +368,10 @@ pub fn as_of(sheet: &Sheet, kind: TableKind, columns: Vec<Column>) -> Vec<Column
         let Column { meaning, slot, .. } = columns[at];
         let first = columns[..at].iter().position(|other| other.meaning == meaning && other.slot == slot);
         let Some(first) = first.filter(|_| !meaning.may_repeat()) else { continue };
-        let better = match meaning {
-            Meaning::Born => heads[first].contains("year"),
-            Meaning::Tag => matches!(heads[first].as_str(), "id" | "no" | "number"),
-            _ => false,
+        let better = if meaning == Meaning::Born {
+            heads[first].contains("year")
+        } else {
+            meaning == Meaning::Tag && matches!(heads[first].as_str(), "id" | "no" | "number")
         };
         columns[if better { first } else { at }].meaning = Meaning::Nothing;
     }

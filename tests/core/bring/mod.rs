@@ -41,7 +41,7 @@ impl Farm {
         let flock = self.flock();
         let mut names: BTreeMap<String, Vec<Animal>> = BTreeMap::new();
         for grown in flock.ewes.values().chain(flock.rams.values()) {
-            for name in &grown.tag {
+            if let Some(name) = &grown.tag {
                 names.entry(name.to_lowercase()).or_default().push(Animal::Ewe(grown.id));
             }
         }
