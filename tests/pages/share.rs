@@ -315,7 +315,7 @@ fn a_messy_list_of_lambs_is_put_right_by_taps_taken_back_and_read_so_again() {
     phone.pick(TABLE, LAMBS.as_bytes()).says("Ewe lamb born of Ewe 31, 14 Mar 2025");
     phone.says("Line 7, 203: “H” is not known. Say above what it means.");
     phone.says("Dams or sires not in your book: 31.").says("The weights without a unit are in");
-    phone.press("Pounds").says("8.4 lb");
+    phone.press("Pounds").says("201 3.81\u{a0}kg");
     // Of the code that is asked, this is a female.
     phone.press("Ewe").says_nowhere("is not known").says("Dams or sires not in your book: 31, 34.");
     phone.press("Add 2 ewes, 3 lambs, 3 weights").says("added.");
