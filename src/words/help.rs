@@ -1,5 +1,6 @@
 //! What can be read with no network: a newborn's first day, when to call the vet, how the program is used.
 
+pub mod doors;
 pub mod glossary;
 pub mod illness;
 pub mod lambing;

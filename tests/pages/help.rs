@@ -256,3 +256,47 @@ fn when_the_watch_sends_to_the_vet_for_an_afterbirth_help_says_the_same_hour() {
         assert!(line.contains(&format!("{hours} h")), "{hours} h is not in {line:?}");
     }
 }
+
+/// The screens that are found for what is typed.
+#[track_caller]
+fn finds_screen(typed: &str, screen: Screen) {
+    let mut phone = help();
+    phone.write(words::FIND, typed);
+    assert!(
+        phone.pressables().iter().any(|one| one.does == Action::Go(screen)),
+        "{typed:?} does not find {screen:?}"
+    );
+}
+
+#[test]
+fn every_screen_is_found_in_help_by_its_name_and_by_the_words_people_use() {
+    let phone = help();
+    for screen in Screen::alone() {
+        match screen {
+            // It is Help itself, or is come to from another.
+            Screen::Help | Screen::Calculators | Screen::LambingUnknown => {}
+            // Its large line is the clock.
+            Screen::Watch => finds_screen(frame::WATCH, screen),
+            _ => finds_screen(&phone.page_of(screen).title, screen),
+        }
+    }
+    for (typed, screen) in [
+        ("export", Screen::Tables),
+        ("csv", Screen::Tables),
+        ("feed to buy", Screen::Feed),
+        ("shopping list", Screen::Supplies),
+        ("backup", Screen::Share),
+        ("alarm", Screen::Night),
+        ("cull", Screen::Keep),
+        ("withdrawal", Screen::Medicines),
+        ("sick", Screen::NotRight),
+        ("lambing rate", Screen::Summary),
+        ("wean", Screen::WeighLambs),
+        ("ear tag", Screen::TagLambs),
+        ("who lambs when", Screen::Season),
+        ("units", Screen::SettingsOf(yeanling_pages::SettingsPart::Farm)),
+        ("reset", Screen::Erase),
+    ] {
+        finds_screen(typed, screen);
+    }
+}

@@ -235,3 +235,52 @@ fn an_ill_animal_is_never_said_to_be_well_by_a_look() {
     assert!(phone.view(|view| view.now) > now);
     phone.says("Look again: lame").has_no_button("All well");
 }
+
+/// Counts the taps from a screen to the answer.
+#[track_caller]
+fn taps(phone: &Phone, from: Screen, presses: &[&str]) {
+    let mut phone = phone.clone();
+    phone.open(from);
+    assert!(presses.len() <= 4, "{presses:?}");
+    for press in presses {
+        phone.press(press);
+    }
+    phone.says("This helps you decide").has_no_button("What now?");
+}
+
+#[test]
+fn an_answer_is_at_most_four_taps_from_the_watch_and_from_the_animal_at_any_age() {
+    let mut phone = Phone::at("2027-02-01 23:55");
+    let ewe = phone.ewe("15");
+    let lamb = phone.lamb(ewe);
+    for days in [0, 20, 120] {
+        phone.later(days * 24 * 60);
+        taps(&phone, Screen::Watch, &["Not right", "15", "Dull", "What now?"]);
+        taps(&phone, Screen::Ewe(ewe), &["She is not right", "Dull", "What now?"]);
+        taps(&phone, Screen::Watch, &["Not right", "15a", "Dull", "What now?"]);
+        taps(&phone, Screen::Lamb(lamb), &["It is not right", "Dull", "What now?"]);
+    }
+}
+
+#[test]
+fn every_sign_stands_once_and_under_where_it_is_seen() {
+    let mut phone = Phone::at("2027-02-01 23:55");
+    let ewe = phone.ewe("15");
+    let lamb = phone.lamb(ewe);
+    let toggles = |screen| {
+        let page = phone.page_of(screen);
+        let toggle = |block: &std::sync::Arc<yeanling_pages::Block>| match &block.kind {
+            yeanling_pages::block::Kind::Toggle(toggle) => Some(toggle.label.clone()),
+            _ => None,
+        };
+        page.all().into_iter().filter_map(toggle).collect::<Vec<_>>()
+    };
+    let (of_ewe, of_lamb) = (toggles(Screen::IllEwe(ewe)), toggles(Screen::IllLamb(lamb)));
+    assert_eq!(of_ewe.len(), EweSign::ALL.len());
+    // Not breathing has a button of its own, above all.
+    assert_eq!(of_lamb.len(), LambSign::ALL.len() - 1);
+    for all in [of_ewe, of_lamb] {
+        let once: std::collections::BTreeSet<&String> = all.iter().collect();
+        assert_eq!(once.len(), all.len(), "{all:?}");
+    }
+}

@@ -8,7 +8,7 @@ use yeanling_words::help::illness::{More, more};
 use yeanling_words::help::{self as words, Topic};
 use yeanling_words::illness::RowWords;
 
-use super::{calculators, illness, read, row, topic};
+use super::{calculators, doors, illness, read, row, topic};
 use crate::block::{Block, Field, FieldKind, Row};
 use crate::draft::Fields;
 use crate::page::Blocks;
@@ -48,12 +48,17 @@ pub(super) fn found(view: &View, sought: &str) -> Blocks {
     let rows: Vec<(Key, Row)> = rows.chain(figures).collect();
     let terms = TERMS.iter().filter(|term| within(&lower(&format!("{} {}", term.word, term.means))));
     let terms: Vec<String> = terms.take(MOST_TERMS).map(line).collect();
-    if rows.is_empty() && terms.is_empty() {
+    let doors = doors::found(within);
+    if rows.is_empty() && terms.is_empty() && doors.is_empty() {
         let all = Button::new("all-topics", words::ALL_TOPICS, Action::Type(FIND.into(), String::new()));
         return Blocks::new().empty(words::NOT_FOUND, [all]);
     }
     let terms = if terms.is_empty() { Blocks::new() } else { read(terms) };
-    Blocks::new().rows("found", rows).section("terms", GLOSSARY, terms)
+    let doors = Blocks::new().rows("found-screens", doors);
+    Blocks::new()
+        .rows("found", rows)
+        .section("doors", words::doors::TITLE, doors)
+        .section("terms", GLOSSARY, terms)
 }
 
 /// Returns a word of the trade with what it means.

@@ -1,6 +1,7 @@
 //! Help: one page a topic, found by its name, by what it says or by a word of the trade; the way to the calculators.
 
 mod care;
+mod doors;
 mod find;
 mod illness;
 mod topic;

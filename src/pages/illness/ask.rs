@@ -2,7 +2,7 @@
 
 use yeanling_core::book::Animal;
 use yeanling_core::terms::Gate;
-use yeanling_words::illness as words;
+use yeanling_words::illness::{self as words, Place};
 
 use crate::block::{Buttons, Choice, Choices, Kind, Toggle};
 use crate::draft::Fields;
@@ -62,6 +62,23 @@ pub(super) fn signs<S: Copy + std::fmt::Debug>(
     };
     let inside = signs.into_iter().map(toggle).collect();
     Blocks::new().add("", Kind::Buttons(Buttons { columns: 2, inside }))
+}
+
+/// Returns signs under where they are seen, as an animal is looked over: from how it is over its head to its legs.
+pub(super) fn by_place<S: Copy + std::fmt::Debug>(
+    fields: &Fields,
+    animal: Animal,
+    signs: impl IntoIterator<Item = S>,
+    (place, name): (fn(S) -> Place, fn(S) -> &'static str),
+) -> Blocks {
+    let all: Vec<S> = signs.into_iter().collect();
+    Place::ALL.into_iter().fold(Blocks::new(), |blocks, here| {
+        let of: Vec<S> = all.iter().copied().filter(|sign| place(*sign) == here).collect();
+        if of.is_empty() {
+            return blocks;
+        }
+        blocks.heading(here.title()).then(self::signs(fields, animal, of, name))
+    })
 }
 
 fn sign_key<S: std::fmt::Debug>(sign: S, animal: Animal) -> Key {

@@ -10,7 +10,7 @@ use yeanling_words::{animals, frame};
 
 use super::answer::{self, Told};
 use super::ask::{self, answered, forget, gate, key, more_key, pressed};
-use super::{Does, card};
+use super::{Does, card, place};
 use crate::block::{Choice, Choices};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
@@ -69,7 +69,12 @@ fn asked(view: &View, fields: &Fields, ewe: &Ewe) -> Blocks {
         .section(
             "ill-seen",
             words::SEEN,
-            Blocks::new().remark(words::SEEN_HINT, []).then(ask::signs(fields, animal, bad, of_ewe::sign)),
+            Blocks::new().remark(words::SEEN_HINT, []).then(ask::by_place(
+                fields,
+                animal,
+                bad,
+                (place::of_ewe, of_ewe::sign),
+            )),
         )
         .choices(onset_key.clone(), onset);
     if stage_of(view.flock, ewe, view.now) == EweStage::Unknown {

@@ -12,7 +12,7 @@ use yeanling_words::{animals, danger, frame};
 
 use super::answer::{self, Told};
 use super::ask::{self, answered, forget, gate, more_key, pressed};
-use super::{Does, card};
+use super::{Does, card, place};
 use crate::draft::{Draft, Fields};
 use crate::page::{Blocks, Page};
 use crate::view::View;
@@ -99,7 +99,12 @@ fn asked(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
         .section(
             "ill-seen",
             words::SEEN,
-            Blocks::new().remark(words::SEEN_HINT, []).then(ask::signs(fields, animal, bad, of_lamb::sign)),
+            Blocks::new().remark(words::SEEN_HINT, []).then(ask::by_place(
+                fields,
+                animal,
+                bad,
+                (place::of_lamb, of_lamb::sign),
+            )),
         )
         .section("ill-good", words::GOOD, ask::signs(fields, animal, good, of_lamb::sign))
         .small(words::HELPS)

@@ -8,6 +8,7 @@ mod ask;
 mod card;
 mod ewe;
 mod lamb;
+mod place;
 mod udder;
 mod who;
 

@@ -26,6 +26,58 @@ pub struct RowWords {
     pub never: &'static [&'static str],
 }
 
+/// Where on an animal a sign is seen.
+#[derive(Clone, Copy, Debug, PartialEq, Eq)]
+pub enum Place {
+    /// How it is altogether.
+    Whole,
+    /// Head and eyes.
+    Head,
+    /// Mouth and breathing.
+    Breath,
+    /// Belly, dung and navel.
+    Belly,
+    /// Under the tail.
+    Behind,
+    /// The udder.
+    Udder,
+    /// The legs.
+    Legs,
+    /// Seen of several.
+    Flock,
+}
+
+impl Place {
+    /// All, in the order in which an animal is looked over.
+    pub const ALL: [Self; 8] = [
+        Self::Whole,
+        Self::Head,
+        Self::Breath,
+        Self::Belly,
+        Self::Behind,
+        Self::Udder,
+        Self::Legs,
+        Self::Flock,
+    ];
+
+    /// Returns its heading.
+    #[must_use]
+    pub const fn title(self) -> &'static str {
+        match self {
+            Self::Whole => "All of it",
+            Self::Head => "Head and eyes",
+            Self::Breath => "Mouth and breathing",
+            Self::Belly => "Belly and dung",
+            Self::Behind => "Under the tail",
+            Self::Udder => "Udder",
+            Self::Legs => "Legs and joints",
+            Self::Flock => "In the flock",
+        }
+    }
+}
+
+/// Heads lambs that are older than those listed first.
+pub const OLDER_LAMBS: &str = "Older lambs";
 /// What stands under every answer.
 pub const HELPS: &str = "This helps you decide; it does not replace your vet.";
 /// What stands in Help until a vet has read the tables.
