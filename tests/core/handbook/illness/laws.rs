@@ -1,8 +1,10 @@
 //! What the tables of illness may never do: let a sign lower an urgency, or an answer that was left empty.
 
+use std::collections::BTreeSet;
+
 use proptest::prelude::*;
 use proptest::sample::{select, subsequence};
-use yeanling_core::reckon::illness::{Urgency, ewe, lamb};
+use yeanling_core::reckon::illness::{Answer, Urgency, ewe, lamb};
 use yeanling_core::terms::{EweSign, EweStage, Gate, LambSign, Onset};
 use yeanling_core::units::{Ketones, Temperature, TimeDelta};
 
@@ -79,6 +81,13 @@ fn no_less((now, later): (Urgency, Urgency), than: (Urgency, Urgency)) -> bool {
     now >= than.0 && (later >= than.1 || now == Urgency::Now)
 }
 
+/// Where nothing was named it is looked at again soon, for nobody knows what it is. The first sign says what it is, and a row that
+/// is only watched has its own time, which may be longer: only these signs have one, and the vet is never put off by it.
+fn names_what_is_watched<Row: Copy, Check>(without: &Answer<Row, Check>, with: &Answer<Row, Check>) -> bool {
+    let watched = |answer: &Answer<Row, Check>| matches!(answer.urgency, Urgency::Watch(_));
+    without.rows.is_empty() && watched(without) && watched(with) && with.no_better >= without.no_better
+}
+
 /// Where it was said that something is out and not what, saying what is the answer that was asked for.
 fn names_what_is_out(case: &ewe::Case, sign: EweSign) -> bool {
     let named = case.signs.iter().any(|sign| ewe::OUT.contains(sign));
@@ -93,7 +102,8 @@ proptest! {
         }
         let mut more = case.clone();
         more.signs.push(sign);
-        prop_assert!(no_less(of_ewe(&more), of_ewe(&case)), "{sign:?} in {case:?}");
+        let named = names_what_is_watched(&ewe::decide(&case), &ewe::decide(&more));
+        prop_assert!(named || no_less(of_ewe(&more), of_ewe(&case)), "{sign:?} in {case:?}");
     }
 
     #[test]
@@ -103,7 +113,8 @@ proptest! {
         }
         let mut more = case.clone();
         more.signs.push(sign);
-        prop_assert!(no_less(of_lamb(&more), of_lamb(&case)), "{sign:?} in {case:?}");
+        let named = names_what_is_watched(&lamb::decide(&case), &lamb::decide(&more));
+        prop_assert!(named || no_less(of_lamb(&more), of_lamb(&case)), "{sign:?} in {case:?}");
     }
 
     #[test]
@@ -261,4 +272,65 @@ fn each_row_is_reached_by_some_sign() {
         assert!(lamb_rows.contains(&row), "{row:?}");
         assert!(!row.sources().is_empty(), "{row:?}");
     }
+}
+
+/// Every sign alone, added to a case in which none was named, whatever the gates, the age and the warmth.
+#[test]
+fn the_first_sign_lowers_nothing_but_the_time_of_a_row_that_is_only_watched() {
+    let gates = |at: usize| [at, at / 4, at / 16].map(|at| GATES[at % GATES.len()]);
+    let ages = [None, Some(0), Some(3), Some(12), Some(30), Some(90), Some(200), Some(600), Some(1_500)];
+    let reads = [None, Some(36.0), Some(38.0), Some(39.5), Some(40.3)];
+    let good: Vec<Vec<LambSign>> =
+        LambSign::ALL.into_iter().filter(|sign| sign.is_good_news()).map(|sign| vec![sign]).collect();
+    let mut of_lambs = BTreeSet::new();
+    for ((age, read), at) in ages
+        .into_iter()
+        .flat_map(|age| reads.map(|read| (age, read)))
+        .flat_map(|one| (0..64).map(move |at| (one, at)))
+    {
+        let [head_up, swallows, warm] = gates(at);
+        for signs in std::iter::once(&Vec::new()).chain(&good) {
+            let (age, temperature) = (age.map(TimeDelta::hours), read.map(Temperature::from_celsius));
+            let case = lamb::Case {
+                age,
+                head_up,
+                swallows,
+                warm,
+                temperature,
+                signs: signs.clone(),
+                ..lamb::Case::default()
+            };
+            for sign in LambSign::ALL.into_iter().filter(|sign| !sign.is_good_news()) {
+                let mut more = case.clone();
+                more.signs.push(sign);
+                if !no_less(of_lamb(&more), of_lamb(&case)) {
+                    assert!(
+                        names_what_is_watched(&lamb::decide(&case), &lamb::decide(&more)),
+                        "{sign:?} in {case:?}"
+                    );
+                    of_lambs.insert(format!("{sign:?}"));
+                }
+            }
+        }
+    }
+    let mut of_ewes = BTreeSet::new();
+    for (stage, at) in STAGES.into_iter().flat_map(|stage| (0..64).map(move |at| (stage, at))) {
+        let [standing, eating, nothing_out] = gates(at);
+        let case = ewe::Case { stage, standing, eating, nothing_out, ..ewe::Case::default() };
+        for sign in
+            EweSign::ALL.into_iter().filter(|sign| !sign.is_good_news() && !names_what_is_out(&case, *sign))
+        {
+            let mut more = case.clone();
+            more.signs.push(sign);
+            if !no_less(of_ewe(&more), of_ewe(&case)) {
+                assert!(
+                    names_what_is_watched(&ewe::decide(&case), &ewe::decide(&more)),
+                    "{sign:?} in {case:?}"
+                );
+                of_ewes.insert(format!("{sign:?}"));
+            }
+        }
+    }
+    assert_eq!(Vec::from_iter(of_lambs), ["LidIn", "NoDung", "ScabsOnLips"]);
+    assert_eq!(Vec::from_iter(of_ewes), ["Lame"]);
 }
