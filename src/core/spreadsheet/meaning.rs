@@ -1,6 +1,7 @@
 //! What a table and each of its columns hold, told by their heads: a person can put any of it right.
 
 use super::Sheet;
+use super::codes::{Code, CodeOf};
 use super::dates::date;
 use super::heads::HEADS;
 use crate::units::System;
@@ -296,7 +297,17 @@ pub(super) fn heads_among(cells: &[String]) -> usize {
 /// Returns what a table seems to be, and what each of its columns seems to hold.
 #[must_use]
 pub fn guess(sheet: &Sheet) -> (TableKind, Vec<Column>) {
-    let columns: Vec<Column> = sheet.heads.iter().map(|head| column_of(head)).collect();
+    let mut columns: Vec<Column> = sheet.heads.iter().map(|head| column_of(head)).collect();
+    for (place, column) in columns.iter_mut().enumerate() {
+        // "Type" heads kinds of animals in one table and twins in another: what stands under it says which.
+        let says = |of: CodeOf| {
+            let cells = sheet.rows.iter().filter_map(|row| row.get(place));
+            cells.filter(|cell| of.known(cell).is_some_and(|code| code != Code::NotKnown)).count()
+        };
+        if column.meaning == Meaning::Kind && says(CodeOf::Litter) > says(CodeOf::Kind) {
+            column.meaning = Meaning::BornAs;
+        }
+    }
     let has = |meaning: Meaning| columns.iter().any(|column| column.meaning == meaning);
     let heads: Vec<String> = sheet.heads.iter().map(|head| plain(head)).collect();
     let kind = kind_of(&columns, &heads, &has);

@@ -41,6 +41,17 @@ fn a_messy_sheet_of_lambs_comes_in_whole() {
 }
 
 #[test]
+fn a_head_of_two_meanings_is_read_by_what_stands_under_it() {
+    let twins = "Ear tag,Dam,Date of birth,Sex,Type,Birth wt (lb)\n501,E12,14-Mar-2025,F,Twin,8.4\n503,E15,17-Mar-2025,W,S,10.2\n";
+    is_taken_for(twins, TableKind::Lambs);
+    let mut farm = Farm::new();
+    assert_eq!(left_out(&farm.takes(twins)), []);
+    let flock = farm.flock();
+    assert_eq!(["501", "503"].map(|tag| flock.born_as(lamb(&flock, tag))), [2, 1]);
+    is_taken_for("Tag,Type,Born\n14,Ewe,2020\nR7,Ram,2021\n", TableKind::Ewes);
+}
+
+#[test]
 fn a_twin_whose_sibling_is_in_no_table_is_a_twin_and_one_reared_alone_is_said_so() {
     let mut farm = Farm::new();
     farm.takes("tag,dam,born,born as,reared as\n1,31,2025-03-14,2,1\n2,32,2025-03-15,Tr,bottle\n");
