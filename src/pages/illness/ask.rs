@@ -69,7 +69,8 @@ pub(super) fn by_place<S: Copy + std::fmt::Debug>(
     fields: &Fields,
     animal: Animal,
     signs: impl IntoIterator<Item = S>,
-    (place, name): (fn(S) -> Place, fn(S) -> &'static str),
+    place: fn(S) -> Place,
+    name: fn(S) -> &'static str,
 ) -> Blocks {
     let all: Vec<S> = signs.into_iter().collect();
     Place::ALL.into_iter().fold(Blocks::new(), |blocks, here| {

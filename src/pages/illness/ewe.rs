@@ -73,7 +73,8 @@ fn asked(view: &View, fields: &Fields, ewe: &Ewe) -> Blocks {
                 fields,
                 animal,
                 bad,
-                (place::of_ewe, of_ewe::sign),
+                place::of_ewe,
+                of_ewe::sign,
             )),
         )
         .choices(onset_key.clone(), onset);

@@ -103,7 +103,8 @@ fn asked(view: &View, fields: &Fields, lamb: &Lamb) -> Blocks {
                 fields,
                 animal,
                 bad,
-                (place::of_lamb, of_lamb::sign),
+                place::of_lamb,
+                of_lamb::sign,
             )),
         )
         .section("ill-good", words::GOOD, ask::signs(fields, animal, good, of_lamb::sign))
