@@ -221,7 +221,7 @@ pub fn hours(hours: u16) -> String {
     span(TimeDelta::hours(i64::from(hours)))
 }
 
-/// Returns a number with at most so many decimal places and no zeros at its end: "0.5", "12", "8.15".
+/// Returns a number with at most this many decimal places and no zeros at its end: "0.5", "12", "8.15".
 pub fn number(number: f64, places: usize) -> String {
     let text = format!("{number:.places$}");
     let text = if text.contains('.') { text.trim_end_matches('0').trim_end_matches('.') } else { &text };

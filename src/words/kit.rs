@@ -89,7 +89,7 @@ pub const FROM: &str = "From";
 pub const FROM_EWE: &str = "Her tag, if known";
 /// Asks for the day.
 pub const FROZEN_DAY: &str = "Frozen on";
-/// It is no day.
+/// Says that what was typed is not a day.
 pub const NO_FROZEN_DAY: &str = "That is not a date. Enter the day it was frozen.";
 
 /// Says that no ewe wears a tag.

@@ -135,7 +135,7 @@ pub const LEAVE: &str = "Sold or gone";
 pub const LEAVE_ASK: &str = "How did it leave?";
 /// On which day it left.
 pub const LEAVE_DAY: &str = "Day";
-/// It is no day.
+/// Says that what was typed is not a day.
 pub const NO_LEAVE_DAY: &str = "That is not a date. Enter the day it left.";
 /// What it was sold for.
 pub const PRICE: &str = "Price";

@@ -139,7 +139,7 @@ pub fn on_the_busiest(of: &[&WhatIf]) -> String {
     format!("{BUSIEST}: {}", each(&of.iter().map(told).collect::<Vec<_>>()))
 }
 
-/// Returns how many nights that is for each of so many people: "19 each for 2 people"; of one alone, for that one.
+/// Returns how many nights each person is up: "19 each for 2 people".
 pub fn shared(of: &[&WhatIf], people: u32) -> String {
     let told = |one: &&WhatIf| match people {
         0 => "nobody to share them".to_owned(),

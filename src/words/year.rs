@@ -205,7 +205,7 @@ pub const BEFORE: &str = "before";
 /// Says that there is nothing to compare with.
 pub const NO_SEASON_BEFORE: &str = "No earlier season in this book to compare with.";
 
-/// Returns so many of so many: "3 of 20".
+/// Returns a count out of a total: "3 of 20".
 pub fn rate(rate: Rate) -> String {
     format!("*{}* of {}", rate.count, rate.of)
 }

@@ -136,7 +136,10 @@ pub(super) const HEADS: &[(Meaning, &[&str])] = &[
         ],
     ),
     (Meaning::WeanedOn, &["weaned", "weaning date", "date weaned", "wean date", "weaned on"]),
-    (Meaning::Status, &["status", "fate", "outcome", "disposition", "alive now", "how", "disposal"]),
+    (
+        Meaning::Status,
+        &["status", "alive", "living", "fate", "outcome", "disposition", "alive now", "how", "disposal"],
+    ),
     (Meaning::DiedOn, &["died", "death", "date of death", "death date", "date died", "died on", "dod"]),
     (Meaning::Cause, &["cause", "cause of death", "died of", "reason", "post mortem"]),
     (

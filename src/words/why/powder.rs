@@ -8,7 +8,7 @@ use crate::common::mass;
 use crate::powder::range;
 use crate::settings::powder_rule;
 
-/// Returns why so many lambs take this much powder.
+/// Returns why these lambs need this much powder.
 pub fn powder(plan: &Plan, system: System) -> Why {
     let lambs = if plan.lambs == 1 { "lamb" } else { "lambs" };
     let others = RULES

@@ -189,3 +189,38 @@ fn what_cannot_be_read_is_named_line_by_line() {
         ]
     );
 }
+
+#[test]
+fn a_dead_lamb_of_a_table_is_dead_and_no_column_that_tells_it_is_left_out() {
+    let text =
+        "Ear tag,Dam,Date of birth,Sex,Alive\n501,E12,14-Mar-2025,F,alive\n503,E15,17-Mar-2025,M,dead\n";
+    is_taken_for(text, TableKind::Lambs);
+    let mut farm = Farm::new();
+    assert_eq!(left_out(&farm.takes(text)), []);
+    let flock = farm.flock();
+    assert!(lamb(&flock, "501").lives() && !lamb(&flock, "503").lives());
+}
+
+/// A table tells no milk, no udder and no hour of birth. A lamb that may still be in its first day is asked about, for nobody
+/// knows whether it has fed, and a dam within three days about her afterbirth, as of any lambing; all older are no work of
+/// this night.
+#[test]
+fn lambs_of_a_table_past_their_first_days_call_nobody_to_the_barn() {
+    let tasks = |born: &str, due: bool| -> Vec<String> {
+        let mut farm = Farm::new();
+        farm.takes(&format!("Ear tag,Dam,Date of birth,Sex\n1,E1,{born},F\n"));
+        let flock = farm.flock();
+        let duties = yeanling_core::watch::duties(&flock, farm.now, &flock.settings);
+        let told = duties.iter().filter(|duty| !due || duty.due <= farm.now);
+        told.map(|duty| format!("{:?}", duty.task)).collect()
+    };
+    for young in ["1-Mar-2026", "28-Feb-2026"] {
+        let all = tasks(young, false);
+        assert!(all.iter().any(|task| task.contains("FirstMilk")), "{young}: {all:?}");
+    }
+    let dam = tasks("26-Feb-2026", true);
+    assert!(dam.len() == 1 && dam[0].contains("Afterbirth"), "{dam:?}");
+    for past in ["25-Feb-2026", "10-Feb-2026", "10-Nov-2025", "10-Mar-2025", "10-Mar-2019"] {
+        assert_eq!(tasks(past, true), [""; 0], "{past}");
+    }
+}
